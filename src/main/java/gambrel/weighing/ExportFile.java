@@ -1,0 +1,16 @@
+package gambrel.weighing;
+
+import java.util.List;
+
+/**
+ * The rows of one export file.
+ *
+ * @param path relative to the shop folder, with {@code /}
+ * @param rows in file order; skipped, ignored and blank lines are not rows
+ */
+public record ExportFile(String path, List<ExportRow> rows) {
+  /** Copies the rows. */
+  public ExportFile {
+    rows = List.copyOf(rows);
+  }
+}

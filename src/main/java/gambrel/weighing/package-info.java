@@ -1,0 +1,2 @@
+/** From rows of exports to weighings that count: corrections, repeats, voids, conflicts, owners. */
+package gambrel.weighing;
