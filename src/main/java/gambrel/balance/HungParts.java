@@ -1,0 +1,111 @@
+package gambrel.balance;
+
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.cuts.Kind;
+import gambrel.weighing.Weighing;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The parts that a body hangs in, as its weighings name them. Where every part is keyed left or
+ * right, the two sides are followed apart; otherwise left and right count as the plain part.
+ */
+final class HungParts {
+  private static final List<String> LABELS = List.of("left-", "right-");
+
+  private final CutTree tree;
+  private final int head;
+  private final boolean apart;
+  private final Set<String> measured = new LinkedHashSet<>();
+
+  HungParts(CutTree tree, int head, Collection<Weighing> railWeighings) {
+    this.tree = tree;
+    this.head = head;
+    this.apart =
+        railWeighings.stream()
+            .map(Weighing::item)
+            .filter(item -> !item.equals(tree.root().id()))
+            .allMatch(this::isLabelled);
+    railWeighings.forEach(weighing -> measured.add(part(weighing)));
+    tree.items().stream()
+        .map(Item::id)
+        .filter(item -> isHung(item) && hungChildren(item).isEmpty())
+        .forEach(measured::add);
+  }
+
+  /** The part that a weighing counts for. */
+  String part(Weighing weighing) {
+    return apart ? weighing.item() : plain(weighing.item());
+  }
+
+  String root() {
+    return tree.root().id();
+  }
+
+  /** How many of a part the body, or the whole mob, has. */
+  int total(String part) {
+    return count(part) * head;
+  }
+
+  private int count(String part) {
+    return tree.find(part).map(Item::count).orElse(1);
+  }
+
+  /** The parts below {@code part} under which something may have been weighed. */
+  List<String> children(String part) {
+    return tree.children(part).stream().map(Item::id).filter(this::isFollowed).toList();
+  }
+
+  /** How many of each measured part {@code number} of {@code part} take up. */
+  Map<String, BigFraction> coverage(String part, int number) {
+    var coverage = new HashMap<String, BigFraction>();
+    for (String below : measured) {
+      if (tree.isUnder(below, part)) {
+        coverage.put(below, BigFraction.of((long) number * count(below), count(part)));
+      }
+    }
+    return coverage;
+  }
+
+  boolean isUnder(String part, String above) {
+    return tree.isUnder(part, above);
+  }
+
+  private List<String> hungChildren(String part) {
+    return children(part).stream()
+        .filter(child -> tree.find(child).orElseThrow().kind() == Kind.CARCASE)
+        .toList();
+  }
+
+  private boolean isHung(String item) {
+    return isFollowed(item) && tree.find(item).orElseThrow().kind() == Kind.CARCASE;
+  }
+
+  private boolean isFollowed(String item) {
+    return apart ? !hasLabelledForm(item) : !isLabelled(item);
+  }
+
+  private boolean isLabelled(String item) {
+    return !plain(item).equals(item);
+  }
+
+  private boolean hasLabelledForm(String item) {
+    return LABELS.stream().anyMatch(label -> tree.find(label + item).isPresent());
+  }
+
+  private String plain(String item) {
+    for (String label : LABELS) {
+      if (item.startsWith(label)) {
+        String plain = item.substring(label.length());
+        return tree.find(plain).isPresent() ? plain : item;
+      }
+    }
+    return item;
+  }
+}

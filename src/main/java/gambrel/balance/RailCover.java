@@ -1,0 +1,70 @@
+package gambrel.balance;
+
+import gambrel.measure.Weight;
+import gambrel.weighing.Weighing;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Rail weights that together stand for a body, or for the parts of it that were weighed: no part of
+ * the body is in two of them.
+ *
+ * @param pieces the parts
+ */
+public record RailCover(List<RailPiece> pieces) {
+  /** Nothing weighed. */
+  public static final RailCover NONE = new RailCover(List.of());
+
+  /** Copies the pieces. */
+  public RailCover {
+    pieces = List.copyOf(pieces);
+  }
+
+  /** This and {@code other} together. */
+  RailCover and(RailCover other) {
+    var all = new ArrayList<>(pieces);
+    all.addAll(other.pieces);
+    return new RailCover(all);
+  }
+
+  /** Whether nothing was weighed. */
+  public boolean isEmpty() {
+    return pieces.isEmpty();
+  }
+
+  /** The sum, if anything was weighed. */
+  public Optional<Weight> weight() {
+    return isEmpty()
+        ? Optional.empty()
+        : Optional.of(Weight.sum(pieces.stream().map(RailPiece::weight).toList()));
+  }
+
+  /** The weighings, earliest first. */
+  public List<Weighing> weighings() {
+    return pieces.stream()
+        .flatMap(piece -> piece.weighings().stream())
+        .sorted(Weighing.BY_TIME)
+        .toList();
+  }
+
+  /** When the first weighing was made. */
+  public Optional<OffsetDateTime> first() {
+    return weighings().stream().findFirst().map(Weighing::time);
+  }
+
+  /** When the last weighing was made. */
+  public Optional<OffsetDateTime> last() {
+    return weighings().stream()
+        .map(Weighing::time)
+        .max(Comparator.comparing(OffsetDateTime::toInstant));
+  }
+
+  /** The local date of the last weighing. */
+  public Optional<LocalDate> lastDate() {
+    return last().map(OffsetDateTime::toLocalDate);
+  }
+}

@@ -1,0 +1,26 @@
+package gambrel.balance;
+
+import gambrel.measure.Weight;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.List;
+
+/**
+ * All weighings of one hung part at one step.
+ *
+ * @param item the part
+ * @param step the step
+ * @param number how many of the part they take up
+ * @param weighings the weighings
+ */
+public record RailPiece(String item, Step step, int number, List<Weighing> weighings) {
+  /** Copies the weighings. */
+  public RailPiece {
+    weighings = List.copyOf(weighings);
+  }
+
+  /** Their sum. */
+  public Weight weight() {
+    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+  }
+}

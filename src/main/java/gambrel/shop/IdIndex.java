@@ -1,0 +1,45 @@
+package gambrel.shop;
+
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Finds ids as they are written, else the one id that fits without leading zeros. */
+public final class IdIndex {
+  private final Set<String> ids = new HashSet<>();
+  private final Map<String, Set<String>> withoutZeros = new HashMap<>();
+
+  /** An index of {@code ids}. */
+  public IdIndex(Collection<String> ids) {
+    for (String id : ids) {
+      this.ids.add(id);
+      withoutZeros.computeIfAbsent(strip(id), k -> new HashSet<>()).add(id);
+    }
+  }
+
+  /**
+   * An id that was found.
+   *
+   * @param id as it is defined
+   * @param exact whether it was written so
+   */
+  public record Match(String id, boolean exact) {}
+
+  /** The id that {@code text} means. */
+  public Optional<Match> find(String text) {
+    if (ids.contains(text)) {
+      return Optional.of(new Match(text, true));
+    }
+    var candidates = withoutZeros.getOrDefault(strip(text), Set.of());
+    return candidates.size() == 1
+        ? Optional.of(new Match(candidates.iterator().next(), false))
+        : Optional.empty();
+  }
+
+  private static String strip(String id) {
+    return id.replaceFirst("^0+(?=.)", "");
+  }
+}

@@ -1,0 +1,157 @@
+package gambrel.weighing;
+
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Compares rows with each other: repeats, voids, and tickets with more than one content. Rows are
+ * given in file and line order; later rows repeat earlier ones.
+ */
+final class Comparison {
+  private static final Comparator<ReadRow> BY_TIME =
+      Comparator.comparing(
+              (ReadRow row) -> row.time().map(OffsetDateTime::toInstant).orElse(java.time.Instant.MIN))
+          .thenComparing(ReadRow::place);
+
+  private final OffsetDateTime asOf;
+  private final Map<ReadRow, Fate> fates = new IdentityHashMap<>();
+  private final Map<String, List<ReadRow>> byKey = new LinkedHashMap<>();
+  private final Map<String, List<ReadRow>> byTicket = new HashMap<>();
+  private final List<Notice> notices = new ArrayList<>();
+
+  private Comparison(OffsetDateTime asOf) {
+    this.asOf = asOf;
+  }
+
+  /** Compares {@code rows}. */
+  static Comparison of(List<ReadRow> rows, OffsetDateTime asOf) {
+    var comparison = new Comparison(asOf);
+    var voids = comparison.findRepeats(rows);
+    voids.stream().sorted(BY_TIME).forEach(comparison::cancel);
+    comparison.byKey.values().forEach(comparison::findConflict);
+    return comparison;
+  }
+
+  Fate fate(ReadRow row) {
+    return fates.getOrDefault(row, Fate.USED);
+  }
+
+  List<Notice> notices() {
+    return notices;
+  }
+
+  /** Marks repeats and rows that a correction removes; returns the void rows that act. */
+  private List<ReadRow> findRepeats(List<ReadRow> rows) {
+    var seen = new LinkedHashSet<String>();
+    var voids = new ArrayList<ReadRow>();
+    for (var row : rows) {
+      if (row.removed()) {
+        fates.put(row, Fate.VOID);
+      } else if (!seen.add(identity(row))) {
+        fates.put(row, Fate.REPEAT);
+      } else if (!row.status().isVoid()) {
+        byKey.computeIfAbsent(row.key(), k -> new ArrayList<>()).add(row);
+        byTicket.computeIfAbsent(ticket(row, row.ticket()), k -> new ArrayList<>()).add(row);
+      } else if (row.effective(asOf)) {
+        fates.put(row, Fate.VOID);
+        voids.add(row);
+      }
+    }
+    return voids;
+  }
+
+  private static String identity(ReadRow row) {
+    return row.status().isVoid()
+        ? "void\n" + row.key() + '\n' + row.status()
+        : row.key() + '\n' + row.content();
+  }
+
+  private static String ticket(ReadRow row, String ticket) {
+    return row.scale() + '\n' + ticket.replaceFirst("^0+(?=.)", "");
+  }
+
+  private void cancel(ReadRow row) {
+    if (row.status() instanceof Status.VoidTicket other) {
+      cancelNearest(row, other.ticket());
+    } else {
+      byKey.getOrDefault(row.key(), List.of()).stream().filter(this::standing).forEach(this::drop);
+    }
+  }
+
+  private void cancelNearest(ReadRow row, String ticket) {
+    ReadRow nearest = null;
+    for (var candidate : byTicket.getOrDefault(ticket(row, ticket), List.of())) {
+      if (standing(candidate) && isBefore(candidate, row) && isNearer(candidate, nearest, row)) {
+        nearest = candidate;
+      }
+    }
+    if (nearest != null) {
+      drop(nearest);
+    } else {
+      notices.add(
+          row.notice(
+              NoticeCode.VOID_UNUSED,
+              "Scale " + row.scale() + " has no ticket " + ticket + " before this void."));
+    }
+  }
+
+  private boolean standing(ReadRow row) {
+    return fate(row) == Fate.USED && row.effective(asOf);
+  }
+
+  private void drop(ReadRow row) {
+    fates.put(row, Fate.VOID);
+  }
+
+  private static boolean isBefore(ReadRow candidate, ReadRow row) {
+    return candidate.time().isPresent()
+        && row.time().isPresent()
+        && !candidate.time().get().isAfter(row.time().get());
+  }
+
+  /** Later is nearer; at one time the last before the void in its file, then the first after it. */
+  private static boolean isNearer(ReadRow candidate, ReadRow nearest, ReadRow row) {
+    if (nearest == null) {
+      return true;
+    }
+    int byTime = candidate.time().get().compareTo(nearest.time().get());
+    if (!candidate.time().get().isEqual(nearest.time().get())) {
+      return byTime > 0;
+    }
+    boolean before = candidate.place().compareTo(row.place()) < 0;
+    return before && candidate.place().compareTo(nearest.place()) > 0;
+  }
+
+  private void findConflict(List<ReadRow> rows) {
+    var standing = rows.stream().filter(row -> fate(row) == Fate.USED).toList();
+    if (standing.size() < 2) {
+      return;
+    }
+    for (var row : standing) {
+      fates.put(row, Fate.SET_ASIDE);
+      notices.add(row.notice(NoticeCode.TICKET_CONFLICT, conflict(row, standing)));
+    }
+  }
+
+  private static String conflict(ReadRow row, List<ReadRow> rows) {
+    Set<String> others = new LinkedHashSet<>();
+    rows.stream().filter(r -> r != row).forEach(r -> others.add(r.place().toString()));
+    return "Ticket "
+        + row.ticket()
+        + " of scale "
+        + row.scale()
+        + " stands with other content at "
+        + String.join(", ", others)
+        + ".";
+  }
+}

@@ -1,0 +1,23 @@
+package gambrel.weighing;
+
+import gambrel.notice.Notice;
+import java.util.List;
+
+/**
+ * All that the exports say, as known at one moment.
+ *
+ * @param weighings those that have taken effect, earliest first
+ * @param rows what became of each file's rows, in path order
+ * @param setAside rows that wait for a person, in file and line order
+ * @param notices everything else worth saying about rows
+ */
+public record Ledger(
+    List<Weighing> weighings, List<RowCount> rows, List<SetAside> setAside, List<Notice> notices) {
+  /** Copies the lists. */
+  public Ledger {
+    weighings = List.copyOf(weighings);
+    rows = List.copyOf(rows);
+    setAside = List.copyOf(setAside);
+    notices = List.copyOf(notices);
+  }
+}

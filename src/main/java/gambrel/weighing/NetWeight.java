@@ -1,0 +1,94 @@
+package gambrel.weighing;
+
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.notice.NoticeCode;
+import gambrel.shop.Scale;
+import gambrel.shop.ScaleCode;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * The net weight of a row: as shown, or gross less tare.
+ *
+ * @param net in the shop's unit
+ * @param shown in the row's unit
+ * @param unit the row's unit
+ */
+record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
+  /** Divisions above its capacity at which an indication goes blank (OIML R 76, from memory). */
+  private static final BigDecimal OVERLOAD_DIVISIONS = BigDecimal.valueOf(9);
+
+  /** Reads the weights of {@code row}. */
+  static NetWeight of(
+      ExportRow row,
+      WeightUnit unit,
+      Scale scale,
+      ScaleCode code,
+      Optional<Integer> pieces,
+      WeightUnit shopUnit)
+      throws Refusal {
+    var net = number(row, Field.NET);
+    var gross = number(row, Field.GROSS);
+    var tare = number(row, Field.TARE);
+    var division = in(scale.division(), scale.unit(), unit);
+    if (net.isPresent() && gross.isPresent() && tare.isPresent()) {
+      var difference = gross.get().subtract(tare.get()).subtract(net.get()).abs();
+      if (difference.compareTo(division) > 0) {
+        throw new Refusal(
+            NoticeCode.NET_DISAGREES,
+            "Gross " + gross.get() + " less tare " + tare.get() + " is not net " + net.get() + ".");
+      }
+    }
+    if (net.isEmpty() && gross.isEmpty()) {
+      throw new Refusal(NoticeCode.NET_MISSING, "The row has neither a net nor a gross weight.");
+    }
+    checkCapacity(gross.or(() -> net).get(), unit, scale);
+    BigDecimal shown =
+        net.isPresent()
+            ? net.get()
+            : gross.get().subtract(tare.orElseGet(() -> tare(code, pieces, shopUnit, unit)));
+    if (shown.signum() < 0) {
+      throw new Refusal(NoticeCode.NET_NEGATIVE, "The net weight is " + shown + ".");
+    }
+    return new NetWeight(Weight.of(unit.convert(shown, shopUnit)), shown, unit);
+  }
+
+  private static BigDecimal tare(
+      ScaleCode code, Optional<Integer> pieces, WeightUnit shopUnit, WeightUnit unit) {
+    var one = in(code.tare().decimal(), shopUnit, unit);
+    return code.tareEach() ? one.multiply(BigDecimal.valueOf(pieces.orElse(1))) : one;
+  }
+
+  private static void checkCapacity(BigDecimal load, WeightUnit unit, Scale scale) throws Refusal {
+    if (scale.capacity().isEmpty()) {
+      return;
+    }
+    var most = scale.capacity().get().add(scale.division().multiply(OVERLOAD_DIVISIONS));
+    if (in(load, unit, scale.unit()).compareTo(most) > 0) {
+      throw new Refusal(
+          NoticeCode.OVER_CAPACITY,
+          load + " " + unit.id() + " is more than scale " + scale.id() + " can weigh.");
+    }
+  }
+
+  private static BigDecimal in(BigDecimal value, WeightUnit from, WeightUnit to) {
+    return from == to
+        ? value
+        : Exact.round(from.convert(value, to), Weight.DECIMALS);
+  }
+
+  private static Optional<BigDecimal> number(ExportRow row, Field field) throws Refusal {
+    String text = row.get(field);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    var number = Decimals.of(text);
+    if (number.isEmpty()) {
+      throw new Refusal(
+          NoticeCode.NUMBER_BAD, "\"" + text + "\" in column " + field.id() + " is no number.");
+    }
+    return number;
+  }
+}

@@ -1,0 +1,139 @@
+package gambrel.weighing;
+
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.shop.Correction;
+import gambrel.shop.Shop;
+import java.math.BigInteger;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/**
+ * Lays corrections over rows. Of several for one field of a row the latest {@code on} stands, then
+ * the last in the file.
+ */
+final class Overlay {
+  private static final Pattern RUN = Pattern.compile("(\\d+)-(\\d+)");
+  private static final Pattern ONE_ROW = Pattern.compile("(.+):(\\d+)");
+
+  private final Times times;
+  private final Map<String, List<Correction>> byTicket = new HashMap<>();
+  private final Map<String, List<Correction>> byRow = new HashMap<>();
+  private final Map<String, List<Correction>> runs = new HashMap<>();
+  private final Map<Correction, Boolean> used = new LinkedHashMap<>();
+
+  Overlay(Shop shop, OffsetDateTime asOf) {
+    times = new Times(shop.settings().zone());
+    shop.corrections().stream()
+        .filter(c -> !c.on().isAfter(asOf))
+        .sorted(Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder()))
+        .forEach(this::index);
+  }
+
+  private void index(Correction correction) {
+    used.put(correction, false);
+    String ticket = correction.ticket();
+    var row = ONE_ROW.matcher(ticket);
+    if (row.matches()) {
+      add(byRow, row.group(1) + ':' + row.group(2), correction);
+    }
+    if (RUN.matcher(ticket).matches()) {
+      add(runs, correction.scale(), correction);
+    }
+    add(byTicket, key(correction.scale(), ticket), correction);
+  }
+
+  private static void add(
+      Map<String, List<Correction>> index, String key, Correction correction) {
+    index.computeIfAbsent(key, k -> new ArrayList<>()).add(correction);
+  }
+
+  private static String key(String scale, String ticket) {
+    return scale + '\n' + withoutZeros(ticket);
+  }
+
+  private static String withoutZeros(String ticket) {
+    return ticket.replaceFirst("^0+(?=.)", "");
+  }
+
+  /** A row after its corrections. */
+  record Corrected(ExportRow row, boolean removed) {}
+
+  Corrected apply(ExportRow row) {
+    var corrections = fitting(row);
+    var corrected = row;
+    boolean removed = false;
+    for (var correction : corrections) {
+      used.put(correction, true);
+      if (correction.field().equals(Field.STATUS.id())) {
+        removed = correction.value().equalsIgnoreCase("void");
+        corrected = removed ? corrected : corrected.with(Field.STATUS, correction.value());
+      } else {
+        corrected = corrected.with(Field.of(correction.field()).orElseThrow(), correction.value());
+      }
+    }
+    return new Corrected(corrected, removed);
+  }
+
+  private List<Correction> fitting(ExportRow row) {
+    var found = new ArrayList<>(byRow.getOrDefault(row.place().toString(), List.of()));
+    String scale = row.get(Field.SCALE);
+    String ticket = row.get(Field.TICKET);
+    if (!ticket.isEmpty()) {
+      found.addAll(byTicket.getOrDefault(key(scale, ticket), List.of()));
+      runs.getOrDefault(scale, List.of()).stream()
+          .filter(c -> inRun(c.ticket(), ticket))
+          .forEach(found::add);
+    }
+    if (found.isEmpty()) {
+      return found;
+    }
+    Optional<LocalDate> date =
+        times
+            .read(row.get(Field.TIME), row.place().file(), scale)
+            .map(OffsetDateTime::toLocalDate);
+    found.removeIf(c -> c.date().isPresent() && !c.date().equals(date));
+    found.sort(
+        Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder())
+            .thenComparing(Correction::place));
+    return found;
+  }
+
+  private static boolean inRun(String run, String ticket) {
+    var ends = RUN.matcher(run);
+    if (!ends.matches() || !ticket.chars().allMatch(c -> c >= '0' && c <= '9')) {
+      return false;
+    }
+    var number = new BigInteger(ticket);
+    return number.compareTo(new BigInteger(ends.group(1))) >= 0
+        && number.compareTo(new BigInteger(ends.group(2))) <= 0;
+  }
+
+  /** A notice for every correction that fitted nothing. */
+  List<Notice> unused() {
+    return used.entrySet().stream()
+        .filter(entry -> !entry.getValue())
+        .map(entry -> entry.getKey())
+        .map(
+            c ->
+                Notice.of(
+                        NoticeCode.CORRECTION_UNUSED,
+                        c.place(),
+                        "No row of scale "
+                            + c.scale()
+                            + " has ticket "
+                            + c.ticket()
+                            + c.date().map(d -> " on " + d).orElse("")
+                            + ".")
+                    .aboutTicket(c.scale(), c.ticket()))
+        .toList();
+  }
+}

@@ -1,0 +1,55 @@
+package gambrel.weighing;
+
+import gambrel.cuts.Item;
+import gambrel.shop.Body;
+import gambrel.shop.Shop;
+import gambrel.shop.Step;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Finds rail weighings beyond the number of parts that a body has: of one part at one step (for aged:
+ * on one day), earliest first, they add up to the part's count times the head.
+ */
+final class RailLimit {
+  private final Shop shop;
+  private final Map<String, Integer> taken = new HashMap<>();
+
+  RailLimit(Shop shop) {
+    this.shop = shop;
+  }
+
+  /** The weighings beyond the limit; {@code weighings} come earliest first. */
+  List<Weighing> beyond(List<Weighing> weighings) {
+    var beyond = new ArrayList<Weighing>();
+    for (var weighing : weighings) {
+      if (weighing.step().isRail() && !take(weighing)) {
+        beyond.add(weighing);
+      }
+    }
+    return beyond;
+  }
+
+  private boolean take(Weighing weighing) {
+    var body = shop.bodies().get(weighing.body());
+    int most = count(body, weighing.item());
+    int number = weighing.number(most);
+    int before = taken.getOrDefault(key(weighing), 0);
+    if (before + number > most) {
+      return false;
+    }
+    taken.put(key(weighing), before + number);
+    return true;
+  }
+
+  private int count(Body body, String item) {
+    return shop.cuts().of(body.species()).find(item).map(Item::count).orElse(1) * body.head();
+  }
+
+  private static String key(Weighing weighing) {
+    String day = weighing.step() == Step.AGED ? weighing.date().toString() : "";
+    return weighing.body() + '\n' + weighing.step() + '\n' + weighing.item() + '\n' + day;
+  }
+}

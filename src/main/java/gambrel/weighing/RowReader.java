@@ -1,0 +1,89 @@
+package gambrel.weighing;
+
+import gambrel.measure.WeightUnit;
+import gambrel.shop.Shop;
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Turns corrected rows into rows that can be compared: key and content as values. */
+final class RowReader {
+  private static final List<Field> CONTENT =
+      List.of(
+          Field.TIME,
+          Field.BODY,
+          Field.CODE,
+          Field.NET,
+          Field.GROSS,
+          Field.TARE,
+          Field.UNIT,
+          Field.PIECES,
+          Field.BATCH,
+          Field.CUSTOMER);
+
+  private final Shop shop;
+  private final Times times;
+
+  RowReader(Shop shop) {
+    this.shop = shop;
+    this.times = new Times(shop.settings().zone());
+  }
+
+  ReadRow read(ExportRow row, boolean removed) {
+    String scale = row.get(Field.SCALE);
+    var time = times.read(row.get(Field.TIME), row.place().file(), scale);
+    String content = content(row, time);
+    return new ReadRow(
+        row, time, Status.of(row.get(Field.STATUS)), key(row, time, content), content, removed);
+  }
+
+  private static String key(ExportRow row, Optional<OffsetDateTime> time, String content) {
+    if (row.broken().isPresent()) {
+      return "broken\n" + row.raw();
+    }
+    String ticket = row.get(Field.TICKET);
+    if (ticket.isEmpty()) {
+      return "content\n" + row.get(Field.SCALE) + '\n' + content;
+    }
+    String date = time.map(t -> t.toLocalDate().toString()).orElse("? " + row.get(Field.TIME));
+    return "ticket\n" + row.get(Field.SCALE) + '\n' + ticket + '\n' + date;
+  }
+
+  private String content(ExportRow row, Optional<OffsetDateTime> time) {
+    var content = new StringBuilder();
+    for (var field : CONTENT) {
+      content.append(value(row, field, time)).append('\n');
+    }
+    return content.toString();
+  }
+
+  private String value(ExportRow row, Field field, Optional<OffsetDateTime> time) {
+    String text = row.get(field);
+    return switch (field) {
+      case TIME -> time.map(t -> t.toInstant().toString()).orElse(text);
+      case UNIT -> unit(row).map(WeightUnit::id).orElse(text.toLowerCase(Locale.ROOT));
+      case NET, GROSS, TARE, PIECES -> number(text);
+      default -> text;
+    };
+  }
+
+  private static String number(String text) {
+    return Decimals.of(text)
+        .map(BigDecimal::stripTrailingZeros)
+        .map(BigDecimal::toPlainString)
+        .orElse(text);
+  }
+
+  /** The unit of the row's weights: its own, else the layout's, the scale's, the shop's. */
+  Optional<WeightUnit> unit(ExportRow row) {
+    if (!row.get(Field.UNIT).isEmpty()) {
+      return WeightUnit.of(row.get(Field.UNIT));
+    }
+    var scale = Optional.ofNullable(shop.scales().get(row.get(Field.SCALE)));
+    return row.unit()
+        .or(() -> scale.map(s -> s.unit()))
+        .or(() -> Optional.of(shop.settings().unit()));
+  }
+}

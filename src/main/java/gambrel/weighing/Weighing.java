@@ -1,0 +1,80 @@
+package gambrel.weighing;
+
+import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.notice.Place;
+import gambrel.shop.Scale;
+import gambrel.shop.ScaleCode;
+import gambrel.shop.Step;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * One accepted weighing.
+ *
+ * @param place file and line
+ * @param scale the scale
+ * @param ticket its running number, or empty
+ * @param time when, at the shop's own offset
+ * @param body the body's id, or empty
+ * @param code what was keyed
+ * @param net net weight in the shop's unit
+ * @param shown net weight as the scale showed it
+ * @param unit the unit that the scale showed
+ * @param pieces pieces, if given
+ * @param batch the batch, or empty
+ * @param customer the customer whose pack it is outright, or empty
+ * @param boner who cut it, or empty
+ */
+public record Weighing(
+    Place place,
+    Scale scale,
+    String ticket,
+    OffsetDateTime time,
+    String body,
+    ScaleCode code,
+    Weight net,
+    BigDecimal shown,
+    WeightUnit unit,
+    Optional<Integer> pieces,
+    String batch,
+    String customer,
+    String boner) {
+
+  /** Earliest first; at one time by file and line. */
+  public static final Comparator<Weighing> BY_TIME =
+      Comparator.comparing((Weighing w) -> w.time().toInstant()).thenComparing(Weighing::place);
+
+  /** Where the thing is on its way. */
+  public Step step() {
+    return code.step();
+  }
+
+  /** The item of the cut tree, or empty. */
+  public String item() {
+    return code.item();
+  }
+
+  /** The local date. */
+  public LocalDate date() {
+    return time.toLocalDate();
+  }
+
+  /** Whether it belongs to a batch: a pack that names one is the batch's, whatever body it names. */
+  public boolean inBatch() {
+    return !batch.isEmpty();
+  }
+
+  /** Whether it is a weighing of its body: a pack of a batch is not. */
+  public boolean ofBody() {
+    return !body.isEmpty() && !(step() == Step.PACK && inBatch());
+  }
+
+  /** How many of a hung part it takes up: its pieces, at least one and at most {@code most}. */
+  public int number(int most) {
+    return Math.max(1, Math.min(pieces.orElse(1), most));
+  }
+}
