@@ -1,0 +1,142 @@
+package gambrel.balance;
+
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.shop.Body;
+import gambrel.weighing.Weighing;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * All figures of a body.
+ *
+ * @param weighings its own weighings
+ * @param rail its rail weights
+ * @param trim what was trimmed while it hung
+ * @param boning the weight into the boning room (W)
+ * @param boningWeighings the weighings that make W
+ * @param fromBlock whether W comes from the block, for want of rail weights
+ * @param outputs what came of it; empty before the first end product
+ * @param pieces the pieces weighed on the block
+ * @param batches its batches
+ */
+public record BodyBalance(
+    BodyWeighings weighings,
+    Rail rail,
+    RailTrim trim,
+    Optional<Weight> boning,
+    List<Weighing> boningWeighings,
+    boolean fromBlock,
+    Optional<Outputs> outputs,
+    List<PieceBalance> pieces,
+    List<BatchBalance> batches) {
+  /** Copies the lists. */
+  public BodyBalance {
+    boningWeighings = List.copyOf(boningWeighings);
+    pieces = List.copyOf(pieces);
+    batches = List.copyOf(batches);
+  }
+
+  /** The body. */
+  public Body body() {
+    return weighings.body();
+  }
+
+  /** Hot weight of its live weight, in per cent. */
+  public Optional<BigFraction> dressingPercent() {
+    return percent(hot(), body().liveWeight());
+  }
+
+  /** Weight lost from hot to cold, rail trim left out, of the hot weight. */
+  public Optional<BigFraction> chillShrinkPercent() {
+    if (!rail.sameParts() || hot().isEmpty() || cold().isEmpty()) {
+      return Optional.empty();
+    }
+    var trimmed = RailTrim.total(trim.beforeCold());
+    return percent(Optional.of(hot().get().minus(cold().get()).minus(trimmed)), hot());
+  }
+
+  /** Weight lost from cold to aged over the parts that were aged, of their cold weight. */
+  public Optional<BigFraction> ageingShrinkPercent() {
+    var trimmed = RailTrim.total(trim.afterCold());
+    return rail.ageing()
+        .flatMap(
+            ageing ->
+                percent(
+                    Optional.of(ageing.cold().minus(ageing.aged()).minus(trimmed)),
+                    Optional.of(ageing.cold())));
+  }
+
+  /** Take-home of the hot weight. */
+  public Optional<BigFraction> takeHomeOfHotPercent() {
+    return percent(outputs.map(Outputs::takeHome), hot());
+  }
+
+  /** Take-home of the cold weight. */
+  public Optional<BigFraction> takeHomeOfColdPercent() {
+    return percent(outputs.map(Outputs::takeHome), cold());
+  }
+
+  /** Meat taken home of the cold weight. */
+  public Optional<BigFraction> meatOfColdPercent() {
+    return percent(outputs.flatMap(Outputs::meatHome), cold());
+  }
+
+  /** Standing hot weight (H). */
+  public Optional<Weight> hot() {
+    return rail.hot().weight();
+  }
+
+  /** Standing cold weight (C). */
+  public Optional<Weight> cold() {
+    return rail.cold().weight();
+  }
+
+  /** Cut weighings proper: on the block, or off it into pack, tub or bin; no offal, no rail trim. */
+  public List<Weighing> cuts() {
+    var trimmed = trim.all();
+    return weighings.cuts().stream().filter(w -> !trimmed.contains(w)).toList();
+  }
+
+  /** The local date of the first cut. */
+  public Optional<LocalDate> firstCut() {
+    return cuts().stream().findFirst().map(Weighing::date);
+  }
+
+  /** When the last cut was weighed. */
+  public Optional<OffsetDateTime> lastCut() {
+    return cuts().stream().map(Weighing::time).max(Comparator.comparing(OffsetDateTime::toInstant));
+  }
+
+  /** Days from slaughter to the first cut. */
+  public Optional<Integer> daysHung() {
+    return body()
+        .killed()
+        .flatMap(
+            killed ->
+                firstCut().map(cut -> Math.toIntExact(ChronoUnit.DAYS.between(killed, cut))));
+  }
+
+  /** Hours from the last hot to the last cold weighing. */
+  public Optional<BigFraction> hoursChilled() {
+    return rail.hot()
+        .last()
+        .flatMap(
+            hot ->
+                rail.cold()
+                    .last()
+                    .map(cold -> BigFraction.of(Duration.between(hot, cold).toMillis(), 3_600_000)));
+  }
+
+  private static Optional<BigFraction> percent(Optional<Weight> part, Optional<Weight> whole) {
+    return part.isEmpty() || whole.isEmpty() || whole.get().isZero()
+        ? Optional.empty()
+        : Optional.of(Exact.percent(part.get().fraction(), whole.get().fraction()));
+  }
+}

@@ -1,0 +1,81 @@
+package gambrel.charge;
+
+import gambrel.measure.Money;
+import gambrel.shop.Charge;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a body costs its owners.
+ *
+ * @param lines in the order of the price list
+ * @param unknown charges whose quantity is not known
+ */
+public record Bill(List<Line> lines, List<Charge> unknown) {
+  /** Nothing to pay. */
+  public static final Bill NONE = new Bill(List.of(), List.of());
+
+  /** Copies the lists. */
+  public Bill {
+    lines = List.copyOf(lines);
+    unknown = List.copyOf(unknown);
+  }
+
+  /**
+   * One charge.
+   *
+   * @param charge its row of the price list
+   * @param quantity what it counts, after the free quantity and the minimum
+   * @param amount for the whole body, as the price list has it (tax included or not)
+   * @param tax for the whole body
+   * @param parts each customer's part
+   */
+  public record Line(
+      Charge charge,
+      BigFraction quantity,
+      Money amount,
+      Money tax,
+      SortedMap<String, Part> parts) {}
+
+  /**
+   * A customer's part of a line.
+   *
+   * @param net without tax
+   * @param tax the tax
+   */
+  public record Part(Money net, Money tax) {}
+
+  /** The lines in which a customer has a part. */
+  public List<Line> linesOf(String customer) {
+    var own = new ArrayList<Line>();
+    for (var line : lines) {
+      if (line.parts().containsKey(customer)) {
+        own.add(line);
+      }
+    }
+    return own;
+  }
+
+  /** A customer's charges without tax. */
+  public Money net(String customer) {
+    return linesOf(customer).stream()
+        .map(line -> line.parts().get(customer).net())
+        .reduce(Money.ZERO, Money::plus);
+  }
+
+  /** A customer's tax. */
+  public Money tax(String customer) {
+    return linesOf(customer).stream()
+        .map(line -> line.parts().get(customer).tax())
+        .reduce(Money.ZERO, Money::plus);
+  }
+
+  /** Whether any line is taxed. */
+  public boolean isTaxed() {
+    return lines.stream()
+        .anyMatch(line -> line.charge().taxPercent().compareTo(BigDecimal.ZERO) != 0);
+  }
+}

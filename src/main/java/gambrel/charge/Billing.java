@@ -1,0 +1,113 @@
+package gambrel.charge;
+
+import gambrel.balance.BodyBalance;
+import gambrel.measure.Division;
+import gambrel.measure.Exact;
+import gambrel.measure.Money;
+import gambrel.shop.Body;
+import gambrel.shop.Charge;
+import gambrel.shop.Customer;
+import gambrel.shop.Shop;
+import gambrel.shop.Step;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Makes the bill of a body from the shop's price list. */
+public final class Billing {
+  private static final BigFraction HUNDRED = Exact.HUNDRED;
+
+  private final Shop shop;
+
+  /** For a shop with this price list. */
+  public Billing(Shop shop) {
+    this.shop = shop;
+  }
+
+  /** The bill; nothing for a body that is the shop's alone. */
+  public Bill bill(BodyBalance balance) {
+    var owners = balance.body().owners();
+    var date = date(balance);
+    if (owners.keySet().equals(Set.of(Customer.SHOP)) || date.isEmpty()) {
+      return Bill.NONE;
+    }
+    var lines = new ArrayList<Bill.Line>();
+    var unknown = new ArrayList<Charge>();
+    for (var charge : shop.charges()) {
+      if (!applies(charge, balance.body(), date.get())) {
+        continue;
+      }
+      boolean banded = charge.hotFrom().isPresent() || charge.hotTo().isPresent();
+      if (banded && balance.hot().isEmpty()) {
+        unknown.add(charge);
+      } else if (!banded || inBand(charge, balance)) {
+        Quantity.billed(charge, balance)
+            .ifPresentOrElse(
+                quantity -> lines.add(line(charge, quantity, owners)), () -> unknown.add(charge));
+      }
+    }
+    return new Bill(lines, unknown);
+  }
+
+  /** The day whose prices apply: of the first pack, without one of the last weighing. */
+  private static Optional<LocalDate> date(BodyBalance balance) {
+    var packs = balance.weighings().of(Step.PACK);
+    var all = balance.weighings().all();
+    if (!packs.isEmpty()) {
+      return Optional.of(packs.get(0).date());
+    }
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).date());
+  }
+
+  private static boolean applies(Charge charge, Body body, LocalDate date) {
+    return (charge.species().isEmpty() || charge.species().equals(body.species().id()))
+        && (charge.category().isEmpty() || charge.category().equals(body.category()))
+        && (charge.body().isEmpty() || charge.body().equals(body.id()))
+        && charge.from().filter(date::isBefore).isEmpty()
+        && charge.to().filter(date::isAfter).isEmpty();
+  }
+
+  private static boolean inBand(Charge charge, BodyBalance balance) {
+    var hot = balance.hot().orElseThrow();
+    return charge.hotFrom().filter(from -> hot.compareTo(from) < 0).isEmpty()
+        && charge.hotTo().filter(to -> hot.compareTo(to) >= 0).isEmpty();
+  }
+
+  private Bill.Line line(Charge charge, BigFraction quantity, Map<String, BigFraction> owners) {
+    var amount =
+        Money.of(
+            quantity.multiply(Exact.fraction(charge.price())), shop.settings().currency());
+    var tax = tax(charge, amount);
+    return new Bill.Line(charge, quantity, amount, tax, parts(charge, amount, tax, owners));
+  }
+
+  private Money tax(Charge charge, Money amount) {
+    var rate = Exact.fraction(charge.taxPercent());
+    var base = shop.settings().taxIncluded() ? HUNDRED.add(rate) : HUNDRED;
+    return new Money(
+        Exact.units(rate.multiply(BigFraction.of(amount.minor())).divide(base), 0));
+  }
+
+  private SortedMap<String, Bill.Part> parts(
+      Charge charge, Money amount, Money tax, Map<String, BigFraction> owners) {
+    var parts = new TreeMap<String, Bill.Part>();
+    boolean each = charge.basis() == Charge.Basis.SHARE;
+    var amounts = Division.divide(amount.minor(), owners);
+    var taxes = Division.divide(tax.minor(), owners);
+    for (String customer : owners.keySet()) {
+      if (!customer.equals(Customer.SHOP)) {
+        var own = each ? amount : new Money(amounts.get(customer));
+        var ownTax = each ? tax : new Money(taxes.get(customer));
+        parts.put(
+            customer,
+            new Bill.Part(shop.settings().taxIncluded() ? own.minus(ownTax) : own, ownTax));
+      }
+    }
+    return parts;
+  }
+}

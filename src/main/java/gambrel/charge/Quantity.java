@@ -1,0 +1,81 @@
+package gambrel.charge;
+
+import gambrel.balance.BodyBalance;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.shop.Charge;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Counts what a charge is levied on. */
+final class Quantity {
+  private Quantity() {}
+
+  /** The billed quantity; empty where it is not known. */
+  static Optional<BigFraction> billed(Charge charge, BodyBalance balance) {
+    return counted(charge, balance)
+        .map(
+            quantity -> {
+              if (quantity.equals(BigFraction.ZERO) && isOptional(charge.basis())) {
+                return quantity;
+              }
+              var beyondFree = quantity.subtract(Exact.fraction(charge.free()));
+              return Exact.max(
+                  Exact.max(beyondFree, BigFraction.ZERO), Exact.fraction(charge.minimum()));
+            });
+  }
+
+  /** Where nothing was done there is no minimum to pay: no sausages, no sausage making. */
+  private static boolean isOptional(Charge.Basis basis) {
+    return switch (basis) {
+      case TUB, PACKED, PACK -> true;
+      case HEAD, LIVE, HOT, COLD, BONING, DAY, SHARE -> false;
+    };
+  }
+
+  private static Optional<BigFraction> counted(Charge charge, BodyBalance balance) {
+    return switch (charge.basis()) {
+      case HEAD -> Optional.of(BigFraction.of(balance.body().head()));
+      case SHARE -> Optional.of(BigFraction.ONE);
+      case LIVE -> balance.body().liveWeight().map(Weight::fraction);
+      case HOT -> weight(charge, balance, balance.rail().hot().weighings());
+      case COLD -> weight(charge, balance, balance.rail().cold().weighings());
+      case BONING -> weight(charge, balance, balance.boningWeighings());
+      case DAY -> balance.daysHung().map(BigFraction::of);
+      case TUB -> Optional.of(total(charge, balance, tubs(balance)));
+      case PACKED -> Optional.of(total(charge, balance, balance.weighings().of(Step.PACK)));
+      case PACK ->
+          Optional.of(
+              BigFraction.of(only(charge, balance, balance.weighings().of(Step.PACK)).size()));
+    };
+  }
+
+  private static List<Weighing> tubs(BodyBalance balance) {
+    return balance.weighings().of(Step.TUB).stream().filter(Weighing::inBatch).toList();
+  }
+
+  private static Optional<BigFraction> weight(
+      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    return weighings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(total(charge, balance, weighings));
+  }
+
+  private static BigFraction total(
+      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    return Weight.sum(only(charge, balance, weighings).stream().map(Weighing::net).toList())
+        .fraction();
+  }
+
+  private static List<Weighing> only(
+      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    if (charge.item().isEmpty()) {
+      return weighings;
+    }
+    var tree = balance.weighings().tree();
+    return weighings.stream().filter(w -> tree.isUnder(w.item(), charge.item())).toList();
+  }
+}

@@ -1,0 +1,64 @@
+package gambrel.decision;
+
+import gambrel.balance.BodyBalance;
+import gambrel.shop.Outcome;
+import gambrel.shop.Settings;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether a body is still being worked on. */
+final class Openness {
+  private final Settings settings;
+  private final OffsetDateTime asOf;
+  private final Judge judge;
+
+  Openness(Settings settings, OffsetDateTime asOf, Judge judge) {
+    this.settings = settings;
+    this.asOf = asOf;
+    this.judge = judge;
+  }
+
+  /** Why the body is open: empty if it is not, no reasons if it is just being weighed. */
+  Optional<List<Reason>> of(BodyBalance balance) {
+    if (!isFinished(balance)) {
+      return Optional.of(List.of());
+    }
+    var waiting =
+        balance.batches().stream()
+            .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
+            .map(b -> new Reason(ReasonCode.BATCH_OPEN, b.batch().id()))
+            .toList();
+    if (!waiting.isEmpty()) {
+      return Optional.of(waiting);
+    }
+    return isPartCut(balance)
+        ? Optional.of(List.of(new Reason(ReasonCode.PART_CUT, "")))
+        : Optional.empty();
+  }
+
+  private boolean isFinished(BodyBalance balance) {
+    if (balance.body().outcome() != Outcome.CUT) {
+      return isQuietSince(balance.weighings().rail());
+    }
+    boolean cut = balance.cuts().stream().anyMatch(w -> w.step() != Step.BLOCK);
+    return cut && isQuietSince(balance.weighings().all());
+  }
+
+  private boolean isQuietSince(List<Weighing> weighings) {
+    return !weighings.isEmpty()
+        && hoursSince(weighings.get(weighings.size() - 1).time(), settings.quietHours());
+  }
+
+  private boolean isPartCut(BodyBalance balance) {
+    return judge.isLossHigh(balance)
+        && balance.lastCut().filter(cut -> !hoursSince(cut, 24 * settings.cuttingDays())).isPresent();
+  }
+
+  private boolean hoursSince(OffsetDateTime time, int hours) {
+    return Duration.between(time, asOf).compareTo(Duration.ofHours(hours)) >= 0;
+  }
+}

@@ -1,0 +1,93 @@
+package gambrel.decision;
+
+import gambrel.cuts.Region;
+import gambrel.measure.Weight;
+import gambrel.shop.Scale;
+import gambrel.shop.Settings;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Weighings of test weights. A scale that fails one is in doubt from its last good test before to its
+ * next good one after.
+ */
+public final class ScaleTests {
+  private final Settings settings;
+  private final Map<String, List<Test>> byScale = new HashMap<>();
+
+  /** Reads the tests among {@code weighings}, which come earliest first. */
+  public ScaleTests(Settings settings, List<Weighing> weighings) {
+    this.settings = settings;
+    for (var weighing : weighings) {
+      if (weighing.step() == Step.TEST && weighing.code().nominal().isPresent()) {
+        byScale
+            .computeIfAbsent(weighing.scale().id(), s -> new ArrayList<>())
+            .add(new Test(weighing, passes(weighing)));
+      }
+    }
+  }
+
+  private record Test(Weighing weighing, boolean passed) {}
+
+  /** Every failed test. */
+  public List<Weighing> failed() {
+    return byScale.values().stream()
+        .flatMap(List::stream)
+        .filter(test -> !test.passed())
+        .map(Test::weighing)
+        .sorted(Weighing.BY_TIME)
+        .toList();
+  }
+
+  /** The failed test that puts a weighing in doubt. */
+  Optional<Weighing> doubt(Weighing weighing) {
+    var tests = byScale.getOrDefault(weighing.scale().id(), List.of());
+    for (int i = 0; i < tests.size(); i++) {
+      if (!tests.get(i).passed() && isWithin(weighing.time(), tests, i)) {
+        return Optional.of(tests.get(i).weighing());
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isWithin(OffsetDateTime time, List<Test> tests, int failed) {
+    int before = failed;
+    while (before >= 0 && !tests.get(before).passed()) {
+      before--;
+    }
+    int after = failed;
+    while (after < tests.size() && !tests.get(after).passed()) {
+      after++;
+    }
+    return (before < 0 || time.isAfter(tests.get(before).weighing().time()))
+        && (after == tests.size() || time.isBefore(tests.get(after).weighing().time()));
+  }
+
+  private boolean passes(Weighing weighing) {
+    var scale = weighing.scale();
+    var nominal = weighing.code().nominal().map(Weight::fraction).orElseThrow();
+    var shown = weighing.unit().convert(weighing.shown(), settings.unit());
+    var division = scale.unit().convert(scale.division(), settings.unit());
+    int divisions = divisions(scale, nominal.divide(division));
+    return shown.subtract(nominal).abs().compareTo(division.multiply(divisions)) <= 0;
+  }
+
+  /** The limit in service at a load, in divisions; one division for a scale without a class. */
+  private int divisions(Scale scale, BigFraction load) {
+    return scale
+        .accuracy()
+        .map(
+            accuracy ->
+                settings.region() == Region.US
+                    ? accuracy.handbook44Divisions(load)
+                    : accuracy.inServiceDivisions(load))
+        .orElse(1);
+  }
+}

@@ -1,0 +1,2 @@
+/** What each owner of a body gets of it. */
+package gambrel.owner;

@@ -1,0 +1,41 @@
+package gambrel.reckoning;
+
+import gambrel.balance.BodyBalance;
+import gambrel.charge.Bill;
+import gambrel.decision.Decision;
+import gambrel.owner.Entitlement;
+import gambrel.shop.Body;
+import gambrel.shop.Customer;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * All that is known of a body at one moment.
+ *
+ * @param balance its figures
+ * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
+ * @param bill what it costs
+ * @param decision where it stands
+ */
+public record BodyAccount(
+    BodyBalance balance,
+    SortedMap<String, Entitlement> entitlements,
+    Bill bill,
+    Decision decision) {
+  /** Copies the map. */
+  public BodyAccount {
+    entitlements = Collections.unmodifiableSortedMap(new TreeMap<>(entitlements));
+  }
+
+  /** The body. */
+  public Body body() {
+    return balance.body();
+  }
+
+  /** The customers who get a statement: everybody but the shop. */
+  public List<String> customers() {
+    return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+  }
+}

@@ -1,0 +1,79 @@
+package gambrel.reckoning;
+
+import gambrel.decision.Decider;
+import gambrel.decision.Reason;
+import gambrel.decision.Releases;
+import gambrel.owner.Sharing;
+import gambrel.shop.Release;
+import gambrel.shop.Shop;
+import gambrel.weighing.ExportFile;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Reckons a shop at a moment. A release covers the reasons that hold when today's folder is reckoned
+ * at the release's own moment, so that moment is reckoned too.
+ */
+public final class Reckoner {
+  private final Shop shop;
+  private final List<ExportFile> files;
+  private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
+
+  /** For a shop folder and its exports, in path order. */
+  public Reckoner(Shop shop, List<ExportFile> files) {
+    this.shop = shop;
+    this.files = files;
+  }
+
+  /** Everything that is known at {@code asOf}. */
+  public Night at(OffsetDateTime asOf) {
+    var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
+    var reckoning = reckoning(moment);
+    var releases = new Releases(shop.releases(), moment);
+    var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
+    var notices = new NightNotices(reckoning);
+    var bodies = new TreeMap<String, BodyAccount>();
+    reckoning
+        .balances()
+        .forEach(
+            (id, balance) -> {
+              var entitlements = Sharing.of(balance);
+              var bill = reckoning.bill(id);
+              var released = released(id, releases, notices);
+              var decision = decider.decide(balance, bill, entitlements, released);
+              var account = new BodyAccount(balance, entitlements, bill, decision);
+              bodies.put(id, account);
+              notices.about(account);
+            });
+    return new Night(
+        shop, moment, reckoning.ledger(), reckoning.batches(), bodies, notices.all());
+  }
+
+  private Set<Reason> released(String body, Releases releases, NightNotices notices) {
+    var released = new HashSet<Reason>();
+    for (var release : releases.of(body, Release.Action.RELEASE)) {
+      var then = reckoning(release.on());
+      var decider =
+          new Decider(
+              shop.settings(),
+              release.on(),
+              then.judge(),
+              new Releases(shop.releases(), release.on()));
+      var covered = decider.holding(then.balances().get(body), then.bill(body));
+      if (covered.isEmpty()) {
+        notices.unused(release);
+      }
+      released.addAll(covered);
+    }
+    return released;
+  }
+
+  private Reckoning reckoning(OffsetDateTime moment) {
+    return reckonings.computeIfAbsent(moment, m -> Reckoning.of(shop, files, m));
+  }
+}

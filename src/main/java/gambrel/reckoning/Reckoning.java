@@ -1,0 +1,121 @@
+package gambrel.reckoning;
+
+import gambrel.balance.BatchBalance;
+import gambrel.balance.BatchReader;
+import gambrel.balance.BodyBalance;
+import gambrel.balance.BodyReader;
+import gambrel.balance.BodyWeighings;
+import gambrel.charge.Bill;
+import gambrel.charge.Billing;
+import gambrel.decision.Judge;
+import gambrel.decision.Reason;
+import gambrel.decision.ScaleTests;
+import gambrel.shop.Outcome;
+import gambrel.shop.Shop;
+import gambrel.weighing.ExportFile;
+import gambrel.weighing.Ledger;
+import gambrel.weighing.Ledgers;
+import gambrel.weighing.SetAside;
+import gambrel.weighing.Weighing;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The figures of every body at one moment, before anybody's release. */
+final class Reckoning {
+  private final Shop shop;
+  private final OffsetDateTime asOf;
+  private final Ledger ledger;
+  private final ScaleTests tests;
+  private final Judge judge;
+  private final SortedMap<String, BatchBalance> batches;
+  private final SortedMap<String, BodyBalance> balances = new TreeMap<>();
+  private final Map<String, Bill> bills = new HashMap<>();
+
+  private Reckoning(Shop shop, Ledger ledger, OffsetDateTime asOf) {
+    this.shop = shop;
+    this.asOf = asOf;
+    this.ledger = ledger;
+    this.tests = new ScaleTests(shop.settings(), ledger.weighings());
+    this.judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
+    this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
+  }
+
+  /** Reckons what {@code files} say by {@code asOf}. */
+  static Reckoning of(Shop shop, List<ExportFile> files, OffsetDateTime asOf) {
+    var reckoning = new Reckoning(shop, Ledgers.of(files, shop, asOf), asOf);
+    reckoning.balanceBodies();
+    return reckoning;
+  }
+
+  private void balanceBodies() {
+    var byBody = new HashMap<String, List<Weighing>>();
+    for (var weighing : ledger.weighings()) {
+      byBody.computeIfAbsent(weighing.body(), b -> new ArrayList<>()).add(weighing);
+    }
+    var reader = new BodyReader(shop.settings(), batches);
+    var billing = new Billing(shop);
+    for (var body : shop.bodies().values()) {
+      var own =
+          body.outcome() == Outcome.CANCELLED
+              ? List.<Weighing>of()
+              : byBody.getOrDefault(body.id(), List.of());
+      var balance =
+          reader.read(new BodyWeighings(body, shop.cuts().of(body.species()), own));
+      balances.put(body.id(), balance);
+      bills.put(body.id(), billing.bill(balance));
+    }
+  }
+
+  private static Map<String, List<SetAside>> setAsideByBody(Ledger ledger) {
+    var byBody = new HashMap<String, List<SetAside>>();
+    for (var row : ledger.setAside()) {
+      if (row.effective()) {
+        row.bodies().forEach(b -> byBody.computeIfAbsent(b, k -> new ArrayList<>()).add(row));
+      }
+    }
+    return byBody;
+  }
+
+  Shop shop() {
+    return shop;
+  }
+
+  OffsetDateTime asOf() {
+    return asOf;
+  }
+
+  Ledger ledger() {
+    return ledger;
+  }
+
+  ScaleTests tests() {
+    return tests;
+  }
+
+  Judge judge() {
+    return judge;
+  }
+
+  SortedMap<String, BatchBalance> batches() {
+    return batches;
+  }
+
+  SortedMap<String, BodyBalance> balances() {
+    return balances;
+  }
+
+  Bill bill(String body) {
+    return bills.get(body);
+  }
+
+  /** The reasons that would hold a finished body. */
+  Set<Reason> reasons(String body) {
+    return judge.reasons(balances.get(body), bills.get(body));
+  }
+}
