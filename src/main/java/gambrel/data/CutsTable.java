@@ -1,0 +1,85 @@
+package gambrel.data;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.BodyWeighings;
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.reckoning.Night;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
+final class CutsTable {
+  private static final String COLUMNS =
+      "body,item,parent,kind,step,level,weight_kg,packs,pieces,of_boning_pct";
+  private static final List<Step> STEPS =
+      List.of(Step.HOT, Step.COLD, Step.AGED, Step.BLOCK, Step.TUB, Step.PACK, Step.BIN);
+
+  private final List<List<String>> rows = new ArrayList<>();
+
+  static Table of(Night night) {
+    var table = new CutsTable();
+    night.bodies().values().forEach(account -> table.add(account.balance()));
+    return new Table(
+        "cuts.csv", Table.columns(COLUMNS, night.shop().settings().unit().id()), table.rows);
+  }
+
+  private void add(BodyBalance balance) {
+    CutTree tree = balance.weighings().tree();
+    for (var item : tree.items()) {
+      for (var step : STEPS) {
+        var own = own(balance, step).stream().filter(w -> w.item().equals(item.id())).toList();
+        if (!own.isEmpty()) {
+          rows.add(row(balance, item, step.id(), "own", own));
+        }
+      }
+      var below =
+          balance.weighings().out().stream()
+              .filter(w -> tree.isUnder(w.item(), item.id()))
+              .toList();
+      if (!below.isEmpty()) {
+        rows.add(row(balance, item, "", "total", below));
+      }
+    }
+  }
+
+  private static List<Weighing> own(BodyBalance balance, Step step) {
+    BodyWeighings weighings = balance.weighings();
+    return switch (step) {
+      case HOT -> balance.rail().hot().weighings();
+      case COLD -> balance.rail().cold().weighings();
+      case AGED -> balance.rail().aged().weighings();
+      default -> weighings.of(step);
+    };
+  }
+
+  private static List<String> row(
+      BodyBalance balance, Item item, String step, String level, List<Weighing> weighings) {
+    var weight = Weight.sum(weighings.stream().map(Weighing::net).toList());
+    var pieces = weighings.stream().flatMap(w -> w.pieces().stream()).toList();
+    return new Row()
+        .text(balance.body().id())
+        .text(item.id())
+        .text(item.parent())
+        .text(item.kind().id())
+        .text(step)
+        .text(level)
+        .weight(weight)
+        .number(weighings.stream().filter(w -> w.step() == Step.PACK).count())
+        .number(
+            pieces.isEmpty()
+                ? Optional.empty()
+                : Optional.of(pieces.stream().mapToInt(Integer::intValue).sum()))
+        .percent(
+            balance
+                .boning()
+                .filter(w -> !w.isZero())
+                .map(w -> Exact.percent(weight.fraction(), w.fraction())))
+        .cells();
+  }
+}

@@ -1,0 +1,80 @@
+package gambrel.data;
+
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Builds one row: numbers plain, text guarded against spreadsheets that take it for a formula. */
+final class Row {
+  private static final String FORMULA_STARTS = "=+-@\t\r";
+
+  private final List<String> cells = new ArrayList<>();
+
+  Row text(String text) {
+    cells.add(guard(text));
+    return this;
+  }
+
+  Row weight(Weight weight) {
+    cells.add(weight.output().toPlainString());
+    return this;
+  }
+
+  Row weight(Optional<Weight> weight) {
+    return optional(weight.map(Weight::output));
+  }
+
+  Row percent(Optional<BigFraction> percent) {
+    return optional(percent.map(value -> Exact.round(value, 3)));
+  }
+
+  Row root(Optional<BigFraction> square) {
+    return optional(square.map(value -> Exact.sqrt(value, Weight.OUTPUT_DECIMALS)));
+  }
+
+  Row number(long number) {
+    cells.add(Long.toString(number));
+    return this;
+  }
+
+  Row number(Optional<Integer> number) {
+    cells.add(number.map(String::valueOf).orElse(""));
+    return this;
+  }
+
+  Row decimal(BigDecimal number) {
+    cells.add(number.toPlainString());
+    return this;
+  }
+
+  Row optional(Optional<BigDecimal> number) {
+    cells.add(number.map(BigDecimal::toPlainString).orElse(""));
+    return this;
+  }
+
+  Row blank() {
+    cells.add("");
+    return this;
+  }
+
+  List<String> cells() {
+    return cells;
+  }
+
+  static String guard(String text) {
+    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+  }
+
+  /** Takes a guard off again. */
+  static String unguard(String cell) {
+    return cell.length() > 1
+            && cell.charAt(0) == '\''
+            && FORMULA_STARTS.indexOf(cell.charAt(1)) >= 0
+        ? cell.substring(1)
+        : cell;
+  }
+}

@@ -1,0 +1,64 @@
+package gambrel.data;
+
+import gambrel.measure.Exact;
+import gambrel.reckoning.Night;
+import gambrel.shrink.ControlChart;
+import gambrel.shrink.ShrinkSeries;
+import java.math.BigDecimal;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** {@code data/shrink.csv}: the chill shrink of every body with its species' control chart. */
+final class ShrinkTable {
+  private static final List<String> COLUMNS =
+      List.of(
+          "month",
+          "killed",
+          "body",
+          "species",
+          "days_hung",
+          "hours_chilled",
+          "chill_shrink_pct",
+          "ageing_shrink_pct",
+          "centre",
+          "lower",
+          "upper",
+          "signal");
+
+  private ShrinkTable() {}
+
+  static Table of(Night night) {
+    var rows = new ArrayList<List<String>>();
+    for (var series : ShrinkSeries.of(night)) {
+      series.points().forEach(point -> rows.add(row(series, point)));
+    }
+    return new Table("shrink.csv", COLUMNS, rows);
+  }
+
+  private static List<String> row(ShrinkSeries series, ShrinkSeries.Point point) {
+    var balance = point.balance();
+    var killed = balance.body().killed().orElseThrow();
+    boolean charted = balance.chillShrinkPercent().isPresent();
+    var chart = series.chart();
+    return new Row()
+        .text(YearMonth.from(killed).toString())
+        .text(killed.toString())
+        .text(balance.body().id())
+        .text(series.species().id())
+        .number(balance.daysHung())
+        .optional(balance.hoursChilled().map(hours -> Exact.round(hours, 3)))
+        .percent(balance.chillShrinkPercent())
+        .percent(balance.ageingShrinkPercent())
+        .optional(shown(charted, chart.centre()))
+        .optional(shown(charted, chart.lower()))
+        .optional(shown(charted, chart.upper()))
+        .text(String.join(";", point.signals()))
+        .cells();
+  }
+
+  private static Optional<BigDecimal> shown(boolean charted, Optional<BigDecimal> value) {
+    return value.filter(v -> charted).map(ControlChart::output);
+  }
+}

@@ -1,0 +1,52 @@
+package gambrel.publish;
+
+import gambrel.data.Table;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.QuoteMode;
+
+/** Data files as bytes: UTF-8, RFC 4180 quoting where it is needed, LF. */
+public final class Csv {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setRecordSeparator('\n').setQuoteMode(QuoteMode.MINIMAL).get();
+
+  private Csv() {}
+
+  /** A table as bytes. */
+  public static byte[] bytes(Table table) {
+    var text = new StringBuilder();
+    try (var printer = new CSVPrinter(text, FORMAT)) {
+      printer.printRecord(table.header());
+      for (var row : table.rows()) {
+        printer.printRecord(row);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * The records of a data file, its header first.
+   *
+   * @throws UncheckedIOException if it is broken
+   */
+  public static List<List<String>> records(byte[] bytes) {
+    var records = new ArrayList<List<String>>();
+    var text = new StringReader(new String(bytes, StandardCharsets.UTF_8));
+    try (var parser = FORMAT.parse(text)) {
+      for (var record : parser) {
+        records.add(List.of(record.values()));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return records;
+  }
+}

@@ -1,0 +1,30 @@
+package gambrel.register;
+
+import gambrel.reckoning.BodyAccount;
+import java.util.Optional;
+
+/**
+ * A statement to be made tonight.
+ *
+ * @param customer for whom
+ * @param account about which body
+ * @param figures its figures
+ * @param replaces the statement that it replaces
+ * @param reissue whether only a reissue asked for it
+ */
+public record Planned(
+    String customer,
+    BodyAccount account,
+    Figures figures,
+    Optional<RegisterRow> replaces,
+    boolean reissue) {
+  /** Its revision. */
+  public int revision() {
+    return replaces.map(row -> row.revision() + 1).orElse(1);
+  }
+
+  /** The body's id. */
+  public String body() {
+    return account.body().id();
+  }
+}
