@@ -1,0 +1,35 @@
+package gambrel.run;
+
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.Planned;
+import gambrel.register.Register;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes the PDFs of a night.
+ *
+ * @see gambrel.render.TemplateProblem thrown by each where a template cannot be used
+ */
+public interface Documents {
+  /**
+   * A customer's statement.
+   *
+   * @param changes what is different from the statement that it replaces; empty where that is not
+   *     known
+   * @param figures the figures as they are attached
+   */
+  byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures);
+
+  /** The draft of a statement that is held. */
+  byte[] draft(Night night, Planned planned, byte[] figures);
+
+  /** The owner's summary of a month. */
+  byte[] summary(Night night, Register register, YearMonth month);
+
+  /** The morning sheet. */
+  byte[] morning(MorningReport report);
+}

@@ -1,0 +1,42 @@
+package gambrel.run;
+
+import gambrel.intake.ExportReader;
+import gambrel.intake.ShopReader;
+import gambrel.intake.ShopReading;
+import gambrel.notice.Notice;
+import gambrel.shop.Shop;
+import gambrel.weighing.ExportFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A shop folder as read.
+ *
+ * @param shop all but the exports
+ * @param exports the exports, in path order
+ * @param notices what reading has to say
+ */
+public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) {
+  /** Copies the lists. */
+  public Inputs {
+    exports = List.copyOf(exports);
+    notices = List.copyOf(notices);
+  }
+
+  /**
+   * Reads a shop folder.
+   *
+   * @throws RefusedException if it cannot be read
+   */
+  public static Inputs read(Path folder) throws RefusedException {
+    var reading = ShopReader.read(folder);
+    if (reading instanceof ShopReading.Ok ok) {
+      var exports = ExportReader.read(folder, ok.shop());
+      var notices = new ArrayList<>(ok.notices());
+      notices.addAll(exports.notices());
+      return new Inputs(ok.shop(), exports.files(), notices);
+    }
+    throw new RefusedException(((ShopReading.Unreadable) reading).why());
+  }
+}

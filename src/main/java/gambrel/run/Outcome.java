@@ -1,0 +1,60 @@
+package gambrel.run;
+
+import gambrel.notice.Notice;
+import gambrel.notice.Severity;
+import java.util.List;
+
+/** How a run ended. */
+public sealed interface Outcome {
+  /** The process exit code. */
+  int exitCode();
+
+  /**
+   * The night was computed, and published if that was asked for.
+   *
+   * @param report what the morning sheet tells
+   */
+  record Done(MorningReport report) implements Outcome {
+    @Override
+    public int exitCode() {
+      return waits(report.notices()) || !report.held().isEmpty() ? 1 : 0;
+    }
+
+    private static boolean waits(List<Notice> notices) {
+      return notices.stream()
+          .anyMatch(n -> n.severity() == Severity.STOP || n.severity() == Severity.HOLD);
+    }
+  }
+
+  /**
+   * The request makes no sense, or the shop folder cannot be read; nothing was published.
+   *
+   * @param why in a sentence
+   */
+  record Refused(String why) implements Outcome {
+    @Override
+    public int exitCode() {
+      return 2;
+    }
+  }
+
+  /** Another run holds the output folder. */
+  record Busy() implements Outcome {
+    @Override
+    public int exitCode() {
+      return 3;
+    }
+  }
+
+  /**
+   * The machine failed half-way; what was published last stands.
+   *
+   * @param why in a sentence
+   */
+  record Failed(String why) implements Outcome {
+    @Override
+    public int exitCode() {
+      return 4;
+    }
+  }
+}

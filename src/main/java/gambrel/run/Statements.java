@@ -1,0 +1,140 @@
+package gambrel.run;
+
+import gambrel.measure.Money;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.publish.Changes;
+import gambrel.publish.Digest;
+import gambrel.publish.OutputFolder;
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.IssuePlan;
+import gambrel.register.Planned;
+import gambrel.register.Register;
+import gambrel.register.RegisterRow;
+import gambrel.register.StatementFiles;
+import gambrel.render.TemplateProblem;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes the statements and drafts of a night. */
+final class Statements {
+  private final Night night;
+  private final Documents documents;
+  private final RegisterStore store;
+  private final StatementFiles files;
+  private final Changes changes;
+  private final List<Notice> notices;
+
+  Statements(
+      Night night,
+      Documents documents,
+      RegisterStore store,
+      StatementFiles files,
+      Changes changes,
+      List<Notice> notices) {
+    this.night = night;
+    this.documents = documents;
+    this.store = store;
+    this.files = files;
+    this.changes = changes;
+    this.notices = notices;
+  }
+
+  /** Makes what the plan issues; returns the register with it. */
+  Register issue(IssuePlan plan, Register register) throws IOException {
+    var rows = new ArrayList<RegisterRow>();
+    for (var planned : plan.issue()) {
+      issue(planned).ifPresent(rows::add);
+    }
+    return register.with(rows);
+  }
+
+  private Optional<RegisterRow> issue(Planned planned) throws IOException {
+    byte[] figures = RegisterStore.bytes(planned.figures());
+    var differences = differences(planned);
+    try {
+      byte[] document = documents.statement(night, planned, differences, figures);
+      String file = files.issued(planned);
+      changes.write(file, document);
+      return Optional.of(row(planned, file, document, figures));
+    } catch (TemplateProblem problem) {
+      notices.add(problem(problem, planned));
+      return Optional.empty();
+    }
+  }
+
+  private Optional<List<Figures.Change>> differences(Planned planned) throws IOException {
+    if (planned.replaces().isEmpty()) {
+      return Optional.of(List.of());
+    }
+    var replaced = planned.replaces().get();
+    var earlier = store.figures(replaced);
+    if (earlier.isEmpty()) {
+      notices.add(
+          Notice.of(
+                  NoticeCode.DOCUMENT_LOST,
+                  Place.NONE,
+                  "The document " + replaced.file() + " is missing or damaged.")
+              .aboutBody(replaced.body()));
+    }
+    return earlier.map(planned.figures()::changesSince);
+  }
+
+  private RegisterRow row(Planned planned, String file, byte[] document, byte[] figures) {
+    String customer = planned.customer();
+    var bill = planned.account().bill();
+    boolean charged = !planned.account().entitlements().get(customer).isOutrightOnly();
+    return new RegisterRow(
+        customer,
+        planned.body(),
+        planned.revision(),
+        night.asOf().toLocalDateTime().withNano(0),
+        planned.account().entitlements().get(customer).takeHome(),
+        charged ? bill.net(customer) : Money.ZERO,
+        charged ? bill.tax(customer) : Money.ZERO,
+        night.paid(customer, planned.body()),
+        planned.replaces().map(RegisterRow::revision),
+        file,
+        Digest.of(document),
+        Digest.of(figures));
+  }
+
+  /** Makes the drafts of what is held and drops those of what is held no more. */
+  void hold(IssuePlan plan, OutputFolder out) throws IOException {
+    Set<String> kept = new HashSet<>();
+    for (var planned : plan.held()) {
+      try {
+        byte[] draft = documents.draft(night, planned, RegisterStore.bytes(planned.figures()));
+        kept.add(files.held(planned));
+        if (!out.holds(files.held(planned), draft)) {
+          changes.write(files.held(planned), draft);
+        }
+      } catch (TemplateProblem problem) {
+        notices.add(problem(problem, planned));
+      }
+    }
+    for (String file : out.list("held")) {
+      if (!kept.contains(file)) {
+        changes.remove(file);
+      }
+    }
+  }
+
+  private static Notice problem(TemplateProblem problem, Planned planned) {
+    return Notice.of(
+            NoticeCode.TEMPLATE_BAD,
+            Place.NONE,
+            "The statement of "
+                + planned.customer()
+                + " was not made: "
+                + problem.getMessage()
+                + ".")
+        .aboutBody(planned.body());
+  }
+}
