@@ -14,10 +14,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * The only door to template files: a file of the shop's own folder if it has one of that name, else the built-in one.
+ * The only door to template files: a file of the shop's own folder if it has one of that name, else
+ * the built-in one.
  *
- * <p>Each file is read once, so that all pages of one night come from the same templates even if somebody is editing
- * them.
+ * <p>Each file is read once, so that all pages of one night come from the same templates even if
+ * somebody is editing them.
  */
 final class TemplateFiles {
 

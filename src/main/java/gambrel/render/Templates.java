@@ -1,8 +1,8 @@
 package gambrel.render;
 
+import freemarker.cache.StrongCacheStorage;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
-import freemarker.cache.StrongCacheStorage;
 import freemarker.template.Configuration;
 import freemarker.template.MalformedTemplateNameException;
 import freemarker.template.Template;
@@ -19,8 +19,8 @@ import java.util.TimeZone;
 /**
  * The shop's templates over the built-in ones.
  *
- * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting of the machine.
- * Safe for use by several threads.
+ * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting
+ * of the machine. Safe for use by several threads.
  */
 public final class Templates {
 
@@ -32,8 +32,8 @@ public final class Templates {
   /**
    * Opens the templates.
    *
-   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file there stands before
-   *     the built-in one of the same name
+   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file
+   *     there stands before the built-in one of the same name
    */
   public Templates(Optional<Path> shopFolder) {
     files = new TemplateFiles(shopFolder);
@@ -88,7 +88,7 @@ public final class Templates {
     language.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     language.setAPIBuiltinEnabled(false);
     language.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
-    language.setAttemptExceptionReporter((problem, where) -> { });
+    language.setAttemptExceptionReporter((problem, where) -> {});
     language.setLogTemplateExceptions(false);
     language.setWrapUncheckedExceptions(true);
     language.setFallbackOnNullLoopVariable(false);
