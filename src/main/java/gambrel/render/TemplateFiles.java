@@ -23,7 +23,7 @@ import java.util.regex.Pattern;
 final class TemplateFiles {
 
   private static final String BUILT_IN = "/gambrel/templates/";
-  private static final Pattern SEGMENT = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9 _.-]*");
+  private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N} ()_.-]*");
 
   private final Optional<Path> shopFolder;
   private final Map<String, Optional<byte[]>> known = new ConcurrentHashMap<>();

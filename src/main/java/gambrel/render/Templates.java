@@ -1,6 +1,7 @@
 package gambrel.render;
 
 import freemarker.cache.StrongCacheStorage;
+import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
@@ -79,6 +80,7 @@ public final class Templates {
   private static Configuration configure(Configuration language) {
     language.setDefaultEncoding("UTF-8");
     language.setOutputEncoding("UTF-8");
+    language.setOutputFormat(HTMLOutputFormat.INSTANCE);
     language.setLocale(Locale.ROOT);
     language.setLocalizedLookup(false);
     language.setTimeZone(TimeZone.getTimeZone("UTC"));

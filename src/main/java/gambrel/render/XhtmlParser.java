@@ -59,7 +59,7 @@ final class XhtmlParser {
         page.contains("<!DOCTYPE")
             ? "leave out the DOCTYPE"
             : "close every tag, quote every attribute, write &#160; for a space that does not"
-                  + " break";
+                + " break";
     return "the page made from it is not well-formed XHTML ("
         + advice
         + "); line "

@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,6 +68,23 @@ class PageRendererTest {
     assertArrayEquals(
         desk.render(FULL, new Named("rump"), info, FIGURES),
         desk.render(FULL, new Named("rump"), info, FIGURES));
+  }
+
+  @Test
+  void severalThreadsGiveTheBytesOfOne() {
+    desk.render(FULL, new Named("rump"));
+    var renderer = new PageRenderer(desk.templates());
+    IntFunction<byte[]> page =
+        n ->
+            renderer.render(
+                "page.ftlh", new Named("cut " + n + "\u0101".repeat(n)), Desk.INFO, List.of());
+    var alone = IntStream.range(0, 24).mapToObj(page).toList();
+
+    var together = IntStream.range(0, 24).parallel().mapToObj(page).toList();
+
+    for (var n = 0; n < alone.size(); n++) {
+      assertArrayEquals(alone.get(n), together.get(n));
+    }
   }
 
   @ParameterizedTest
@@ -274,11 +293,12 @@ class PageRendererTest {
 
   @Test
   void aPictureComesFromTheFolderOrFromThePageItself() {
-    desk.put("logo.png", Base64.getDecoder().decode(PNG));
+    desk.put("M\u0101ori logo.png", Base64.getDecoder().decode(PNG));
 
     var pdf =
         desk.render(
-            "<img src='logo.png'/><img src='data:image/png;base64," + PNG + "'/>", new Named(""));
+            "<img src='M\u0101ori logo.png'/><img src='data:image/png;base64," + PNG + "'/>",
+            new Named(""));
 
     var text = new String(pdf, StandardCharsets.ISO_8859_1);
     assertEquals(2, text.split("/Subtype */Image", -1).length - 1);

@@ -77,8 +77,12 @@ class TemplatesTest {
   }
 
   @Test
-  void textIsEscaped() {
+  void textIsEscapedWhateverTheFileIsCalled() {
+    desk.put("part.ftl", "${owner.name}").put("part", "${owner.name}");
+
     assertEquals("Smith &amp; Sons", fill("${owner.name}"));
+    assertEquals("Smith &amp; Sons", fill("<#include 'part.ftl'>"));
+    assertEquals("Smith &amp; Sons", fill("<#include 'part'>"));
   }
 
   @Test
