@@ -1,0 +1,34 @@
+package gambrel.cli;
+
+import gambrel.run.Outcome;
+import java.io.PrintWriter;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** A command's own streams, and how it ends. */
+final class Console {
+  private final CommandSpec spec;
+
+  Console(CommandSpec spec) {
+    this.spec = spec;
+  }
+
+  PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  /** Says on stderr why nothing came of it, if so; returns the exit code. */
+  int finish(Outcome outcome) {
+    if (outcome instanceof Outcome.Refused refused) {
+      err().println("gambrel: " + refused.why() + ".");
+    } else if (outcome instanceof Outcome.Busy) {
+      err().println("gambrel: another run holds this output folder.");
+    } else if (outcome instanceof Outcome.Failed failed) {
+      err().println("gambrel: failed, and the last published state stands: " + failed.why());
+    }
+    return outcome.exitCode();
+  }
+}

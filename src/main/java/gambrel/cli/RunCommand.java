@@ -1,0 +1,108 @@
+package gambrel.cli;
+
+import gambrel.reckoning.Night;
+import gambrel.run.MorningReport;
+import gambrel.run.NightlyRun;
+import gambrel.run.Outcome;
+import gambrel.run.PdfDocuments;
+import gambrel.run.RefusedException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The nightly job. */
+@Command(
+    name = "run",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    description = "Reads the shop folder, makes the night's documents and publishes them.")
+final class RunCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private ShopArguments arguments;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "the output folder; default SHOP/reports")
+  private Path out;
+
+  @Option(
+      names = "--month",
+      paramLabel = "YYYY-MM",
+      description = "a month to summarise, instead of every month that has a body; may be repeated")
+  private List<String> months = new ArrayList<>();
+
+  @Override
+  public Integer call() {
+    var console = new Console(spec);
+    try {
+      var wanted = months();
+      var root = out == null ? arguments.shop().resolve("reports") : out;
+      refuseExports(root);
+      var inputs = arguments.read();
+      var asOf = arguments.asOf(inputs);
+      var documents = PdfDocuments.of(arguments.shop(), inputs.shop().settings());
+      var outcome = new NightlyRun(inputs, documents).run(root, asOf, wanted);
+      if (outcome instanceof Outcome.Done done && !arguments.isQuiet()) {
+        tell(console.out(), root, done.report());
+      }
+      return console.finish(outcome);
+    } catch (RefusedException e) {
+      return console.finish(new Outcome.Refused(e.getMessage()));
+    }
+  }
+
+  private List<YearMonth> months() throws RefusedException {
+    var wanted = new ArrayList<YearMonth>();
+    for (String month : months) {
+      try {
+        wanted.add(YearMonth.parse(month));
+      } catch (DateTimeException e) {
+        throw new RefusedException("\"" + month + "\" is no month like 2026-07");
+      }
+    }
+    return wanted;
+  }
+
+  private void refuseExports(Path root) throws RefusedException {
+    var exports = real(arguments.shop().resolve("exports"));
+    if (real(root).startsWith(exports)) {
+      throw new RefusedException("the output folder must not lie in the shop's exports");
+    }
+  }
+
+  /** The path as the system knows it, as far as it exists. */
+  private static Path real(Path path) {
+    var absolute = path.toAbsolutePath().normalize();
+    for (var existing = absolute; existing != null; existing = existing.getParent()) {
+      try {
+        return existing.toRealPath().resolve(existing.relativize(absolute)).normalize();
+      } catch (IOException e) {
+        continue;
+      }
+    }
+    return absolute;
+  }
+
+  private static void tell(PrintWriter to, Path root, MorningReport report) {
+    Night night = report.night();
+    int read = night.ledger().rows().stream().mapToInt(row -> row.read()).sum();
+    int aside = night.ledger().setAside().size();
+    to.printf("%d rows read from %d exports, %d set aside%n", read, night.ledger().rows().size(), aside);
+    to.printf("%d statements issued  %s%n", report.issued().size(), root.resolve("statements"));
+    to.printf("%d statements held    %s%n", report.held().size(), root.resolve("held"));
+    to.printf("summaries             %s%n", root.resolve("summaries"));
+    to.printf("morning sheet         %s%n", root.resolve("morning.pdf"));
+    to.printf("data files            %s%n", root.resolve("data"));
+  }
+}

@@ -1,0 +1,80 @@
+package gambrel.explain;
+
+import gambrel.measure.Exact;
+import gambrel.measure.Money;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.shop.Step;
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Explains what one customer gets of a body, and what it costs. */
+final class CustomerExplanation {
+  private final Night night;
+  private final BodyAccount account;
+  private final Lines lines;
+  private final Currency currency;
+
+  CustomerExplanation(Night night, BodyAccount account, Lines lines) {
+    this.night = night;
+    this.account = account;
+    this.lines = lines;
+    this.currency = night.shop().settings().currency();
+  }
+
+  void add(String customer) {
+    var own = account.entitlements().get(customer);
+    lines.heading("Customer " + customer + ", share " + own.share());
+    lines.weight("take home", Optional.of(own.takeHome()), "the lines below without offal");
+    for (var line : own.lines()) {
+      lines.weight(
+          line.item(),
+          Optional.of(line.weight()),
+          "outright " + line.outright() + ", the rest by share");
+      lines.weighings(
+          account.balance().weighings().of(Step.PACK).stream()
+              .filter(w -> w.item().equals(line.item()))
+              .filter(w -> w.customer().isEmpty() || w.customer().equals(customer))
+              .toList());
+    }
+    for (var part : own.batchParts()) {
+      lines.weight("batch " + part.batch(), Optional.of(part.weight()), "share of the body's part");
+    }
+    if (!own.isOutrightOnly()) {
+      bill(customer);
+    }
+  }
+
+  private void bill(String customer) {
+    var bill = account.bill();
+    for (var line : bill.linesOf(customer)) {
+      var charge = line.charge();
+      lines.figure(
+          "charge " + charge.id(),
+          money(line.parts().get(customer).net()),
+          "charges.csv: "
+              + charge.basis().name().toLowerCase(Locale.ROOT)
+              + " "
+              + Exact.round(line.quantity(), 3)
+              + " x "
+              + charge.price()
+              + " = "
+              + line.amount().decimal(currency)
+              + " for the whole body, tax in it or on it "
+              + line.tax().decimal(currency));
+    }
+    var paid = night.paid(customer, account.body().id());
+    var charges = bill.net(customer);
+    var tax = bill.tax(customer);
+    lines.figure("charges", money(charges), "without tax");
+    lines.figure("tax", money(tax), "");
+    lines.figure("paid", money(paid), "payments.csv");
+    lines.figure("due", money(charges.plus(tax).minus(paid)), "charges + tax - paid");
+  }
+
+  private Optional<BigDecimal> money(Money amount) {
+    return Optional.of(amount.decimal(currency));
+  }
+}

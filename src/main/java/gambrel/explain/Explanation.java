@@ -1,0 +1,198 @@
+package gambrel.explain;
+
+import gambrel.balance.BatchBalance;
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.balance.PieceBalance;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Traces every figure of a body down to file, line and ticket. */
+public final class Explanation {
+  private final Night night;
+  private final BodyAccount account;
+  private final BodyBalance balance;
+  private final Lines lines = new Lines();
+
+  private Explanation(Night night, BodyAccount account) {
+    this.night = night;
+    this.account = account;
+    this.balance = account.balance();
+  }
+
+  /** The explanation of a body, or empty if the shop has no such body. */
+  public static Optional<List<String>> of(Night night, String body) {
+    return Optional.ofNullable(night.bodies().get(body))
+        .map(account -> new Explanation(night, account).lines());
+  }
+
+  private List<String> lines() {
+    body();
+    rail();
+    outputs();
+    pieces();
+    balance.batches().forEach(this::batch);
+    account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));
+    setAside();
+    return lines.all();
+  }
+
+  private void body() {
+    var body = account.body();
+    lines.heading(
+        "Body "
+            + body.id()
+            + " ("
+            + body.species().id()
+            + (body.category().isEmpty() ? "" : ", " + body.category())
+            + "), "
+            + account.decision().state().id());
+    lines.text("unit of all weights: " + night.shop().settings().unit().id());
+    body.killed().ifPresent(day -> lines.text("killed " + day + "  bodies.csv"));
+    account
+        .decision()
+        .reasons()
+        .forEach(r -> lines.text("waits: " + (r.code().id() + " " + r.name()).strip()));
+    account
+        .decision()
+        .released()
+        .forEach(r -> lines.text("released: " + (r.code().id() + " " + r.name()).strip()));
+  }
+
+  private void rail() {
+    lines.heading("On the rail");
+    lines.weight("live", account.body().liveWeight(), "bodies.csv, live_weight");
+    lines.weight("hot", balance.hot(), "sum of the standing hot weights");
+    lines.weighings(balance.rail().hot().weighings());
+    lines.weight("cold", balance.cold(), "sum of the standing cold weights");
+    lines.weighings(balance.rail().cold().weighings());
+    lines.weight("aged", balance.rail().aged().weight(), "sum of the standing aged weights");
+    lines.weighings(balance.rail().aged().weighings());
+    lines.weight(
+        "boning",
+        balance.boning(),
+        balance.fromBlock()
+            ? "no rail weights: sum of the topmost block weights"
+            : "each part's latest standing rail weight");
+    lines.weighings(balance.boningWeighings());
+    percent("dressing_pct", BodyBalance::dressingPercent, "hot / live");
+    percent(
+        "chill_shrink_pct",
+        BodyBalance::chillShrinkPercent,
+        "(hot - cold - rail trim before cold) / hot");
+    lines.weighings(balance.trim().beforeCold());
+    percent(
+        "ageing_shrink_pct",
+        BodyBalance::ageingShrinkPercent,
+        "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
+    lines.weighings(balance.trim().afterCold());
+    lines.figure(
+        "days_hung", balance.daysHung().map(BigDecimal::valueOf), "killed to the first cut");
+    lines.weighings(balance.cuts().stream().limit(1).toList());
+    lines.figure(
+        "hours_chilled",
+        balance.hoursChilled().map(hours -> Exact.round(hours, 3)),
+        "last hot to last cold weighing");
+  }
+
+  private void percent(
+      String name, Function<BodyBalance, Optional<BigFraction>> figure, String formula) {
+    lines.figure(name, figure.apply(balance).map(p -> Exact.round(p, 3)), formula);
+  }
+
+  private void outputs() {
+    lines.heading("What came of it");
+    var outputs = balance.outputs();
+    var weighings = balance.weighings();
+    var packs = weighings.of(Step.PACK);
+    weight("take_home", Outputs::takeHome, "packs without batch and the meat part of its batches");
+    lines.weighings(packs.stream().filter(Predicate.not(weighings::isOffal)).toList());
+    lines.weight(
+        "meat_home", outputs.flatMap(Outputs::meatHome), "the same of kinds meat and trim");
+    weight("offal", Outputs::offal, "packs of offal");
+    lines.weighings(packs.stream().filter(weighings::isOffal).toList());
+    weight("tub", Outputs::tub, "tubs that went into batches");
+    lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList());
+    lines.weight("bone", outputs.flatMap(Outputs::bone), "bins of kind bone");
+    lines.weight("fat", outputs.flatMap(Outputs::fat), "bins of kind fat");
+    lines.weight("waste", outputs.flatMap(Outputs::waste), "all other bins");
+    lines.weighings(weighings.of(Step.BIN));
+    weight("rail_trim", Outputs::railTrim, "taken off while it hung, contained in the above");
+    lines.weighings(balance.trim().all());
+    lines.weight(
+        "cutting_loss",
+        outputs.flatMap(Outputs::cuttingLoss),
+        "boning - packs - tubs - bins, without offal and rail trim");
+    lines.weight(
+        "unweighed", outputs.flatMap(Outputs::unweighed), "boning - packs - tubs: no bins weighed");
+    lines.figure(
+        "balance_u",
+        outputs.flatMap(Outputs::resolutionSquared).map(s -> Exact.sqrt(s, 3)),
+        "2 * root of the sum of d^2/12 over these weighings");
+    lines.figure(
+        "balance_scale",
+        outputs.flatMap(Outputs::permittedSquared).map(s -> Exact.sqrt(s, 3)),
+        "permitted errors of the scales (OIML R 76 in service)");
+    lines.weight("batch_loss", outputs.flatMap(Outputs::batchLoss), "tubs - its parts of batches");
+    percent("take_home_of_hot_pct", BodyBalance::takeHomeOfHotPercent, "take_home / hot");
+    percent("take_home_of_cold_pct", BodyBalance::takeHomeOfColdPercent, "take_home / cold");
+    percent("meat_of_cold_pct", BodyBalance::meatOfColdPercent, "meat_home / cold");
+  }
+
+  private void weight(String name, Function<Outputs, Weight> figure, String formula) {
+    lines.weight(name, balance.outputs().map(figure), formula);
+  }
+
+  private void pieces() {
+    if (!balance.pieces().isEmpty()) {
+      lines.heading("Pieces weighed on the block");
+    }
+    for (PieceBalance piece : balance.pieces()) {
+      lines.weight(piece.item(), Optional.of(piece.block()), "on the block");
+      lines.weighings(piece.weighings());
+      lines.weight("  came of it", piece.out(), "packs, tubs and bins of it and all under it");
+      lines.weight("  loss", piece.loss(), "block - what came of it");
+    }
+  }
+
+  private void batch(BatchBalance batch) {
+    lines.heading("Batch " + batch.batch().id() + ", " + batch.state().id());
+    lines.weight("meat in", Optional.of(batch.meatIn()), "tubs of all bodies");
+    lines.weight("added", Optional.of(batch.added()), "added, with gain the surplus too");
+    lines.weight("out", Optional.of(batch.out()), "packs of the batch");
+    lines.weight("loss", batch.loss(), "meat in + added - out");
+    lines.weight(
+        "part of this body",
+        batch.isOpen() ? Optional.empty() : Optional.of(batch.partOf(account.body().id())),
+        "out * meat in / (meat in + added), divided by the meat put in");
+    lines.weighings(batch.weighings());
+  }
+
+  private void setAside() {
+    var rows =
+        night.ledger().setAside().stream()
+            .filter(row -> row.bodies().contains(account.body().id()))
+            .toList();
+    if (!rows.isEmpty()) {
+      lines.heading("Rows set aside that name it");
+    }
+    rows.forEach(
+        row ->
+            lines.text(
+                row.notice().place()
+                    + "  "
+                    + row.notice().code().id()
+                    + "  "
+                    + row.notice().message()));
+  }
+}

@@ -1,0 +1,60 @@
+package gambrel.explain;
+
+import gambrel.measure.Weight;
+import gambrel.weighing.Weighing;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Builds the text of an explanation: a figure, how it is made, and the weighings behind it. */
+final class Lines {
+  private final List<String> lines = new ArrayList<>();
+
+  List<String> all() {
+    return List.copyOf(lines);
+  }
+
+  void heading(String text) {
+    if (!lines.isEmpty()) {
+      lines.add("");
+    }
+    lines.add(text);
+  }
+
+  void figure(String name, Optional<BigDecimal> value, String formula) {
+    String shown = value.map(BigDecimal::toPlainString).orElse("not known");
+    lines.add(String.format(Locale.ROOT, "%-26s %12s  %s", name, shown, formula).stripTrailing());
+  }
+
+  void weight(String name, Optional<Weight> value, String formula) {
+    figure(name, value.map(Weight::output), formula);
+  }
+
+  void text(String text) {
+    lines.add("  " + text);
+  }
+
+  void weighings(List<Weighing> weighings) {
+    for (var w : weighings) {
+      String ticket = w.ticket().isEmpty() ? "no ticket" : "ticket " + w.ticket();
+      String more =
+          (w.body().isEmpty() ? "" : " body " + w.body())
+              + (w.batch().isEmpty() ? "" : " batch " + w.batch())
+              + (w.customer().isEmpty() ? "" : " customer " + w.customer());
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "    %12s  %-6s %-24s %s  %s %s %s%s",
+              w.net(),
+              w.step().id(),
+              w.item(),
+              w.place(),
+              w.scale().id(),
+              ticket,
+              w.time().toLocalDateTime(),
+              more));
+    }
+  }
+}
