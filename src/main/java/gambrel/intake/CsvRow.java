@@ -19,6 +19,11 @@ record CsvRow(int line, String raw, List<String> cells, Optional<String> broken)
     cells = List.copyOf(cells);
   }
 
+  /** The same record with this fault, if any. */
+  CsvRow brokenBy(Optional<String> fault) {
+    return new CsvRow(line, raw, cells, fault);
+  }
+
   /** The stripped text of the cell at {@code index}; empty beyond the last. */
   String cell(int index) {
     return index < cells.size() ? cells.get(index).strip() : "";

@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 
 /** One row of a file of the shop folder, which says itself what is wrong with it. */
 final class Row {
+  private static final String LEFT_OUT = "Correct the row; it was left out.";
   private static final String READ_AS_BLANK =
       "Correct the cell that is named; it was read as blank.";
 
@@ -32,6 +33,13 @@ final class Row {
     this.positions = positions;
     this.formats = formats;
     this.notices = notices;
+  }
+
+  /** Refuses the row if it is broken as text. */
+  void check() {
+    if (row.broken().isPresent()) {
+      throw new RowRefused(notice(NoticeCode.SHOP_ROW_BAD, row.broken().get()).advising(LEFT_OUT));
+    }
   }
 
   /** Where the row stands. */

@@ -21,6 +21,8 @@ import java.util.regex.Pattern;
 final class SettingsFile {
   static final String NAME = "shop.properties";
 
+  private static final char REPLACED = '\uFFFD';
+
   private final List<TextLine> lines;
   private final Properties values = new Properties();
   private final List<Notice> notices;
@@ -42,6 +44,7 @@ final class SettingsFile {
     } catch (IOException | IllegalArgumentException e) {
       throw new UnreadableShop(NAME + " cannot be read");
     }
+    keys().stream().filter(key -> text(key).indexOf(REPLACED) >= 0).forEach(this::drop);
   }
 
   /** The stripped value of a key; empty if it is blank or missing. */
@@ -102,6 +105,11 @@ final class SettingsFile {
       notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), sentence(key, text, e)));
       return Optional.empty();
     }
+  }
+
+  private void drop(String key) {
+    notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), key + " is not written in UTF-8"));
+    values.remove(key);
   }
 
   private static String sentence(String key, String text, BadCell bad) {

@@ -12,7 +12,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class SharesReader {
   private static final Columns COLUMNS = Columns.of("shares.csv", "body", "customer", "share");
 
-  private SharesReader() {}
+  private final IdIndex bodies;
+  private final IdIndex customers;
+  private final Map<String, Map<String, BigFraction>> shares = new TreeMap<>();
+
+  private SharesReader(IdIndex bodies, IdIndex customers) {
+    this.bodies = bodies;
+    this.customers = customers;
+  }
 
   /**
    * Gives bodies their shares; several rows of one customer add up. A share that cannot be read
@@ -20,30 +27,35 @@ final class SharesReader {
    */
   static SortedMap<String, Body> apply(
       ShopFolder folder, SortedMap<String, Body> bodies, IdIndex customers) {
-    var index = new IdIndex(bodies.keySet());
-    var shares = new TreeMap<String, Map<String, BigFraction>>();
-    folder.each(
-        COLUMNS,
-        row -> {
-          row.needText("body");
-          String body = row.known("body", index).orElseThrow();
-          row.about(body);
-          var ofBody = shares.computeIfAbsent(body, id -> new TreeMap<>());
-          String named = row.knownOrKept("customer", customers);
-          String customer = named.isEmpty() ? Customer.SHOP : named;
-          try {
-            ofBody.merge(customer, share(row), SharesReader::plus);
-          } catch (RowRefused e) {
-            ofBody.put(customer, BigFraction.ZERO);
-            throw e;
-          }
-        });
+    var reader = new SharesReader(new IdIndex(bodies.keySet()), customers);
+    folder.eachEvenBroken(COLUMNS, reader::read);
     var owned = new TreeMap<>(bodies);
-    shares.forEach((id, ofBody) -> owned.computeIfPresent(id, (i, b) -> b.withShares(ofBody)));
+    reader.shares.forEach(
+        (id, ofBody) -> owned.computeIfPresent(id, (same, body) -> body.withShares(ofBody)));
     return owned;
   }
 
+  private void read(Row row) {
+    var named = bodies.find(row.text("body"));
+    if (named.isEmpty()) {
+      row.check();
+      row.needText("body");
+    }
+    String body = row.known("body", bodies).orElseThrow();
+    row.about(body);
+    var ofBody = shares.computeIfAbsent(body, id -> new TreeMap<>());
+    String given = row.knownOrKept("customer", customers);
+    String customer = given.isEmpty() ? Customer.SHOP : given;
+    try {
+      ofBody.merge(customer, share(row), SharesReader::plus);
+    } catch (RowRefused e) {
+      ofBody.put(customer, BigFraction.ZERO);
+      throw e;
+    }
+  }
+
   private static BigFraction share(Row row) {
+    row.check();
     row.needText("customer");
     return row.need("share", Formats::share);
   }

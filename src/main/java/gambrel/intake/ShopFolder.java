@@ -10,10 +10,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /** The tables of a shop folder, row by row. */
 final class ShopFolder {
   private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
+
+  private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 
   private final Path folder;
   private final Formats formats;
@@ -38,6 +41,14 @@ final class ShopFolder {
    * @throws UnreadableShop if the file is there and cannot be read
    */
   void each(Columns columns, Consumer<Row> reader) {
+    eachEvenBroken(columns, row -> readWhole(row, reader));
+  }
+
+  /**
+   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to
+   * {@link Row#check} them itself.
+   */
+  void eachEvenBroken(Columns columns, Consumer<Row> reader) {
     if (Files.exists(folder.resolve(columns.file()))) {
       var lines = lines(columns.file());
       Header.find(lines, DELIMITERS, columns.all())
@@ -62,7 +73,12 @@ final class ShopFolder {
     if (!isComplete(columns, header)) {
       throw new UnreadableShop(columns.file() + " " + complaint(columns, header));
     }
-    rows(columns, lines, header, reader);
+    rows(columns, lines, header, row -> readWhole(row, reader));
+  }
+
+  private static void readWhole(Row row, Consumer<Row> reader) {
+    row.check();
+    reader.accept(row);
   }
 
   private List<TextLine> lines(String file) {
@@ -104,26 +120,21 @@ final class ShopFolder {
     var cells = formats.forDelimiter(header.delimiter());
     var positions = header.positions();
     for (var csv : new CsvRows(lines, header.delimiter(), 1, header.width()).all(header.next())) {
-      var place = new Place(columns.file(), csv.line());
-      var fault = fault(csv, header.width());
-      if (fault.isPresent()) {
-        notices.add(
-            Notice.of(NoticeCode.SHOP_ROW_BAD, place, fault.get())
-                .advising("Correct the row; it was left out.")
-                .quoting(csv.raw()));
-      } else if (!csv.isBlankFrom(0)) {
-        offer(new Row(place, csv, positions, cells, notices::add), reader);
+      if (csv.broken().isPresent() || !csv.isBlankFrom(0)) {
+        var place = new Place(columns.file(), csv.line());
+        var checked = csv.brokenBy(csv.broken().or(() -> fault(csv, header.width())));
+        offer(new Row(place, checked, positions, cells, notices::add), reader);
       }
     }
   }
 
   private static Optional<String> fault(CsvRow csv, int width) {
-    return csv.broken()
-        .or(
-            () ->
-                csv.isBlankFrom(width)
-                    ? Optional.empty()
-                    : Optional.of("it has more cells than the first line of the file"));
+    if (!csv.isBlankFrom(width)) {
+      return Optional.of("it has more cells than the first line of the file");
+    }
+    return csv.cells().stream().anyMatch(cell -> CONTROL.matcher(cell).find())
+        ? Optional.of("it holds control characters")
+        : Optional.empty();
   }
 
   private void offer(Row row, Consumer<Row> reader) {

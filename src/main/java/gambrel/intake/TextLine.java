@@ -21,12 +21,13 @@ record TextLine(int number, String text, String end, boolean overlong) {
   /** The most characters that a line, or a record of several lines, may have. */
   static final int LONGEST = 1 << 20;
 
+  private static final String END_OF_FILE = "\u001A";
   private static final int BEGINNING = 1000;
   private static final int BYTE_ORDER_MARK = '\uFEFF';
 
-  /** Whether nothing is written on it. */
+  /** Whether nothing is written on it, or only the mark by which old systems end a file. */
   boolean isBlank() {
-    return text.isBlank();
+    return text.isBlank() || text.equals(END_OF_FILE);
   }
 
   /** All lines of a file; a byte order mark is no part of the first. */

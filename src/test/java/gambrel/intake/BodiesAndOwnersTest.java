@@ -162,7 +162,13 @@ class BodiesAndOwnersTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"01-Feb,SPREADSHEET_DAMAGE", "half,SHOP_ROW_BAD", "'',SHOP_ROW_BAD"})
+  @CsvSource({
+    "01-Feb,SPREADSHEET_DAMAGE",
+    "half,SHOP_ROW_BAD",
+    "'',SHOP_ROW_BAD",
+    "'0,5',SHOP_ROW_BAD",
+    "'\"1/2',SHOP_ROW_BAD"
+  })
   void aBodyWithAShareThatCannotBeReadNeverPassesForAdded(String share, NoticeCode code) {
     files.with("shares.csv", "body,customer,share\nB1,ash,1/2\nB1,bea,1/2\nB1,bea," + share + "\n");
     assertEquals("B1", files.refuses(code, "shares.csv", 4).body());

@@ -139,6 +139,14 @@ class SettingsReaderTest {
   }
 
   @Test
+  void aSettingThatIsNotUtf8IsNotPrintedWithHoles() {
+    var text = ShopFiles.SETTINGS + "address=1 Caf\u00e9 Road";
+    files.with("shop.properties", text.getBytes(StandardCharsets.ISO_8859_1));
+    files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 5);
+    assertEquals("", files.read().shop().settings().address());
+  }
+
+  @Test
   void aMisspeltKeyIsNoted() {
     files.with("shop.properties", ShopFiles.SETTINGS + "\nquite_hours=3\n");
     var notice = files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 6);

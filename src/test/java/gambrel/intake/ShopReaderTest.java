@@ -123,6 +123,13 @@ class ShopReaderTest {
   }
 
   @Test
+  void aRowWithControlCharactersIsLeftOut() {
+    files.with("customers.csv", "customer,name\nash,A\u0007sh\nbea,\"Bea\nand Co\"\n\u001A");
+    files.refuses(NoticeCode.SHOP_ROW_BAD, "customers.csv", 2);
+    assertEquals(Set.of("bea"), files.read().shop().customers().keySet());
+  }
+
+  @Test
   void aColumnThatStandsThereTwiceIsReadOnceWithARemark() {
     files.with("bodies.csv", "body,species,species\nB1,beef,lamb\n");
     files.refuses(NoticeCode.SHOP_ROW_BAD, "bodies.csv", 1);
