@@ -21,7 +21,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param ageMonths age in months
  * @param fatMillimetres fat depth, as written
  * @param customer the owner that {@code bodies.csv} names, or empty
- * @param shares each owner's share; empty means {@code customer} or the shop takes all
+ * @param shares each owner's share, zero where it could not be read; empty means {@code customer}
+ *     or the shop takes all
  * @param head how many animals, at least 1
  * @param tags other numbers keyed for it at the scale
  * @param mark ear tag or brand that its owner knows it by, or empty
@@ -62,10 +63,32 @@ public record Body(
     return Map.of(customer.isEmpty() ? Customer.SHOP : customer, BigFraction.ONE);
   }
 
-  /** Whether the shares add up to exactly one. */
+  /** Whether the shares are all known and add up to exactly one. */
   public boolean sharesAddUp() {
-    return owners().values().stream()
-        .reduce(BigFraction.ZERO, BigFraction::add)
-        .equals(BigFraction.ONE);
+    var all = owners().values();
+    return all.stream().noneMatch(share -> share.equals(BigFraction.ZERO))
+        && all.stream().reduce(BigFraction.ZERO, BigFraction::add).equals(BigFraction.ONE);
+  }
+
+  /** The same body with these shares. */
+  public Body withShares(Map<String, BigFraction> shares) {
+    return new Body(
+        id,
+        species,
+        category,
+        killed,
+        liveWeight,
+        liveGuessed,
+        ageMonths,
+        fatMillimetres,
+        customer,
+        shares,
+        head,
+        tags,
+        mark,
+        outcome,
+        supplier,
+        cost,
+        note);
   }
 }

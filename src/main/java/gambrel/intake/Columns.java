@@ -1,0 +1,29 @@
+package gambrel.intake;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a file of the shop folder holds.
+ *
+ * @param file its name
+ * @param required columns without which it cannot be read
+ * @param optional columns that may be missing
+ */
+record Columns(String file, List<String> required, List<String> optional) {
+
+  /** A file with these required columns and no others yet. */
+  static Columns of(String file, String... required) {
+    return new Columns(file, List.of(required), List.of());
+  }
+
+  /** The same with optional columns. */
+  Columns and(String... optional) {
+    return new Columns(file, required, List.of(optional));
+  }
+
+  /** All columns. */
+  List<String> all() {
+    return Stream.concat(required.stream(), optional.stream()).toList();
+  }
+}

@@ -1,0 +1,162 @@
+package gambrel.intake;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Takes lines apart into records (RFC 4180). Every line that is not blank becomes part of exactly
+ * one record: where a quote is never closed only the line on which it opens is broken, and reading
+ * goes on with the next.
+ */
+final class CsvRows {
+  private static final int MOST_LINES = 200;
+  private static final char REPLACED = '\uFFFD';
+
+  private final List<TextLine> lines;
+  private final char delimiter;
+  private final int fewest;
+  private final int most;
+
+  /**
+   * Prepares to read.
+   *
+   * @param fewest cells that a record over several lines must have to be taken for one; above 1,
+   *     lines that could each be a row are not taken for one record either
+   * @param most cells that it may have
+   */
+  CsvRows(List<TextLine> lines, char delimiter, int fewest, int most) {
+    this.lines = lines;
+    this.delimiter = delimiter;
+    this.fewest = fewest;
+    this.most = most;
+  }
+
+  /** All records from line index {@code from} on. */
+  List<CsvRow> all(int from) {
+    var spans = new ArrayList<Span>();
+    for (int at = from; at < lines.size(); ) {
+      if (lines.get(at).isBlank()) {
+        at++;
+      } else {
+        var span = span(at);
+        spans.add(span);
+        at = span.end();
+      }
+    }
+    return takeApart(spans);
+  }
+
+  /** The first record from line index {@code from} on, which must not be blank. */
+  CsvRow first(int from) {
+    return takeApart(List.of(span(from))).get(0);
+  }
+
+  /** The index of the line after the record that starts at {@code from}. */
+  int endOfFirst(int from) {
+    return span(from).end();
+  }
+
+  private Span span(int start) {
+    var scanner = new QuoteScanner(delimiter);
+    var text = new StringBuilder(lines.get(start).text());
+    scanner.read(lines.get(start).text());
+    int end = start + 1;
+    while (scanner.isOpen() && mayContinue(start, end, text.length())) {
+      text.append(lines.get(end - 1).end()).append(lines.get(end).text());
+      scanner.read(lines.get(end).text());
+      end++;
+    }
+    var fault = fault(scanner, start, end);
+    return fault.isPresent()
+        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
+        : new Span(start, end, text.toString(), strange(text), true);
+  }
+
+  private boolean mayContinue(int start, int next, int length) {
+    return next < lines.size()
+        && next - start < MOST_LINES
+        && length < TextLine.LONGEST
+        && !lines.get(next).overlong();
+  }
+
+  private Optional<String> fault(QuoteScanner scanner, int start, int end) {
+    if (lines.get(start).overlong()) {
+      return Optional.of("the line is longer than " + TextLine.LONGEST + " characters");
+    }
+    if (scanner.isWrong()) {
+      return Optional.of("text follows a closing quote");
+    }
+    boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
+    return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
+        ? Optional.of("a quote is opened and not closed")
+        : Optional.empty();
+  }
+
+  /** Whether the first line and another are rows by themselves, were it not for their quotes. */
+  private boolean looksLikeRows(int start, int end) {
+    return fewest > 1
+        && isWhole(lines.get(start))
+        && lines.subList(start + 1, end).stream().anyMatch(this::isWhole);
+  }
+
+  private boolean isWhole(TextLine line) {
+    return line.text().chars().filter(c -> c == delimiter).count() >= fewest - 1;
+  }
+
+  private static Optional<String> strange(CharSequence text) {
+    if (text.chars().anyMatch(c -> c == 0)) {
+      return Optional.of("it holds NUL characters");
+    }
+    return text.chars().anyMatch(c -> c == REPLACED)
+        ? Optional.of("it holds bytes that are no text in the file's character set")
+        : Optional.empty();
+  }
+
+  private List<CsvRow> takeApart(List<Span> spans) {
+    var sound = new StringBuilder();
+    spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
+    try (var parser = CSVParser.parse(sound.toString(), format())) {
+      var records = parser.iterator();
+      return spans.stream()
+          .map(s -> row(s, s.wellQuoted() ? cells(records.next()) : beforeQuote(s.text())))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private CSVFormat format() {
+    return CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
+  }
+
+  private CsvRow row(Span span, List<String> cells) {
+    return new CsvRow(lines.get(span.start()).number(), span.text(), cells, span.fault());
+  }
+
+  private static List<String> cells(CSVRecord found) {
+    return found.toList();
+  }
+
+  /** The cells that are complete before the first quote can mislead. */
+  private List<String> beforeQuote(String text) {
+    int quote = text.indexOf('"');
+    int end = text.lastIndexOf(delimiter, quote < 0 ? text.length() : quote);
+    var cells = new ArrayList<String>();
+    for (int at = 0; at <= end; ) {
+      int next = text.indexOf(delimiter, at);
+      cells.add(text.substring(at, next));
+      at = next + 1;
+    }
+    return cells;
+  }
+
+  /** A record as a range of lines; {@code end} is excluded. */
+  private record Span(
+      int start, int end, String text, Optional<String> fault, boolean wellQuoted) {}
+}

@@ -1,0 +1,92 @@
+package gambrel.intake;
+
+import gambrel.cuts.CutTree;
+import gambrel.cuts.CutTrees;
+import gambrel.cuts.Item;
+import gambrel.cuts.Kind;
+import gambrel.cuts.Species;
+import gambrel.notice.NoticeCode;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Reads {@code cuts.csv} and lays it over the built-in cut trees. */
+final class CutsReader {
+  private static final Columns COLUMNS =
+      Columns.of("cuts.csv", "species", "item", "parent", "name", "kind").and("count", "unece");
+
+  private final CutTrees builtIn;
+  private final Map<Species, Map<Row, Item>> extra = new EnumMap<>(Species.class);
+
+  private CutsReader(CutTrees builtIn) {
+    this.builtIn = builtIn;
+  }
+
+  /** The trees with the shop's own items; items that do not fit are left out. */
+  static CutTrees read(ShopFolder folder, CutTrees builtIn) {
+    var reader = new CutsReader(builtIn);
+    folder.each(COLUMNS, reader::read);
+    return reader.lay();
+  }
+
+  private void read(Row row) {
+    var species = row.need("species", Formats.word(Species.class));
+    String id = row.need("item", Formats::item);
+    var item =
+        builtIn
+            .of(species)
+            .find(id)
+            .map(known -> changed(known, row))
+            .orElseGet(() -> fresh(id, row));
+    extra.computeIfAbsent(species, s -> new LinkedHashMap<>()).put(row, item);
+  }
+
+  private static Item fresh(String id, Row row) {
+    return new Item(
+        id,
+        row.need("parent", Formats::item),
+        row.needText("name"),
+        row.need("kind", Formats.word(Kind.class)),
+        row.get("count", Formats::head).orElse(1),
+        codes(row));
+  }
+
+  /** A blank cell leaves a known item as it was. */
+  private static Item changed(Item known, Row row) {
+    String name = row.text("name");
+    var codes = codes(row);
+    return new Item(
+        known.id(),
+        row.get("parent", Formats::item).orElse(known.parent()),
+        name.isEmpty() ? known.name() : name,
+        row.get("kind", Formats.word(Kind.class)).orElse(known.kind()),
+        row.get("count", Formats::head).orElse(known.count()),
+        codes.isEmpty() ? known.unece() : codes);
+  }
+
+  private static List<String> codes(Row row) {
+    return row.get("unece", Formats::ids).orElse(List.of());
+  }
+
+  private CutTrees lay() {
+    var trees = builtIn;
+    for (var ofSpecies : extra.entrySet()) {
+      trees = trees.with(extended(builtIn.of(ofSpecies.getKey()), ofSpecies.getValue()));
+    }
+    return trees;
+  }
+
+  private static CutTree extended(CutTree tree, Map<Row, Item> extra) {
+    var extension = tree.extend(List.copyOf(extra.values()));
+    for (var rejected : extension.rejected()) {
+      extra.forEach(
+          (row, item) -> {
+            if (item == rejected.item()) {
+              row.mark(NoticeCode.SHOP_ROW_BAD, rejected.message());
+            }
+          });
+    }
+    return extension.tree();
+  }
+}

@@ -1,0 +1,166 @@
+package gambrel.intake;
+
+import gambrel.measure.Money;
+import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.notice.NoticeCode;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Currency;
+import java.util.IllformedLocaleException;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The kinds of cell that the shop's files hold; every method is a {@link CellType}.
+ *
+ * @param dates how the shop writes dates
+ * @param currency its currency
+ * @param decimalComma whether the file may write a comma for the decimal point
+ */
+record Formats(Dates dates, Currency currency, boolean decimalComma) {
+
+  /** The same for a file with this delimiter: beside a semicolon the comma is a decimal mark. */
+  Formats forDelimiter(char delimiter) {
+    return new Formats(dates, currency, delimiter == ';');
+  }
+
+  /** A key without control characters that no spreadsheet has turned into a number. */
+  String id(String text) {
+    if (text.chars().anyMatch(Character::isISOControl)) {
+      throw new BadCell("holds control characters");
+    }
+    if (SpreadsheetDamage.isLostId(text)) {
+      throw new BadCell(
+          NoticeCode.SPREADSHEET_DAMAGE, "is a number that a spreadsheet made of a longer id");
+    }
+    return text;
+  }
+
+  /** Several keys between blanks. */
+  List<String> ids(String text) {
+    return List.of(text.split("\\s+")).stream().map(this::id).distinct().toList();
+  }
+
+  /** An item of the cut trees; items are written in lower case. */
+  String item(String text) {
+    return id(text).toLowerCase(Locale.ROOT);
+  }
+
+  /** Any number. */
+  BigDecimal number(String text) {
+    return Numbers.read(text, decimalComma);
+  }
+
+  /** Zero or more. */
+  BigDecimal notNegative(String text) {
+    var number = number(text);
+    if (number.signum() < 0) {
+      throw new BadCell("is below zero");
+    }
+    return number;
+  }
+
+  /** More than zero. */
+  BigDecimal positive(String text) {
+    var number = notNegative(text);
+    if (number.signum() == 0) {
+      throw new BadCell("is not above zero");
+    }
+    return number;
+  }
+
+  /** A whole number, zero or more. */
+  int count(String text) {
+    try {
+      return notNegative(text).intValueExact();
+    } catch (ArithmeticException e) {
+      throw new BadCell("is not a whole number");
+    }
+  }
+
+  /** A whole number, one or more. */
+  int head(String text) {
+    int count = count(text);
+    if (count == 0) {
+      throw new BadCell("is below 1");
+    }
+    return count;
+  }
+
+  /** A weight in the shop's unit, zero or more. */
+  Weight weight(String text) {
+    return Weight.of(notNegative(text));
+  }
+
+  /** An amount of money that fits the currency's minor unit. */
+  Money money(String text) {
+    try {
+      return Money.exact(number(text), currency);
+    } catch (ArithmeticException e) {
+      throw new BadCell("is finer than the smallest unit of " + currency.getCurrencyCode());
+    }
+  }
+
+  /** A date. */
+  LocalDate date(String text) {
+    return dates.date(text);
+  }
+
+  /** A moment; a date alone means its first. */
+  OffsetDateTime moment(String text) {
+    return dates.moment(text);
+  }
+
+  /** A moment; a date alone means its last. */
+  OffsetDateTime lastMoment(String text) {
+    return dates.lastMoment(text);
+  }
+
+  /** A share above zero. */
+  BigFraction share(String text) {
+    return Shares.read(text, decimalComma);
+  }
+
+  /** Yes or no. */
+  boolean yesNo(String text) {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "yes", "true", "1", "x" -> true;
+      case "no", "false", "0" -> false;
+      default -> throw new BadCell("is neither yes nor no");
+    };
+  }
+
+  /** A unit of weight. */
+  WeightUnit unit(String text) {
+    return WeightUnit.of(text).orElseThrow(() -> new BadCell("is not a unit: kg, g, lb or oz"));
+  }
+
+  /** A language tag (BCP 47). */
+  String language(String text) {
+    try {
+      return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build().toLanguageTag();
+    } catch (IllformedLocaleException e) {
+      throw new BadCell("is not a language tag such as en or en-AU");
+    }
+  }
+
+  /** One of the words of an enumeration, in any case. */
+  static <E extends Enum<E>> CellType<E> word(Class<E> words) {
+    return (formats, text) -> {
+      for (var word : words.getEnumConstants()) {
+        if (word.name().equalsIgnoreCase(text)) {
+          return word;
+        }
+      }
+      throw new BadCell("is none of " + all(words));
+    };
+  }
+
+  private static <E extends Enum<E>> String all(Class<E> words) {
+    var names = List.of(words.getEnumConstants()).stream().map(Enum::name).toList();
+    return String.join(", ", names).toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,98 @@
+package gambrel.intake;
+
+import gambrel.cuts.Region;
+import gambrel.measure.WeightUnit;
+import gambrel.shop.Step;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Currency;
+import java.util.EnumSet;
+import java.util.IllformedLocaleException;
+import java.util.Locale;
+import java.util.Set;
+
+/** The kinds of value that {@code shop.properties} holds beside those of cells. */
+final class SettingTypes {
+  private SettingTypes() {}
+
+  /** Rail weights between commas; a blank text means none. */
+  static Set<Step> steps(String text) {
+    var steps = EnumSet.noneOf(Step.class);
+    for (var word : text.split("[,;\\s]+")) {
+      if (!word.isEmpty()) {
+        steps.add(
+            Step.of(word)
+                .filter(Step::isRail)
+                .orElseThrow(() -> new BadCell("names a step other than hot, cold, aged")));
+      }
+    }
+    return steps;
+  }
+
+  /** A currency of ISO 4217. */
+  static Currency currency(String text) {
+    try {
+      return Currency.getInstance(text.toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw new BadCell("is not a currency of ISO 4217 such as AUD");
+    }
+  }
+
+  /** A time zone of the IANA list. */
+  static ZoneId zone(String text) {
+    if (!ZoneId.getAvailableZoneIds().contains(text)) {
+      throw new BadCell("is not a time zone such as Australia/Sydney");
+    }
+    return ZoneId.of(text);
+  }
+
+  /** The unit of a shop: kilogram or pound. */
+  static WeightUnit unit(String text) {
+    return WeightUnit.of(text)
+        .filter(unit -> unit == WeightUnit.KG || unit == WeightUnit.LB)
+        .orElseThrow(() -> new BadCell("is neither kg nor lb"));
+  }
+
+  /** A region of the trade. */
+  static Region region(String text) {
+    return Region.of(text).orElseThrow(() -> new BadCell("is none of au, uk, us"));
+  }
+
+  /** The region that a locale suggests. */
+  static Region regionOf(Locale locale) {
+    return switch (locale.getCountry()) {
+      case "GB", "IE" -> Region.UK;
+      case "US", "CA" -> Region.US;
+      default -> Region.AU;
+    };
+  }
+
+  /** A locale (BCP 47); an underscore is taken for a hyphen. */
+  static Locale locale(String text) {
+    try {
+      return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build();
+    } catch (IllformedLocaleException e) {
+      throw new BadCell("is not a locale such as en-AU");
+    }
+  }
+
+  /** The locale of a language in a region. */
+  static Locale localeOf(String language, Region region) {
+    String country =
+        switch (region) {
+          case AU -> "AU";
+          case UK -> "GB";
+          case US -> "US";
+        };
+    return new Locale.Builder().setLanguageTag(language).setRegion(country).build();
+  }
+
+  /** A formatter for a pattern of dates. */
+  static DateTimeFormatter formatter(String pattern, Locale locale) {
+    try {
+      return Dates.formatter(pattern, locale);
+    } catch (IllegalArgumentException e) {
+      throw new BadCell("is not a pattern of dates such as dd/MM/yyyy");
+    }
+  }
+}

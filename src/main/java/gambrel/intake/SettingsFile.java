@@ -1,0 +1,128 @@
+package gambrel.intake;
+
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.notice.Severity;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/** The keys and values of {@code shop.properties}, as UTF-8. */
+final class SettingsFile {
+  static final String NAME = "shop.properties";
+
+  private static final char REPLACED = '\uFFFD';
+
+  private final List<TextLine> lines;
+  private final Properties values = new Properties();
+  private final List<Notice> notices;
+
+  /**
+   * Reads the file.
+   *
+   * @throws UnreadableShop if it is missing or cannot be read
+   */
+  SettingsFile(Path folder, List<Notice> notices) {
+    this.notices = notices;
+    var path = folder.resolve(NAME);
+    if (!Files.exists(path)) {
+      throw new UnreadableShop(NAME + " is missing");
+    }
+    try (var in = Files.newInputStream(path)) {
+      lines = TextLine.read(in, StandardCharsets.UTF_8);
+      values.load(new StringReader(String.join("\n", lines.stream().map(TextLine::text).toList())));
+    } catch (IOException | IllegalArgumentException e) {
+      throw new UnreadableShop(NAME + " cannot be read");
+    }
+    keys().stream().filter(key -> text(key).indexOf(REPLACED) >= 0).forEach(this::drop);
+  }
+
+  /** The stripped value of a key; empty if it is blank or missing. */
+  String text(String key) {
+    return values.getProperty(key, "").strip();
+  }
+
+  /** Whether the key stands there, even with a blank value. */
+  boolean has(String key) {
+    return values.containsKey(key);
+  }
+
+  /** All keys, sorted. */
+  Collection<String> keys() {
+    return new TreeSet<>(values.stringPropertyNames());
+  }
+
+  /** The value of a key, or empty with a notice if it cannot be read. */
+  <T> Optional<T> get(String key, Function<String, T> type) {
+    String text = text(key);
+    return text.isEmpty() ? Optional.empty() : understand(key, text, type);
+  }
+
+  /** As {@link #get}, but a blank value of a key that stands there is a value, too. */
+  <T> Optional<T> getEvenBlank(String key, Function<String, T> type) {
+    return has(key) ? understand(key, text(key), type) : Optional.empty();
+  }
+
+  /**
+   * The value of a required key.
+   *
+   * @throws UnreadableShop if it is blank, missing or bad
+   */
+  <T> T need(String key, Function<String, T> type) {
+    String text = text(key);
+    if (text.isEmpty()) {
+      throw new UnreadableShop(NAME + " lacks the setting " + key);
+    }
+    try {
+      return type.apply(text);
+    } catch (BadCell e) {
+      throw new UnreadableShop(NAME + ": " + sentence(key, text, e));
+    }
+  }
+
+  /** Adds a note for a key that means nothing. */
+  void unknown(String key) {
+    notices.add(
+        Notice.of(NoticeCode.SETTING_BAD, place(key), "there is no setting " + key)
+            .advising("Correct its spelling or take it out; it was ignored.")
+            .as(Severity.NOTE));
+  }
+
+  private <T> Optional<T> understand(String key, String text, Function<String, T> type) {
+    try {
+      return Optional.of(type.apply(text));
+    } catch (BadCell e) {
+      notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), sentence(key, text, e)));
+      return Optional.empty();
+    }
+  }
+
+  private void drop(String key) {
+    notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), key + " is not written in UTF-8"));
+    values.remove(key);
+  }
+
+  private static String sentence(String key, String text, BadCell bad) {
+    return key + " \"" + text + "\" " + bad.getMessage();
+  }
+
+  private Place place(String key) {
+    var start =
+        Pattern.compile("\\s*" + Pattern.quote(key) + "\\s*[=:\\s].*|\\s*" + Pattern.quote(key));
+    return lines.stream()
+        .filter(line -> start.matcher(line.text()).matches())
+        .reduce((first, last) -> last)
+        .map(line -> new Place(NAME, line.number()))
+        .orElse(new Place(NAME, 0));
+  }
+}

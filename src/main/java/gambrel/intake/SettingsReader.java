@@ -1,0 +1,148 @@
+package gambrel.intake;
+
+import gambrel.cuts.Region;
+import gambrel.cuts.Species;
+import gambrel.shop.Settings;
+import gambrel.shop.Settings.Bins;
+import gambrel.shop.Settings.Limits;
+import gambrel.shop.Settings.Paper;
+import gambrel.shop.Step;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads {@code shop.properties}. */
+final class SettingsReader {
+  private static final String RAIL = "rail";
+  private static final Set<String> KEYS =
+      Set.of(
+          "name",
+          "address",
+          "contact",
+          "currency",
+          "locale",
+          "language",
+          "region",
+          "unit",
+          "zone",
+          "paper",
+          "dates",
+          "tax_name",
+          "tax_included",
+          "templates",
+          RAIL,
+          "bins",
+          "quiet_hours",
+          "cutting_days",
+          "allow_mixed_batches",
+          "limit.cutting_loss_pct",
+          "limit.hanging_pct_per_day",
+          "limit.batch_loss_pct",
+          "limit.days_hung",
+          "limit.revisions");
+
+  private final SettingsFile file;
+  private final Formats plain;
+
+  private SettingsReader(SettingsFile file) {
+    this.file = file;
+    var zone = file.need("zone", SettingTypes::zone);
+    var currency = file.need("currency", SettingTypes::currency);
+    this.plain = new Formats(new Dates(Optional.empty(), zone), currency, false);
+  }
+
+  /**
+   * The shop's settings, and how it writes its cells.
+   *
+   * @throws UnreadableShop if a required setting is missing or bad
+   */
+  static Result read(SettingsFile file) {
+    var reader = new SettingsReader(file);
+    var settings = reader.settings();
+    var own = file.get("dates", pattern -> SettingTypes.formatter(pattern, settings.locale()));
+    file.keys().stream().filter(key -> !reader.isKnown(key)).forEach(file::unknown);
+    return new Result(
+        settings, new Formats(new Dates(own, settings.zone()), settings.currency(), false));
+  }
+
+  private Settings settings() {
+    var given = file.get("locale", SettingTypes::locale);
+    var region =
+        file.get("region", SettingTypes::region)
+            .orElseGet(() -> given.map(SettingTypes::regionOf).orElse(Region.AU));
+    var language = file.get("language", plain::language).orElse("en");
+    return new Settings(
+        file.need("name", text -> text),
+        file.text("address"),
+        file.text("contact"),
+        plain.currency(),
+        given.orElseGet(() -> SettingTypes.localeOf(language, region)),
+        language,
+        region,
+        file.need("unit", SettingTypes::unit),
+        file.need("zone", SettingTypes::zone),
+        file.get("paper", t -> word(Paper.class, t))
+            .orElse(region == Region.US ? Paper.LETTER : Paper.A4),
+        file.text("tax_name"),
+        yes("tax_included"),
+        Optional.of(file.text("templates")).filter(path -> !path.isEmpty()),
+        rail(),
+        file.get("bins", t -> word(Bins.class, t)).orElse(Bins.WEIGHED),
+        file.get("quiet_hours", plain::count).orElse(6),
+        file.get("cutting_days", plain::count).orElse(4),
+        yes("allow_mixed_batches"),
+        limits());
+  }
+
+  private Limits limits() {
+    return new Limits(
+        percent("limit.cutting_loss_pct", "3.0"),
+        percent("limit.hanging_pct_per_day", "0.4"),
+        percent("limit.batch_loss_pct", "8.0"),
+        file.get("limit.days_hung", plain::count).orElse(42),
+        file.get("limit.revisions", plain::count).orElse(5));
+  }
+
+  private BigDecimal percent(String key, String otherwise) {
+    return file.get(key, plain::notNegative).orElseGet(() -> new BigDecimal(otherwise));
+  }
+
+  private boolean yes(String key) {
+    return file.get(key, plain::yesNo).orElse(false);
+  }
+
+  private <E extends Enum<E>> E word(Class<E> words, String text) {
+    return Formats.word(words).read(plain, text);
+  }
+
+  private Map<Optional<Species>, Set<Step>> rail() {
+    var rail = new HashMap<Optional<Species>, Set<Step>>();
+    rail.put(
+        Optional.empty(),
+        file.getEvenBlank(RAIL, SettingTypes::steps).orElse(EnumSet.of(Step.HOT, Step.COLD)));
+    for (var key : file.keys()) {
+      railSpecies(key)
+          .ifPresent(
+              species ->
+                  file.getEvenBlank(key, SettingTypes::steps)
+                      .ifPresent(steps -> rail.put(Optional.of(species), steps)));
+    }
+    return Map.copyOf(rail);
+  }
+
+  private static Optional<Species> railSpecies(String key) {
+    return key.startsWith(RAIL + ".")
+        ? Species.of(key.substring(RAIL.length() + 1))
+        : Optional.empty();
+  }
+
+  private boolean isKnown(String key) {
+    return KEYS.contains(key) || railSpecies(key).isPresent();
+  }
+
+  /** Settings, and the formats that follow from them. */
+  record Result(Settings settings, Formats formats) {}
+}

@@ -1,0 +1,61 @@
+package gambrel.intake;
+
+import gambrel.notice.Notice;
+import gambrel.shop.Customer;
+import gambrel.shop.IdIndex;
+import gambrel.shop.Shop;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+
+/** Reads a shop folder, all but its exports. */
+public final class ShopReader {
+  private ShopReader() {}
+
+  /**
+   * Reads {@code folder}. Without the folder, {@code shop.properties}, {@code bodies.csv} or a
+   * required setting there is no shop; a row that is bad otherwise is left out with a notice.
+   */
+  public static ShopReading read(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return new ShopReading.Unreadable("the shop folder is missing");
+    }
+    var notices = new ArrayList<Notice>();
+    try {
+      return new ShopReading.Ok(shop(folder, notices), notices);
+    } catch (UnreadableShop e) {
+      return new ShopReading.Unreadable(e.getMessage());
+    }
+  }
+
+  private static Shop shop(Path path, List<Notice> notices) {
+    var read = SettingsReader.read(new SettingsFile(path, notices));
+    var settings = read.settings();
+    var folder = new ShopFolder(path, read.formats(), notices);
+    var cuts = CutsReader.read(folder, BuiltInCuts.load(settings.region()));
+    var items = new Items(cuts);
+    var customers = CustomersReader.read(folder);
+    var owners = new HashSet<>(customers.keySet());
+    owners.add(Customer.SHOP);
+    var ownerIds = new IdIndex(owners);
+    var bodies = SharesReader.apply(folder, BodiesReader.read(folder, ownerIds), ownerIds);
+    var scales = ScalesReader.read(folder, settings.unit());
+    var ids = Ids.of(ownerIds, bodies.values(), scales.keySet());
+    return new Shop(
+        settings,
+        cuts,
+        customers,
+        bodies,
+        CodesReader.read(folder, items),
+        scales,
+        BenchReader.read(folder, ids),
+        ChargesReader.read(folder, items, ids),
+        ValuesReader.read(folder, items),
+        BatchesReader.read(folder),
+        PaymentsReader.read(folder, ids),
+        CorrectionsReader.read(folder, ids),
+        ReleasesReader.read(folder, ids));
+  }
+}
