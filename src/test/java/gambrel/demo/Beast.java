@@ -3,6 +3,7 @@ package gambrel.demo;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -32,6 +33,9 @@ record Beast(
     String tags,
     String mark) {
 
+  private static final Map<Character, String> SPECIES =
+      Map.of('B', "beef", 'L', "lamb", 'P', "pork", 'G', "goat", 'D', "game");
+
   static Beast of(String line) {
     String[] cell = line.split("\\|", -1);
     for (int i = 0; i < cell.length; i++) {
@@ -39,20 +43,20 @@ record Beast(
     }
     return new Beast(
         cell[0],
+        SPECIES.get(cell[0].charAt(0)),
         cell[1],
-        cell[2],
-        LocalDate.parse("2026-" + cell[3]),
-        Long.parseLong(cell[4]) * 100,
-        Integer.parseInt(cell[5]),
-        Arrays.stream(cell[6].split(" ")).filter(d -> !d.isEmpty()).map(Beast::day).toList(),
-        cell[7],
-        Set.of(cell[8].split(" ")),
+        day(cell[2]),
+        Long.parseLong(cell[3]) * 100,
+        Integer.parseInt(cell[4]),
+        Arrays.stream(cell[5].split(" ")).filter(d -> !d.isEmpty()).map(Beast::day).toList(),
+        cell[6],
+        Set.of(cell[7].split(" ")),
+        cell[8],
         cell[9],
         cell[10],
-        cell[11],
-        Integer.parseInt(cell[12]),
-        cell[13],
-        cell[14]);
+        Integer.parseInt(cell[11]),
+        cell[12],
+        cell[13]);
   }
 
   private static LocalDate day(String monthDay) {

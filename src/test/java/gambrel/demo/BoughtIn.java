@@ -3,7 +3,7 @@ package gambrel.demo;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 
-/** Veal bought in as rumps and striploins: weighed on the block only, with all that came of them. */
+/** Veal bought in as rumps and striploins: weighed on the block, with all that came of them. */
 final class BoughtIn {
   static final String BODY = "V0901";
   private static final LocalDate CUT = LocalDate.parse("2026-09-04");

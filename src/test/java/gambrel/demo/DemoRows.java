@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 
 /** The demo's export rows as a person with a pocket calculator would add them up. */
@@ -96,6 +97,17 @@ final class DemoRows {
         .filter(row -> isOf(beast, row) && item.equals(code(row).get("item")))
         .map(this::net)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** All items keyed for a body. */
+  Set<String> items(Beast beast) {
+    var items = new TreeSet<String>();
+    rows.stream()
+        .filter(row -> isOf(beast, row))
+        .map(row -> code(row).getOrDefault("item", ""))
+        .filter(item -> !item.isEmpty())
+        .forEach(items::add);
+    return items;
   }
 
   private BigDecimal sum(Beast beast, String step, Predicate<Map<String, String>> which) {

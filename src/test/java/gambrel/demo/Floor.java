@@ -11,7 +11,10 @@ final class Floor {
   /** In the slaughter hall: sides, quarters, carcases. */
   final ScaleBook rail =
       new ScaleBook(
-          "rail", 200, 1101, List.of("ticket", "time", "body", "code", "net", "operator", "status"));
+          "rail",
+          200,
+          1101,
+          List.of("ticket", "time", "body", "code", "net", "operator", "status"));
 
   /** The packing bench. */
   final ScaleBook bench1 =

@@ -44,8 +44,8 @@ final class Paperwork {
     lines.put(
         BoughtIn.BODY,
         BoughtIn.BODY + ",veal,vealer,2026-08-31,,,9,,shop,1,,,,Merrigool Pastoral,212.00,");
-    return "body,species,class,killed,live_weight,live_guessed,age_months,fat_mm,customer,head,tags,"
-        + "mark,outcome,supplier,cost,note\n"
+    return "body,species,class,killed,live_weight,live_guessed,age_months,fat_mm,customer,head,"
+        + "tags,mark,outcome,supplier,cost,note\n"
         + String.join("\n", lines.values())
         + "\n";
   }

@@ -9,7 +9,7 @@ enum Product {
   MINCE("M", "851", 1_600, 0, 982, 994, 850, 1_150, ""),
   /** Filled on the day. */
   SAUSAGES(
-      "S", "852", 1_600, 0, 970, 988, 500, 620, "rice flour; water; salt; spices; preservative 223"),
+      "S", "852", 1_600, 0, 970, 988, 500, 620, "rice flour; water; salt; spices; sulphites (223)"),
   /** Two weeks in brine and smoke; weighed brine is partly lost again. */
   HAM("H", "853", 2_400, 14, 948, 965, 1_900, 3_200, "water; salt; sugar; preservative 250"),
   /** A week in dry cure and smoke. */

@@ -11,23 +11,23 @@ import java.util.Map;
 final class Recipes {
   private static final String LAMB_ENDS =
       """
-      402 600 PACK 500-800 4-6
-      403 1150 PACK 600-900 5-7
-      404 850 PACK 500-800 6-8
-      408 560 PACK 700-1100 2-2
-      409 300 PACK 500-900
-      851 600 TRIM
-      801 640 BIN
-      802 400 BIN
-      804 110 BIN
-      803 60 BIN
+      402 550 PACK 500-800 4-6
+      403 950 PACK 600-900 5-7
+      404 800 PACK 500-800 6-8
+      408 520 PACK 700-1100 2-2
+      409 280 PACK 500-900
+      851 550 TRIM
+      801 1000 BIN
+      802 740 BIN
+      804 190 BIN
+      803 80 BIN
       """;
 
   private static final String LAMB_ROASTS =
-      "401 2600 EACH 2-2 1-1\n406 1800 EACH 2-2 1-1\n410 480 EACH 2-2 1-1\n" + LAMB_ENDS;
+      "401 2400 EACH 2-2 1-1\n406 1550 EACH 2-2 1-1\n410 400 EACH 2-2 1-1\n" + LAMB_ENDS;
 
   private static final String LAMB_CHOPS =
-      "401 2600 EACH 2-2 1-1\n407 1800 PACK 700-1100 4-6\n410 480 EACH 2-2 1-1\n" + LAMB_ENDS;
+      "401 2400 EACH 2-2 1-1\n407 1550 PACK 700-1100 4-6\n410 400 EACH 2-2 1-1\n" + LAMB_ENDS;
 
   private static final String PORK_FORE =
       """
@@ -57,8 +57,8 @@ final class Recipes {
       411 4000 PACK 900-1300
       408 620 PACK 600-1100 2-2
       851 900 TRIM
-      801 1500 BIN
-      802 120 BIN
+      801 1750 BIN
+      802 160 BIN
       803 80 BIN
       """;
 

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 
-/** A working day at one place: time passes from weighing to weighing, but not through the breaks. */
+/** A working day at one place: time passes from weighing to weighing, not through the breaks. */
 final class Shift {
   private static final LocalTime SMOKO = LocalTime.of(9, 30);
   private static final LocalTime LUNCH = LocalTime.of(12, 15);
