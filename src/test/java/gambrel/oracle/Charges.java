@@ -1,0 +1,152 @@
+package gambrel.oracle;
+
+import java.math.BigInteger;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The charges on a body, in minor units of the currency. */
+final class Charges {
+  /** Ids of charges whose quantity is not known. */
+  final List<String> unknown = new ArrayList<>();
+
+  private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
+
+  private static final Set<String> NOTHING_FOR_NOTHING = Set.of("tub", "packed", "pack");
+
+  private final Setup setup;
+  private final BodyFigures body;
+  private final Shares shares;
+  private final List<Line> lines = new ArrayList<>();
+
+  Charges(Yield yield, Shares shares) {
+    this.shares = shares;
+    body = yield.body;
+    setup = body.setup;
+    if (!shares.onlyShop()) {
+      setup.table("charges").stream().filter(this::applies).forEach(this::charge);
+    }
+  }
+
+  private boolean applies(Csv.Line charge) {
+    return fits(charge.get("species"), body.beast.species())
+        && fits(charge.get("class"), body.beast.grade())
+        && fits(charge.get("body"), body.beast.id())
+        && inTime(charge);
+  }
+
+  private static boolean fits(String wanted, String value) {
+    return wanted.isEmpty() || wanted.equals(value);
+  }
+
+  private boolean inTime(Csv.Line charge) {
+    var from = charge.get("from");
+    var to = charge.get("to");
+    var date = date();
+    return (from.isEmpty() || date != null && !date.isBefore(setup.date(from)))
+        && (to.isEmpty() || date != null && !date.isAfter(setup.date(to)));
+  }
+
+  private LocalDate date() {
+    return body.rows.stream()
+        .filter(Row::isPack)
+        .map(r -> r.date)
+        .findFirst()
+        .orElse(body.dateOf(body.latest()));
+  }
+
+  private void charge(Csv.Line charge) {
+    var from = Num.ofCell(charge.get("hot_from"));
+    var to = Num.ofCell(charge.get("hot_to"));
+    if (from != null || to != null) {
+      if (body.hot == null) {
+        unknown.add(charge.get("charge"));
+        return;
+      }
+      if (from != null && body.hot.compareTo(from) < 0
+          || to != null && body.hot.compareTo(to) >= 0) {
+        return;
+      }
+    }
+    var quantity = quantity(charge.get("basis"), charge.get("item"));
+    if (quantity == null) {
+      unknown.add(charge.get("charge"));
+    } else if (quantity.signum() != 0 || !NOTHING_FOR_NOTHING.contains(charge.get("basis"))) {
+      lines.add(line(charge, quantity));
+    }
+  }
+
+  private BigFraction quantity(String basis, String item) {
+    Predicate<Row> under = r -> item.isEmpty() || body.tree.isUnder(r.item, item);
+    return switch (basis) {
+      case "head" -> BigFraction.of(body.beast.head());
+      case "live" -> body.beast.live();
+      case "hot" -> body.hot == null ? null : sum(body.rail.hot.rows(), under);
+      case "cold" -> body.cold == null ? null : sum(body.rail.cold.rows(), under);
+      case "boning" -> body.boning == null ? null : sum(body.boningRows, under);
+      case "tub" -> sum(body.rows, under.and(r -> r.is("tub") && r.hasBatch()));
+      case "packed" -> sum(body.rows, under.and(Row::isPack));
+      case "pack" -> BigFraction.of(
+          (int) body.rows.stream().filter(under.and(Row::isPack)).count());
+      case "day" -> body.daysHung() == null ? null : BigFraction.of(body.daysHung().intValue());
+      case "share" -> BigFraction.ONE;
+      default -> throw new IllegalArgumentException(basis);
+    };
+  }
+
+  private static BigFraction sum(List<Row> rows, Predicate<Row> which) {
+    return BodyFigures.sum(rows.stream().filter(which).toList());
+  }
+
+  private Line line(Csv.Line charge, BigFraction measured) {
+    var free = Num.ofCell(charge.get("free"));
+    var minimum = Num.ofCell(charge.get("minimum"));
+    var quantity = free == null ? measured : measured.subtract(free);
+    quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
+    quantity = minimum != null && quantity.compareTo(minimum) < 0 ? minimum : quantity;
+    int digits = setup.minorDigits();
+    var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
+    var rate = Num.ofCell(charge.get("tax_percent"));
+    var tax = BigFraction.ZERO;
+    if (rate != null) {
+      tax = amount.multiply(rate).divide(included() ? Num.HUNDRED.add(rate) : Num.HUNDRED);
+    }
+    return new Line(
+        Num.steps(amount, digits), Num.steps(tax, digits), charge.get("basis").equals("share"));
+  }
+
+  private boolean included() {
+    return setup.setting("tax_included", "no").equals("yes");
+  }
+
+  /** A customer's charges without tax. */
+  BigInteger net(String customer) {
+    var sum = BigInteger.ZERO;
+    for (var line : lines) {
+      sum = sum.add(part(line, line.amount(), customer));
+    }
+    return included() ? sum.subtract(tax(customer)) : sum;
+  }
+
+  /** A customer's tax. */
+  BigInteger tax(String customer) {
+    var sum = BigInteger.ZERO;
+    for (var line : lines) {
+      sum = sum.add(part(line, line.tax(), customer));
+    }
+    return sum;
+  }
+
+  private BigInteger part(Line line, BigInteger whole, String customer) {
+    SortedMap<String, BigFraction> owners = new TreeMap<>(shares.all());
+    if (!owners.containsKey(customer)) {
+      return BigInteger.ZERO;
+    }
+    return line.inFull() ? whole : Split.of(whole, owners).get(customer);
+  }
+}

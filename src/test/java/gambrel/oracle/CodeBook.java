@@ -1,0 +1,57 @@
+package gambrel.oracle;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Scale codes of a made-up shop, made as they are needed. */
+final class CodeBook {
+  private final Dice dice;
+  private final Map<String, String> codes = new LinkedHashMap<>();
+  private final Map<String, String> tares = new LinkedHashMap<>();
+  private final StringBuilder csv =
+      new StringBuilder("code,item,step,description,tare,tare_each,nominal\n");
+
+  CodeBook(Dice dice) {
+    this.dice = dice;
+  }
+
+  /** A code for an item at a step; some belong to a family of codes that begin alike. */
+  String code(String step, String item) {
+    return codes.computeIfAbsent(step + " " + item, key -> make(step, item));
+  }
+
+  private String make(String step, String item) {
+    int number = 101 + codes.size();
+    boolean family = dice.chance(15);
+    var tare = step.equals("pack") ? "0.012" : "1.5";
+    boolean tared = dice.chance(30);
+    boolean each = tared && step.equals("pack");
+    csv.append(family ? number + "-*" : number + "").append(',').append(item).append(',');
+    csv.append(step).append(",,").append(tared ? tare : "").append(',');
+    csv.append(each ? "yes" : "").append(",\n");
+    var code = family ? number + "-" + dice.between(1, 9) : number + "";
+    if (tared) {
+      tares.put(code, tare);
+    }
+    return code;
+  }
+
+  /** A code for a test weight of a nominal weight. */
+  String test(String nominal) {
+    return codes.computeIfAbsent(
+        "test " + nominal,
+        key -> {
+          var code = "T" + codes.size();
+          csv.append(code).append(",,test,,,,").append(nominal).append('\n');
+          return code;
+        });
+  }
+
+  boolean isTared(String code) {
+    return tares.containsKey(code);
+  }
+
+  String csv() {
+    return csv.toString();
+  }
+}

@@ -1,0 +1,73 @@
+package gambrel.oracle;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+
+/** The export rows in path order, then line, with the corrections of a moment laid over them. */
+final class Exports {
+  final List<String> files = new ArrayList<>();
+  final List<Row> rows = new ArrayList<>();
+
+  private final Setup setup;
+  private final Instant asOf;
+  private final Corrections corrections;
+
+  Exports(Setup setup, Instant asOf) {
+    this.setup = setup;
+    this.asOf = asOf;
+    corrections = new Corrections(setup, asOf);
+    for (var file : paths()) {
+      files.add(file);
+      for (var line : Csv.read(setup.folder.resolve(file))) {
+        rows.add(row(file, line));
+      }
+    }
+  }
+
+  private List<String> paths() {
+    var exports = setup.folder.resolve("exports");
+    if (!Files.isDirectory(exports)) {
+      return List.of();
+    }
+    try (var walk = Files.walk(exports)) {
+      return walk.filter(Files::isRegularFile).map(this::relative)
+          .filter(path -> path.endsWith(".csv")).sorted(Split.byBytes()).toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private String relative(Path path) {
+    return setup.folder.relativize(path).toString().replace('\\', '/');
+  }
+
+  private Row row(String file, Csv.Line line) {
+    var cells = new LinkedHashMap<>(line.cells());
+    var before = timeOf(line.get("time"));
+    var date = before == null ? null : setup.localDate(before);
+    boolean struck = corrections.apply(file, line.number(), date, cells);
+    var row = new Row(file, line.number(), rows.size(), cells);
+    row.struck = struck;
+    row.time = timeOf(row.cell("time"));
+    if (row.time != null) {
+      row.date = setup.localDate(row.time);
+      row.later = row.time.isAfter(asOf);
+    }
+    return row;
+  }
+
+  private Instant timeOf(String text) {
+    try {
+      return setup.time(text);
+    } catch (DateTimeException e) {
+      return null;
+    }
+  }
+}

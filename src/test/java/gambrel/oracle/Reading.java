@@ -1,0 +1,169 @@
+package gambrel.oracle;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** What a row says, checked against the shop folder; a row that fails is set aside. */
+final class Reading {
+  private final Setup setup;
+  private final Set<String> customers;
+
+  Reading(Setup setup) {
+    this.setup = setup;
+    customers =
+        setup.table("customers").stream().map(l -> l.get("customer")).collect(Collectors.toSet());
+    customers.add("shop");
+  }
+
+  void read(Row row) {
+    row.batch = filled(row, "batch");
+    row.customer = filled(row, "customer");
+    row.named = candidates(filled(row, "body"), row);
+    boolean fine = readOwners(row) && readCode(row) && readWeight(row) && hasOwner(row);
+    if (!fine && row.mark == Row.Mark.USED) {
+      row.mark = Row.Mark.SET_ASIDE;
+    }
+  }
+
+  /** The cell, or what bench.csv says of that scale at that time. */
+  private String filled(Row row, String column) {
+    var cell = row.cell(column);
+    if (!cell.isEmpty() || row.time == null) {
+      return cell;
+    }
+    for (var line : setup.table("bench")) {
+      boolean then =
+          line.get("scale").equals(row.cell("scale"))
+              && !row.time.isBefore(setup.moment(line.get("from")))
+              && !row.time.isAfter(setup.moment(line.get("to")));
+      if (then && !line.get(column).isEmpty()) {
+        return line.get(column);
+      }
+    }
+    return "";
+  }
+
+  private List<Beast> candidates(String cell, Row row) {
+    if (cell.isEmpty()) {
+      return List.of();
+    }
+    var own = setup.bodies.get(cell);
+    if (own != null || row.date == null) {
+      return own == null ? List.of() : List.of(own);
+    }
+    return setup.bodies.values().stream()
+        .filter(b -> b.tags().contains(cell) && b.killed() != null)
+        .filter(b -> !b.killed().isBefore(row.date.minusDays(60)))
+        .filter(b -> !b.killed().isAfter(row.date.plusDays(2)))
+        .toList();
+  }
+
+  private boolean readOwners(Row row) {
+    row.scale = setup.scales.get(row.cell("scale"));
+    boolean namesBody = !filled(row, "body").isEmpty();
+    row.body = row.named.size() == 1 ? row.named.get(0) : null;
+    return row.scale != null
+        && row.time != null
+        && (row.customer.isEmpty() || customers.contains(row.customer))
+        && (!namesBody || row.body != null);
+  }
+
+  private Csv.Line code(String code) {
+    Csv.Line best = null;
+    for (var line : setup.table("codes")) {
+      var pattern = line.get("code");
+      if (pattern.equals(code)) {
+        return line;
+      }
+      boolean begins =
+          pattern.endsWith("*") && code.startsWith(pattern.substring(0, pattern.length() - 1));
+      if (begins && (best == null || pattern.length() > best.get("code").length())) {
+        best = line;
+      }
+    }
+    return best;
+  }
+
+  private boolean readCode(Row row) {
+    var code = code(row.cell("code"));
+    if (code == null) {
+      return false;
+    }
+    row.item = code.get("item");
+    row.step = code.get("step");
+    row.nominal = Num.ofCell(code.get("nominal"));
+    return !row.movesMass() || trees(row).stream().anyMatch(s -> setup.trees.get(s).has(row.item));
+  }
+
+  private Set<String> trees(Row row) {
+    return row.body == null ? new TreeSet<>(setup.trees.keySet()) : Set.of(row.body.species());
+  }
+
+  private boolean hasOwner(Row row) {
+    return switch (row.step) {
+      case "hot", "cold", "aged", "block", "bin" -> row.body != null;
+      case "pack", "tub" -> row.body != null || row.hasBatch();
+      case "added" -> row.hasBatch();
+      default -> true;
+    };
+  }
+
+  private boolean readWeight(Row row) {
+    var unit = row.cell("unit").isEmpty() ? row.scale.unit() : row.cell("unit");
+    boolean numbers =
+        Stream.of("net", "gross", "tare", "pieces")
+            .map(row::cell)
+            .allMatch(cell -> cell.isEmpty() || Num.isNumber(cell));
+    if (!numbers || !Num.isUnit(unit) || row.cell("net").isEmpty() && row.cell("gross").isEmpty()) {
+      return false;
+    }
+    var pieces = row.cell("pieces");
+    row.pieces = pieces.isEmpty() ? null : Num.of(pieces).intValue();
+    var gross = Num.ofCell(row.cell("gross"));
+    var tare = Num.ofCell(row.cell("tare"));
+    var net = Num.ofCell(row.cell("net"));
+    row.exactNet = net(row, gross, tare, net, Num.factor(unit, setup.unit));
+    row.net = Num.rounded(row.exactNet, 5);
+    var ownUnit = Num.factor(unit, row.scale.unit());
+    var load = gross == null ? net : gross;
+    return row.net.signum() >= 0
+        && agree(gross, tare, net, row.scale.division().divide(ownUnit))
+        && fits(row.scale, load.multiply(ownUnit));
+  }
+
+  private static boolean agree(
+      BigFraction gross, BigFraction tare, BigFraction net, BigFraction division) {
+    return net == null
+        || gross == null
+        || tare == null
+        || gross.subtract(tare).subtract(net).abs().compareTo(division) <= 0;
+  }
+
+  private BigFraction net(
+      Row row, BigFraction gross, BigFraction tare, BigFraction net, BigFraction toShop) {
+    if (net != null) {
+      return net.multiply(toShop);
+    }
+    var off = tare == null ? codeTare(row) : tare.multiply(toShop);
+    return gross.multiply(toShop).subtract(off);
+  }
+
+  private BigFraction codeTare(Row row) {
+    var code = code(row.cell("code"));
+    var tare = Num.ofCell(code.get("tare"));
+    if (tare == null) {
+      return BigFraction.ZERO;
+    }
+    boolean each = code.get("tare_each").equals("yes");
+    return each && row.pieces != null ? tare.multiply(row.pieces) : tare;
+  }
+
+  private static boolean fits(ScaleInfo scale, BigFraction load) {
+    return scale.capacity() == null
+        || load.compareTo(scale.capacity().add(scale.division().multiply(9))) <= 0;
+  }
+}

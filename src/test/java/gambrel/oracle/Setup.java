@@ -1,0 +1,104 @@
+package gambrel.oracle;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The shop folder's own files, read as they stand. */
+final class Setup {
+  final Path folder;
+  final ZoneId zone;
+  final String unit;
+  final Map<String, Tree> trees = new LinkedHashMap<>();
+  final Map<String, Beast> bodies = new LinkedHashMap<>();
+  final Map<String, ScaleInfo> scales = new LinkedHashMap<>();
+
+  private final Properties settings = new Properties();
+  private final Map<String, List<Csv.Line>> tables = new HashMap<>();
+
+  Setup(Path folder, TreeSource source) {
+    this.folder = folder;
+    try (var reader = Files.newBufferedReader(folder.resolve("shop.properties"))) {
+      settings.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    zone = ZoneId.of(setting("zone", ""));
+    unit = setting("unit", "");
+    source.species().forEach(s -> trees.put(s, new Tree(source.items(s))));
+    for (var line : table("bodies")) {
+      bodies.put(line.get("body"), Beast.of(line, this));
+    }
+    for (var line : table("scales")) {
+      scales.put(line.get("scale"), ScaleInfo.of(line, unit));
+    }
+  }
+
+  List<Csv.Line> table(String name) {
+    return tables.computeIfAbsent(name, n -> Csv.read(folder.resolve(n + ".csv")));
+  }
+
+  String setting(String key, String otherwise) {
+    var value = settings.getProperty(key, "").trim();
+    return value.isEmpty() ? otherwise : value;
+  }
+
+  BigFraction number(String key, String otherwise) {
+    return Num.of(setting(key, otherwise));
+  }
+
+  Duration quiet() {
+    return Duration.ofMinutes(Num.steps(number("quiet_hours", "6").multiply(60), 0).longValue());
+  }
+
+  String bins() {
+    return setting("bins", "weighed");
+  }
+
+  /** The rail weights that the shop takes of a species. */
+  List<String> rail(String species) {
+    return List.of(setting("rail." + species, setting("rail", "hot,cold")).split("\\s*,\\s*"));
+  }
+
+  int minorDigits() {
+    return Currency.getInstance(setting("currency", "")).getDefaultFractionDigits();
+  }
+
+  LocalDate date(String cell) {
+    if (cell.matches("\\d{4}-\\d\\d-\\d\\d")) {
+      return LocalDate.parse(cell);
+    }
+    return LocalDate.parse(cell, DateTimeFormatter.ofPattern(setting("dates", "yyyy-MM-dd")));
+  }
+
+  /** A moment in a cell of the shop folder; a date alone means 00:00. */
+  Instant moment(String cell) {
+    return cell.contains("T") ? time(cell) : date(cell).atStartOfDay(zone).toInstant();
+  }
+
+  /** ISO 8601: local unless it carries an offset. */
+  Instant time(String text) {
+    return text.matches(".*T.*(Z|[+-]\\d\\d:?\\d\\d)")
+        ? OffsetDateTime.parse(text).toInstant()
+        : LocalDateTime.parse(text).atZone(zone).toInstant();
+  }
+
+  LocalDate localDate(Instant time) {
+    return time.atZone(zone).toLocalDate();
+  }
+}

@@ -1,0 +1,155 @@
+package gambrel.oracle;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The state of a body and the reasons for it. */
+final class Verdict {
+  /** What holds a body: a code and what it names. */
+  record Reason(String code, String name) {}
+
+  private static final Set<String> FIRM = Set.of("shares", "charge-unknown");
+
+  final String state;
+
+  /** Codes for the column, each once. */
+  final Set<String> codes = new LinkedHashSet<>();
+
+  final Charges charges;
+
+  /** Reasons that hold before releases; none while the body is open. */
+  private final List<Reason> held = new ArrayList<>();
+
+  private final World world;
+  private final Yield yield;
+  private final BodyFigures body;
+  private final Shares shares;
+
+  Verdict(World world, Yield yield) {
+    this.world = world;
+    this.yield = yield;
+    body = yield.body;
+    shares = new Shares(world.setup, body.beast);
+    charges = new Charges(yield, shares);
+    var waits = waits();
+    boolean open = (tooEarly() || !waits.isEmpty()) && !closed();
+    if (open) {
+      codes.addAll(waits);
+      state = "open";
+      return;
+    }
+    findReasons();
+    findBatchReasons();
+    findLastReasons();
+    var released = released();
+    held.stream().filter(r -> !released.contains(r)).forEach(r -> codes.add(r.code()));
+    state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
+  }
+
+  private boolean tooEarly() {
+    Instant last = body.latest();
+    if (body.beast.uncut()) {
+      last = body.lastRail();
+    } else if (body.cuts().stream().allMatch(r -> r.is("block"))) {
+      return true;
+    }
+    return last == null || last.plus(world.setup.quiet()).isAfter(world.asOf);
+  }
+
+  private List<String> waits() {
+    var waits = new ArrayList<String>();
+    if (yield.batches.stream().anyMatch(b -> b.open && !b.hasDue && !b.late)) {
+      waits.add("batch-open");
+    }
+    var days = Integer.parseInt(world.setup.setting("cutting_days", "4"));
+    if (yield.lossHigh()) {
+      var cuts = body.cuts();
+      var last = cuts.get(cuts.size() - 1).time;
+      if (last.plus(Duration.ofDays(days)).isAfter(world.asOf)) {
+        waits.add("part-cut");
+      }
+    }
+    return waits;
+  }
+
+  private List<Csv.Line> releases(String action) {
+    return world.setup.table("releases").stream()
+        .filter(l -> l.get("body").equals(body.beast.id()))
+        .filter(l -> (l.get("action").isEmpty() ? "release" : l.get("action")).equals(action))
+        .filter(l -> !world.setup.moment(l.get("on")).isAfter(world.asOf))
+        .toList();
+  }
+
+  private boolean closed() {
+    var latest = body.latest();
+    return releases("close").stream()
+        .map(l -> world.setup.moment(l.get("on")))
+        .anyMatch(on -> latest == null || !latest.isAfter(on));
+  }
+
+  private void hold(boolean when, String code, String name) {
+    if (when) {
+      held.add(new Reason(code, name));
+    }
+  }
+
+  private void findReasons() {
+    boolean blocksOnly =
+        body.standing.rows().isEmpty() && body.rows.stream().anyMatch(r -> r.is("block"));
+    for (var step : world.setup.rail(body.beast.species())) {
+      hold(!blocksOnly && body.standing.rows(step).isEmpty(), "rail-missing", "");
+    }
+    hold(body.rail.partsDiffer(), "parts-missing", "");
+    hold(yield.lossNegative(), "loss-negative", "");
+    hold(yield.lossHigh(), "loss-high", "");
+    for (var row : world.setAside(body.beast)) {
+      hold(true, "row-set-aside", row.cell("scale") + " " + row.cell("ticket"));
+    }
+  }
+
+  private void findBatchReasons() {
+    yield.batches.forEach(b -> hold(b.state.equals("out"), "batch-out", b.id));
+    yield.batches.forEach(b -> hold(b.late, "batch-late", b.id));
+  }
+
+  private void findLastReasons() {
+    hold(!shares.complete(), "shares", "");
+    charges.unknown.forEach(charge -> hold(true, "charge-unknown", charge));
+    for (var row : body.rows) {
+      hold(world.tests.doubts(row), "scale-failed", row.scale.id());
+    }
+  }
+
+  private Set<Reason> released() {
+    var released = new HashSet<Reason>();
+    for (var line : releases("release")) {
+      var on = world.setup.moment(line.get("on"));
+      if (on.equals(world.asOf)) {
+        released.addAll(held);
+      } else {
+        released.addAll(world.at(on).verdicts.get(body.beast.id()).held);
+      }
+    }
+    released.removeIf(r -> FIRM.contains(r.code()));
+    return released;
+  }
+
+  /** Everybody but the shop who gets a statement. */
+  Set<String> recipients() {
+    var all = new LinkedHashSet<>(shares.all().keySet());
+    body.rows.stream()
+        .filter(r -> r.isPack() && !r.customer.isEmpty())
+        .forEach(r -> all.add(r.customer));
+    all.remove("shop");
+    return all;
+  }
+
+  Shares shares() {
+    return shares;
+  }
+}
