@@ -40,6 +40,9 @@ final class BodyMaker {
     if (dice.chance(25)) {
       tags.add("7" + id.replaceAll("\\D", "") + "0");
     }
+    if (dice.chance(4)) {
+      tags.add(0, "777"); // now and then two bodies have it
+    }
     if (dice.chance(12)) {
       outcome = dice.pick(List.of("whole", "condemned", "cancelled"));
     }

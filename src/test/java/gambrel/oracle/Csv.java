@@ -63,8 +63,9 @@ final class Csv {
   private static List<Raw> parse(String text, CSVFormat format) throws IOException {
     var records = new ArrayList<Raw>();
     try (var parser = CSVParser.parse(text, format)) {
-      for (var iterator = parser.iterator(); iterator.hasNext(); ) {
-        int before = (int) parser.getCurrentLineNumber();
+      var iterator = parser.iterator();
+      // Asking for the next record reads it, so the line is taken before.
+      for (int before = 0; iterator.hasNext(); before = (int) parser.getCurrentLineNumber()) {
         var record = iterator.next();
         if (record.size() > 1 || !record.get(0).isBlank()) {
           records.add(new Raw(before + 1, record.toList()));

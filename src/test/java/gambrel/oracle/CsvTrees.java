@@ -2,6 +2,7 @@ package gambrel.oracle;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,8 +12,8 @@ import java.util.Map;
 import java.util.Properties;
 
 /**
- * Cut trees read straight from CSV: a folder of {@code SPECIES.csv} as the program ships them, in a
- * region's form, and a shop's own cuts laid over them.
+ * Cut trees read straight from CSV: {@code SPECIES.csv} as the program ships them, in a region's
+ * form, and a shop's own cuts laid over them.
  */
 public final class CsvTrees implements TreeSource {
   private static final List<String> SPECIES =
@@ -22,13 +23,21 @@ public final class CsvTrees implements TreeSource {
 
   private CsvTrees() {}
 
+  /** The folder of the trees that the program ships. */
+  public static Path builtIn() {
+    try {
+      return Path.of(CsvTrees.class.getResource("/gambrel/cuts/beef.csv").toURI()).getParent();
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   /**
    * The built-in trees with the shop's {@code cuts.csv}.
    *
-   * @param builtIn folder of the built-in trees
    * @param shop a shop folder
    */
-  public static CsvTrees of(Path builtIn, Path shop) {
+  public static CsvTrees of(Path shop) {
     var settings = new Properties();
     try (var reader = Files.newBufferedReader(shop.resolve("shop.properties"))) {
       settings.load(reader);
@@ -36,19 +45,14 @@ public final class CsvTrees implements TreeSource {
       throw new UncheckedIOException(e);
     }
     var region = settings.getProperty("region", "au").trim();
-    return of(builtIn, region, Csv.read(shop.resolve("cuts.csv")));
+    return of(region, Csv.read(shop.resolve("cuts.csv")));
   }
 
-  /** The built-in trees alone. */
-  public static CsvTrees of(Path builtIn, String region) {
-    return of(builtIn, region, List.of());
-  }
-
-  private static CsvTrees of(Path builtIn, String region, List<Csv.Line> extra) {
+  private static CsvTrees of(String region, List<Csv.Line> extra) {
     var trees = new CsvTrees();
     for (var species : SPECIES) {
       var nodes = new ArrayList<Node>();
-      for (var line : Csv.read(builtIn.resolve(species + ".csv"))) {
+      for (var line : Csv.read(builtIn().resolve(species + ".csv"))) {
         var regional = line.get("parent_" + region);
         nodes.add(node(line, regional.isEmpty() ? line.get("parent") : regional));
       }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A second, plain and slow calculation of every figure, written from the contract alone, to hold the
- * program's against.
+ * A second, plain and slow calculation of every figure, written from the contract alone, to hold
+ * the program's against.
  */
 public final class Oracle {
   private Oracle() {}

@@ -15,7 +15,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
- * Small made-up shops, each wholly decided by its seed, that use most of what a shop folder can say.
+ * Small made-up shops, each wholly decided by its seed, that use most of what a shop folder can
+ * say.
  *
  * <p>They keep clear of what the contract leaves open: weighings in the repeated hour, a side and
  * the other side's quarters without a hand, rail weights of anything but carcase, sides and
@@ -165,12 +166,11 @@ public final class RandomShop {
     return csv.toString();
   }
 
-  /** Writes one shop and prints its tables: {@code FOLDER SEED BUILT-IN-TREES}. */
+  /** Writes one shop and prints its tables: {@code FOLDER SEED}. */
   public static void main(String[] args) throws IOException {
     var folder = Path.of(args[0]);
-    var trees = Path.of(args[2]);
-    var moments = write(folder, Long.parseLong(args[1]), shop -> CsvTrees.of(trees, shop));
-    var tables = Oracle.compute(folder, moments.get(3), CsvTrees.of(trees, folder));
+    var moments = write(folder, Long.parseLong(args[1]), CsvTrees::of);
+    var tables = Oracle.compute(folder, moments.get(3), CsvTrees.of(folder));
     System.out.println("as of " + moments.get(3));
     tables
         .tables()

@@ -23,6 +23,9 @@ final class Reading {
     row.batch = filled(row, "batch");
     row.customer = filled(row, "customer");
     row.named = candidates(filled(row, "body"), row);
+    if (row.isVoidRow() && !row.struck) {
+      return; // it cancels, whatever its other cells say
+    }
     boolean fine = readOwners(row) && readCode(row) && readWeight(row) && hasOwner(row);
     if (!fine && row.mark == Row.Mark.USED) {
       row.mark = Row.Mark.SET_ASIDE;

@@ -6,7 +6,12 @@ import java.math.RoundingMode;
 
 /** A scale of a made-up shop. */
 record SimScale(
-    String id, String unit, BigDecimal division, String accuracy, String capacity, String shopUnit) {
+    String id,
+    String unit,
+    BigDecimal division,
+    String accuracy,
+    String capacity,
+    String shopUnit) {
 
   private static final BigDecimal POUND = new BigDecimal("0.45359237");
 

@@ -1,7 +1,9 @@
 package gambrel.oracle;
 
 import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -12,7 +14,8 @@ final class Split {
   private Split() {}
 
   /** Whole steps for each id; they add up to {@code total}. Weights must not add up to nothing. */
-  static SortedMap<String, BigInteger> of(BigInteger total, SortedMap<String, BigFraction> weights) {
+  static SortedMap<String, BigInteger> of(
+      BigInteger total, SortedMap<String, BigFraction> weights) {
     var sum = weights.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
     var parts = new TreeMap<String, BigInteger>();
     var remainders = new TreeMap<String, BigFraction>();
@@ -39,8 +42,8 @@ final class Split {
   /** Ids sort by their bytes. */
   static Comparator<String> byBytes() {
     return (a, b) ->
-        java.util.Arrays.compareUnsigned(
-            a.getBytes(java.nio.charset.StandardCharsets.UTF_8),
-            b.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        Arrays.compareUnsigned(
+            a.getBytes(StandardCharsets.UTF_8),
+            b.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -2,6 +2,7 @@ package gambrel.oracle;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,8 +32,12 @@ final class Spoiler {
       blankForBench();
     }
     if (dice.chance(40)) {
+      dice.pick(lines).set("ticket", "none");
+    }
+    if (dice.chance(40)) {
       var line = dice.pick(lines);
-      line.set("ticket", "none");
+      var zoned = line.time.atZone(ZoneId.of(plan.zone));
+      line.set("time", iso(line.time) + zoned.getOffset());
     }
   }
 

@@ -49,7 +49,8 @@ final class Weigher {
     clock = clock.plusSeconds(dice.between(5, 200));
     var line = new ExportLine(scale.id(), clock).set("code", codes.test(nominal.toPlainString()));
     var shown = scale.read(nominal);
-    line.set("net", (good ? shown : shown.add(scale.division().multiply(BigDecimal.TEN))) + "");
+    var off = scale.division().multiply(new BigDecimal(good ? 0 : dice.between(1, 10)));
+    line.set("net", shown.add(off).toPlainString());
     lines.add(line);
   }
 

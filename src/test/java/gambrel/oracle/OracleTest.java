@@ -1,0 +1,168 @@
+package gambrel.oracle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The calculation on shops so small that every figure is worked out by hand beside it. */
+class OracleTest {
+  @TempDir Path folder;
+
+  private TinyShop shop;
+
+  @BeforeEach
+  void open() {
+    shop = new TinyShop(folder);
+  }
+
+  private static void assertBody(OracleTables tables, String column, String expected) {
+    assertEquals(expected, tables.cell("bodies.csv", column, "B1"), column);
+  }
+
+  @Test
+  void balancesABodyOnTheRailAndOnTheTable() {
+    var tables = shop.balanced().at("06T00:00");
+
+    assertBody(tables, "dressing_pct", "53.571"); // 300 / 560
+    assertBody(tables, "chill_shrink_pct", "2.000"); // 6 / 300
+    assertBody(tables, "take_home_kg", "200.000");
+    assertBody(tables, "take_home_of_cold_pct", "68.027"); // 200 / 294
+    assertBody(tables, "cutting_loss_kg", "6.000"); // 294 - 200 - 88
+    assertBody(tables, "days_hung", "3");
+    assertBody(tables, "hours_chilled", "24.000");
+    assertBody(tables, "state", "issued"); // 6 is under 3 % of 294, 8.82
+  }
+
+  @Test
+  void weighsTheLossAgainstResolutionAndPermittedErrors() {
+    var tables = shop.balanced().at("06T00:00");
+
+    // One weighing at 0.5, two at 0.01, two at 0.02: root of (0.25 + 0.0002 + 0.0008) / 3
+    assertBody(tables, "balance_u_kg", "0.289");
+    // Rail: 588 divisions, 2 x 0.5 = 1. Packs: 12000 and 8000, 3 x 0.01 each = 0.06.
+    // Bins: 3000 and 1400, 3 x 0.02 + 2 x 0.02 = 0.10. Root of 1 + 0.0036 + 0.01
+    assertBody(tables, "balance_scale_kg", "1.007");
+  }
+
+  @Test
+  void aBodyIsOpenUntilItsQuietHoursArePast() {
+    shop.balanced(); // last weighing at 10:30 on the fifth
+
+    assertBody(shop.at("05T16:29"), "state", "open");
+    assertBody(shop.at("05T16:30"), "state", "issued");
+  }
+
+  @Test
+  void knowsNothingOfTheCuttingBeforeTheFirstEndProduct() {
+    var tables = shop.balanced().at("04T00:00");
+
+    assertBody(tables, "boning_kg", "294.000");
+    assertBody(tables, "take_home_kg", "");
+    assertBody(tables, "cutting_loss_kg", "");
+  }
+
+  @Test
+  void aLossAboveTheLimitIsPartCutFirstAndHeldLater() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "294");
+    shop.row("pack", "05T10:00:00", "B1", "pack rump", "200"); // 94 are not there
+
+    assertBody(shop.at("09T09:59"), "reasons", "part-cut");
+    assertBody(shop.at("09T10:00"), "reasons", "loss-high");
+  }
+
+  @Test
+  void everyDayOfHangingRaisesTheLimitOnceThereAreMoreThanTwo() {
+    // 8.5 of 200 lost; U is 0.58: root of (0.25 + 0.0004) / 3 + 0.5 x 0.5 + 0.06 x 0.06
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "204");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "200");
+    shop.row("bench", "06T10:00:00", "B1", "pack rump", "191.5");
+    assertBody(shop.at("20T00:00"), "state", "issued"); // three days: 3 % + 1.2 % of 200 = 8.4
+
+    shop.row("bench", "05T10:00:00", "B1", "bin bone", "0");
+    assertBody(shop.at("20T00:00"), "reasons", "loss-high"); // two days: 3 % of 200 = 6
+  }
+
+  @Test
+  void quartersReplaceTheirSideOnlyWhenAllAreThere() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold left-side", "147");
+    shop.row("rail", "03T10:01:00", "B1", "cold right-side", "146");
+    shop.row("rail", "10T10:00:00", "B1", "aged left-hindquarter", "70");
+    shop.row("rail", "10T10:01:00", "B1", "aged left-forequarter", "74");
+    shop.row("rail", "10T10:02:00", "B1", "aged right-hindquarter", "69");
+    var tables = shop.at("11T00:00");
+
+    assertBody(tables, "cold_kg", "293.000");
+    assertBody(tables, "boning_kg", "290.000"); // 70 + 74, and the right side's cold 146
+    assertBody(tables, "ageing_shrink_pct", "2.041"); // 3 / 147
+  }
+
+  @Test
+  void ageingShrinkIsUnknownWhereTheColdWeightIsNotKnownApart() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "294");
+    shop.row("rail", "10T10:00:00", "B1", "aged left-side", "143");
+    var tables = shop.at("11T00:00");
+
+    assertBody(tables, "boning_kg", "294.000");
+    assertBody(tables, "ageing_shrink_pct", "");
+  }
+
+  @Test
+  void aSideAndItsQuartersWeighedColdCountOnce() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold side", "294", "2");
+    shop.row("rail", "03T10:01:00", "B1", "cold hindquarter", "142", "2");
+    shop.row("rail", "03T10:02:00", "B1", "cold forequarter", "151", "2");
+
+    assertBody(shop.at("04T00:00"), "cold_kg", "293.000");
+  }
+
+  @Test
+  void hotAndColdOfDifferentPartsHaveNoShrink() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold left-side", "147");
+    shop.row("pack", "05T10:00:00", "B1", "pack rump", "147");
+    var tables = shop.at("12T00:00");
+
+    assertBody(tables, "chill_shrink_pct", "");
+    assertBody(tables, "reasons", "parts-missing");
+  }
+
+  @Test
+  void railTrimComesOutOfTheShrinkAndStaysOutOfTheCuttingLoss() {
+    shop.balanced().row("bench", "02T12:00:00", "B1", "bin fat", "1.5");
+    var tables = shop.at("06T00:00");
+
+    assertBody(tables, "rail_trim_kg", "1.500");
+    assertBody(tables, "chill_shrink_pct", "1.500"); // (300 - 294 - 1.5) / 300
+    assertBody(tables, "cutting_loss_kg", "6.000");
+    assertBody(tables, "fat_kg", "29.500");
+    assertBody(tables, "days_hung", "3");
+  }
+
+  @Test
+  void aWeighingBeyondThePartsNumberIsSetAsideAndHolds() {
+    shop.balanced().row("rail", "03T11:00:00", "B1", "cold carcase", "293");
+    var tables = shop.at("06T00:00");
+
+    assertBody(tables, "cold_kg", "294.000");
+    assertBody(tables, "reasons", "row-set-aside");
+    assertEquals("1", tables.cell("rows.csv", "set_aside", "exports/a.csv"));
+  }
+
+  @Test
+  void piecesAreUnknownWhereProductsLieOutsideThem() {
+    shop.balanced().row("bench", "05T09:00:00", "B1", "block hindquarter", "141");
+    assertEquals("", shop.at("06T00:00").cell("pieces.csv", "out_kg", "B1", "hindquarter"));
+
+    shop.row("bench", "05T08:00:00", "B1", "block carcase", "293.5");
+    var tables = shop.at("06T00:00");
+    assertEquals("5.500", tables.cell("pieces.csv", "loss_kg", "B1", "carcase")); // 293.5 - 288
+    assertEquals("21.000", tables.cell("pieces.csv", "loss_kg", "B1", "hindquarter")); // 141 - 120
+  }
+}
