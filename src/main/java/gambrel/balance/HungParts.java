@@ -32,10 +32,11 @@ final class HungParts {
             .map(Weighing::item)
             .filter(item -> !item.equals(tree.root().id()))
             .allMatch(this::isLabelled);
-    railWeighings.forEach(weighing -> measured.add(part(weighing)));
+    // Coverage is counted in the smallest hung parts; those above them are made of these.
+    railWeighings.stream().map(this::part).filter(this::isSmallest).forEach(measured::add);
     tree.items().stream()
         .map(Item::id)
-        .filter(item -> isHung(item) && hungChildren(item).isEmpty())
+        .filter(item -> isHung(item) && isSmallest(item))
         .forEach(measured::add);
   }
 
@@ -77,10 +78,8 @@ final class HungParts {
     return tree.isUnder(part, above);
   }
 
-  private List<String> hungChildren(String part) {
-    return children(part).stream()
-        .filter(child -> tree.find(child).orElseThrow().kind() == Kind.CARCASE)
-        .toList();
+  private boolean isSmallest(String part) {
+    return children(part).stream().noneMatch(this::isHung);
   }
 
   private boolean isHung(String item) {
