@@ -1,0 +1,297 @@
+package gambrel.statement;
+
+import static gambrel.statement.FlowView.Kind.HOME;
+import static gambrel.statement.FlowView.Kind.LEFT;
+import static gambrel.statement.FlowView.Kind.LOST;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Statements of the other species and of what happens less often. */
+final class SampleOthers {
+
+  private static final Words W = SampleWords.ENGLISH;
+
+  private SampleOthers() {}
+
+  static StatementView halfMob() {
+    var cuts =
+        new SampleCuts()
+            .group(W.say("boxes.group.outright"))
+            .cut("Leg roasts, boned and rolled", 2, "4.36")
+            .group(W.say("boxes.group.divided", "1/2"))
+            .cut("Shoulder roasts", -1, "11.42")
+            .cut("Forequarter chops", -1, "7.85")
+            .cut("Cutlets", -1, "6.20")
+            .cut("Loin chops", -1, "9.34")
+            .cut("Leg steaks", -1, "12.18")
+            .cut("Breast and flap", -1, "5.06")
+            .cut("Mince", W.say("boxes.batch.alone"), -1, "3.72");
+    var sample =
+        new SampleStatement(
+            W, "L-0102", W.say("animal.mob", W.say("species.lamb"), "6"), "Muirne Ó Cathasaigh");
+    sample.known("Blue notch, tags 31 to 36", "Monday 2 March 2026").issued("6 March 2026", 1);
+    sample.animal.add(new Fact(W.say("animal.share"), "1/2"));
+    sample
+        .answer(
+            "packs",
+            W.say("packs.share.lead", cuts.weight() + " kg", "1/2"),
+            W.count("packs.outright", 2, "2", "4.36 kg"),
+            W.say("packs.offal.share", "2.38 kg"))
+        .answer(
+            "owe",
+            W.say("owe.due.lead", "$141.90"),
+            W.say("owe.charges.tax", "$129.00", "GST", "$12.90") + " " + W.say("owe.part", "1/2"))
+        .answer(
+            "why",
+            W.say("why.lead", "264 kg", "115.90 kg"),
+            W.say("why.dressing", "51.5%"),
+            W.say("why.chill", "2.6 kg"),
+            W.say("why.cut", "16.22 kg") + " " + W.say("why.bench", "1.18 kg"))
+        .answer(
+            "normal",
+            W.say("normal.lead.within"),
+            W.say("normal.dressing", "51.5%")
+                + " "
+                + W.say("normal.published", "50%", "53%", "shorn, University of Kentucky ASC-179"))
+        .answer(
+            "mine",
+            W.say("mine.lead.mob", "6"),
+            W.say("mine.alone.mob"),
+            W.say("mine.divided"))
+        .rest(
+            "Of the whole mob:",
+            new Fact(W.say("rest.offal"), W.say("rest.packed", "4.76 kg")),
+            new Fact(W.say("rest.bone"), W.say("rest.left", "12.34 kg")),
+            new Fact(W.say("rest.fat"), W.say("rest.left", "3.88 kg")));
+    sample.flow = mobFlow();
+    sample.shares =
+        new SharesView(
+            W.say("shares.sentence", "1/2"),
+            W.say("shares.yours", "1/2"),
+            List.of(
+                new SharesView.Row(W.say("shares.take_home"), "115.90 kg", cuts.weight() + " kg"),
+                new SharesView.Row(W.say("shares.outright"), "4.36 kg", "4.36 kg"),
+                new SharesView.Row(W.say("shares.offal"), "4.76 kg", "2.38 kg"),
+                new SharesView.Row(W.say("shares.charges"), "258.00", "129.00")));
+    sample.boxes =
+        cuts.view(
+            "kg",
+            new CutsView.Group(
+                W.say("offal_title"),
+                List.of(new CutsView.Row("Liver and kidneys", "", "", "2.38", ""))),
+            W.say("boxes.divided"),
+            W.say("boxes.offal.outside"));
+    sample.charges =
+        new ChargesView(
+            "AUD",
+            List.of(new ChargesView.Row("Cutting and packing", "6 head", "43.00", "129.00")),
+            List.of(
+                new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), "12.90", false),
+                new ChargesView.Sum(W.say("charges.due"), "141.90", true)),
+            List.of(W.say("charges.part", "1/2")));
+    return sample
+        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince", "offal")
+        .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
+        .view();
+  }
+
+  private static FlowView mobFlow() {
+    return new SampleFlow("kg", "264")
+        .stage(W.say("flow.live"), "264", "")
+        .off(W.say("flow.dressing"), "135.9", "128.1", W.say("flow.of.live", "48.5%"))
+        .stage(W.say("flow.hot"), "135.9", W.say("flow.of.live", "51.5%"))
+        .off(W.say("flow.chill"), "133.3", "2.6", W.say("flow.of.hot", "1.9%"))
+        .stage(W.say("flow.boning"), "133.3", "100.0%")
+        .part(HOME, W.say("flow.home"), "115.90", "86.9%")
+        .part(LEFT, W.say("flow.bone"), "12.34", "9.3%")
+        .part(LEFT, W.say("flow.fat"), "3.88", "2.9%")
+        .part(LOST, W.say("flow.bench"), "1.18", "0.9%")
+        .view(W.say("flow.base"), W.say("flow.offal", "4.76 kg"), W.say("flow.whole"));
+  }
+
+  static StatementView heldPork() {
+    var cuts =
+        new SampleCuts()
+            .cut("Shoulder roasts", 6, "11.20")
+            .cut("Loin chops", 14, "10.86")
+            .cut("Belly, sliced", 8, "7.44")
+            .cut("Spare ribs", 4, "3.12")
+            .cut("Leg steaks", 5, "4.02")
+            .cut("Mince", W.say("boxes.batch.alone"), 7, "6.38");
+    var sample =
+        new SampleStatement(
+            W,
+            "P-0077",
+            W.say("animal.heading", W.say("species.pork"), "baconer"),
+            "Horatio Quillfeather");
+    sample.known("Slap mark HQ 12", "Wednesday 4 March 2026");
+    sample.issue.add(W.say("statement.draft.issue"));
+    sample.draft =
+        new DraftView(
+            W.say("draft.sentence"),
+            List.of(
+                W.say("draft.reason.loss-high", "4.12 kg", "2.10 kg"),
+                W.say("draft.reason.row-set-aside")));
+    sample.note = "Trotters kept back for you in the freezer, top shelf.";
+    sample
+        .answer(
+            "packs",
+            W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"),
+            W.say("packs.pending"))
+        .answer("owe", W.say("owe.due.lead", "$96.00"), W.say("owe.charges", "$96.00"))
+        .answer(
+            "why",
+            W.say("why.lead.hot", "70.6 kg", cuts.weight() + " kg"),
+            W.say("why.live.unknown"),
+            W.say("why.chill", "1.4 kg"),
+            W.say("why.cut", "6.46 kg") + " " + W.say("why.bench", "4.12 kg"))
+        .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
+        .rest(
+            "Not in the boxes:",
+            new Fact(W.say("rest.offal"), W.say("rest.none")),
+            new Fact(W.say("rest.bone"), W.say("rest.left", "6.46 kg")));
+    sample.flow =
+        new SampleFlow("kg", "70.6")
+            .stage(W.say("flow.hot"), "70.6", "")
+            .off(W.say("flow.chill"), "69.2", "1.4", W.say("flow.of.hot", "2.0%"))
+            .stage(W.say("flow.boning"), "69.2", "100.0%")
+            .part(HOME, W.say("flow.home"), "43.02", "62.2%")
+            .part(HOME, W.say("flow.pending"), "15.60", "22.5%")
+            .part(LEFT, W.say("flow.bone"), "6.46", "9.3%")
+            .part(LOST, W.say("flow.bench"), "4.12", "6.0%")
+            .view(W.say("flow.base"));
+    sample.boxes = cuts.view("kg", null);
+    sample.pending.add(
+        new Fact(
+            "Ham, in cure",
+            W.say("pending.batch", "Ham", "15.60 kg", "10 April 2026")
+                + " "
+                + W.say("pending.revision")));
+    sample.charges =
+        new ChargesView(
+            "AUD",
+            List.of(new ChargesView.Row("Cutting and packing", "1 head", "96.00", "96.00")),
+            List.of(
+                new ChargesView.Sum(W.say("charges.tax.included", "GST 8.73"), "", false),
+                new ChargesView.Sum(W.say("charges.due"), "96.00", true)),
+            List.of());
+    return sample
+        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
+        .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
+        .view();
+  }
+
+  /** Nothing known but that there are packs. */
+  static StatementView minimal() {
+    var sample = new SampleStatement(W, "G-2", W.say("species.goat"), "Ines Plover");
+    sample.animal.add(new Fact(W.say("animal.number"), "G-2"));
+    sample.answer("packs", W.count("packs.lead", 1, "1", "2.20 kg"));
+    sample.boxes = new SampleCuts().cut("Diced goat", 1, "2.20").view("kg", null);
+    return sample.view();
+  }
+
+  static StatementView condemned() {
+    var sample =
+        new SampleStatement(
+            W, "B-0350", W.say("animal.heading", W.say("species.beef"), "heifer"), "Ines Plover");
+    sample.known("GB 0522", "Thursday 12 March 2026").issued("13 March 2026", 1);
+    sample
+        .answer("packs", W.say("packs.condemned.lead"), W.say("packs.condemned"))
+        .answer("owe", W.say("owe.due.lead", "$120.00"), W.say("owe.charges", "$120.00"))
+        .rest("It is dealt with as the law asks.", new Fact("Carcase", W.say("rest.condemned", "212.4 kg")));
+    sample.charges =
+        new ChargesView(
+            "AUD",
+            List.of(new ChargesView.Row("Killing and dressing", "1 head", "120.00", "120.00")),
+            List.of(new ChargesView.Sum(W.say("charges.due"), "120.00", true)),
+            List.of());
+    return sample.view();
+  }
+
+  static StatementView wholeLamb() {
+    var sample =
+        new SampleStatement(
+            W, "L-0110", W.say("animal.heading", W.say("species.lamb"), "wether"), "Ines Plover");
+    sample.known("Red tag 8", "Thursday 12 March 2026").issued("14 March 2026", 1);
+    sample
+        .answer("packs", W.say("packs.whole.lead", "21.6 kg"), W.say("packs.whole"))
+        .answer("owe", W.say("owe.credit.lead", "$4.00"), W.say("owe.charges", "−$4.00"))
+        .answer(
+            "why",
+            W.say("why.lead.whole", "43 kg", "21.6 kg"),
+            W.say("why.dressing", "51.2%"),
+            W.say("why.chill", "0.4 kg"))
+        .answer("mine", W.say("mine.lead"), W.say("mine.alone"));
+    sample.flow =
+        new SampleFlow("kg", "43")
+            .stage(W.say("flow.live"), "43", "")
+            .off(W.say("flow.dressing"), "22.0", "21.0", W.say("flow.of.live", "48.8%"))
+            .stage(W.say("flow.hot"), "22.0", W.say("flow.of.live", "51.2%"))
+            .off(W.say("flow.chill"), "21.6", "0.4", W.say("flow.of.hot", "1.8%"))
+            .part(HOME, W.say("flow.home"), "21.6", "")
+            .view();
+    sample.flow =
+        new FlowView(
+            sample.flow.rows().stream()
+                .map(
+                    row ->
+                        row.kind() == HOME
+                            ? new FlowView.Row(HOME, row.label(), 0, 502, row.weight(), "")
+                            : row)
+                .toList(),
+            List.of());
+    sample.boxes =
+        new CutsView(
+            "kg",
+            false,
+            false,
+            List.of(
+                new CutsView.Group(
+                    "", List.of(new CutsView.Row(W.say("boxes.whole"), "", "", "21.6", "")))),
+            Optional.empty(),
+            Optional.empty(),
+            List.of());
+    return sample.caution("caution.label", "caution.local").view();
+  }
+
+  static StatementView outrightOnly() {
+    var cuts = new SampleCuts().cut("Scotch fillet steaks", 6, "3.92").cut("Mince", 10, "10.04");
+    var sample =
+        new SampleStatement(
+            W, "B-0341", W.say("animal.heading", W.say("species.beef"), "steer"), "Ines Plover");
+    sample.known("GB 0417, left ear", "Tuesday 10 March 2026").issued("28 March 2026", 1);
+    sample
+        .answer("packs", W.count("packs.lead", 16, "16", cuts.weight() + " kg"))
+        .answer("owe", W.say("owe.free.lead"))
+        .answer("mine", W.say("mine.lead.outright"), W.say("mine.batch.alone", "mince"));
+    sample.boxes = cuts.view("kg", null);
+    return sample.keeping("4 °C", "−18 °C", "steaks", "mince").caution("caution.raw").view();
+  }
+
+  /** A statement with {@code lines} cuts, and names that do not fit a line. */
+  static StatementView lines(int lines) {
+    var cuts = new SampleCuts();
+    for (var i = 1; i <= lines; i++) {
+      cuts.cut(
+          i % 9 == 4
+              ? "Cut " + i + ", a name of the shop's own that says far more about it than any list needs"
+              : "Cut " + i,
+          1 + i % 12,
+          SampleCuts.text(100 + i * 37 % 900, 2));
+    }
+    var sample =
+        new SampleStatement(
+            W,
+            "B-0399-LONG-NUMBER-OF-THE-SHOP",
+            W.say("animal.heading", W.say("species.beef"), "bullock, finished on hill pasture"),
+            "The Trustees of the Estate of Wilhelmina Featherstonehaugh-Ravenscroft & Daughters");
+    sample.known(
+        "UK 740 123 456 789, notched, brand of two crossed keys on the near hip",
+        "Tuesday 10 March 2026");
+    sample.answer(
+        "packs", W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"));
+    sample.boxes = cuts.view("kg", null);
+    return sample.caution("caution.label", "caution.local").view();
+  }
+}
