@@ -1,0 +1,99 @@
+package gambrel.render;
+
+import com.lowagie.text.BadElementException;
+import com.lowagie.text.Image;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Base64;
+import org.xhtmlrenderer.pdf.ITextFSImage;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextUserAgent;
+import org.xhtmlrenderer.resource.ImageResource;
+import org.xhtmlrenderer.resource.XMLResource;
+
+/** Loads for a page what lies among the templates, and nothing from anywhere else. */
+final class ClosedUserAgent extends ITextUserAgent {
+
+  private static final String DATA_PNG = "data:image/png;base64,";
+  private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+
+  private final String template;
+  private final TemplateFiles files;
+  private final int dotsPerPixel;
+
+  ClosedUserAgent(
+      String template, TemplateFiles files, ITextOutputDevice device, int dotsPerPixel) {
+    super(device, dotsPerPixel);
+    this.template = template;
+    this.files = files;
+    this.dotsPerPixel = dotsPerPixel;
+  }
+
+  @Override
+  public String resolveURI(String uri) {
+    return uri == null ? null : PageAddress.resolve(uri);
+  }
+
+  /** Style sheets come through here. */
+  @Override
+  protected InputStream resolveAndOpenStream(String uri) {
+    var name = PageAddress.file(resolveURI(uri)).orElseThrow(() -> outside(uri));
+    var text = files.text(name).orElseThrow(() -> TemplateProblem.missingFile(template, name));
+    return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public ImageResource getImageResource(String uri) {
+    try {
+      var image = Image.getInstance(picture(uri));
+      image.scaleAbsolute(
+          image.getPlainWidth() * dotsPerPixel, image.getPlainHeight() * dotsPerPixel);
+      return new ImageResource(uri, new ITextFSImage(image));
+    } catch (BadElementException | IOException e) {
+      throw TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
+    }
+  }
+
+  @Override
+  public byte[] getBinaryResource(String uri) {
+    throw TemplateProblem.of(template, "a page cannot bring fonts of its own: " + brief(uri));
+  }
+
+  @Override
+  public XMLResource getXMLResource(String uri) {
+    throw outside(uri);
+  }
+
+  private byte[] picture(String uri) {
+    var bytes = uri.startsWith(DATA_PNG) ? embedded(uri) : file(uri);
+    if (bytes.length < PNG.length || !Arrays.equals(PNG, Arrays.copyOf(bytes, PNG.length))) {
+      throw TemplateProblem.of(template, "the picture " + brief(uri) + " is not a PNG");
+    }
+    return bytes;
+  }
+
+  private byte[] embedded(String uri) {
+    try {
+      return Base64.getMimeDecoder().decode(uri.substring(DATA_PNG.length()));
+    } catch (IllegalArgumentException e) {
+      throw TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
+    }
+  }
+
+  private byte[] file(String uri) {
+    var name = PageAddress.file(resolveURI(uri)).orElseThrow(() -> outside(uri));
+    return files.bytes(name).orElseThrow(() -> TemplateProblem.missingFile(template, name));
+  }
+
+  private TemplateProblem outside(String uri) {
+    return TemplateProblem.of(
+        template, "a page may load only what lies in the templates folder, not " + brief(uri));
+  }
+
+  private static String brief(String uri) {
+    return uri.length() > 60 ? uri.substring(0, 60) + "…" : uri;
+  }
+}

@@ -1,0 +1,108 @@
+package gambrel.render;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
+import java.util.HexFormat;
+import java.util.List;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xhtmlrenderer.util.XRLog;
+
+/**
+ * Makes PDFs from templates. The same templates, view, information and attachments give the same bytes.
+ *
+ * <p>Safe for use by several threads.
+ */
+public final class PageRenderer {
+
+  private static final Duration DEFAULT_LIMIT = Duration.ofSeconds(60);
+  private static final float DOTS_PER_POINT = ITextRenderer.DEFAULT_DOTS_PER_POINT;
+  private static final int DOTS_PER_PIXEL = ITextRenderer.DEFAULT_DOTS_PER_PIXEL;
+
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private final Templates templates;
+  private final TimeLimit limit;
+
+  /** A renderer that gives each page a minute. */
+  public PageRenderer(Templates templates) {
+    this(templates, DEFAULT_LIMIT);
+  }
+
+  /** A renderer that gives each page the time {@code limit}. */
+  public PageRenderer(Templates templates, Duration limit) {
+    this.templates = templates;
+    this.limit = new TimeLimit(limit);
+  }
+
+  /**
+   * Renders one document.
+   *
+   * @param template file name among the templates, such as {@code statement.ftlh}
+   * @param view a public record whose components the template names
+   * @param info what the document says about itself
+   * @param attachments files to embed, each under its own name
+   * @return the bytes of a PDF/A-3b file
+   * @throws TemplateProblem if the template, or a file that it uses, is missing or wrong
+   */
+  public byte[] render(
+      String template, Record view, DocumentInfo info, List<Attachment> attachments) {
+    return limit.within(template, () -> make(template, view, info, attachments));
+  }
+
+  private byte[] make(
+      String template, Record view, DocumentInfo info, List<Attachment> attachments) {
+    var xhtml = templates.fill(template, view);
+    var page = XhtmlParser.parse(template, xhtml);
+    var renderer = renderer(template);
+    info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
+    renderer.setListener(new ArchiveListener(info, attachments, id(xhtml, info, attachments)));
+    return CrossReferences.normalise(SubsetTags.normalise(layOut(renderer, page)));
+  }
+
+  private static byte[] layOut(ITextRenderer renderer, Document page) {
+    renderer.setDocument(page, PageAddress.BASE, new PageNamespace());
+    renderer.layout();
+    var bytes = new ByteArrayOutputStream(1 << 16);
+    renderer.createPDF(bytes);
+    return bytes.toByteArray();
+  }
+
+  private ITextRenderer renderer(String template) {
+    var device = new ITextOutputDevice(DOTS_PER_POINT);
+    var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
+    var renderer =
+        new ITextRenderer(
+            DOTS_PER_POINT,
+            DOTS_PER_PIXEL,
+            device,
+            agent,
+            Fonts.resolver(),
+            new Pictures(template, DOTS_PER_PIXEL),
+            new ITextTextRenderer());
+    renderer.setPDFVersion('7');
+    return renderer;
+  }
+
+  /** Identifies the document by what it is made of: half of a SHA-256, in hexadecimal. */
+  private static String id(String xhtml, DocumentInfo info, List<Attachment> attachments) {
+    try {
+      var digest = MessageDigest.getInstance("SHA-256");
+      digest.update((xhtml + '\0' + info).getBytes(StandardCharsets.UTF_8));
+      for (var attachment : attachments) {
+        digest.update(attachment.toString().getBytes(StandardCharsets.UTF_8));
+        digest.update(attachment.content());
+      }
+      return HexFormat.of().formatHex(digest.digest(), 0, 16);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,36 @@
+package gambrel.render;
+
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/**
+ * A drawing, read and found drawable.
+ *
+ * @param view the part of the drawing's plane that is shown
+ * @param width natural width in CSS pixels
+ * @param height natural height in CSS pixels
+ * @param marks in painting order, placed in the plane of {@code view}
+ */
+record SvgDrawing(Rectangle2D view, double width, double height, List<SvgDrawing.Mark> marks) {
+
+  SvgDrawing {
+    marks = List.copyOf(marks);
+  }
+
+  /** One thing to paint. */
+  sealed interface Mark permits Shape, Words {
+    /** Colours and line of the mark. */
+    SvgStyle style();
+
+    /** How much the drawing's transforms enlarge line widths and letters. */
+    double scale();
+  }
+
+  /** Any outline. */
+  record Shape(Path2D outline, SvgStyle style, double scale) implements Mark {}
+
+  /** A line of text whose place and slope {@code at} gives. */
+  record Words(String text, AffineTransform at, SvgStyle style, double scale) implements Mark {}
+}

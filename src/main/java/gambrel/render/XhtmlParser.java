@@ -1,0 +1,98 @@
+package gambrel.render;
+
+import java.io.IOException;
+import java.io.StringReader;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
+import org.xml.sax.ErrorHandler;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+
+/** Reads the filled page, fetching nothing from anywhere, and makes its text printable. */
+final class XhtmlParser {
+
+  private static final PrintableText TEXT = new PrintableText(Fonts::hasGlyph);
+
+  private XhtmlParser() {}
+
+  /**
+   * Parses a page.
+   *
+   * @param template named in a problem
+   * @throws TemplateProblem if the page is not well-formed XML
+   */
+  static Document parse(String template, String xhtml) {
+    var page = PrintableText.forXml(xhtml);
+    try {
+      var builder = factory().newDocumentBuilder();
+      builder.setErrorHandler(new Strict());
+      var document = builder.parse(new InputSource(new StringReader(page)));
+      makePrintable(document.getDocumentElement());
+      return document;
+    } catch (SAXParseException e) {
+      throw TemplateProblem.of(template, explain(page, e), e);
+    } catch (SAXException | IOException | ParserConfigurationException e) {
+      throw new IllegalStateException("the XML parser failed", e);
+    }
+  }
+
+  private static DocumentBuilderFactory factory() throws ParserConfigurationException {
+    var factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    factory.setXIncludeAware(false);
+    factory.setExpandEntityReferences(false);
+    return factory;
+  }
+
+  /** In our own words, since the parser's follow the machine's language. */
+  private static String explain(String page, SAXParseException e) {
+    var lines = page.split("\n", -1);
+    var line = lines[Math.min(Math.max(e.getLineNumber(), 1), lines.length) - 1].strip();
+    var shown = line.length() > 120 ? line.substring(0, 120) + "…" : line;
+    var advice =
+        page.contains("<!DOCTYPE")
+            ? "leave out the DOCTYPE"
+            : "close every tag, quote every attribute, write &#160; for a space that does not break";
+    return "the page made from it is not well-formed XHTML ("
+        + advice
+        + "); line "
+        + e.getLineNumber()
+        + " of the page, column "
+        + e.getColumnNumber()
+        + ": "
+        + shown;
+  }
+
+  private static void makePrintable(Node parent) {
+    for (var node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Text text) {
+        text.setData(TEXT.print(text.getData()));
+      } else if (!node.getNodeName().equals("style")) {
+        makePrintable(node);
+      }
+    }
+  }
+
+  private static final class Strict implements ErrorHandler {
+    @Override
+    public void warning(SAXParseException e) {
+      // says nothing about the page
+    }
+
+    @Override
+    public void error(SAXParseException e) throws SAXException {
+      throw e;
+    }
+
+    @Override
+    public void fatalError(SAXParseException e) throws SAXException {
+      throw e;
+    }
+  }
+}
