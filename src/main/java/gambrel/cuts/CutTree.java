@@ -1,0 +1,157 @@
+package gambrel.cuts;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The parts of one species, from the carcase down to what goes into a bag. Immutable. */
+public final class CutTree {
+  /** The id of every tree's root. */
+  public static final String ROOT = "carcase";
+
+  private final Species species;
+  private final List<Item> items;
+  private final Map<String, Integer> order = new HashMap<>();
+  private final Map<String, List<Item>> children = new HashMap<>();
+
+  /** For each position, the position just after the last item under it. */
+  private final int[] ends;
+
+  private CutTree(Species species, List<Item> listed) {
+    this.species = species;
+    for (var item : listed) {
+      children.computeIfAbsent(item.parent(), p -> new ArrayList<>()).add(item);
+    }
+    children.replaceAll((id, below) -> List.copyOf(below));
+    items = depthFirst();
+    for (int i = 0; i < items.size(); i++) {
+      order.put(items.get(i).id(), i);
+    }
+    ends = ends();
+  }
+
+  /**
+   * A tree of items in any order; siblings keep the order in which they are listed.
+   *
+   * @throws IllegalArgumentException if there is no root, or an item is listed twice, lacks its
+   *     parent or comes from itself
+   */
+  public static CutTree of(Species species, List<Item> items) {
+    var grafting = new Grafting(List.of(), items);
+    refuse(species, grafting.rejected());
+    if (items.isEmpty()) {
+      throw new IllegalArgumentException(species.id() + ": " + ROOT + " is missing");
+    }
+    return new CutTree(species, grafting.items());
+  }
+
+  /**
+   * This tree with items added or replaced. A replaced item keeps its place among its siblings
+   * unless its parent changes; moved and new ones come last.
+   *
+   * @throws IllegalArgumentException if one of them does not fit
+   */
+  public CutTree with(List<Item> extra) {
+    var extension = extend(extra);
+    refuse(species, extension.rejected());
+    return extension.tree();
+  }
+
+  /** As {@link #with}, but items that do not fit are left out and reported. */
+  public Extension extend(List<Item> extra) {
+    var grafting = new Grafting(items, extra);
+    return new Extension(new CutTree(species, grafting.items()), grafting.rejected());
+  }
+
+  /** The species whose parts these are. */
+  public Species species() {
+    return species;
+  }
+
+  /** All items, each followed by what comes from it. */
+  public List<Item> items() {
+    return items;
+  }
+
+  /** The item of that id. */
+  public Optional<Item> find(String id) {
+    return Optional.ofNullable(order.get(id)).map(items::get);
+  }
+
+  /** The whole body. */
+  public Item root() {
+    return items.get(0);
+  }
+
+  /** What comes directly from an item, in order; empty for a leaf or an unknown id. */
+  public List<Item> children(String id) {
+    return id.isEmpty() ? List.of() : children.getOrDefault(id, List.of());
+  }
+
+  /** Whether an item is the ancestor or comes from it; false if either is unknown. */
+  public boolean isUnder(String id, String ancestor) {
+    var below = order.get(id);
+    var above = order.get(ancestor);
+    return below != null && above != null && above <= below && below < ends[above];
+  }
+
+  /**
+   * The items from the root down to this one, both included.
+   *
+   * @throws IllegalArgumentException if the tree has no such item
+   */
+  public List<Item> path(String id) {
+    var path = new LinkedList<Item>();
+    for (var at = items.get(order(id)); at != root(); at = items.get(order(at.parent()))) {
+      path.addFirst(at);
+    }
+    path.addFirst(root());
+    return List.copyOf(path);
+  }
+
+  /**
+   * The item's position in {@link #items()}, from 0.
+   *
+   * @throws IllegalArgumentException if the tree has no such item
+   */
+  public int order(String id) {
+    var position = order.get(id);
+    if (position == null) {
+      throw new IllegalArgumentException(species.id() + ": no item " + id);
+    }
+    return position;
+  }
+
+  private List<Item> depthFirst() {
+    var sorted = new ArrayList<Item>();
+    var ahead = new ArrayDeque<>(children.get(""));
+    while (!ahead.isEmpty()) {
+      var item = ahead.pop();
+      sorted.add(item);
+      var below = children(item.id());
+      for (int i = below.size() - 1; i >= 0; i--) {
+        ahead.push(below.get(i));
+      }
+    }
+    return List.copyOf(sorted);
+  }
+
+  private int[] ends() {
+    var result = new int[items.size()];
+    for (int i = items.size() - 1; i >= 0; i--) {
+      var below = children(items.get(i).id());
+      result[i] = below.isEmpty() ? i + 1 : result[order.get(below.get(below.size() - 1).id())];
+    }
+    return result;
+  }
+
+  private static void refuse(Species species, List<Rejected> rejected) {
+    if (!rejected.isEmpty()) {
+      throw new IllegalArgumentException(species.id() + ": " + rejected.get(0).message());
+    }
+  }
+}
