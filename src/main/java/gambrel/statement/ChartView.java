@@ -14,6 +14,7 @@ import java.util.List;
  * @param plot the frame within which values lie
  * @param lines centre and limits; the limits are missing where too few values exist
  * @param trace the values joined up: {@code x,y x,y ...}
+ * @param dots whether every value is a dot; where they would touch, only signals are
  * @param points the values
  * @param xTicks dates along the bottom
  * @param yTicks values along the left
@@ -27,6 +28,7 @@ public record ChartView(
     Frame plot,
     List<Line> lines,
     String trace,
+    boolean dots,
     List<Point> points,
     List<Tick> xTicks,
     List<Tick> yTicks,
@@ -71,9 +73,10 @@ public record ChartView(
    * @param y place
    * @param signal whether a rule of the chart fires on it
    * @param label the body of a signal, or empty
+   * @param labelX middle of the label, moved in where it would leave the plot
    * @param labelY base line of the label
    */
-  public record Point(int x, int y, boolean signal, String label, int labelY) {}
+  public record Point(int x, int y, boolean signal, String label, int labelX, int labelY) {}
 
   /**
    * A mark on an axis.

@@ -42,7 +42,7 @@ final class SampleBeef {
     sample.boxes = cuts.view("kg", steerOffal(), W.say("boxes.offal.outside"));
     sample.charges = steerCharges();
     return sample
-        .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage", "offal")
+        .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage", "offal")
         .caution(
             "caution.sale.au",
             "caution.label",
@@ -65,9 +65,7 @@ final class SampleBeef {
         .answer(
             "why",
             W.say("why.lead.guessed", "612 kg", "231.44 kg"),
-            W.say("why.dressing.guessed", "56.5%"),
-            W.say("why.shrink", "7.1 kg", "7.2 kg"),
-            W.say("why.cut", "95.40 kg") + " " + W.say("why.bench", "3.94 kg"))
+            W.say("why.dressing.guessed", "56.5%"), W.say("why.water"))
         .answer(
             "normal",
             W.say("normal.lead.within"),
@@ -82,11 +80,11 @@ final class SampleBeef {
         .answer(
             "mine",
             W.say("mine.lead.mixed"),
-            W.say("mine.batch.alone", "mince"),
-            W.count("mine.batch.mixed", 2, "beef sausages", "2", "24.36 kg"),
-            W.say("mine.added", "beef sausages", "rice flour, salt, pepper, water"))
+            W.say("mine.batch.alone", "Mince"),
+            W.count("mine.batch.mixed", 2, "Beef sausages", "2", "24.36 kg"),
+            W.say("mine.added", "Beef sausages", "rice flour, salt, pepper, water"))
         .rest(
-            "What is not in the boxes:",
+            "rest.lead",
             new Fact(W.say("rest.offal"), W.say("rest.packed", "9.86 kg")),
             new Fact(W.say("rest.bone"), W.say("rest.packed.left", "12.20 kg", "61.84 kg")),
             new Fact(W.say("rest.fat"), W.say("rest.left", "27.36 kg")),
@@ -122,7 +120,7 @@ final class SampleBeef {
 
   private static CutsView.Group steerOffal() {
     return new CutsView.Group(
-        W.say("offal_title"),
+        W.say("boxes.offal"),
         List.of(
             new CutsView.Row("Liver", "", "3", "6.14", ""),
             new CutsView.Row("Heart", "", "1", "2.08", ""),
@@ -151,11 +149,12 @@ final class SampleBeef {
   private static ChargesView steerCharges() {
     return new ChargesView(
         "AUD",
+            "",
         List.of(
-            new ChargesView.Row("Killing and dressing", "1 head", "120.00", "120.00"),
-            new ChargesView.Row("Cutting and packing", "331.2 kg", "1.10", "364.32"),
-            new ChargesView.Row("Making sausages", "24.36 kg", "3.50", "85.26"),
-            new ChargesView.Row("Hide, taken in payment", "1 head", "−25.00", "−25.00")),
+            new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
+            new ChargesView.Row("Cutting and packing", "331.2 kg", "1.10", "", "364.32"),
+            new ChargesView.Row("Making sausages", "24.36 kg", "3.50", "", "85.26"),
+            new ChargesView.Row("Hide, taken in payment", "1 head", "−25.00", "", "−25.00")),
         List.of(
             new ChargesView.Sum(W.say("charges.net"), "544.58", false),
             new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), "54.46", false),
@@ -196,16 +195,15 @@ final class SampleBeef {
         .answer("owe", w.say("owe.paid.lead"), w.say("owe.charges", "$612.40"))
         .answer(
             "why",
-            w.say("why.lead", "1,012 lb", cuts.weight() + " lb"),
-            w.say("why.dressing", "52.0%"),
-            w.say("why.chill", "12.4 lb") + " " + w.say("why.unweighed", "192.20 lb"))
+            w.say("why.lead", "1012 lb", cuts.weight() + " lb"),
+            w.say("why.dressing", "52.0%"), w.say("why.water"))
         .answer(
             "normal",
             w.say("normal.lead.unknown"),
             w.say("normal.home", "62.6%") + " " + w.count("normal.own", 1, "1", "cow", "60.1%"))
         .answer("mine", w.say("mine.lead"), w.say("mine.alone"))
         .rest(
-            "None of it was packed.",
+            "rest.lead",
             new Fact(w.say("rest.offal"), w.say("rest.none")),
             new Fact(w.say("rest.bone"), w.say("rest.unweighed")),
             new Fact(w.say("rest.fat"), w.say("rest.unweighed")));

@@ -37,7 +37,13 @@ final class SampleChart {
       }
       var x = PLOT.left() + (2 * i + 1) * (PLOT.right() - PLOT.left()) / (2 * hundredths.length);
       points.add(
-          new ChartView.Point(x, y(hundredths[i]), signal, signal ? body : "", y(hundredths[i]) - 7));
+          new ChartView.Point(
+              x,
+              y(hundredths[i]),
+              signal,
+              signal ? body : "",
+              Math.max(x, PLOT.left() + 16),
+              y(hundredths[i]) - 7));
     }
     var lines = new ArrayList<ChartView.Line>();
     lines.add(line("summary.chart.centre", mean, true));
@@ -58,6 +64,7 @@ final class SampleChart {
         PLOT,
         lines,
         points.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
+        points.size() <= 80,
         points,
         List.of(
             new ChartView.Tick(PLOT.left(), points.get(0).x() + 10, "2 Mar"),

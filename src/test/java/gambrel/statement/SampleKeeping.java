@@ -32,10 +32,10 @@ final class SampleKeeping {
   }
 
   private static String cut(Words words, boolean fahrenheit) {
-    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C");
+    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C");
   }
 
   private static String ground(boolean fahrenheit) {
-    return fahrenheit ? "160 °F" : "71.1 °C";
+    return fahrenheit ? "160 °F" : "71.1 °C";
   }
 }

@@ -26,7 +26,7 @@ final class SampleOthers {
             .cut("Loin chops", -1, "9.34")
             .cut("Leg steaks", -1, "12.18")
             .cut("Breast and flap", -1, "5.06")
-            .cut("Mince", W.say("boxes.batch.alone"), -1, "3.72");
+            .cut("Mince", W.say("boxes.batch.alone.mob"), -1, "3.72");
     var sample =
         new SampleStatement(
             W, "L-0102", W.say("animal.mob", W.say("species.lamb"), "6"), "Muirne Ó Cathasaigh");
@@ -45,9 +45,7 @@ final class SampleOthers {
         .answer(
             "why",
             W.say("why.lead", "264 kg", "115.90 kg"),
-            W.say("why.dressing", "51.5%"),
-            W.say("why.chill", "2.6 kg"),
-            W.say("why.cut", "16.22 kg") + " " + W.say("why.bench", "1.18 kg"))
+            W.say("why.dressing", "51.5%"), W.say("why.water"))
         .answer(
             "normal",
             W.say("normal.lead.within"),
@@ -60,7 +58,7 @@ final class SampleOthers {
             W.say("mine.alone.mob"),
             W.say("mine.divided"))
         .rest(
-            "Of the whole mob:",
+            "rest.lead",
             new Fact(W.say("rest.offal"), W.say("rest.packed", "4.76 kg")),
             new Fact(W.say("rest.bone"), W.say("rest.left", "12.34 kg")),
             new Fact(W.say("rest.fat"), W.say("rest.left", "3.88 kg")));
@@ -73,25 +71,26 @@ final class SampleOthers {
                 new SharesView.Row(W.say("shares.take_home"), "115.90 kg", cuts.weight() + " kg"),
                 new SharesView.Row(W.say("shares.outright"), "4.36 kg", "4.36 kg"),
                 new SharesView.Row(W.say("shares.offal"), "4.76 kg", "2.38 kg"),
-                new SharesView.Row(W.say("shares.charges"), "258.00", "129.00")));
+                new SharesView.Row(W.say("shares.charges"), "$258.00", "$129.00")));
     sample.boxes =
         cuts.view(
             "kg",
             new CutsView.Group(
-                W.say("offal_title"),
+                W.say("boxes.offal"),
                 List.of(new CutsView.Row("Liver and kidneys", "", "", "2.38", ""))),
             W.say("boxes.divided"),
             W.say("boxes.offal.outside"));
     sample.charges =
         new ChargesView(
-            "AUD",
-            List.of(new ChargesView.Row("Cutting and packing", "6 head", "43.00", "129.00")),
+            W.say("charges.yours", "1/2", "AUD"),
+            W.say("charges.in_all"),
+            List.of(new ChargesView.Row("Cutting and packing", "6 head", "43.00", "258.00", "129.00")),
             List.of(
                 new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), "12.90", false),
                 new ChargesView.Sum(W.say("charges.due"), "141.90", true)),
-            List.of(W.say("charges.part", "1/2")));
+            List.of(W.say("charges.part")));
     return sample
-        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince", "offal")
+        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince", "offal")
         .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
         .view();
   }
@@ -143,12 +142,10 @@ final class SampleOthers {
         .answer(
             "why",
             W.say("why.lead.hot", "70.6 kg", cuts.weight() + " kg"),
-            W.say("why.live.unknown"),
-            W.say("why.chill", "1.4 kg"),
-            W.say("why.cut", "6.46 kg") + " " + W.say("why.bench", "4.12 kg"))
+            W.say("why.live.unknown"), W.say("why.water"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
         .rest(
-            "Not in the boxes:",
+            "rest.lead",
             new Fact(W.say("rest.offal"), W.say("rest.none")),
             new Fact(W.say("rest.bone"), W.say("rest.left", "6.46 kg")));
     sample.flow =
@@ -171,13 +168,14 @@ final class SampleOthers {
     sample.charges =
         new ChargesView(
             "AUD",
-            List.of(new ChargesView.Row("Cutting and packing", "1 head", "96.00", "96.00")),
+            "",
+            List.of(new ChargesView.Row("Cutting and packing", "1 head", "96.00", "", "96.00")),
             List.of(
-                new ChargesView.Sum(W.say("charges.tax.included", "GST 8.73"), "", false),
+                new ChargesView.Sum(W.say("charges.tax.included", "GST"), "8.73", false),
                 new ChargesView.Sum(W.say("charges.due"), "96.00", true)),
             List.of());
     return sample
-        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
+        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
         .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
         .view();
   }
@@ -199,11 +197,13 @@ final class SampleOthers {
     sample
         .answer("packs", W.say("packs.condemned.lead"), W.say("packs.condemned"))
         .answer("owe", W.say("owe.due.lead", "$120.00"), W.say("owe.charges", "$120.00"))
-        .rest("It is dealt with as the law asks.", new Fact("Carcase", W.say("rest.condemned", "212.4 kg")));
+        .rest(
+            "rest.lead.condemned", new Fact(W.say("rest.carcase"), W.say("rest.condemned", "212.4 kg")));
     sample.charges =
         new ChargesView(
             "AUD",
-            List.of(new ChargesView.Row("Killing and dressing", "1 head", "120.00", "120.00")),
+            "",
+            List.of(new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00")),
             List.of(new ChargesView.Sum(W.say("charges.due"), "120.00", true)),
             List.of());
     return sample.view();
@@ -220,8 +220,7 @@ final class SampleOthers {
         .answer(
             "why",
             W.say("why.lead.whole", "43 kg", "21.6 kg"),
-            W.say("why.dressing", "51.2%"),
-            W.say("why.chill", "0.4 kg"))
+            W.say("why.dressing", "51.2%"), W.say("why.water"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"));
     sample.flow =
         new SampleFlow("kg", "43")
@@ -264,9 +263,9 @@ final class SampleOthers {
     sample
         .answer("packs", W.count("packs.lead", 16, "16", cuts.weight() + " kg"))
         .answer("owe", W.say("owe.free.lead"))
-        .answer("mine", W.say("mine.lead.outright"), W.say("mine.batch.alone", "mince"));
+        .answer("mine", W.say("mine.lead.outright"), W.say("mine.batch.alone", "Mince"));
     sample.boxes = cuts.view("kg", null);
-    return sample.keeping("4 °C", "−18 °C", "steaks", "mince").caution("caution.raw").view();
+    return sample.keeping("4 °C", "−18 °C", "steaks", "mince").caution("caution.raw").view();
   }
 
   /** A statement with {@code lines} cuts, and names that do not fit a line. */

@@ -74,8 +74,8 @@ final class SampleOwner {
         "",
         List.of(),
         List.of(),
-        "kg",
-        "AUD");
+        "",
+        "");
   }
 
   private static List<Held> held() {

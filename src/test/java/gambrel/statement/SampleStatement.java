@@ -59,7 +59,8 @@ final class SampleStatement {
 
   SampleStatement rest(String lead, Fact... facts) {
     answers.add(
-        new Answer("rest", words.say("rest.question"), lead, List.of(), List.of(facts)));
+        new Answer(
+            "rest", words.say("rest.question"), words.say(lead), List.of(), List.of(facts)));
     return this;
   }
 
