@@ -20,8 +20,8 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.PDFCreationListener;
 
 /**
- * Makes the file a PDF/A-3b one (ISO 19005-3): colours defined by a profile of its own, metadata, attachments related
- * to the document, and every date and id fixed by the input.
+ * Makes the file a PDF/A-3b one (ISO 19005-3): colours defined by a profile of its own, metadata,
+ * attachments related to the document, and every date and id fixed by the input.
  */
 final class ArchiveListener implements PDFCreationListener {
 
@@ -119,7 +119,10 @@ final class ArchiveListener implements PDFCreationListener {
     return new PdfString(words, PdfObject.TEXT_UNICODE);
   }
 
-  /** Our own file, and as bytes: Java's profile, and how Java writes out any, differ between versions. */
+  /**
+   * Our own file, and as bytes: Java's profile, and how Java writes out any, differ between
+   * versions.
+   */
   private static byte[] profile() {
     try (var in = ArchiveListener.class.getResourceAsStream("/gambrel/icc/srgb.icc")) {
       return in.readAllBytes();

@@ -1,6 +1,5 @@
 package gambrel.render;
 
-import com.lowagie.text.BadElementException;
 import com.lowagie.text.Image;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -23,6 +22,7 @@ final class ClosedUserAgent extends ITextUserAgent {
   private final String template;
   private final TemplateFiles files;
   private final int dotsPerPixel;
+  private TemplateProblem first;
 
   ClosedUserAgent(
       String template, TemplateFiles files, ITextOutputDevice device, int dotsPerPixel) {
@@ -30,6 +30,15 @@ final class ClosedUserAgent extends ITextUserAgent {
     this.template = template;
     this.files = files;
     this.dotsPerPixel = dotsPerPixel;
+  }
+
+  /**
+   * Throws the first problem again, since the layout engine swallows those of background pictures.
+   */
+  void check() {
+    if (first != null) {
+      throw first;
+    }
   }
 
   @Override
@@ -48,12 +57,10 @@ final class ClosedUserAgent extends ITextUserAgent {
   @Override
   public ImageResource getImageResource(String uri) {
     try {
-      var image = Image.getInstance(picture(uri));
-      image.scaleAbsolute(
-          image.getPlainWidth() * dotsPerPixel, image.getPlainHeight() * dotsPerPixel);
-      return new ImageResource(uri, new ITextFSImage(image));
-    } catch (BadElementException | IOException e) {
-      throw TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
+      return new ImageResource(uri, image(uri));
+    } catch (TemplateProblem problem) {
+      first = first == null ? problem : first;
+      throw problem;
     }
   }
 
@@ -65,6 +72,18 @@ final class ClosedUserAgent extends ITextUserAgent {
   @Override
   public XMLResource getXMLResource(String uri) {
     throw outside(uri);
+  }
+
+  private ITextFSImage image(String uri) {
+    var bytes = picture(uri);
+    try {
+      var image = Image.getInstance(bytes);
+      image.scaleAbsolute(
+          image.getPlainWidth() * dotsPerPixel, image.getPlainHeight() * dotsPerPixel);
+      return new ITextFSImage(image);
+    } catch (IOException | RuntimeException e) {
+      throw unreadable(uri, e);
+    }
   }
 
   private byte[] picture(String uri) {
@@ -79,13 +98,17 @@ final class ClosedUserAgent extends ITextUserAgent {
     try {
       return Base64.getMimeDecoder().decode(uri.substring(DATA_PNG.length()));
     } catch (IllegalArgumentException e) {
-      throw TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
+      throw unreadable(uri, e);
     }
   }
 
   private byte[] file(String uri) {
     var name = PageAddress.file(resolveURI(uri)).orElseThrow(() -> outside(uri));
     return files.bytes(name).orElseThrow(() -> TemplateProblem.missingFile(template, name));
+  }
+
+  private TemplateProblem unreadable(String uri, Exception e) {
+    return TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
   }
 
   private TemplateProblem outside(String uri) {

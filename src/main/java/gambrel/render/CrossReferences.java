@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 /**
  * Writes the cross-reference table (ISO 32000-1, 7.5.4) in ASCII digits.
  *
- * <p>The PDF library writes it in the digits of the machine's locale, cut to one byte each, which in Arabic, say, makes
- * a damaged file.
+ * <p>The PDF library writes it in the digits of the machine's locale, cut to one byte each, which
+ * in Arabic, say, makes a damaged file.
  */
 final class CrossReferences {
 

@@ -13,7 +13,8 @@ import org.xhtmlrenderer.pdf.FontFamily;
 import org.xhtmlrenderer.pdf.ITextFontResolver;
 
 /**
- * The fonts that every page is set in: IBM Plex Sans regular, semi-bold and italic, always embedded.
+ * The fonts that every page is set in: IBM Plex Sans regular, semi-bold and italic, always
+ * embedded.
  *
  * <p>Whatever family a style sheet names, it gets these. Loaded once and shared by all documents.
  */
@@ -68,7 +69,10 @@ final class Fonts {
     }
   }
 
-  /** Gives each weight a font that counts as having it, so that the engine does not thicken strokes to fake it. */
+  /**
+   * Gives each weight a font that counts as having it, so that the engine does not thicken strokes
+   * to fake it.
+   */
   private static final class Registration extends ITextFontResolver {
 
     Map<String, FontFamily> families() {

@@ -11,7 +11,8 @@ import java.util.Set;
 import java.util.WeakHashMap;
 
 /**
- * Gives every template, included ones too, a stop check in each loop, so that one that never ends can be called off.
+ * Gives every template, included ones too, a stop check in each loop, so that one that never ends
+ * can be called off.
  */
 final class InterruptibleConfiguration extends Configuration {
 
@@ -30,8 +31,7 @@ final class InterruptibleConfiguration extends Configuration {
       boolean parse,
       boolean ignoreMissing)
       throws IOException {
-    var template =
-        super.getTemplate(name, locale, lookupCondition, encoding, parse, ignoreMissing);
+    var template = super.getTemplate(name, locale, lookupCondition, encoding, parse, ignoreMissing);
     synchronized (checked) {
       if (template != null && checked.add(template)) {
         _CoreAPI.addThreadInterruptedChecks(template);

@@ -4,8 +4,9 @@ import java.net.URI;
 import java.util.Optional;
 
 /**
- * Addresses that a page may load from: names of template files, written as URLs of one invented folder because the
- * layout engine resolves style sheets against each other only as URLs it knows. Nothing is ever opened by them.
+ * Addresses that a page may load from: names of template files, written as URLs of one invented
+ * folder because the layout engine resolves style sheets against each other only as URLs it knows.
+ * Nothing is ever opened by them.
  */
 final class PageAddress {
 

@@ -9,7 +9,10 @@ import org.w3c.dom.Element;
 import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
 
-/** XHTML with the engine's own default styles, read directly instead of through the page's user agent. */
+/**
+ * XHTML with the engine's own default styles, read directly instead of through the page's user
+ * agent.
+ */
 final class PageNamespace extends XhtmlNamespaceHandler {
 
   private static final String DEFAULTS = "/resources/css/XhtmlNamespaceHandler.css";
@@ -17,7 +20,7 @@ final class PageNamespace extends XhtmlNamespaceHandler {
   /** The engine draws only block boxes, and knows neither SVG nor the sectioning elements. */
   private static final String OWN =
       "svg, section, article, header, footer, main, aside, nav, figure, figcaption "
-          + "{ display: block }\n";
+          + "{ display: block }\nstyle { display: none }\n";
 
   private static final StylesheetInfo DEFAULT_STYLES =
       new StylesheetInfo(

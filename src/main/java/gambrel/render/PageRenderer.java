@@ -14,7 +14,8 @@ import org.xhtmlrenderer.pdf.ITextTextRenderer;
 import org.xhtmlrenderer.util.XRLog;
 
 /**
- * Makes PDFs from templates. The same templates, view, information and attachments give the same bytes.
+ * Makes PDFs from templates. The same templates, view, information and attachments give the same
+ * bytes.
  *
  * <p>Safe for use by several threads.
  */
@@ -61,10 +62,14 @@ public final class PageRenderer {
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
     var page = XhtmlParser.parse(template, xhtml);
-    var renderer = renderer(template);
+    var device = new ITextOutputDevice(DOTS_PER_POINT);
+    var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
+    var renderer = renderer(template, device, agent);
     info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
     renderer.setListener(new ArchiveListener(info, attachments, id(xhtml, info, attachments)));
-    return CrossReferences.normalise(SubsetTags.normalise(layOut(renderer, page)));
+    var pdf = layOut(renderer, page);
+    agent.check();
+    return CrossReferences.normalise(SubsetTags.normalise(pdf));
   }
 
   private static byte[] layOut(ITextRenderer renderer, Document page) {
@@ -75,9 +80,9 @@ public final class PageRenderer {
     return bytes.toByteArray();
   }
 
-  private ITextRenderer renderer(String template) {
-    var device = new ITextOutputDevice(DOTS_PER_POINT);
-    var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
+  /** Tagging of the content for PDF/UA, once wanted, belongs into an output device of our own. */
+  private static ITextRenderer renderer(
+      String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
         new ITextRenderer(
             DOTS_PER_POINT,

@@ -9,7 +9,10 @@ import org.xhtmlrenderer.pdf.ITextImageElement;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
 
-/** Puts pictures and drawings where a page has {@code img} and {@code svg}; there are no forms on paper. */
+/**
+ * Puts pictures and drawings where a page has {@code img} and {@code svg}; there are no forms on
+ * paper.
+ */
 final class Pictures implements ReplacedElementFactory {
 
   private final String template;
@@ -30,8 +33,7 @@ final class Pictures implements ReplacedElementFactory {
         var sized = cssWidth >= 0 || cssHeight >= 0 ? image.scale(cssWidth, cssHeight) : image;
         yield new ITextImageElement(sized);
       }
-      case "svg" ->
-          SvgBox.of(SvgReader.read(template, element), cssWidth, cssHeight, dotsPerPixel);
+      case "svg" -> SvgBox.of(SvgReader.read(template, element), cssWidth, cssHeight, dotsPerPixel);
       default -> null;
     };
   }

@@ -4,8 +4,8 @@ import java.text.Normalizer;
 import java.util.function.IntPredicate;
 
 /**
- * Makes any text safe to set in a font: nothing invisible that could reorder or hide what is read, and no character
- * that would silently vanish for want of a glyph.
+ * Makes any text safe to set in a font: nothing invisible that could reorder or hide what is read,
+ * and no character that would silently vanish for want of a glyph.
  */
 final class PrintableText {
 
@@ -29,7 +29,9 @@ final class PrintableText {
     return out.toString();
   }
 
-  /** Text with control characters as spaces, and direction marks and other invisible ones left out. */
+  /**
+   * Text with control characters as spaces, and direction marks and other invisible ones left out.
+   */
   static String withoutControls(String text) {
     if (isPlain(text)) {
       return text;
@@ -68,7 +70,7 @@ final class PrintableText {
       case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
           out.append(c == '\t' || c == '\n' ? (char) c : ' ');
       case Character.SURROGATE -> out.append(SUBSTITUTE);
-      case Character.FORMAT -> { }
+      case Character.FORMAT -> {}
       default -> {
         if (!isVariationSelector(c)) {
           out.appendCodePoint(c);

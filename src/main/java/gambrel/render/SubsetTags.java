@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * Replaces the random tags of subset font names (ISO 32000-1, 9.6.4) by AAAAAA, AAAAAB and so on in order of
- * appearance. The length stays, so that no offset in the file moves.
+ * Replaces the random tags of subset font names (ISO 32000-1, 9.6.4) by AAAAAA, AAAAAB and so on in
+ * order of appearance. The length stays, so that no offset in the file moves.
  */
 final class SubsetTags {
 

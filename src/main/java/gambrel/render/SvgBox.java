@@ -22,7 +22,8 @@ final class SvgBox implements ITextReplacedElement {
   }
 
   /**
-   * A box of the size that the style sheet gives, keeping the drawing's proportions where it gives one side only.
+   * A box of the size that the style sheet gives, keeping the drawing's proportions where it gives
+   * one side only.
    *
    * @param cssWidth in dots, -1 for none given
    * @param cssHeight in dots, -1 for none given

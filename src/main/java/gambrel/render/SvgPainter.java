@@ -7,7 +7,10 @@ import com.lowagie.text.pdf.PdfGState;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 
-/** Paints a drawing straight into a page's content: outlines as outlines, words as text in the page's fonts. */
+/**
+ * Paints a drawing straight into a page's content: outlines as outlines, words as text in the
+ * page's fonts.
+ */
 final class SvgPainter {
 
   private final PdfContentByte page;
@@ -23,8 +26,7 @@ final class SvgPainter {
   /** Paints the drawing into {@code area} (points), as large as fits, centred, clipped to it. */
   static void paint(SvgDrawing drawing, PdfContentByte page, Rectangle area) {
     var view = drawing.view();
-    var scale =
-        Math.min(area.getWidth() / view.getWidth(), area.getHeight() / view.getHeight());
+    var scale = Math.min(area.getWidth() / view.getWidth(), area.getHeight() / view.getHeight());
     var left = area.getLeft() + (area.getWidth() - view.getWidth() * scale) / 2;
     var top = area.getTop() - (area.getHeight() - view.getHeight() * scale) / 2;
     var toPage =
@@ -125,8 +127,11 @@ final class SvgPainter {
     page.beginText();
     page.setFontAndSize(font, (float) style.fontSize());
     page.setTextMatrix(
-        (float) matrix.getScaleX(), (float) matrix.getShearY(), (float) matrix.getShearX(),
-        (float) matrix.getScaleY(), (float) matrix.getTranslateX(),
+        (float) matrix.getScaleX(),
+        (float) matrix.getShearY(),
+        (float) matrix.getShearX(),
+        (float) matrix.getScaleY(),
+        (float) matrix.getTranslateX(),
         (float) matrix.getTranslateY());
     page.showText(words.text());
     page.endText();

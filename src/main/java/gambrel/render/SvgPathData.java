@@ -6,7 +6,9 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Reads path data of the commands M, L, H, V, C and Z, absolute or relative (SVG 1.1, section 8.3). */
+/**
+ * Reads path data of the commands M, L, H, V, C and Z, absolute or relative (SVG 1.1, section 8.3).
+ */
 final class SvgPathData {
 
   private static final Pattern TOKEN =

@@ -9,8 +9,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Reads the part of SVG that charts need: groups, rectangles, circles, lines, polygons, paths and text, styled by
- * attributes.
+ * Reads the part of SVG that charts need: groups, rectangles, circles, lines, polygons, paths and
+ * text, styled by attributes.
  *
  * <p>What it cannot draw is a problem of the template rather than a gap in a chart.
  */
@@ -18,9 +18,26 @@ final class SvgReader {
 
   private static final Set<String> ANYWHERE =
       Set.of(
-          "id", "class", "role", "lang", "xml:lang", "xmlns", "version", "fill", "stroke",
-          "stroke-width", "stroke-dasharray", "stroke-linecap", "stroke-opacity", "fill-opacity",
-          "font-size", "font-weight", "font-style", "font-family", "text-anchor", "transform");
+          "id",
+          "class",
+          "role",
+          "lang",
+          "xml:lang",
+          "xmlns",
+          "version",
+          "fill",
+          "stroke",
+          "stroke-width",
+          "stroke-dasharray",
+          "stroke-linecap",
+          "stroke-opacity",
+          "fill-opacity",
+          "font-size",
+          "font-weight",
+          "font-style",
+          "font-family",
+          "text-anchor",
+          "transform");
 
   private final String template;
   private final SvgValues values;
@@ -48,7 +65,8 @@ final class SvgReader {
     children(svg, SvgStyle.INITIAL.with(svg, values), values.transform(svg));
     var box = values.numbers(svg, "viewBox");
     if (box.length != 4) {
-      box = new double[] {0, 0, values.number(svg, "width", 300), values.number(svg, "height", 150)};
+      box =
+          new double[] {0, 0, values.number(svg, "width", 300), values.number(svg, "height", 150)};
     }
     var view = new Rectangle2D.Double(box[0], box[1], box[2], box[3]);
     if (view.isEmpty()) {

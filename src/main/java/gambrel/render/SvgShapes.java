@@ -34,16 +34,14 @@ final class SvgShapes {
       case "rect" -> rectangle(e);
       case "circle" -> circle(e);
       case "line" ->
-          new Path2D.Double(
-              new Line2D.Double(of(e, "x1"), of(e, "y1"), of(e, "x2"), of(e, "y2")));
+          new Path2D.Double(new Line2D.Double(of(e, "x1"), of(e, "y1"), of(e, "x2"), of(e, "y2")));
       case "polyline" -> points(e);
       case "polygon" -> {
         var path = points(e);
         path.closePath();
         yield path;
       }
-      default ->
-          SvgPathData.parse(e.getAttribute("d")).orElseThrow(() -> values.unknown(e, "d"));
+      default -> SvgPathData.parse(e.getAttribute("d")).orElseThrow(() -> values.unknown(e, "d"));
     };
   }
 
@@ -54,15 +52,13 @@ final class SvgShapes {
     var height = of(e, "height");
     var diameter = 2 * of(e, "rx");
     return diameter > 0
-        ? new Path2D.Double(
-            new RoundRectangle2D.Double(x, y, width, height, diameter, diameter))
+        ? new Path2D.Double(new RoundRectangle2D.Double(x, y, width, height, diameter, diameter))
         : new Path2D.Double(new Rectangle2D.Double(x, y, width, height));
   }
 
   private Path2D circle(Element e) {
     var r = of(e, "r");
-    return new Path2D.Double(
-        new Ellipse2D.Double(of(e, "cx") - r, of(e, "cy") - r, 2 * r, 2 * r));
+    return new Path2D.Double(new Ellipse2D.Double(of(e, "cx") - r, of(e, "cy") - r, 2 * r, 2 * r));
   }
 
   private Path2D points(Element e) {

@@ -7,7 +7,8 @@ import org.xhtmlrenderer.css.parser.FSRGBColor;
 import org.xhtmlrenderer.css.parser.property.Conversions;
 
 /**
- * How a mark is painted; lengths in the drawing's own units. A mark inherits what it does not set itself.
+ * How a mark is painted; lengths in the drawing's own units. A mark inherits what it does not set
+ * itself.
  *
  * @param fill colour inside, empty for none
  * @param stroke colour of the outline, empty for none
@@ -29,8 +30,17 @@ record SvgStyle(
 
   static final SvgStyle INITIAL =
       new SvgStyle(
-          Optional.of(Color.BLACK), Optional.empty(), 1, new double[0], 1, 1, "butt", 12, false,
-          false, "start");
+          Optional.of(Color.BLACK),
+          Optional.empty(),
+          1,
+          new double[0],
+          1,
+          1,
+          "butt",
+          12,
+          false,
+          false,
+          "start");
 
   /** This style with what {@code element} sets itself. */
   SvgStyle with(Element element, SvgValues values) {

@@ -23,7 +23,8 @@ final class SvgValues {
     if (given.isEmpty()) {
       return otherwise;
     }
-    return parse(element, name, given.endsWith("px") ? given.substring(0, given.length() - 2) : given);
+    return parse(
+        element, name, given.endsWith("px") ? given.substring(0, given.length() - 2) : given);
   }
 
   /** Numbers separated by white space or commas. */
@@ -31,7 +32,10 @@ final class SvgValues {
     return split(element, name, element.getAttribute(name));
   }
 
-  /** The product of the transforms in the {@code transform} attribute; {@code translate}, {@code scale}, {@code rotate}. */
+  /**
+   * The product of the transforms in the {@code transform} attribute; {@code translate}, {@code
+   * scale}, {@code rotate}.
+   */
   AffineTransform transform(Element element) {
     var result = new AffineTransform();
     var given = element.getAttribute("transform");

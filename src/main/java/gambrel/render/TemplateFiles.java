@@ -14,15 +14,16 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * The only door to template files: a file of the shop's own folder if it has one of that name, else the built-in one.
+ * The only door to template files: a file of the shop's own folder if it has one of that name, else
+ * the built-in one.
  *
- * <p>Each file is read once, so that all pages of one night come from the same templates even if somebody is editing
- * them.
+ * <p>Each file is read once, so that all pages of one night come from the same templates even if
+ * somebody is editing them.
  */
 final class TemplateFiles {
 
   private static final String BUILT_IN = "/gambrel/templates/";
-  private static final Pattern SEGMENT = Pattern.compile("[A-Za-z0-9_][A-Za-z0-9 _.-]*");
+  private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N} ()_.-]*");
 
   private final Optional<Path> shopFolder;
   private final Map<String, Optional<byte[]>> known = new ConcurrentHashMap<>();

@@ -63,7 +63,9 @@ public final class TemplateProblem extends RuntimeException {
     return column;
   }
 
-  /** The name or file that the template asks for and that does not exist, if that is what is wrong. */
+  /**
+   * The name or file that the template asks for and that does not exist, if that is what is wrong.
+   */
   public Optional<String> missing() {
     return Optional.ofNullable(missing);
   }

@@ -9,7 +9,9 @@ import java.util.regex.Pattern;
 /** Hands {@link TemplateFiles} to the template language. */
 final class TemplateSource implements TemplateLoader {
 
-  /** A page must be the same whenever it is made, so a template may not ask for the machine's clock. */
+  /**
+   * A page must be the same whenever it is made, so a template may not ask for the machine's clock.
+   */
   private static final Pattern CLOCK =
       Pattern.compile("(?:[$#]\\{[^}]*|<[#@][^>]*)(?<![\\w)\\]])\\.now\\b");
 

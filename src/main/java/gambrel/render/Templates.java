@@ -1,8 +1,9 @@
 package gambrel.render;
 
+import freemarker.cache.StrongCacheStorage;
+import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
-import freemarker.cache.StrongCacheStorage;
 import freemarker.template.Configuration;
 import freemarker.template.MalformedTemplateNameException;
 import freemarker.template.Template;
@@ -19,8 +20,8 @@ import java.util.TimeZone;
 /**
  * The shop's templates over the built-in ones.
  *
- * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting of the machine.
- * Safe for use by several threads.
+ * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting
+ * of the machine. Safe for use by several threads.
  */
 public final class Templates {
 
@@ -32,8 +33,8 @@ public final class Templates {
   /**
    * Opens the templates.
    *
-   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file there stands before
-   *     the built-in one of the same name
+   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file
+   *     there stands before the built-in one of the same name
    */
   public Templates(Optional<Path> shopFolder) {
     files = new TemplateFiles(shopFolder);
@@ -79,6 +80,7 @@ public final class Templates {
   private static Configuration configure(Configuration language) {
     language.setDefaultEncoding("UTF-8");
     language.setOutputEncoding("UTF-8");
+    language.setOutputFormat(HTMLOutputFormat.INSTANCE);
     language.setLocale(Locale.ROOT);
     language.setLocalizedLookup(false);
     language.setTimeZone(TimeZone.getTimeZone("UTC"));
@@ -88,7 +90,7 @@ public final class Templates {
     language.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     language.setAPIBuiltinEnabled(false);
     language.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
-    language.setAttemptExceptionReporter((problem, where) -> { });
+    language.setAttemptExceptionReporter((problem, where) -> {});
     language.setLogTemplateExceptions(false);
     language.setWrapUncheckedExceptions(true);
     language.setFallbackOnNullLoopVariable(false);

@@ -7,7 +7,10 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
-/** Makes a page in a thread of its own, so that one that never ends costs a limited time and not the night. */
+/**
+ * Makes a page in a thread of its own, so that one that never ends costs a limited time and not the
+ * night.
+ */
 final class TimeLimit {
 
   private final Duration limit;
@@ -19,7 +22,8 @@ final class TimeLimit {
   /**
    * The work's result.
    *
-   * @throws TemplateProblem if it takes longer than the limit, or more memory or depth than there is
+   * @throws TemplateProblem if it takes longer than the limit, or more memory or depth than there
+   *     is
    */
   <T> T within(String template, Callable<T> work) {
     var task = new FutureTask<>(work);

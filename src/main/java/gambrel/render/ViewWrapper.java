@@ -9,8 +9,8 @@ import freemarker.template.Version;
 import java.util.Optional;
 
 /**
- * Shows a view to templates: records by their components, lists, maps, text, numbers and flags as themselves, an enum
- * as its name, an empty {@link Optional} as a missing value.
+ * Shows a view to templates: records by their components, lists, maps, text, numbers and flags as
+ * themselves, an enum as its name, an empty {@link Optional} as a missing value.
  */
 final class ViewWrapper extends DefaultObjectWrapper {
 

@@ -5,12 +5,15 @@ import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfGState;
 import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfObject;
 import com.lowagie.text.pdf.PdfPageEventHelper;
+import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
 
 /**
- * Paints words large, light and diagonal across every page, over its content so that no background hides them.
+ * Paints words large, light and diagonal across every page, over its content so that no background
+ * hides them.
  *
  * <p>Marked as an artifact: a reader that reads aloud skips it.
  */
@@ -44,18 +47,23 @@ final class Watermark extends PdfPageEventHelper {
     var sin = height / diagonal;
     var down = CAP_HEIGHT * letters / 2;
     page.beginMarkedContentSequence(new PdfName("Artifact"), kind(), true);
+    page.beginMarkedContentSequence(new PdfName("Span"), reading(), true);
     page.saveState();
     page.setGState(light());
     page.setColorFill(Color.DARK_GRAY);
     page.beginText();
     page.setFontAndSize(Fonts.SEMI_BOLD, letters);
     page.setTextMatrix(
-        cos, sin, -sin, cos,
+        cos,
+        sin,
+        -sin,
+        cos,
         width / 2 - cos * length / 2 + sin * down,
         height / 2 - sin * length / 2 - cos * down);
     page.showText(words);
     page.endText();
     page.restoreState();
+    page.endMarkedContentSequence();
     page.endMarkedContentSequence();
   }
 
@@ -64,6 +72,16 @@ final class Watermark extends PdfPageEventHelper {
     kind.put(PdfName.TYPE, new PdfName("Pagination"));
     kind.put(PdfName.SUBTYPE, new PdfName("Watermark"));
     return kind;
+  }
+
+  /**
+   * Keeps the words together for programs that extract text, which take slanting letters one by
+   * one.
+   */
+  private PdfDictionary reading() {
+    var reading = new PdfDictionary();
+    reading.put(PdfName.ACTUALTEXT, new PdfString(words, PdfObject.TEXT_UNICODE));
+    return reading;
   }
 
   private static PdfGState light() {

@@ -58,7 +58,8 @@ final class XhtmlParser {
     var advice =
         page.contains("<!DOCTYPE")
             ? "leave out the DOCTYPE"
-            : "close every tag, quote every attribute, write &#160; for a space that does not break";
+            : "close every tag, quote every attribute, write &#160; for a space that does not"
+                + " break";
     return "the page made from it is not well-formed XHTML ("
         + advice
         + "); line "

@@ -1,0 +1,83 @@
+package gambrel.render;
+
+import com.lowagie.text.pdf.PdfReader;
+import com.lowagie.text.pdf.parser.PdfTextExtractor;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A template folder to write into, and a look at what comes out. */
+final class Desk {
+
+  static final DocumentInfo INFO =
+      new DocumentInfo(
+          "Statement",
+          "en-NZ",
+          "Totara Boning Room",
+          "Body 1207",
+          Instant.parse("2026-03-01T05:00:00Z"));
+
+  /** A view with the one name {@code name}. */
+  public record Named(String name) {}
+
+  private final Path folder;
+
+  Desk(Path folder) {
+    this.folder = folder;
+  }
+
+  Desk put(String file, String content) {
+    return put(file, content.getBytes(StandardCharsets.UTF_8));
+  }
+
+  Desk put(String file, byte[] content) {
+    try {
+      Files.write(folder.resolve(file), content);
+      return this;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  Templates templates() {
+    return new Templates(Optional.of(folder));
+  }
+
+  byte[] render(String body, Record view) {
+    return render(body, view, INFO);
+  }
+
+  /** Renders a page of this body, whose leading style elements go into the head. */
+  byte[] render(String body, Record view, DocumentInfo info, Attachment... attachments) {
+    var styles = body.lastIndexOf("</style>") < 0 ? 0 : body.lastIndexOf("</style>") + 8;
+    put(
+        "page.ftlh",
+        "<html><head>%s</head><body>%s</body></html>"
+            .formatted(body.substring(0, styles), body.substring(styles)));
+    return new PageRenderer(templates()).render("page.ftlh", view, info, List.of(attachments));
+  }
+
+  /** The text of each page as a reader of the PDF would extract it. */
+  static List<String> pages(byte[] pdf) {
+    try (var reader = new PdfReader(pdf)) {
+      var extractor = new PdfTextExtractor(reader);
+      var pages = new ArrayList<String>();
+      for (var page = 1; page <= reader.getNumberOfPages(); page++) {
+        pages.add(extractor.getTextFromPage(page));
+      }
+      return pages;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static String text(byte[] pdf) {
+    return String.join("\n", pages(pdf));
+  }
+}
