@@ -67,8 +67,8 @@ final class SampleChart {
         points.size() <= 80,
         points,
         List.of(
-            new ChartView.Tick(PLOT.left(), points.get(0).x() + 10, "2 Mar"),
-            new ChartView.Tick(PLOT.right(), points.get(points.size() - 1).x() - 10, "31 Mar")),
+            new ChartView.Tick(PLOT.left(), PLOT.left() + 10, "2 Mar"),
+            new ChartView.Tick(PLOT.right(), PLOT.right() - 10, "31 Mar")),
         List.of(tick(0), tick(100), tick(200), tick(300), tick(400)),
         notes(words, signals, hundredths.length));
   }

@@ -25,6 +25,12 @@ final class SampleFlow {
     return this;
   }
 
+  /** What is left at the end, drawn below the stage that it is all of. */
+  SampleFlow fromStart(FlowView.Kind kind, String label, String weight) {
+    at = BigDecimal.ZERO;
+    return part(kind, label, weight, "");
+  }
+
   /** What went off between two stages: it lies behind what is left. */
   SampleFlow off(String label, String left, String weight, String share) {
     at = new BigDecimal(left);

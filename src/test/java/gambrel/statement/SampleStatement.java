@@ -12,6 +12,8 @@ final class SampleStatement {
           "Windrow Lane Boning Room",
           List.of("3 Windrow Lane, Marlow Flat", "5550 0142 · kitchen@windrow.example"));
 
+  private static final String FOOT = SHOP.name() + " · 5550 0142";
+
   final Words words;
   final List<String> issue = new ArrayList<>();
   final List<Fact> animal = new ArrayList<>();
@@ -53,7 +55,11 @@ final class SampleStatement {
   }
 
   SampleStatement answer(String key, String lead, String... lines) {
-    answers.add(new Answer(key, words.say(key + ".question"), lead, List.of(lines), List.of()));
+    return answerTo(key + ".question", key, lead, lines);
+  }
+
+  SampleStatement answerTo(String question, String key, String lead, String... lines) {
+    answers.add(new Answer(key, words.say(question), lead, List.of(lines), List.of()));
     return this;
   }
 
@@ -92,7 +98,7 @@ final class SampleStatement {
             letter,
             words.say("statement.title", body, customer),
             words.say("statement.running", SHOP.name(), heading, body),
-            SHOP.name() + " · 5550 0142"),
+            draft == null ? FOOT : words.say("statement.draft.foot", FOOT)),
         words.labels(),
         SHOP,
         issue,

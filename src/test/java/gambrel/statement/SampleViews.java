@@ -12,32 +12,32 @@ final class SampleViews {
     var views = new LinkedHashMap<String, StatementView>();
     views.put("beef-full", SampleBeef.full());
     views.put("beef-revision", SampleBeef.revision());
-    views.put("beef-letter-pounds", SampleBeef.american());
-    views.put("lamb-mob-half", SampleOthers.halfMob());
-    views.put("pork-held", SampleOthers.heldPork());
-    views.put("goat-minimal", SampleOthers.minimal());
-    views.put("beef-condemned", SampleOthers.condemned());
-    views.put("lamb-whole", SampleOthers.wholeLamb());
-    views.put("beef-outright", SampleOthers.outrightOnly());
-    views.put("lines-1", SampleOthers.lines(1));
-    views.put("lines-45", SampleOthers.lines(45));
-    views.put("lines-400", SampleOthers.lines(400));
+    views.put("beef-letter-pounds", SampleAmerican.american());
+    views.put("lamb-mob-half", SampleLamb.halfMob());
+    views.put("pork-held", SamplePork.heldPork());
+    views.put("goat-minimal", SampleRare.minimal());
+    views.put("beef-condemned", SampleRare.condemned());
+    views.put("lamb-whole", SampleLamb.wholeLamb());
+    views.put("beef-outright", SampleRare.outrightOnly());
+    views.put("lines-1", SampleRare.lines(1));
+    views.put("lines-45", SampleRare.lines(45));
+    views.put("lines-400", SampleRare.lines(400));
     return views;
   }
 
   static Map<String, SummaryView> summaries() {
     var views = new LinkedHashMap<String, SummaryView>();
-    views.put("month", SampleOwner.month(14));
-    views.put("month-1", SampleOwner.month(1));
-    views.put("month-400", SampleOwner.month(400));
-    views.put("month-empty", SampleOwner.emptyMonth());
+    views.put("month", SampleMonth.month(14));
+    views.put("month-1", SampleMonth.month(1));
+    views.put("month-400", SampleMonth.month(400));
+    views.put("month-empty", SampleMonth.emptyMonth());
     return views;
   }
 
   static Map<String, MorningView> mornings() {
     var views = new LinkedHashMap<String, MorningView>();
-    views.put("morning-busy", SampleOwner.busyMorning());
-    views.put("morning-quiet", SampleOwner.quietMorning());
+    views.put("morning-busy", SampleMorning.busyMorning());
+    views.put("morning-quiet", SampleMorning.quietMorning());
     return views;
   }
 

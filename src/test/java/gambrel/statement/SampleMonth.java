@@ -4,13 +4,13 @@ import gambrel.statement.SummaryView.Counted;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The owner's pages: months of few and of many bodies, and mornings. */
-final class SampleOwner {
+/** Months of few and of many bodies. */
+final class SampleMonth {
 
   private static final Words W = SampleWords.ENGLISH;
   private static final Counted NONE = new Counted("", "");
 
-  private SampleOwner() {}
+  private SampleMonth() {}
 
   static SummaryView month(int bodies) {
     var rows = new ArrayList<SummaryView.BodyRow>();
@@ -78,7 +78,7 @@ final class SampleOwner {
         "");
   }
 
-  private static List<Held> held() {
+  static List<Held> held() {
     return List.of(
         new Held(
             "P-0077, pork",
@@ -106,7 +106,13 @@ final class SampleOwner {
                     new Counted("1.2", "8"),
                     "29.88"),
                 new SummaryView.ShrinkRow(
-                    "Lamb", new Counted("1.9", "2"), "2.7", NONE, "", new Counted("0.9", "2"), "1.18"))),
+                    "Lamb",
+                    new Counted("1.9", "2"),
+                    "2.7",
+                    NONE,
+                    "",
+                    new Counted("0.9", "2"),
+                    "1.18"))),
         new SummaryView.ShrinkGroup(
             W.say("summary.own"),
             List.of(
@@ -143,7 +149,12 @@ final class SampleOwner {
             W.say("summary.own"),
             List.of(
                 new SummaryView.YieldRow(
-                    "Pork", NONE, new Counted("62.2", "1"), new Counted("62.2", "1"), NONE, NONE))));
+                    "Pork",
+                    NONE,
+                    new Counted("62.2", "1"),
+                    new Counted("62.2", "1"),
+                    NONE,
+                    NONE))));
   }
 
   private static SummaryView.BodyRow bodyRow(int i, int shrink) {
@@ -171,79 +182,7 @@ final class SampleOwner {
         waits);
   }
 
-  static MorningView busyMorning() {
-    return new MorningView(
-        page(W.say("morning.title", "2 April 2026"), "2 April 2026"),
-        W.labels(),
-        SampleStatement.SHOP,
-        "Thursday 2 April 2026",
-        List.of(
-            W.count("morning.held", 2, "2") + " " + W.count("morning.todo", 3, "3"),
-            W.count("morning.issued", 2, "2"),
-            W.count(
-                "morning.read",
-                412,
-                "412",
-                W.count("morning.files", 3, "3"),
-                "371",
-                "36",
-                "2",
-                "3")),
-        held(),
-        todo(),
-        List.of(
-            new MorningView.Issued("Aroha Ngātuere", "B-0341", "", "231.44 kg", "$399.04"),
-            new MorningView.Issued(
-                "Muirne Ó Cathasaigh", "L-0102", W.say("morning.revision", "2"), "60.13 kg", "")),
-        List.of(
-            new MorningView.FileRow("exports/bench-1/2026-04-01.csv", "212", "208", "0", "2", "2"),
-            new MorningView.FileRow("exports/bench-2/2026-04-01.csv", "164", "127", "36", "0", "1"),
-            new MorningView.FileRow("exports/rail/2026-04-01.csv", "36", "36", "0", "0", "0")),
-        new MorningView.FileRow(W.say("total"), "412", "371", "36", "2", "3"),
-        List.of(W.count("morning.open", 4, "4"), W.say("morning.register.new")));
-  }
-
-  private static List<MorningView.Todo> todo() {
-    return List.of(
-        new MorningView.Todo(
-            W.say("morning.severity.stop"),
-            "",
-            "",
-            "7 statements would be revised in one night, more than 5.",
-            "Find what changed so much; if it is right, raise limit.revisions once.",
-            ""),
-        new MorningView.Todo(
-            W.say("morning.severity.hold"),
-            W.say("morning.place", "exports/bench-1/2026-04-01.csv", "88"),
-            W.say("morning.ticket", "bench-1", "5120"),
-            "The body B-0431 is not in bodies.csv.",
-            "Add the body to bodies.csv, or give its id as a tag of a body.",
-            "bench-1,5120,2026-04-01T10:14:31,B-0431,7102,4.36,,,kg,1,,,"),
-        new MorningView.Todo(
-            W.say("morning.severity.mark"),
-            W.say("morning.place", "corrections.csv", "4"),
-            W.say("morning.ticket", "bench-2", "77"),
-            "The correction fits no row.",
-            "Check scale, ticket and date against the export; it changed nothing.",
-            ""));
-  }
-
-  static MorningView quietMorning() {
-    return new MorningView(
-        page(W.say("morning.title", "3 April 2026"), "3 April 2026"),
-        W.labels(),
-        SampleStatement.SHOP,
-        "Friday 3 April 2026",
-        List.of(W.say("morning.well"), W.say("morning.issued.none"), W.say("morning.read.none")),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new MorningView.FileRow("", "", "", "", "", ""),
-        List.of());
-  }
-
-  private static PageView page(String title, String when) {
+  static PageView page(String title, String when) {
     return new PageView(
         "en-AU",
         false,
