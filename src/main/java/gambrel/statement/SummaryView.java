@@ -1,0 +1,196 @@
+package gambrel.statement;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The owner's month, ready to be set. Whatever is empty does not show.
+ *
+ * @param page what every page carries
+ * @param words fixed words by key, see {@link Words#labels()}
+ * @param shop whose month it is
+ * @param heading the month
+ * @param known as of when it is known
+ * @param story the month in a few sentences
+ * @param held what waits for a person
+ * @param charts chill shrink in order of kill
+ * @param shrink weight lost, by whose bodies they are
+ * @param yields what the bodies gave, by whose bodies they are
+ * @param batches what was made
+ * @param unpaid statements not paid in full, oldest first
+ * @param unpaidTotal their sum
+ * @param totals of the month
+ * @param bodies one line each
+ * @param unit the unit of all weights in tables
+ * @param money the currency of all money in tables
+ */
+public record SummaryView(
+    PageView page,
+    Map<String, String> words,
+    ShopView shop,
+    String heading,
+    String known,
+    List<String> story,
+    List<Held> held,
+    List<ChartView> charts,
+    List<ShrinkGroup> shrink,
+    List<YieldGroup> yields,
+    List<BatchRow> batches,
+    List<Unpaid> unpaid,
+    String unpaidTotal,
+    List<Fact> totals,
+    List<BodyRow> bodies,
+    String unit,
+    String money) {
+  /** Copies the collections. */
+  public SummaryView {
+    words = Map.copyOf(words);
+    story = List.copyOf(story);
+    held = List.copyOf(held);
+    charts = List.copyOf(charts);
+    shrink = List.copyOf(shrink);
+    yields = List.copyOf(yields);
+    batches = List.copyOf(batches);
+    unpaid = List.copyOf(unpaid);
+    totals = List.copyOf(totals);
+    bodies = List.copyOf(bodies);
+  }
+
+  /**
+   * A figure and what stands behind it.
+   *
+   * @param text the figure, or empty where not known
+   * @param bodies how many bodies it is of, or empty
+   */
+  public record Counted(String text, String bodies) {}
+
+  /**
+   * Shrink of one owner's kind of bodies: customers' or the shop's own, never added together.
+   *
+   * @param title whose they are
+   * @param rows a species each
+   */
+  public record ShrinkGroup(String title, List<ShrinkRow> rows) {
+    /** Copies the rows. */
+    public ShrinkGroup {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * Weight lost by a species.
+   *
+   * @param species its name
+   * @param chill chill shrink, % of hot
+   * @param chillWeight the same as a weight
+   * @param ageing ageing shrink, % of cold
+   * @param ageingWeight the same as a weight
+   * @param bench bench loss, % of the weight into the boning room
+   * @param benchWeight the same as a weight
+   */
+  public record ShrinkRow(
+      String species,
+      Counted chill,
+      String chillWeight,
+      Counted ageing,
+      String ageingWeight,
+      Counted bench,
+      String benchWeight) {}
+
+  /**
+   * Yields of one owner's kind of bodies.
+   *
+   * @param title whose they are
+   * @param rows a species each
+   */
+  public record YieldGroup(String title, List<YieldRow> rows) {
+    /** Copies the rows. */
+    public YieldGroup {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * What a species gave.
+   *
+   * @param species its name
+   * @param dressing % of live
+   * @param takeHome % of cold
+   * @param meat % of cold
+   * @param bone % of the weight into the boning room
+   * @param fat % of the weight into the boning room
+   */
+  public record YieldRow(
+      String species,
+      Counted dressing,
+      Counted takeHome,
+      Counted meat,
+      Counted bone,
+      Counted fat) {}
+
+  /**
+   * What was made of several bodies' trim.
+   *
+   * @param batch its id
+   * @param product what it was made into
+   * @param in meat that went in
+   * @param added what was added
+   * @param out what came out
+   * @param loss what is missing, or empty
+   * @param percent the same as a share of what went in, or empty
+   * @param state in words
+   */
+  public record BatchRow(
+      String batch,
+      String product,
+      String in,
+      String added,
+      String out,
+      String loss,
+      String percent,
+      String state) {}
+
+  /**
+   * A statement not paid in full.
+   *
+   * @param issued when
+   * @param customer whose
+   * @param body of which body
+   * @param amount still to pay
+   */
+  public record Unpaid(String issued, String customer, String body, String amount) {}
+
+  /**
+   * A body of the month. What is not known is empty.
+   *
+   * @param body its id
+   * @param owner whose it is
+   * @param kind species and class
+   * @param killed the date
+   * @param hot weight
+   * @param cold weight
+   * @param boning weight into the boning room
+   * @param takeHome weight
+   * @param bench bench loss, weight
+   * @param chillPercent of hot
+   * @param benchPercent of the weight into the boning room
+   * @param homePercent take-home of cold
+   * @param state in a word
+   * @param waits whether a person must look at it
+   */
+  public record BodyRow(
+      String body,
+      String owner,
+      String kind,
+      String killed,
+      String hot,
+      String cold,
+      String boning,
+      String takeHome,
+      String bench,
+      String chillPercent,
+      String benchPercent,
+      String homePercent,
+      String state,
+      boolean waits) {}
+}
