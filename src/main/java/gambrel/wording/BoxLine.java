@@ -92,11 +92,12 @@ record BoxLine(
         : subject.itemName(item);
   }
 
-  /** The quarter that an item comes from: the lowest part of the carcase that hangs. */
+  /** The quarter that an item comes from, where it is of one. */
   private static String quarter(Subject subject, String item) {
     String quarter = "";
     for (Item above : subject.tree().path(item)) {
-      if (above.kind() == Kind.CARCASE && !above.parent().isEmpty()) {
+      boolean hangs = above.kind() == Kind.CARCASE && !above.parent().isEmpty();
+      if (hangs && !above.parent().equals(CutTree.ROOT)) {
         quarter = above.name();
       }
     }

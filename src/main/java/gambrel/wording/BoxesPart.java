@@ -17,10 +17,7 @@ final class BoxesPart {
   private BoxesPart(Subject subject) {
     this.subject = subject;
     this.wording = subject.wording();
-    this.decimals =
-        subject.is(Outcome.WHOLE)
-            ? subject.hungDecimals(subject.own().lines().stream().map(l -> l.weight()).toArray(Weight[]::new))
-            : subject.homeDecimals();
+    this.decimals = subject.homeDecimals();
     this.lines = BoxLine.all(subject);
   }
 
@@ -71,8 +68,15 @@ final class BoxesPart {
         line.name(),
         line.note(),
         line.packs().map(n -> subject.formats().count(n)).orElse(""),
-        subject.formats().bareWeight(line.weight(), decimals),
+        subject.formats().bareWeight(line.weight(), decimals(line)),
         share);
+  }
+
+  /** A body left as it hung was weighed on the rail. */
+  private int decimals(BoxLine line) {
+    return subject.is(Outcome.WHOLE) && !line.offal()
+        ? subject.hungDecimals(line.weight())
+        : decimals;
   }
 
   private CutsView.Row total(List<BoxLine> cuts) {

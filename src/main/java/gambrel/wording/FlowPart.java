@@ -171,17 +171,21 @@ final class FlowPart {
 
   private void notes() {
     var outputs = subject.outputs().orElseThrow();
+    var sentences = new ArrayList<String>();
     if (!subject.is(Outcome.WHOLE)) {
-      notes.add(wording.say("flow.base"));
-    }
-    if (subject.balance().fromBlock()) {
-      notes.add(wording.say("flow.block"));
+      sentences.add(wording.say("flow.base"));
     }
     if (!outputs.offal().isZero()) {
-      notes.add(wording.say("flow.offal", subject.home(outputs.offal())));
+      sentences.add(wording.say("flow.offal", subject.home(outputs.offal())));
+    }
+    if (subject.balance().fromBlock()) {
+      sentences.add(wording.say("flow.block"));
     }
     if (!outputs.railTrim().isZero()) {
-      notes.add(wording.say("flow.trim", subject.total(subject.balance().trim().all())));
+      sentences.add(wording.say("flow.trim", subject.total(subject.balance().trim().all())));
+    }
+    if (!sentences.isEmpty()) {
+      notes.add(String.join(" ", sentences));
     }
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.wording;
 
+import gambrel.decision.State;
 import gambrel.statement.Answer;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +19,11 @@ final class NormalAnswer {
     this.wording = subject.wording();
   }
 
-  /** Empty where nothing is known to hold it against. */
+  /** Empty where nothing is known to hold it against, and while the figures are in doubt. */
   static Optional<Answer> of(Subject subject) {
-    return new NormalAnswer(subject).answer();
+    return subject.account().decision().state() == State.HELD
+        ? Optional.empty()
+        : new NormalAnswer(subject).answer();
   }
 
   private Optional<Answer> answer() {
@@ -29,7 +32,10 @@ final class NormalAnswer {
         subject.body().liveGuessed() ? "normal.dressing.guessed" : "normal.dressing";
     balance.dressingPercent().ifPresent(p -> published("dressing", dressing, p));
     balance.chillShrinkPercent().ifPresent(p -> published("chill", "normal.chill", p));
-    balance.takeHomeOfColdPercent().ifPresent(this::own);
+    balance
+        .takeHomeOfColdPercent()
+        .filter(p -> subject.openBatches().isEmpty())
+        .ifPresent(this::own);
     if (lines.isEmpty()) {
       return Optional.empty();
     }
@@ -44,10 +50,9 @@ final class NormalAnswer {
         .ifPresent(
             range ->
                 lines.add(
-                    wording.say(key, subject.formats().percent(percent))
-                        + " "
-                        + wording.say(
-                            "normal.published",
+                    wording.say(
+                            key,
+                            subject.formats().percent(percent),
                             subject.formats().percent(range.low()),
                             subject.formats().percent(range.high()),
                             range.source())
@@ -72,20 +77,17 @@ final class NormalAnswer {
         .ifPresent(
             others ->
                 lines.add(
-                    wording.say("normal.home", subject.formats().percent(percent))
-                        + " "
-                        + wording.say(
-                            "normal.own",
+                    wording.say(
+                            "normal.home",
+                            subject.formats().percent(percent),
                             subject.formats().count(others.count()),
                             kind(),
                             subject.formats().percent(others.least()),
-                            subject.formats().percent(others.most()))));
+                            subject.formats().percent(others.most()))
+                        + verdict(others.compare(percent), false)));
   }
 
   private String kind() {
-    String category = subject.body().category();
-    return category.isEmpty()
-        ? wording.say("species." + subject.body().species().id())
-        : category;
+    return subject.body().category();
   }
 }

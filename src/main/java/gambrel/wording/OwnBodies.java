@@ -1,6 +1,7 @@
 package gambrel.wording;
 
 import gambrel.decision.State;
+import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Outcome;
 import java.time.OffsetDateTime;
@@ -39,6 +40,15 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
         ? Optional.empty()
         : Optional.of(
             new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
+  }
+
+  /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) what they gave. */
+  int compare(BigFraction percent) {
+    var printed = Exact.round(percent, 1);
+    if (printed.compareTo(Exact.round(least, 1)) < 0) {
+      return -1;
+    }
+    return printed.compareTo(Exact.round(most, 1)) > 0 ? 1 : 0;
   }
 
   private static boolean isAlike(BodyAccount other, Subject subject) {
