@@ -107,9 +107,11 @@ final class RestFacts {
               ? wording.say("rest.unweighed")
               : wording.say("rest.packed.unweighed", subject.total(packed)));
     } else {
-      String known =
-          packed.isEmpty() && left.isEmpty() ? "" : weights(packed, left) + " ";
-      add(label, known + wording.say("rest.partly"));
+      add(
+          label,
+          packed.isEmpty() && left.isEmpty()
+              ? wording.say("rest.partly.none")
+              : wording.say("rest.partly", weights(packed, left)));
     }
   }
 
