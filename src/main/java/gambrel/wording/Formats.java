@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.TemporalAccessor;
 import java.util.Currency;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -29,7 +28,11 @@ public final class Formats {
   private final Locale locale;
   private final WeightUnit unit;
   private final Currency currency;
-  private final DatePatterns dates;
+  private final DateTimeFormatter day;
+  private final DateTimeFormatter date;
+  private final DateTimeFormatter brief;
+  private final DateTimeFormatter month;
+  private final DateTimeFormatter time;
   private final String percent;
 
   /**
@@ -40,14 +43,21 @@ public final class Formats {
    * @param currency the currency of all money
    * @param dates how dates are put together
    * @param percent how a percentage is printed; {@code {0}} stands for the number
+   * @throws IllegalArgumentException if a pattern is wrong
    */
   public Formats(
       Locale locale, WeightUnit unit, Currency currency, DatePatterns dates, String percent) {
     this.locale = locale;
     this.unit = unit;
     this.currency = currency;
-    this.dates = dates;
     this.percent = percent;
+    // Names of months and days differ by language alone: their regional forms change too often.
+    var language = Locale.forLanguageTag(locale.getLanguage());
+    day = DateTimeFormatter.ofPattern(dates.day(), language);
+    date = DateTimeFormatter.ofPattern(dates.date(), language);
+    brief = DateTimeFormatter.ofPattern(dates.brief(), language);
+    month = DateTimeFormatter.ofPattern(dates.month(), language);
+    time = DateTimeFormatter.ofPattern(dates.time(), language);
   }
 
   /**
@@ -135,34 +145,28 @@ public final class Formats {
   }
 
   /** A date with its day of the week, such as {@code Monday 3 August 2026}. */
-  public String day(LocalDate date) {
-    return date(dates.day(), date);
+  public String day(LocalDate value) {
+    return day.format(value);
   }
 
   /** A date, such as {@code 3 August 2026}. */
-  public String date(LocalDate date) {
-    return date(dates.date(), date);
+  public String date(LocalDate value) {
+    return date.format(value);
   }
 
   /** A date for a narrow column, such as {@code 3 Aug}. */
-  public String brief(LocalDate date) {
-    return date(dates.brief(), date);
+  public String brief(LocalDate value) {
+    return brief.format(value);
   }
 
   /** A month, such as {@code August 2026}. */
-  public String month(YearMonth month) {
-    return date(dates.month(), month);
+  public String month(YearMonth value) {
+    return month.format(value);
   }
 
   /** A time of the day, such as {@code 14:05}. */
-  public String time(LocalTime time) {
-    return date(dates.time(), time);
-  }
-
-  /** Names of months and days differ by language alone: their regional forms change too often. */
-  private String date(String pattern, TemporalAccessor date) {
-    var language = Locale.forLanguageTag(locale.getLanguage());
-    return DateTimeFormatter.ofPattern(pattern, language).format(date);
+  public String time(LocalTime value) {
+    return time.format(value);
   }
 
   private static BigDecimal trimmed(BigDecimal value, int leastDecimals) {

@@ -8,8 +8,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones, and
@@ -19,6 +23,7 @@ import java.util.function.Function;
  * <p>Safe for use by several threads.
  */
 public final class WordFiles {
+  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
   private static final String ENGLISH = Locale.ENGLISH.getLanguage();
 
   private final Function<String, Optional<String>> builtIn;
@@ -74,8 +79,35 @@ public final class WordFiles {
       add(shops, language, files);
     }
     var words = Words.of(files);
+    check(words);
     var locale = locale(spoken ? wanted : Locale.ENGLISH, wanted);
     return new Wording(words, locale, formats(words, locale));
+  }
+
+  /** A sentence may leave a figure out, but not ask for one that it is not given. */
+  private void check(Words words) {
+    var files = new ArrayList<String>();
+    add(builtIn, ENGLISH, files);
+    var known = Words.of(files).texts();
+    words
+        .texts()
+        .forEach(
+            (key, text) -> {
+              var extra = places(text);
+              extra.removeAll(places(known.getOrDefault(key, text)));
+              if (!extra.isEmpty()) {
+                throw new IllegalArgumentException(
+                    "\"" + key + "\" asks for " + extra.first() + ", which it is not given");
+              }
+            });
+  }
+
+  private static TreeSet<String> places(String text) {
+    return PLACE
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private void add(
