@@ -25,15 +25,12 @@ final class DocumentDates {
 
   /** When the last of a month's bodies was weighed last; else the month's beginning. */
   static Instant of(Night night, YearMonth month) {
-    return latest(
-            night.bodies().values().stream().filter(body -> isOf(body, month)).toList())
+    return latest(night.bodies().values().stream().filter(body -> isOf(body, month)).toList())
         .orElseGet(() -> month.atDay(1).atStartOfDay(night.shop().settings().zone()).toInstant());
   }
 
   private static Optional<Instant> latest(Collection<BodyAccount> bodies) {
-    return bodies.stream()
-        .flatMap(account -> of(account).stream())
-        .max(Comparator.naturalOrder());
+    return bodies.stream().flatMap(account -> of(account).stream()).max(Comparator.naturalOrder());
   }
 
   private static boolean isOf(BodyAccount account, YearMonth month) {

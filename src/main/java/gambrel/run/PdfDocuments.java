@@ -57,8 +57,7 @@ public final class PdfDocuments implements Documents {
   @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
-    var view =
-        StatementComposer.compose(night, planned, changes, false, wording(night, planned));
+    var view = StatementComposer.compose(night, planned, changes, false, wording(night, planned));
     return print(view, info(view.page(), view.heading(), night.asOf().toInstant()), figures);
   }
 

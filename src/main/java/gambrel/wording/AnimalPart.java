@@ -14,8 +14,7 @@ final class AnimalPart {
     var wording = subject.wording();
     String species = wording.say("species." + body.species().id());
     boolean named = !body.category().isEmpty() && !body.category().equalsIgnoreCase(species);
-    String kind =
-        named ? wording.say("animal.heading", species, body.category()) : species;
+    String kind = named ? wording.say("animal.heading", species, body.category()) : species;
     return subject.isMob()
         ? wording.say("animal.mob", kind, subject.formats().count(body.head()))
         : kind;

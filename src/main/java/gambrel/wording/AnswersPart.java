@@ -40,7 +40,6 @@ final class AnswersPart {
             : wording.say("rest.lead");
     return facts.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Answer("rest", wording.say("rest.question"), lead, List.of(), facts));
+        : Optional.of(new Answer("rest", wording.say("rest.question"), lead, List.of(), facts));
   }
 }

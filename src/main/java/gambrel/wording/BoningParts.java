@@ -49,10 +49,8 @@ final class BoningParts {
     var batches = subject.balance().batches();
     var finished = batches.stream().filter(b -> !b.isOpen()).toList();
     var home = Weight.sum(finished.stream().map(b -> b.partOf(subject.body().id())).toList());
-    parts.add(
-        new Part(FlowView.Kind.HOME, "flow.home", home.plus(sum(Step.PACK))));
-    var pending =
-        Weight.sum(subject.openBatches().stream().map(BatchMeat::put).toList());
+    parts.add(new Part(FlowView.Kind.HOME, "flow.home", home.plus(sum(Step.PACK))));
+    var pending = Weight.sum(subject.openBatches().stream().map(BatchMeat::put).toList());
     add(parts, FlowView.Kind.HOME, "flow.pending", pending);
     var bins = subject.settings().bins();
     if (bins != Bins.NO) {
@@ -75,9 +73,7 @@ final class BoningParts {
         .unweighed()
         .ifPresent(w -> parts.add(new Part(FlowView.Kind.LOST, "flow.unweighed", w)));
     String label = bins == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
-    outputs
-        .cuttingLoss()
-        .ifPresent(w -> parts.add(new Part(FlowView.Kind.LOST, label, w)));
+    outputs.cuttingLoss().ifPresent(w -> parts.add(new Part(FlowView.Kind.LOST, label, w)));
   }
 
   private static void add(List<Part> parts, FlowView.Kind kind, String label, Weight weight) {
@@ -93,8 +89,6 @@ final class BoningParts {
 
   private Weight bins(Kind kind) {
     return Subject.sum(
-        out.stream()
-            .filter(w -> w.step() == Step.BIN && subject.kind(w.item()) == kind)
-            .toList());
+        out.stream().filter(w -> w.step() == Step.BIN && subject.kind(w.item()) == kind).toList());
   }
 }

@@ -21,16 +21,13 @@ import java.util.Optional;
  * @param offal whether it is outside take-home
  */
 record BoxLine(
-    String group,
-    String name,
-    String note,
-    Optional<Integer> packs,
-    Weight weight,
-    boolean offal) {
+    String group, String name, String note, Optional<Integer> packs, Weight weight, boolean offal) {
   /** A list that an eye takes in needs no heads between. */
   private static final int SHORT_LIST = 8;
 
-  /** All lines in the order of the carcase, batches behind; with outright packs first if divided. */
+  /**
+   * All lines in the order of the carcase, batches behind; with outright packs first if divided.
+   */
   static List<BoxLine> all(Subject subject) {
     var lines = new ArrayList<BoxLine>();
     boolean apart =
@@ -40,22 +37,21 @@ record BoxLine(
       addOutright(subject, lines);
     }
     boolean grouped = !apart && isLong(subject);
-    String divided =
-        apart ? subject.wording().say("boxes.group.divided", subject.share()) : "";
+    String divided = apart ? subject.wording().say("boxes.group.divided", subject.share()) : "";
     for (var line : subject.own().lines()) {
       var weight = apart && !line.offal() ? line.weight().minus(line.outright()) : line.weight();
       if (!weight.isZero()) {
         var packs = apart && !line.offal() ? Optional.<Integer>empty() : line.packs();
         String group = grouped ? quarter(subject, line.item()) : divided;
-        lines.add(
-            new BoxLine(group, name(subject, line.item()), "", packs, weight, line.offal()));
+        lines.add(new BoxLine(group, name(subject, line.item()), "", packs, weight, line.offal()));
       }
     }
     String last = grouped ? subject.wording().say("boxes.group.other") : divided;
     for (var batch : subject.batchMeat()) {
       if (!batch.part().isZero()) {
         lines.add(
-            new BoxLine(last, batch.name(), note(subject, batch), batch.packs(), batch.part(), false));
+            new BoxLine(
+                last, batch.name(), note(subject, batch), batch.packs(), batch.part(), false));
       }
     }
     return lines;

@@ -86,7 +86,9 @@ final class BoxesPart {
         "",
         "",
         counted ? subject.formats().count(packs) : "",
-        subject.formats().bareWeight(Weight.sum(cuts.stream().map(BoxLine::weight).toList()), decimals),
+        subject
+            .formats()
+            .bareWeight(Weight.sum(cuts.stream().map(BoxLine::weight).toList()), decimals),
         subject.formats().percentTenths(1000));
   }
 

@@ -10,7 +10,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Changed figures in words: cuts by their names, weights and percentages as the page prints them. */
+/**
+ * Changed figures in words: cuts by their names, weights and percentages as the page prints them.
+ */
 final class ChangeRows {
   private static final String OPEN = "open";
 
@@ -106,7 +108,8 @@ final class ChangeRows {
               ? wording.say("changes.open")
               : formats.weight(Weight.of(new BigDecimal(value)), decimals);
       case PACKS ->
-          wording.count("changes.packs", Long.parseLong(value), formats.count(Long.parseLong(value)));
+          wording.count(
+              "changes.packs", Long.parseLong(value), formats.count(Long.parseLong(value)));
       case PERCENT -> formats.percent(new BigDecimal(value));
       case PLAIN -> value;
     };

@@ -16,8 +16,7 @@ final class ChargeQuantity {
     var wording = subject.wording();
     String quantity = counted(charge.basis(), line.quantity(), subject);
     boolean least =
-        charge.minimum().signum() > 0
-            && line.quantity().equals(Exact.fraction(charge.minimum()));
+        charge.minimum().signum() > 0 && line.quantity().equals(Exact.fraction(charge.minimum()));
     if (least) {
       return wording.say("charges.minimum", quantity);
     }

@@ -34,8 +34,7 @@ final class ChargeSums {
       add(wording.say("charges.total"), money.total());
     }
     if (included) {
-      rates.forEach(
-          (rate, tax) -> add(wording.say("charges.tax.included", label(rate)), tax));
+      rates.forEach((rate, tax) -> add(wording.say("charges.tax.included", label(rate)), tax));
     }
     for (var payment : payments) {
       String date = subject.formats().date(payment.date());

@@ -41,6 +41,17 @@ final class ChargesPart {
     return name.isEmpty() ? subject.wording().say("charges.tax.unnamed") : name;
   }
 
+  /** Which charges cannot be worked out yet. */
+  static String unknown(Subject subject) {
+    return subject
+        .wording()
+        .say(
+            "charges.unknown",
+            subject.account().bill().unknown().stream()
+                .map(Charge::description)
+                .collect(Collectors.joining(", ")));
+  }
+
   private ChargesView view() {
     var lines =
         subject.account().bill().linesOf(subject.customer()).stream()
@@ -73,12 +84,8 @@ final class ChargesPart {
     if (divided) {
       notes.add(wording.say("charges.part"));
     }
-    var unknown = subject.account().bill().unknown();
-    if (!unknown.isEmpty()) {
-      notes.add(
-          wording.say(
-              "charges.unknown",
-              unknown.stream().map(Charge::description).collect(Collectors.joining(", "))));
+    if (!subject.account().bill().unknown().isEmpty()) {
+      notes.add(unknown(subject));
     }
     return notes;
   }

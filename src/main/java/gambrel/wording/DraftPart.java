@@ -28,7 +28,8 @@ final class DraftPart {
         reasons.add(words);
       }
     }
-    planned.replaces()
+    planned
+        .replaces()
         .ifPresent(
             row ->
                 reasons.add(
@@ -59,9 +60,7 @@ final class DraftPart {
     var weighings = new ArrayList<>(subject.balance().weighings().out());
     weighings.addAll(subject.balance().boningWeighings());
     var decimals = Decimals.of(weighings, subject.settings().unit());
-    return subject
-        .formats()
-        .weight(size, Decimals.fitting(decimals, List.of(size)));
+    return subject.formats().weight(size, Decimals.fitting(decimals, List.of(size)));
   }
 
   private String batch(String id) {

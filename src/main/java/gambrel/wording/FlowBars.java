@@ -46,8 +46,7 @@ final class FlowBars {
   }
 
   /** A bar below nothing, or beyond the drawing, is drawn as a line at its place. */
-  private void add(
-      Kind kind, String label, Weight from, Weight weight, String text, String share) {
+  private void add(Kind kind, String label, Weight from, Weight weight, String text, String share) {
     int left = Math.max(0, Math.min(place(from), FlowView.FULL - 1));
     int right = Math.max(left + 1, Math.min(place(from.plus(weight)), FlowView.FULL));
     rows.add(new FlowView.Row(kind, label, left, right - left, text, share));

@@ -6,7 +6,6 @@ import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.statement.FlowView;
 import gambrel.statement.FlowView.Kind;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,7 +14,6 @@ final class FlowPart {
   private final Subject subject;
   private final Wording wording;
   private final FlowBars bars;
-  private final List<String> notes = new ArrayList<>();
 
   private FlowPart(Subject subject, Weight longest) {
     this.subject = subject;
@@ -44,7 +42,10 @@ final class FlowPart {
   /** The live weight, where it can be followed to the rail. */
   private static Optional<Weight> live(Subject subject) {
     var hot = subject.balance().hot();
-    return subject.body().liveWeight().filter(live -> hot.filter(h -> h.compareTo(live) < 0).isPresent());
+    return subject
+        .body()
+        .liveWeight()
+        .filter(live -> hot.filter(h -> h.compareTo(live) < 0).isPresent());
   }
 
   private FlowView view() {
@@ -57,8 +58,7 @@ final class FlowPart {
     } else {
       boning();
     }
-    notes();
-    return new FlowView(bars.rows(), notes);
+    return new FlowView(bars.rows(), FlowNotes.of(subject));
   }
 
   private void dressing() {
@@ -69,7 +69,11 @@ final class FlowPart {
     boolean guessed = subject.body().liveGuessed();
     var hot = subject.balance().hot().orElseThrow();
     var lost = live.get().minus(hot);
-    bars.stage(wording.say(guessed ? "flow.live.guessed" : "flow.live"), live.get(), subject.live(live.get()), "");
+    bars.stage(
+        wording.say(guessed ? "flow.live.guessed" : "flow.live"),
+        live.get(),
+        subject.live(live.get()),
+        "");
     String label =
         subject.body().species() == Species.PORK ? "flow.dressing.pork" : "flow.dressing";
     bars.off(
@@ -89,7 +93,12 @@ final class FlowPart {
     var hot = balance.hot().get();
     String of =
         live(subject)
-            .map(live -> share(subject.body().liveGuessed() ? "flow.of.live.guessed" : "flow.of.live", hot, live))
+            .map(
+                live ->
+                    share(
+                        subject.body().liveGuessed() ? "flow.of.live.guessed" : "flow.of.live",
+                        hot,
+                        live))
             .orElse("");
     bars.stage(wording.say("flow.hot"), hot, subject.hung(hot), of);
     if (balance.chillShrinkPercent().isPresent()) {
@@ -118,7 +127,11 @@ final class FlowPart {
         wording.say("flow.cold"),
         cold,
         subject.hung(cold),
-        balance.hot().filter(hot -> balance.chillShrinkPercent().isPresent()).map(hot -> share("flow.of.hot", cold, hot)).orElse(""));
+        balance
+            .hot()
+            .filter(hot -> balance.chillShrinkPercent().isPresent())
+            .map(hot -> share("flow.of.hot", cold, hot))
+            .orElse(""));
     var trimmed = Subject.sum(balance.trim().afterCold());
     var lost = cold.minus(boning).minus(trimmed);
     trimmed(trimmed, boning.plus(lost), boning);
@@ -133,8 +146,7 @@ final class FlowPart {
 
   private void trimmed(Weight trimmed, Weight behind, Weight left) {
     if (!trimmed.isZero()) {
-      bars.off(
-          Kind.LEFT, wording.say("flow.trimmed"), trimmed, subject.hung(trimmed), "", behind);
+      bars.off(Kind.LEFT, wording.say("flow.trimmed"), trimmed, subject.hung(trimmed), "", behind);
     }
   }
 
@@ -167,25 +179,5 @@ final class FlowPart {
   private String share(String key, Weight part, Weight whole) {
     return wording.say(
         key, subject.formats().percent(Exact.percent(part.fraction(), whole.fraction())));
-  }
-
-  private void notes() {
-    var outputs = subject.outputs().orElseThrow();
-    var sentences = new ArrayList<String>();
-    if (!subject.is(Outcome.WHOLE)) {
-      sentences.add(wording.say("flow.base"));
-    }
-    if (!outputs.offal().isZero()) {
-      sentences.add(wording.say("flow.offal", subject.home(outputs.offal())));
-    }
-    if (subject.balance().fromBlock()) {
-      sentences.add(wording.say("flow.block"));
-    }
-    if (!outputs.railTrim().isZero()) {
-      sentences.add(wording.say("flow.trim", subject.total(subject.balance().trim().all())));
-    }
-    if (!sentences.isEmpty()) {
-      notes.add(String.join(" ", sentences));
-    }
   }
 }

@@ -18,8 +18,8 @@ import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a minus
- * is a minus sign.
+ * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a
+ * minus is a minus sign.
  */
 public final class Formats {
   private static final String NO_BREAK = "\u00a0";

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * How to keep and cook what is in the boxes: cold storage chart and safe minimum temperatures of the
- * US Food Safety and Inspection Service, which name beef, veal, lamb and pork.
+ * How to keep and cook what is in the boxes: cold storage chart and safe minimum temperatures of
+ * the US Food Safety and Inspection Service, which name beef, veal, lamb and pork.
  */
 final class KeepingPart {
   private static final Set<Species> COVERED =
@@ -39,7 +39,9 @@ final class KeepingPart {
     var wording = subject.wording();
     return new KeepingView.Row(
         wording.say("keeping." + food.key()),
-        food.fridge().map(span -> wording.say("keeping.days", span)).orElse(wording.say("keeping.ask")),
+        food.fridge()
+            .map(span -> wording.say("keeping.days", span))
+            .orElse(wording.say("keeping.ask")),
         food.freezer().map(span -> months(wording, span)).orElse(wording.say("keeping.ask")),
         switch (food.heat()) {
           case CUT -> wording.say("keeping.rest", temperature(subject, "62.8", "145"));

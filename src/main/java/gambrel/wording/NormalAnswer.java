@@ -28,8 +28,7 @@ final class NormalAnswer {
 
   private Optional<Answer> answer() {
     var balance = subject.balance();
-    String dressing =
-        subject.body().liveGuessed() ? "normal.dressing.guessed" : "normal.dressing";
+    String dressing = subject.body().liveGuessed() ? "normal.dressing.guessed" : "normal.dressing";
     balance.dressingPercent().ifPresent(p -> published("dressing", dressing, p));
     balance.chillShrinkPercent().ifPresent(p -> published("chill", "normal.chill", p));
     balance

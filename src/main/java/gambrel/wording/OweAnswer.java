@@ -32,8 +32,7 @@ final class OweAnswer {
       return wording.say("owe.due.lead", subject.formats().money(money.due()));
     }
     if (sign < 0) {
-      return wording.say(
-          "owe.credit.lead", subject.formats().money(Money.ZERO.minus(money.due())));
+      return wording.say("owe.credit.lead", subject.formats().money(Money.ZERO.minus(money.due())));
     }
     return wording.say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
   }
@@ -44,6 +43,9 @@ final class OweAnswer {
     var lines = new ArrayList<String>();
     if (!subject.account().bill().linesOf(subject.customer()).isEmpty()) {
       lines.add(charges(money, subject));
+    }
+    if (!subject.account().bill().unknown().isEmpty()) {
+      lines.add(ChargesPart.unknown(subject));
     }
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(wording.say("owe.payments", formats.money(money.paid())));

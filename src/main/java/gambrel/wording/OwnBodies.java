@@ -31,7 +31,8 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
     var percents =
         subject.night().bodies().values().stream()
             .filter(other -> isAlike(other, subject) && isCutBefore(other, cut.get()))
-            .sorted(Comparator.comparing(OwnBodies::lastCut, OffsetDateTime.timeLineOrder()).reversed())
+            .sorted(
+                Comparator.comparing(OwnBodies::lastCut, OffsetDateTime.timeLineOrder()).reversed())
             .limit(MOST)
             .map(other -> other.balance().takeHomeOfColdPercent().orElseThrow())
             .sorted()

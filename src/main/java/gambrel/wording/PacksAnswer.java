@@ -4,9 +4,7 @@ import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
 import gambrel.owner.Entitlement;
 import gambrel.shop.Outcome;
-import gambrel.shop.Step;
 import gambrel.statement.Answer;
-import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +51,12 @@ final class PacksAnswer {
   }
 
   private String whole() {
-    var total = Weight.sum(subject.own().lines().stream().filter(l -> !l.offal()).map(Entitlement.Line::weight).toList());
+    var total =
+        Weight.sum(
+            subject.own().lines().stream()
+                .filter(l -> !l.offal())
+                .map(Entitlement.Line::weight)
+                .toList());
     return subject.hung(total);
   }
 
@@ -73,7 +76,11 @@ final class PacksAnswer {
     return uncounted.isEmpty()
         ? wording.count("packs.lead", packs, count, weight)
         : wording.count(
-            "packs.some", packs, count, weight, uncounted.stream().collect(Collectors.joining(", ")));
+            "packs.some",
+            packs,
+            count,
+            weight,
+            uncounted.stream().collect(Collectors.joining(", ")));
   }
 
   /** The packs that are known to be the customer's, without offal. */
@@ -108,11 +115,14 @@ final class PacksAnswer {
 
   /** What was put up by name for somebody who has a share besides. */
   private void outright() {
-    var own = Outright.of(subject);
+    var own = subject.outright();
     if (subject.isSharer() && !own.isEmpty()) {
       lines.add(
           wording.count(
-              "packs.outright", own.size(), subject.formats().count(own.size()), subject.home(Subject.sum(own))));
+              "packs.outright",
+              own.size(),
+              subject.formats().count(own.size()),
+              subject.home(Subject.sum(own))));
     }
   }
 
@@ -121,27 +131,12 @@ final class PacksAnswer {
     if (offal.isEmpty()) {
       return;
     }
-    String weight =
-        subject.home(Weight.sum(offal.stream().map(Entitlement.Line::weight).toList()));
+    String weight = subject.home(Weight.sum(offal.stream().map(Entitlement.Line::weight).toList()));
     boolean known = offal.stream().map(Entitlement.Line::packs).allMatch(Optional::isPresent);
     int packs = offal.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     lines.add(
         known
             ? wording.count("packs.offal", packs, subject.formats().count(packs), weight)
             : wording.say("packs.offal.share", weight));
-  }
-
-  /** Packs put up for a customer by name. */
-  static final class Outright {
-
-    private Outright() {}
-
-    static List<Weighing> of(Subject subject) {
-      var weighings = subject.balance().weighings();
-      return weighings.of(Step.PACK).stream()
-          .filter(pack -> pack.customer().equals(subject.customer()))
-          .filter(pack -> !weighings.isOffal(pack))
-          .toList();
-    }
   }
 }

@@ -47,7 +47,9 @@ record PublishedRange(BigDecimal low, BigDecimal high, String source) {
         ranges.put(
             row.get("species") + ' ' + row.get("figure"),
             new PublishedRange(
-                new BigDecimal(row.get("low")), new BigDecimal(row.get("high")), row.get("source")));
+                new BigDecimal(row.get("low")),
+                new BigDecimal(row.get("high")),
+                row.get("source")));
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -117,9 +117,7 @@ final class RestFacts {
 
   private void addWaste() {
     var left =
-        of(
-            Step.BIN,
-            w -> kind(w) != Kind.BONE && kind(w) != Kind.FAT && kind(w) != Kind.OFFAL);
+        of(Step.BIN, w -> kind(w) != Kind.BONE && kind(w) != Kind.FAT && kind(w) != Kind.OFFAL);
     if (!left.isEmpty() && subject.settings().bins() != Bins.NO) {
       add("rest.waste", wording.say("rest.left", subject.total(left)));
     }
@@ -140,9 +138,7 @@ final class RestFacts {
             .map(line -> line.charge())
             .filter(charge -> charge.price().compareTo(BigDecimal.ZERO) < 0)
             .anyMatch(charge -> charge.id().startsWith(HIDE) || charge.item().equals(HIDE));
-    return bought
-        ? wording.say("rest.kept")
-        : offal(w -> w.item().equals(HIDE), "rest.slaughter");
+    return bought ? wording.say("rest.kept") : offal(w -> w.item().equals(HIDE), "rest.slaughter");
   }
 
   private boolean weighed(Predicate<Weighing> which) {

@@ -15,8 +15,9 @@ public final class Shares100 {
   private Shares100() {}
 
   /**
-   * Each weight's share of their sum, in tenths of a percent, by largest remainder. Where a weight is
-   * below zero, or all are nothing, no shares add up: each is rounded alone, of nothing all are 0.
+   * Each weight's share of their sum, in tenths of a percent, by largest remainder. Where a weight
+   * is below zero, or all are nothing, no shares add up: each is rounded alone, of nothing all are
+   * 0.
    */
   public static List<Long> tenths(List<Weight> weights) {
     var sum = Weight.sum(weights);

@@ -22,23 +22,27 @@ final class SharesPart {
     var outputs = subject.outputs().get();
     var own = subject.own();
     var rows = new ArrayList<SharesView.Row>();
-    rows.add(
-        row(subject, "shares.take_home", outputs.takeHome(), own.takeHome()));
+    rows.add(row(subject, "shares.take_home", outputs.takeHome(), own.takeHome()));
     var named = named(subject);
-    var mine = Weight.sum(own.lines().stream().filter(l -> !l.offal()).map(Entitlement.Line::outright).toList());
+    var mine =
+        Weight.sum(
+            own.lines().stream().filter(l -> !l.offal()).map(Entitlement.Line::outright).toList());
     if (!named.isZero()) {
       rows.add(row(subject, "shares.outright", named, mine));
     }
-    var offal = Weight.sum(own.lines().stream().filter(Entitlement.Line::offal).map(Entitlement.Line::weight).toList());
+    var offal =
+        Weight.sum(
+            own.lines().stream()
+                .filter(Entitlement.Line::offal)
+                .map(Entitlement.Line::weight)
+                .toList());
     if (!outputs.offal().isZero()) {
       rows.add(row(subject, "shares.offal", outputs.offal(), offal));
     }
     String key = subject.is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
     return Optional.of(
         new SharesView(
-            wording.say(key, subject.share()),
-            wording.say("shares.yours", subject.share()),
-            rows));
+            wording.say(key, subject.share()), wording.say("shares.yours", subject.share()), rows));
   }
 
   private static SharesView.Row row(Subject subject, String label, Weight whole, Weight yours) {

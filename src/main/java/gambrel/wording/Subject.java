@@ -97,6 +97,15 @@ record Subject(Night night, BodyAccount account, String customer, Wording wordin
     return tree().find(item).map(Item::kind).orElse(Kind.WASTE);
   }
 
+  /** The packs that were put up for the customer by name, without offal. */
+  List<Weighing> outright() {
+    var weighings = balance().weighings();
+    return weighings.of(Step.PACK).stream()
+        .filter(pack -> pack.customer().equals(customer))
+        .filter(pack -> !weighings.isOffal(pack))
+        .toList();
+  }
+
   /** What the customer gets of the body's finished batches. */
   List<BatchMeat> batchMeat() {
     var meat = new ArrayList<BatchMeat>();
@@ -151,8 +160,7 @@ record Subject(Night night, BodyAccount account, String customer, Wording wordin
   /** The sum of weighings. */
   String total(Collection<Weighing> weighings) {
     var sum = sum(weighings);
-    var decimals =
-        Decimals.fitting(Decimals.of(weighings, settings().unit()), List.of(sum));
+    var decimals = Decimals.fitting(Decimals.of(weighings, settings().unit()), List.of(sum));
     return formats().weight(sum, decimals);
   }
 

@@ -43,8 +43,7 @@ final class WhyAnswer {
         .dressingPercent()
         .ifPresent(
             percent ->
-                lines.add(
-                    wording.say(dressing(subject), subject.formats().percent(percent))));
+                lines.add(wording.say(dressing(subject), subject.formats().percent(percent))));
     if (subject.balance().chillShrinkPercent().isPresent()) {
       lines.add(wording.say("why.water"));
     }

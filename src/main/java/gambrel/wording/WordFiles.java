@@ -16,9 +16,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones, and
- * over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region. A customer
- * whose language has no words reads English.
+ * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones,
+ * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region. A
+ * customer whose language has no words reads English.
  *
  * <p>Safe for use by several threads.
  */
@@ -110,13 +110,14 @@ public final class WordFiles {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private void add(
-      Function<String, Optional<String>> source, String language, List<String> files) {
+  private void add(Function<String, Optional<String>> source, String language, List<String> files) {
     source.apply(file(language)).ifPresent(files::add);
     source.apply(file(language + '_' + country())).ifPresent(files::add);
   }
 
-  /** Numbers are printed as the shop or the reader's tag has it, never in words' default country. */
+  /**
+   * Numbers are printed as the shop or the reader's tag has it, never in words' default country.
+   */
   private Locale locale(Locale spoken, Locale wanted) {
     var shop = settings.locale();
     if (shop.getLanguage().equals(spoken.getLanguage())) {

@@ -24,8 +24,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A shop folder of a few lines: rail to 0.5 kg, bench to 0.02 kg, in UTC. Everything happens in March
- * 2026; statements are as of the 20th.
+ * A shop folder of a few lines: rail to 0.5 kg, bench to 0.02 kg, in UTC. Everything happens in
+ * March 2026; statements are as of the 20th.
  */
 final class FarmShop {
   static final Path TEMPLATES = Path.of("templates");
@@ -51,7 +51,8 @@ final class FarmShop {
     add("customers.csv", "customer,name,language\nc-ann,Ann Lowry,\nc-bob,Bob Teasel,");
     add(
         "bodies.csv",
-        "body,species,class,killed,live_weight,live_guessed,age_months,customer,head,mark,outcome,note");
+        "body,species,class,killed,live_weight,live_guessed,age_months,customer,head,mark"
+            + ",outcome,note");
     add("shares.csv", "body,customer,share");
     add("scales.csv", "scale,division\nrail,0.5\nbench,0.02");
     add("batches.csv", "batch,product,due,added");
@@ -60,10 +61,20 @@ final class FarmShop {
     add("codes.csv", "code,item,step");
     for (var code :
         List.of(
-            "hot carcase hot", "cold carcase cold", "aged carcase aged", "block hindquarter block",
-            "rump rump-steak pack", "mince mince pack", "sausages sausages pack",
-            "dog dog-bones pack", "liver liver pack", "trim trim tub", "bone bone bin",
-            "fat fat bin", "waste waste bin", "water  added")) {
+            "hot carcase hot",
+            "cold carcase cold",
+            "aged carcase aged",
+            "block hindquarter block",
+            "rump rump-steak pack",
+            "mince mince pack",
+            "sausages sausages pack",
+            "dog dog-bones pack",
+            "liver liver pack",
+            "trim trim tub",
+            "bone bone bin",
+            "fat fat bin",
+            "waste waste bin",
+            "water  added")) {
       add("codes.csv", code.replace(' ', ','));
     }
     add("exports/day.csv", "scale,ticket,time,body,code,net,batch,customer");
@@ -83,12 +94,15 @@ final class FarmShop {
   FarmShop row(String dayTime, String body, String code, String net, String... rest) {
     ticket++;
     String scale = List.of("hot", "cold", "aged").contains(code) ? "rail" : "bench";
-    var cells = new ArrayList<>(List.of(scale, "" + ticket, "2026-03-" + dayTime + ":00", body, code, net));
+    var cells =
+        new ArrayList<>(List.of(scale, "" + ticket, "2026-03-" + dayTime + ":00", body, code, net));
     cells.addAll(List.of(rest));
     return add("exports/day.csv", String.join(",", cells));
   }
 
-  /** Ann's steer B1: 100 hot, 98 cold, 60 mince, 10 rump, 6 dog bones, 15 bone, 5 fat; 2 are lost. */
+  /**
+   * Ann's steer B1: 100 hot, 98 cold, 60 mince, 10 rump, 6 dog bones, 15 bone, 5 fat; 2 are lost.
+   */
   FarmShop steer() {
     add("bodies.csv", "B1,beef,steer,2026-03-02,180,,20,c-ann,1,Blue 7,,");
     return weighed("B1");
@@ -130,13 +144,11 @@ final class FarmShop {
     var night = night();
     boolean draft = planned.account().decision().state() == State.HELD;
     String language = night.shop().customer(planned.customer()).language();
-    return StatementComposer.compose(
-        night, planned, changes, draft, words(night).of(language));
+    return StatementComposer.compose(night, planned, changes, draft, words(night).of(language));
   }
 
   private static WordFiles words(Night night) {
-    return new WordFiles(
-        FarmShop::file, FarmShop::file, night.shop().settings());
+    return new WordFiles(FarmShop::file, FarmShop::file, night.shop().settings());
   }
 
   static Optional<String> file(String name) {

@@ -18,12 +18,10 @@ import org.junit.jupiter.api.Test;
 @DisplayName("Printed figures")
 class FormatsTest {
   private static final Formats.DatePatterns DATES =
-      new Formats.DatePatterns(
-          "EEEE d MMMM yyyy", "d MMMM yyyy", "d MMM", "MMMM yyyy", "HH:mm");
+      new Formats.DatePatterns("EEEE d MMMM yyyy", "d MMMM yyyy", "d MMM", "MMMM yyyy", "HH:mm");
   private static final Formats AUSTRALIAN = formats("en-AU", "AUD", WeightUnit.KG);
   private static final Formats GERMAN =
-      new Formats(
-          Locale.GERMANY, WeightUnit.KG, Currency.getInstance("EUR"), DATES, "{0}\u00a0%");
+      new Formats(Locale.GERMANY, WeightUnit.KG, Currency.getInstance("EUR"), DATES, "{0}\u00a0%");
 
   private static Formats formats(String locale, String currency, WeightUnit unit) {
     return new Formats(

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class Shares100Test {
 
   private static List<Long> tenths(long... thousandths) {
-    return Shares100.tenths(
-        Arrays.stream(thousandths).mapToObj(Weight::ofThousandths).toList());
+    return Shares100.tenths(Arrays.stream(thousandths).mapToObj(Weight::ofThousandths).toList());
   }
 
   @Test

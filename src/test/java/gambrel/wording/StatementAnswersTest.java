@@ -98,8 +98,7 @@ class StatementAnswersTest {
   @Test
   void nothingOnWhatIsNormalForAKindOfWhichNothingIsPublished() {
     var shop = shop().add("bodies.csv", "D1,game,,2026-03-02,,,,c-ann,1,,,");
-    assertEquals(
-        List.of(), answer(shop.weighed("D1").statement("D1", "c-ann"), "normal"));
+    assertEquals(List.of(), answer(shop.weighed("D1").statement("D1", "c-ann"), "normal"));
   }
 
   @Test

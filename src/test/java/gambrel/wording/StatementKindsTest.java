@@ -54,8 +54,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "Rump steak | 1 | 10.00 | 13.2%",
-            "Mince | 2 | 60.00 | 78.9%",
-            "Dog bones | 1 | 6.00 | 7.9%"),
+            "Mince | 2 | 60.00 | 78.9%", "Dog bones | 1 | 6.00 | 7.9%"),
         lines(boxes));
     assertEquals("76.00", boxes.total().orElseThrow().weight());
     assertEquals("100.0%", boxes.total().orElseThrow().share());
@@ -93,13 +92,11 @@ class StatementKindsTest {
 
   @Test
   void anAnimalTrimmedOnTheRailShowsTheTrimmingApart() {
-    var view =
-        shop().steer().row("02T12:00", "B1", "waste", "1.5").statement("B1", "c-ann");
+    var view = shop().steer().row("02T12:00", "B1", "waste", "1.5").statement("B1", "c-ann");
     var rows = flow(view.flow().orElseThrow());
     assertTrue(rows.contains("Trimmed off on the rail: 1.5 kg"), rows::toString);
     assertTrue(rows.contains("Lost in the chiller: 0.5 kg 0.5% of hot"), rows::toString);
-    assertTrue(
-        plain(view.flow().orElseThrow().notes().get(0)).contains("leave out 1.50 kg"));
+    assertTrue(plain(view.flow().orElseThrow().notes().get(0)).contains("leave out 1.50 kg"));
   }
 
   @Test
@@ -108,8 +105,7 @@ class StatementKindsTest {
     shop.row("05T08:00", "B1", "block", "50").row("05T09:00", "B1", "rump", "49.5");
     var view = shop.statement("B1", "c-ann");
     assertEquals(
-        "50.00 kg into the boning room became 49.50 kg in the boxes.",
-        answer(view, "why").get(0));
+        "50.00 kg into the boning room became 49.50 kg in the boxes.", answer(view, "why").get(0));
     assertTrue(view.flow().orElseThrow().notes().get(0).contains("not weighed on the rail"));
   }
 
@@ -122,8 +118,9 @@ class StatementKindsTest {
             .weighed("B1");
     var view = shop.statement("B1", "c-ann");
     assertEquals(
-        List.of("38.00 kg to take home: your 1/2.", "35.00 kg of that is meat; 3.00 kg is bones or"
-            + " fat that you asked for."),
+        List.of(
+            "38.00 kg to take home: your 1/2.",
+            "35.00 kg of that is meat; 3.00 kg is bones or" + " fat that you asked for."),
         answer(view, "packs"));
     var shares = view.shares().orElseThrow();
     assertEquals("76.00 kg", plain(shares.rows().get(0).whole()));

@@ -136,4 +136,18 @@ class StatementMoneyTest {
         List.of("50.50", "18.00"), charges.rows().stream().map(ChargesView.Row::amount).toList());
     assertEquals("$68.50 still to pay.", answer(view, "owe").get(0));
   }
+
+  @Test
+  void namesAChargeThatCannotBeWorkedOutYet() {
+    var view =
+        shop()
+            .add("charges.csv", "live,Weighing alive,live,1,,,,")
+            .add("bodies.csv", "B1,beef,steer,2026-03-02,,,20,c-ann,1,Blue 7,,")
+            .weighed("B1")
+            .statement("B1", "c-ann");
+    assertEquals(
+        List.of("A charge cannot be worked out yet: Weighing alive."),
+        view.draft().orElseThrow().reasons());
+    assertTrue(answer(view, "owe").contains("Not worked out yet: Weighing alive."));
+  }
 }

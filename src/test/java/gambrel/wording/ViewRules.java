@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** What must hold of every statement, whatever the shop. Numbers are read as a reader reads them. */
+/**
+ * What must hold of every statement, whatever the shop. Numbers are read as a reader reads them.
+ */
 final class ViewRules {
   private static final Pattern NUMBER = Pattern.compile("-?[\\d,]*\\.?\\d+");
 
@@ -42,7 +44,10 @@ final class ViewRules {
       return;
     }
     var rows = boxes.groups().stream().flatMap(group -> group.rows().stream()).toList();
-    assertEquals(number("100.0"), sum(rows.stream().map(CutsView.Row::share).toList()), () -> "" + view.boxes());
+    assertEquals(
+        number("100.0"),
+        sum(rows.stream().map(CutsView.Row::share).toList()),
+        () -> "" + view.boxes());
     assertEquals(
         number(boxes.total().get().weight()),
         sum(rows.stream().map(CutsView.Row::weight).toList()),
@@ -64,7 +69,8 @@ final class ViewRules {
     assertTrue(difference.abs().compareTo(allowed) <= 0, flow::toString);
     boolean negative = parts.stream().anyMatch(row -> row.weight().startsWith("\u2212"));
     if (!negative) {
-      assertEquals(number("100.0"), sum(parts.stream().map(FlowView.Row::share).toList()), flow::toString);
+      assertEquals(
+          number("100.0"), sum(parts.stream().map(FlowView.Row::share).toList()), flow::toString);
     }
   }
 

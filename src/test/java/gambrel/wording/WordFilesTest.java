@@ -66,8 +66,7 @@ class WordFilesTest {
   void thatAskForAFigureWhichTheyAreNotGivenAreRefused() {
     var files = files("", Map.of("words_en.properties", "packs.whole.lead=It is {4}.\n"));
     var problem = assertThrows(IllegalArgumentException.class, files::shop);
-    assertEquals(
-        "\"packs.whole.lead\" asks for {4}, which it is not given", problem.getMessage());
+    assertEquals("\"packs.whole.lead\" asks for {4}, which it is not given", problem.getMessage());
   }
 
   @Test

@@ -3,6 +3,9 @@ package gambrel.wording;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.cuts.Region;
+import gambrel.cuts.Species;
+import gambrel.decision.ReasonCode;
 import gambrel.statement.Words;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -76,14 +79,14 @@ class WordKeysTest {
 
   @Test
   void thatArePutTogetherExistForEveryKind() {
-    for (var species : gambrel.cuts.Species.values()) {
+    for (var species : Species.values()) {
       assertTrue(WORDS.has("species." + species.id()), species.id());
     }
-    for (var region : gambrel.cuts.Region.values()) {
+    for (var region : Region.values()) {
       assertTrue(WORDS.has("caution.sale." + region.id()), region.id());
       assertTrue(WORDS.has("caution.cattle." + region.id()), region.id());
     }
-    for (var reason : gambrel.decision.ReasonCode.values()) {
+    for (var reason : ReasonCode.values()) {
       assertTrue(WORDS.has("draft.reason." + reason.id()), reason.id());
     }
     for (var food : Food.values()) {
