@@ -61,10 +61,15 @@ public final class BodyReader {
       case WHOLE -> boning.map(w -> uncut(weighings, trim, w));
       case CONDEMNED -> boning.map(w -> uncut(weighings, trim, Weight.ZERO));
       case CUT ->
-          out.stream().anyMatch(BodyReader::isEndProduct)
+          out.stream().anyMatch(BodyReader::isEndProduct) || isPackedFromBatch(weighings)
               ? Optional.of(cut(weighings, trim, boning, into, out))
               : Optional.empty();
     };
+  }
+
+  /** A body that went into tubs alone has its first end product in a pack of a finished batch. */
+  private boolean isPackedFromBatch(BodyWeighings weighings) {
+    return batchesOf(weighings).stream().anyMatch(batch -> !batch.isOpen());
   }
 
   private static boolean isEndProduct(Weighing weighing) {

@@ -54,6 +54,11 @@ final class HungParts {
     return count(part) * head;
   }
 
+  /** How many of its part a weighing takes up. */
+  int number(Weighing weighing) {
+    return weighing.number(total(weighing.item()));
+  }
+
   private int count(String part) {
     return tree.find(part).map(Item::count).orElse(1);
   }

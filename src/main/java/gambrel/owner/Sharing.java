@@ -64,9 +64,6 @@ public final class Sharing {
   }
 
   private void collectPacks() {
-    if (balance.outputs().isEmpty()) {
-      return;
-    }
     boolean uncut = balance.body().outcome() != Outcome.CUT;
     for (var pack : balance.weighings().of(Step.PACK)) {
       if (uncut && !balance.weighings().isOffal(pack)) {
@@ -127,7 +124,7 @@ public final class Sharing {
 
   private Map<String, List<BatchPart>> batchParts() {
     var parts = new TreeMap<String, List<BatchPart>>();
-    if (balance.outputs().isEmpty()) {
+    if (balance.body().outcome() != Outcome.CUT) {
       return parts;
     }
     for (BatchBalance batch : balance.batches()) {
