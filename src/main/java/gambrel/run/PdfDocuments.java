@@ -1,12 +1,114 @@
 package gambrel.run;
 
+import gambrel.ownerpages.MorningComposer;
+import gambrel.ownerpages.SummaryComposer;
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.Planned;
+import gambrel.register.Register;
+import gambrel.render.Attachment;
+import gambrel.render.DocumentInfo;
+import gambrel.render.PageRenderer;
+import gambrel.render.TemplateProblem;
+import gambrel.render.Templates;
 import gambrel.shop.Settings;
+import gambrel.statement.PageView;
+import gambrel.statement.StatementView;
+import gambrel.wording.StatementComposer;
+import gambrel.wording.WordFiles;
+import gambrel.wording.Wording;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
 
-/** Temporary. */
-public final class PdfDocuments {
-  /** Temporary. */
-  public static Documents of(Path shop, Settings settings) {
-    throw new UnsupportedOperationException();
+/** The PDFs of a night, from templates that the shop may have made its own. */
+public final class PdfDocuments implements Documents {
+  private static final String WORDS = "words";
+
+  /** No language of its own: the shop's. */
+  private static final String SHOP = "";
+
+  private final Settings settings;
+  private final WordFiles words;
+  private final PageRenderer renderer;
+
+  private PdfDocuments(Settings settings, WordFiles words, PageRenderer renderer) {
+    this.settings = settings;
+    this.words = words;
+    this.renderer = renderer;
+  }
+
+  /**
+   * Documents of a shop.
+   *
+   * @param shopFolder the folder within which the settings' templates folder lies, if there is one
+   */
+  public static Documents of(Path shopFolder, Settings settings) {
+    var builtIn = new Templates(Optional.empty());
+    var templates = new Templates(settings.templates().map(shopFolder::resolve));
+    return new PdfDocuments(
+        settings,
+        new WordFiles(builtIn::text, templates::text, settings),
+        new PageRenderer(templates));
+  }
+
+  @Override
+  public byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
+    var view =
+        StatementComposer.compose(night, planned, changes, false, wording(night, planned));
+    return print(view, info(view.page(), view.heading(), night.asOf().toInstant()), figures);
+  }
+
+  @Override
+  public byte[] draft(Night night, Planned planned, byte[] figures) {
+    var wording = wording(night, planned);
+    var view = StatementComposer.compose(night, planned, Optional.of(List.of()), true, wording);
+    var info =
+        info(view.page(), view.heading(), dateOfDraft(planned, night))
+            .withWatermark(wording.say("watermark.draft"));
+    return print(view, info, figures);
+  }
+
+  @Override
+  public byte[] summary(Night night, Register register, YearMonth month) {
+    var view = SummaryComposer.compose(night, register, month, wording(SHOP));
+    var info = info(view.page(), view.heading(), DocumentDates.of(night, month));
+    return renderer.render("summary.ftlh", view, info, List.of());
+  }
+
+  @Override
+  public byte[] morning(MorningReport report) {
+    var view = MorningComposer.compose(report, wording(SHOP));
+    var info = info(view.page(), view.heading(), report.night().asOf().toInstant());
+    return renderer.render("morning.ftlh", view, info, List.of());
+  }
+
+  private Wording wording(Night night, Planned planned) {
+    return wording(night.shop().customer(planned.customer()).language());
+  }
+
+  private Wording wording(String language) {
+    try {
+      return words.of(language);
+    } catch (IllegalArgumentException e) {
+      throw TemplateProblem.of(WORDS, e.getMessage(), e);
+    }
+  }
+
+  private byte[] print(StatementView view, DocumentInfo info, byte[] figures) {
+    var attachment =
+        new Attachment(RegisterStore.FIGURES, "text/csv", RegisterStore.FIGURES, figures);
+    return renderer.render("statement.ftlh", view, info, List.of(attachment));
+  }
+
+  private DocumentInfo info(PageView page, String subject, Instant created) {
+    return new DocumentInfo(page.title(), page.language(), settings.name(), subject, created);
+  }
+
+  private static Instant dateOfDraft(Planned planned, Night night) {
+    return DocumentDates.of(planned.account()).orElse(night.asOf().toInstant());
   }
 }
