@@ -164,4 +164,46 @@ class HangingTest extends SceneTest {
     scene.set("limit.days_hung=3");
     assertEquals(0, scene.at(LATER).notices().size());
   }
+
+  @Test
+  void neitherLiverNorRailTrimMakesTheBodyLookCut() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T12:00 B1 pack liver     6
+        02T12:05 B1 bin  fat       2
+        03T10:00 B1 cold carcase 292
+        """);
+    assertEquals("open", scene.at(LATER).state("B1"));
+    assertBody(scene.at(LATER), "days_hung", "");
+  }
+
+  @Test
+  void shrinkIsRoundedHalfAwayFromZeroOnBothSides() {
+    scene.body("B2,beef,2026-03-02,ann");
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 200
+        03T10:00 B1 cold carcase 199.999
+        02T10:00 B2 hot  carcase 200
+        03T10:00 B2 cold carcase 200.001
+        """);
+    var found = scene.at(LATER);
+    // One gram of 200 kg is 0.0005 %.
+    assertBody(found, "chill_shrink_pct", "0.001");
+    assertEquals("-0.001", found.body("B2", "chill_shrink_pct"));
+    assertEquals("B2", found.notice("cold-above-hot", "body"));
+  }
+
+  @Test
+  void inTheRepeatedHourTheOrderOfTheExportDecides() {
+    // In Berlin the clock goes back from three to two on 25 October 2026.
+    scene.set("zone=Europe/Berlin").body("B2,beef,2026-10-24,ann");
+    scene.weigh(
+        """
+        2026-10-25T02:50 B2 hot  carcase 300
+        2026-10-25T02:10 B2 cold carcase 299
+        """);
+    assertEquals("0.333", scene.at("2026-10-26T00:00").body("B2", "hours_chilled"));
+  }
 }
