@@ -132,4 +132,13 @@ class AtTheBlockTest extends SceneTest {
         """);
     assertBody(scene.at(LATER), "days_hung", "14");
   }
+
+  @Test
+  void condemnedLiverIsWasteAndNoCuttingLoss() {
+    scene.simpleBody().weigh("02T12:00 B1 bin liver 6");
+    var found = scene.at(LATER);
+    assertBody(found, "waste_kg", "6.000");
+    assertBody(found, "offal_kg", "0.000");
+    assertBody(found, "cutting_loss_kg", "0.000");
+  }
 }

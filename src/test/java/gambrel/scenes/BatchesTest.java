@@ -137,7 +137,12 @@ class BatchesTest extends SceneTest {
   }
 
   private void batchThatGives(String out) {
-    scene.weigh("05T10:00 B1 tub trim 100 batch=M1\n05T12:00 - pack mince %s batch=M1".formatted(out));
+    scene.weigh(
+        """
+        05T10:00 B1 tub  trim  100 batch=M1
+        05T12:00 -  pack mince %s  batch=M1
+        """
+            .formatted(out));
   }
 
   @Test

@@ -133,4 +133,26 @@ class CorrectionsTest extends SceneTest {
     scene.correct("bench", "7", "time", "2026-03-09T10:00", "10");
     assertBody(scene.at(LATER), "days_hung", "7");
   }
+
+  @Test
+  void aLaterWordTakesBackAVoid() {
+    threePacks();
+    scene.correct("bench", "5120", "status", "void", "06");
+    scene.correct("bench", "5120", "status", "ok", "07");
+    assertBody(scene.at(LATER), "take_home_kg", "7.000");
+  }
+
+  @Test
+  void codeCustomerAndBatchCanBeCorrectedToo() {
+    threePacks();
+    scene.weigh("05T10:03 B1 bin bone 8");
+    scene.correct("bench", "5119", "code", "bin.bone", "06");
+    scene.correct("bench", "5120", "customer", "bob", "06");
+    scene.correct("bench", "5121", "batch", "M1", "06");
+    scene.release("B1", "close", "06").set("bins=no").release("B1", "release", "06");
+    var found = scene.at(LATER);
+    assertBody(found, "take_home_kg", "2.000");
+    assertEquals("2.000", found.statement("bob", "B1", "take_home_kg"));
+    assertEquals("4.000", found.cell("batches", "out_kg"));
+  }
 }

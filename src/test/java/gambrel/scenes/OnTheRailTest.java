@@ -248,4 +248,59 @@ class OnTheRailTest extends SceneTest {
     assertEquals("open", found.state("B1"));
     assertBody(found, "days_hung", "3");
   }
+
+  @Test
+  void aMobWeighedInPartHasPartsMissing() {
+    scene.body("M1,lamb,2026-03-02,ann,,3");
+    scene.weigh(
+        """
+        02T10:00 M1 hot  carcase 63 pieces=3
+        03T10:00 M1 cold carcase 41 pieces=2
+        05T10:00 M1 pack leg     41
+        """);
+    var found = scene.at(LATER);
+    assertEquals("held parts-missing", found.state("M1"));
+    assertEquals("", found.body("M1", "chill_shrink_pct"));
+  }
+
+  @Test
+  void aSideAndTheQuartersOfTheOtherCoverTheBody() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase     300
+        03T10:00 B1 cold side        147
+        03T10:05 B1 cold forequarter  80
+        03T10:10 B1 cold hindquarter  67
+        """);
+    var found = scene.at(LATER);
+    assertBody(found, "cold_kg", "294.000");
+    assertBody(found, "chill_shrink_pct", "2.000");
+  }
+
+  @Test
+  void leftAndRightSidesMayBeWeighedAsSidesLater() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  left-side  150
+        02T10:05 B1 hot  right-side 150
+        03T10:00 B1 cold side       147
+        03T10:05 B1 cold side       147
+        """);
+    assertBody(scene.at(LATER), "chill_shrink_pct", "2.000");
+  }
+
+  @Test
+  void aShopWithoutARailWeighsOnTheBlockAndMissesNothing() {
+    scene.set("rail=");
+    scene.weigh(
+        """
+        05T09:00 B1 block side 147
+        05T09:05 B1 block side 147
+        05T10:00 B1 pack  rump 293
+        """);
+    var found = scene.at(LATER);
+    assertEquals("issued", found.state("B1"));
+    assertBody(found, "boning_kg", "294.000");
+    assertBody(found, "cutting_loss_kg", "1.000");
+  }
 }

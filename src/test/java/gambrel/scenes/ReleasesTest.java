@@ -154,4 +154,37 @@ class ReleasesTest extends SceneTest {
     scene.set("limit.revisions=2");
     assertEquals("2", scene.nextNight("08T00:00").statement("bob", "B1", "revision"));
   }
+
+  @Test
+  void aReleaseCoversWhatAScaleLeftInDoubt() {
+    scene.add("codes.csv", "t20,,test,20,,").simpleBody();
+    scene.weigh("05T11:00 - - - 21 code=t20").release("B1", "release", "07");
+    assertEquals("held scale-failed", scene.at("06T00:00").state("B1"));
+    assertEquals("issued", scene.at("08T00:00").state("B1"));
+  }
+
+  @Test
+  void aReleaseDatedLaterHasNoEffectYet() {
+    tooHeavy();
+    scene.release("B1", "release", "2026-04-01");
+    assertEquals("held loss-negative", scene.at(LATER).state("B1"));
+  }
+
+  @Test
+  void closingDoesNotReleaseWhatFails() {
+    tooHeavy();
+    scene.release("B1", "close", "05T11:00");
+    assertEquals("held loss-negative", scene.at("05T11:00").state("B1"));
+  }
+
+  @Test
+  void aHeldBodyThatIsPutRightIsIssuedAndItsDraftGoes() {
+    tooHeavy();
+    scene.nextNight("06T00:00");
+    scene.correct("bench", "7", "status", "void", "06T12:00");
+    var found = scene.nextNight("07T00:00");
+    assertEquals(
+        List.of("morning.pdf", "statements/ann/B1-r1.pdf", "summaries/2026-03.pdf"),
+        found.documents());
+  }
 }

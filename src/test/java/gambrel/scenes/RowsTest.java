@@ -217,4 +217,62 @@ class RowsTest extends SceneTest {
     assertTrue(!notice.get("message").isEmpty() && !notice.get("advice").isEmpty());
     assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
   }
+
+  @Test
+  void aVoidOfATicketCancelsOneOfTwoContentsAndTheOtherStands() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:00 B1 pack rump 1.2 ticket=7
+        05T10:05 -  -    -    -   ticket=8 status=void:7
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 1 + 0 + 2 + 0", found.counts());
+    // At one time the later line is the nearer.
+    assertBody(found, "take_home_kg", "1.000");
+  }
+
+  @Test
+  void aVoidDatedLaterLeavesAConflictStanding() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:00 B1 pack rump 1.2 ticket=7
+        05T12:00 -  -    -    -   ticket=7 status=void
+        """);
+    assertEquals("3 = 1 + 0 + 0 + 2", scene.at("05T11:00").counts());
+    assertEquals("3 = 0 + 0 + 3 + 0", scene.at("05T12:00").counts());
+  }
+
+  @Test
+  void aRowDatedLaterMayBeARepeatOrSetAsideAlready() {
+    scene.weigh(
+        """
+        05T12:00 B1 pack rump 1 ticket=7
+        05T12:00 B1 pack rump 1 ticket=7
+        05T12:00 B1 pack rump x ticket=8
+        """);
+    assertEquals("3 = 1 + 1 + 0 + 1", scene.at("05T11:00").counts());
+  }
+
+  @Test
+  void aVoidRowIsComparedWithVoidRowsOnly() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:00 B1 pack rump 1 ticket=7 status=void
+        05T10:00 B1 pack rump 1 ticket=7
+        """);
+    assertEquals("3 = 0 + 1 + 2 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void theSameWeightInAnotherUnitIsOtherContent() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1    ticket=7
+        05T10:00 B1 pack rump 1000 ticket=7 unit=g
+        """);
+    assertEquals("2 = 0 + 0 + 0 + 2", scene.at(LATER).counts());
+  }
 }

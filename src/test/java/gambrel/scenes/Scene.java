@@ -16,9 +16,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A shop folder of a few lines and its nightly run. Unless a scene says otherwise: kilograms, euros,
- * UTC; body {@code B1}, beef, killed on 2 March 2026 at 560 kg alive, is Ann's. Days and times of
- * March 2026 are written like {@code 05T14:00}, others in full.
+ * A shop folder of a few lines and its nightly run. Unless a scene says otherwise: kilograms,
+ * euros, UTC; body {@code B1}, beef, killed on 2 March 2026 at 560 kg alive, is Ann's. Days and
+ * times of March 2026 are written like {@code 05T14:00}, others in full.
  */
 public final class Scene {
   private static final String MONTH = "2026-03-";
@@ -78,7 +78,7 @@ public final class Scene {
   /**
    * Weighings in {@code exports/a.csv}, one a line: time, body, step, item, net, then {@code
    * column=value} for whatever else the row holds. A dash is a blank. Rail weights come from scale
-   * {@code rail}, others from {@code bench}, tickets count up, and every step of an item has a code.
+   * {@code rail}, others from {@code bench}; tickets count up; every step of an item has its code.
    */
   public Scene weigh(String lines) {
     return weigh("exports/a.csv", lines);

@@ -114,7 +114,8 @@ class StatesTest extends SceneTest {
         05T10:00 B1 pack rump    300
         05T10:05 B1 pack rump    x
         """);
-    assertEquals("held rail-missing;loss-negative;row-set-aside;shares", scene.at(LATER).state("B1"));
+    assertEquals(
+        "held rail-missing;loss-negative;row-set-aside;shares", scene.at(LATER).state("B1"));
   }
 
   @Test
@@ -159,7 +160,8 @@ class StatesTest extends SceneTest {
 
   @Test
   void aMonthHasASummaryWhereItHasABody() {
-    scene.body("B2,beef,2026-01-20,ann", "B3,beef,2026-07-02,ann", "B4,beef,2025-11-02,ann,,,,cancelled");
+    scene.body("B2,beef,2026-01-20,ann", "B3,beef,2026-07-02,ann");
+    scene.body("B4,beef,2025-11-02,ann,,,,cancelled");
     scene.weigh("2026-04-01T10:00 B1 pack rump 1");
     // B2 and B1 by their kill, B1 by its last cut; B3 is yet to come and B4 never will.
     assertEquals(

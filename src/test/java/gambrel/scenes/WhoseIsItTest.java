@@ -162,7 +162,10 @@ class WhoseIsItTest extends SceneTest {
     assertEquals("4 = 0 + 0 + 0 + 4", found.counts());
     assertEquals(
         List.of(
-            "hold scale-unknown", "hold code-unknown", "hold customer-unknown", "hold code-unknown"),
+            "hold scale-unknown",
+            "hold code-unknown",
+            "hold customer-unknown",
+            "hold code-unknown"),
         found.notices());
     assertTrue(found.notice("scale-unknown", "message").contains("shed"));
   }
