@@ -3,6 +3,7 @@ package gambrel.balance;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.shop.Body;
+import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -36,6 +37,8 @@ public record BodyBalance(
     Optional<Outputs> outputs,
     List<PieceBalance> pieces,
     List<BatchBalance> batches) {
+  private static final long MILLIS_AN_HOUR = 3_600_000;
+
   /** Copies the lists. */
   public BodyBalance {
     boningWeighings = List.copyOf(boningWeighings);
@@ -125,13 +128,16 @@ public record BodyBalance(
 
   /** Hours from the last hot to the last cold weighing. */
   public Optional<BigFraction> hoursChilled() {
-    return rail.hot()
-        .last()
-        .flatMap(
-            hot ->
-                rail.cold()
-                    .last()
-                    .map(cold -> BigFraction.of(Duration.between(hot, cold).toMillis(), 3_600_000)));
+    var hot = last(Step.HOT);
+    var cold = last(Step.COLD);
+    return hot.isEmpty() || cold.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            BigFraction.of(Duration.between(hot.get(), cold.get()).toMillis(), MILLIS_AN_HOUR));
+  }
+
+  private Optional<OffsetDateTime> last(Step step) {
+    return weighings.of(step).stream().reduce((a, b) -> b).map(Weighing::time);
   }
 
   private static Optional<BigFraction> percent(Optional<Weight> part, Optional<Weight> whole) {

@@ -57,7 +57,8 @@ public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
     return out().stream().filter(Predicate.not(this::isOffal)).toList();
   }
 
-  private static boolean isOut(Weighing weighing) {
+  /** Whether a weighing takes mass off its body for good. */
+  static boolean isOut(Weighing weighing) {
     return switch (weighing.step()) {
       case PACK, BIN -> true;
       case TUB -> weighing.inBatch();

@@ -6,31 +6,24 @@ import gambrel.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * Reads the rail weighings of one body: what stands at each step, and what each part weighed last.
- *
- * <p>Parts of parts replace the whole only where they cover all of it; weights of one step for
- * different sides of a body add up.
- */
+/** Reads the rail weighings of one body: what stands at each step, what each part weighed last. */
 final class RailReader {
-  private final HungParts parts;
-  private final Map<Step, Map<String, RailPiece>> weighed = new HashMap<>();
-  private Optional<Rail.Ageing> ageing = Optional.empty();
-  private boolean ageingKnown = true;
+  private final CutTree tree;
+  private final int head;
+  private final List<Weighing> hot;
+  private final List<Weighing> cold;
+  private final List<Weighing> aged;
 
   private RailReader(CutTree tree, int head, List<Weighing> weighings) {
-    parts = new HungParts(tree, head, weighings);
-    for (var step : List.of(Step.HOT, Step.COLD, Step.AGED)) {
-      var ofStep = weighings.stream().filter(w -> w.step() == step).toList();
-      weighed.put(step, pieces(step, step == Step.AGED ? latest(ofStep) : ofStep));
-    }
+    this.tree = tree;
+    this.head = head;
+    this.hot = of(Step.HOT, weighings);
+    this.cold = of(Step.COLD, weighings);
+    this.aged = latest(of(Step.AGED, weighings));
   }
 
   /**
@@ -39,121 +32,56 @@ final class RailReader {
    * @param rail the rail weights that the shop takes of the species
    */
   static Rail read(CutTree tree, int head, List<Weighing> weighings, Set<Step> rail) {
-    return new RailReader(tree, head, weighings).read(rail);
+    return new RailReader(tree, head, weighings).read(rail.contains(Step.COLD));
   }
 
-  private Rail read(Set<Step> rail) {
-    var hot = standing(parts.root(), Step.HOT);
-    var cold = standing(parts.root(), Step.COLD);
-    var aged = standing(parts.root(), Step.AGED);
-    var base = rail.contains(Step.COLD) ? cold : replace(parts.root(), hot, cold);
-    ageing = Optional.empty();
-    ageingKnown = true;
-    var boning = replace(parts.root(), base, aged);
-    boolean allUsed = boning.pieces().containsAll(aged.pieces());
-    boolean fromCold = base.pieces().stream().allMatch(piece -> piece.step() == Step.COLD);
+  private Rail read(boolean coldIsTaken) {
+    var base = coldIsTaken ? cold : both(hot, cold);
+    var parts = parts(both(base, aged));
+    var chilled = parts.standing(Step.COLD, cold);
+    var before =
+        coldIsTaken ? chilled : parts.replace(parts.standing(Step.HOT, hot), chilled).cover();
+    var later = parts.standing(Step.AGED, aged);
+    var boning = parts.replace(before, later);
+    boolean allUsed = boning.cover().pieces().containsAll(later.pieces());
+    boolean fromCold = before.pieces().stream().allMatch(piece -> piece.step() == Step.COLD);
     return new Rail(
-        hot,
-        cold,
-        aged,
-        boning,
-        ageingKnown && allUsed && fromCold ? ageing : Optional.empty(),
-        coverage(hot).equals(coverage(cold)));
+        parts(hot).standing(Step.HOT, hot),
+        parts(cold).standing(Step.COLD, cold),
+        parts(aged).standing(Step.AGED, aged),
+        boning.cover(),
+        allUsed && fromCold ? boning.ageing() : Optional.empty(),
+        isSameParts());
   }
 
-  /** Of several days on which an aged part was weighed the latest stands. */
+  private boolean isSameParts() {
+    var parts = parts(both(hot, cold));
+    return parts
+        .coverage(parts.standing(Step.HOT, hot))
+        .equals(parts.coverage(parts.standing(Step.COLD, cold)));
+  }
+
+  /** Left and right are told apart only where all weighings that are compared say which. */
+  private Standing parts(List<Weighing> compared) {
+    return new Standing(new HungParts(tree, head, compared));
+  }
+
+  private static List<Weighing> both(List<Weighing> one, List<Weighing> other) {
+    var both = new ArrayList<>(one);
+    both.addAll(other);
+    return both;
+  }
+
+  private static List<Weighing> of(Step step, List<Weighing> weighings) {
+    return weighings.stream().filter(w -> w.step() == step).toList();
+  }
+
+  /** Of several days on which a part was weighed again the latest stands. */
   private static List<Weighing> latest(List<Weighing> weighings) {
     var days = new HashMap<String, LocalDate>();
     for (var weighing : weighings) {
       days.merge(weighing.item(), weighing.date(), (a, b) -> a.isAfter(b) ? a : b);
     }
     return weighings.stream().filter(w -> w.date().equals(days.get(w.item()))).toList();
-  }
-
-  private Map<String, RailPiece> pieces(Step step, List<Weighing> weighings) {
-    var byPart = new LinkedHashMap<String, List<Weighing>>();
-    for (var weighing : weighings) {
-      byPart.computeIfAbsent(parts.part(weighing), p -> new ArrayList<>()).add(weighing);
-    }
-    var pieces = new HashMap<String, RailPiece>();
-    byPart.forEach(
-        (part, list) -> {
-          int most = parts.total(part);
-          int number = list.stream().mapToInt(w -> w.number(most)).sum();
-          pieces.put(part, new RailPiece(part, step, Math.min(number, most), list));
-        });
-    return pieces;
-  }
-
-  /** What stands of one step at {@code part} and below. */
-  private RailCover standing(String part, Step step) {
-    var below = RailCover.NONE;
-    for (String child : parts.children(part)) {
-      below = below.and(standing(child, step));
-    }
-    var own = weighed.get(step).get(part);
-    if (own == null) {
-      return below;
-    }
-    var whole = new RailCover(List.of(own));
-    if (fits(whole.and(below))) {
-      return whole.and(below);
-    }
-    return covers(below, whole) ? below : whole;
-  }
-
-  private boolean fits(RailCover cover) {
-    return coverage(cover).entrySet().stream()
-        .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
-  }
-
-  /** {@code earlier} at {@code part} and below, with {@code later} where it covers all of it. */
-  private RailCover replace(String part, RailCover earlier, RailCover later) {
-    if (later.isEmpty()) {
-      return earlier;
-    }
-    if (covers(later, earlier)) {
-      noteAgeing(earlier, later);
-      return later;
-    }
-    if (earlier.pieces().stream().anyMatch(piece -> piece.item().equals(part))) {
-      return earlier;
-    }
-    var replaced = RailCover.NONE;
-    for (String child : parts.children(part)) {
-      replaced = replaced.and(replace(child, under(child, earlier), under(child, later)));
-    }
-    return replaced;
-  }
-
-  private void noteAgeing(RailCover cold, RailCover aged) {
-    if (cold.isEmpty() || !coverage(cold).equals(coverage(aged))) {
-      ageingKnown = false;
-      return;
-    }
-    var pair = new Rail.Ageing(cold.weight().orElseThrow(), aged.weight().orElseThrow());
-    ageing = Optional.of(ageing.map(known -> known.and(pair)).orElse(pair));
-  }
-
-  private RailCover under(String part, RailCover cover) {
-    return new RailCover(
-        cover.pieces().stream().filter(piece -> parts.isUnder(piece.item(), part)).toList());
-  }
-
-  private boolean covers(RailCover cover, RailCover other) {
-    var covered = coverage(cover);
-    return coverage(other).entrySet().stream()
-        .allMatch(
-            e -> covered.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
-  }
-
-  private Map<String, BigFraction> coverage(RailCover cover) {
-    var coverage = new HashMap<String, BigFraction>();
-    for (var piece : cover.pieces()) {
-      parts
-          .coverage(piece.item(), piece.number())
-          .forEach((part, number) -> coverage.merge(part, number, BigFraction::add));
-    }
-    return coverage;
   }
 }

@@ -33,7 +33,6 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
     var aged = endOfAgeing(rail);
     for (var weighing : weighings.cuts()) {
       if (weighing.step() == Step.BLOCK
-          || (weighing.step() == Step.TUB && !weighing.inBatch())
           || from.isEmpty()
           || !weighing.time().isAfter(from.get())) {
         continue;
@@ -66,7 +65,8 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
     return total(all());
   }
 
+  /** What left the body: a tub without a batch is only weighed on its way. */
   static Weight total(List<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+    return Weighing.total(weighings.stream().filter(BodyWeighings::isOut).toList());
   }
 }

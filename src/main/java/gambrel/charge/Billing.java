@@ -33,13 +33,13 @@ public final class Billing {
   public Bill bill(BodyBalance balance) {
     var owners = balance.body().owners();
     var date = date(balance);
-    if (owners.keySet().equals(Set.of(Customer.SHOP)) || date.isEmpty()) {
+    if (owners.keySet().equals(Set.of(Customer.SHOP))) {
       return Bill.NONE;
     }
     var lines = new ArrayList<Bill.Line>();
     var unknown = new ArrayList<Charge>();
     for (var charge : shop.charges()) {
-      if (!applies(charge, balance.body(), date.get())) {
+      if (!applies(charge, balance.body(), date)) {
         continue;
       }
       boolean banded = charge.hotFrom().isPresent() || charge.hotTo().isPresent();
@@ -64,12 +64,12 @@ public final class Billing {
     return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).date());
   }
 
-  private static boolean applies(Charge charge, Body body, LocalDate date) {
+  private static boolean applies(Charge charge, Body body, Optional<LocalDate> date) {
     return (charge.species().isEmpty() || charge.species().equals(body.species().id()))
         && (charge.category().isEmpty() || charge.category().equals(body.category()))
         && (charge.body().isEmpty() || charge.body().equals(body.id()))
-        && charge.from().filter(date::isBefore).isEmpty()
-        && charge.to().filter(date::isAfter).isEmpty();
+        && charge.from().filter(from -> date.isEmpty() || from.isAfter(date.get())).isEmpty()
+        && charge.to().filter(to -> date.isEmpty() || to.isBefore(date.get())).isEmpty();
   }
 
   private static boolean inBand(Charge charge, BodyBalance balance) {

@@ -6,9 +6,9 @@ import java.util.Optional;
 
 /** What an item counts as when weights are summed. */
 public enum Kind {
-  /** The whole body. */
+  /** The whole body, its sides and quarters: what hangs. */
   CARCASE,
-  /** A part to be broken further, not normally packed. */
+  /** A piece to be broken further, not normally packed. */
   PIECE,
   /** A cut that goes home, on or off the bone. */
   MEAT,

@@ -7,6 +7,7 @@ import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,22 +23,16 @@ final class Openness {
     this.judge = judge;
   }
 
-  /** Why the body is open: empty if it is not, no reasons if it is just being weighed. */
+  /** Why the body is open: empty if it is not, no reasons if it is only being weighed. */
   Optional<List<Reason>> of(BodyBalance balance) {
-    if (!isFinished(balance)) {
-      return Optional.of(List.of());
+    var waiting = new ArrayList<Reason>();
+    balance.batches().stream()
+        .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
+        .forEach(b -> waiting.add(new Reason(ReasonCode.BATCH_OPEN, b.batch().id())));
+    if (isPartCut(balance)) {
+      waiting.add(new Reason(ReasonCode.PART_CUT, ""));
     }
-    var waiting =
-        balance.batches().stream()
-            .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
-            .map(b -> new Reason(ReasonCode.BATCH_OPEN, b.batch().id()))
-            .toList();
-    if (!waiting.isEmpty()) {
-      return Optional.of(waiting);
-    }
-    return isPartCut(balance)
-        ? Optional.of(List.of(new Reason(ReasonCode.PART_CUT, "")))
-        : Optional.empty();
+    return waiting.isEmpty() && isFinished(balance) ? Optional.empty() : Optional.of(waiting);
   }
 
   private boolean isFinished(BodyBalance balance) {

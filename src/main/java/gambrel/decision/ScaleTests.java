@@ -57,26 +57,22 @@ public final class ScaleTests {
     return Optional.empty();
   }
 
+  /** Between the last good test before the failed one and the next good one after it. */
   private static boolean isWithin(OffsetDateTime time, List<Test> tests, int failed) {
-    int before = failed;
-    while (before >= 0 && !tests.get(before).passed()) {
-      before--;
-    }
-    int after = failed;
-    while (after < tests.size() && !tests.get(after).passed()) {
-      after++;
-    }
-    return (before < 0 || time.isAfter(tests.get(before).weighing().time()))
-        && (after == tests.size() || time.isBefore(tests.get(after).weighing().time()));
+    var at = tests.get(failed).weighing().time();
+    var good = tests.stream().filter(Test::passed).map(test -> test.weighing().time()).toList();
+    var before = good.stream().filter(t -> t.isBefore(at)).reduce((a, b) -> b);
+    var after = good.stream().filter(t -> t.isAfter(at)).findFirst();
+    return before.filter(t -> !time.isAfter(t)).isEmpty()
+        && after.filter(t -> !time.isBefore(t)).isEmpty();
   }
 
   private boolean passes(Weighing weighing) {
     var scale = weighing.scale();
     var nominal = weighing.code().nominal().map(Weight::fraction).orElseThrow();
-    var shown = weighing.unit().convert(weighing.shown(), settings.unit());
     var division = scale.unit().convert(scale.division(), settings.unit());
     int divisions = divisions(scale, nominal.divide(division));
-    return shown.subtract(nominal).abs().compareTo(division.multiply(divisions)) <= 0;
+    return weighing.net().fraction().subtract(nominal).abs().compareTo(division.multiply(divisions)) <= 0;
   }
 
   /** The limit in service at a load, in divisions; one division for a scale without a class. */

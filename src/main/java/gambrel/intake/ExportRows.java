@@ -5,6 +5,7 @@ import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ final class ExportRows {
   private final int width;
   private final int fewest;
   private final Map<Field, Integer> positions;
+  private final Map<String, String> texts = new HashMap<>();
 
   /**
    * Prepares for a file.
@@ -74,10 +76,15 @@ final class ExportRows {
         (field, position) -> {
           String text = csv.cell(position);
           if (!text.isEmpty() && (!broken || IDENTITY.contains(field))) {
-            cells.put(field, text);
+            cells.put(field, shared(text));
           }
         });
     return Collections.unmodifiableMap(cells);
+  }
+
+  /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
+  private String shared(String text) {
+    return texts.merge(text, text, (known, same) -> known);
   }
 
   /** The rows of a file. */

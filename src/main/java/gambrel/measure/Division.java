@@ -20,7 +20,7 @@ public final class Division {
    * Divides {@code total} in proportion to {@code shares}; a negative total is divided by size and
    * negated.
    *
-   * @param shares non-negative, at least one above zero
+   * @param shares non-negative; where all are zero the parts are equal
    */
   public static SortedMap<String, Long> divide(long total, Map<String, BigFraction> shares) {
     if (total < 0) {
@@ -29,6 +29,11 @@ public final class Division {
       return parts;
     }
     BigFraction whole = shares.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
+    if (whole.equals(BigFraction.ZERO)) {
+      var equal = new TreeMap<>(shares);
+      equal.replaceAll((id, share) -> BigFraction.ONE);
+      return divide(total, equal);
+    }
     var parts = new TreeMap<String, Long>();
     var remainders = new ArrayList<Remainder>();
     long left = total;

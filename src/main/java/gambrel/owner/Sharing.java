@@ -64,9 +64,6 @@ public final class Sharing {
   }
 
   private void collectPacks() {
-    if (balance.outputs().isEmpty()) {
-      return;
-    }
     boolean uncut = balance.body().outcome() != Outcome.CUT;
     for (var pack : balance.weighings().of(Step.PACK)) {
       if (uncut && !balance.weighings().isOffal(pack)) {
@@ -90,7 +87,7 @@ public final class Sharing {
 
   private void divide(
       String item, ItemPacks packs, TreeSet<String> customers, Map<String, List<Line>> lines) {
-    long total = packs.whole.orElseGet(() -> total(packs.shared)).thousandths();
+    long total = packs.whole.orElseGet(() -> Weighing.total(packs.shared)).thousandths();
     boolean nothingShared = packs.shared.isEmpty() && packs.whole.isEmpty();
     var parts = Division.divide(total, owners);
     for (String customer : customers) {
@@ -99,7 +96,7 @@ public final class Sharing {
       if (outright.isEmpty() && !owns) {
         continue;
       }
-      var own = Weight.ofThousandths(total(outright).thousandths());
+      var own = Weight.ofThousandths(Weighing.total(outright).thousandths());
       var part = Weight.ofThousandths(parts.getOrDefault(customer, 0L));
       lines
           .computeIfAbsent(customer, c -> new ArrayList<>())
@@ -127,7 +124,7 @@ public final class Sharing {
 
   private Map<String, List<BatchPart>> batchParts() {
     var parts = new TreeMap<String, List<BatchPart>>();
-    if (balance.outputs().isEmpty()) {
+    if (balance.body().outcome() != Outcome.CUT) {
       return parts;
     }
     for (BatchBalance batch : balance.batches()) {
@@ -143,10 +140,6 @@ public final class Sharing {
                       .add(new BatchPart(batch.batch().id(), Weight.ofThousandths(weight))));
     }
     return parts;
-  }
-
-  private static Weight total(List<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 
   /** The packs of one item. */

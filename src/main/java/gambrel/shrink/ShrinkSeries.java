@@ -3,10 +3,10 @@ package gambrel.shrink;
 import gambrel.balance.BodyBalance;
 import gambrel.cuts.Species;
 import gambrel.shop.Outcome;
+import gambrel.shop.Step;
 import gambrel.reckoning.Night;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,7 +22,11 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
   private static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
           .thenComparing(
-              b -> b.rail().hot().first().map(OffsetDateTime::toInstant).orElse(Instant.MAX))
+              b ->
+                  b.weighings().of(Step.HOT).stream()
+                      .findFirst()
+                      .map(hot -> hot.time().toInstant())
+                      .orElse(Instant.MAX))
           .thenComparing(b -> b.body().id());
 
   /** Copies the points. */

@@ -45,20 +45,34 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
       throw new Refusal(NoticeCode.NET_MISSING, "The row has neither a net nor a gross weight.");
     }
     checkCapacity(gross.or(() -> net).get(), unit, scale);
-    BigDecimal shown =
-        net.isPresent()
-            ? net.get()
-            : gross.get().subtract(tare.orElseGet(() -> tare(code, pieces, shopUnit, unit)));
-    if (shown.signum() < 0) {
-      throw new Refusal(NoticeCode.NET_NEGATIVE, "The net weight is " + shown + ".");
+    if (net.isPresent() || tare.isPresent()) {
+      return of(net.orElseGet(() -> gross.get().subtract(tare.get())), unit, shopUnit);
     }
-    return new NetWeight(Weight.of(unit.convert(shown, shopUnit)), shown, unit);
+    return of(gross.get(), unit, tare(code, pieces), shopUnit);
   }
 
-  private static BigDecimal tare(
-      ScaleCode code, Optional<Integer> pieces, WeightUnit shopUnit, WeightUnit unit) {
-    var one = in(code.tare().decimal(), shopUnit, unit);
-    return code.tareEach() ? one.multiply(BigDecimal.valueOf(pieces.orElse(1))) : one;
+  private static NetWeight of(BigDecimal shown, WeightUnit unit, WeightUnit shopUnit)
+      throws Refusal {
+    return of(Weight.of(unit.convert(shown, shopUnit)), shown, unit);
+  }
+
+  /** The code's tare is in the shop's unit; the difference is exact and rounded once. */
+  private static NetWeight of(
+      BigDecimal gross, WeightUnit unit, Weight tare, WeightUnit shopUnit) throws Refusal {
+    var net = Weight.of(unit.convert(gross, shopUnit).subtract(tare.fraction()));
+    return of(net, gross.subtract(in(tare.decimal(), shopUnit, unit)), unit);
+  }
+
+  private static NetWeight of(Weight net, BigDecimal shown, WeightUnit unit) throws Refusal {
+    if (net.isNegative()) {
+      throw new Refusal(NoticeCode.NET_NEGATIVE, "The net weight is " + shown + ".");
+    }
+    return new NetWeight(net, shown, unit);
+  }
+
+  private static Weight tare(ScaleCode code, Optional<Integer> pieces) {
+    int number = code.tareEach() ? pieces.orElse(1) : 1;
+    return new Weight(Math.multiplyExact(code.tare().hundredThousandths(), (long) number));
   }
 
   private static void checkCapacity(BigDecimal load, WeightUnit unit, Scale scale) throws Refusal {

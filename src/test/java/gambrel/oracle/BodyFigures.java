@@ -43,11 +43,15 @@ final class BodyFigures {
     cold = rail.cold == null ? null : rail.cold.weight();
     boningRows = findBoningRows();
     boning = boningRows.isEmpty() ? null : sum(boningRows);
-    firstRail = time(standing.rows(hot == null ? "cold" : "hot"), true);
-    firstCold = dateOf(time(standing.rows("cold"), true));
+    firstRail = time(rows(hot == null ? rail.cold : rail.hot), true);
+    firstCold = dateOf(time(rows(rail.cold), true));
     var aged = new ArrayList<Row>();
     rail.agedUsed().forEach(component -> aged.addAll(component.rows()));
     firstAged = dateOf(time(aged, true));
+  }
+
+  private static List<Row> rows(Cover cover) {
+    return cover == null ? List.of() : cover.rows();
   }
 
   private List<Row> findBoningRows() {
@@ -82,6 +86,10 @@ final class BodyFigures {
 
   Instant lastRail() {
     return time(standing.rows(), false);
+  }
+
+  Instant lastStanding() {
+    return time(rail.standingRows(), false);
   }
 
   Instant latest() {

@@ -17,7 +17,7 @@ final class CutsTable {
     var table = Print.table(world.setup, HEADER);
     for (var yield : world.yields.values()) {
       var body = yield.body;
-      var rows = new ArrayList<>(body.standing.rows());
+      var rows = new ArrayList<>(body.rail.standingRows());
       body.rows.stream().filter(r -> !r.isRail()).forEach(rows::add);
       for (var item : body.tree.items()) {
         for (var step : STEPS) {

@@ -40,6 +40,6 @@ final class PiecesTable {
         Num.text(in),
         outside ? "" : Num.text(came),
         outside ? "" : Num.text(in.subtract(came)),
-        outside ? "" : Num.root(Resolution.square(all, body.setup.unit)));
+        Num.root(Resolution.square(all, body.setup.unit)));
   }
 }

@@ -13,16 +13,86 @@ final class Rail {
   final Cover cold;
   final Cover boning;
 
-  private final Hanging hanging;
+  final Cover aged;
+
+  private final Tree tree;
+  private final Standing standing;
   private final boolean takesCold;
+
+  /** How the compared weighings name parts, and their components by step. */
+  private Hanging hanging;
+
   private final Map<String, Map<String, Cover.Component>> steps = new TreeMap<>();
 
   Rail(Tree tree, Standing standing, boolean takesCold) {
+    this.tree = tree;
+    this.standing = standing;
     this.takesCold = takesCold;
-    hanging = Hanging.of(tree, standing.rows());
+    hot = alone("hot");
+    cold = alone("cold");
+    aged = alone("aged");
+    compare(takesCold ? List.of("cold", "aged") : List.of("hot", "cold", "aged"));
+    var chilled = resolved("cold");
+    var before = takesCold ? chilled : overlay(Tree.ROOT, resolved("hot"), chilled);
+    var all = overlay(Tree.ROOT, before, resolved("aged"));
+    boning = all.isEmpty() ? null : new Cover(BigFraction.ONE, all);
+  }
+
+  private List<Cover.Component> resolved(String step) {
+    var cover = resolve(Tree.ROOT, part -> steps.get(step).get(part));
+    return cover == null ? List.of() : cover.components();
+  }
+
+  /** The later components wherever they take in at least as many of everything. */
+  private List<Cover.Component> overlay(
+      String part, List<Cover.Component> before, List<Cover.Component> later) {
+    if (later.isEmpty() || (!atLeast(later, before) && before.stream().anyMatch(c -> c.part().equals(part)))) {
+      return before;
+    }
+    if (atLeast(later, before)) {
+      return later;
+    }
+    var all = new ArrayList<Cover.Component>();
+    for (var child : hanging.children(part)) {
+      all.addAll(overlay(child, under(child, before), under(child, later)));
+    }
+    return all;
+  }
+
+  private List<Cover.Component> under(String part, List<Cover.Component> components) {
+    return components.stream().filter(c -> hanging.isUnder(c.part(), part)).toList();
+  }
+
+  private boolean atLeast(List<Cover.Component> more, List<Cover.Component> fewer) {
+    var most = Cover.leaves(more, hanging);
+    return Cover.leaves(fewer, hanging).entrySet().stream()
+        .allMatch(
+            e -> most.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
+  }
+
+  /** Whether no smallest part is taken in more often than the body has it. */
+  private boolean fits(List<Cover.Component> components) {
+    return Cover.leaves(components, hanging).entrySet().stream()
+        .allMatch(
+            e ->
+                e.getValue()
+                        .compareTo(BigFraction.of(tree.count(e.getKey()) * standing.head()))
+                    <= 0);
+  }
+
+  private Cover alone(String step) {
+    compare(List.of(step));
+    return resolve(Tree.ROOT, part -> steps.get(step).get(part));
+  }
+
+  /** Tells left from right where all weighings of these steps do. */
+  private void compare(List<String> compared) {
+    hanging =
+        Hanging.of(
+            tree, standing.rows().stream().filter(r -> compared.contains(r.step)).toList());
     for (var step : List.of("hot", "cold", "aged")) {
       Map<String, Cover.Component> parts = new TreeMap<>();
-      for (var row : standing.rows(step)) {
+      for (var row : compared.contains(step) ? standing.rows(step) : List.<Row>of()) {
         parts.merge(
             hanging.part(row.item),
             new Cover.Component(
@@ -31,24 +101,23 @@ final class Rail {
       }
       steps.put(step, parts);
     }
-    hot = resolve(Tree.ROOT, part -> steps.get("hot").get(part));
-    cold = resolve(Tree.ROOT, part -> steps.get("cold").get(part));
-    boning = resolve(Tree.ROOT, this::ownBoning);
+  }
+
+  /** The rail weighings that no others replace. */
+  List<Row> standingRows() {
+    var rows = new ArrayList<Row>();
+    for (var cover : new Cover[] {hot, cold, aged}) {
+      if (cover != null) {
+        rows.addAll(cover.rows());
+      }
+    }
+    return rows;
   }
 
   private static Cover.Component join(Cover.Component a, Cover.Component b) {
     var rows = new ArrayList<>(a.rows());
     rows.addAll(b.rows());
     return new Cover.Component(a.part(), a.step(), a.number() + b.number(), rows);
-  }
-
-  private Cover.Component ownBoning(String part) {
-    var aged = steps.get("aged").get(part);
-    var chilled = steps.get("cold").get(part);
-    if (aged != null && (chilled == null || aged.number() >= chilled.number())) {
-      return aged;
-    }
-    return chilled != null || takesCold ? chilled : steps.get("hot").get(part);
   }
 
   private Cover resolve(String part, Function<String, Cover.Component> own) {
@@ -59,13 +128,16 @@ final class Rail {
     if (component == null) {
       return joined;
     }
-    boolean replaced =
-        joined != null
-            && joined.number().compareTo(BigFraction.of(component.number())) >= 0
-            && joined.rank() >= component.rank();
-    return replaced
-        ? joined
-        : new Cover(BigFraction.of(component.number()), List.of(component));
+    var whole = new Cover(BigFraction.of(component.number()), List.of(component));
+    if (joined == null) {
+      return whole;
+    }
+    var both = new ArrayList<>(whole.components());
+    both.addAll(joined.components());
+    if (fits(both)) {
+      return new Cover(whole.number(), both);
+    }
+    return atLeast(joined.components(), whole.components()) ? joined : whole;
   }
 
   /** The children together; they make up as many of the part as the scarcest of them allows. */
@@ -88,10 +160,16 @@ final class Rail {
 
   /** Whether hot and cold are both there and take in different parts. */
   boolean partsDiffer() {
-    return hot != null
-        && cold != null
-        && !Cover.leaves(hot.components(), hanging)
-            .equals(Cover.leaves(cold.components(), hanging));
+    if (hot == null || cold == null) {
+      return false;
+    }
+    compare(List.of("hot", "cold"));
+    var one = resolve(Tree.ROOT, part -> steps.get("hot").get(part));
+    var other = resolve(Tree.ROOT, part -> steps.get("cold").get(part));
+    boolean differ =
+        !Cover.leaves(one.components(), hanging).equals(Cover.leaves(other.components(), hanging));
+    compare(takesCold ? List.of("cold", "aged") : List.of("hot", "cold", "aged"));
+    return differ;
   }
 
   /** The aged weighings that the boning weight rests on. */
@@ -101,9 +179,12 @@ final class Rail {
         : boning.components().stream().filter(c -> c.step().equals("aged")).toList();
   }
 
-  /** Cold weight of the parts whose aged weight is used; null where it is not known apart. */
+  /** Cold weight of the parts that were aged; null where that of one is not known apart. */
   BigFraction coldOfAged() {
-    return coldOfAged(Tree.ROOT);
+    var used = new ArrayList<Row>();
+    agedUsed().forEach(component -> used.addAll(component.rows()));
+    var all = resolve(Tree.ROOT, part -> steps.get("aged").get(part));
+    return used.containsAll(all.rows()) ? coldOfAged(Tree.ROOT) : null;
   }
 
   private BigFraction coldOfAged(String part) {

@@ -45,6 +45,10 @@ final class Standing {
     }
   }
 
+  int head() {
+    return head;
+  }
+
   private int most(Row row) {
     return tree.count(row.item) * head;
   }

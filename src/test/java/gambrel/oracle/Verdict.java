@@ -144,6 +144,7 @@ final class Verdict {
     var all = new LinkedHashSet<>(shares.all().keySet());
     body.rows.stream()
         .filter(r -> r.isPack() && !r.customer.isEmpty())
+        .filter(r -> !body.beast.uncut() || body.isOffal(r))
         .forEach(r -> all.add(r.customer));
     all.remove("shop");
     return all;

@@ -46,7 +46,8 @@ final class Yield {
   }
 
   private boolean hasEndProduct() {
-    return body.cuts().stream().anyMatch(r -> r.isPack() || r.is("bin"));
+    return body.cuts().stream().anyMatch(r -> r.isPack() || r.is("bin"))
+        || batches.stream().anyMatch(b -> !b.open);
   }
 
   private BigFraction sum(Predicate<Row> which) {
@@ -125,7 +126,7 @@ final class Yield {
 
   private BigFraction limit() {
     var percent = body.setup.number("limit.cutting_loss_pct", "3.0");
-    var hung = body.dateOf(body.lastRail());
+    var hung = body.dateOf(body.lastStanding());
     if (hung != null && body.standing.rows("aged").isEmpty()) {
       var first = body.dateOf(body.cuts().get(0).time);
       int days = (int) ChronoUnit.DAYS.between(hung, first);

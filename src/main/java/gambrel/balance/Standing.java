@@ -1,0 +1,142 @@
+package gambrel.balance;
+
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Finds which rail weights stand for the body. Parts of a part replace it only where they cover all
+ * of it; weights of one step for different sides of a body add up.
+ */
+final class Standing {
+  private final HungParts parts;
+
+  Standing(HungParts parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * Later rail weights laid over earlier ones.
+   *
+   * @param cover each part's later weight, else its earlier one
+   * @param ageing both weights of the parts that were weighed again; empty where there are none, or
+   *     the earlier weight of one is not known apart
+   */
+  record Replaced(RailCover cover, Optional<Rail.Ageing> ageing, boolean known) {
+    static Replaced earlier(RailCover cover) {
+      return new Replaced(cover, Optional.empty(), true);
+    }
+
+    Replaced and(Replaced other) {
+      var both =
+          ageing.isPresent() && other.ageing.isPresent()
+              ? Optional.of(ageing.get().and(other.ageing.get()))
+              : ageing.or(() -> other.ageing);
+      boolean allKnown = known && other.known;
+      return new Replaced(
+          cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+    }
+  }
+
+  /** What stands of the weighings of one step. */
+  RailCover standing(Step step, List<Weighing> weighings) {
+    return standing(parts.root(), pieces(step, weighings));
+  }
+
+  private Map<String, RailPiece> pieces(Step step, List<Weighing> weighings) {
+    var byPart = new LinkedHashMap<String, List<Weighing>>();
+    for (var weighing : weighings) {
+      byPart.computeIfAbsent(parts.part(weighing), p -> new ArrayList<>()).add(weighing);
+    }
+    var pieces = new HashMap<String, RailPiece>();
+    byPart.forEach(
+        (part, list) -> {
+          int number = list.stream().mapToInt(parts::number).sum();
+          pieces.put(part, new RailPiece(part, step, number, list));
+        });
+    return pieces;
+  }
+
+  private RailCover standing(String part, Map<String, RailPiece> pieces) {
+    var below = RailCover.NONE;
+    for (String child : parts.children(part)) {
+      below = below.and(standing(child, pieces));
+    }
+    var own = pieces.get(part);
+    if (own == null) {
+      return below;
+    }
+    var whole = new RailCover(List.of(own));
+    if (fits(whole.and(below))) {
+      return whole.and(below);
+    }
+    return covers(below, whole) ? below : whole;
+  }
+
+  private boolean fits(RailCover cover) {
+    return coverage(cover).entrySet().stream()
+        .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
+  }
+
+  /** {@code earlier} with {@code later} in place of every part that it covers completely. */
+  Replaced replace(RailCover earlier, RailCover later) {
+    return replace(parts.root(), earlier, later);
+  }
+
+  private Replaced replace(String part, RailCover earlier, RailCover later) {
+    if (later.isEmpty()) {
+      return Replaced.earlier(earlier);
+    }
+    if (covers(later, earlier)) {
+      return replaced(earlier, later);
+    }
+    if (earlier.pieces().stream().anyMatch(piece -> piece.item().equals(part))) {
+      return Replaced.earlier(earlier);
+    }
+    var all = Replaced.earlier(RailCover.NONE);
+    for (String child : parts.children(part)) {
+      all = all.and(replace(child, under(child, earlier), under(child, later)));
+    }
+    return all;
+  }
+
+  private Replaced replaced(RailCover earlier, RailCover later) {
+    boolean known = !earlier.isEmpty() && coverage(earlier).equals(coverage(later));
+    return known
+        ? new Replaced(
+            later,
+            Optional.of(
+                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow())),
+            true)
+        : new Replaced(later, Optional.empty(), false);
+  }
+
+  private RailCover under(String part, RailCover cover) {
+    return new RailCover(
+        cover.pieces().stream().filter(piece -> parts.isUnder(piece.item(), part)).toList());
+  }
+
+  private boolean covers(RailCover cover, RailCover other) {
+    var covered = coverage(cover);
+    return coverage(other).entrySet().stream()
+        .allMatch(
+            e -> covered.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
+  }
+
+  /** How many of each of the smallest hung parts a cover takes up. */
+  Map<String, BigFraction> coverage(RailCover cover) {
+    var coverage = new HashMap<String, BigFraction>();
+    for (var piece : cover.pieces()) {
+      parts
+          .coverage(piece.item(), piece.number())
+          .forEach((part, number) -> coverage.merge(part, number, BigFraction::add));
+    }
+    return coverage;
+  }
+}

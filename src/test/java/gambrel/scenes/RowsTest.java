@@ -1,0 +1,278 @@
+package gambrel.scenes;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Every row counts once: read = used + repeat + void + set aside. */
+class RowsTest extends SceneTest {
+
+  @Test
+  void theSameContentMetAgainIsARepeat() {
+    scene.weigh("05T10:00 B1 pack rump 1.0 ticket=7 operator=Joe");
+    scene.weigh("exports/b.csv", "05T10:00:00 B1 pack rump 1.00 ticket=7 operator=Sue status=ok");
+    var found = scene.at(LATER);
+    assertEquals("1 = 1 + 0 + 0 + 0", found.counts());
+    // Files in path order: the row of the second file repeats that of the first.
+    assertEquals("1 = 0 + 1 + 0 + 0", found.counts("exports/b.csv"));
+    assertBody(found, "take_home_kg", "1.000");
+  }
+
+  @Test
+  void otherContentUnderOneTicketSetsBothAsideAndHolds() {
+    scene.simpleBody();
+    scene.weigh(
+        """
+        05T11:00 B1 pack rump 1.0 ticket=7
+        05T11:00 B1 pack rump 1.2 ticket=7
+        """);
+    var found = scene.at(LATER);
+    assertEquals("8 = 6 + 0 + 0 + 2", found.counts());
+    assertEquals("held row-set-aside", found.state("B1"));
+    assertEquals(2, found.rows("notices", "code=ticket-conflict", "ticket=7").size());
+    assertBody(found, "take_home_kg", "200.000");
+  }
+
+  @Test
+  void aCorrectionSettlesAConflict() {
+    scene.simpleBody().set("bins=partly");
+    scene.weigh(
+        """
+        05T11:00 B1 pack rump 1.0 ticket=7
+        05T11:00 B1 pack rump 1.2 ticket=7
+        """);
+    scene.correct("bench", "7", "net", "1.2", "06");
+    var found = scene.at(LATER);
+    assertEquals("8 = 7 + 1 + 0 + 0", found.counts());
+    assertBody(found, "take_home_kg", "201.200");
+    assertEquals("issued", found.state("B1"));
+  }
+
+  @Test
+  void aTicketMayComeRoundAgainOnAnotherDayOrScale() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        06T10:00 B1 pack rump 2 ticket=7
+        06T10:00 B1 pack rump 4 ticket=7 scale=rail
+        """);
+    assertBody(scene.at(LATER), "take_home_kg", "7.000");
+  }
+
+  @Test
+  void aRowWithoutATicketIsKnownByItsWholeContent() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=
+        05T10:00 B1 pack rump 1.0 ticket=
+        05T10:00 B1 pack rump 1.2 ticket=
+        """);
+    assertEquals("3 = 2 + 1 + 0 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aVoidCancelsTheTicketItStandsOnWhateverItsOtherCells() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:05 -  -    -    - ticket=7 status=void
+        05T10:10 B1 pack rump 2 ticket=8
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 1 + 0 + 2 + 0", found.counts());
+    assertBody(found, "take_home_kg", "2.000");
+  }
+
+  @Test
+  void aVoidAloneOnItsTicketCancelsItself() {
+    scene.weigh("05T10:00 B1 pack rump 1 ticket=7 status=VOID");
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 1 + 0", found.counts());
+    assertEquals(List.of(), found.notices());
+  }
+
+  @Test
+  void aVoidSettlesAConflictOnItsTicket() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:00 B1 pack rump 1.2 ticket=7
+        05T10:05 -  -    -    -   ticket=7 status=void
+        """);
+    assertEquals("3 = 0 + 0 + 3 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aVoidThatNamesATicketCancelsItsNearestWeighingBeforeIt() {
+    scene.weigh(
+        """
+        04T10:00 B1 pack rump 1 ticket=7
+        05T10:00 B1 pack rump 2 ticket=7
+        07T10:00 B1 pack rump 4 ticket=7
+        """);
+    scene.weigh("exports/b.csv", "06T10:00 - - - - ticket=9 status=void:7");
+    assertBody(scene.at(LATER), "take_home_kg", "5.000");
+  }
+
+  @Test
+  void aSecondVoidOfTheSameTicketCancelsTheOneBeforeThat() {
+    scene.weigh(
+        """
+        04T10:00 B1 pack rump 1 ticket=7
+        05T10:00 B1 pack rump 2 ticket=7
+        06T10:00 -  -    -    - ticket=9 status=void:7
+        06T10:01 -  -    -    - ticket=10 status=void:7
+        """);
+    var found = scene.at(LATER);
+    assertEquals("4 = 0 + 0 + 4 + 0", found.counts());
+    assertEquals(List.of(), found.notices());
+  }
+
+  @Test
+  void aVoidCannotBeVoided() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:01 -  -    -    - ticket=8 status=void:7
+        05T10:02 -  -    -    - ticket=9 status=void:8
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 0 + 0 + 3 + 0", found.counts());
+    assertEquals("9", found.notice("void-unused", "ticket"));
+  }
+
+  @Test
+  void aVoidThatFindsNothingIsMarked() {
+    scene.weigh("05T10:01 - - - - ticket=8 status=void:7");
+    var found = scene.at(LATER);
+    assertEquals("mark", found.notice("void-unused", "severity"));
+    assertEquals("1 = 0 + 0 + 1 + 0", found.counts());
+    assertEquals(0, found.exit());
+  }
+
+  @Test
+  void aVoidMetAgainIsARepeat() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:05 -  -    -    - ticket=7 status=void
+        05T10:06 B1 pack rump 3 ticket=7 status=void
+        """);
+    // Voids are compared by key and status alone.
+    assertEquals("3 = 0 + 1 + 2 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aRowDatedLaterIsUsedAndHasNoEffectYet() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T12:00 B1 pack rump 2 ticket=8
+        05T12:00 -  -    -    - ticket=9 status=void:7
+        """);
+    var before = scene.at("05T11:59:59");
+    assertBody(before, "take_home_kg", "1.000");
+    assertEquals("3 = 3 + 0 + 0 + 0", before.counts());
+    var after = scene.at("05T12:00");
+    assertBody(after, "take_home_kg", "2.000");
+    assertEquals("3 = 1 + 0 + 2 + 0", after.counts());
+  }
+
+  @Test
+  void anAsOfWithAnOffsetIsTakenAtTheShopsOwnClock() {
+    scene.set("zone=Australia/Sydney");
+    scene.weigh("05T12:00 B1 pack rump 1");
+    // Noon in Sydney in March is one o'clock at night in Greenwich.
+    assertBody(scene.at("2026-03-05T00:59:59Z"), "take_home_kg", "");
+    assertBody(scene.at("2026-03-05T01:00:00Z"), "take_home_kg", "1.000");
+  }
+
+  @Test
+  void aTimeWithAnOffsetIsTakenAtTheShopsOwnClock() {
+    scene.set("zone=Australia/Sydney");
+    scene.weigh("2026-03-04T23:30:00Z B1 pack rump 1\n05T11:00 B1 pack rump 2");
+    // Half past ten on the fifth
+    assertBody(scene.at("05T10:30"), "take_home_kg", "1.000");
+    assertBody(scene.at("05T10:30"), "days_hung", "3");
+  }
+
+  @Test
+  void aStatusThatIsNotUnderstoodIsSetAside() {
+    scene.weigh("05T10:00 B1 pack rump 1 status=deleted");
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
+    assertEquals("hold", found.notice("status-bad", "severity"));
+  }
+
+  @Test
+  void aBrokenRowIsOneNoticeWithItsPlaceAdviceAndText() {
+    scene.weigh("05T10:00 B1 pack rump 1,2,3,4,5,6,7,8,9,10,11,12 ticket=7");
+    var found = scene.at(LATER);
+    var notice = found.rows("notices", "file=exports/a.csv").get(0);
+    assertEquals("2", notice.get("line"));
+    assertEquals("row-broken", notice.get("code"));
+    assertTrue(notice.get("raw").startsWith("bench,7,2026-03-05T10:00,B1,pack.rump,1,2"));
+    assertTrue(!notice.get("message").isEmpty() && !notice.get("advice").isEmpty());
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
+  }
+
+  @Test
+  void aVoidOfATicketCancelsOneOfTwoContentsAndTheOtherStands() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:00 B1 pack rump 1.2 ticket=7
+        05T10:05 -  -    -    -   ticket=8 status=void:7
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 1 + 0 + 2 + 0", found.counts());
+    // At one time the later line is the nearer.
+    assertBody(found, "take_home_kg", "1.000");
+  }
+
+  @Test
+  void aVoidDatedLaterLeavesAConflictStanding() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:00 B1 pack rump 1.2 ticket=7
+        05T12:00 -  -    -    -   ticket=7 status=void
+        """);
+    assertEquals("3 = 1 + 0 + 0 + 2", scene.at("05T11:00").counts());
+    assertEquals("3 = 0 + 0 + 3 + 0", scene.at("05T12:00").counts());
+  }
+
+  @Test
+  void aRowDatedLaterMayBeARepeatOrSetAsideAlready() {
+    scene.weigh(
+        """
+        05T12:00 B1 pack rump 1 ticket=7
+        05T12:00 B1 pack rump 1 ticket=7
+        05T12:00 B1 pack rump x ticket=8
+        """);
+    assertEquals("3 = 1 + 1 + 0 + 1", scene.at("05T11:00").counts());
+  }
+
+  @Test
+  void aVoidRowIsComparedWithVoidRowsOnly() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:00 B1 pack rump 1 ticket=7 status=void
+        05T10:00 B1 pack rump 1 ticket=7
+        """);
+    assertEquals("3 = 0 + 1 + 2 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void theSameWeightInAnotherUnitIsOtherContent() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1    ticket=7
+        05T10:00 B1 pack rump 1000 ticket=7 unit=g
+        """);
+    assertEquals("2 = 0 + 0 + 0 + 2", scene.at(LATER).counts());
+  }
+}

@@ -1,0 +1,243 @@
+package gambrel.scenes;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bodies, tags, benches, and rows that name what the shop folder lacks. */
+class WhoseIsItTest extends SceneTest {
+
+  /** A tag for a body killed on the 2nd of March, keyed on a day. */
+  private Found keyed(String day) {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,tags", "B1,beef,2026-03-02,ann,417 0418");
+    scene.weigh(day + "T10:00 417 pack rump 1");
+    return scene.at("2026-06-01T00:00");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Sixty days after the kill and one more; two days before it and one more.
+    "2026-05-01, 1 = 1 + 0 + 0 + 0",
+    "2026-05-02, 1 = 0 + 0 + 0 + 1",
+    "2026-02-28, 1 = 1 + 0 + 0 + 0",
+    "2026-02-27, 1 = 0 + 0 + 0 + 1"
+  })
+  void aTagStandsForABodyAroundItsKill(String day, String counts) {
+    assertEquals(counts, keyed(day).counts());
+  }
+
+  @Test
+  void aLostTagIsReplacedByAnother() {
+    scene.weigh("05T10:01 0418 pack rump 2");
+    assertBody(keyed("05"), "take_home_kg", "3.000");
+  }
+
+  @Test
+  void aTagOfTwoBodiesIsSetAsideAndHoldsBoth() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer,tags",
+        "B1,beef,2026-03-02,ann,417",
+        "B2,beef,2026-03-09,bob,417",
+        "B3,beef,2025-12-01,cat,417");
+    scene.simpleBody();
+    scene.weigh(
+        """
+        09T10:00 B2  hot  carcase 300
+        10T10:00 B2  cold carcase 294
+        12T10:00 B2  pack rump    294
+        12T10:05 417 pack rump      1
+        """);
+    var found = scene.at(LATER);
+    assertEquals("hold", found.notice("body-ambiguous", "severity"));
+    assertEquals("held row-set-aside", found.state("B1"));
+    assertEquals("held row-set-aside", found.state("B2"));
+  }
+
+  @Test
+  void anIdGoesBeforeATag() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer,tags",
+        "B1,beef,2026-03-02,ann,B2",
+        "B2,beef,2026-03-02,bob,");
+    scene.weigh("05T10:00 B2 pack rump 1");
+    assertEquals("1.000", scene.at(LATER).body("B2", "take_home_kg"));
+  }
+
+  @Test
+  void anIdThatLostItsLeadingZerosIsTakenWithANote() {
+    scene.file("bodies.csv", "body,species,killed,customer", "00417,beef,2026-03-02,ann");
+    scene.weigh("05T10:00 417 pack rump 1\n05T10:01 417 pack rump 2");
+    var found = scene.at(LATER);
+    assertEquals("3.000", found.body("00417", "take_home_kg"));
+    assertEquals("note", found.notice("id-zeros", "severity"));
+  }
+
+  @Test
+  void anIdWithoutZerosThatFitsTwoBodiesIsNotGuessed() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer",
+        "0417,beef,2026-03-02,ann",
+        "00417,beef,2026-03-02,ann");
+    scene.weigh("05T10:00 417 pack rump 1");
+    assertEquals("1 = 0 + 0 + 0 + 1", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aBodyKeyedAtNoScaleIsNamedByTheBench() {
+    scene.file(
+        "bench.csv",
+        "scale,from,to,body",
+        "bench,2026-03-05T10:00,2026-03-05T12:00,B1");
+    scene.weigh(
+        """
+        05T09:59 - pack rump 1
+        05T10:00 - pack rump 2
+        05T12:00 - pack rump 4
+        05T12:01 - pack rump 8
+        """);
+    var found = scene.at(LATER);
+    // Both ends belong to it.
+    assertBody(found, "take_home_kg", "6.000");
+    assertEquals("4 = 2 + 0 + 0 + 2", found.counts());
+    assertEquals(2, found.rows("notices", "code=owner-missing").size());
+  }
+
+  @Test
+  void theBenchFillsOnlyWhatTheScaleLeftBlank() {
+    scene.body("B2,beef,2026-03-02,bob");
+    scene.file(
+        "bench.csv",
+        "scale,from,to,body,batch,customer",
+        "bench,2026-03-05,2026-03-05,B2,,cat");
+    scene.weigh("05T10:00 B1 pack rump 2");
+    scene.weigh("05T10:01 -  pack rump 4 customer=bob");
+    var found = scene.at(LATER);
+    assertBody(found, "take_home_kg", "2.000");
+    assertEquals("4.000", found.body("B2", "take_home_kg"));
+  }
+
+  @Test
+  void whatTheBenchFillsIsNoContent() {
+    scene.file("bench.csv", "scale,from,to,body", "bench,2026-03-05,2026-03-05,B1");
+    scene.weigh(
+        """
+        05T10:00 -  pack rump 2 ticket=7
+        05T10:00 B1 pack rump 2 ticket=7
+        """);
+    assertEquals("2 = 0 + 0 + 0 + 2", scene.at(LATER).counts());
+  }
+
+  @Test
+  void anUnknownBodyMakesOneNoticeHoweverManyRowsNameIt() {
+    scene.weigh(
+        """
+        05T10:00 B7 pack rump 1
+        05T10:01 B7 pack rump 2
+        05T10:02 B8 pack rump 4
+        """);
+    var found = scene.at(LATER);
+    assertEquals(List.of("hold body-unknown", "hold body-unknown"), found.notices());
+    assertEquals("3 = 0 + 0 + 0 + 3", found.counts());
+    assertEquals(1, found.exit());
+  }
+
+  @Test
+  void aScaleCodeOrCustomerThatTheShopLacksIsSetAside() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 scale=shed
+        05T10:01 B1 -    -    1
+        05T10:02 B1 pack rump 1 customer=dan
+        """);
+    scene.add("exports/a.csv", "bench,99,2026-03-05T10:03,B1,nonsense,1,,,,,,,,");
+    var found = scene.at(LATER);
+    assertEquals("4 = 0 + 0 + 0 + 4", found.counts());
+    assertEquals(
+        List.of(
+            "hold scale-unknown",
+            "hold code-unknown",
+            "hold customer-unknown",
+            "hold code-unknown"),
+        found.notices());
+    assertTrue(found.notice("scale-unknown", "message").contains("shed"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "hot, carcase", "cold, carcase", "aged, carcase", "block, rump", "bin, bone", "pack, rump",
+    "tub, trim", "added, fat"
+  })
+  void aRowWithoutTheOwnerThatItsStepNeedsIsSetAside(String step, String item) {
+    scene.weigh("05T10:00 - %s %s 1".formatted(step, item));
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
+    assertEquals("hold", found.notice("owner-missing", "severity"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "hot, 1 = 0 + 0 + 0 + 1",
+    "bin, 1 = 0 + 0 + 0 + 1",
+    "pack, 1 = 1 + 0 + 0 + 0",
+    "tub, 1 = 1 + 0 + 0 + 0",
+    "added, 1 = 1 + 0 + 0 + 0"
+  })
+  void aBatchIsOwnerEnoughForPackTubAndAdded(String step, String counts) {
+    scene.weigh("05T10:00 - %s mince 1 batch=M1".formatted(step));
+    assertEquals(counts, scene.at(LATER).counts());
+  }
+
+  @Test
+  void testWeightsAndOtherWeighingsNeedNoOwner() {
+    scene.add("codes.csv", "t20,,test,20,,");
+    scene.weigh("05T10:00 - other rump 1\n05T10:00 - - - 20 code=t20");
+    assertEquals("2 = 2 + 0 + 0 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void theBodyDecidesTheSpeciesOfACode() {
+    scene.body("L1,lamb,2026-03-02,ann");
+    scene.weigh(
+        """
+        05T10:00 B1 pack mince  1
+        05T10:01 L1 pack mince  2
+        05T10:02 L1 pack t-bone 4
+        """);
+    var found = scene.at(LATER);
+    assertBody(found, "take_home_kg", "1.000");
+    assertEquals("2.000", found.body("L1", "take_home_kg"));
+    assertEquals("L1", found.notice("item-not-in-species", "body"));
+  }
+
+  @Test
+  void oneCodeMayStandForAllThatBeginSo() {
+    scene.add("codes.csv", "71*,rump,pack,,,", "712*,mince,pack,,,", "7123,rump,bin,,,");
+    scene.weigh(
+        """
+        05T10:00 B1 - - 1 code=7100
+        05T10:01 B1 - - 2 code=7129
+        05T10:02 B1 - - 4 code=7123
+        """);
+    var found = scene.at(LATER);
+    // The longest beginning counts, and a code in full before any.
+    assertEquals("1.000", found.cell("cuts", "weight_kg", "item=rump", "step=pack"));
+    assertEquals("2.000", found.cell("cuts", "weight_kg", "item=mince", "step=pack"));
+    assertEquals("4.000", found.cell("cuts", "weight_kg", "item=rump", "step=bin"));
+  }
+
+  @Test
+  void anIdWithAnExponentIsRefusedWithTheCure() {
+    scene.body("1.23E+14,beef,2026-03-02,ann");
+    var found = scene.at(LATER);
+    assertEquals(1, found.rows("bodies").size());
+    assertTrue(found.notice("spreadsheet-damage", "advice").contains("as text"));
+  }
+}
