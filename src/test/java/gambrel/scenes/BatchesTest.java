@@ -239,4 +239,20 @@ class BatchesTest extends SceneTest {
     assertEquals(List.of(), scene.at(LATER).rows("notices", "code=batch-unlisted"));
     assertEquals("Mince", scene.at(LATER).cell("batches", "product"));
   }
+
+  @Test
+  void aBodyThatAllWentIntoTubsHasItsFirstEndProductInTheBatch() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 102
+        03T10:00 B1 cold carcase 100
+        05T10:00 B1 tub  trim    100 batch=M1
+        06T10:00 -  pack mince    99 batch=M1
+        """);
+    assertBody(scene.at("06T09:00"), "take_home_kg", "");
+    var found = scene.at("06T16:00");
+    assertBody(found, "take_home_kg", "99.000");
+    assertBody(found, "cutting_loss_kg", "0.000");
+    assertEquals("issued", found.state("B1"));
+  }
 }

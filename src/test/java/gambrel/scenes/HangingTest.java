@@ -206,4 +206,16 @@ class HangingTest extends SceneTest {
         """);
     assertEquals("0.333", scene.at("2026-10-26T00:00").body("B2", "hours_chilled"));
   }
+
+  @Test
+  void liverAloneTellsNothingOfTakeHome() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T12:00 B1 pack liver     6
+        03T10:00 B1 cold carcase 294
+        """);
+    assertBody(scene.at(LATER), "take_home_kg", "");
+    assertBody(scene.at(LATER), "cutting_loss_kg", "");
+  }
 }

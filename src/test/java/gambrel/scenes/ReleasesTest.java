@@ -187,4 +187,11 @@ class ReleasesTest extends SceneTest {
         List.of("morning.pdf", "statements/ann/B1-r1.pdf", "summaries/2026-03.pdf"),
         found.documents());
   }
+
+  @Test
+  void closingHoldsUntilSomethingIsWeighedAgain() {
+    scene.simpleBody().release("B1", "close", "05T11:00").weigh("05T12:00 B1 pack liver 6");
+    assertEquals("issued", scene.at("05T11:59").state("B1"));
+    assertEquals("open", scene.at("05T12:00").state("B1"));
+  }
 }
