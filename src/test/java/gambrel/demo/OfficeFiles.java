@@ -111,7 +111,7 @@ final class OfficeFiles {
       vacuum-beef,Vacuum packs,pack,0.55,,,beef,,,,,,10,,
       vacuum-pork,Vacuum packs,pack,0.55,,,pork,,,,,,10,,
       hanging,Hanging over ten days,day,4.00,,10,beef,,,,,,10,,
-      sharing,Packing for a share,share,18.00,,,beef,,,,,,10,,
+      sharing,Packing and paperwork,share,18.00,,,beef,,,,,,10,,
       delivery,Delivery to the Old Dairy,head,35.00,,,,,,B0708,,,10,,
       hide,Hide bought by the shop,head,-22.00,,,beef,,,,,,10,,
       """;

@@ -108,7 +108,10 @@ final class Charges {
     var minimum = Num.ofCell(charge.get("minimum"));
     var quantity = free == null ? measured : measured.subtract(free);
     quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
-    quantity = minimum != null && quantity.compareTo(minimum) < 0 ? minimum : quantity;
+    boolean nothingDone =
+        measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
+    boolean below = minimum != null && quantity.compareTo(minimum) < 0;
+    quantity = below && !nothingDone ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
     var rate = Num.ofCell(charge.get("tax_percent"));
