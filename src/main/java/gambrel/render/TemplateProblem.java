@@ -33,7 +33,8 @@ public final class TemplateProblem extends RuntimeException {
     return new TemplateProblem(template, 0, 0, null, what, null);
   }
 
-  static TemplateProblem of(String template, String what, Throwable cause) {
+  /** Something is wrong with a file as a whole: {@code what}, as the end of a sentence. */
+  public static TemplateProblem of(String template, String what, Throwable cause) {
     return new TemplateProblem(template, 0, 0, null, what, cause);
   }
 

@@ -62,6 +62,15 @@ public final class Templates {
     return page.toString();
   }
 
+  /**
+   * The text of a file, such as the words of a language; empty where there is no such file.
+   *
+   * @throws TemplateProblem if it is not saved as UTF-8
+   */
+  public Optional<String> text(String name) {
+    return files.text(name);
+  }
+
   /** The style sheets and pictures that pages may use. */
   TemplateFiles files() {
     return files;

@@ -1,12 +1,115 @@
 package gambrel.run;
 
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.Planned;
+import gambrel.register.Register;
+import gambrel.render.Attachment;
+import gambrel.render.DocumentInfo;
+import gambrel.render.PageRenderer;
+import gambrel.render.TemplateProblem;
+import gambrel.render.Templates;
 import gambrel.shop.Settings;
+import gambrel.statement.PageView;
+import gambrel.statement.StatementView;
+import gambrel.wording.StatementComposer;
+import gambrel.wording.WordFiles;
+import gambrel.wording.Wording;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
-/** Temporary. */
-public final class PdfDocuments {
-  /** Temporary. */
-  public static Documents of(Path shop, Settings settings) {
+/** The PDFs of a night, from templates that the shop may have made its own. */
+public final class PdfDocuments implements Documents {
+  private static final String WORDS = "words";
+
+  private final Settings settings;
+  private final WordFiles words;
+  private final PageRenderer renderer;
+
+  private PdfDocuments(Settings settings, WordFiles words, PageRenderer renderer) {
+    this.settings = settings;
+    this.words = words;
+    this.renderer = renderer;
+  }
+
+  /**
+   * Documents of a shop.
+   *
+   * @param shopFolder the folder within which the settings' templates folder lies, if there is one
+   */
+  public static Documents of(Path shopFolder, Settings settings) {
+    var builtIn = new Templates(Optional.empty());
+    var templates = new Templates(settings.templates().map(shopFolder::resolve));
+    return new PdfDocuments(
+        settings,
+        new WordFiles(builtIn::text, templates::text, settings),
+        new PageRenderer(templates));
+  }
+
+  @Override
+  public byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
+    var view =
+        StatementComposer.compose(night, planned, changes, false, wording(night, planned));
+    return print(view, info(view.page(), view.heading(), night.asOf().toInstant()), figures);
+  }
+
+  @Override
+  public byte[] draft(Night night, Planned planned, byte[] figures) {
+    var wording = wording(night, planned);
+    var view = StatementComposer.compose(night, planned, Optional.of(List.of()), true, wording);
+    var info =
+        info(view.page(), view.heading(), lastWeighing(planned, night))
+            .withWatermark(wording.say("watermark.draft"));
+    return print(view, info, figures);
+  }
+
+  @Override
+  public byte[] summary(Night night, Register register, YearMonth month) {
     throw new UnsupportedOperationException();
+  }
+
+  @Override
+  public byte[] morning(MorningReport report) {
+    throw new UnsupportedOperationException();
+  }
+
+  private Wording wording(Night night, Planned planned) {
+    return wording(night.shop().customer(planned.customer()).language());
+  }
+
+  private Wording wording(String language) {
+    try {
+      return words.of(language);
+    } catch (IllegalArgumentException e) {
+      throw TemplateProblem.of(WORDS, e.getMessage(), e);
+    }
+  }
+
+  private byte[] print(StatementView view, DocumentInfo info, byte[] figures) {
+    var attachment =
+        new Attachment(RegisterStore.FIGURES, "text/csv", RegisterStore.FIGURES, figures);
+    return renderer.render("statement.ftlh", view, info, List.of(attachment));
+  }
+
+  private DocumentInfo info(PageView page, String subject, Instant created) {
+    return new DocumentInfo(page.title(), page.language(), settings.name(), subject, created);
+  }
+
+  /** A draft is dated by what it is about, so that it stays the same from night to night. */
+  private static Instant lastWeighing(Planned planned, Night night) {
+    return planned.account().balance().weighings().all().stream()
+        .map(weighing -> weighing.time().toInstant())
+        .max(Comparator.naturalOrder())
+        .orElseGet(() -> startOfDay(night.asOf()));
+  }
+
+  private static Instant startOfDay(OffsetDateTime moment) {
+    return moment.toLocalDate().atStartOfDay().toInstant(moment.getOffset());
   }
 }

@@ -44,8 +44,10 @@ final class SampleAmerican {
             w.say("why.water"))
         .answer(
             "normal",
-            w.say("normal.lead.unknown"),
-            w.say("normal.home", "62.6%") + " " + w.count("normal.own", 1, "1", "cow", "60.1%"))
+            w.say("normal.lead.outside"),
+            w.say("normal.home", "62.6%", "5", "cow", "63.0%", "66.1%")
+                + " "
+                + w.say("normal.below"))
         .answer("mine", w.say("mine.lead"), w.say("mine.alone"))
         .rest(
             "rest.lead",

@@ -58,7 +58,7 @@ final class SampleBeef {
         .answer(
             "packs",
             W.count("packs.lead", cuts.packs(), "" + cuts.packs(), "231.44 kg"),
-            W.say("packs.meat", "219.24 kg"),
+            W.say("packs.meat", "219.24 kg", "12.20 kg"),
             W.count("packs.offal", 5, "5", "9.86 kg"))
         .answer(
             "owe",
@@ -73,18 +73,17 @@ final class SampleBeef {
         .answer(
             "normal",
             W.say("normal.lead.within"),
-            W.say("normal.home", "68.4%")
-                + " "
-                + W.count("normal.own", 23, "23", "steers", "64.9%", "71.2%"),
-            W.say("normal.dressing.guessed", "56.5%")
-                + " "
-                + W.say(
-                    "normal.published", "56%", "58%", "grass-fed, University of Kentucky ASC-179"),
+            W.say("normal.home", "68.4%", "20", "steer", "64.9%", "71.2%"),
+            W.say(
+                "normal.dressing.guessed",
+                "56.5%",
+                "56%",
+                "63%",
+                "grass- and grain-fed, Univ. of Kentucky ASC-179"),
             W.say("normal.depends"))
         .answer(
             "mine",
             W.say("mine.lead.mixed"),
-            W.say("mine.batch.alone", "Mince"),
             W.count("mine.batch.mixed", 2, "Beef sausages", "2", "24.36 kg"),
             W.say("mine.added", "Beef sausages", "rice flour, salt, pepper, water"))
         .rest(

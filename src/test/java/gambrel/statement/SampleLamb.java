@@ -50,9 +50,8 @@ final class SampleLamb {
         .answer(
             "normal",
             W.say("normal.lead.within"),
-            W.say("normal.dressing", "51.5%")
-                + " "
-                + W.say("normal.published", "50%", "53%", "shorn, University of Kentucky ASC-179"))
+            W.say(
+                "normal.dressing", "51.5%", "50%", "53%", "shorn, Univ. of Kentucky ASC-179"))
         .answer(
             "mine",
             W.say("mine.lead.mob", "6"),
@@ -71,8 +70,7 @@ final class SampleLamb {
             List.of(
                 new SharesView.Row(W.say("shares.take_home"), "115.90 kg", cuts.weight() + " kg"),
                 new SharesView.Row(W.say("shares.outright"), "4.36 kg", "4.36 kg"),
-                new SharesView.Row(W.say("shares.offal"), "4.76 kg", "2.38 kg"),
-                new SharesView.Row(W.say("shares.charges"), "$258.00", "$129.00")));
+                new SharesView.Row(W.say("shares.offal"), "4.76 kg", "2.38 kg")));
     sample.boxes =
         cuts.view(
             "kg",

@@ -28,7 +28,10 @@ final class SampleMonth {
         List.of(
             W.count("summary.killed", bodies, "" + bodies, "beef 9, lamb 2, pork 3"),
             W.count("summary.cut", 13, "13", "2,914.6 kg", "1,994.32 kg", "68.4%"),
-            W.say("summary.lost", "62.4 kg", "38.0 kg", "35.18 kg"),
+            W.say(
+                "summary.lost",
+                W.say("summary.customers"),
+                W.say("summary.lost.chill", "62.4 kg") + ", " + W.say("summary.lost.bench", "35.18 kg")),
             W.say("summary.left", "885.10 kg")),
         held(),
         List.of(SampleChart.of("beef", shrink)),
@@ -44,7 +47,7 @@ final class SampleMonth {
             new SummaryView.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
         "540.94",
         List.of(
-            new Fact(W.say("summary.total.bodies"), "" + bodies),
+            new Fact(W.say("summary.total.killed"), "" + bodies),
             new Fact(W.say("summary.total.boning"), "2,914.6 kg"),
             new Fact(W.say("summary.total.take_home"), "1,994.32 kg"),
             new Fact(W.say("summary.total.charges"), "$4,310.20"),

@@ -34,7 +34,7 @@ final class SamplePork {
         new DraftView(
             W.say("draft.sentence"),
             List.of(
-                W.say("draft.reason.loss-high", "4.12 kg", "2.10 kg"),
+                W.say("draft.reason.loss-high", "4.12 kg"),
                 W.say("draft.reason.row-set-aside")));
     sample.note = "Trotters kept back for you in the freezer, top shelf.";
     sample
@@ -68,7 +68,9 @@ final class SamplePork {
     sample.pending.add(
         new Fact(
             "Ham, in cure",
-            W.say("pending.batch", "15.60 kg", "10 April 2026")
+            W.say("pending.batch", "15.60 kg")
+                + " "
+                + W.say("pending.due", "10 April 2026")
                 + " "
                 + W.say("pending.revision")));
     sample.charges =

@@ -47,8 +47,8 @@ final class SampleRare {
     sample.known("GB 0417, left ear", "Tuesday 10 March 2026").issued("28 March 2026", 1);
     sample
         .answer("packs", W.count("packs.lead", 16, "16", cuts.weight() + " kg"))
-        .answer("owe", W.say("owe.free.lead"))
-        .answer("mine", W.say("mine.lead.outright"), W.say("mine.batch.alone", "Mince"));
+        .answer("owe", W.say("owe.free.lead"), W.say("owe.outright"))
+        .answer("mine", W.say("mine.lead.outright"), W.say("mine.alone"));
     sample.boxes = cuts.view("kg", null);
     return sample.keeping("4 °C", "−18 °C", "steaks", "mince").caution("caution.raw").view();
   }

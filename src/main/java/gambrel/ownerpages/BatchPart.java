@@ -1,0 +1,71 @@
+package gambrel.ownerpages;
+
+import gambrel.balance.BatchBalance;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.statement.SummaryView.BatchRow;
+import gambrel.wording.Decimals;
+import gambrel.wording.Wording;
+import java.time.OffsetDateTime;
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The batches whose last row is of the month. */
+final class BatchPart {
+  private final OwnerMonth month;
+  private final Wording wording;
+
+  BatchPart(OwnerMonth month, Wording wording) {
+    this.month = month;
+    this.wording = wording;
+  }
+
+  List<BatchRow> rows() {
+    return batches().stream().map(this::row).toList();
+  }
+
+  private List<BatchBalance> batches() {
+    return month.night().batches().values().stream()
+        .filter(batch -> YearMonth.from(last(batch)).equals(month.month()))
+        .sorted(
+            Comparator.comparing((BatchBalance b) -> last(b).toInstant())
+                .thenComparing(b -> b.batch().id()))
+        .toList();
+  }
+
+  private static OffsetDateTime last(BatchBalance batch) {
+    return batch.weighings().get(batch.weighings().size() - 1).time();
+  }
+
+  private BatchRow row(BatchBalance batch) {
+    int decimals = Decimals.of(batch.weighings(), month.night().shop().settings().unit());
+    return new BatchRow(
+        batch.batch().id(),
+        batch.batch().product(),
+        weight(batch.meatIn(), decimals),
+        weight(batch.added(), decimals),
+        weight(batch.out(), decimals),
+        batch.loss().map(loss -> wording.formats().bareWeight(loss, decimals)).orElse(""),
+        Percents.bare(batch.lossShare().map(share -> share.multiply(Exact.HUNDRED)), wording),
+        state(batch));
+  }
+
+  /** Nothing is printed as nothing. */
+  private String weight(Weight weight, int decimals) {
+    return Optional.of(weight)
+        .filter(w -> !w.isZero())
+        .map(w -> wording.formats().bareWeight(w, decimals))
+        .orElse("");
+  }
+
+  private String state(BatchBalance batch) {
+    if (batch.late()) {
+      return wording.say("summary.batch.late");
+    }
+    var due = batch.batch().due().filter(day -> batch.isOpen());
+    return due.map(day -> wording.say("summary.batch.due", wording.formats().brief(day)))
+        .orElseGet(() -> wording.say("summary.batch." + batch.state().id()));
+  }
+}

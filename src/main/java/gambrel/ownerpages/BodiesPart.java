@@ -1,0 +1,66 @@
+package gambrel.ownerpages;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.decision.State;
+import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
+import gambrel.shop.Outcome;
+import gambrel.statement.SummaryView.BodyRow;
+import gambrel.wording.Wording;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every body of the month in a line. What belongs to another month is left out, so that a column adds
+ * up to the month.
+ */
+final class BodiesPart {
+  private final OwnerMonth month;
+  private final Wording wording;
+  private final Places places;
+  private final Named named;
+
+  BodiesPart(OwnerMonth month, Wording wording, Places places) {
+    this.month = month;
+    this.wording = wording;
+    this.places = places;
+    this.named = new Named(month.night(), wording);
+  }
+
+  List<BodyRow> rows() {
+    return month.bodies().stream().map(this::row).toList();
+  }
+
+  private BodyRow row(BodyAccount account) {
+    var body = account.body();
+    var hung = Optional.of(account.balance()).filter(b -> month.isKilled(account));
+    var cut = Optional.of(account.balance()).filter(b -> isCutOrWhole(account));
+    var state = account.decision().state();
+    return new BodyRow(
+        body.id(),
+        named.owners(account),
+        named.kind(body),
+        body.killed().map(wording.formats()::brief).orElse(""),
+        places.hung(hung.flatMap(BodyBalance::hot)),
+        places.hung(hung.flatMap(BodyBalance::cold)),
+        places.boning(cut),
+        places.cut(takeHome(cut)),
+        places.cut(cut.flatMap(BodyBalance::outputs).flatMap(Outputs::cuttingLoss)),
+        Percents.bare(hung.flatMap(BodyBalance::chillShrinkPercent), wording),
+        Percents.bare(
+            cut.flatMap(b -> BodyFigures.BENCH.of(b)).flatMap(Ratio::percent), wording),
+        Percents.bare(cut.flatMap(BodyBalance::takeHomeOfColdPercent), wording),
+        wording.say("summary.state." + state.id()),
+        state == State.HELD);
+  }
+
+  private boolean isCutOrWhole(BodyAccount account) {
+    return month.isCutAndDone(account)
+        || (account.body().outcome() == Outcome.WHOLE && month.whole().contains(account));
+  }
+
+  private static Optional<Weight> takeHome(Optional<BodyBalance> balance) {
+    return balance.flatMap(BodyBalance::outputs).map(Outputs::takeHome);
+  }
+}

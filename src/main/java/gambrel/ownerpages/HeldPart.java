@@ -1,0 +1,53 @@
+package gambrel.ownerpages;
+
+import gambrel.decision.Reason;
+import gambrel.decision.ReasonCode;
+import gambrel.decision.State;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.statement.Held;
+import gambrel.wording.Wording;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+
+/** The bodies that wait for a person, with why and what to do. */
+final class HeldPart {
+  private final ReasonWords reasons;
+  private final Named named;
+
+  HeldPart(Night night, Wording wording) {
+    this.reasons = new ReasonWords(night, wording);
+    this.named = new Named(night, wording);
+  }
+
+  /** Those of {@code accounts} that are held. */
+  List<Held> of(Collection<BodyAccount> accounts) {
+    return accounts.stream()
+        .filter(account -> account.decision().state() == State.HELD)
+        .map(this::held)
+        .toList();
+  }
+
+  private Held held(BodyAccount account) {
+    Map<ReasonCode, List<Reason>> byCode = new EnumMap<>(ReasonCode.class);
+    for (var reason : account.decision().reasons()) {
+      byCode.computeIfAbsent(reason.code(), code -> new ArrayList<>()).add(reason);
+    }
+    var why = new ArrayList<String>();
+    var cures = new LinkedHashSet<String>();
+    byCode.forEach(
+        (code, of) -> {
+          why.add(reasons.sentence(account, code, of));
+          cures.add(reasons.cure(code));
+        });
+    return new Held(
+        named.body(account),
+        named.owners(account),
+        String.join(" ", why),
+        String.join(" ", cures));
+  }
+}

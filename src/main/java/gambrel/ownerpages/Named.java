@@ -1,0 +1,59 @@
+package gambrel.ownerpages;
+
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.shop.Body;
+import gambrel.shop.Outcome;
+import gambrel.wording.Wording;
+import java.util.ArrayList;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** How the owner's pages call bodies and people. */
+final class Named {
+  private final Night night;
+  private final Wording wording;
+
+  Named(Night night, Wording wording) {
+    this.night = night;
+    this.wording = wording;
+  }
+
+  /** The name of a customer, or of the shop. */
+  String customer(String id) {
+    return night.shop().customer(id).name();
+  }
+
+  /** Everybody who owns a share of a body or gets packs of it. */
+  String owners(BodyAccount account) {
+    return account.entitlements().keySet().stream()
+        .map(this::customer)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** A body's id and species. */
+  String body(BodyAccount account) {
+    return account.body().id() + ", " + species(account.body());
+  }
+
+  /** Species and class, how many head if more than one, and what became of it if it was not cut. */
+  String kind(Body body) {
+    var parts = new ArrayList<String>();
+    parts.add(species(body));
+    if (!body.category().isEmpty()
+        && !body.category().toLowerCase(Locale.ROOT).equals(body.species().id())) {
+      parts.add(body.category());
+    }
+    if (body.head() > 1) {
+      parts.add(wording.say("summary.head", wording.formats().count(body.head())));
+    }
+    if (body.outcome() != Outcome.CUT) {
+      parts.add(wording.say("summary.outcome." + body.outcome().name().toLowerCase(Locale.ROOT)));
+    }
+    return String.join(", ", parts);
+  }
+
+  private String species(Body body) {
+    return wording.say("summary.kind." + body.species().id());
+  }
+}

@@ -1,0 +1,158 @@
+package gambrel.ownerpages;
+
+import gambrel.measure.Exact;
+import gambrel.shrink.ControlChart;
+import gambrel.shrink.ShrinkSeries;
+import gambrel.statement.ChartView;
+import gambrel.wording.Wording;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Draws the chill shrink of one species: centre and limits are those of its whole series. */
+final class ShrinkChart {
+  private static final int WIDTH = 660;
+  private static final int HEIGHT = 172;
+  private static final ChartView.Frame PLOT =
+      new ChartView.Frame(34, 14, 560, 150, 30, 564, 164);
+  private static final int LINE_OF_TEXT = 10;
+
+  /** More dots than this would touch. */
+  private static final int MOST_DOTS = 80;
+
+  private final ShrinkSeries series;
+  private final List<ShrinkSeries.Point> points;
+  private final YearMonth month;
+  private final Wording wording;
+  private final ControlChart chart;
+  private final ChartScale scale;
+
+  /**
+   * A chart.
+   *
+   * @param series the whole series
+   * @param points those to show, at least one; the last ones are the month's
+   */
+  ShrinkChart(
+      ShrinkSeries series, List<ShrinkSeries.Point> points, YearMonth month, Wording wording) {
+    this.series = series;
+    this.points = points;
+    this.month = month;
+    this.wording = wording;
+    this.chart = series.chart();
+    this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), range());
+  }
+
+  private List<BigDecimal> range() {
+    var values = new ArrayList<>(points.stream().map(ShrinkChart::value).toList());
+    Stream.of(chart.centre(), chart.lower(), chart.upper())
+        .flatMap(Optional::stream)
+        .forEach(values::add);
+    return values;
+  }
+
+  ChartView view() {
+    String species = wording.say("summary.kind." + series.species().id());
+    var notes = new ChartNotes(series, points, month, wording);
+    var placed = placed();
+    return new ChartView(
+        wording.say("summary.chart", species),
+        description(),
+        WIDTH,
+        HEIGHT,
+        PLOT,
+        lines(),
+        placed.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
+        points.size() <= MOST_DOTS,
+        placed,
+        new ChartMonths(PLOT, points, wording).ticks(),
+        scale.ticks().stream().map(this::tick).toList(),
+        notes.sentences());
+  }
+
+  private String description() {
+    String count = wording.formats().count(points.size());
+    return chart.lower().isEmpty()
+        ? wording.say("summary.chart.description.few", count, percent(chart.centre()))
+        : wording.say(
+            "summary.chart.description",
+            count,
+            percent(chart.centre()),
+            percent(chart.lower()),
+            percent(chart.upper()));
+  }
+
+  /** Centre and limits; their words keep a line apart. */
+  private List<ChartView.Line> lines() {
+    var lines = new ArrayList<ChartView.Line>();
+    int centre = scale.y(chart.centre().orElseThrow());
+    int text = centre + 3;
+    lines.add(line(centre, text, "summary.chart.centre", chart.centre(), true));
+    chart
+        .upper()
+        .map(scale::y)
+        .map(y -> line(y, Math.min(y + 3, text - LINE_OF_TEXT), "summary.chart.upper",
+            chart.upper(), false))
+        .ifPresent(lines::add);
+    chart
+        .lower()
+        .map(scale::y)
+        .map(y -> line(y, Math.max(y + 3, text + LINE_OF_TEXT), "summary.chart.lower",
+            chart.lower(), false))
+        .ifPresent(lines::add);
+    return lines;
+  }
+
+  private ChartView.Line line(
+      int y, int textY, String key, Optional<BigDecimal> value, boolean centre) {
+    return new ChartView.Line(y, textY, wording.say(key, percent(value)), centre);
+  }
+
+  private List<ChartView.Point> placed() {
+    var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
+    var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
+    return IntStream.range(0, points.size())
+        .mapToObj(i -> point(points.get(i), dots.get(i), labels))
+        .toList();
+  }
+
+  private ChartLabels.Dot dot(int index) {
+    int width = PLOT.right() - PLOT.left();
+    int x = PLOT.left() + (2 * index + 1) * width / (2 * points.size());
+    return new ChartLabels.Dot(x, scale.y(value(points.get(index))));
+  }
+
+  /** Signals of other months are marked, but named on those months' pages. */
+  private ChartView.Point point(
+      ShrinkSeries.Point point, ChartLabels.Dot dot, ChartLabels labels) {
+    boolean signal = !point.signals().isEmpty();
+    boolean named = signal && ChartPart.monthOf(point).equals(month);
+    var label = labels.place(named ? point.balance().body().id() : "", dot);
+    return new ChartView.Point(dot.x(), dot.y(), signal, label.text(), label.x(), label.y());
+  }
+
+  private ChartView.Tick tick(BigDecimal value) {
+    int y = scale.y(value);
+    return new ChartView.Tick(y, y + 3, wording.formats().percent(Exact.fraction(value)));
+  }
+
+  private String percent(Optional<BigDecimal> value) {
+    return value.map(v -> percent(v, wording)).orElse("");
+  }
+
+  /** A percentage with two decimals: bodies of one chiller differ by tenths. */
+  static String percent(BigDecimal value, Wording wording) {
+    var shown = value.setScale(2, RoundingMode.HALF_UP);
+    return wording.say("number.percent", wording.formats().number(shown));
+  }
+
+  static BigDecimal value(ShrinkSeries.Point point) {
+    return Exact.round(point.balance().chillShrinkPercent().orElseThrow(), 3);
+  }
+}

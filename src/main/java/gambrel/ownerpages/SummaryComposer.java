@@ -1,0 +1,75 @@
+package gambrel.ownerpages;
+
+import gambrel.balance.BodyBalance;
+import gambrel.reckoning.Night;
+import gambrel.register.Register;
+import gambrel.statement.Fact;
+import gambrel.statement.SummaryView;
+import gambrel.wording.Wording;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts together the owner's month from its parts. */
+public final class SummaryComposer {
+  private SummaryComposer() {}
+
+  /**
+   * The summary of a month. Its text depends on the month's bodies, the species' whole shrink series
+   * and on payments, not on the moment at which it is made.
+   *
+   * @param register every statement, tonight's too
+   */
+  public static SummaryView compose(
+      Night night, Register register, YearMonth yearMonth, Wording wording) {
+    var month = new OwnerMonth(night, yearMonth);
+    var settings = night.shop().settings();
+    var places = Places.of(balances(month), wording.formats(), settings.unit());
+    var shop = new ShopPart(settings, wording);
+    var groups = new GroupsPart(month, wording, places);
+    var money = new MoneyPart(month, register, wording);
+    String name = wording.formats().month(yearMonth);
+    return new SummaryView(
+        shop.page(
+            wording.say("summary.title", name),
+            wording.say("summary.running", settings.name(), name)),
+        wording.words().labels(),
+        shop.shop(),
+        name,
+        known(month, wording),
+        new StoryPart(month, wording, places).sentences(),
+        new HeldPart(night, wording).of(month.bodies()),
+        new ChartPart(month, wording).charts(),
+        groups.shrink(),
+        groups.yields(),
+        new BatchPart(month, wording).rows(),
+        money.unpaid(),
+        money.unpaidTotal(),
+        totals(new TotalsPart(month, wording, places), money),
+        new BodiesPart(month, wording, places).rows(),
+        settings.unit().id(),
+        settings.currency().getCurrencyCode());
+  }
+
+  private static List<BodyBalance> balances(OwnerMonth month) {
+    return month.bodies().stream().map(account -> account.balance()).toList();
+  }
+
+  private static String known(OwnerMonth month, Wording wording) {
+    var formats = wording.formats();
+    return month
+        .lastWeighing()
+        .map(
+            time ->
+                wording.say(
+                    "summary.known",
+                    formats.date(time.toLocalDate()) + ", " + formats.time(time.toLocalTime())))
+        .orElse("");
+  }
+
+  private static List<Fact> totals(TotalsPart weights, MoneyPart money) {
+    var facts = new ArrayList<>(weights.weights());
+    facts.addAll(money.totals());
+    return facts;
+  }
+}

@@ -1,0 +1,78 @@
+package gambrel.wording;
+
+import gambrel.balance.Outputs;
+import gambrel.decision.Reason;
+import gambrel.measure.Weight;
+import gambrel.register.Planned;
+import gambrel.shop.Charge;
+import gambrel.statement.DraftView;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Why a statement is not final, in plain words. */
+final class DraftPart {
+  private final Subject subject;
+  private final Wording wording;
+
+  private DraftPart(Subject subject) {
+    this.subject = subject;
+    this.wording = subject.wording();
+  }
+
+  static DraftView of(Subject subject, Planned planned) {
+    var part = new DraftPart(subject);
+    var reasons = new ArrayList<String>();
+    for (var reason : subject.account().decision().reasons()) {
+      String words = part.words(reason);
+      if (!reasons.contains(words)) {
+        reasons.add(words);
+      }
+    }
+    planned.replaces()
+        .ifPresent(
+            row ->
+                reasons.add(
+                    subject
+                        .wording()
+                        .say(
+                            "draft.stands",
+                            subject.formats().count(row.revision()),
+                            subject.formats().date(row.issued().toLocalDate()))));
+    return new DraftView(subject.wording().say("draft.sentence"), reasons);
+  }
+
+  private String words(Reason reason) {
+    String key = "draft.reason." + reason.code().id();
+    return switch (reason.code()) {
+      case RAIL_MISSING -> wording.say(key, wording.say("draft.rail." + reason.name()));
+      case LOSS_NEGATIVE -> wording.say(key, loss(true));
+      case LOSS_HIGH -> wording.say(key, loss(false));
+      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> wording.say(key, batch(reason.name()));
+      case CHARGE_UNKNOWN -> wording.say(key, charge(reason.name()));
+      case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> wording.say(key);
+    };
+  }
+
+  private String loss(boolean negated) {
+    var loss = subject.outputs().flatMap(Outputs::cuttingLoss).orElse(Weight.ZERO);
+    var size = negated ? Weight.ZERO.minus(loss) : loss;
+    var weighings = new ArrayList<>(subject.balance().weighings().out());
+    weighings.addAll(subject.balance().boningWeighings());
+    var decimals = Decimals.of(weighings, subject.settings().unit());
+    return subject
+        .formats()
+        .weight(size, Decimals.fitting(decimals, List.of(size)));
+  }
+
+  private String batch(String id) {
+    return new BatchMeat(subject, subject.night().batches().get(id), Weight.ZERO).name();
+  }
+
+  private String charge(String id) {
+    return subject.account().bill().unknown().stream()
+        .filter(charge -> charge.id().equals(id))
+        .findFirst()
+        .map(Charge::description)
+        .orElse(id);
+  }
+}

@@ -1,0 +1,71 @@
+package gambrel.wording;
+
+import gambrel.decision.State;
+import gambrel.measure.Exact;
+import gambrel.reckoning.BodyAccount;
+import gambrel.shop.Outcome;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What earlier bodies of the same kind gave at this shop.
+ *
+ * @param count how many
+ * @param least take-home of cold weight, in per cent
+ * @param most the same
+ */
+record OwnBodies(int count, BigFraction least, BigFraction most) {
+  /** With fewer, a range would tell one neighbour's figures. */
+  private static final int FEWEST = 5;
+
+  private static final int MOST = 20;
+
+  /** The last ones cut before the subject's body, so that a later body changes no page. */
+  static Optional<OwnBodies> of(Subject subject) {
+    var cut = subject.balance().lastCut();
+    if (cut.isEmpty() || subject.body().category().isEmpty()) {
+      return Optional.empty();
+    }
+    var percents =
+        subject.night().bodies().values().stream()
+            .filter(other -> isAlike(other, subject) && isCutBefore(other, cut.get()))
+            .sorted(Comparator.comparing(OwnBodies::lastCut, OffsetDateTime.timeLineOrder()).reversed())
+            .limit(MOST)
+            .map(other -> other.balance().takeHomeOfColdPercent().orElseThrow())
+            .sorted()
+            .toList();
+    return percents.size() < FEWEST
+        ? Optional.empty()
+        : Optional.of(
+            new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
+  }
+
+  /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) what they gave. */
+  int compare(BigFraction percent) {
+    var printed = Exact.round(percent, 1);
+    if (printed.compareTo(Exact.round(least, 1)) < 0) {
+      return -1;
+    }
+    return printed.compareTo(Exact.round(most, 1)) > 0 ? 1 : 0;
+  }
+
+  private static boolean isAlike(BodyAccount other, Subject subject) {
+    var state = other.decision().state();
+    return (state == State.ISSUED || state == State.CLOSED)
+        && other.body().outcome() == Outcome.CUT
+        && other.body().species() == subject.body().species()
+        && other.body().category().equals(subject.body().category())
+        && other.balance().batches().stream().noneMatch(batch -> batch.isOpen())
+        && other.balance().takeHomeOfColdPercent().isPresent();
+  }
+
+  private static boolean isCutBefore(BodyAccount other, OffsetDateTime moment) {
+    return other.balance().lastCut().filter(moment::isAfter).isPresent();
+  }
+
+  private static OffsetDateTime lastCut(BodyAccount account) {
+    return account.balance().lastCut().orElseThrow();
+  }
+}

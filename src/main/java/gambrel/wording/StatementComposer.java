@@ -1,0 +1,100 @@
+package gambrel.wording;
+
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.Planned;
+import gambrel.statement.PageView;
+import gambrel.statement.ShopView;
+import gambrel.statement.StatementView;
+import gambrel.shop.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts a customer's statement into words. */
+public final class StatementComposer {
+
+  private StatementComposer() {}
+
+  /**
+   * The statement as it is printed.
+   *
+   * @param changes what is different from the statement that it replaces; empty where that is not
+   *     known
+   * @param draft whether it is held
+   * @param wording the customer's words
+   */
+  public static StatementView compose(
+      Night night,
+      Planned planned,
+      Optional<List<Figures.Change>> changes,
+      boolean draft,
+      Wording wording) {
+    var subject = new Subject(night, planned.account(), planned.customer(), wording);
+    return new StatementView(
+        page(subject, draft),
+        wording.words().labels(),
+        shop(subject.settings()),
+        issue(subject, planned, draft),
+        name(subject),
+        AnimalPart.heading(subject),
+        AnimalPart.facts(subject),
+        subject.isOutrightOnly() ? "" : subject.body().note(),
+        draft ? Optional.of(DraftPart.of(subject, planned)) : Optional.empty(),
+        draft ? Optional.empty() : ChangesPart.of(subject, planned, changes),
+        AnswersPart.of(subject),
+        FlowPart.of(subject),
+        SharesPart.of(subject),
+        BoxesPart.of(subject),
+        PendingPart.of(subject),
+        ChargesPart.of(subject),
+        KeepingPart.of(subject),
+        CautionPart.of(subject));
+  }
+
+  private static String name(Subject subject) {
+    return subject.night().shop().customer(subject.customer()).name();
+  }
+
+  private static PageView page(Subject subject, boolean draft) {
+    var wording = subject.wording();
+    var settings = subject.settings();
+    String body = subject.body().id();
+    String foot =
+        settings.contact().isEmpty()
+            ? settings.name()
+            : wording.say("statement.foot", settings.name(), oneLine(settings.contact()));
+    return new PageView(
+        wording.language(),
+        settings.paper() == Settings.Paper.LETTER,
+        wording.say("statement.title", body, name(subject)),
+        wording.say("statement.running", settings.name(), AnimalPart.heading(subject), body),
+        draft ? wording.say("statement.draft.foot", foot) : foot);
+  }
+
+  /** The shop as every page of it names it. */
+  public static ShopView shop(Settings settings) {
+    var lines = new ArrayList<String>();
+    for (var text : List.of(settings.address(), settings.contact())) {
+      if (!text.isEmpty()) {
+        lines.add(oneLine(text));
+      }
+    }
+    return new ShopView(settings.name(), lines);
+  }
+
+  private static String oneLine(String lines) {
+    return lines.replaceAll("\\s*[;\\n]\\s*", ", ");
+  }
+
+  private static List<String> issue(Subject subject, Planned planned, boolean draft) {
+    var wording = subject.wording();
+    if (draft) {
+      return List.of(wording.say("statement.draft.issue"));
+    }
+    var date = subject.night().asOf().toLocalDate();
+    return List.of(
+        wording.say("statement.issued", subject.formats().date(date)),
+        wording.say("statement.revision", subject.formats().count(planned.revision())));
+  }
+}

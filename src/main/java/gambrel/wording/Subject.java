@@ -1,0 +1,162 @@
+package gambrel.wording;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.cuts.Kind;
+import gambrel.measure.Weight;
+import gambrel.owner.Entitlement;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.shop.Body;
+import gambrel.shop.Outcome;
+import gambrel.shop.Settings;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a statement is about: one customer's part of one body, and how the customer is spoken to.
+ *
+ * @param night all that is known
+ * @param account the body
+ * @param customer the customer's id
+ * @param wording the customer's words
+ */
+record Subject(Night night, BodyAccount account, String customer, Wording wording) {
+
+  Settings settings() {
+    return night.shop().settings();
+  }
+
+  Formats formats() {
+    return wording.formats();
+  }
+
+  BodyBalance balance() {
+    return account.balance();
+  }
+
+  Body body() {
+    return account.body();
+  }
+
+  Entitlement own() {
+    return account.entitlements().get(customer);
+  }
+
+  Optional<Outputs> outputs() {
+    return balance().outputs();
+  }
+
+  boolean isOutrightOnly() {
+    return own().isOutrightOnly();
+  }
+
+  /** Whether the body is divided and the customer has a part of it. */
+  boolean isSharer() {
+    return !own().isOutrightOnly() && !own().isSoleOwner();
+  }
+
+  boolean isMob() {
+    return body().head() > 1;
+  }
+
+  boolean is(Outcome outcome) {
+    return body().outcome() == outcome;
+  }
+
+  /** The customer's share as a fraction, such as {@code 1/2}. */
+  String share() {
+    return fraction(own().share());
+  }
+
+  static String fraction(BigFraction share) {
+    return share.toString().replace(" ", "");
+  }
+
+  /** {@code key} for one animal, {@code key.mob} for several boned together. */
+  String sayForHead(String key, String... figures) {
+    return wording.say(isMob() ? key + ".mob" : key, figures);
+  }
+
+  CutTree tree() {
+    return balance().weighings().tree();
+  }
+
+  String itemName(String item) {
+    return tree().find(item).map(Item::name).orElse(item);
+  }
+
+  Kind kind(String item) {
+    return tree().find(item).map(Item::kind).orElse(Kind.WASTE);
+  }
+
+  /** What the customer gets of the body's finished batches. */
+  List<BatchMeat> batchMeat() {
+    var meat = new ArrayList<BatchMeat>();
+    for (var part : own().batchParts()) {
+      meat.add(new BatchMeat(this, night.batches().get(part.batch()), part.weight()));
+    }
+    return meat;
+  }
+
+  /** The batches of the body that are not packed yet; none for who owns no share. */
+  List<BatchMeat> openBatches() {
+    return isOutrightOnly()
+        ? List.of()
+        : balance().batches().stream()
+            .filter(batch -> batch.isOpen())
+            .map(batch -> new BatchMeat(this, batch, Weight.ZERO))
+            .toList();
+  }
+
+  /** Decimals of everything that goes home, so that the page agrees with itself. */
+  int homeDecimals() {
+    var weights = new ArrayList<Weight>();
+    own().lines().forEach(line -> weights.add(line.weight()));
+    own().lines().forEach(line -> weights.add(line.outright()));
+    own().batchParts().forEach(part -> weights.add(part.weight()));
+    outputs().map(Outputs::takeHome).ifPresent(weights::add);
+    return Decimals.fitting(
+        Decimals.of(balance().weighings().of(Step.PACK), settings().unit()), weights);
+  }
+
+  /** A weight that goes home. */
+  String home(Weight weight) {
+    return formats().weight(weight, homeDecimals());
+  }
+
+  /** A weight on the rail or, for a body that was never there, on the block. */
+  String hung(Weight weight) {
+    return formats().weight(weight, hungDecimals(weight));
+  }
+
+  int hungDecimals(Weight... weights) {
+    var into = new ArrayList<>(balance().boningWeighings());
+    into.addAll(balance().weighings().rail());
+    return Decimals.fitting(Decimals.of(into, settings().unit()), List.of(weights));
+  }
+
+  /** A weight alive, as it was written down. */
+  String live(Weight weight) {
+    return formats().weight(weight, Decimals.fitting(0, List.of(weight)));
+  }
+
+  /** The sum of weighings. */
+  String total(Collection<Weighing> weighings) {
+    var sum = sum(weighings);
+    var decimals =
+        Decimals.fitting(Decimals.of(weighings, settings().unit()), List.of(sum));
+    return formats().weight(sum, decimals);
+  }
+
+  static Weight sum(Collection<Weighing> weighings) {
+    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+  }
+}

@@ -1,0 +1,158 @@
+package gambrel.wording;
+
+import gambrel.cuts.Region;
+import gambrel.shop.Settings;
+import gambrel.statement.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones, and
+ * over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region. A customer
+ * whose language has no words reads English.
+ *
+ * <p>Safe for use by several threads.
+ */
+public final class WordFiles {
+  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+  private static final String ENGLISH = Locale.ENGLISH.getLanguage();
+
+  private final Function<String, Optional<String>> builtIn;
+  private final Function<String, Optional<String>> shops;
+  private final Settings settings;
+  private final Map<String, Wording> known = new ConcurrentHashMap<>();
+
+  /**
+   * Words for a shop.
+   *
+   * @param builtIn text of a built-in file by name; stands below the shop's, so that words which an
+   *     older file of the shop lacks are found
+   * @param shops text of a file by name, the shop's own before the built-in one
+   */
+  public WordFiles(
+      Function<String, Optional<String>> builtIn,
+      Function<String, Optional<String>> shops,
+      Settings settings) {
+    this.builtIn = builtIn;
+    this.shops = shops;
+    this.settings = settings;
+  }
+
+  /**
+   * The words of the shop's own pages.
+   *
+   * @throws IllegalArgumentException if a words file is broken
+   */
+  public Wording shop() {
+    return of("");
+  }
+
+  /**
+   * The words for a reader.
+   *
+   * @param language BCP 47 tag, or empty for the shop's
+   * @throws IllegalArgumentException if a words file is broken
+   */
+  public Wording of(String language) {
+    String wanted = language.isEmpty() ? settings.language() : language;
+    return known.computeIfAbsent(wanted, tag -> choose(Locale.forLanguageTag(tag)));
+  }
+
+  private Wording choose(Locale wanted) {
+    String language = wanted.getLanguage();
+    boolean spoken =
+        !language.equals(ENGLISH) && !language.isEmpty() && shops.apply(file(language)).isPresent();
+    var files = new ArrayList<String>();
+    add(builtIn, ENGLISH, files);
+    add(shops, ENGLISH, files);
+    if (spoken) {
+      add(builtIn, language, files);
+      add(shops, language, files);
+    }
+    var words = Words.of(files);
+    check(words);
+    var locale = locale(spoken ? wanted : Locale.ENGLISH, wanted);
+    return new Wording(words, locale, formats(words, locale));
+  }
+
+  /** A sentence may leave a figure out, but not ask for one that it is not given. */
+  private void check(Words words) {
+    var files = new ArrayList<String>();
+    add(builtIn, ENGLISH, files);
+    var known = Words.of(files).texts();
+    words
+        .texts()
+        .forEach(
+            (key, text) -> {
+              var extra = places(text);
+              extra.removeAll(places(known.getOrDefault(key, text)));
+              if (!extra.isEmpty()) {
+                throw new IllegalArgumentException(
+                    "\"" + key + "\" asks for " + extra.first() + ", which it is not given");
+              }
+            });
+  }
+
+  private static TreeSet<String> places(String text) {
+    return PLACE
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private void add(
+      Function<String, Optional<String>> source, String language, List<String> files) {
+    source.apply(file(language)).ifPresent(files::add);
+    source.apply(file(language + '_' + country())).ifPresent(files::add);
+  }
+
+  /** Numbers are printed as the shop or the reader's tag has it, never in words' default country. */
+  private Locale locale(Locale spoken, Locale wanted) {
+    var shop = settings.locale();
+    if (shop.getLanguage().equals(spoken.getLanguage())) {
+      return shop;
+    }
+    String country =
+        wanted.getCountry().isEmpty() || !wanted.getLanguage().equals(spoken.getLanguage())
+            ? shop.getCountry()
+            : wanted.getCountry();
+    return new Locale.Builder()
+        .setLanguage(spoken.getLanguage())
+        .setScript(spoken.getScript())
+        .setRegion(country)
+        .build();
+  }
+
+  private Formats formats(Words words, Locale locale) {
+    return new Formats(
+        locale,
+        settings.unit(),
+        settings.currency(),
+        new Formats.DatePatterns(
+            words.say("date.day"),
+            words.say("date.date"),
+            words.say("date.brief"),
+            words.say("date.month"),
+            words.say("date.time")),
+        words.say("number.percent", "{0}"));
+  }
+
+  private String country() {
+    var region = settings.region();
+    return region == Region.UK ? "GB" : region.name();
+  }
+
+  private static String file(String suffix) {
+    return "words_" + suffix + ".properties";
+  }
+}
