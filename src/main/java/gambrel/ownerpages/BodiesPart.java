@@ -5,15 +5,14 @@ import gambrel.balance.Outputs;
 import gambrel.decision.State;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
-import gambrel.shop.Outcome;
 import gambrel.statement.SummaryView.BodyRow;
 import gambrel.wording.Wording;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Every body of the month in a line. What belongs to another month is left out, so that a column adds
- * up to the month.
+ * Every body of the month in a line. What belongs to another month is left out, so that a column
+ * adds up to the month.
  */
 final class BodiesPart {
   private final OwnerMonth month;
@@ -35,11 +34,11 @@ final class BodiesPart {
   private BodyRow row(BodyAccount account) {
     var body = account.body();
     var hung = Optional.of(account.balance()).filter(b -> month.isKilled(account));
-    var cut = Optional.of(account.balance()).filter(b -> isCutOrWhole(account));
+    var cut = Optional.of(account.balance()).filter(b -> month.isTakenHome(account));
     var state = account.decision().state();
     return new BodyRow(
         body.id(),
-        named.owners(account),
+        named.owners(body),
         named.kind(body),
         body.killed().map(wording.formats()::brief).orElse(""),
         places.hung(hung.flatMap(BodyBalance::hot)),
@@ -53,11 +52,6 @@ final class BodiesPart {
         Percents.bare(cut.flatMap(BodyBalance::takeHomeOfColdPercent), wording),
         wording.say("summary.state." + state.id()),
         state == State.HELD);
-  }
-
-  private boolean isCutOrWhole(BodyAccount account) {
-    return month.isCutAndDone(account)
-        || (account.body().outcome() == Outcome.WHOLE && month.whole().contains(account));
   }
 
   private static Optional<Weight> takeHome(Optional<BodyBalance> balance) {

@@ -6,7 +6,7 @@ import gambrel.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Marks along the bottom of a chart: where each month begins, or first and last day of one month. */
+/** Marks along the bottom of a chart: where each month begins, or first and last day of one. */
 final class ChartMonths {
   private static final int LETTER = 6;
 

@@ -10,8 +10,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Individuals charts of chill shrink: the month's main species, and each other that has enough bodies
- * in the month.
+ * Individuals charts of chill shrink: the month's main species, and each other that has enough
+ * bodies in the month.
  */
 final class ChartPart {
   private static final int ENOUGH = 5;

@@ -33,8 +33,8 @@ final class ChartScale {
     var least = Collections.min(values);
     var most = Collections.max(values);
     this.step = step(least, most);
-    // A lone value stands in the middle.
-    var margin = least.compareTo(most) == 0 ? step : BigDecimal.ZERO;
+    // Values that hardly differ stand in the middle.
+    var margin = most.subtract(least).compareTo(step) < 0 ? step : BigDecimal.ZERO;
     this.low = steps(least, false).multiply(step).subtract(margin);
     this.high = steps(most, true).multiply(step).add(margin);
   }

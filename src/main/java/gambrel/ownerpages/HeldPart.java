@@ -46,7 +46,7 @@ final class HeldPart {
         });
     return new Held(
         named.body(account),
-        named.owners(account),
+        named.customers(account),
         String.join(" ", why),
         String.join(" ", cures));
   }

@@ -21,7 +21,8 @@ public final class MorningComposer {
     var story = new NightStory(report, wording);
     return new MorningView(
         shop.page(
-            wording.say("morning.title", day), wording.say("morning.running", settings.name(), day)),
+            wording.say("morning.title", day),
+            wording.say("morning.running", settings.name(), day)),
         wording.words().labels(),
         shop.shop(),
         wording.formats().day(date),

@@ -6,6 +6,7 @@ import gambrel.shop.Body;
 import gambrel.shop.Outcome;
 import gambrel.wording.Wording;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -24,11 +25,18 @@ final class Named {
     return night.shop().customer(id).name();
   }
 
+  /** Everybody who owns a share of a body. */
+  String owners(Body body) {
+    return names(body.owners().keySet());
+  }
+
   /** Everybody who owns a share of a body or gets packs of it. */
-  String owners(BodyAccount account) {
-    return account.entitlements().keySet().stream()
-        .map(this::customer)
-        .collect(Collectors.joining(", "));
+  String customers(BodyAccount account) {
+    return names(account.entitlements().keySet());
+  }
+
+  private String names(Collection<String> ids) {
+    return ids.stream().sorted().map(this::customer).collect(Collectors.joining(", "));
   }
 
   /** A body's id and species. */

@@ -10,43 +10,51 @@ import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * The bodies of a month. A body belongs to the month in which it was killed for hanging and chilling,
- * to the month of its last cut for cutting. Cancelled bodies belong to none.
- *
- * @param night the night's figures
- * @param month the month
+ * The bodies of a month, in order of kill. A body belongs to the month in which it was killed for
+ * hanging and chilling, to the month of its last cut for cutting. Cancelled bodies belong to none.
  */
-record OwnerMonth(Night night, YearMonth month) {
+final class OwnerMonth {
   private static final Comparator<BodyAccount> ORDER_OF_KILL =
       Comparator.comparing((BodyAccount a) -> a.body().killed().orElse(LocalDate.MAX))
           .thenComparing(a -> a.body().id());
 
-  /** Every body that belongs to the month in one way or the other, in order of kill. */
-  List<BodyAccount> bodies() {
-    return where(account -> isKilled(account) || isCut(account));
+  private final Night night;
+  private final YearMonth month;
+  private final Set<BodyAccount> killed = new TreeSet<>(ORDER_OF_KILL);
+  private final Set<BodyAccount> cut = new TreeSet<>(ORDER_OF_KILL);
+  private final Set<BodyAccount> whole = new TreeSet<>(ORDER_OF_KILL);
+  private final Set<BodyAccount> all = new TreeSet<>(ORDER_OF_KILL);
+
+  OwnerMonth(Night night, YearMonth month) {
+    this.night = night;
+    this.month = month;
+    night.bodies().values().stream()
+        .filter(account -> account.body().outcome() != Outcome.CANCELLED)
+        .forEach(this::place);
   }
 
-  /** The bodies killed in it. */
-  List<BodyAccount> killed() {
-    return where(this::isKilled);
+  private void place(BodyAccount account) {
+    if (wasKilledIn(account)) {
+      killed.add(account);
+      all.add(account);
+    }
+    boolean isOf = of(account).filter(month::equals).isPresent();
+    if (isOf && account.body().outcome() == Outcome.WHOLE && isDone(account)) {
+      whole.add(account);
+    }
+    if (isOf && account.body().outcome() == Outcome.CUT && lastCut(account).isPresent()) {
+      all.add(account);
+      if (isDone(account)) {
+        cut.add(account);
+      }
+    }
   }
 
-  /** The bodies cut in it, so far as cutting is over: open ones are left out, held ones are in. */
-  List<BodyAccount> cut() {
-    return where(this::isCutAndDone);
-  }
-
-  /** The bodies that left it whole, as they hung. */
-  List<BodyAccount> whole() {
-    return where(
-        account -> account.body().outcome() == Outcome.WHOLE && isDone(account) && isOf(account));
-  }
-
-  /** Whether a body was killed in the month. */
-  boolean isKilled(BodyAccount account) {
+  private boolean wasKilledIn(BodyAccount account) {
     return account
         .body()
         .killed()
@@ -55,46 +63,64 @@ record OwnerMonth(Night night, YearMonth month) {
         .isPresent();
   }
 
-  /** Whether a body was cut last in the month, and nothing more is to come off it. */
-  boolean isCutAndDone(BodyAccount account) {
-    return isCut(account) && isDone(account);
-  }
-
-  /** When the last weighing of the month's bodies was made: later than this nothing is known of it. */
-  Optional<OffsetDateTime> lastWeighing() {
-    return bodies().stream()
-        .flatMap(account -> account.balance().weighings().all().stream())
-        .map(weighing -> weighing.time())
-        .max(Comparator.comparing(OffsetDateTime::toInstant));
-  }
-
-  /** The month whose statements a body's statement is among: of its last cut, else of its kill. */
-  static Optional<YearMonth> of(BodyAccount account) {
-    return cutMonth(account).or(() -> account.body().killed().map(YearMonth::from));
-  }
-
-  private boolean isOf(BodyAccount account) {
-    return of(account).filter(month::equals).isPresent();
-  }
-
-  private boolean isCut(BodyAccount account) {
-    return account.body().outcome() == Outcome.CUT
-        && cutMonth(account).filter(month::equals).isPresent();
-  }
-
   private static boolean isDone(BodyAccount account) {
     return account.decision().state() != State.OPEN && account.balance().outputs().isPresent();
   }
 
-  private static Optional<YearMonth> cutMonth(BodyAccount account) {
+  private static Optional<YearMonth> lastCut(BodyAccount account) {
     return account.balance().lastCut().map(time -> YearMonth.from(time));
   }
 
-  private List<BodyAccount> where(Predicate<BodyAccount> belongs) {
-    return night.bodies().values().stream()
-        .filter(account -> account.body().outcome() != Outcome.CANCELLED)
-        .filter(belongs)
-        .sorted(ORDER_OF_KILL)
-        .toList();
+  /** The month whose statements a body's statement is among: of its last cut, else of its kill. */
+  static Optional<YearMonth> of(BodyAccount account) {
+    return lastCut(account).or(() -> account.body().killed().map(YearMonth::from));
+  }
+
+  /** The night's figures. */
+  Night night() {
+    return night;
+  }
+
+  /** The month. */
+  YearMonth month() {
+    return month;
+  }
+
+  /** Every body that belongs to the month in one way or the other. */
+  List<BodyAccount> bodies() {
+    return List.copyOf(all);
+  }
+
+  /** The bodies killed in it. */
+  List<BodyAccount> killed() {
+    return List.copyOf(killed);
+  }
+
+  /** The bodies cut in it, so far as cutting is over: open ones are left out, held ones are in. */
+  List<BodyAccount> cut() {
+    return List.copyOf(cut);
+  }
+
+  /** The bodies that left it whole, as they hung. */
+  List<BodyAccount> whole() {
+    return List.copyOf(whole);
+  }
+
+  /** Whether a body was killed in the month. */
+  boolean isKilled(BodyAccount account) {
+    return killed.contains(account);
+  }
+
+  /** Whether a body's take-home is of the month: cut in it and done with, or left whole. */
+  boolean isTakenHome(BodyAccount account) {
+    return cut.contains(account) || whole.contains(account);
+  }
+
+  /** When the last weighing of its bodies was made: nothing later is known of them. */
+  Optional<OffsetDateTime> lastWeighing() {
+    return all.stream()
+        .flatMap(account -> account.balance().weighings().all().stream())
+        .map(weighing -> weighing.time())
+        .max(Comparator.comparing(OffsetDateTime::toInstant));
   }
 }

@@ -77,7 +77,7 @@ final class ReasonWords {
     return wording.say("summary.step." + reason.name());
   }
 
-  /** Scale and ticket; a row without a ticket is known by its place, which is for the shop alone. */
+  /** Scale and ticket; a row without a ticket would be named by its place in a file. */
   private String row(Reason reason) {
     boolean ticket =
         night.ledger().setAside().stream()

@@ -11,6 +11,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -94,19 +95,17 @@ final class ShrinkChart {
     int centre = scale.y(chart.centre().orElseThrow());
     int text = centre + 3;
     lines.add(line(centre, text, "summary.chart.centre", chart.centre(), true));
-    chart
-        .upper()
-        .map(scale::y)
-        .map(y -> line(y, Math.min(y + 3, text - LINE_OF_TEXT), "summary.chart.upper",
-            chart.upper(), false))
-        .ifPresent(lines::add);
-    chart
-        .lower()
-        .map(scale::y)
-        .map(y -> line(y, Math.max(y + 3, text + LINE_OF_TEXT), "summary.chart.lower",
-            chart.lower(), false))
-        .ifPresent(lines::add);
+    limit(chart.upper(), "summary.chart.upper", y -> Math.min(y, text - LINE_OF_TEXT), lines);
+    limit(chart.lower(), "summary.chart.lower", y -> Math.max(y, text + LINE_OF_TEXT), lines);
     return lines;
+  }
+
+  private void limit(
+      Optional<BigDecimal> value, String key, IntUnaryOperator apart, List<ChartView.Line> lines) {
+    if (value.isPresent()) {
+      int y = scale.y(value.get());
+      lines.add(line(y, apart.applyAsInt(y + 3), key, value, false));
+    }
   }
 
   private ChartView.Line line(
@@ -116,7 +115,8 @@ final class ShrinkChart {
 
   private List<ChartView.Point> placed() {
     var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
-    var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
+    var levels = lines().stream().map(ChartView.Line::y).toList();
+    var labels = new ChartLabels(PLOT, dots, levels);
     return IntStream.range(0, points.size())
         .mapToObj(i -> point(points.get(i), dots.get(i), labels))
         .toList();

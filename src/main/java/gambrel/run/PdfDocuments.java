@@ -1,5 +1,7 @@
 package gambrel.run;
 
+import gambrel.ownerpages.MorningComposer;
+import gambrel.ownerpages.SummaryComposer;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.Planned;
@@ -17,15 +19,16 @@ import gambrel.wording.WordFiles;
 import gambrel.wording.Wording;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.time.YearMonth;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** The PDFs of a night, from templates that the shop may have made its own. */
 public final class PdfDocuments implements Documents {
   private static final String WORDS = "words";
+
+  /** No language of its own: the shop's. */
+  private static final String SHOP = "";
 
   private final Settings settings;
   private final WordFiles words;
@@ -64,19 +67,23 @@ public final class PdfDocuments implements Documents {
     var wording = wording(night, planned);
     var view = StatementComposer.compose(night, planned, Optional.of(List.of()), true, wording);
     var info =
-        info(view.page(), view.heading(), lastWeighing(planned, night))
+        info(view.page(), view.heading(), dateOfDraft(planned, night))
             .withWatermark(wording.say("watermark.draft"));
     return print(view, info, figures);
   }
 
   @Override
   public byte[] summary(Night night, Register register, YearMonth month) {
-    throw new UnsupportedOperationException();
+    var view = SummaryComposer.compose(night, register, month, wording(SHOP));
+    var info = info(view.page(), view.heading(), DocumentDates.of(night, month));
+    return renderer.render("summary.ftlh", view, info, List.of());
   }
 
   @Override
   public byte[] morning(MorningReport report) {
-    throw new UnsupportedOperationException();
+    var view = MorningComposer.compose(report, wording(SHOP));
+    var info = info(view.page(), view.heading(), report.night().asOf().toInstant());
+    return renderer.render("morning.ftlh", view, info, List.of());
   }
 
   private Wording wording(Night night, Planned planned) {
@@ -101,15 +108,7 @@ public final class PdfDocuments implements Documents {
     return new DocumentInfo(page.title(), page.language(), settings.name(), subject, created);
   }
 
-  /** A draft is dated by what it is about, so that it stays the same from night to night. */
-  private static Instant lastWeighing(Planned planned, Night night) {
-    return planned.account().balance().weighings().all().stream()
-        .map(weighing -> weighing.time().toInstant())
-        .max(Comparator.naturalOrder())
-        .orElseGet(() -> startOfDay(night.asOf()));
-  }
-
-  private static Instant startOfDay(OffsetDateTime moment) {
-    return moment.toLocalDate().atStartOfDay().toInstant(moment.getOffset());
+  private static Instant dateOfDraft(Planned planned, Night night) {
+    return DocumentDates.of(planned.account()).orElse(night.asOf().toInstant());
   }
 }

@@ -81,7 +81,8 @@ final class BoningParts {
   }
 
   private static void add(List<Part> parts, FlowView.Kind kind, String label, Weight weight) {
-    if (!weight.isZero()) {
+    // Less than is printed comes of converting units, and is nothing.
+    if (weight.thousandths() != 0) {
       parts.add(new Part(kind, label, weight));
     }
   }

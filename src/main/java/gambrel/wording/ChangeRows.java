@@ -12,6 +12,8 @@ import java.util.Map;
 
 /** Changed figures in words: cuts by their names, weights and percentages as the page prints them. */
 final class ChangeRows {
+  private static final String OPEN = "open";
+
   private final Subject subject;
   private final Wording wording;
   private final Formats formats;
@@ -47,13 +49,25 @@ final class ChangeRows {
     for (var change : changes) {
       var kind = Kind.of(change.name());
       boolean counted = kind == Kind.PACKS;
-      int decimals = kind.decimals(change);
+      int decimals = kind == Kind.WEIGHT ? decimals(change) : 0;
       was.add(counted ? 0 : was.size(), text(kind, change.was(), decimals));
       now.add(counted ? 0 : now.size(), text(kind, change.now(), decimals));
     }
     was.removeIf(String::isEmpty);
     now.removeIf(String::isEmpty);
     return new ChangesView.Row(label, joined(was), joined(now));
+  }
+
+  /** What goes home is printed here as everywhere on the page; the rest as finely as it needs. */
+  private int decimals(Figures.Change change) {
+    var weights = new ArrayList<Weight>();
+    for (var value : List.of(change.was(), change.now())) {
+      if (!value.isEmpty() && !value.equals(OPEN)) {
+        weights.add(Weight.of(new BigDecimal(value)));
+      }
+    }
+    int least = change.name().startsWith(FigureNames.BODY) ? 0 : subject.homeDecimals();
+    return Decimals.fitting(least, weights);
   }
 
   private String joined(List<String> texts) {
@@ -88,7 +102,7 @@ final class ChangeRows {
     }
     return switch (kind) {
       case WEIGHT ->
-          value.equals("open")
+          value.equals(OPEN)
               ? wording.say("changes.open")
               : formats.weight(Weight.of(new BigDecimal(value)), decimals);
       case PACKS ->
@@ -120,19 +134,6 @@ final class ChangeRows {
               || name.equals(FigureNames.BODY + "head")
               || name.equals(FigureNames.BODY + "days_hung");
       return plain ? PLAIN : WEIGHT;
-    }
-
-    int decimals(Figures.Change change) {
-      if (this != WEIGHT) {
-        return 0;
-      }
-      var weights = new ArrayList<Weight>();
-      for (var value : List.of(change.was(), change.now())) {
-        if (!value.isEmpty() && !value.equals("open")) {
-          weights.add(Weight.of(new BigDecimal(value)));
-        }
-      }
-      return Decimals.fitting(0, weights);
     }
   }
 }

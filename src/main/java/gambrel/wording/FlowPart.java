@@ -35,14 +35,10 @@ final class FlowPart {
 
   private static Weight longest(Subject subject) {
     var longest = subject.balance().boning().orElseThrow();
-    for (var weight : List.of(live(subject), subject.balance().hot(), subject.balance().cold())) {
-      longest = weight.filter(longest_(longest)).orElse(longest);
+    for (var other : List.of(live(subject), subject.balance().hot(), subject.balance().cold())) {
+      longest = other.isPresent() && other.get().compareTo(longest) > 0 ? other.get() : longest;
     }
     return longest;
-  }
-
-  private static java.util.function.Predicate<Weight> longest_(Weight than) {
-    return weight -> weight.compareTo(than) > 0;
   }
 
   /** The live weight, where it can be followed to the rail. */
@@ -151,7 +147,7 @@ final class FlowPart {
         subject.formats().percentTenths(1000));
     bars.start();
     var parts = BoningParts.of(subject);
-    var shares = Shares100.tenths(parts.stream().map(BoningParts.Part::weight).toList());
+    var shares = Shares100.tenths(parts.stream().map(part -> printed(part.weight())).toList());
     int decimals = BoningParts.decimals(subject, parts);
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
@@ -162,6 +158,10 @@ final class FlowPart {
           subject.formats().weight(part.weight(), decimals),
           subject.formats().percentTenths(shares.get(i)));
     }
+  }
+
+  private static Weight printed(Weight weight) {
+    return Weight.ofThousandths(weight.thousandths());
   }
 
   private String share(String key, Weight part, Weight whole) {

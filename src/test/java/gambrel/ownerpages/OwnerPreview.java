@@ -12,8 +12,8 @@ public final class OwnerPreview {
   private OwnerPreview() {}
 
   /**
-   * Runs the shop of the first argument into the folder of the second, as of the third; a fourth asks
-   * for a made-up shop of so many bodies, a fifth for it in pounds and on letter paper.
+   * Runs the shop of the first argument into the folder of the second, as of the third; a fourth
+   * asks for a made-up shop of so many bodies, a fifth for it in pounds and on letter paper.
    */
   public static void main(String[] args) throws RefusedException {
     var folder = Path.of(args[0]);

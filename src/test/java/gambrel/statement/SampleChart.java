@@ -33,7 +33,7 @@ final class SampleChart {
       var signal = Math.abs(hundredths[i] - mean) > reach && hundredths.length > 1;
       var body = "B-" + (300 + i);
       if (signal) {
-        signals.add(words.say("summary.chart.signal", body, percent(hundredths[i])));
+        signals.add(words.say("summary.signal.beyond-limits.above", body, percent(hundredths[i])));
       }
       var x = PLOT.left() + (2 * i + 1) * (PLOT.right() - PLOT.left()) / (2 * hundredths.length);
       points.add(

@@ -1,0 +1,184 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.statement.ChartView;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("A chart of chill shrink")
+class MonthChartTest {
+  private static final String LATER = "2026-09-15T02:00:00Z";
+
+  @TempDir private Path folder;
+  private SmallShop shop;
+  private int bodies;
+
+  @BeforeEach
+  void startAShop() {
+    shop = new SmallShop(folder);
+  }
+
+  @Test
+  void of_one_body_has_a_centre_and_no_limits() {
+    kill("2026-07-06", 2);
+    var chart = chart("2026-07");
+    assertEquals(List.of("centre 2.00%"), labels(chart));
+    assertEquals(List.of("Too few bodies for limits."), chart.notes());
+    assertEquals(1, chart.points().size());
+  }
+
+  @Test
+  void of_two_bodies_has_limits_of_the_mean_and_3_mean_moving_ranges_over_1_128() {
+    kill("2026-07-06", 2);
+    kill("2026-07-07", 3);
+    assertEquals(
+        List.of("centre 2.50%", "upper limit 5.16%", "lower limit \u22120.16%"),
+        labels(chart("2026-07")));
+  }
+
+  @Test
+  void shows_the_months_before_and_never_those_after() {
+    kill("2026-06-30", 2);
+    kill("2026-07-06", 2);
+    kill("2026-07-07", 3);
+    kill("2026-08-03", 2);
+    assertEquals(3, chart("2026-07").points().size());
+    assertEquals(
+        List.of("June 2026", "July 2026"),
+        chart("2026-07").xTicks().stream().map(ChartView.Tick::label).toList());
+  }
+
+  @Test
+  void takes_its_limits_from_the_whole_series_and_says_so() {
+    kill("2026-07-06", 2);
+    kill("2026-07-07", 3);
+    kill("2026-08-03", 4);
+    assertTrue(
+        chart("2026-07")
+            .notes()
+            .get(0)
+            .endsWith("They come from all 3 bodies killed from 6 July 2026 to 3 August 2026."));
+    assertEquals("centre 3.00%", labels(chart("2026-07")).get(0));
+  }
+
+  @Test
+  void names_a_body_beyond_the_limits_in_its_own_month_alone() {
+    for (int day = 1; day <= 20; day++) {
+      kill(LocalDate.of(2026, 7, day).toString(), day == 10 ? 9 : 2 + day % 2);
+    }
+    kill("2026-08-03", 2);
+    var july = chart("2026-07");
+    assertEquals("K10 lost 9.00%: more than the upper limit.", july.notes().get(0));
+    assertEquals("K10", july.points().get(9).label());
+    assertTrue(july.points().get(9).signal());
+    var august = chart("2026-08");
+    assertTrue(august.points().get(9).signal());
+    assertEquals("", august.points().get(9).label());
+    assertFalse(august.notes().stream().anyMatch(note -> note.contains("K10")));
+  }
+
+  @Test
+  void is_of_the_months_main_species_and_of_each_other_with_five_bodies() {
+    for (int i = 0; i < 6; i++) {
+      kill("2026-07-06", 2);
+    }
+    for (int i = 0; i < 5; i++) {
+      kill("lamb", "2026-07-06", 2 + i % 2);
+    }
+    for (int i = 0; i < 4; i++) {
+      kill("pork", "2026-07-06", 2);
+    }
+    assertEquals(
+        List.of("beef", "lamb"),
+        shop.summary("2026-07", LATER).charts().stream()
+            .map(chart -> chart.heading().replaceAll("Chill shrink, (\\w+):.*", "$1"))
+            .toList());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 12, 80, 81, 150})
+  void stays_within_its_frame_and_keeps_words_apart(int number) {
+    for (int i = 0; i < number; i++) {
+      kill("2026-07-06", i % 17 == 16 ? 9 : 1 + i * 7 % 3);
+    }
+    var chart = chart("2026-07");
+    assertEquals(number, chart.points().size());
+    for (var point : chart.points()) {
+      assertTrue(point.x() > chart.plot().left() && point.x() < chart.plot().right());
+      assertTrue(point.y() >= chart.plot().top() && point.y() <= chart.plot().bottom());
+    }
+    assertApart(chart.lines().stream().map(ChartView.Line::textY).toList());
+    assertNamesApart(chart.points().stream().filter(p -> !p.label().isEmpty()).toList());
+  }
+
+  @Test
+  void shows_at_most_120_bodies_unless_the_month_has_more() {
+    for (int i = 0; i < 130; i++) {
+      kill(i < 110 ? "2026-06-06" : "2026-07-06", 2 + i % 2);
+    }
+    assertEquals(120, chart("2026-07").points().size());
+  }
+
+  @Test
+  void joins_its_points_in_order_of_kill() {
+    kill("2026-07-08", 3);
+    kill("2026-07-06", 2);
+    var chart = chart("2026-07");
+    assertEquals(
+        chart.points().stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
+        chart.trace());
+    assertTrue(chart.points().get(0).y() > chart.points().get(1).y(), "the 2% of 6 July first");
+    assertEquals(
+        List.of("6 Jul", "8 Jul"), chart.xTicks().stream().map(ChartView.Tick::label).toList());
+  }
+
+  private void kill(String day, int percent) {
+    kill("beef", day, percent);
+  }
+
+  private void kill(String species, String day, int percent) {
+    String body = "K" + ++bodies;
+    shop.add("bodies.csv", body + "," + species + "," + day + ",,,c-ann");
+    shop.hung(body, day, "200", "" + (200 - 2 * percent));
+  }
+
+  private ChartView chart(String month) {
+    return shop.summary(month, LATER).charts().get(0);
+  }
+
+  private static List<String> labels(ChartView chart) {
+    return chart.lines().stream().map(ChartView.Line::label).toList();
+  }
+
+  private static void assertApart(List<Integer> heights) {
+    for (int i = 0; i < heights.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertTrue(Math.abs(heights.get(i) - heights.get(j)) >= 10, heights.toString());
+      }
+    }
+  }
+
+  private static void assertNamesApart(List<ChartView.Point> named) {
+    for (int i = 0; i < named.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        var a = named.get(i);
+        var b = named.get(j);
+        boolean apart =
+            Math.abs(a.labelY() - b.labelY()) >= 10
+                || Math.abs(a.labelX() - b.labelX()) >= 3 * (a.label() + b.label()).length();
+        assertTrue(apart, a + " and " + b);
+      }
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.measure.Money;
+import gambrel.measure.Weight;
+import gambrel.register.Register;
+import gambrel.register.RegisterRow;
+import gambrel.statement.Fact;
+import gambrel.statement.SummaryView;
+import gambrel.statement.SummaryView.BatchRow;
+import gambrel.statement.SummaryView.Unpaid;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("A month's money, batches and held bodies")
+class MonthPaperworkTest {
+  private static final String NOW = "2026-09-15T02:00:00Z";
+
+  @TempDir private Path folder;
+  private SmallShop shop;
+
+  @BeforeEach
+  void startAShopWithABodyCutInEachMonth() {
+    shop = new SmallShop(folder);
+    shop.beef("B7", "2026-07-06", "c-ann").hung("B7", "2026-07-06", "204", "200");
+    shop.cut("B7", "2026-07-09", "156", "40");
+    shop.beef("B8", "2026-07-30", "c-bob").hung("B8", "2026-07-30", "204", "200");
+    shop.cut("B8", "2026-08-05", "156", "40");
+  }
+
+  @Test
+  void unpaid_statements_of_the_month_and_before_come_oldest_first() {
+    var register =
+        new Register(
+            List.of(
+                statement("c-bob", "B8", 1, "2026-08-06", 12_000, 1_200),
+                statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
+    var august = summary("2026-08", register);
+    assertEquals(
+        List.of(
+            new Unpaid("10 July 2026", "Ann Lowry", "B7", "110.00"),
+            new Unpaid("6 August 2026", "Bob Teasel", "B8", "132.00")),
+        august.unpaid());
+    assertEquals("242.00", august.unpaidTotal());
+    assertEquals(1, summary("2026-07", register).unpaid().size());
+  }
+
+  @Test
+  void a_payment_counts_from_its_day_on() {
+    var register =
+        new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
+    shop.add("payments.csv", "c-ann,B7,2026-09-01,60.00");
+    shop.add("payments.csv", "c-ann,B7,2026-12-01,50.00");
+    assertEquals("50.00", summary("2026-07", register).unpaidTotal());
+    assertEquals("0.00", summary(register, "2026-12-02T02:00:00Z").unpaidTotal());
+  }
+
+  @Test
+  void only_the_latest_revision_is_owed_but_since_the_first() {
+    var register =
+        new Register(
+            List.of(
+                statement("c-ann", "B7", 1, "2026-07-10", 10_000, 0),
+                statement("c-ann", "B7", 2, "2026-07-20", 9_000, 0)));
+    assertEquals(
+        List.of(new Unpaid("10 July 2026", "Ann Lowry", "B7", "90.00")),
+        summary("2026-07", register).unpaid());
+  }
+
+  @Test
+  void the_sums_of_a_month_are_of_its_own_statements() {
+    var register =
+        new Register(
+            List.of(
+                statement("c-bob", "B8", 1, "2026-08-06", 12_000, 1_200),
+                statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
+    shop.add("payments.csv", "c-ann,B7,2026-07-11,115.00");
+    var july = summary("2026-07", register);
+    assertTrue(july.totals().contains(new Fact("Tax on them", "$10.00")));
+    assertTrue(july.totals().contains(new Fact("Paid of them", "$115.00")));
+    assertTrue(july.totals().contains(new Fact("Still unpaid", "$0.00")));
+    assertTrue(july.totals().contains(new Fact("Owed to customers", "$5.00")));
+  }
+
+  @Test
+  void weights_of_a_month_add_up_what_belongs_to_it() {
+    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).totals();
+    assertEquals(
+        List.of(
+            new Fact("Bodies killed", "2"),
+            new Fact("On the rail, hot", "408.0\u00a0kg"),
+            new Fact("Bodies cut", "1"),
+            new Fact("Into the boning room", "200.0\u00a0kg"),
+            new Fact("Take-home", "156.0\u00a0kg"),
+            new Fact("Bone, not taken home", "40.0\u00a0kg")),
+        july);
+  }
+
+  @Test
+  void a_batch_belongs_to_the_month_of_its_last_row() {
+    shop.add("batches.csv", "M1,Beef mince,");
+    shop.beef("B9", "2026-07-06", "c-ann").hung("B9", "2026-07-06", "51", "50");
+    shop.row("bench", "2026-07-31T09:00", "B9", "trim", "48", "M1");
+    shop.row("bench", "2026-08-01T09:00", "", "mince", "47.04", "M1");
+    assertEquals(List.of(), summary("2026-07", SmallShop.NOTHING_ISSUED).batches());
+    assertEquals(
+        List.of(
+            new BatchRow("M1", "Beef mince", "48.00", "", "47.04", "0.96", "2.0", "balances")),
+        summary("2026-08", SmallShop.NOTHING_ISSUED).batches());
+  }
+
+  @Test
+  void an_open_batch_says_when_it_is_due() {
+    shop.add("batches.csv", "H1,Ham,2026-09-20");
+    shop.row("bench", "2026-09-01T09:00", "B8", "trim", "2", "H1");
+    var batch = summary("2026-09", SmallShop.NOTHING_ISSUED).batches().get(0);
+    assertEquals("open, due 20 Sep", batch.state());
+    assertEquals(List.of("", "", ""), List.of(batch.out(), batch.loss(), batch.percent()));
+  }
+
+  @Test
+  void a_held_body_says_why_with_its_figures_and_what_to_do() {
+    shop.beef("B9", "2026-07-20", "").hung("B9", "2026-07-20", "204", "200");
+    shop.cut("B9", "2026-07-22", "100", "40");
+    var held = summary("2026-07", SmallShop.NOTHING_ISSUED).held();
+    assertEquals(1, held.size());
+    assertEquals("B9, beef", held.get(0).body());
+    assertEquals("Fold End Boning Room", held.get(0).customer());
+    assertEquals(
+        "60.00\u00a0kg is missing in the boning room, 30.0% of the weight into it:"
+            + " more than the shop's limit.",
+        held.get(0).reason());
+    assertTrue(held.get(0).advice().contains("releases.csv"));
+  }
+
+  @Test
+  void a_missing_rail_weight_is_named() {
+    shop.beef("B9", "2026-07-20", "c-ann").row("rail", "2026-07-20T08:00", "B9", "hot", "204");
+    shop.cut("B9", "2026-07-22", "156", "40");
+    var held = summary("2026-07", SmallShop.NOTHING_ISSUED).held().get(0);
+    assertEquals("Weight missing from the rail: cold.", held.reason());
+  }
+
+  @Test
+  void rows_set_aside_are_named_by_ticket_and_never_by_file() {
+    shop.add("exports/day.csv", "bench,901,2026-07-09T09:40:00,B7,nothing,1.00,");
+    shop.add("exports/day.csv", "bench,,2026-07-09T09:41:00,B7,nothing,2.00,");
+    var july = summary("2026-07", SmallShop.NOTHING_ISSUED);
+    assertEquals(
+        "2 weighings of it were set aside: bench 901, a row without a ticket number.",
+        july.held().get(0).reason());
+    assertFalse(july.toString().contains("exports"));
+  }
+
+  private SummaryView summary(String month, Register register) {
+    return SmallShop.summary(shop.at(NOW), month, register);
+  }
+
+  private SummaryView summary(Register register, String moment) {
+    return SmallShop.summary(shop.at(moment), "2026-07", register);
+  }
+
+  private static RegisterRow statement(
+      String customer, String body, int revision, String issued, long charges, long tax) {
+    return new RegisterRow(
+        customer,
+        body,
+        revision,
+        LocalDateTime.parse(issued + "T02:00:00"),
+        Weight.ofThousandths(156_000),
+        new Money(charges),
+        new Money(tax),
+        Money.ZERO,
+        revision == 1 ? Optional.empty() : Optional.of(revision - 1),
+        "statements/" + customer + "/" + body + "-r" + revision + ".pdf",
+        "",
+        "");
+  }
+}

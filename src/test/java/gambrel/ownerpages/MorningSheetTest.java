@@ -1,0 +1,231 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.measure.Money;
+import gambrel.measure.Weight;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.reckoning.Night;
+import gambrel.register.RegisterRow;
+import gambrel.run.MorningReport;
+import gambrel.statement.MorningView;
+import gambrel.statement.MorningView.FileRow;
+import gambrel.statement.MorningView.Todo;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("A morning sheet")
+class MorningSheetTest {
+  private static final String NOW = "2026-07-15T02:00:00Z";
+
+  @TempDir private Path folder;
+  private SmallShop shop;
+
+  @BeforeEach
+  void startAShopWithABodyThatBalances() {
+    shop = new SmallShop(folder);
+    shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
+    shop.cut("B1", "2026-07-09", "156", "40");
+  }
+
+  @Test
+  void says_that_all_is_well_where_nothing_waits() {
+    var sheet = sheet(List.of());
+    assertEquals("Wednesday 15 July 2026", sheet.heading());
+    assertEquals(
+        List.of(
+            "All is well: nothing waits for you.",
+            "No statement was issued.",
+            "4 rows were read from 1 file: 4 used, 0 repeats, 0 void, 0 set aside."),
+        sheet.story());
+    assertEquals(List.of(), sheet.todo());
+    assertEquals(List.of(), sheet.notes());
+  }
+
+  @Test
+  void begins_with_what_waits_and_tells_what_only_needs_a_look() {
+    holdABody();
+    var sheet =
+        sheet(
+            List.of(
+                notice(NoticeCode.HELD, "", 0, "Body B2 waits: loss-high."),
+                notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 9, "codes.csv has no code 5."),
+                notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2, "It fits no row.")));
+    assertEquals("1 body waits for you. 1 thing to do. 1 thing to look at.", sheet.story().get(0));
+    assertEquals("B2, beef", sheet.held().get(0).body());
+  }
+
+  @Test
+  void a_remark_alone_leaves_all_well() {
+    var sheet = sheet(List.of(notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2, "No.")));
+    assertEquals(
+        "All is well: nothing waits for you. 1 thing to look at.", sheet.story().get(0));
+  }
+
+  @Test
+  void a_thing_to_do_has_its_place_its_ticket_its_cure_and_the_row() {
+    var notice =
+        notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 1234, "codes.csv has no code 5.")
+            .aboutTicket("bench", "77")
+            .quoting("bench,77,5");
+    assertEquals(
+        List.of(
+            new Todo(
+                "Waits",
+                "exports/day.csv, line 1234",
+                "scale bench, ticket 77",
+                "codes.csv has no code 5.",
+                "Add the code to codes.csv, or correct the row.",
+                "bench,77,5")),
+        sheet(List.of(notice)).todo());
+  }
+
+  @Test
+  void the_worst_comes_first_and_notes_are_no_work() {
+    var sheet =
+        sheet(
+            List.of(
+                notice(NoticeCode.CORRECTION_UNUSED, "a.csv", 1, "marked"),
+                notice(NoticeCode.CODE_UNKNOWN, "b.csv", 1, "held"),
+                notice(NoticeCode.REVISIONS_STOPPED, "", 0, "stopped"),
+                notice(NoticeCode.WEIGHED_ON_BLOCK, "", 0, "noted")));
+    assertEquals(
+        List.of("stopped", "held", "marked"), sheet.todo().stream().map(Todo::message).toList());
+    assertEquals(List.of("1 note for the record is in data/notices.csv."), sheet.notes());
+  }
+
+  @Test
+  void five_of_a_kind_in_a_file_are_told_one_by_one_and_six_are_one_thing_to_do() {
+    assertEquals(5, sheet(unlike(5)).todo().size());
+    var six = sheet(unlike(6)).todo();
+    assertEquals(1, six.size());
+    assertEquals("6 of this kind; the first: codes.csv has no code 1.", six.get(0).message());
+    assertEquals("exports/day.csv, line 1", six.get(0).place());
+  }
+
+  @Test
+  void what_is_said_twice_in_the_same_words_is_one_thing_to_do() {
+    var alike =
+        List.of(
+            notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 4, "codes.csv has no code 5."),
+            notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 8, "codes.csv has no code 5."));
+    var todo = sheet(alike).todo();
+    assertEquals(1, todo.size());
+    assertEquals(
+        "codes.csv has no code 5. The same of 2 rows; the first is shown.",
+        todo.get(0).message());
+  }
+
+  @Test
+  void lists_what_was_issued_with_what_is_to_pay() {
+    shop.add("bodies.csv", "B3,beef,2026-07-06,,,c-ann");
+    shop.add("exports/more.csv", "scale,ticket,time,body,code,net,customer");
+    shop.add("exports/more.csv", "bench,501,2026-07-09T10:00:00,B3,mince,4.00,c-bob");
+    var issued =
+        List.of(
+            statement("c-ann", "B1", 2, 156_000, 10_000), statement("c-bob", "B3", 1, 4_000, 0));
+    var sheet = sheet(shop.at(NOW), issued, List.of(), false);
+    assertEquals(
+        List.of(
+            new MorningView.Issued(
+                "Ann Lowry", "B1", "revision 2", "156.00\u00a0kg", "$100.00"),
+            new MorningView.Issued("Bob Teasel", "B3", "", "4.00\u00a0kg", "")),
+        sheet.issued());
+    assertEquals("2 statements were issued.", sheet.story().get(1));
+  }
+
+  @Test
+  void up_to_twenty_files_are_listed_one_by_one() {
+    files(19);
+    assertEquals(20, sheet(List.of()).files().size());
+  }
+
+  @Test
+  void of_many_files_the_old_ones_that_need_nothing_are_one_line() {
+    files(30);
+    shop.add("exports/f07.csv", "bench,999,2026-07-07T10:00:00,B1,nothing,4.00");
+    shop.add("exports/new.csv", "scale,ticket,time,body,code,net");
+    shop.add("exports/new.csv", "rail,801,2026-07-14T10:00:00,B1,aged,198");
+    var sheet = sheet(List.of());
+    assertEquals(
+        List.of(
+            new FileRow("exports/f07.csv", "1", "0", "0", "0", "1"),
+            new FileRow("exports/new.csv", "1", "1", "0", "0", "0"),
+            new FileRow("30 other files, with nothing new", "4", "4", "0", "0", "0")),
+        sheet.files());
+    assertEquals(new FileRow("Total", "6", "5", "0", "0", "1"), sheet.fileTotal());
+  }
+
+  @Test
+  void names_open_bodies_and_a_register_that_was_not_there() {
+    shop.beef("B4", "2026-07-14", "c-ann").row("rail", "2026-07-14T08:00", "B4", "hot", "204");
+    var sheet = sheet(shop.at(NOW), List.of(), List.of(), true);
+    assertEquals("1 body is still open and needs nothing yet. Open: B4.", sheet.notes().get(0));
+    assertTrue(sheet.notes().get(1).startsWith("There was no register"));
+  }
+
+  private void holdABody() {
+    shop.beef("B2", "2026-07-06", "c-bob").hung("B2", "2026-07-06", "204", "200");
+    shop.cut("B2", "2026-07-09", "100", "40");
+  }
+
+  private void files(int number) {
+    String head = "scale,ticket,time,body,code,net";
+    IntStream.rangeClosed(1, number)
+        .forEach(i -> shop.add("exports/f%02d.csv".formatted(i), head));
+  }
+
+  private static List<Notice> unlike(int number) {
+    return IntStream.rangeClosed(1, number)
+        .mapToObj(
+            i ->
+                notice(
+                    NoticeCode.CODE_UNKNOWN,
+                    "exports/day.csv",
+                    i,
+                    "codes.csv has no code " + i + "."))
+        .toList();
+  }
+
+  private static Notice notice(NoticeCode code, String file, int line, String message) {
+    return Notice.of(code, new Place(file, line), message);
+  }
+
+  private MorningView sheet(List<Notice> notices) {
+    return sheet(shop.at(NOW), List.of(), new ArrayList<>(notices), false);
+  }
+
+  private static MorningView sheet(
+      Night night, List<RegisterRow> issued, List<Notice> notices, boolean newRegister) {
+    var report = new MorningReport(night, issued, List.of(), notices, newRegister);
+    return MorningComposer.compose(report, SmallShop.wording(night));
+  }
+
+  private static RegisterRow statement(
+      String customer, String body, int revision, long takeHome, long charges) {
+    return new RegisterRow(
+        customer,
+        body,
+        revision,
+        LocalDateTime.parse("2026-07-15T02:00:00"),
+        Weight.ofThousandths(takeHome),
+        new Money(charges),
+        Money.ZERO,
+        Money.ZERO,
+        Optional.empty(),
+        "statements/" + customer + "/" + body + "-r" + revision + ".pdf",
+        "",
+        "");
+  }
+}

@@ -1,0 +1,67 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.balance.BatchState;
+import gambrel.cuts.Species;
+import gambrel.decision.ReasonCode;
+import gambrel.decision.State;
+import gambrel.notice.Severity;
+import gambrel.shop.Outcome;
+import gambrel.statement.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayName("The owner's pages have words for")
+class OwnerWordsTest {
+  private static final Set<ReasonCode> OPEN_ONLY =
+      EnumSet.of(ReasonCode.BATCH_OPEN, ReasonCode.PART_CUT);
+  private static final List<String> SIGNALS =
+      List.of("beyond-limits", "two-of-three", "four-of-five", "eight-on-one-side");
+
+  static Stream<String> everyKeyThatIsPutTogether() {
+    return Stream.of(
+            Stream.of(ReasonCode.values())
+                .filter(code -> !OPEN_ONLY.contains(code))
+                .flatMap(code -> Stream.of(reason(code), "summary.cure." + code.id())),
+            SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
+            Stream.of(Ownership.values()).map(Ownership::key),
+            Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),
+            Stream.of(State.values()).map(s -> "summary.state." + s.id()),
+            Stream.of(BatchState.values()).map(s -> "summary.batch." + s.id()),
+            Stream.of("hot", "cold", "aged").map(step -> "summary.step." + step),
+            EnumSet.complementOf(EnumSet.of(Outcome.CUT)).stream().map(OwnerWordsTest::outcome),
+            EnumSet.complementOf(EnumSet.of(Severity.NOTE)).stream()
+                .map(s -> "morning.severity." + s.id()))
+        .flatMap(keys -> keys);
+  }
+
+  private static String reason(ReasonCode code) {
+    String key = "summary.reason." + code.id();
+    return code == ReasonCode.ROW_SET_ASIDE ? key + ".one" : key;
+  }
+
+  private static String signal(String code, String side) {
+    return "summary.signal." + code + "." + side;
+  }
+
+  private static String outcome(Outcome outcome) {
+    return "summary.outcome." + outcome.name().toLowerCase(Locale.ROOT);
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyKeyThatIsPutTogether")
+  void every_kind_of_thing(String key) throws IOException {
+    var english = Words.of(List.of(Files.readString(Path.of("templates/words_en.properties"))));
+    assertTrue(english.has(key), key);
+  }
+}

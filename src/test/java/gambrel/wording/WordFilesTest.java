@@ -1,0 +1,78 @@
+package gambrel.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.shop.Settings;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("Words files")
+class WordFilesTest {
+  @TempDir private Path folder;
+
+  private WordFiles files(String settings, Map<String, String> own) {
+    return new WordFiles(
+        FarmShop::file,
+        name -> Optional.ofNullable(own.get(name)).or(() -> FarmShop.file(name)),
+        settings(settings));
+  }
+
+  private Settings settings(String lines) {
+    return new FarmShop(folder).add("shop.properties", lines).night().shop().settings();
+  }
+
+  @Test
+  void areChosenByTheReadersLanguage() {
+    var files = files("", Map.of("words_fr.properties", "packs.question=Combien ?\n"));
+    assertEquals("Combien ?", files.of("fr").say("packs.question"));
+    assertEquals("How much is there?", files.of("").say("packs.question"));
+    assertEquals("fr-AU", files.of("fr").language());
+  }
+
+  @Test
+  void ofALanguageThatLackAWordHaveItInEnglish() {
+    var files = files("", Map.of("words_fr.properties", "packs.question=Combien ?\n"));
+    assertEquals("What do I owe?", files.of("fr").say("owe.question"));
+  }
+
+  @Test
+  void thatDoNotExistLeaveTheReaderWithEnglish() {
+    assertEquals("How much is there?", files("", Map.of()).of("pl").say("packs.question"));
+    assertEquals("en-AU", files("", Map.of()).of("pl").language());
+  }
+
+  @Test
+  void ofTheRegionStandOverTheLanguages() {
+    var american = files("region=us\nlocale=en-US", Map.of()).shop();
+    assertTrue(american.say("packs.whole.lead", "9 lb").contains("carcass"));
+    assertEquals("March 2, 2026", american.formats().date(LocalDate.of(2026, 3, 2)));
+  }
+
+  @Test
+  void ofTheShopStandBeforeTheBuiltInOnesAndMayLackWords() {
+    var files = files("", Map.of("words_en.properties", "packs.question=How many?\n"));
+    assertEquals("How many?", files.shop().say("packs.question"));
+    assertEquals("What do I owe?", files.shop().say("owe.question"));
+  }
+
+  @Test
+  void thatAskForAFigureWhichTheyAreNotGivenAreRefused() {
+    var files = files("", Map.of("words_en.properties", "packs.whole.lead=It is {4}.\n"));
+    var problem = assertThrows(IllegalArgumentException.class, files::shop);
+    assertEquals(
+        "\"packs.whole.lead\" asks for {4}, which it is not given", problem.getMessage());
+  }
+
+  @Test
+  void withADatePatternThatIsNoneAreRefused() {
+    var files = files("", Map.of("words_en.properties", "date.date=b{{\n"));
+    assertThrows(IllegalArgumentException.class, files::shop);
+  }
+}
