@@ -82,7 +82,7 @@ public final class BatchReader {
   }
 
   private static Weight total(List<Weighing> rows, Step step) {
-    return Weight.sum(rows.stream().filter(w -> w.step() == step).map(Weighing::net).toList());
+    return Weighing.total(rows.stream().filter(w -> w.step() == step).toList());
   }
 
   private BatchState state(List<Weighing> rows, Weight meatIn, Weight added, Weight out) {

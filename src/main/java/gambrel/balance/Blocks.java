@@ -58,8 +58,8 @@ final class Blocks {
           balances.add(
               new PieceBalance(
                   item,
-                  total(weighings),
-                  allInside ? Optional.of(total(came)) : Optional.empty(),
+                  Weighing.total(weighings),
+                  allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
                   uncertainty.resolutionSquared(all),
                   weighings));
         });
@@ -68,9 +68,5 @@ final class Blocks {
 
   private boolean isInside(Weighing weighing) {
     return byItem.keySet().stream().anyMatch(i -> body.tree().isUnder(weighing.item(), i));
-  }
-
-  private static Weight total(List<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 }

@@ -35,7 +35,7 @@ public final class BodyReader {
     var blocks = new Blocks(weighings);
     boolean fromBlock = rail.isEmpty() && !weighings.of(Step.BLOCK).isEmpty();
     var into = fromBlock ? blocks.topmost() : rail.boning().weighings();
-    Optional<Weight> boning = into.isEmpty() ? Optional.empty() : Optional.of(total(into));
+    Optional<Weight> boning = into.isEmpty() ? Optional.empty() : Optional.of(Weighing.total(into));
     var trimmed = trim.all();
     var out = weighings.outButOffal().stream().filter(w -> !trimmed.contains(w)).toList();
     return new BodyBalance(
@@ -97,12 +97,12 @@ public final class BodyReader {
             .toList();
     boolean binned = settings.bins() != Bins.NO;
     var counted = binned ? out : out.stream().filter(w -> w.step() != Step.BIN).toList();
-    var left = boning.map(w -> w.minus(total(counted)));
+    var left = boning.map(w -> w.minus(Weighing.total(counted)));
     return outputs(
         weighings,
         trim,
-        total(packs).plus(batchPart),
-        Optional.of(total(meat).plus(batchPart)),
+        Weighing.total(packs).plus(batchPart),
+        Optional.of(Weighing.total(meat).plus(batchPart)),
         left,
         into,
         counted);
@@ -123,8 +123,8 @@ public final class BodyReader {
     return new Outputs(
         takeHome,
         meatHome,
-        total(weighings.of(Step.PACK).stream().filter(weighings::isOffal).toList()),
-        total(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList()),
+        Weighing.total(weighings.of(Step.PACK).stream().filter(weighings::isOffal).toList()),
+        Weighing.total(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList()),
         bin(weighings, Kind.BONE),
         bin(weighings, Kind.FAT),
         bin(weighings, Kind.WASTE),
@@ -142,7 +142,7 @@ public final class BodyReader {
       return Optional.empty();
     }
     return Optional.of(
-        total(
+        Weighing.total(
             weighings.of(Step.BIN).stream()
                 .filter(w -> binKind(weighings.kind(w)) == kind)
                 .toList()));
@@ -168,9 +168,5 @@ public final class BodyReader {
     var ids = new TreeSet<String>();
     weighings.of(Step.TUB).stream().filter(Weighing::inBatch).forEach(w -> ids.add(w.batch()));
     return ids.stream().map(batches::get).toList();
-  }
-
-  private static Weight total(List<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 }

@@ -19,6 +19,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class HungParts {
   private static final List<String> LABELS = List.of("left-", "right-");
 
+  /** They hang whatever kind a shop's own cuts give them. */
+  private static final Set<String> SIDES_AND_QUARTERS =
+      Set.of("side", "forequarter", "hindquarter");
+
   private final CutTree tree;
   private final int head;
   private final boolean apart;
@@ -88,7 +92,9 @@ final class HungParts {
   }
 
   private boolean isHung(String item) {
-    return isFollowed(item) && tree.find(item).orElseThrow().kind() == Kind.CARCASE;
+    return isFollowed(item)
+        && (SIDES_AND_QUARTERS.contains(plain(item))
+            || tree.find(item).orElseThrow().kind() == Kind.CARCASE);
   }
 
   private boolean isFollowed(String item) {

@@ -21,6 +21,6 @@ public record RailPiece(String item, Step step, int number, List<Weighing> weigh
 
   /** Their sum. */
   public Weight weight() {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+    return Weighing.total(weighings);
   }
 }

@@ -67,7 +67,6 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
 
   /** What left the body: a tub without a batch is only weighed on its way. */
   static Weight total(List<Weighing> weighings) {
-    return Weight.sum(
-        weighings.stream().filter(BodyWeighings::isOut).map(Weighing::net).toList());
+    return Weighing.total(weighings.stream().filter(BodyWeighings::isOut).toList());
   }
 }

@@ -66,8 +66,7 @@ final class Quantity {
 
   private static BigFraction total(
       Charge charge, BodyBalance balance, List<Weighing> weighings) {
-    return Weight.sum(only(charge, balance, weighings).stream().map(Weighing::net).toList())
-        .fraction();
+    return Weighing.total(only(charge, balance, weighings)).fraction();
   }
 
   private static List<Weighing> only(

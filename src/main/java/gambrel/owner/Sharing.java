@@ -87,7 +87,7 @@ public final class Sharing {
 
   private void divide(
       String item, ItemPacks packs, TreeSet<String> customers, Map<String, List<Line>> lines) {
-    long total = packs.whole.orElseGet(() -> total(packs.shared)).thousandths();
+    long total = packs.whole.orElseGet(() -> Weighing.total(packs.shared)).thousandths();
     boolean nothingShared = packs.shared.isEmpty() && packs.whole.isEmpty();
     var parts = Division.divide(total, owners);
     for (String customer : customers) {
@@ -96,7 +96,7 @@ public final class Sharing {
       if (outright.isEmpty() && !owns) {
         continue;
       }
-      var own = Weight.ofThousandths(total(outright).thousandths());
+      var own = Weight.ofThousandths(Weighing.total(outright).thousandths());
       var part = Weight.ofThousandths(parts.getOrDefault(customer, 0L));
       lines
           .computeIfAbsent(customer, c -> new ArrayList<>())
@@ -140,10 +140,6 @@ public final class Sharing {
                       .add(new BatchPart(batch.batch().id(), Weight.ofThousandths(weight))));
     }
     return parts;
-  }
-
-  private static Weight total(List<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 
   /** The packs of one item. */

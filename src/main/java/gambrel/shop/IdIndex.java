@@ -16,7 +16,7 @@ public final class IdIndex {
   public IdIndex(Collection<String> ids) {
     for (String id : ids) {
       this.ids.add(id);
-      withoutZeros.computeIfAbsent(strip(id), k -> new HashSet<>()).add(id);
+      withoutZeros.computeIfAbsent(withoutZeros(id), k -> new HashSet<>()).add(id);
     }
   }
 
@@ -33,13 +33,14 @@ public final class IdIndex {
     if (ids.contains(text)) {
       return Optional.of(new Match(text, true));
     }
-    var candidates = withoutZeros.getOrDefault(strip(text), Set.of());
+    var candidates = withoutZeros.getOrDefault(withoutZeros(text), Set.of());
     return candidates.size() == 1
         ? Optional.of(new Match(candidates.iterator().next(), false))
         : Optional.empty();
   }
 
-  private static String strip(String id) {
+  /** An id as a spreadsheet leaves it that takes it for a number. */
+  public static String withoutZeros(String id) {
     return id.replaceFirst("^0+(?=.)", "");
   }
 }

@@ -2,6 +2,7 @@ package gambrel.weighing;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.shop.IdIndex;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -77,7 +78,7 @@ final class Comparison {
   }
 
   private static String ticket(ReadRow row, String ticket) {
-    return row.scale() + '\n' + ticket.replaceFirst("^0+(?=.)", "");
+    return row.scale() + '\n' + IdIndex.withoutZeros(ticket);
   }
 
   private void cancel(ReadRow row) {

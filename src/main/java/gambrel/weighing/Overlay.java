@@ -3,6 +3,7 @@ package gambrel.weighing;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.shop.Correction;
+import gambrel.shop.IdIndex;
 import gambrel.shop.Shop;
 import java.math.BigInteger;
 import java.time.LocalDate;
@@ -58,11 +59,7 @@ final class Overlay {
   }
 
   private static String key(String scale, String ticket) {
-    return scale + '\n' + withoutZeros(ticket);
-  }
-
-  private static String withoutZeros(String ticket) {
-    return ticket.replaceFirst("^0+(?=.)", "");
+    return scale + '\n' + IdIndex.withoutZeros(ticket);
   }
 
   /** A row after its corrections. */

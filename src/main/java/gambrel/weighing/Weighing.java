@@ -9,6 +9,7 @@ import gambrel.shop.Step;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -44,9 +45,17 @@ public record Weighing(
     String customer,
     String boner) {
 
-  /** Earliest first; at one time by file and line. */
+  /** Earliest first; at one time by scale and ticket, so that the files' names do not matter. */
   public static final Comparator<Weighing> BY_TIME =
-      Comparator.comparing((Weighing w) -> w.time().toInstant()).thenComparing(Weighing::place);
+      Comparator.comparing((Weighing w) -> w.time().toInstant())
+          .thenComparing(w -> w.scale().id())
+          .thenComparing(Weighing::ticket)
+          .thenComparing(Weighing::place);
+
+  /** The net weights of {@code weighings} together. */
+  public static Weight total(Collection<Weighing> weighings) {
+    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+  }
 
   /** Where the thing is on its way. */
   public Step step() {

@@ -170,7 +170,7 @@ class BuiltInCutsTest {
     var part = tree.find(id).orElseThrow();
     assertEquals(parent, part.parent(), id);
     assertEquals(count, part.count(), id);
-    assertEquals(Kind.PIECE, part.kind(), id);
+    assertEquals(Kind.CARCASE, part.kind(), id);
   }
 
   private static void assertKinds(CutTree tree, Kind kind, String... ids) {

@@ -98,7 +98,8 @@ class OracleTest {
 
     assertBody(tables, "cold_kg", "293.000");
     assertBody(tables, "boning_kg", "290.000"); // 70 + 74, and the right side's cold 146
-    assertBody(tables, "ageing_shrink_pct", "2.041"); // 3 / 147
+    // the right hindquarter was aged too, and its cold weight is not known apart
+    assertBody(tables, "ageing_shrink_pct", "");
   }
 
   @Test

@@ -19,7 +19,10 @@ final class Row {
   }
 
   static final Comparator<Row> BY_TIME =
-      Comparator.comparing((Row r) -> r.time).thenComparing(r -> r.index);
+      Comparator.comparing((Row r) -> r.time)
+          .thenComparing(r -> r.scale == null ? "" : r.scale.id())
+          .thenComparing(r -> r.cell("ticket"))
+          .thenComparing(r -> r.index);
 
   private static final Set<String> MASS =
       Set.of("hot", "cold", "aged", "block", "tub", "added", "pack", "bin");
