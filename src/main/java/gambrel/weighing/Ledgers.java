@@ -77,8 +77,8 @@ public final class Ledgers {
         rows.add(reader.read(corrected.row(), corrected.removed()));
       }
     }
-    notices.addAll(overlay.unused());
     corrections.addAll(overlay.applied());
+    notices.addAll(overlay.unused());
     return rows;
   }
 
