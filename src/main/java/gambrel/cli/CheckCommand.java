@@ -3,7 +3,6 @@ package gambrel.cli;
 import gambrel.notice.Notice;
 import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
-import gambrel.run.PdfDocuments;
 import gambrel.run.Preview;
 import gambrel.run.RefusedException;
 import java.io.PrintWriter;
@@ -32,13 +31,22 @@ final class CheckCommand implements Callable<Integer> {
       description = "writes the statement of the body that was cut last, to look at the templates")
   private Path preview;
 
+  private final DocumentMaker maker;
+
+  CheckCommand(DocumentMaker maker) {
+    this.maker = maker;
+  }
+
   @Override
   public Integer call() {
     var console = new Console(spec);
     try {
+      if (preview != null) {
+        OutputPath.refuseExports(preview, arguments.shop());
+      }
       var inputs = arguments.read();
       var asOf = arguments.asOf(inputs);
-      var documents = PdfDocuments.of(arguments.shop(), inputs.shop().settings());
+      var documents = maker.of(arguments.shop(), inputs.shop().settings());
       var outcome =
           new NightlyRun(inputs, documents).check(arguments.shop().resolve("reports"), asOf);
       if (outcome instanceof Outcome.Done done) {

@@ -1,5 +1,7 @@
 package gambrel.cli;
 
+import gambrel.notice.Severity;
+import gambrel.run.MorningReport;
 import gambrel.run.Outcome;
 import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,6 +20,24 @@ final class Console {
 
   PrintWriter err() {
     return spec.commandLine().getErr();
+  }
+
+  /** Says on stderr what was not done, and how much waits for a person. */
+  void warn(MorningReport report) {
+    var notices = report.notices();
+    notices.stream()
+        .filter(notice -> notice.severity() == Severity.STOP)
+        .forEach(
+            n ->
+                err()
+                    .println(
+                        ("gambrel: " + n.code().id() + " " + n.place()).strip()
+                            + ": "
+                            + n.message()));
+    long waiting = notices.stream().filter(n -> n.severity() == Severity.HOLD).count();
+    if (waiting > 0) {
+      err().println("gambrel: things that wait for a person, on the morning sheet: " + waiting);
+    }
   }
 
   /** Says on stderr why nothing came of it, if so; returns the exit code. */

@@ -1,6 +1,5 @@
 package gambrel.cli;
 
-import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -12,12 +11,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Take-home statements and shrink summaries from a boning room's scale exports.",
-    subcommands = {
-      RunCommand.class,
-      CheckCommand.class,
-      ExplainCommand.class,
-      GenerateCompletion.class
-    },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:nothing for a person to do",

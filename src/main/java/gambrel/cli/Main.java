@@ -1,7 +1,9 @@
 package gambrel.cli;
 
+import gambrel.run.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 
 /** Where the program starts. */
@@ -17,17 +19,35 @@ public final class Main {
 
   /** Runs one command; returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
+    return run(PdfDocuments::of, out, err, args);
+  }
+
+  /** The same with other documents. */
+  static int run(DocumentMaker maker, PrintWriter out, PrintWriter err, String... args) {
     var line = new CommandLine(new GambrelCommand());
+    line.addSubcommand(new RunCommand(maker));
+    line.addSubcommand(new CheckCommand(maker));
+    line.addSubcommand(new ExplainCommand());
+    line.addSubcommand(new GenerateCompletion());
     line.setOut(out);
     line.setErr(err);
-    line.setExecutionExceptionHandler(
-        (problem, command, parsed) -> {
-          command.getErr().println("gambrel: " + problem);
-          return ExitCode.FAILED;
-        });
-    int code = line.execute(args);
+    line.setExecutionExceptionHandler((problem, command, parsed) -> failed(err, problem));
+    int code = execute(line, err, args);
     out.flush();
     err.flush();
     return code;
+  }
+
+  private static int execute(CommandLine line, PrintWriter err, String... args) {
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError e) {
+      return failed(err, e);
+    }
+  }
+
+  private static int failed(PrintWriter err, Throwable problem) {
+    err.println("gambrel: failed, and the last published state stands: " + problem);
+    return ExitCode.FAILED;
   }
 }

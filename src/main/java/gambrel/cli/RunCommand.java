@@ -4,9 +4,7 @@ import gambrel.reckoning.Night;
 import gambrel.run.MorningReport;
 import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
-import gambrel.run.PdfDocuments;
 import gambrel.run.RefusedException;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -42,19 +40,26 @@ final class RunCommand implements Callable<Integer> {
       description = "a month to summarise, instead of every month that has a body; may be repeated")
   private List<String> months = new ArrayList<>();
 
+  private final DocumentMaker maker;
+
+  RunCommand(DocumentMaker maker) {
+    this.maker = maker;
+  }
+
   @Override
   public Integer call() {
     var console = new Console(spec);
     try {
       var wanted = months();
       var root = out == null ? arguments.shop().resolve("reports") : out;
-      refuseExports(root);
+      OutputPath.checkFolder(root, arguments.shop());
       var inputs = arguments.read();
       var asOf = arguments.asOf(inputs);
-      var documents = PdfDocuments.of(arguments.shop(), inputs.shop().settings());
+      var documents = maker.of(arguments.shop(), inputs.shop().settings());
       var outcome = new NightlyRun(inputs, documents).run(root, asOf, wanted);
       if (outcome instanceof Outcome.Done done && !arguments.isQuiet()) {
         tell(console.out(), root, done.report());
+        console.warn(done.report());
       }
       return console.finish(outcome);
     } catch (RefusedException e) {
@@ -74,31 +79,12 @@ final class RunCommand implements Callable<Integer> {
     return wanted;
   }
 
-  private void refuseExports(Path root) throws RefusedException {
-    var exports = real(arguments.shop().resolve("exports"));
-    if (real(root).startsWith(exports)) {
-      throw new RefusedException("the output folder must not lie in the shop's exports");
-    }
-  }
-
-  /** The path as the system knows it, as far as it exists. */
-  private static Path real(Path path) {
-    var absolute = path.toAbsolutePath().normalize();
-    for (var existing = absolute; existing != null; existing = existing.getParent()) {
-      try {
-        return existing.toRealPath().resolve(existing.relativize(absolute)).normalize();
-      } catch (IOException e) {
-        continue;
-      }
-    }
-    return absolute;
-  }
-
   private static void tell(PrintWriter to, Path root, MorningReport report) {
     Night night = report.night();
     int read = night.ledger().rows().stream().mapToInt(row -> row.read()).sum();
     int aside = night.ledger().setAside().size();
-    to.printf("%d rows read from %d exports, %d set aside%n", read, night.ledger().rows().size(), aside);
+    int files = night.ledger().rows().size();
+    to.printf("%d rows read from %d exports, %d set aside%n", read, files, aside);
     to.printf("%d statements issued  %s%n", report.issued().size(), root.resolve("statements"));
     to.printf("%d statements held    %s%n", report.held().size(), root.resolve("held"));
     to.printf("summaries             %s%n", root.resolve("summaries"));

@@ -2,6 +2,7 @@ package gambrel.explain;
 
 import gambrel.measure.Exact;
 import gambrel.measure.Money;
+import gambrel.owner.Entitlement;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.shop.Step;
@@ -26,7 +27,7 @@ final class CustomerExplanation {
 
   void add(String customer) {
     var own = account.entitlements().get(customer);
-    lines.heading("Customer " + customer + ", share " + own.share());
+    lines.heading("Customer " + customer + ", share " + own.share() + shareSource(own));
     lines.weight("take home", Optional.of(own.takeHome()), "the lines below without offal");
     for (var line : own.lines()) {
       lines.weight(
@@ -70,8 +71,27 @@ final class CustomerExplanation {
     var tax = bill.tax(customer);
     lines.figure("charges", money(charges), "without tax");
     lines.figure("tax", money(tax), "");
-    lines.figure("paid", money(paid), "payments.csv");
+    lines.figure("paid", money(paid), "payments.csv, those that name customer and body");
+    payments(customer);
     lines.figure("due", money(charges.plus(tax).minus(paid)), "charges + tax - paid");
+  }
+
+  private String shareSource(Entitlement own) {
+    if (own.isOutrightOnly()) {
+      return " (packs weighed with this customer only)";
+    }
+    return account.body().shares().isEmpty() ? "  bodies.csv" : "  shares.csv";
+  }
+
+  private void payments(String customer) {
+    night.shop().payments().stream()
+        .filter(p -> p.customer().equals(customer) && p.body().equals(account.body().id()))
+        .filter(p -> !p.date().isAfter(night.asOf().toLocalDate()))
+        .forEach(
+            p ->
+                lines.text(
+                    ("  payment of " + p.date() + "  " + p.amount().decimal(currency) + "  " + p.note())
+                        .stripTrailing()));
   }
 
   private Optional<BigDecimal> money(Money amount) {

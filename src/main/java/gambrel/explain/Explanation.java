@@ -2,19 +2,14 @@ package gambrel.explain;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Outputs;
 import gambrel.balance.PieceBalance;
 import gambrel.measure.Exact;
-import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
-import gambrel.shop.Step;
-import gambrel.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Traces every figure of a body down to file, line and ticket. */
@@ -22,12 +17,13 @@ public final class Explanation {
   private final Night night;
   private final BodyAccount account;
   private final BodyBalance balance;
-  private final Lines lines = new Lines();
+  private final Lines lines;
 
   private Explanation(Night night, BodyAccount account) {
     this.night = night;
     this.account = account;
     this.balance = account.balance();
+    this.lines = new Lines(night.ledger().corrections());
   }
 
   /** The explanation of a body, or empty if the shop has no such body. */
@@ -39,11 +35,11 @@ public final class Explanation {
   private List<String> lines() {
     body();
     rail();
-    outputs();
+    new OutputsExplanation(balance, lines).add();
     pieces();
     balance.batches().forEach(this::batch);
     account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));
-    setAside();
+    new PaperExplanation(night, account.body(), lines).add();
     return lines.all();
   }
 
@@ -110,49 +106,6 @@ public final class Explanation {
     lines.figure(name, figure.apply(balance).map(p -> Exact.round(p, 3)), formula);
   }
 
-  private void outputs() {
-    lines.heading("What came of it");
-    var outputs = balance.outputs();
-    var weighings = balance.weighings();
-    var packs = weighings.of(Step.PACK);
-    weight("take_home", Outputs::takeHome, "packs without batch and the meat part of its batches");
-    lines.weighings(packs.stream().filter(Predicate.not(weighings::isOffal)).toList());
-    lines.weight(
-        "meat_home", outputs.flatMap(Outputs::meatHome), "the same of kinds meat and trim");
-    weight("offal", Outputs::offal, "packs of offal");
-    lines.weighings(packs.stream().filter(weighings::isOffal).toList());
-    weight("tub", Outputs::tub, "tubs that went into batches");
-    lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList());
-    lines.weight("bone", outputs.flatMap(Outputs::bone), "bins of kind bone");
-    lines.weight("fat", outputs.flatMap(Outputs::fat), "bins of kind fat");
-    lines.weight("waste", outputs.flatMap(Outputs::waste), "all other bins");
-    lines.weighings(weighings.of(Step.BIN));
-    weight("rail_trim", Outputs::railTrim, "taken off while it hung, contained in the above");
-    lines.weighings(balance.trim().all());
-    lines.weight(
-        "cutting_loss",
-        outputs.flatMap(Outputs::cuttingLoss),
-        "boning - packs - tubs - bins, without offal and rail trim");
-    lines.weight(
-        "unweighed", outputs.flatMap(Outputs::unweighed), "boning - packs - tubs: no bins weighed");
-    lines.figure(
-        "balance_u",
-        outputs.flatMap(Outputs::resolutionSquared).map(s -> Exact.sqrt(s, 3)),
-        "2 * root of the sum of d^2/12 over these weighings");
-    lines.figure(
-        "balance_scale",
-        outputs.flatMap(Outputs::permittedSquared).map(s -> Exact.sqrt(s, 3)),
-        "permitted errors of the scales (OIML R 76 in service)");
-    lines.weight("batch_loss", outputs.flatMap(Outputs::batchLoss), "tubs - its parts of batches");
-    percent("take_home_of_hot_pct", BodyBalance::takeHomeOfHotPercent, "take_home / hot");
-    percent("take_home_of_cold_pct", BodyBalance::takeHomeOfColdPercent, "take_home / cold");
-    percent("meat_of_cold_pct", BodyBalance::meatOfColdPercent, "meat_home / cold");
-  }
-
-  private void weight(String name, Function<Outputs, Weight> figure, String formula) {
-    lines.weight(name, balance.outputs().map(figure), formula);
-  }
-
   private void pieces() {
     if (!balance.pieces().isEmpty()) {
       lines.heading("Pieces weighed on the block");
@@ -176,23 +129,5 @@ public final class Explanation {
         batch.isOpen() ? Optional.empty() : Optional.of(batch.partOf(account.body().id())),
         "out * meat in / (meat in + added), divided by the meat put in");
     lines.weighings(batch.weighings());
-  }
-
-  private void setAside() {
-    var rows =
-        night.ledger().setAside().stream()
-            .filter(row -> row.bodies().contains(account.body().id()))
-            .toList();
-    if (!rows.isEmpty()) {
-      lines.heading("Rows set aside that name it");
-    }
-    rows.forEach(
-        row ->
-            lines.text(
-                row.notice().place()
-                    + "  "
-                    + row.notice().code().id()
-                    + "  "
-                    + row.notice().message()));
   }
 }

@@ -1,17 +1,30 @@
 package gambrel.explain;
 
 import gambrel.measure.Weight;
+import gambrel.notice.Place;
+import gambrel.weighing.AppliedCorrection;
 import gambrel.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Builds the text of an explanation: a figure, how it is made, and the weighings behind it. */
 final class Lines {
   private final List<String> lines = new ArrayList<>();
+  private final Map<Place, List<AppliedCorrection>> corrections = new HashMap<>();
 
+  /** With the corrections that were laid over rows. */
+  Lines(List<AppliedCorrection> applied) {
+    for (var one : applied) {
+      corrections.computeIfAbsent(one.row().place(), p -> new ArrayList<>()).add(one);
+    }
+  }
+
+  /** The lines so far. */
   List<String> all() {
     return List.copyOf(lines);
   }
@@ -55,6 +68,30 @@ final class Lines {
               ticket,
               w.time().toLocalDateTime(),
               more));
+      corrections.getOrDefault(w.place(), List.of()).forEach(this::correction);
     }
+  }
+
+  private void correction(AppliedCorrection applied) {
+    lines.add("                  " + words(applied));
+  }
+
+  /** What a correction changed, who decided it, and where it stands. */
+  static String words(AppliedCorrection applied) {
+    var c = applied.correction();
+    return "corrected: "
+        + c.field()
+        + " was "
+        + (applied.was().isEmpty() ? "blank" : applied.was())
+        + ", now "
+        + (c.value().isEmpty() ? "blank" : c.value())
+        + ", by "
+        + c.by()
+        + " on "
+        + c.on().toLocalDateTime()
+        + ": "
+        + c.reason()
+        + "  "
+        + c.place();
   }
 }

@@ -32,6 +32,11 @@ public final class Csv {
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
+  /** One row as it would stand in a file, without its end of line. */
+  public static String line(List<String> cells) {
+    return FORMAT.format(cells.toArray()).stripTrailing();
+  }
+
   /**
    * The records of a data file, its header first.
    *

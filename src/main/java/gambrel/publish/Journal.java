@@ -1,145 +1,81 @@
 package gambrel.publish;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
- * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
- * flushed; then a journal names the moves to make. Up to the moment the journal exists nothing
- * published has changed; from then on a run that dies is finished by the next.
+ * What is left to do of a night whose files are all staged. While it stands in the output folder the
+ * night counts as published, and whoever finds it carries it out.
+ *
+ * @param steps in the order in which they become visible
  */
-final class Journal {
-  private static final String STAGING = ".staging";
-  private static final String JOURNAL = ".journal";
+record Journal(List<Step> steps) {
+  /** Its name in the output folder. */
+  static final String FILE = ".journal";
+
+  /** Folder of the staged files in the output folder. */
+  static final String STAGING = ".staging";
+
   private static final String MOVE = "move ";
   private static final String REMOVE = "remove ";
 
-  private final Path root;
-
-  Journal(Path root) {
-    this.root = root.toAbsolutePath().normalize();
+  /** One file that is put in place or taken away. */
+  sealed interface Step {
+    /** Relative to the output folder. */
+    String path();
   }
 
-  void publish(Changes changes) throws IOException {
-    clearStaging();
-    if (changes.isEmpty()) {
-      return;
-    }
-    var staging = Files.createDirectories(root.resolve(STAGING));
-    var lines = new ArrayList<String>();
-    for (var change : changes.list()) {
-      if (change instanceof Changes.Write write) {
-        String staged = String.valueOf(lines.size());
-        flush(staging.resolve(staged), write.bytes());
-        lines.add(MOVE + staged + ' ' + write.path());
-      } else {
-        lines.add(REMOVE + change.path());
+  /**
+   * Puts a staged file in place.
+   *
+   * @param staged its name in the staging folder
+   */
+  record Move(String staged, String path) implements Step {}
+
+  /** Takes a file away. */
+  record Remove(String path) implements Step {}
+
+  /** Copies the steps. */
+  Journal {
+    steps = List.copyOf(steps);
+  }
+
+  /** The journal of an output folder; without one there is nothing to do. */
+  static Journal read(Path root) throws IOException {
+    var steps = new ArrayList<Step>();
+    try {
+      for (String line : Files.readAllLines(root.resolve(FILE), StandardCharsets.UTF_8)) {
+        steps.add(step(line));
       }
+    } catch (NoSuchFileException e) {
+      return new Journal(List.of());
     }
-    var draft = staging.resolve("journal");
-    flush(draft, (String.join("\n", lines) + "\n").getBytes(StandardCharsets.UTF_8));
-    flushFolder(staging);
-    Files.move(draft, root.resolve(JOURNAL), StandardCopyOption.ATOMIC_MOVE);
-    flushFolder(root);
-    finish();
+    return new Journal(steps);
   }
 
-  /** Carries out a journal that is there; without one, drops what an unfinished run has staged. */
-  void finish() throws IOException {
-    var journal = root.resolve(JOURNAL);
-    if (Files.exists(journal)) {
-      for (String line : Files.readAllLines(journal, StandardCharsets.UTF_8)) {
-        carryOut(line);
-      }
-      Files.delete(journal);
-      flushFolder(root);
-    }
-    clearStaging();
-  }
-
-  private void carryOut(String line) throws IOException {
+  private static Step step(String line) throws IOException {
     if (line.startsWith(REMOVE)) {
-      remove(target(line.substring(REMOVE.length())));
-      return;
+      return new Remove(line.substring(REMOVE.length()));
     }
-    String[] parts = line.substring(MOVE.length()).split(" ", 2);
-    var staged = root.resolve(STAGING).resolve(parts[0]);
-    var target = target(parts[1]);
-    if (Files.exists(staged)) {
-      Files.createDirectories(target.getParent());
-      Files.move(
-          staged, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      flushFolder(target.getParent());
+    String[] parts = line.split(" ", 3);
+    if (!line.startsWith(MOVE) || parts.length < 3) {
+      throw new IOException(FILE + " was not written by this program: " + line);
     }
+    return new Move(parts[1], parts[2]);
   }
 
-  private Path target(String path) throws IOException {
-    var target = root.resolve(path).normalize();
-    if (!target.startsWith(root) || target.equals(root)) {
-      throw new IOException("a path outside the output folder: " + path);
+  /** As it is kept. */
+  byte[] bytes() {
+    var text = new StringBuilder();
+    for (var step : steps) {
+      text.append(step instanceof Move move ? MOVE + move.staged() + ' ' : REMOVE);
+      text.append(step.path()).append('\n');
     }
-    return target;
-  }
-
-  /** Removes a file and the folder that it leaves empty. */
-  private void remove(Path file) throws IOException {
-    Files.deleteIfExists(file);
-    var folder = file.getParent();
-    if (!folder.equals(root) && Files.isDirectory(folder)) {
-      try (var rest = Files.list(folder)) {
-        if (rest.findAny().isPresent()) {
-          return;
-        }
-      }
-      Files.delete(folder);
-    }
-  }
-
-  private void clearStaging() throws IOException {
-    var staging = root.resolve(STAGING);
-    if (!Files.exists(staging)) {
-      return;
-    }
-    List<Path> files;
-    try (var walk = Files.walk(staging)) {
-      files = walk.sorted(Comparator.reverseOrder()).toList();
-    }
-    for (var file : files) {
-      Files.delete(file);
-    }
-  }
-
-  private static void flush(Path file, byte[] bytes) throws IOException {
-    try (var channel =
-        FileChannel.open(
-            file,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
-      var buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
-      channel.force(true);
-    }
-  }
-
-  /** Flushes a folder's entries where the system lets a folder be opened; others order them. */
-  private static void flushFolder(Path folder) {
-    try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-      channel.force(true);
-    } catch (IOException e) {
-      // Windows cannot open folders; its file system journals renames itself.
-      return;
-    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

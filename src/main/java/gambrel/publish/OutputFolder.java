@@ -5,13 +5,8 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.TreeSet;
 
 /**
  * The output folder, held by one run at a time. The lock is the system's: it goes with the process.
@@ -20,14 +15,18 @@ import java.util.TreeSet;
 public final class OutputFolder implements AutoCloseable {
   private static final String LOCK = ".lock";
 
-  private final Path root;
   private final FileChannel channel;
   private final FileLock lock;
+  private final Publisher publisher;
+  private final PublishedFiles files;
 
-  private OutputFolder(Path root, FileChannel channel, FileLock lock) {
-    this.root = root;
+  private OutputFolder(FileChannel channel, FileLock lock, Path root, Disk disk)
+      throws IOException {
     this.channel = channel;
     this.lock = lock;
+    this.publisher = new Publisher(root, disk);
+    publisher.finish();
+    this.files = new PublishedFiles(root);
   }
 
   /**
@@ -35,8 +34,9 @@ public final class OutputFolder implements AutoCloseable {
    *
    * @throws OutputBusyException if another run holds it
    */
-  public static OutputFolder open(Path root) throws IOException {
-    Files.createDirectories(root);
+  public static OutputFolder open(Path folder, Disk disk) throws IOException {
+    Files.createDirectories(folder);
+    var root = folder.toRealPath();
     var channel =
         FileChannel.open(root.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     try {
@@ -44,8 +44,7 @@ public final class OutputFolder implements AutoCloseable {
       if (lock == null) {
         throw new OutputBusyException("another run holds this output folder");
       }
-      new Journal(root).finish();
-      return new OutputFolder(root, channel, lock);
+      return new OutputFolder(channel, lock, root, disk);
     } catch (OverlappingFileLockException e) {
       channel.close();
       throw new OutputBusyException("another run holds this output folder");
@@ -55,46 +54,14 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** The content of a published file. */
-  public static Optional<byte[]> read(Path root, String path) throws IOException {
-    try {
-      return Optional.of(Files.readAllBytes(root.resolve(path)));
-    } catch (NoSuchFileException e) {
-      return Optional.empty();
-    }
-  }
-
-  /** The content of a published file. */
-  public Optional<byte[]> read(String path) throws IOException {
-    return read(root, path);
-  }
-
-  /** The files below a folder, relative to the output folder, sorted. */
-  public List<String> list(String folder) throws IOException {
-    var start = root.resolve(folder);
-    if (!Files.isDirectory(start)) {
-      return List.of();
-    }
-    var found = new TreeSet<String>();
-    try (var files = Files.walk(start)) {
-      files
-          .filter(Files::isRegularFile)
-          .forEach(file -> found.add(root.relativize(file).toString().replace('\\', '/')));
-    }
-    return List.copyOf(found);
-  }
-
-  /** Whether a file already has this content. */
-  public boolean holds(String path, byte[] bytes) throws IOException {
-    var file = root.resolve(path);
-    return Files.isRegularFile(file)
-        && Files.size(file) == bytes.length
-        && Arrays.equals(Files.readAllBytes(file), bytes);
+  /** What is published. */
+  public PublishedFiles files() {
+    return files;
   }
 
   /** Publishes {@code changes}: all of them, even if the process dies on the way. */
   public void publish(Changes changes) throws IOException {
-    new Journal(root).publish(changes);
+    publisher.publish(changes);
   }
 
   @Override

@@ -7,7 +7,10 @@ import java.util.regex.Pattern;
 
 /** Where statements are kept, relative to the output folder; names once used are used again. */
 public final class StatementFiles {
-  private static final Pattern ISSUED = Pattern.compile("statements/([^/]+)/([^/]+)-r\\d+\\.pdf");
+  private static final String NAME = "([A-Za-z0-9_%~-]+)";
+  private static final Pattern ISSUED =
+      Pattern.compile("statements/" + NAME + '/' + NAME + "-r\\d+\\.pdf");
+  private static final Pattern DRAFT = Pattern.compile("held/" + NAME + '/' + NAME + "\\.pdf");
 
   private final FileNames customers;
   private final FileNames bodies;
@@ -27,6 +30,16 @@ public final class StatementFiles {
     }
     customers = new FileNames(customerIds, customerNames);
     bodies = new FileNames(shop.bodies().keySet(), bodyNames);
+  }
+
+  /** Whether a path could be an issued statement's. */
+  public static boolean isIssued(String path) {
+    return ISSUED.matcher(path).matches();
+  }
+
+  /** Whether a path could be a draft's. */
+  public static boolean isDraft(String path) {
+    return DRAFT.matcher(path).matches();
   }
 
   /** The file of an issued statement. */

@@ -4,9 +4,12 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 
 /** The run's only clock. */
 public final class AsOf {
@@ -15,7 +18,9 @@ public final class AsOf {
           .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
           .optionalStart()
           .appendOffsetId()
-          .toFormatter();
+          .toFormatter(Locale.ROOT)
+          .withChronology(IsoChronology.INSTANCE)
+          .withResolverStyle(ResolverStyle.STRICT);
 
   private AsOf() {}
 

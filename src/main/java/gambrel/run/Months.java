@@ -6,12 +6,33 @@ import gambrel.shop.Outcome;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
+import java.util.Collection;
+import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** The months that have a body: killed in it, or cut last in it. */
 public final class Months {
+  /** Where summaries lie in the output folder. */
+  static final String FOLDER = "summaries";
+
+  private static final Pattern SUMMARY = Pattern.compile(FOLDER + "/\\d{4}-\\d{2}\\.pdf");
+
   private Months() {}
+
+  /** The file of a month's summary. */
+  static String file(YearMonth month) {
+    return FOLDER + '/' + month + ".pdf";
+  }
+
+  /** Summaries among {@code files} of months that have no body any more. */
+  static List<String> stale(List<String> files, Collection<YearMonth> months) {
+    var wanted = months.stream().map(Months::file).toList();
+    return files.stream()
+        .filter(file -> SUMMARY.matcher(file).matches() && !wanted.contains(file))
+        .toList();
+  }
 
   /** Every month from the first kill to the night's moment that has a body. */
   public static SortedSet<YearMonth> of(Night night) {

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.intake.ExportReader;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.reckoning.Night;
@@ -9,41 +10,76 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Puts together all notices of a night: an unknown body makes one, however many rows name it. */
+/**
+ * All notices of a night but those about publishing. An unknown body makes one, however many rows
+ * name it; a file whose columns are not known makes one for all its rows.
+ */
 final class NightNoticeList {
+  /** The one table of the shop folder on which no statement rests. */
+  private static final String OWNERS_VALUES = "values.csv";
+
+  private final List<Notice> notices = new ArrayList<>();
+  private boolean stopsIssuing;
+
   private NightNoticeList() {}
 
-  static List<Notice> of(Inputs inputs, Night night) {
-    var notices = new ArrayList<>(inputs.notices());
-    notices.addAll(night.notices());
-    notices.addAll(night.ledger().notices());
-    Map<String, List<SetAside>> unknown = new LinkedHashMap<>();
-    for (var row : night.ledger().setAside()) {
-      if (row.notice().code() == NoticeCode.BODY_UNKNOWN) {
-        unknown.computeIfAbsent(row.notice().body(), b -> new ArrayList<>()).add(row);
-      } else {
-        notices.add(row.notice());
-      }
-    }
-    unknown.forEach((body, rows) -> notices.add(unknownBody(body, rows)));
+  static NightNoticeList of(Inputs inputs, Night night) {
+    var list = new NightNoticeList();
+    inputs.notices().forEach(list::addReading);
+    var consequences = new Consequences(night);
+    night.notices().forEach(notice -> list.notices.add(consequences.of(notice)));
+    list.notices.addAll(night.ledger().notices());
+    list.addSetAside(night.ledger().setAside(), inputs, consequences);
+    return list;
+  }
+
+  /** The notices, in no particular order. */
+  List<Notice> all() {
     return notices;
   }
 
-  private static Notice unknownBody(String body, List<SetAside> rows) {
-    var first = rows.get(0).notice();
-    String message =
-        rows.size() == 1
-            ? first.message()
-            : first.message() + " " + rows.size() + " rows name it.";
+  /** Whether a table cannot be read without which any statement may be wrong. */
+  boolean stopsIssuing() {
+    return stopsIssuing;
+  }
+
+  private void addReading(Notice notice) {
+    boolean stops =
+        notice.code() == NoticeCode.COLUMN_MISSING && !notice.place().file().equals(OWNERS_VALUES);
+    stopsIssuing |= stops;
+    notices.add(stops ? saying(notice, "No statement goes out until it is there.") : notice);
+  }
+
+  private void addSetAside(List<SetAside> rows, Inputs inputs, Consequences consequences) {
+    Map<String, List<SetAside>> unknown = new LinkedHashMap<>();
+    for (var row : rows) {
+      if (row.notice().code() == NoticeCode.BODY_UNKNOWN) {
+        unknown.computeIfAbsent(row.notice().body(), b -> new ArrayList<>()).add(row);
+      } else if (!isTheFiles(row)) {
+        notices.add(consequences.of(row));
+      }
+    }
+    if (!unknown.isEmpty()) {
+      var bodies = new UnknownBodies(inputs);
+      unknown.forEach((body, naming) -> notices.add(bodies.notice(body, naming)));
+    }
+  }
+
+  private static boolean isTheFiles(SetAside row) {
+    return row.notice().code() == NoticeCode.ROW_BROKEN
+        && row.notice().message().equals(ExportReader.COLUMNS_UNKNOWN);
+  }
+
+  private static Notice saying(Notice notice, String more) {
     return new Notice(
-        first.severity(),
-        first.code(),
-        first.place(),
-        first.scale(),
-        first.ticket(),
-        body,
-        message,
-        first.advice(),
-        first.raw());
+        notice.severity(),
+        notice.code(),
+        notice.place(),
+        notice.scale(),
+        notice.ticket(),
+        notice.body(),
+        notice.message() + ". " + more,
+        notice.advice(),
+        notice.raw());
   }
 }

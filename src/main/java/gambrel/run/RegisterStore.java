@@ -2,17 +2,22 @@ package gambrel.run;
 
 import gambrel.data.RegisterTable;
 import gambrel.data.Table;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
 import gambrel.publish.Csv;
-import gambrel.publish.OutputFolder;
+import gambrel.publish.PublishedFiles;
+import gambrel.register.Digest;
 import gambrel.register.FigureNames;
 import gambrel.register.Figures;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
+import gambrel.register.StatementFiles;
 import gambrel.render.AttachmentReader;
 import gambrel.shop.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -25,23 +30,25 @@ final class RegisterStore {
   /** Where the register stands in the output folder. */
   static final String PATH = "data/" + RegisterTable.NAME;
 
-  private final Path root;
+  private static final int FILE = 10;
+
+  private final PublishedFiles published;
   private final Settings settings;
 
-  RegisterStore(Path root, Settings settings) {
-    this.root = root;
+  RegisterStore(PublishedFiles published, Settings settings) {
+    this.published = published;
     this.settings = settings;
   }
 
   /**
-   * The register; empty where there is none.
+   * The register; without one nothing was ever issued.
    *
    * @throws RefusedException if it is of another unit or currency, or broken
    */
-  Optional<Register> load() throws IOException, RefusedException {
-    var bytes = OutputFolder.read(root, PATH);
+  Register load() throws IOException, RefusedException {
+    var bytes = published.read(PATH);
     if (bytes.isEmpty()) {
-      return Optional.empty();
+      return new Register(List.of());
     }
     try {
       var records = Csv.records(bytes.get());
@@ -52,24 +59,60 @@ final class RegisterStore {
                 + " was not written by a shop that weighs in "
                 + settings.unit().id());
       }
-      checkCurrency(records.subList(1, records.size()));
-      return Optional.of(RegisterTable.read(records.subList(1, records.size()), settings));
+      var rows = records.subList(1, records.size());
+      checkFiles(rows);
+      checkCurrency(rows);
+      return RegisterTable.read(rows, settings);
     } catch (UncheckedIOException | IllegalArgumentException e) {
       throw new RefusedException("the register " + PATH + " is broken: " + e.getMessage());
+    }
+  }
+
+  /** No path that was put into the register by hand is ever followed out of the output folder. */
+  private static void checkFiles(List<List<String>> rows) {
+    for (var row : rows) {
+      if (row.size() <= FILE || !StatementFiles.isIssued(row.get(FILE))) {
+        throw new IllegalArgumentException("not a register row: " + row);
+      }
     }
   }
 
   /** The register does not name its currency; the documents do. */
   private void checkCurrency(List<List<String>> rows) throws IOException, RefusedException {
     for (var row : rows) {
-      var currency = figures(row.get(10)).map(f -> f.values().get(FigureNames.CURRENCY));
+      var currency = figures(row.get(FILE)).map(f -> f.values().get(FigureNames.CURRENCY));
       if (currency.isPresent()) {
         if (!currency.get().equals(settings.currency().getCurrencyCode())) {
-          throw new RefusedException("the register " + PATH + " is kept in " + currency.get());
+          throw new RefusedException(
+              "the register "
+                  + PATH
+                  + " is kept in "
+                  + currency.get()
+                  + ", and the shop in "
+                  + settings.currency().getCurrencyCode());
         }
         return;
       }
     }
+  }
+
+  /** A mark for every document that the register names and that is not there as it was issued. */
+  List<Notice> lost(Register register) throws IOException {
+    var lost = new ArrayList<Notice>();
+    for (var row : register.rows()) {
+      var digest = published.read(row.file()).map(Digest::of);
+      if (!digest.equals(Optional.of(row.sha256()))) {
+        lost.add(
+            Notice.of(
+                    NoticeCode.DOCUMENT_LOST,
+                    Place.NONE,
+                    "The statement "
+                        + row.file()
+                        + (digest.isEmpty() ? " is missing." : " is not as it was issued."))
+                .aboutBody(row.body()));
+      }
+    }
+    return lost;
   }
 
   /** The figures in the document of a statement; empty where it is missing or damaged. */
@@ -78,7 +121,7 @@ final class RegisterStore {
   }
 
   private Optional<Figures> figures(String file) throws IOException {
-    var document = OutputFolder.read(root, file);
+    var document = published.read(file);
     if (document.isEmpty()) {
       return Optional.empty();
     }

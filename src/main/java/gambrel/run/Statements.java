@@ -5,9 +5,9 @@ import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.publish.Changes;
-import gambrel.publish.Digest;
-import gambrel.publish.OutputFolder;
+import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Night;
+import gambrel.register.Digest;
 import gambrel.register.Figures;
 import gambrel.register.IssuePlan;
 import gambrel.register.Planned;
@@ -24,10 +24,14 @@ import java.util.Set;
 
 /** Makes the statements and drafts of a night. */
 final class Statements {
+  private static final String KEPT = ".kept/";
+  private static final int MARK = 16;
+
   private final Night night;
   private final Documents documents;
   private final RegisterStore store;
   private final StatementFiles files;
+  private final PublishedFiles published;
   private final Changes changes;
   private final List<Notice> notices;
 
@@ -36,12 +40,14 @@ final class Statements {
       Documents documents,
       RegisterStore store,
       StatementFiles files,
+      PublishedFiles published,
       Changes changes,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
     this.store = store;
     this.files = files;
+    this.published = published;
     this.changes = changes;
     this.notices = notices;
   }
@@ -61,7 +67,7 @@ final class Statements {
     try {
       byte[] document = documents.statement(night, planned, differences, figures);
       String file = files.issued(planned);
-      changes.write(file, document);
+      write(file, document);
       return Optional.of(row(planned, file, document, figures));
     } catch (TemplateProblem problem) {
       notices.add(problem(problem, planned));
@@ -69,21 +75,24 @@ final class Statements {
     }
   }
 
+  /** Without a register a name may be taken by a statement that once went out: that one is kept. */
+  private void write(String file, byte[] document) throws IOException {
+    if (published.holds(file, document)) {
+      return;
+    }
+    var other = published.read(file);
+    if (other.isPresent()) {
+      String mark = Digest.of(other.get()).substring(0, MARK);
+      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
+    }
+    changes.write(file, document);
+  }
+
   private Optional<List<Figures.Change>> differences(Planned planned) throws IOException {
     if (planned.replaces().isEmpty()) {
       return Optional.of(List.of());
     }
-    var replaced = planned.replaces().get();
-    var earlier = store.figures(replaced);
-    if (earlier.isEmpty()) {
-      notices.add(
-          Notice.of(
-                  NoticeCode.DOCUMENT_LOST,
-                  Place.NONE,
-                  "The document " + replaced.file() + " is missing or damaged.")
-              .aboutBody(replaced.body()));
-    }
-    return earlier.map(planned.figures()::changesSince);
+    return store.figures(planned.replaces().get()).map(planned.figures()::changesSince);
   }
 
   private RegisterRow row(Planned planned, String file, byte[] document, byte[] figures) {
@@ -106,21 +115,21 @@ final class Statements {
   }
 
   /** Makes the drafts of what is held and drops those of what is held no more. */
-  void hold(IssuePlan plan, OutputFolder out) throws IOException {
+  void hold(IssuePlan plan) throws IOException {
     Set<String> kept = new HashSet<>();
     for (var planned : plan.held()) {
       try {
         byte[] draft = documents.draft(night, planned, RegisterStore.bytes(planned.figures()));
         kept.add(files.held(planned));
-        if (!out.holds(files.held(planned), draft)) {
+        if (!published.holds(files.held(planned), draft)) {
           changes.write(files.held(planned), draft);
         }
       } catch (TemplateProblem problem) {
         notices.add(problem(problem, planned));
       }
     }
-    for (String file : out.list("held")) {
-      if (!kept.contains(file)) {
+    for (String file : published.list("held")) {
+      if (StatementFiles.isDraft(file) && !kept.contains(file)) {
         changes.remove(file);
       }
     }

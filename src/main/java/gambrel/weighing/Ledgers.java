@@ -22,6 +22,7 @@ public final class Ledgers {
   private final List<Notice> notices = new ArrayList<>();
   private final List<SetAside> setAside = new ArrayList<>();
   private final Map<Place, ReadRow> accepted = new HashMap<>();
+  private final List<AppliedCorrection> corrections = new ArrayList<>();
 
   private Ledgers(Shop shop, OffsetDateTime asOf) {
     this.shop = shop;
@@ -64,7 +65,7 @@ public final class Ledgers {
     var standing = withinRailLimit(weighings, fates);
     setAside.sort(Comparator.comparing(SetAside::notice, Notice.ORDER));
     notices.addAll(directory.notices());
-    return new Ledger(standing, counts(files, fates), setAside, notices);
+    return new Ledger(standing, counts(files, fates), setAside, notices, corrections);
   }
 
   private List<ReadRow> correctedRows(List<ExportFile> files, RowReader reader) {
@@ -76,6 +77,7 @@ public final class Ledgers {
         rows.add(reader.read(corrected.row(), corrected.removed()));
       }
     }
+    corrections.addAll(overlay.applied());
     notices.addAll(overlay.unused());
     return rows;
   }

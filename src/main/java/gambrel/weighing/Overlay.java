@@ -30,6 +30,7 @@ final class Overlay {
   private final Map<String, List<Correction>> byRow = new HashMap<>();
   private final Map<String, List<Correction>> runs = new HashMap<>();
   private final Map<Correction, Boolean> used = new LinkedHashMap<>();
+  private final List<AppliedCorrection> applied = new ArrayList<>();
 
   Overlay(Shop shop, OffsetDateTime asOf) {
     times = new Times(shop.settings().zone());
@@ -70,6 +71,8 @@ final class Overlay {
     boolean removed = false;
     for (var correction : corrections) {
       used.put(correction, true);
+      var was = corrected.get(Field.of(correction.field()).orElseThrow());
+      applied.add(new AppliedCorrection(row, was, correction));
       if (correction.field().equals(Field.STATUS.id())) {
         removed = correction.value().equalsIgnoreCase("void");
         corrected = removed ? corrected : corrected.with(Field.STATUS, correction.value());
@@ -102,6 +105,11 @@ final class Overlay {
         Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder())
             .thenComparing(Correction::place));
     return found;
+  }
+
+  /** All that was laid over rows so far, row by row. */
+  List<AppliedCorrection> applied() {
+    return applied;
   }
 
   private static boolean inRun(String run, String ticket) {

@@ -1,4 +1,4 @@
-package gambrel.publish;
+package gambrel.register;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

@@ -1,0 +1,51 @@
+package gambrel.cli;
+
+import gambrel.run.RefusedException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Guards a shop's exports against being written to. */
+final class OutputPath {
+  private OutputPath() {}
+
+  /**
+   * Refuses an output folder at or under the shop's exports, whatever links and dots lead there, and
+   * one that is a file.
+   */
+  static void checkFolder(Path folder, Path shop) throws RefusedException {
+    refuseExports(folder, shop);
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new RefusedException(folder + " is no folder");
+    }
+  }
+
+  /** Refuses a file at or under the shop's exports. */
+  static void refuseExports(Path path, Path shop) throws RefusedException {
+    if (real(path).startsWith(real(shop.resolve("exports")))) {
+      throw new RefusedException(path + " lies in the shop's exports, which are never written to");
+    }
+  }
+
+  /** The path as the system would follow it, name by name, as far as it exists. */
+  private static Path real(Path path) {
+    var absolute = path.toAbsolutePath();
+    var real = absolute.getRoot();
+    for (var name : absolute) {
+      real = step(real, name);
+    }
+    return real;
+  }
+
+  private static Path step(Path from, Path name) {
+    if (name.toString().equals("..")) {
+      return from.getParent() == null ? from : from.getParent();
+    }
+    var next = from.resolve(name).normalize();
+    try {
+      return next.toRealPath();
+    } catch (IOException e) {
+      return next;
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package gambrel.publish;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** The published files of an output folder, as they are once its journal is carried out. */
+public final class PublishedFiles {
+  private final Path root;
+  private final Map<String, Journal.Step> pending = new HashMap<>();
+
+  /** The files under {@code root}, which need not exist. */
+  public PublishedFiles(Path root) throws IOException {
+    this.root = root;
+    Journal.read(root).steps().forEach(step -> pending.put(step.path(), step));
+  }
+
+  /** The content of a file; empty where there is none. */
+  public Optional<byte[]> read(String path) throws IOException {
+    var step = pending.get(path);
+    if (step instanceof Journal.Remove) {
+      return Optional.empty();
+    }
+    if (step instanceof Journal.Move move) {
+      var staged = read(root.resolve(Journal.STAGING).resolve(move.staged()));
+      if (staged.isPresent()) {
+        return staged;
+      }
+    }
+    return read(root.resolve(path));
+  }
+
+  private static Optional<byte[]> read(Path file) throws IOException {
+    try {
+      return Optional.of(Files.readAllBytes(file));
+    } catch (NoSuchFileException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** The files below a folder, relative to the output folder, sorted. */
+  public List<String> list(String folder) throws IOException {
+    var found = new TreeSet<String>();
+    var start = root.resolve(folder);
+    if (Files.isDirectory(start)) {
+      try (var files = Files.walk(start)) {
+        files
+            .filter(Files::isRegularFile)
+            .forEach(file -> found.add(root.relativize(file).toString().replace('\\', '/')));
+      }
+    }
+    for (var step : pending.values()) {
+      if (step instanceof Journal.Remove) {
+        found.remove(step.path());
+      } else if (step.path().startsWith(folder + '/')) {
+        found.add(step.path());
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /** Whether a file already has this content. */
+  public boolean holds(String path, byte[] bytes) throws IOException {
+    return read(path).filter(content -> Arrays.equals(content, bytes)).isPresent();
+  }
+}

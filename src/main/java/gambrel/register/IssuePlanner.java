@@ -1,0 +1,110 @@
+package gambrel.register;
+
+import gambrel.decision.State;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.shop.Release;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Plans one night. */
+final class IssuePlanner {
+  private final Night night;
+  private final Register register;
+  private final Function<Figures, String> digest;
+  private final LocalDateTime now;
+  private final List<Planned> issue = new ArrayList<>();
+  private final List<Planned> held = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
+  private int ahead;
+
+  IssuePlanner(Night night, Register register, Function<Figures, String> digest) {
+    this.night = night;
+    this.register = register;
+    this.digest = digest;
+    this.now = night.asOf().toLocalDateTime();
+  }
+
+  IssuePlan plan() {
+    for (var account : night.bodies().values()) {
+      if (account.decision().state() == State.HELD) {
+        account.customers().forEach(customer -> held.add(planned(account, customer, false)));
+      } else if (account.decision().state() == State.ISSUED) {
+        account.customers().forEach(customer -> consider(account, customer));
+      }
+    }
+    keepWhatIsAhead();
+    keepWithinLimit();
+    return new IssuePlan(issue, held, notices);
+  }
+
+  private Planned planned(BodyAccount account, String customer, boolean reissue) {
+    var figures = FigureReader.read(account, customer, night.shop().settings());
+    var last = register.last(customer, account.body().id());
+    return new Planned(customer, account, figures, last, reissue);
+  }
+
+  private void consider(BodyAccount account, String customer) {
+    var planned = planned(account, customer, false);
+    var last = planned.replaces();
+    boolean same = isSame(planned);
+    if (same && !isReissued(account, last)) {
+      return;
+    }
+    if (last.filter(row -> row.issued().isAfter(now)).isPresent()) {
+      ahead++;
+    } else {
+      issue.add(planned(account, customer, same));
+    }
+  }
+
+  private boolean isSame(Planned planned) {
+    var figures = digest.apply(planned.figures());
+    return planned.replaces().filter(row -> row.figures().equals(figures)).isPresent();
+  }
+
+  private boolean isReissued(BodyAccount account, Optional<RegisterRow> last) {
+    var zone = night.shop().settings().zone();
+    return night.shop().releases().stream()
+        .filter(r -> r.action() == Release.Action.REISSUE && r.body().equals(account.body().id()))
+        .filter(r -> !r.on().isAfter(night.asOf()))
+        .map(r -> r.on().atZoneSameInstant(zone).toLocalDateTime().withNano(0))
+        .anyMatch(on -> last.filter(row -> row.issued().isBefore(on)).isPresent());
+  }
+
+  private void keepWhatIsAhead() {
+    if (ahead > 0) {
+      notices.add(
+          Notice.of(
+                  NoticeCode.REVISIONS_STOPPED,
+                  Place.NONE,
+                  ahead
+                      + " statements that would change were issued later than this run's moment, "
+                      + now
+                      + ". None of them was sent.")
+              .advising("Check the computer's clock, or the moment given with --as-of."));
+    }
+  }
+
+  private void keepWithinLimit() {
+    var revisions = issue.stream().filter(p -> p.replaces().isPresent() && !p.reissue()).toList();
+    int limit = night.shop().settings().limits().revisions();
+    if (revisions.size() > limit) {
+      issue.removeAll(revisions);
+      notices.add(
+          Notice.of(
+              NoticeCode.REVISIONS_STOPPED,
+              Place.NONE,
+              revisions.size()
+                  + " issued statements would change tonight; the shop's limit is "
+                  + limit
+                  + ". None of them was sent."));
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package gambrel.run;
+
+import gambrel.cuts.Species;
+import gambrel.notice.Notice;
+import gambrel.notice.Place;
+import gambrel.publish.Csv;
+import gambrel.shop.ScaleCode;
+import gambrel.shop.Shop;
+import gambrel.weighing.ExportRow;
+import gambrel.weighing.Field;
+import gambrel.weighing.SetAside;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Tells of bodies that rows name and bodies.csv lacks, with the row to paste there. */
+final class UnknownBodies {
+  private static final int ISO_DATE = 10;
+
+  private final Shop shop;
+  private final Map<Place, ExportRow> rows = new HashMap<>();
+
+  UnknownBodies(Inputs inputs) {
+    this.shop = inputs.shop();
+    inputs.exports().forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
+  }
+
+  /** The notice about a body that {@code naming} name. */
+  Notice notice(String body, List<SetAside> naming) {
+    var first = naming.get(0).notice();
+    String message =
+        naming.size() == 1
+            ? first.message()
+            : first.message() + " " + naming.size() + " rows name it.";
+    var notice =
+        new Notice(
+            first.severity(),
+            first.code(),
+            first.place(),
+            first.scale(),
+            first.ticket(),
+            body,
+            message,
+            "",
+            first.raw());
+    return notice.advising(advice(body, naming));
+  }
+
+  private String advice(String body, List<SetAside> naming) {
+    var found = naming.stream().flatMap(row -> row(row.notice().place())).toList();
+    var species = species(found);
+    var seen = found.stream().flatMap(UnknownBodies::date).min(Comparator.naturalOrder());
+    String row =
+        Csv.line(
+            List.of(
+                body,
+                species.map(Species::id).orElse(""),
+                seen.map(LocalDate::toString).orElse("")));
+    return "Add it to bodies.csv, or give its number as a tag of a body. The row, in the columns"
+        + " body,species,killed (killed is the day it was first weighed"
+        + (species.isEmpty() ? ", species is for you to fill in" : "")
+        + "; check it): "
+        + row;
+  }
+
+  private Stream<ExportRow> row(Place place) {
+    return Optional.ofNullable(rows.get(place)).stream();
+  }
+
+  private static Stream<LocalDate> date(ExportRow row) {
+    String time = row.get(Field.TIME);
+    try {
+      return Stream.of(
+          LocalDate.parse(time.substring(0, Math.min(ISO_DATE, time.length()))));
+    } catch (DateTimeException e) {
+      return Stream.empty();
+    }
+  }
+
+  /** The one species that has every item that the rows name. */
+  private Optional<Species> species(List<ExportRow> naming) {
+    Set<Species> possible = EnumSet.allOf(Species.class);
+    for (var row : naming) {
+      code(row.get(Field.CODE))
+          .map(ScaleCode::item)
+          .filter(item -> !item.isEmpty())
+          .ifPresent(
+              item -> possible.removeIf(s -> shop.cuts().of(s).find(item).isEmpty()));
+    }
+    return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
+  }
+
+  private Optional<ScaleCode> code(String text) {
+    return shop.codes().stream()
+        .filter(code -> fits(code.pattern(), text))
+        .max(Comparator.comparing(UnknownBodies::precision));
+  }
+
+  private static boolean fits(String pattern, String text) {
+    return pattern.endsWith("*")
+        ? text.startsWith(pattern.substring(0, pattern.length() - 1))
+        : pattern.equals(text);
+  }
+
+  private static int precision(ScaleCode code) {
+    return code.pattern().endsWith("*") ? code.pattern().length() : Integer.MAX_VALUE;
+  }
+}

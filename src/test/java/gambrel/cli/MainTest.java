@@ -1,0 +1,301 @@
+package gambrel.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.publish.Disk;
+import gambrel.publish.OutputFolder;
+import gambrel.run.NightShop;
+import gambrel.run.TinyDocuments;
+import gambrel.run.Trees;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+  private static final String AS_OF = "--as-of=" + NightShop.NIGHT;
+
+  @TempDir private Path folder;
+  private NightShop shop;
+  private String path;
+
+  @BeforeEach
+  void openShop() {
+    shop = new NightShop(folder.resolve("shop")).beef("B1", "ann");
+    path = shop.write().toString();
+  }
+
+  /** What came of a command line. */
+  private record Result(int code, String out, String err) {}
+
+  private static Result gambrel(String... args) {
+    return gambrel((folder, settings) -> new TinyDocuments(), args);
+  }
+
+  private static Result gambrel(DocumentMaker maker, String... args) {
+    var out = new StringWriter();
+    var err = new StringWriter();
+    int code = Main.run(maker, new PrintWriter(out), new PrintWriter(err), args);
+    return new Result(code, out.toString(), err.toString());
+  }
+
+  private void assertRefused(Result result) {
+    assertEquals(2, result.code(), result::toString);
+    assertEquals("", result.out());
+    assertFalse(result.err().isBlank());
+    assertFalse(result.err().contains("Exception"), result.err());
+    assertEquals(Map.of(), Trees.published(shop.reports()));
+  }
+
+  @Test
+  void aNightWithNothingLeftToDoExitsWith0AndSaysWhereEverythingIs() {
+    var result = gambrel("run", path, AS_OF);
+
+    assertEquals(0, result.code(), result::toString);
+    assertEquals("", result.err());
+    var lines = result.out().lines().toList();
+    assertEquals("6 rows read from 1 exports, 0 set aside", lines.get(0));
+    assertTrue(lines.get(1).startsWith("1 statements issued"), lines.get(1));
+    assertTrue(result.out().contains(shop.reports().resolve("morning.pdf").toString()));
+  }
+
+  @Test
+  void quietSaysNothing() {
+    assertEquals(new Result(0, "", ""), gambrel("run", path, AS_OF, "--quiet"));
+  }
+
+  @Test
+  void somethingThatWaitsExitsWith1AndIsCountedOnStderr() {
+    shop.weigh("bench", "05T11:00:00", "B1", "nothing", "1").write();
+
+    var result = gambrel("run", path, AS_OF);
+
+    assertEquals(1, result.code());
+    assertTrue(result.out().contains("1 statements held"), result.out());
+    assertEquals(
+        "gambrel: things that wait for a person, on the morning sheet: 2", result.err().strip());
+  }
+
+  @Test
+  void whatWasNotDoneIsSaidOnStderr() {
+    shop.add("payments.csv", "customer,body").write();
+
+    var result = gambrel("run", path, AS_OF);
+
+    assertEquals(1, result.code());
+    assertTrue(result.err().startsWith("gambrel: column-missing payments.csv:1: "), result.err());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "run",
+        "check",
+        "explain",
+        "publish SHOP",
+        "run SHOP --out",
+        "run SHOP --fast",
+        "run SHOP SHOP",
+        "run SHOP --as-of yesterday",
+        "run SHOP --as-of 2026-02-30T02:00",
+        "run SHOP --month 2026",
+        "run SHOP --month 2026-13",
+        "check SHOP --out=x",
+        "check SHOP --as-of=",
+        "explain SHOP",
+        "explain SHOP B9",
+        "run SHOP/nowhere",
+        "run SHOP/customers.csv",
+        "run SHOP --out SHOP/exports",
+        "run SHOP --out SHOP/exports/a/b",
+        "run SHOP --out SHOP/nowhere/../exports/a",
+        "run SHOP --out SHOP/customers.csv",
+        "check SHOP --preview SHOP/exports/a.csv"
+      })
+  void badUsageExitsWith2AndPublishesNothing(String line) {
+    var args = line.isEmpty() ? new String[0] : line.replace("SHOP", path).split(" ");
+    var before = Trees.published(folder);
+
+    assertRefused(gambrel(args));
+
+    assertEquals(before, Trees.published(folder));
+    assertEquals(List.of("shop", "shop/exports"), Trees.folders(folder));
+  }
+
+  @Test
+  void noLinkLeadsIntoTheExportsEither() throws Exception {
+    var exports = folder.resolve("shop/exports");
+    Files.createDirectories(exports.resolve("deep/er"));
+    Files.createSymbolicLink(folder.resolve("link"), exports);
+    Files.createSymbolicLink(folder.resolve("deep"), exports.resolve("deep/er"));
+    Files.createSymbolicLink(shop.reports(), exports.resolve("deep"));
+    var before = Trees.files(folder);
+
+    assertEquals(2, gambrel("run", path, AS_OF).code());
+    assertEquals(2, gambrel("run", path, AS_OF, "--out", folder + "/link").code());
+    assertEquals(2, gambrel("run", path, AS_OF, "--out", folder + "/link/x").code());
+    assertEquals(2, gambrel("run", path, AS_OF, "--out", folder + "/deep/../x").code());
+
+    assertEquals(before, Trees.files(folder));
+  }
+
+  @Test
+  void anOutputFolderBesideTheExportsIsFineWhateverItIsCalled() {
+    var out = folder.resolve("shop/exports-out");
+
+    assertEquals(0, gambrel("run", path, AS_OF, "--out", out.toString()).code());
+
+    assertTrue(Files.exists(out.resolve("morning.pdf")));
+    assertFalse(Files.exists(shop.reports()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"unit=lb", "currency=NZD"})
+  void aChangedUnitOrCurrencyOverARegisterExitsWith2(String setting) {
+    gambrel("run", path, AS_OF);
+    var before = Trees.published(shop.reports());
+    shop.replace("shop.properties", setting.startsWith("u") ? "unit=kg" : "currency=AUD", setting);
+    shop.write();
+
+    assertEquals(2, gambrel("run", path, AS_OF).code());
+    assertEquals(2, gambrel("check", path, AS_OF).code());
+
+    assertEquals(before, Trees.published(shop.reports()));
+  }
+
+  @Test
+  void anotherRunInTheFolderExitsWith3() throws Exception {
+    try (var held = OutputFolder.open(shop.reports(), Disk.SYSTEM)) {
+      var result = gambrel("run", path, AS_OF);
+
+      assertEquals(3, result.code());
+      assertEquals("gambrel: another run holds this output folder.", result.err().strip());
+      assertEquals(List.of(), held.files().list("data"));
+    }
+  }
+
+  @Test
+  void aFailureHalfWayExitsWith4AndNoStackTrace() throws Exception {
+    Files.createDirectories(shop.reports().resolve("data/statements.csv/in-the-way"));
+
+    var result = gambrel("run", path, AS_OF);
+
+    assertEquals(4, result.code());
+    assertTrue(result.err().startsWith("gambrel: failed, and the last published state stands"));
+    assertEquals(1, result.err().lines().count(), result.err());
+  }
+
+  @Test
+  void aFaultOfTheProgramExitsWith4AndNoStackTrace() {
+    var result =
+        gambrel(
+            (folder, settings) -> {
+              throw new IllegalStateException("no fonts");
+            },
+            "run",
+            path);
+
+    assertEquals(4, result.code());
+    assertEquals(1, result.err().lines().count(), result.err());
+  }
+
+  @Test
+  void checkExitsAsRunWouldAndPrintsTheNoticesAndWritesNothing() {
+    shop.weigh("bench", "05T11:00:00", "B1", "nothing", "1").write();
+
+    var result = gambrel("check", path, AS_OF);
+
+    assertEquals(1, result.code());
+    assertTrue(
+        result.out().contains("hold code-unknown exports/a.csv:8 scale bench ticket 7 body B1"),
+        result.out());
+    assertFalse(Files.exists(shop.reports()));
+    assertEquals(result.code(), gambrel("run", path, AS_OF).code());
+  }
+
+  @Test
+  void checkLeavesAnOutputFolderUntouchedToTheLastFile() {
+    gambrel("run", path, AS_OF);
+    Trees.age(shop.reports());
+    var files = Trees.files(shop.reports());
+    var times = Trees.times(shop.reports());
+    shop.weigh("bench", "05T11:00:00", "B1", "nothing", "1").write();
+
+    assertEquals(1, gambrel("check", path, AS_OF).code());
+
+    assertEquals(files, Trees.files(shop.reports()));
+    assertEquals(times, Trees.times(shop.reports()));
+  }
+
+  @Test
+  void checkWritesAPreviewWhereItIsAskedFor() {
+    var preview = folder.resolve("preview.pdf");
+
+    assertEquals(0, gambrel("check", path, AS_OF, "--preview", preview.toString()).code());
+
+    assertTrue(Trees.text(preview).startsWith("%PDF"));
+    assertFalse(Files.exists(shop.reports()));
+  }
+
+  @Test
+  void explainPrintsOnStdoutAndWritesNothing() {
+    var result = gambrel("explain", path, "B1", AS_OF);
+
+    assertEquals(0, result.code());
+    assertEquals("", result.err());
+    assertTrue(result.out().startsWith("Body B1 (beef), issued"), result.out());
+    assertFalse(Files.exists(shop.reports()));
+  }
+
+  @Test
+  void explainOfAnUnknownBodySaysSo() {
+    var result = gambrel("explain", path, "B9", AS_OF);
+
+    assertEquals("gambrel: bodies.csv has no body B9.", result.err().strip());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--help", "run --help", "check --help", "explain --help", "--version"})
+  void helpAndVersionGoToStdout(String line) {
+    var result = gambrel(line.split(" "));
+
+    assertEquals(0, result.code());
+    assertFalse(result.out().isBlank());
+    assertEquals("", result.err());
+  }
+
+  @Test
+  void helpNamesEveryCommandAndExitCode() {
+    var help = gambrel("--help").out();
+
+    for (var word : List.of("run", "check", "explain", "generate-completion")) {
+      assertTrue(help.contains("  " + word + " "), help);
+    }
+    for (int code = 0; code <= 4; code++) {
+      assertTrue(help.contains("  " + code + "  "), help);
+    }
+  }
+
+  @Test
+  void completionIsAScript() {
+    assertTrue(gambrel("generate-completion").out().contains("complete -F"));
+  }
+
+  @Test
+  void theMomentIsTheShopsUnlessItCarriesAnOffset() {
+    gambrel("run", path, "--as-of=2026-03-05T15:00Z");
+
+    var register = Trees.lines(shop.reports().resolve("data/statements.csv"));
+    assertTrue(register.get(1).contains(",2026-03-06T02:00:00,"), register.get(1));
+  }
+}

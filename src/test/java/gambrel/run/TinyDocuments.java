@@ -1,0 +1,50 @@
+package gambrel.run;
+
+import gambrel.notice.Notice;
+import gambrel.reckoning.Night;
+import gambrel.register.Figures;
+import gambrel.register.Planned;
+import gambrel.register.Register;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Documents that carry the figures as the real ones do, and say in a few words what they were given. */
+public final class TinyDocuments implements Documents {
+  @Override
+  public byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
+    var words =
+        "statement "
+            + planned.customer()
+            + ' '
+            + planned.body()
+            + " r"
+            + planned.revision()
+            + "\nchanges "
+            + changes.map(Object::toString).orElse("not known");
+    return TinyPdf.of(words, RegisterStore.FIGURES, figures);
+  }
+
+  @Override
+  public byte[] draft(Night night, Planned planned, byte[] figures) {
+    var words =
+        "draft " + planned.customer() + ' ' + planned.account().decision().reasons();
+    return TinyPdf.of(words, RegisterStore.FIGURES, figures);
+  }
+
+  @Override
+  public byte[] summary(Night night, Register register, YearMonth month) {
+    return TinyPdf.of("summary " + month, "none", new byte[0]);
+  }
+
+  @Override
+  public byte[] morning(MorningReport report) {
+    var issued =
+        report.issued().stream().map(row -> row.file()).collect(Collectors.joining(" "));
+    var todo =
+        report.notices().stream().map(Notice::message).collect(Collectors.joining("\n"));
+    return TinyPdf.of("issued " + issued + "\n" + todo, "none", new byte[0]);
+  }
+}
