@@ -10,8 +10,8 @@ final class OutputPath {
   private OutputPath() {}
 
   /**
-   * Refuses an output folder at or under the shop's exports, whatever links and dots lead there, and
-   * one that is a file.
+   * Refuses an output folder at or under the shop's exports, whatever links and dots lead there,
+   * and one that is a file.
    */
   static void checkFolder(Path folder, Path shop) throws RefusedException {
     refuseExports(folder, shop);

@@ -90,7 +90,11 @@ final class CustomerExplanation {
         .forEach(
             p ->
                 lines.text(
-                    ("  payment of " + p.date() + "  " + p.amount().decimal(currency) + "  " + p.note())
+                    String.join(
+                            "  ",
+                            "  payment of " + p.date(),
+                            p.amount().decimal(currency).toPlainString(),
+                            p.note())
                         .stripTrailing()));
   }
 

@@ -108,8 +108,8 @@ final class OutputsExplanation {
     scales.forEach(
         (id, scale) -> {
           long times = equation.stream().filter(w -> w.scale().id().equals(id)).count();
-          lines.text(
-              "  scale " + id + ": " + times + " weighings, d " + scale.division() + "  scales.csv");
+          String division = ", d " + scale.division() + "  scales.csv";
+          lines.text("  scale " + id + ": " + times + " weighings" + division);
         });
   }
 

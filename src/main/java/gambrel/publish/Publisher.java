@@ -11,9 +11,9 @@ import java.util.Set;
 
 /**
  * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
- * flushed, and every folder that they need is made; then a journal names the moves to make. Up to the
- * moment the journal exists nothing published has changed; from then on a run that dies is finished
- * by the next, and a full disk is no obstacle any more since names only move.
+ * flushed, and every folder that they need is made; then a journal names the moves to make. Up to
+ * the moment the journal exists nothing published has changed; from then on a run that dies is
+ * finished by the next, and a full disk is no obstacle any more since names only move.
  */
 final class Publisher {
   private final Path root;
@@ -148,7 +148,7 @@ final class Publisher {
     }
   }
 
-  /** Gives back the room that staging took, as far as the disk lets it; the next run does the rest. */
+  /** Gives back the room that staging took, as far as the disk lets it; the next run ends it. */
   private void undo() {
     try {
       clearStaging();

@@ -2,7 +2,6 @@ package gambrel.run;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -13,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A shop folder for tests of whole nights: customers {@code ann} and {@code bob}, a rail scale and a
- * bench scale. Cattle are killed on 2 March 2026 and cut three days later.
+ * A shop folder for tests of whole nights: customers {@code ann} and {@code bob}, a rail scale and
+ * a bench scale. Cattle are killed on 2 March 2026 and cut three days later.
  */
 public final class NightShop {
   /** The night on which whatever was cut goes out. */
@@ -115,7 +114,7 @@ public final class NightShop {
       for (var file : files.entrySet()) {
         var path = folder.resolve(file.getKey());
         Files.createDirectories(path.getParent());
-        Files.write(path, (String.join("\n", file.getValue()) + "\n").getBytes(StandardCharsets.UTF_8));
+        Files.writeString(path, String.join("\n", file.getValue()) + "\n");
       }
       return folder;
     } catch (IOException e) {

@@ -89,7 +89,7 @@ class SameNightTest {
         Trees.published(folder.resolve("one")), Trees.published(folder.resolve("two/deeper")));
   }
 
-  /** The run fails at every operation in turn; the last published state stands, or a rerun ends it. */
+  /** The run fails at every operation in turn; the last state stands, or a rerun ends it. */
   @Test
   void aRunAfterACrashEndsAsAnUndisturbedOne() throws Exception {
     shop.run(folder.resolve("whole"), NightShop.NIGHT);

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Documents that carry the figures as the real ones do, and say in a few words what they were given. */
+/** Documents that carry the figures as real ones do, and say in a few words what they were given. */
 public final class TinyDocuments implements Documents {
   @Override
   public byte[] statement(

@@ -37,7 +37,8 @@ final class TinyPdf {
 
   private void stream(byte[] bytes) {
     offsets.add(out.size());
-    text(offsets.size() + " 0 obj\n<< /Type /EmbeddedFile /Length " + bytes.length + " >>\nstream\n");
+    text(offsets.size() + " 0 obj\n");
+    text("<< /Type /EmbeddedFile /Length " + bytes.length + " >>\nstream\n");
     out.writeBytes(bytes);
     text("\nendstream\nendobj\n");
   }
