@@ -39,13 +39,13 @@ record LayoutTranslation(
   @Override
   public Result translate(Map<String, String> cells) {
     var raw = new HashMap<>(cells);
-    values.forEach((column, own) -> raw.computeIfPresent(column, (c, t) -> own.getOrDefault(t, t)));
+    raw.replaceAll(this::own);
+    raw.values().removeIf(String::isEmpty);
     values.forEach((column, own) -> fillBlank(raw, column, own.getOrDefault("", "")));
-    raw.values().removeIf(String::isBlank);
     var barcode =
         BarcodeFacts.read(raw.getOrDefault(LayoutColumns.BARCODE, ""), inStore, thisYear);
-    fillBlank(raw, Field.BODY.id(), barcode.body());
-    fillBlank(raw, Field.CODE.id(), barcode.code());
+    fillBlank(raw, Field.BODY.id(), own(Field.BODY.id(), barcode.body()));
+    fillBlank(raw, Field.CODE.id(), own(Field.CODE.id(), barcode.code()));
     fillBlank(raw, Field.PIECES.id(), barcode.pieces());
     boolean unweighed = isBlank(raw, Field.NET) && isBlank(raw, Field.GROSS);
     boolean untimed = isUntimed(raw);
@@ -54,6 +54,10 @@ record LayoutTranslation(
     fields.putAll(weights(raw, unweighed, barcode));
     fill(fields, Field.TIME, time(raw, untimed ? barcode : BarcodeFacts.NONE));
     return new Result(fields, identity(fields, raw), broken(fields, barcode));
+  }
+
+  private String own(String column, String text) {
+    return values.getOrDefault(column, Map.of()).getOrDefault(text, text);
   }
 
   private static void fillBlank(Map<String, String> raw, String column, String text) {
