@@ -111,7 +111,8 @@ final class ApplicationIdentifiers {
         String digits = "%02d".formatted(number);
         if (words[i].contains("x")) {
           for (int decimals = 0; decimals <= MOST_DECIMALS; decimals++) {
-            put(new ApplicationIdentifier(digits + decimals, predefined, fewest, most, content), all);
+            String ai = digits + decimals;
+            put(new ApplicationIdentifier(ai, predefined, fewest, most, content), all);
           }
         } else {
           put(new ApplicationIdentifier(digits, predefined, fewest, most, content), all);

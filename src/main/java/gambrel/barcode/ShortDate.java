@@ -12,7 +12,9 @@ final class ShortDate {
   static boolean isOne(String digits) {
     int day = number(digits, 4);
     // 2000 is a leap year: 29 February is refused only where the century is known.
-    return day == 0 ? isMonth(number(digits, 2)) : in(2000 + number(digits, 0), digits).isPresent();
+    return day == 0
+        ? isMonth(number(digits, 2))
+        : in(2000 + number(digits, 0), digits).isPresent();
   }
 
   /**

@@ -55,7 +55,8 @@ record LayoutTime(
             ? stamped
             : parse(date.isEmpty() ? ISO_DATE : date, dateText, LocalDate::from);
     if (day.isEmpty()) {
-      return Unreadable.cell((dateText + ' ' + clockText).strip(), "the date is not by the pattern");
+      String both = (dateText + ' ' + clockText).strip();
+      return Unreadable.cell(both, "the date is not by the pattern");
     }
     if (clockText.isEmpty()) {
       return timed ? Unreadable.cell(dateText, "no clock time") : firstOf(day.get());

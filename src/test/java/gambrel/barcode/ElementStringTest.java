@@ -175,6 +175,7 @@ class ElementStringTest {
     assertEquals("is empty", whyNot(""));
     assertEquals("is empty", whyNot("]C1" + GS));
     assertEquals("is too long", whyNot("9".repeat(501)));
-    assertEquals("has 21 characters after (10), which takes 1 to 20", whyNot("10" + "A".repeat(21)));
+    assertEquals(
+        "has 21 characters after (10), which takes 1 to 20", whyNot("10" + "A".repeat(21)));
   }
 }

@@ -57,7 +57,8 @@ class InStorePlanTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"20IIIIIIIIIIC", "20IIIIIWWWCWW", "20IIIVVWWWWWC", "20IIIIVWWWWWWC", "WC", ""})
+  @ValueSource(
+      strings = {"20IIIIIIIIIIC", "20IIIIIWWWCWW", "20IIIVVWWWWWC", "20IIIIVWWWWWWC", "WC", ""})
   void aPlanWithoutWeightOrWithMisplacedDigitsIsNone(String plan) {
     assertThrows(IllegalArgumentException.class, () -> InStorePlan.of(plan, 3));
   }

@@ -60,8 +60,8 @@ class DamagedExportsTest {
   }
 
   private static List<TextLine> lines(byte[] bytes, String charset) {
-    var form =
-        new TextForm(List.of(';'), '"', Charset.forName(charset), 0, true, Optional.empty());
+    var set = Charset.forName(charset);
+    var form = new TextForm(List.of(';'), '"', set, 0, true, Optional.empty());
     try {
       return CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
     } catch (IOException e) {
@@ -119,8 +119,9 @@ class DamagedExportsTest {
 
   @Test
   void aFilePastedTwiceHasAllItsRowsTwiceAndItsHeaderForOne() {
-    var once = read(LAYOUTS.get(0), (HEADER + "1;T;B1;71;1;\n").getBytes(StandardCharsets.UTF_8));
-    var twice = read(LAYOUTS.get(0), (HEADER + "1;T;B1;71;1;\n").repeat(2).getBytes(StandardCharsets.UTF_8));
+    var text = (HEADER + "1;T;B1;71;1;\n").getBytes(StandardCharsets.UTF_8);
+    var once = read(LAYOUTS.get(0), text);
+    var twice = read(LAYOUTS.get(0), twice(text));
     assertEquals(1, once.rows().size());
     assertEquals(3, twice.rows().size());
   }
@@ -133,7 +134,8 @@ class DamagedExportsTest {
             LAYOUTS.get(0),
             (HEADER.strip() + wide + "1;T;B1;71;1,5;" + wide + "2;T;B1;71;1,5;\n")
                 .getBytes(StandardCharsets.UTF_8));
-    assertEquals(List.of("1.5", "1.5"), file.rows().stream().map(r -> r.cells().get(Field.NET)).toList());
+    assertEquals(
+        List.of("1.5", "1.5"), file.rows().stream().map(row -> row.get(Field.NET)).toList());
   }
 
   @Test

@@ -18,7 +18,8 @@ import org.apache.commons.csv.CSVFormat;
 final class ForeignMake {
   private static final String DATE = "date";
   private static final String CLOCK = "clock";
-  private static final List<String> DATES = List.of("dd/MM/yyyy", "yyyyMMdd", "d.M.yy", "MMM d yyyy");
+  private static final List<String> DATES =
+      List.of("dd/MM/yyyy", "yyyyMMdd", "d.M.yy", "MMM d yyyy");
   private static final List<String> CLOCKS = List.of("HH:mm:ss", "hh.mm.ss a", "HHmmss");
 
   private final Random random;
