@@ -18,8 +18,8 @@ final class ShortDate {
   }
 
   /**
-   * The date in the century that is nearest to {@code thisYear}: from 49 years before it to 50 after
-   * (GS1 General Specifications, section 7.12). Empty for day 00.
+   * The date in the century nearest to {@code thisYear}: from 49 years before it to 50 after (GS1
+   * General Specifications, section 7.12). Empty for day 00.
    */
   static Optional<LocalDate> read(String digits, int thisYear) {
     int year = number(digits, 0);

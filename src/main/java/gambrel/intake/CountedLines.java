@@ -62,7 +62,8 @@ record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     for (int i = 0; i < lines.size(); i++) {
       var line = lines.get(i);
       try {
-        if (line.text().length() > LONGEST_IGNORED
+        if (line.overlong()
+            || line.text().length() > LONGEST_IGNORED
             || !expression.matcher(new PatientText(line.text())).find()) {
           counted.add(line);
         }

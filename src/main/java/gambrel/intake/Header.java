@@ -33,8 +33,8 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
   }
 
   /**
-   * Finds the header as a file of this form has it, by the delimiter with the highest score. Without
-   * a header line, the first row is taken for its number of columns.
+   * Finds the header as a file of this form has it, by the delimiter with the highest score.
+   * Without a header line, the first row is taken for its number of columns.
    */
   static Optional<Header> find(
       List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {

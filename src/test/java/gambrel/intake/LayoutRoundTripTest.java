@@ -24,7 +24,7 @@ class LayoutRoundTripTest {
     var random = new Random(seed);
     var files = new ShopFiles(folder);
     var shop = files.clean();
-    for (int round = 0; round < 25; round++) {
+    for (int round = 0; round < 12; round++) {
       var rows = rows(random);
       var make = new ForeignMake(random);
       files

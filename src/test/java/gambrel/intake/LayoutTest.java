@@ -170,6 +170,12 @@ class LayoutTest {
   }
 
   @Test
+  void aLineTooLongForATotalIsNeverIgnored() {
+    String endless = "a".repeat(TextLine.LONGEST + 1);
+    assertEquals(2, rows("ignore=^a+$", HEADER + endless + "\naaa\n" + ROW).size());
+  }
+
+  @Test
   void anExpressionThatIgnoresForEverIsGivenUpWithANotice() {
     var exports = read("ignore=^(a+)+\\1b", HEADER + ROW + "a".repeat(60) + "!\n" + ROW);
     assertEquals(NoticeCode.SETTING_BAD, exports.notices().get(0).code());
@@ -337,8 +343,8 @@ class LayoutTest {
         "date=dd.MM.yyyy;clock=h:mm a    | 01.07.2026 | 9:05 PM | 2026-07-01T21:05",
         "date=dd.MM.yyyy;clock=HH:mm | 1.7.2026   | 09:05 | 1.7.2026 09:05 (the date is not by the"
             + " pattern)",
-        "date=dd.MM.yyyy;clock=HH:mm | 01.07.2026 | 9.05  | 2026-07-01 9.05 (the clock is not by the"
-            + " pattern)",
+        "date=dd.MM.yyyy;clock=HH:mm | 01.07.2026 | 9.05  | 2026-07-01 9.05 (the clock is not by"
+            + " the pattern)",
         "date=dd.MM.yyyy;clock=HH:mm     | 01.07.2026 |       | 01.07.2026 (no clock time)",
         "date=dd.MM.yyyy;clock=HH:mm     |            | 09:05 | 09:05 (no date)",
         "date=dd.MM.yyyy;column.clock=   | 01.07.2026 | 09:05 | 2026-07-01T00:00"
