@@ -2,10 +2,8 @@ package gambrel.intake;
 
 import gambrel.barcode.BadBarcode;
 import gambrel.barcode.ElementString;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +11,6 @@ import java.util.Map;
 
 /** Finds which column of a table is which, the surest first. */
 final class GuessFields {
-  private static final int BY_SUM = 100;
   private static final int BY_KNOWN = 80;
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
@@ -43,7 +40,7 @@ final class GuessFields {
 
   /** The best choice for each field for which there is one; no column serves two. */
   Map<String, Choice> best() {
-    addSums();
+    new GuessSums(table, numbers).find(choices::add);
     for (var column : table.columns()) {
       GuessWords.columns().forEach(field -> add(field, column));
     }
@@ -160,41 +157,5 @@ final class GuessFields {
       }
     }
     return true;
-  }
-
-  /** Gross less tare is net, in every row: nothing could be surer. */
-  private void addSums() {
-    var columns = new HashMap<GuessTable.Column, List<BigDecimal>>();
-    for (var column : table.columns()) {
-      numbers.numbers(column).ifPresent(found -> columns.put(column, found));
-    }
-    for (var gross : columns.keySet()) {
-      for (var tare : columns.keySet()) {
-        for (var net : columns.keySet()) {
-          if (isDifference(columns.get(gross), columns.get(tare), columns.get(net))) {
-            String reason = "gross less tare is net";
-            choices.add(new Choice("gross", gross, BY_SUM, reason));
-            choices.add(new Choice("tare", tare, BY_SUM, reason));
-            choices.add(new Choice("net", net, BY_SUM, reason));
-          }
-        }
-      }
-    }
-  }
-
-  private static boolean isDifference(
-      List<BigDecimal> gross, List<BigDecimal> tare, List<BigDecimal> net) {
-    if (gross.size() < 2 || gross.size() != tare.size() || gross.size() != net.size()) {
-      return false;
-    }
-    boolean tared = false;
-    for (int i = 0; i < gross.size(); i++) {
-      if (gross.get(i).subtract(tare.get(i)).compareTo(net.get(i)) != 0) {
-        return false;
-      }
-      // Of the two that add up to gross, the tare is the lighter.
-      tared |= tare.get(i).signum() != 0 && tare.get(i).compareTo(net.get(i)) < 0;
-    }
-    return tared;
   }
 }
