@@ -20,19 +20,27 @@ final class CsvRows {
 
   private final List<TextLine> lines;
   private final char delimiter;
+  private final char quote;
   private final int fewest;
   private final int most;
+
+  /** Prepares to read cells within double quotes. */
+  CsvRows(List<TextLine> lines, char delimiter, int fewest, int most) {
+    this(lines, delimiter, TextForm.DOUBLE_QUOTE, fewest, most);
+  }
 
   /**
    * Prepares to read.
    *
+   * @param quote what encloses cells; NUL for nothing
    * @param fewest cells that a record over several lines must have to be taken for one; above 1,
    *     lines that could each be a row are not taken for one record either
    * @param most cells that it may have
    */
-  CsvRows(List<TextLine> lines, char delimiter, int fewest, int most) {
+  CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
     this.lines = lines;
     this.delimiter = delimiter;
+    this.quote = quote;
     this.fewest = fewest;
     this.most = most;
   }
@@ -63,7 +71,7 @@ final class CsvRows {
   }
 
   private Span span(int start) {
-    var scanner = new QuoteScanner(delimiter);
+    var scanner = new QuoteScanner(delimiter, quote);
     var text = new StringBuilder(lines.get(start).text());
     scanner.read(lines.get(start).text());
     int end = start + 1;
@@ -132,7 +140,12 @@ final class CsvRows {
   }
 
   private CSVFormat format() {
-    return CSVFormat.RFC4180.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
+    return CSVFormat.RFC4180
+        .builder()
+        .setDelimiter(delimiter)
+        .setQuote(quote == TextForm.NO_QUOTE ? null : Character.valueOf(quote))
+        .setIgnoreEmptyLines(false)
+        .get();
   }
 
   private CsvRow row(Span span, List<String> cells) {
@@ -145,8 +158,8 @@ final class CsvRows {
 
   /** The cells that are complete before the first quote can mislead. */
   private List<String> beforeQuote(String text) {
-    int quote = text.indexOf('"');
-    int end = text.lastIndexOf(delimiter, quote < 0 ? text.length() : quote);
+    int first = text.indexOf(quote);
+    int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
     var cells = new ArrayList<String>();
     for (int at = 0; at <= end; ) {
       int next = text.indexOf(delimiter, at);

@@ -44,12 +44,24 @@ final class Dates {
    * @throws IllegalArgumentException if the pattern is not understood
    */
   static DateTimeFormatter formatter(String pattern, Locale locale) {
-    // A strict year needs an era; what a shop calls yyyy is the proleptic year.
     return new DateTimeFormatterBuilder()
         .parseCaseInsensitive()
-        .appendPattern(pattern.replace('y', 'u'))
+        .appendPattern(proleptic(pattern))
         .toFormatter(locale)
         .withResolverStyle(ResolverStyle.STRICT);
+  }
+
+  /** A strict year needs an era; what a shop calls yyyy is the proleptic year. Quotes hold text. */
+  private static String proleptic(String pattern) {
+    var changed = new StringBuilder(pattern);
+    boolean quoted = false;
+    for (int i = 0; i < changed.length(); i++) {
+      quoted ^= changed.charAt(i) == '\'';
+      if (!quoted && changed.charAt(i) == 'y') {
+        changed.setCharAt(i, 'u');
+      }
+    }
+    return changed.toString();
   }
 
   /** The date that a text denotes. */

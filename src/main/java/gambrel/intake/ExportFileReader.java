@@ -4,58 +4,96 @@ import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.weighing.ExportFile;
-import gambrel.weighing.Field;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Reads one export file by its layout. */
 final class ExportFileReader {
+  private static final String ADVICE =
+      "Export the file again, or write a layout for it: check prints one to start from.";
+
   private final String path;
   private final Layout layout;
+  private final Optional<String> misfit;
   private final List<Notice> notices;
 
   /**
    * Prepares for a file.
    *
    * @param path relative to the shop folder
+   * @param choice its layout
    * @param notices where it is added what is wrong with the file as a whole
    */
-  ExportFileReader(String path, Layout layout, List<Notice> notices) {
+  ExportFileReader(String path, Layouts.Choice choice, List<Notice> notices) {
     this.path = path;
-    this.layout = layout;
+    this.layout = choice.layout();
+    this.misfit = choice.fault();
     this.notices = notices;
   }
 
   /** The rows of the file. */
   ExportFile read(InputStream in) throws IOException {
-    var lines = TextLine.read(in, layout.charset());
-    return Header.find(lines, layout.delimiters(), layout.columns().values())
-        .map(header -> file(lines, header))
+    var counted = CountedLines.read(in, layout.text());
+    counted.gaveUp().ifPresent(this::tellImpatience);
+    return Header.find(counted.lines(), layout.text(), this::score)
+        .map(header -> file(counted.lines(), header))
         .orElseGet(() -> new ExportFile(path, List.of()));
   }
 
+  private void tellImpatience(int line) {
+    notices.add(
+        Notice.of(
+                NoticeCode.SETTING_BAD,
+                layout.place(),
+                "ignore takes too many steps on line " + line + " of " + path)
+            .advising("Write a simpler expression; from that line on nothing was ignored."));
+  }
+
+  private long score(Header header) {
+    return layout.columns().positions(header).size();
+  }
+
   private ExportFile file(List<TextLine> lines, Header header) {
-    var positions = layout.positions(header);
-    var fault = fault(header, positions);
-    var rows = new ExportRows(path, layout, header.width(), positions);
-    if (fault.isEmpty()) {
-      var csv = new CsvRows(lines, header.delimiter(), rows.fewest(), header.width());
-      return new ExportFile(path, rows.rows(csv.all(header.next())));
+    var positions = layout.columns().positions(header);
+    var fault = misfit.or(() -> fault(header, positions));
+    if (fault.isPresent()) {
+      int line = misfit.isPresent() ? 0 : header.row().line();
+      notices.add(
+          unreadable(path, line, fault.get()).advising(ADVICE).quoting(header.row().raw()));
+      return unusable(lines, header, positions);
     }
-    notices.add(unreadable(path, header.row().line(), fault.get()).quoting(header.row().raw()));
-    return unusable(lines, header, rows, positions);
+    char quote = layout.text().quote();
+    int fewest = Math.max(1, layout.fewest(positions));
+    int most = layout.text().header() ? header.width() : Integer.MAX_VALUE;
+    var csv = new CsvRows(lines, header.delimiter(), quote, fewest, most).all(header.next());
+    int width = layout.text().header() ? header.width() : usualWidth(csv);
+    return new ExportFile(path, new ExportRows(path, layout, width, positions).rows(csv));
+  }
+
+  /** Without a header, most rows say how many columns there are; of two numbers the larger. */
+  private static int usualWidth(List<CsvRow> rows) {
+    var counts = new TreeMap<Integer, Integer>();
+    rows.stream()
+        .filter(row -> row.broken().isEmpty())
+        .forEach(row -> counts.merge(row.cells().size(), 1, Integer::sum));
+    return counts.entrySet().stream()
+        .reduce((best, other) -> other.getValue() >= best.getValue() ? other : best)
+        .map(Map.Entry::getKey)
+        .orElse(0);
   }
 
   /** Every row counts as read and none can be used; a first line that is no header is a row. */
-  private ExportFile unusable(
-      List<TextLine> lines, Header header, ExportRows rows, Map<Field, Integer> positions) {
-    var csv = new CsvRows(lines, header.delimiter(), 1, Integer.MAX_VALUE);
+  private ExportFile unusable(List<TextLine> lines, Header header, Map<String, Integer> positions) {
+    var rows = new ExportRows(path, layout, header.width(), positions);
+    char quote = layout.text().quote();
+    var csv = new CsvRows(lines, header.delimiter(), quote, 1, Integer.MAX_VALUE);
     var records = new ArrayList<CsvRow>();
-    if (positions.isEmpty()) {
+    if (positions.isEmpty() && layout.text().header()) {
       records.add(header.row());
     }
     records.addAll(csv.all(header.next()));
@@ -63,22 +101,23 @@ final class ExportFileReader {
     return new ExportFile(path, records.stream().map(record -> rows.row(record, why)).toList());
   }
 
-  private Optional<String> fault(Header header, Map<Field, Integer> positions) {
-    if (header.row().broken().isPresent()) {
+  private Optional<String> fault(Header header, Map<String, Integer> positions) {
+    boolean named = layout.text().header();
+    if (named && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> "its first line cannot be read: " + why);
     }
-    var twice = header.twice(layout.columns().values());
+    var twice = header.twice(layout.columns().texts());
     if (!twice.isEmpty()) {
       return Optional.of("the column " + String.join(", ", twice) + " stands there twice");
     }
-    var lacking = layout.lacking(positions.keySet()).stream().map(layout.columns()::get).toList();
+    var lacking = layout.lacking(positions.keySet());
+    String found =
+        named
+            ? "; its first line has " + String.join(", ", header.names())
+            : "; its first line has " + header.width() + " cells";
     return lacking.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            "it lacks the column "
-                + String.join(", ", lacking)
-                + "; its first line has "
-                + String.join(", ", header.names()));
+        : Optional.of("it lacks the column " + String.join(", ", lacking) + found);
   }
 
   /** A file that cannot be read, for the reason that ends the sentence. */

@@ -21,7 +21,11 @@ public final class ExportReader {
 
   private final List<Notice> notices = new ArrayList<>();
 
-  private ExportReader() {}
+  private final Layouts layouts;
+
+  private ExportReader(Path folder, Shop shop) {
+    layouts = new Layouts(folder, shop, notices);
+  }
 
   /**
    * Reads every {@code .csv} file under {@code exports}. A file that cannot be read is a notice and
@@ -29,7 +33,7 @@ public final class ExportReader {
    * #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
-    var reader = new ExportReader();
+    var reader = new ExportReader(folder, shop);
     var files = reader.files(folder.resolve(FOLDER));
     return new Exports(files, reader.notices);
   }
@@ -57,7 +61,7 @@ public final class ExportReader {
       return;
     }
     try (var in = Files.newInputStream(entry.path())) {
-      files.add(new ExportFileReader(path, Layout.PLAIN, notices).read(in));
+      files.add(new ExportFileReader(path, layouts.of(path), notices).read(in));
     } catch (IOException e) {
       notices.add(ExportFileReader.unreadable(path, 0, "it cannot be opened"));
     }

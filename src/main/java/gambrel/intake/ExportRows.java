@@ -21,7 +21,7 @@ final class ExportRows {
   private final Layout layout;
   private final int width;
   private final int fewest;
-  private final Map<Field, Integer> positions;
+  private final Map<String, Integer> positions;
   private final Map<String, String> texts = new HashMap<>();
 
   /**
@@ -29,57 +29,66 @@ final class ExportRows {
    *
    * @param path relative to the shop folder
    * @param width number of its columns
-   * @param positions where the fields stand
+   * @param positions where the columns stand
    */
-  ExportRows(String path, Layout layout, int width, Map<Field, Integer> positions) {
+  ExportRows(String path, Layout layout, int width, Map<String, Integer> positions) {
     this.path = path;
     this.layout = layout;
     this.width = width;
     this.positions = positions;
-    this.fewest =
-        layout.required().stream().mapToInt(f -> positions.getOrDefault(f, -1)).max().orElse(-1)
-            + 1;
-  }
-
-  /** The fewest cells that a row may have: only optional columns may be missing at its end. */
-  int fewest() {
-    return Math.max(1, fewest);
+    this.fewest = layout.fewest(positions);
   }
 
   /** A row of a file whose columns are known. */
   ExportRow row(CsvRow csv) {
-    return row(csv, csv.broken().or(() -> miscounted(csv.cells().size())));
+    return row(csv, csv.broken().or(() -> miscounted(csv)));
   }
 
   /** A row that cannot be used for a reason of its own or the file's. */
   ExportRow row(CsvRow csv, Optional<String> broken) {
+    var read = layout.translation().translate(cells(csv));
+    var fault = broken.or(read::broken);
     return new ExportRow(
         new Place(path, csv.line()),
-        cells(csv, broken.isPresent()),
+        fields(read.fields(), fault.isPresent()),
         layout.unit(),
-        broken,
+        read.identity(),
+        fault,
         csv.raw());
   }
 
-  private Optional<String> miscounted(int cells) {
-    if (cells > width) {
-      return Optional.of("it has " + cells + " cells where the first line has " + width);
+  private Optional<String> miscounted(CsvRow csv) {
+    int cells = csv.cells().size();
+    if (!csv.isBlankFrom(width)) {
+      String others = layout.text().header() ? "the first line has " : "most rows have ";
+      return Optional.of("it has " + cells + " cells where " + others + width);
     }
     return cells < fewest
         ? Optional.of("it ends after " + cells + " of " + width + " cells")
         : Optional.empty();
   }
 
-  private Map<Field, String> cells(CsvRow csv, boolean broken) {
-    var cells = new EnumMap<Field, String>(Field.class);
+  private Map<String, String> cells(CsvRow csv) {
+    var cells = new HashMap<String, String>();
     positions.forEach(
-        (field, position) -> {
+        (column, position) -> {
           String text = csv.cell(position);
-          if (!text.isEmpty() && (!broken || IDENTITY.contains(field))) {
-            cells.put(field, shared(text));
+          if (!text.isEmpty()) {
+            cells.put(column, text);
           }
         });
-    return Collections.unmodifiableMap(cells);
+    return cells;
+  }
+
+  private Map<Field, String> fields(Map<Field, String> read, boolean broken) {
+    var fields = new EnumMap<Field, String>(Field.class);
+    read.forEach(
+        (field, text) -> {
+          if (!broken || IDENTITY.contains(field)) {
+            fields.put(field, shared(text));
+          }
+        });
+    return Collections.unmodifiableMap(fields);
   }
 
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */

@@ -7,14 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.function.ToLongFunction;
 
 /**
  * The first line of a delimited file.
  *
  * @param delimiter what stands between cells
- * @param names its cells, stripped and in lower case
+ * @param names its cells, stripped and in lower case; blank where the file has no header line
  * @param row the line itself
- * @param next index of the first line after it
+ * @param next index of the first line that may be a row
  */
 record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
@@ -24,6 +26,29 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
    */
   static Optional<Header> find(
       List<TextLine> lines, Collection<Character> delimiters, Collection<String> known) {
+    var form = TextForm.PLAIN;
+    return delimiters.stream()
+        .flatMap(delimiter -> at(lines, delimiter, form).stream())
+        .reduce(best(header -> header.count(known)));
+  }
+
+  /**
+   * Finds the header as a file of this form has it, by the delimiter with the highest score.
+   * Without a header line, the first row is taken for its number of columns.
+   */
+  static Optional<Header> find(
+      List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
+    return form.delimiters().stream()
+        .flatMap(delimiter -> at(lines, delimiter, form).stream())
+        .reduce(best(score));
+  }
+
+  private static BinaryOperator<Header> best(ToLongFunction<Header> score) {
+    return (best, other) ->
+        score.applyAsLong(other) > score.applyAsLong(best) ? other : best;
+  }
+
+  private static Optional<Header> at(List<TextLine> lines, char delimiter, TextForm form) {
     int start = 0;
     while (start < lines.size() && lines.get(start).isBlank()) {
       start++;
@@ -31,21 +56,19 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
     if (start == lines.size()) {
       return Optional.empty();
     }
-    Header best = null;
-    for (char delimiter : delimiters) {
-      var candidate = at(lines, start, delimiter);
-      if (best == null || candidate.count(known) > best.count(known)) {
-        best = candidate;
-      }
+    var rows = new CsvRows(lines, delimiter, form.quote(), 1, Integer.MAX_VALUE);
+    var row = rows.first(start);
+    if (!form.header()) {
+      var names = row.cells().stream().map(cell -> "").toList();
+      return Optional.of(new Header(delimiter, names, row, start));
     }
-    return Optional.of(best);
+    var names = row.cells().stream().map(Header::name).toList();
+    return Optional.of(new Header(delimiter, names, row, rows.endOfFirst(start)));
   }
 
-  private static Header at(List<TextLine> lines, int start, char delimiter) {
-    var rows = new CsvRows(lines, delimiter, 1, Integer.MAX_VALUE);
-    var row = rows.first(start);
-    var names = row.cells().stream().map(c -> c.strip().toLowerCase(Locale.ROOT)).toList();
-    return new Header(delimiter, names, row, rows.endOfFirst(start));
+  /** A column's name as it is compared. */
+  static String name(String text) {
+    return text.strip().toLowerCase(Locale.ROOT);
   }
 
   /** How many of {@code known} are columns. */

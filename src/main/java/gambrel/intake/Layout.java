@@ -1,72 +1,91 @@
 package gambrel.intake;
 
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Place;
 import gambrel.weighing.Field;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How one make of export is read.
  *
- * @param delimiters what may stand between cells; the header decides
- * @param charset the files' character set
- * @param columns the header text of each field, in lower case
- * @param required the fields without which a row means nothing; gross may stand in for net
+ * @param place the file that says so, if any
+ * @param text how the file is written
+ * @param columns where its columns are
+ * @param needed for each thing that a file must tell, the columns that can tell it
+ * @param reach for each thing, the columns of which a row must not end before the first that the
+ *     file has
+ * @param elsewhere columns whose values come from elsewhere: constants, the folder's scale
  * @param unit the unit of rows that name none, if the layout knows it
+ * @param translation what makes fields of cells
  */
 record Layout(
-    List<Character> delimiters,
-    Charset charset,
-    Map<Field, String> columns,
-    List<Field> required,
-    Optional<WeightUnit> unit) {
+    Place place,
+    TextForm text,
+    LayoutColumns columns,
+    List<List<String>> needed,
+    List<List<String>> reach,
+    Set<String> elsewhere,
+    Optional<WeightUnit> unit,
+    RowTranslation translation) {
+
+  private static final List<List<String>> PLAIN_NEEDS =
+      List.of(
+          List.of(Field.SCALE.id()),
+          List.of(Field.TICKET.id()),
+          List.of(Field.TIME.id()),
+          List.of(Field.BODY.id()),
+          List.of(Field.CODE.id()),
+          List.of(Field.NET.id(), Field.GROSS.id()));
 
   /** An export that needs no description: a header line with the fields' own names. */
   static final Layout PLAIN =
       new Layout(
-          List.of(',', ';', '\t'),
-          StandardCharsets.UTF_8,
-          ownNames(),
-          List.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY, Field.CODE, Field.NET),
-          Optional.empty());
+          Place.NONE,
+          TextForm.PLAIN,
+          LayoutColumns.PLAIN,
+          PLAIN_NEEDS,
+          PLAIN_NEEDS,
+          Set.of(),
+          Optional.empty(),
+          RowTranslation.PLAIN);
 
   Layout {
-    delimiters = List.copyOf(delimiters);
-    columns = Map.copyOf(columns);
-    required = List.copyOf(required);
+    needed = List.copyOf(needed);
+    reach = List.copyOf(reach);
+    elsewhere = Set.copyOf(elsewhere);
   }
 
-  private static Map<Field, String> ownNames() {
-    var names = new EnumMap<Field, String>(Field.class);
-    for (var field : Field.values()) {
-      names.put(field, field.id());
+  /** The columns without which a file does not fit, that are not among {@code present}. */
+  List<String> lacking(Collection<String> present) {
+    var lacking = new ArrayList<>(columns.missing(present));
+    var told = new HashSet<>(present);
+    told.addAll(elsewhere);
+    for (var ways : needed) {
+      boolean explicit = ways.stream().anyMatch(this::isNamed);
+      if (!explicit && ways.stream().noneMatch(told::contains)) {
+        lacking.add(ways.get(0));
+      }
     }
-    return names;
+    return lacking;
   }
 
-  /** Where each field stands in a file with this header. */
-  Map<Field, Integer> positions(Header header) {
-    var byName = header.positions();
-    var positions = new EnumMap<Field, Integer>(Field.class);
-    columns.forEach(
-        (field, name) -> {
-          if (byName.containsKey(name)) {
-            positions.put(field, byName.get(name));
-          }
-        });
-    return positions;
+  private boolean isNamed(String column) {
+    return !columns.named().getOrDefault(column, "").isEmpty();
   }
 
-  /** The required fields that are not among {@code present}. */
-  List<Field> lacking(Collection<Field> present) {
-    return required.stream()
-        .filter(field -> !present.contains(field))
-        .filter(field -> field != Field.NET || !present.contains(Field.GROSS))
-        .toList();
+  /** How many cells a row must have, where columns stand so. */
+  int fewest(Map<String, Integer> positions) {
+    int last = -1;
+    for (var ways : reach) {
+      var first = ways.stream().filter(positions::containsKey).findFirst();
+      last = Math.max(last, first.map(positions::get).orElse(-1));
+    }
+    return last + 1;
   }
 }

@@ -5,14 +5,19 @@ package gambrel.intake;
  * cells themselves are taken apart by the library.
  */
 final class QuoteScanner {
-  private static final char QUOTE = '"';
-
   private final char delimiter;
+  private final char quote;
   private State state = State.CELL_START;
   private int cells = 1;
 
-  QuoteScanner(char delimiter) {
+  /**
+   * Starts a record.
+   *
+   * @param quote what encloses cells; NUL for nothing
+   */
+  QuoteScanner(char delimiter, char quote) {
     this.delimiter = delimiter;
+    this.quote = quote;
   }
 
   private enum State {
@@ -28,9 +33,9 @@ final class QuoteScanner {
     for (int i = 0; i < line.length(); i++) {
       char c = line.charAt(i);
       if (state == State.QUOTED) {
-        if (c == QUOTE && i + 1 < line.length() && line.charAt(i + 1) == QUOTE) {
+        if (c == quote && i + 1 < line.length() && line.charAt(i + 1) == quote) {
           i++;
-        } else if (c == QUOTE) {
+        } else if (c == quote) {
           state = State.CLOSED;
         }
       } else {
@@ -48,7 +53,7 @@ final class QuoteScanner {
       return State.CELL_START;
     }
     return switch (state) {
-      case CELL_START -> c == QUOTE ? State.QUOTED : State.PLAIN;
+      case CELL_START -> c == quote && quote != TextForm.NO_QUOTE ? State.QUOTED : State.PLAIN;
       case CLOSED -> Character.isWhitespace(c) ? State.CLOSED : State.WRONG;
       default -> state;
     };

@@ -15,36 +15,64 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
-/** The keys and values of {@code shop.properties}, as UTF-8. */
+/** The keys and values of {@code shop.properties} or of a layout, as UTF-8. */
 final class SettingsFile {
   static final String NAME = "shop.properties";
 
   private static final char REPLACED = '\uFFFD';
 
+  private final String name;
   private final List<TextLine> lines;
   private final Properties values = new Properties();
   private final List<Notice> notices;
+  private boolean faulty;
 
   /**
-   * Reads the file.
+   * Reads {@code shop.properties}.
    *
    * @throws UnreadableShop if it is missing or cannot be read
    */
   SettingsFile(Path folder, List<Notice> notices) {
+    this(folder, NAME, UnaryOperator.identity(), notices);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param name its path relative to the shop folder
+   * @param lenient makes of each line what its writer meant
+   * @throws UnreadableShop if it is missing or cannot be read
+   */
+  SettingsFile(Path folder, String name, UnaryOperator<String> lenient, List<Notice> notices) {
+    this.name = name;
     this.notices = notices;
-    var path = folder.resolve(NAME);
+    var path = folder.resolve(name);
     if (!Files.exists(path)) {
-      throw new UnreadableShop(NAME + " is missing");
+      throw new UnreadableShop(name + " is missing");
     }
     try (var in = Files.newInputStream(path)) {
       lines = TextLine.read(in, StandardCharsets.UTF_8);
-      values.load(new StringReader(String.join("\n", lines.stream().map(TextLine::text).toList())));
+      var texts = lines.stream().map(TextLine::text).map(lenient).toList();
+      values.load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
-      throw new UnreadableShop(NAME + " cannot be read");
+      throw new UnreadableShop(name + " cannot be read");
     }
     keys().stream().filter(key -> text(key).indexOf(REPLACED) >= 0).forEach(this::drop);
+  }
+
+  /** Whether a value had to be left out because it cannot be read. */
+  boolean isFaulty() {
+    return faulty;
+  }
+
+  /** As {@link #get}, but the value may be a single blank or tab. */
+  <T> Optional<T> getCharacter(String key, Function<String, T> type) {
+    String value = values.getProperty(key, "");
+    String text = value.length() == 1 ? value : value.strip();
+    return text.isEmpty() ? Optional.empty() : understand(key, text, type);
   }
 
   /** The stripped value of a key; empty if it is blank or missing. */
@@ -81,12 +109,12 @@ final class SettingsFile {
   <T> T need(String key, Function<String, T> type) {
     String text = text(key);
     if (text.isEmpty()) {
-      throw new UnreadableShop(NAME + " lacks the setting " + key);
+      throw new UnreadableShop(name + " lacks the setting " + key);
     }
     try {
       return type.apply(text);
     } catch (BadCell e) {
-      throw new UnreadableShop(NAME + ": " + sentence(key, text, e));
+      throw new UnreadableShop(name + ": " + sentence(key, text, e));
     }
   }
 
@@ -95,20 +123,34 @@ final class SettingsFile {
     notices.add(
         Notice.of(NoticeCode.SETTING_BAD, place(key), "there is no setting " + key)
             .advising("Correct its spelling or take it out; it was ignored.")
-            .as(Severity.NOTE));
+            .as(name.equals(NAME) ? Severity.NOTE : Severity.MARK));
+  }
+
+  /** Adds a notice for a key whose value cannot be right. */
+  void refuse(String key, String why) {
+    add(key, key + " " + why);
+  }
+
+  private void add(String key, String message) {
+    faulty = true;
+    var notice = Notice.of(NoticeCode.SETTING_BAD, place(key), message);
+    notices.add(
+        name.equals(NAME)
+            ? notice
+            : notice.advising("Correct the setting; exports of this layout were not read."));
   }
 
   private <T> Optional<T> understand(String key, String text, Function<String, T> type) {
     try {
       return Optional.of(type.apply(text));
     } catch (BadCell e) {
-      notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), sentence(key, text, e)));
+      add(key, sentence(key, text, e));
       return Optional.empty();
     }
   }
 
   private void drop(String key) {
-    notices.add(Notice.of(NoticeCode.SETTING_BAD, place(key), key + " is not written in UTF-8"));
+    add(key, key + " is not written in UTF-8");
     values.remove(key);
   }
 
@@ -120,9 +162,9 @@ final class SettingsFile {
     var start =
         Pattern.compile("\\s*" + Pattern.quote(key) + "\\s*[=:\\s].*|\\s*" + Pattern.quote(key));
     return lines.stream()
-        .filter(line -> start.matcher(line.text()).matches())
+        .filter(line -> start.matcher(line.text().replace("\\", "")).matches())
         .reduce((first, last) -> last)
-        .map(line -> new Place(NAME, line.number()))
-        .orElse(new Place(NAME, 0));
+        .map(line -> new Place(name, line.number()))
+        .orElse(new Place(name, 0));
   }
 }

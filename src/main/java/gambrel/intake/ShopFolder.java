@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 
 /** The tables of a shop folder, row by row. */
 final class ShopFolder {
-  private static final List<Character> DELIMITERS = List.of(',', ';', '\t');
+  private static final List<Character> DELIMITERS = TextForm.USUAL_DELIMITERS;
 
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 

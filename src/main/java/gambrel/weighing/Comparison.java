@@ -147,8 +147,8 @@ final class Comparison {
   private static String conflict(ReadRow row, List<ReadRow> rows) {
     Set<String> others = new LinkedHashSet<>();
     rows.stream().filter(r -> r != row).forEach(r -> others.add(r.place().toString()));
-    return "Ticket "
-        + row.ticket()
+    String what = row.ticket().isEmpty() ? "The same weighing" : "Ticket " + row.ticket();
+    return what
         + " of scale "
         + row.scale()
         + " stands with other content at "

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param place file and first line
  * @param cells stripped text by field; a field that is absent or blank has no entry
  * @param unit the unit that the layout gives to rows without one
+ * @param identity what makes it a weighing where its scale counts no tickets, if the layout says so
  * @param broken what is wrong with the row as text, if it could not be taken apart
  * @param raw the row as it stands in the file
  */
@@ -19,8 +20,19 @@ public record ExportRow(
     Place place,
     Map<Field, String> cells,
     Optional<WeightUnit> unit,
+    Optional<String> identity,
     Optional<String> broken,
     String raw) {
+
+  /** A row without an identity of its own. */
+  public ExportRow(
+      Place place,
+      Map<Field, String> cells,
+      Optional<WeightUnit> unit,
+      Optional<String> broken,
+      String raw) {
+    this(place, cells, unit, Optional.empty(), broken, raw);
+  }
 
   /** The text of a cell, or empty. */
   public String get(Field field) {
@@ -36,6 +48,6 @@ public record ExportRow(
     } else {
       changed.put(field, value.strip());
     }
-    return new ExportRow(place, changed, unit, broken, raw);
+    return new ExportRow(place, changed, unit, identity, broken, raw);
   }
 }

@@ -79,7 +79,7 @@ public final class Ledgers {
     }
     corrections.addAll(overlay.applied());
     notices.addAll(overlay.unused());
-    return rows;
+    return Occurrences.number(rows);
   }
 
   /** A row that dates after the clock, or cancels from then on, is read but has no effect yet. */

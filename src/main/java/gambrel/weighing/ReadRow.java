@@ -24,6 +24,11 @@ record ReadRow(
     String content,
     boolean removed) {
 
+  /** The same row under another key. */
+  ReadRow keyed(String other) {
+    return new ReadRow(row, time, status, other, content, removed);
+  }
+
   Place place() {
     return row.place();
   }

@@ -44,6 +44,9 @@ final class RowReader {
       return "broken\n" + row.raw();
     }
     String ticket = row.get(Field.TICKET);
+    if (ticket.isEmpty() && row.identity().isPresent()) {
+      return Occurrences.KEY + row.identity().get();
+    }
     if (ticket.isEmpty()) {
       return "content\n" + row.get(Field.SCALE) + '\n' + content;
     }

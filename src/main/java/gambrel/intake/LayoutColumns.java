@@ -1,0 +1,105 @@
+package gambrel.intake;
+
+import gambrel.weighing.Field;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Where an export has its columns. Columns are known by the ids of fields, and by {@code date},
+ * {@code clock} and {@code barcode}.
+ *
+ * @param named header text or number from 1 by column; blank for none
+ * @param own columns that may also be found under their own ids
+ */
+record LayoutColumns(Map<String, String> named, Set<String> own) {
+  static final String DATE = "date";
+  static final String CLOCK = "clock";
+  static final String BARCODE = "barcode";
+
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+
+  /** The fields under their own ids. */
+  static final LayoutColumns PLAIN = new LayoutColumns(Map.of(), fields());
+
+  LayoutColumns {
+    named = Map.copyOf(named);
+    own = Set.copyOf(own);
+  }
+
+  private static Set<String> fields() {
+    var ids = new HashSet<String>();
+    for (var field : Field.values()) {
+      ids.add(field.id());
+    }
+    return ids;
+  }
+
+  /** All columns that a layout may name. */
+  static Set<String> all() {
+    var all = new HashSet<>(fields());
+    all.addAll(List.of(DATE, CLOCK, BARCODE));
+    return all;
+  }
+
+  /** Whether a column is given by its number. */
+  static boolean isNumber(String reference) {
+    return NUMBER.matcher(reference).matches();
+  }
+
+  /** Where each column stands in a file with this header. */
+  Map<String, Integer> positions(Header header) {
+    var byName = header.positions();
+    var positions = new HashMap<String, Integer>();
+    named.forEach(
+        (column, reference) -> {
+          var position = position(reference, header.width(), byName);
+          if (position != null) {
+            positions.put(column, position);
+          }
+        });
+    var claimed = Set.copyOf(positions.values());
+    for (String column : own) {
+      var position = byName.get(column);
+      if (!named.containsKey(column) && position != null && !claimed.contains(position)) {
+        positions.put(column, position);
+      }
+    }
+    return positions;
+  }
+
+  private static Integer position(String reference, int width, Map<String, Integer> byName) {
+    if (!isNumber(reference)) {
+      return byName.get(Header.name(reference));
+    }
+    int number = Integer.parseInt(reference);
+    return number >= 1 && number <= width ? Integer.valueOf(number - 1) : null;
+  }
+
+  /** The named columns that are not among {@code present}, as the layout names them. */
+  List<String> missing(Collection<String> present) {
+    var missing = new ArrayList<String>();
+    named.entrySet().stream()
+        .filter(entry -> !entry.getValue().isEmpty() && !present.contains(entry.getKey()))
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(entry -> missing.add(entry.getValue()));
+    return missing;
+  }
+
+  /** The header texts by which columns are found. */
+  List<String> texts() {
+    var texts = new ArrayList<String>();
+    for (String column : all()) {
+      String text = named.getOrDefault(column, own.contains(column) ? column : "");
+      if (!text.isEmpty() && !isNumber(text)) {
+        texts.add(Header.name(text));
+      }
+    }
+    return texts;
+  }
+}

@@ -1,0 +1,159 @@
+package gambrel.intake;
+
+import gambrel.barcode.InStorePlan;
+import gambrel.measure.WeightUnit;
+import java.nio.charset.Charset;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.Temporal;
+import java.time.temporal.TemporalQuery;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
+
+/** The kinds of value that a layout holds. */
+final class LayoutTypes {
+  private static final Map<String, Character> WORDS =
+      Map.of(
+          "tab", '\t', "comma", ',', "semicolon", ';', "pipe", '|', "point", '.', "space", ' ',
+          "apostrophe", '\'', "none", TextForm.NO_QUOTE);
+
+  private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
+
+  private LayoutTypes() {}
+
+  /** What stands between cells. */
+  static char delimiter(String text) {
+    char c = character(text);
+    if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE || "\"\n\r".indexOf(c) >= 0) {
+      throw new BadCell("cannot stand between cells");
+    }
+    return c;
+  }
+
+  /** What encloses cells. */
+  static char quote(String text) {
+    char c = character(text);
+    if (Character.isLetterOrDigit(c) || Character.isWhitespace(c)) {
+      throw new BadCell("cannot enclose cells; none means that nothing does");
+    }
+    return c;
+  }
+
+  /** The decimal mark. */
+  static char decimal(String text) {
+    char c = character(text);
+    if (c != '.' && c != ',') {
+      throw new BadCell("is neither a point nor a comma");
+    }
+    return c;
+  }
+
+  /** What stands between thousands. */
+  static char thousands(String text) {
+    char c = character(text);
+    if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE) {
+      throw new BadCell("is no mark such as , or space");
+    }
+    return c;
+  }
+
+  private static char character(String text) {
+    var word = WORDS.get(text.toLowerCase(Locale.ROOT));
+    if (word == null && text.length() != 1) {
+      throw new BadCell("is not a single character");
+    }
+    return word == null ? text.charAt(0) : word;
+  }
+
+  /** A character set. */
+  static Charset charset(String text) {
+    try {
+      return Charset.forName(text);
+    } catch (IllegalArgumentException e) {
+      throw new BadCell("is not a character set such as UTF-8 or windows-1252");
+    }
+  }
+
+  /** A regular expression. */
+  static Pattern expression(String text) {
+    try {
+      return Pattern.compile(text);
+    } catch (PatternSyntaxException e) {
+      throw new BadCell("is not a regular expression");
+    }
+  }
+
+  /** A unit of weight; empty for pounds and ounces together. */
+  static Optional<WeightUnit> unit(String text) {
+    if (text.equalsIgnoreCase("lb-oz")) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        WeightUnit.of(text)
+            .orElseThrow(() -> new BadCell("is not a unit: kg, g, lb, oz or lb-oz")));
+  }
+
+  /** A pattern of date and time, which may carry an offset. */
+  static List<DateTimeFormatter> time(String pattern, Locale locale) {
+    return formatters(pattern, locale, SAMPLE, LocalDateTime::from, "a whole date and time");
+  }
+
+  /** A pattern of dates. */
+  static List<DateTimeFormatter> date(String pattern, Locale locale) {
+    return formatters(pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "a whole date");
+  }
+
+  /** A pattern of clock times. */
+  static List<DateTimeFormatter> clock(String pattern, Locale locale) {
+    return formatters(
+        pattern, locale, SAMPLE.toLocalTime(), LocalTime::from, "a time of day with its minutes");
+  }
+
+  /** Scales print months and markers in English wherever they stand. */
+  private static <T extends Temporal> List<DateTimeFormatter> formatters(
+      String pattern, Locale locale, T sample, TemporalQuery<T> query, String what) {
+    try {
+      var own = Dates.formatter(pattern, locale);
+      String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));
+      if (own.parse(text, query).equals(sample)) {
+        return List.of(own, Dates.formatter(pattern, Locale.ENGLISH));
+      }
+    } catch (IllegalArgumentException | DateTimeException e) {
+      // Told below, as for a pattern that leaves something out.
+    }
+    throw new BadCell("is not a pattern of " + what + ", such as dd/MM/yyyy HH:mm:ss");
+  }
+
+  /** A plan of in-store numbers. */
+  static InStorePlan inStore(String plan, int decimals) {
+    try {
+      return InStorePlan.of(plan, decimals);
+    } catch (IllegalArgumentException e) {
+      throw new BadCell(
+          "with " + decimals + " decimals is no plan such as 20IIIIIWWWWWC: I item, W weight,"
+              + " V verifier of 4 or 5 W, C check digit at the end");
+    }
+  }
+
+  /** Columns between commas or blanks. */
+  static List<String> columns(String text) {
+    return List.of(text.split("[,;\\s]+")).stream().map(LayoutTypes::column).distinct().toList();
+  }
+
+  /** A column that a layout may name. */
+  static String column(String text) {
+    String id = text.toLowerCase(Locale.ROOT);
+    if (!LayoutColumns.all().contains(id)) {
+      throw new BadCell("names no column: " + text);
+    }
+    return id;
+  }
+}
