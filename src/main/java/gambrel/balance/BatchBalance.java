@@ -1,5 +1,6 @@
 package gambrel.balance;
 
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Weight;
 import gambrel.shop.Batch;
 import gambrel.weighing.Weighing;
@@ -7,7 +8,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -35,8 +35,8 @@ public record BatchBalance(
     List<Weighing> weighings) {
   /** Copies the collections. */
   public BatchBalance {
-    meatInByBody = Collections.unmodifiableSortedMap(new TreeMap<>(meatInByBody));
-    partByBody = Collections.unmodifiableSortedMap(new TreeMap<>(partByBody));
+    meatInByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(meatInByBody));
+    partByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(partByBody));
     weighings = List.copyOf(weighings);
   }
 

@@ -1,5 +1,6 @@
 package gambrel.balance;
 
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Division;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
@@ -34,7 +35,7 @@ public final class BatchReader {
   /** Every batch that {@code weighings} name, by id. */
   public static SortedMap<String, BatchBalance> read(
       Shop shop, List<Weighing> weighings, OffsetDateTime asOf) {
-    var rows = new TreeMap<String, List<Weighing>>();
+    var rows = new TreeMap<String, List<Weighing>>(ByteOrder.IDS);
     for (var weighing : weighings) {
       boolean takesPart =
           switch (weighing.step()) {
@@ -46,13 +47,13 @@ public final class BatchReader {
       }
     }
     var reader = new BatchReader(shop.settings(), asOf);
-    var balances = new TreeMap<String, BatchBalance>();
+    var balances = new TreeMap<String, BatchBalance>(ByteOrder.IDS);
     rows.forEach((id, of) -> balances.put(id, reader.balance(shop.batch(id), of)));
     return balances;
   }
 
   private BatchBalance balance(Batch batch, List<Weighing> rows) {
-    var meatInByBody = new TreeMap<String, Weight>();
+    var meatInByBody = new TreeMap<String, Weight>(ByteOrder.IDS);
     rows.stream()
         .filter(w -> w.step() == Step.TUB)
         .forEach(w -> meatInByBody.merge(owner(w), w.net(), Weight::plus));
@@ -64,7 +65,7 @@ public final class BatchReader {
     }
     var state = state(rows, meatIn, added, out);
     var parts =
-        state == BatchState.OPEN ? new TreeMap<String, Weight>() : parts(meatInByBody, added, out);
+        state == BatchState.OPEN ? new TreeMap<String, Weight>(ByteOrder.IDS) : parts(meatInByBody, added, out);
     return new BatchBalance(
         batch,
         meatIn,
@@ -117,7 +118,7 @@ public final class BatchReader {
   /** The meat in the output, O·M/(M+A) and at most M, divided by what each body put in. */
   private static SortedMap<String, Weight> parts(
       SortedMap<String, Weight> meatInByBody, Weight added, Weight out) {
-    var parts = new TreeMap<String, Weight>();
+    var parts = new TreeMap<String, Weight>(ByteOrder.IDS);
     var meatIn = Weight.sum(meatInByBody.values());
     if (meatIn.isZero()) {
       return parts;

@@ -1,6 +1,7 @@
 package gambrel.balance;
 
 import gambrel.cuts.Kind;
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Weight;
 import gambrel.shop.Settings;
 import gambrel.shop.Settings.Bins;
@@ -165,7 +166,7 @@ public final class BodyReader {
   }
 
   private List<BatchBalance> batchesOf(BodyWeighings weighings) {
-    var ids = new TreeSet<String>();
+    var ids = new TreeSet<String>(ByteOrder.IDS);
     weighings.of(Step.TUB).stream().filter(Weighing::inBatch).forEach(w -> ids.add(w.batch()));
     return ids.stream().map(batches::get).toList();
   }

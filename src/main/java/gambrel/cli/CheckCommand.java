@@ -1,6 +1,7 @@
 package gambrel.cli;
 
 import gambrel.notice.Notice;
+import gambrel.run.LayoutHelp;
 import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
 import gambrel.run.Preview;
@@ -50,7 +51,9 @@ final class CheckCommand implements Callable<Integer> {
       var outcome =
           new NightlyRun(inputs, documents).check(arguments.shop().resolve("reports"), asOf);
       if (outcome instanceof Outcome.Done done) {
-        done.report().notices().forEach(notice -> print(console.out(), notice));
+        var notices = done.report().notices();
+        notices.forEach(notice -> print(console.out(), notice));
+        LayoutHelp.lines(arguments.shop(), inputs, notices).forEach(console.out()::println);
         if (preview != null) {
           return Math.max(
               console.finish(Preview.write(preview, done.report().night(), documents)),

@@ -1,7 +1,7 @@
 package gambrel.cli;
 
 import gambrel.notice.Severity;
-import gambrel.run.MorningReport;
+import gambrel.register.MorningReport;
 import gambrel.run.Outcome;
 import java.io.PrintWriter;
 import picocli.CommandLine.Model.CommandSpec;

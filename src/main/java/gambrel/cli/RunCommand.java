@@ -1,7 +1,7 @@
 package gambrel.cli;
 
 import gambrel.reckoning.Night;
-import gambrel.run.MorningReport;
+import gambrel.register.MorningReport;
 import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
 import gambrel.run.RefusedException;

@@ -6,11 +6,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Builds one row: numbers plain, text guarded against spreadsheets that take it for a formula. */
 final class Row {
-  private static final String FORMULA_STARTS = "=+-@\t\r";
+  private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@\t\r]");
 
   private final List<String> cells = new ArrayList<>();
 
@@ -65,16 +66,16 @@ final class Row {
     return cells;
   }
 
+  /**
+   * A text that no spreadsheet takes for a formula. One that looks as if it were guarded already gets
+   * a quote more, so that {@link #unguard} gives back exactly what was there.
+   */
   static String guard(String text) {
-    return !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
   }
 
   /** Takes a guard off again. */
   static String unguard(String cell) {
-    return cell.length() > 1
-            && cell.charAt(0) == '\''
-            && FORMULA_STARTS.indexOf(cell.charAt(1)) >= 0
-        ? cell.substring(1)
-        : cell;
+    return cell.startsWith("'") && FORMULA.matcher(cell).lookingAt() ? cell.substring(1) : cell;
   }
 }

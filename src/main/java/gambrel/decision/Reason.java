@@ -1,5 +1,6 @@
 package gambrel.decision;
 
+import gambrel.measure.ByteOrder;
 import java.util.Comparator;
 
 /**
@@ -11,6 +12,6 @@ import java.util.Comparator;
 public record Reason(ReasonCode code, String name) implements Comparable<Reason> {
   @Override
   public int compareTo(Reason other) {
-    return Comparator.comparing(Reason::code).thenComparing(Reason::name).compare(this, other);
+    return Comparator.comparing(Reason::code).thenComparing(Reason::name, ByteOrder.IDS).compare(this, other);
   }
 }

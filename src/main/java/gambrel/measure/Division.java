@@ -30,14 +30,14 @@ public final class Division {
     }
     BigFraction whole = shares.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
     if (whole.equals(BigFraction.ZERO)) {
-      var equal = new TreeMap<>(shares);
+      var equal = ByteOrder.sorted(shares);
       equal.replaceAll((id, share) -> BigFraction.ONE);
       return divide(total, equal);
     }
-    var parts = new TreeMap<String, Long>();
+    var parts = new TreeMap<String, Long>(ByteOrder.IDS);
     var remainders = new ArrayList<Remainder>();
     long left = total;
-    for (var share : new TreeMap<>(shares).entrySet()) {
+    for (var share : ByteOrder.sorted(shares).entrySet()) {
       BigFraction exact = share.getValue().multiply(BigInteger.valueOf(total)).divide(whole);
       long part = exact.getNumerator().divide(exact.getDenominator()).longValueExact();
       parts.put(share.getKey(), part);
@@ -49,7 +49,7 @@ public final class Division {
   }
 
   private static void handOut(long left, List<Remainder> remainders, Map<String, Long> parts) {
-    remainders.sort(Comparator.comparing(Remainder::size).reversed().thenComparing(Remainder::id));
+    remainders.sort(Comparator.comparing(Remainder::size).reversed().thenComparing(Remainder::id, ByteOrder.IDS));
     for (var remainder : remainders.subList(0, Math.toIntExact(left))) {
       parts.merge(remainder.id(), 1L, Long::sum);
     }

@@ -1,5 +1,6 @@
 package gambrel.notice;
 
+import gambrel.measure.ByteOrder;
 /**
  * Where in the shop folder something stands.
  *
@@ -12,7 +13,7 @@ public record Place(String file, int line) implements Comparable<Place> {
 
   @Override
   public int compareTo(Place other) {
-    int byFile = file.compareTo(other.file);
+    int byFile = ByteOrder.IDS.compare(file, other.file);
     return byFile != 0 ? byFile : Integer.compare(line, other.line);
   }
 

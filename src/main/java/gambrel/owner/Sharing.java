@@ -5,6 +5,7 @@ import gambrel.balance.BodyBalance;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Division;
 import gambrel.measure.Weight;
 import gambrel.owner.Entitlement.BatchPart;
@@ -45,12 +46,13 @@ public final class Sharing {
   private SortedMap<String, Entitlement> divide() {
     collectPacks();
     addWholeBody();
-    var customers = new TreeSet<>(owners.keySet());
+    var customers = new TreeSet<String>(ByteOrder.IDS);
+    customers.addAll(owners.keySet());
     items.values().forEach(packs -> customers.addAll(packs.outright.keySet()));
-    var lines = new TreeMap<String, List<Line>>();
+    var lines = new TreeMap<String, List<Line>>(ByteOrder.IDS);
     items.forEach((item, packs) -> divide(item, packs, customers, lines));
     var parts = batchParts();
-    var entitlements = new TreeMap<String, Entitlement>();
+    var entitlements = new TreeMap<String, Entitlement>(ByteOrder.IDS);
     for (String customer : customers) {
       entitlements.put(
           customer,
@@ -123,7 +125,7 @@ public final class Sharing {
   }
 
   private Map<String, List<BatchPart>> batchParts() {
-    var parts = new TreeMap<String, List<BatchPart>>();
+    var parts = new TreeMap<String, List<BatchPart>>(ByteOrder.IDS);
     if (balance.body().outcome() != Outcome.CUT) {
       return parts;
     }
@@ -145,7 +147,7 @@ public final class Sharing {
   /** The packs of one item. */
   private static final class ItemPacks {
     private final List<Weighing> shared = new ArrayList<>();
-    private final Map<String, List<Weighing>> outright = new TreeMap<>();
+    private final Map<String, List<Weighing>> outright = new TreeMap<>(ByteOrder.IDS);
     private Optional<Weight> whole = Optional.empty();
   }
 }

@@ -1,8 +1,8 @@
 package gambrel.ownerpages;
 
 import gambrel.measure.WeightUnit;
+import gambrel.register.MorningReport;
 import gambrel.register.RegisterRow;
-import gambrel.run.MorningReport;
 import gambrel.statement.MorningView.Issued;
 import gambrel.wording.Decimals;
 import gambrel.wording.Wording;

@@ -1,6 +1,6 @@
 package gambrel.ownerpages;
 
-import gambrel.run.MorningReport;
+import gambrel.register.MorningReport;
 import gambrel.statement.MorningView;
 import gambrel.wording.Wording;
 

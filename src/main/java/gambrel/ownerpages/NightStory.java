@@ -3,7 +3,7 @@ package gambrel.ownerpages;
 import gambrel.decision.State;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Severity;
-import gambrel.run.MorningReport;
+import gambrel.register.MorningReport;
 import gambrel.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,13 +3,13 @@ package gambrel.reckoning;
 import gambrel.balance.BodyBalance;
 import gambrel.charge.Bill;
 import gambrel.decision.Decision;
+import gambrel.measure.ByteOrder;
 import gambrel.owner.Entitlement;
 import gambrel.shop.Body;
 import gambrel.shop.Customer;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * All that is known of a body at one moment.
@@ -26,7 +26,7 @@ public record BodyAccount(
     Decision decision) {
   /** Copies the map. */
   public BodyAccount {
-    entitlements = Collections.unmodifiableSortedMap(new TreeMap<>(entitlements));
+    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
   }
 
   /** The body. */

@@ -1,6 +1,7 @@
 package gambrel.reckoning;
 
 import gambrel.balance.BatchBalance;
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Money;
 import gambrel.notice.Notice;
 import gambrel.shop.Shop;
@@ -9,7 +10,6 @@ import java.time.OffsetDateTime;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Everything that is known of the shop at one moment.
@@ -30,8 +30,8 @@ public record Night(
     List<Notice> notices) {
   /** Copies the collections. */
   public Night {
-    batches = Collections.unmodifiableSortedMap(new TreeMap<>(batches));
-    bodies = Collections.unmodifiableSortedMap(new TreeMap<>(bodies));
+    batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
+    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
     notices = List.copyOf(notices);
   }
 

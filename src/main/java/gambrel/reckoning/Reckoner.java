@@ -3,6 +3,7 @@ package gambrel.reckoning;
 import gambrel.decision.Decider;
 import gambrel.decision.Reason;
 import gambrel.decision.Releases;
+import gambrel.measure.ByteOrder;
 import gambrel.owner.Sharing;
 import gambrel.shop.Release;
 import gambrel.shop.Shop;
@@ -37,7 +38,7 @@ public final class Reckoner {
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
     var notices = new NightNotices(reckoning);
-    var bodies = new TreeMap<String, BodyAccount>();
+    var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
     reckoning
         .balances()
         .forEach(

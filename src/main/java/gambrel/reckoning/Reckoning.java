@@ -10,6 +10,7 @@ import gambrel.charge.Billing;
 import gambrel.decision.Judge;
 import gambrel.decision.Reason;
 import gambrel.decision.ScaleTests;
+import gambrel.measure.ByteOrder;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
@@ -34,7 +35,7 @@ final class Reckoning {
   private final ScaleTests tests;
   private final Judge judge;
   private final SortedMap<String, BatchBalance> batches;
-  private final SortedMap<String, BodyBalance> balances = new TreeMap<>();
+  private final SortedMap<String, BodyBalance> balances = new TreeMap<>(ByteOrder.IDS);
   private final Map<String, Bill> bills = new HashMap<>();
 
   private Reckoning(Shop shop, Ledger ledger, OffsetDateTime asOf) {

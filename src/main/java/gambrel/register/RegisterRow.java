@@ -1,5 +1,6 @@
 package gambrel.register;
 
+import gambrel.measure.ByteOrder;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import java.time.LocalDateTime;
@@ -37,8 +38,8 @@ public record RegisterRow(
     String figures) {
   /** By customer, body and revision. */
   public static final Comparator<RegisterRow> ORDER =
-      Comparator.comparing(RegisterRow::customer)
-          .thenComparing(RegisterRow::body)
+      Comparator.comparing(RegisterRow::customer, ByteOrder.IDS)
+          .thenComparing(RegisterRow::body, ByteOrder.IDS)
           .thenComparing(RegisterRow::revision);
 
   /** Charges and tax less payments. */

@@ -13,6 +13,7 @@ import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
 import gambrel.register.IssuePlan;
+import gambrel.register.MorningReport;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.register.StatementFiles;

@@ -2,6 +2,7 @@ package gambrel.run;
 
 import gambrel.notice.Notice;
 import gambrel.notice.Severity;
+import gambrel.register.MorningReport;
 import java.util.List;
 
 /** How a run ended. */

@@ -4,6 +4,7 @@ import gambrel.ownerpages.MorningComposer;
 import gambrel.ownerpages.SummaryComposer;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
+import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.render.Attachment;

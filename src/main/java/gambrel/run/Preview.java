@@ -3,6 +3,7 @@ package gambrel.run;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.register.FigureReader;
+import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.render.TemplateProblem;
 import java.io.IOException;

@@ -1,12 +1,12 @@
 package gambrel.shop;
 
 import gambrel.cuts.CutTrees;
+import gambrel.measure.ByteOrder;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * Everything in the shop folder but the exports.
@@ -41,8 +41,8 @@ public record Shop(
     List<Release> releases) {
   /** Copies the collections. */
   public Shop {
-    customers = Collections.unmodifiableSortedMap(new TreeMap<>(customers));
-    bodies = Collections.unmodifiableSortedMap(new TreeMap<>(bodies));
+    customers = Collections.unmodifiableSortedMap(ByteOrder.sorted(customers));
+    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
     codes = List.copyOf(codes);
     scales = Map.copyOf(scales);
     bench = List.copyOf(bench);

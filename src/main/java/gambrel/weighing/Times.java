@@ -4,11 +4,14 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -24,7 +27,9 @@ final class Times {
           .append(DateTimeFormatter.ISO_LOCAL_TIME)
           .optionalStart()
           .appendOffsetId()
-          .toFormatter();
+          .toFormatter(Locale.ROOT)
+          .withChronology(IsoChronology.INSTANCE)
+          .withResolverStyle(ResolverStyle.STRICT);
 
   private final ZoneId zone;
   private final Map<String, Repeat> repeats = new HashMap<>();

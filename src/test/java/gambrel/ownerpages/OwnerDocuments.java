@@ -2,13 +2,13 @@ package gambrel.ownerpages;
 
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
+import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.render.DocumentInfo;
 import gambrel.render.PageRenderer;
 import gambrel.render.Templates;
 import gambrel.run.Documents;
-import gambrel.run.MorningReport;
 import gambrel.run.PlainDocuments;
 import gambrel.shop.Settings;
 import gambrel.statement.PageView;

@@ -23,7 +23,7 @@ class NightNamesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "..", "../../x", "/etc/x", "C:\\x", "a b", "-x", "@x", "=1+1", "+1", "'x", "a\"b", "a,b",
+        "..", "../../x", "/etc/x", "C:\\x", "a b", "-x", "@x", "=1+1", "+1", "'x", "'=x", "a\"b", "a,b",
         "a;b", "<b>&", "%2F", "~", "~2", ".hidden", "B1-r2", "con", "ÄÖ", "𝟙", "a*?|x"
       })
   void anUglyIdStaysInItsFolderAndIsKnownAgain(String id) {

@@ -61,6 +61,13 @@ class NightNoticesTest {
   }
 
   @Test
+  void aDayThatNoCalendarHasIsNoTime() {
+    shop.add("exports/a.csv", "bench,70,2026-02-30T10:00:00,B1,rump,1,,,,");
+
+    assertEquals("exports/a.csv:8", only(NightShop.NIGHT, NoticeCode.TIME_BAD).place().toString());
+  }
+
+  @Test
   void eachRowSetAsideHasOneWithItsScaleTicketBodyAndText() {
     shop.add("exports/a.csv", "bench,70,2026-03-05T10:00:00,B1,nothing,1,,,,");
 

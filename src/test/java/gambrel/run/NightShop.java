@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.register.MorningReport;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,6 +2,7 @@ package gambrel.run;
 
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
+import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.register.Register;
 import java.nio.charset.StandardCharsets;

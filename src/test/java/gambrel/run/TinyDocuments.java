@@ -3,6 +3,7 @@ package gambrel.run;
 import gambrel.notice.Notice;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
+import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.register.Register;
 import java.time.YearMonth;

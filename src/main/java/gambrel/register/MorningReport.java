@@ -1,9 +1,7 @@
-package gambrel.run;
+package gambrel.register;
 
 import gambrel.notice.Notice;
 import gambrel.reckoning.Night;
-import gambrel.register.Planned;
-import gambrel.register.RegisterRow;
 import java.util.List;
 
 /**
