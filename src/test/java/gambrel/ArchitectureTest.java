@@ -163,7 +163,12 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule readersKnowNothingOfFigures =
-      onlyUse(List.of("intake"), List.of(MEASURES, List.of("shop", "weighing", "intake")));
+      onlyUse(
+          List.of("intake"), List.of(MEASURES, List.of("shop", "weighing", "barcode", "intake")));
+
+  @ArchTest
+  static final ArchRule barcodesKnowNothingOfMeat =
+      onlyUse(List.of("barcode"), List.of(List.of("measure", "barcode")));
 
   @ArchTest
   static final ArchRule thePublisherKnowsOnlyTables =
