@@ -106,6 +106,9 @@ public enum NoticeCode {
   /** More revisions than a night may bring. */
   REVISIONS_STOPPED(
       Severity.STOP, "Find what changed so much; if it is right, raise limit.revisions once."),
+  /** An issued statement whose customer has no part in the body any more. */
+  STATEMENT_ORPHANED(
+      Severity.MARK, "Tell the customer that it no longer holds, or correct owner and shares."),
   /** A page could not be made. */
   TEMPLATE_BAD(Severity.STOP, "Correct the template at the line that is named."),
   /** There was no register; revisions start again. */

@@ -41,6 +41,7 @@ final class IssuePlanner {
     }
     keepWhatIsAhead();
     keepWithinLimit();
+    findOrphans();
     return new IssuePlan(issue, held, notices);
   }
 
@@ -105,6 +106,29 @@ final class IssuePlanner {
                   + " issued statements would change tonight; the shop's limit is "
                   + limit
                   + ". None of them was sent."));
+    }
+  }
+
+  /** A statement whose customer gets nothing of the body any more is replaced by no other. */
+  private void findOrphans() {
+    for (var row : register.latest()) {
+      var account = night.bodies().get(row.body());
+      boolean stands =
+          account != null
+              && account.decision().state() != State.CANCELLED
+              && account.customers().contains(row.customer());
+      if (!stands) {
+        notices.add(
+            Notice.of(
+                    NoticeCode.STATEMENT_ORPHANED,
+                    Place.NONE,
+                    row.customer()
+                        + " has a statement about "
+                        + row.body()
+                        + ", and no part in it any more: "
+                        + row.file())
+                .aboutBody(row.body()));
+      }
     }
   }
 }

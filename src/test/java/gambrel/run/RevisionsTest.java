@@ -250,4 +250,20 @@ class RevisionsTest {
 
     assertEquals(List.of("ann B1 r1", "ann B3 r1", "bob B2 r1"), register());
   }
+
+  @Test
+  void aStatementWhoseCustomerLostTheBodyIsToldToThePersonAndStands() {
+    var first = file("statements/ann/B1-r1.pdf");
+    shop.replace("bodies.csv", "B1,beef,2026-03-02,ann", "B1,beef,2026-03-02,bob");
+
+    shop.run(NEXT);
+
+    assertEquals(List.of("ann B1 r1", "bob B1 r1", "bob B2 r1"), register());
+    assertEquals(first, file("statements/ann/B1-r1.pdf"));
+    var notices = file("data/notices.csv");
+    assertTrue(notices.contains("mark,statement-orphaned,,,,,B1,\"ann has a statement"), notices);
+    shop.replace("bodies.csv", "B1,beef,2026-03-02,bob", "B1,beef,2026-03-02,ann");
+    shop.run(THIRD);
+    assertTrue(file("data/notices.csv").contains("B1,\"bob has a statement about B1"));
+  }
 }
