@@ -57,8 +57,8 @@ final class Corrector {
     if (line.get("ticket").isEmpty() || line.get("body").isEmpty()) {
       return;
     }
-    int first = Integer.parseInt(line.get("ticket"));
-    int last = first + dice.between(1, 3);
+    long first = Long.parseLong(line.get("ticket"));
+    long last = first + dice.between(1, 3);
     add(line, first + "-" + last, plan.date(line.time.toLocalDate()), "body", dice.pick(bodies));
   }
 
