@@ -19,6 +19,7 @@ public final class Ledgers {
   private final Shop shop;
   private final OffsetDateTime asOf;
   private final Directory directory;
+  private final Bench bench;
   private final List<Notice> notices = new ArrayList<>();
   private final List<SetAside> setAside = new ArrayList<>();
   private final Map<Place, ReadRow> accepted = new HashMap<>();
@@ -28,6 +29,7 @@ public final class Ledgers {
     this.shop = shop;
     this.asOf = asOf;
     this.directory = new Directory(shop);
+    this.bench = new Bench(shop);
   }
 
   /**
@@ -51,7 +53,7 @@ public final class Ledgers {
     Map<Place, Notice> conflicts = new HashMap<>();
     comparison.notices().forEach(n -> conflicts.put(n.place(), n));
     var weighings = new ArrayList<Weighing>();
-    var acceptance = new Acceptance(shop, directory, new Bench(shop), reader);
+    var acceptance = new Acceptance(shop, directory, bench, reader);
     Map<Place, Fate> fates = new HashMap<>();
     for (var row : rows) {
       var fate = comparison.fate(row);
@@ -102,7 +104,9 @@ public final class Ledgers {
 
   private void setAside(ReadRow row, Notice notice) {
     var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
-    var bodies = directory.candidates(row.row().get(Field.BODY), date).stream().map(Body::id);
+    // A body that the bench book fills in is named as much as one that was keyed.
+    var filled = row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
+    var bodies = directory.candidates(filled.get(Field.BODY), date).stream().map(Body::id);
     setAside.add(new SetAside(notice, bodies.toList(), row.effective(asOf)));
   }
 
