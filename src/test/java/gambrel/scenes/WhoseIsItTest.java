@@ -125,6 +125,14 @@ class WhoseIsItTest extends SceneTest {
   }
 
   @Test
+  void aRowSetAsideHoldsTheBodyThatTheBenchFillsIn() {
+    scene.file("bench.csv", "scale,from,to,body", "bench,2026-03-05,2026-03-05,B1");
+    scene.weigh("05T10:00 -  pack rump 2");
+    scene.weigh("05T10:01 -  pack rump -1");
+    assertTrue(scene.at(LATER).body("B1", "reasons").contains("row-set-aside"));
+  }
+
+  @Test
   void whatTheBenchFillsIsNoContent() {
     scene.file("bench.csv", "scale,from,to,body", "bench,2026-03-05,2026-03-05,B1");
     scene.weigh(
