@@ -79,6 +79,28 @@ public enum NoticeCode {
       Severity.HOLD, "If it was weighed again, void the first weighing in corrections.csv."),
   /** A void that cancels nothing. */
   VOID_UNUSED(Severity.MARK, "Check the ticket number of the void against the scale's print."),
+  /** A weight that the scale cannot show: no multiple of its division. */
+  OFF_DIVISION(
+      Severity.NOTE,
+      "Was it typed by hand? Compare it with the scale's print; correct it in corrections.csv if it"
+          + " is wrong."),
+  /** Weighings dated hours or more after the run. */
+  DATED_AHEAD(
+      Severity.NOTE,
+      "Is the scale's clock right, and does its layout read day and month in the scale's order?"
+          + " Correct the times with rows in corrections.csv."),
+  /** A scale's clock went back while its tickets counted on. */
+  CLOCK_RESET(
+      Severity.NOTE,
+      "Set the scale's clock. If times from this ticket on are wrong, give each ticket its time"
+          + " with a row in corrections.csv."),
+  /** A time in the hour that comes twice when summer time ends, and nothing tells which is meant. */
+  HOUR_REPEATED(
+      Severity.NOTE, "If the second is meant, give time in corrections.csv with its offset."),
+  /** A time in the hour that is skipped when summer time begins. */
+  HOUR_SKIPPED(
+      Severity.NOTE,
+      "Put the scale's clock forward; what it wrote after that hour may be an hour early."),
 
   // The figures.
   /** A statement waits for a person. */
@@ -101,6 +123,11 @@ public enum NoticeCode {
       Severity.HOLD, "Have the scale checked by a licensed technician and weigh the test again."),
   /** A cold weight above the hot one. */
   COLD_ABOVE_HOT(Severity.MARK, "Check both rail weights: a hook or a wrong body is likely."),
+  /** A body was weighed before the day of its kill. */
+  WEIGHED_BEFORE_KILL(
+      Severity.MARK,
+      "Correct killed in bodies.csv, or body or time of the row in corrections.csv, whichever is"
+          + " wrong."),
 
   // Publishing.
   /** More revisions than a night may bring. */
@@ -109,6 +136,9 @@ public enum NoticeCode {
   /** An issued statement whose customer has no part in the body any more. */
   STATEMENT_ORPHANED(
       Severity.MARK, "Tell the customer that it no longer holds, or correct owner and shares."),
+  /** A body was weighed again after its statement went out. */
+  WEIGHED_AFTER_ISSUE(
+      Severity.NOTE, "Was the body keyed right? If not, correct it in corrections.csv."),
   /** A page could not be made. */
   TEMPLATE_BAD(Severity.STOP, "Correct the template at the line that is named."),
   /** There was no register; revisions start again. */

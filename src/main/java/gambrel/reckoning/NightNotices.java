@@ -25,6 +25,7 @@ final class NightNotices {
     this.reckoning = reckoning;
     reckoning.batches().values().forEach(this::about);
     reckoning.tests().failed().forEach(this::failed);
+    notices.addAll(BeforeKill.of(reckoning.shop(), reckoning.ledger().weighings()));
   }
 
   List<Notice> all() {

@@ -10,6 +10,7 @@ import gambrel.shop.Scale;
 import gambrel.shop.ScaleCode;
 import gambrel.shop.Shop;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -144,7 +145,7 @@ final class Directory {
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw new Refusal(NoticeCode.BODY_UNKNOWN, "bodies.csv has no body " + text + ".");
+      throw new Refusal(NoticeCode.BODY_UNKNOWN, unknown(text, date));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
@@ -156,6 +157,29 @@ final class Directory {
               + ".");
     }
     return Optional.of(candidates.get(0));
+  }
+
+  /** Names the body of a tag that is too old or too new to be meant. */
+  private String unknown(String text, LocalDate date) {
+    var tag = tags.find(text).map(IdIndex.Match::id).orElse(text);
+    return byTag.getOrDefault(tag, List.of()).stream()
+        .min(Comparator.comparing(body -> distance(body, date)))
+        .map(body -> lost(text, body, date))
+        .orElse("bodies.csv has no body " + text + ".");
+  }
+
+  private static long distance(Body body, LocalDate date) {
+    return body.killed().map(k -> Math.abs(ChronoUnit.DAYS.between(k, date))).orElse(Long.MAX_VALUE);
+  }
+
+  private static String lost(String text, Body body, LocalDate date) {
+    String when =
+        body.killed()
+            .map(k -> ChronoUnit.DAYS.between(k, date))
+            .map(days -> days < 0 ? "killed " + -days + " days later" : "killed " + days + " days before")
+            .orElse("whose kill date is not known");
+    return "The tag " + text + " belongs to body " + body.id() + ", " + when
+        + ": another animal's is likely.";
   }
 
   /** Every body that a cell may mean: one by id, else by tag, each as written before without zeros. */
