@@ -29,7 +29,8 @@ final class Acceptance {
   Weighing accept(ReadRow read) throws Refusal {
     var row = read.row();
     if (row.broken().isPresent()) {
-      throw new Refusal(NoticeCode.ROW_BROKEN, row.broken().get());
+      throw new Refusal(
+          NoticeCode.ROW_BROKEN, "The row cannot be used: " + row.broken().get() + ".");
     }
     if (read.status() instanceof Status.Unknown unknown) {
       throw new Refusal(

@@ -1,7 +1,6 @@
 package gambrel.weighing;
 
 import gambrel.notice.Notice;
-import gambrel.notice.NoticeCode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -17,8 +16,8 @@ import java.util.Optional;
 
 /**
  * Tells which of two moments a row means in the hour that comes twice at the end of summer time. In
- * each file the order of a scale's rows decides: the first pass until its clock is seen to go back. A
- * weighing that one file has placed so is placed alike in the others, with what stands after or
+ * each file the order of a scale's rows decides: the first pass until its clock is seen to go back.
+ * A weighing that one file has placed so is placed alike in the others, with what stands after or
  * before it there. Where nothing tells, the first pass is taken and that is said.
  */
 final class ClockChanges {
@@ -34,7 +33,7 @@ final class ClockChanges {
   private final List<Notice> notices = new ArrayList<>();
 
   /** A row with a local time that comes twice or never. */
-  private record Seen(ExportRow row, LocalDateTime time) {
+  record Seen(ExportRow row, LocalDateTime time) {
     String scale() {
       return row.get(Field.SCALE);
     }
@@ -55,7 +54,10 @@ final class ClockChanges {
     var changes = new ClockChanges(times);
     rows.forEach(changes::look);
     changes.place();
-    changes.skipped.values().forEach(changes::tellSkipped);
+    changes
+        .skipped
+        .values()
+        .forEach(group -> changes.notices.add(ClockChangeNotices.skipped(group, times.zone())));
     return changes;
   }
 
@@ -127,7 +129,12 @@ final class ClockChanges {
             .putIfAbsent(seen.weighing(), seen);
       }
     }
-    unclear.values().forEach(group -> tellUnclear(List.copyOf(group.values())));
+    unclear
+        .values()
+        .forEach(
+            group ->
+                notices.add(
+                    ClockChangeNotices.unclear(List.copyOf(group.values()), times.zone())));
   }
 
   /** Where the clock of a file's scale is first seen to go back; 0 if it never is. */
@@ -161,57 +168,5 @@ final class ClockChanges {
       }
     }
     return unclear;
-  }
-
-  private void tellUnclear(List<Seen> group) {
-    var first = group.get(0);
-    var moment = first.time().atZone(times.zone());
-    String example =
-        first.time().toLocalDate() + "T" + first.time().toLocalTime()
-            + moment.withLaterOffsetAtOverlap().getOffset();
-    notices.add(
-        notice(
-                NoticeCode.HOUR_REPEATED,
-                first,
-                rows(group.size())
-                    + " of scale "
-                    + first.scale()
-                    + " in the hour that came twice on "
-                    + first.time().toLocalDate()
-                    + ", and the order of the export does not tell which it was; the first was"
-                    + " taken.")
-            .advising(
-                "Nothing to do if it was the first. If it was the second, give time in"
-                    + " corrections.csv with its offset, as in "
-                    + example
-                    + "."));
-  }
-
-  private void tellSkipped(List<Seen> group) {
-    var first = group.get(0);
-    notices.add(
-        notice(
-            NoticeCode.HOUR_SKIPPED,
-            first,
-            rows(group.size())
-                + " of scale "
-                + first.scale()
-                + " in the hour that was skipped on "
-                + first.time().toLocalDate()
-                + "; "
-                + first.time()
-                + " is taken as "
-                + first.time().atZone(times.zone()).toLocalDateTime()
-                + "."));
-  }
-
-  private static Notice notice(NoticeCode code, Seen seen, String message) {
-    return Notice.of(code, seen.row().place(), message)
-        .aboutTicket(seen.scale(), seen.row().get(Field.TICKET))
-        .quoting(seen.row().raw());
-  }
-
-  private static String rows(int number) {
-    return number == 1 ? "1 weighing" : number + " weighings";
   }
 }

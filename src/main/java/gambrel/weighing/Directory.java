@@ -10,7 +10,6 @@ import gambrel.shop.Scale;
 import gambrel.shop.ScaleCode;
 import gambrel.shop.Shop;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -22,19 +21,12 @@ import java.util.TreeMap;
 
 /** Finds what the cells of a row name, and remembers what fitted only without leading zeros. */
 final class Directory {
-  /** A tag counts for bodies killed up to so many days before the weighing. */
-  private static final int TAG_DAYS_BEFORE = 60;
-
-  /** A tag counts for bodies killed up to so many days after the weighing. */
-  private static final int TAG_DAYS_AFTER = 2;
-
   private final Shop shop;
   private final IdIndex bodies;
   private final IdIndex customers;
   private final IdIndex scales;
-  private final IdIndex tags;
+  private final Tags tags;
   private final IdIndex batches;
-  private final Map<String, List<Body>> byTag = new HashMap<>();
   private final Map<String, ScaleCode> exactCodes = new HashMap<>();
   private final List<ScaleCode> prefixCodes = new ArrayList<>();
   private final IdIndex codes;
@@ -46,10 +38,7 @@ final class Directory {
     customers = new IdIndex(shop.customers().keySet());
     scales = new IdIndex(shop.scales().keySet());
     batches = new IdIndex(shop.batches().keySet());
-    for (var body : shop.bodies().values()) {
-      body.tags().forEach(tag -> byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(body));
-    }
-    tags = new IdIndex(byTag.keySet());
+    tags = new Tags(shop.bodies().values());
     for (var code : shop.codes()) {
       if (code.pattern().endsWith("*")) {
         prefixCodes.add(code);
@@ -145,7 +134,9 @@ final class Directory {
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw new Refusal(NoticeCode.BODY_UNKNOWN, unknown(text, date));
+      throw new Refusal(
+          NoticeCode.BODY_UNKNOWN,
+          tags.lost(text, date).orElse("bodies.csv has no body " + text + "."));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
@@ -159,36 +150,13 @@ final class Directory {
     return Optional.of(candidates.get(0));
   }
 
-  /** Names the body of a tag that is too old or too new to be meant. */
-  private String unknown(String text, LocalDate date) {
-    var tag = tags.find(text).map(IdIndex.Match::id).orElse(text);
-    return byTag.getOrDefault(tag, List.of()).stream()
-        .min(Comparator.comparing(body -> distance(body, date)))
-        .map(body -> lost(text, body, date))
-        .orElse("bodies.csv has no body " + text + ".");
-  }
-
-  private static long distance(Body body, LocalDate date) {
-    return body.killed().map(k -> Math.abs(ChronoUnit.DAYS.between(k, date))).orElse(Long.MAX_VALUE);
-  }
-
-  private static String lost(String text, Body body, LocalDate date) {
-    String when =
-        body.killed()
-            .map(k -> ChronoUnit.DAYS.between(k, date))
-            .map(days -> days < 0 ? "killed " + -days + " days later" : "killed " + days + " days before")
-            .orElse("whose kill date is not known");
-    return "The tag " + text + " belongs to body " + body.id() + ", " + when
-        + ": another animal's is likely.";
-  }
-
   /** Every body that a cell may mean: one by id, else by tag, each as written before without zeros. */
   List<Body> candidates(String text, LocalDate date) {
     var byId = bodies.find(text);
     if (byId.isPresent() && byId.get().exact()) {
       return List.of(shop.bodies().get(text));
     }
-    var tagged = tagged(text, date);
+    var tagged = tags.bodies(text, date);
     if (!tagged.isEmpty()) {
       return tagged;
     }
@@ -199,23 +167,10 @@ final class Directory {
     if (tag.isEmpty()) {
       return List.of();
     }
-    var close = tagged(tag.get().id(), date);
+    var close = tags.bodies(tag.get().id(), date);
     if (close.size() == 1) {
       taken("body", text, tag.get());
     }
     return close;
-  }
-
-  private List<Body> tagged(String tag, LocalDate date) {
-    return byTag.getOrDefault(tag, List.of()).stream()
-        .filter(
-            body ->
-                body.killed()
-                    .filter(
-                        killed ->
-                            !killed.isBefore(date.minusDays(TAG_DAYS_BEFORE))
-                                && !killed.isAfter(date.plusDays(TAG_DAYS_AFTER)))
-                    .isPresent())
-        .toList();
   }
 }
