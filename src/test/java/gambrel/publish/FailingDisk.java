@@ -3,8 +3,8 @@ package gambrel.publish;
 import java.io.IOException;
 
 /**
- * A disk that does so many operations and then fails, for good: as when the power goes. A file being
- * written at that moment is left torn.
+ * A disk that does so many operations and then fails, for good: as when the power goes. A file
+ * being written at that moment is left torn.
  */
 public final class FailingDisk extends WatchedDisk {
   private final int limit;

@@ -5,7 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** The system's disk without waiting for it: enough where processes die and the machine does not. */
+/** The system's disk, not waited for: enough where processes die and the machine does not. */
 public class HastyDisk implements Disk {
   @Override
   public void makeFolder(Path folder) throws IOException {

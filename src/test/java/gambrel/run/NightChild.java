@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -55,10 +56,12 @@ final class NightChild implements AutoCloseable {
   private static NightChild start(Path shop, Path out, boolean pdf, String wait) {
     var java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     var classes = System.getProperty("java.class.path");
-    var command =
-        List.of(
-            java, "-XX:TieredStopAtLevel=1", "-Xmx256m", "-Djava.awt.headless=true", "-cp", classes,
-            NightChild.class.getName(), shop.toString(), out.toString(), pdf ? "pdf" : "tiny", wait);
+    var options = List.of("-XX:TieredStopAtLevel=1", "-Xmx256m", "-Djava.awt.headless=true");
+    var command = new ArrayList<String>();
+    command.add(java);
+    command.addAll(options);
+    command.addAll(List.of("-cp", classes, NightChild.class.getName()));
+    command.addAll(List.of(shop.toString(), out.toString(), pdf ? "pdf" : "tiny", wait));
     try {
       return new NightChild(
           new ProcessBuilder(command)

@@ -34,7 +34,7 @@ final class TwoNights {
     this.today = new TreeMap<>(today);
   }
 
-  /** Lets both nights run undisturbed under {@code folder}; the shop stays as it is on the second. */
+  /** Lets both run undisturbed under {@code folder}; the shop stays as it is on the second. */
   static TwoNights of(Path folder, boolean pdf) {
     var shop = new NightShop(folder.resolve("shop"));
     shop.beef("B1", "ann").beef("B2", "bob").body("B3", "ann").beef("B4", "ann").beef("B5", "bob");
@@ -43,7 +43,8 @@ final class TwoNights {
     shop.add("corrections.csv", "scale,ticket,date,field,value,by,on,reason");
     shop.add("releases.csv", "body,by,on,reason,action");
     var out = folder.resolve("whole");
-    night(shop.write(), pdf, new HastyDisk()).run(out, NightShop.moment(NightShop.NIGHT), List.of());
+    var first = NightShop.moment(NightShop.NIGHT);
+    night(shop.write(), pdf, new HastyDisk()).run(out, first, List.of());
     var yesterday = Trees.published(out);
     shop.add("releases.csv", "B1,Hetty,2026-03-06T09:00,price,reissue");
     shop.add("releases.csv", "B4,Hetty,2026-03-06T09:00,a test,release");
