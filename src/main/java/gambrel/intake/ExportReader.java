@@ -59,7 +59,7 @@ public final class ExportReader {
     try {
       ExportTree.list(top, FOLDER).forEach((path, entry) -> read(path, entry, files));
     } catch (IOException e) {
-      notices.add(unfinished(FOLDER, "it cannot be listed"));
+      notices.add(unfinished(FOLDER, "cannot be listed"));
     }
     return files;
   }
@@ -80,11 +80,11 @@ public final class ExportReader {
                 files.add(read.file());
                 notices.addAll(read.notices());
               },
-              () -> notices.add(unfinished(path, "it was being written while it was read")));
+              () -> notices.add(unfinished(path, "was being written while it was read")));
     } catch (NoSuchFileException e) {
-      notices.add(unfinished(path, "it went away while the exports were read"));
+      notices.add(unfinished(path, "went away while the exports were read"));
     } catch (IOException e) {
-      notices.add(unfinished(path, "it cannot be opened"));
+      notices.add(unfinished(path, "cannot be opened"));
     }
   }
 

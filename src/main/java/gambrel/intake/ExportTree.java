@@ -69,14 +69,14 @@ final class ExportTree extends SimpleFileVisitor<Path> {
 
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException e) {
-    add(file, "it cannot be opened", true);
+    add(file, "cannot be opened", true);
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult postVisitDirectory(Path dir, IOException e) {
     if (e != null) {
-      add(dir, "it cannot be listed", true);
+      add(dir, "cannot be listed", true);
     }
     return FileVisitResult.CONTINUE;
   }

@@ -118,7 +118,7 @@ class SteadyFileTest {
 
     assertEquals(List.of("exports/a.csv"), exports.files().stream().map(f -> f.path()).toList());
     assertEquals(
-        List.of("exports/b.csv it was being written while it was read"), told(exports));
+        List.of("exports/b.csv was being written while it was read"), told(exports));
   }
 
   @Test
@@ -132,7 +132,7 @@ class SteadyFileTest {
                 }));
 
     assertEquals(
-        List.of("exports/b.csv it went away while the exports were read"), told(exports));
+        List.of("exports/b.csv went away while the exports were read"), told(exports));
   }
 
   @Test
@@ -145,6 +145,6 @@ class SteadyFileTest {
                 }));
 
     assertEquals(1, exports.files().size());
-    assertEquals(List.of("exports/b.csv it cannot be opened"), told(exports));
+    assertEquals(List.of("exports/b.csv cannot be opened"), told(exports));
   }
 }
