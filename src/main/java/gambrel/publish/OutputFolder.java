@@ -45,7 +45,9 @@ public final class OutputFolder implements AutoCloseable {
    * @throws OutputBusyException if another run holds it
    */
   public static OutputFolder open(Path folder, Disk disk) throws IOException {
-    Files.createDirectories(folder, Access.ofOutput(folder));
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder, Access.ofOutput(folder));
+    }
     var root = folder.toRealPath();
     if (!HELD.add(root)) {
       throw new OutputBusyException(BUSY);
