@@ -17,7 +17,7 @@ class ClocksTest extends SceneTest {
   @ValueSource(strings = {"26-03-05T10:00", "0026-03-05T10:00", "1899-12-31T10:00"})
   void aYearOfTwoDigitsOrOfAnotherAgeIsNoTime(String time) {
     scene.weigh(time + " B1 pack rump 1");
-    assertEquals(List.of("hold time-bad"), scene.at(LATER).notices());
+    assertEquals(List.of("hold time-bad"), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -27,7 +27,7 @@ class ClocksTest extends SceneTest {
     scene.weigh("02T10:00 B1 pack rump 1");
     scene.add("exports/shed/a.csv", "bench,7,05.03.26 10:00,B1,pack.rump,2");
     var found = scene.at(LATER);
-    assertEquals(List.of(), found.notices());
+    assertEquals(List.of(), besidesHeld(found));
     assertBody(found, "take_home_kg", "3.000");
   }
 
@@ -54,7 +54,7 @@ class ClocksTest extends SceneTest {
           """);
       var found = scene.at("2026-10-25T12:00");
       assertEquals("3.000", hours(found));
-      assertEquals(List.of(), found.notices());
+      assertEquals(List.of(), besidesHeld(found));
     }
 
     @Test
@@ -66,7 +66,7 @@ class ClocksTest extends SceneTest {
           """);
       var found = scene.at("2026-10-25T12:00");
       assertEquals("2.000", hours(found));
-      assertEquals(List.of(), found.notices());
+      assertEquals(List.of(), besidesHeld(found));
     }
 
     @Test
@@ -88,7 +88,7 @@ class ClocksTest extends SceneTest {
           """);
       var found = scene.at("2026-10-25T12:00");
       assertEquals("2.000", hours(found));
-      assertEquals(List.of("note hour-repeated"), found.notices());
+      assertEquals(List.of("note hour-repeated"), besidesHeld(found));
       assertEquals("3", found.notice("hour-repeated", "line"));
     }
 
@@ -100,7 +100,7 @@ class ClocksTest extends SceneTest {
       scene.correct("rail", "2", "time", time, "2026-10-25");
       var found = scene.at("2026-10-25T12:00");
       assertEquals("3.000", hours(found));
-      assertEquals(List.of(), found.notices());
+      assertEquals(List.of(), besidesHeld(found));
     }
 
     @Test
@@ -112,7 +112,7 @@ class ClocksTest extends SceneTest {
       var found = scene.at("2026-10-25T12:00");
       assertEquals("3.000", hours(found));
       assertEquals("2 = 1 + 1 + 0 + 0", found.counts("exports/b.csv"));
-      assertEquals(List.of(), found.notices());
+      assertEquals(List.of(), besidesHeld(found));
     }
 
     @Test
@@ -122,7 +122,7 @@ class ClocksTest extends SceneTest {
       scene.weigh("exports/b.csv", "2026-10-25T01:40 - other - 1 scale=rail ticket=10");
       var found = scene.at("2026-10-25T12:00");
       assertEquals("3.000", hours(found));
-      assertEquals(List.of(), found.notices());
+      assertEquals(List.of(), besidesHeld(found));
     }
 
     @Test
@@ -136,7 +136,7 @@ class ClocksTest extends SceneTest {
           """);
       var found = scene.at(LATER);
       assertEquals("2.000", hours(found));
-      assertEquals(List.of("note hour-skipped"), found.notices());
+      assertEquals(List.of("note hour-skipped"), besidesHeld(found));
     }
   }
 
@@ -149,7 +149,7 @@ class ClocksTest extends SceneTest {
         08T10:00 B1 pack rump 4
         """);
     var found = scene.at("06T00:00");
-    assertEquals(List.of("note dated-ahead"), found.notices());
+    assertEquals(List.of("note dated-ahead"), besidesHeld(found));
     String message = found.notice("dated-ahead", "message");
     assertTrue(message.startsWith("2 rows of scale bench are dated 2026-03-07T10:00 to"), message);
     assertEquals("3 = 3 + 0 + 0 + 0", found.counts());
@@ -158,8 +158,8 @@ class ClocksTest extends SceneTest {
   @Test
   void whatIsWeighedWhileTheNightRunsIsNotAhead() {
     scene.weigh("05T08:00 B1 pack rump 1");
-    assertEquals(List.of(), scene.at("05T02:00").notices());
-    assertEquals(List.of("note dated-ahead"), scene.at("05T01:59").notices());
+    assertEquals(List.of(), besidesHeld(scene.at("05T02:00")));
+    assertEquals(List.of("note dated-ahead"), besidesHeld(scene.at("05T01:59")));
   }
 
   @Test
@@ -172,7 +172,7 @@ class ClocksTest extends SceneTest {
         05T08:01 B1 pack rump 8
         """);
     var found = scene.at(LATER);
-    assertEquals(List.of("note clock-reset"), found.notices());
+    assertEquals(List.of("note clock-reset"), besidesHeld(found));
     assertEquals("4", found.notice("clock-reset", "line"));
     assertEquals("3", found.notice("clock-reset", "ticket"));
     assertBody(found, "take_home_kg", "15.000");
@@ -187,7 +187,7 @@ class ClocksTest extends SceneTest {
         05T09:01 B1 pack rump 4
         05T09:02 B1 pack rump 8
         """);
-    assertEquals(List.of(), scene.at(LATER).notices());
+    assertEquals(List.of(), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -199,7 +199,7 @@ class ClocksTest extends SceneTest {
         05T10:00 B1 pack rump 4 ticket=1
         05T10:01 B1 pack rump 8 ticket=2
         """);
-    assertEquals(List.of(), scene.at(LATER).notices());
+    assertEquals(List.of(), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -211,7 +211,7 @@ class ClocksTest extends SceneTest {
         05T17:00 B1 pack rump 4
         05T13:00 B1 pack rump 8
         """);
-    assertEquals(List.of(), scene.at(LATER).notices());
+    assertEquals(List.of(), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -223,7 +223,7 @@ class ClocksTest extends SceneTest {
         02T00:00 B1 pack rump    1
         """);
     var found = scene.at("02T02:00");
-    assertEquals(List.of("mark weighed-before-kill"), found.notices());
+    assertEquals(List.of("mark weighed-before-kill"), besidesHeld(found));
     assertEquals("2", found.notice("weighed-before-kill", "line"));
     assertTrue(found.notice("weighed-before-kill", "message").contains("(2 weighings"));
   }

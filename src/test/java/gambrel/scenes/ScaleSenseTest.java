@@ -23,13 +23,13 @@ class ScaleSenseTest extends SceneTest {
   @Test
   void aNetBelowZeroIsSetAside() {
     scene.weigh("05T10:00 B1 pack rump -0.15");
-    assertEquals(List.of("hold net-negative"), scene.at(LATER).notices());
+    assertEquals(List.of("hold net-negative"), besidesHeld(scene.at(LATER)));
   }
 
   @Test
   void aTareAboveTheGrossIsSetAside() {
     scene.weigh("05T10:00 B1 pack rump - gross=0.5 tare=0.7");
-    assertEquals(List.of("hold net-negative"), scene.at(LATER).notices());
+    assertEquals(List.of("hold net-negative"), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -53,13 +53,13 @@ class ScaleSenseTest extends SceneTest {
   void theGrossIsWhatTheScaleCarries() {
     bench("0.01", "30");
     scene.weigh("05T10:00 B1 pack rump 29 gross=31 tare=2");
-    assertEquals(List.of("hold over-capacity"), scene.at(LATER).notices());
+    assertEquals(List.of("hold over-capacity"), besidesHeld(scene.at(LATER)));
   }
 
   @Test
   void aColdWeightAboveTheHotOneIsMarked() {
     scene.weigh("02T10:00 B1 hot carcase 300").weigh("03T10:00 B1 cold carcase 301");
-    assertEquals(List.of("mark cold-above-hot"), scene.at(LATER).notices());
+    assertEquals(List.of("mark cold-above-hot"), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -72,7 +72,7 @@ class ScaleSenseTest extends SceneTest {
         05T10:02 B1 pack rump 1.003
         """);
     var found = scene.at(LATER);
-    assertEquals(List.of("note off-division"), found.notices());
+    assertEquals(List.of("note off-division"), besidesHeld(found));
     assertEquals("3", found.notice("off-division", "ticket"));
     assertBody(found, "take_home_kg", "3.008");
   }
@@ -83,7 +83,7 @@ class ScaleSenseTest extends SceneTest {
     bench("0.005", "");
     scene.file("scales.csv", "scale,division,unit", "bench,0.005,kg", "pounds,0.5,lb");
     scene.weigh("05T10:00 B1 pack rump " + weight);
-    assertEquals(List.of(), scene.at(LATER).notices());
+    assertEquals(List.of(), besidesHeld(scene.at(LATER)));
   }
 
   @Test
@@ -98,7 +98,7 @@ class ScaleSenseTest extends SceneTest {
           """);
     }
     var found = scene.at(LATER);
-    assertEquals(List.of("note off-division"), found.notices());
+    assertEquals(List.of("note off-division"), besidesHeld(found));
     String message = found.notice("off-division", "message");
     assertTrue(message.startsWith("4 weights of scale bench in 2 files, such as net 1.001"), message);
     assertTrue(found.notice("off-division", "advice").contains("scales.csv"));
@@ -119,6 +119,6 @@ class ScaleSenseTest extends SceneTest {
     bench("0.005", "");
     scene.weigh("05T10:00 B1 pack rump 1.000");
     scene.correct("bench", "1", "net", "1.003", "06");
-    assertEquals(List.of(), scene.at(LATER).notices());
+    assertEquals(List.of(), besidesHeld(scene.at(LATER)));
   }
 }
