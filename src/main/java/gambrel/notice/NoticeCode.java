@@ -35,6 +35,11 @@ public enum NoticeCode {
   // The exports.
   /** An export file cannot be read at all. */
   EXPORT_UNREADABLE(Severity.STOP, "Export the file again, or write a layout for it."),
+  /** An export could not be read to its end. */
+  EXPORT_UNFINISHED(
+      Severity.STOP,
+      "If it was being copied there is nothing to do: the next night reads it. Else look at the"
+          + " network drive and at who may read the file."),
   /** An export row is broken as text. */
   ROW_BROKEN(
       Severity.HOLD,
@@ -160,6 +165,13 @@ public enum NoticeCode {
   /** More revisions than a night may bring. */
   REVISIONS_STOPPED(
       Severity.STOP, "Find what changed so much; if it is right, raise limit.revisions once."),
+  /** Statements are registered as issued after the run's moment. */
+  CLOCK_BACK(Severity.STOP, "Check the computer's clock, or the moment given with --as-of."),
+  /** A body with a statement is open again, with less than was sent. */
+  WEIGHINGS_GONE(
+      Severity.STOP,
+      "Were exports moved, emptied or lost? Bring them back. If the rows were voided on purpose"
+          + " there is nothing to do: a revision follows when the body is finished."),
   /** An issued statement whose customer has no part in the body any more. */
   STATEMENT_ORPHANED(
       Severity.MARK, "Tell the customer that it no longer holds, or correct owner and shares."),
