@@ -101,6 +101,10 @@ public enum NoticeCode {
       Severity.HOLD, "Have the scale checked by a licensed technician and weigh the test again."),
   /** A cold weight above the hot one. */
   COLD_ABOVE_HOT(Severity.MARK, "Check both rail weights: a hook or a wrong body is likely."),
+  /** One change would make a body balance that does not. */
+  LIKELY_CAUSE(
+      Severity.NOTE,
+      "If it was so, paste the line into corrections.csv with your name and the time."),
 
   // Publishing.
   /** More revisions than a night may bring. */
