@@ -1,5 +1,7 @@
 package gambrel.cause;
 
+import gambrel.balance.BatchBalance;
+import gambrel.balance.BatchState;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.LossLimit;
@@ -10,6 +12,8 @@ import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
 import gambrel.weighing.Weighing;
 import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -81,6 +85,16 @@ final class BodyFacts {
 
   BodyBalance balance() {
     return account.balance();
+  }
+
+  /** Its own weighings and those of its batches that are out of balance. */
+  List<Weighing> weighings() {
+    var all = new LinkedHashSet<>(balance().weighings().all());
+    balance().batches().stream()
+        .filter(batch -> batch.state() == BatchState.OUT)
+        .map(BatchBalance::weighings)
+        .forEach(all::addAll);
+    return List.copyOf(all);
   }
 
   /** Whether its cutting loss is tested and known. */

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds tickets beside a change of bodies at a scale that belong to the other side of it. Where
@@ -31,8 +32,24 @@ final class Changeover implements Finder {
         var before = runs.get(i);
         var after = runs.get(i + 1);
         if (before.body().equals(suspect.id()) || after.body().equals(suspect.id())) {
-          candidates.addAll(best(tails(before, after)));
-          candidates.addAll(best(heads(before, after)));
+          candidates.addAll(best(tails(before, Optional.of(after), after.body())));
+          candidates.addAll(best(heads(Optional.of(before), after, before.body())));
+        }
+      }
+    }
+    candidates.addAll(neverKeyed(suspect));
+    return candidates;
+  }
+
+  /** All that one body has at a scale may be keyed to the body before or after it. */
+  private List<Candidate> neverKeyed(BodyFacts suspect) {
+    var candidates = new ArrayList<Candidate>();
+    for (var absence : traces.absences()) {
+      for (var run : Runs.of(absence.shift())) {
+        String body = absence.body();
+        if (body.equals(suspect.id()) || run.body().equals(suspect.id())) {
+          candidates.addAll(best(tails(run, Optional.empty(), body)));
+          candidates.addAll(best(heads(Optional.empty(), run, body)));
         }
       }
     }
@@ -40,44 +57,45 @@ final class Changeover implements Finder {
   }
 
   /** The last weighings of the body before may be the first of the body after. */
-  private List<Candidate> tails(Runs before, Runs after) {
-    var all = new ArrayList<Candidate>();
+  private List<Candidate> tails(Runs before, Optional<Runs> after, String to) {
     var rows = before.weighings();
-    long longest = longestPause(rows, after.weighings().get(0));
+    var all = new ArrayList<>(rows);
+    after.ifPresent(run -> all.add(run.weighings().get(0)));
+    long longest = longestPause(all);
+    var candidates = new ArrayList<Candidate>();
     for (int first = rows.size() - 1; first >= 1 && rows.size() - first <= MOST_ROWS; first--) {
       if (!traces.isUntouched(rows.get(first))) {
         break;
       }
       boolean pause = pause(rows.get(first - 1), rows.get(first)) == longest;
-      all.add(move(rows.subList(first, rows.size()), after.body(), pause));
+      candidates.add(move(rows.subList(first, rows.size()), to, pause));
     }
-    return all;
+    return candidates;
   }
 
   /** The first weighings of the body after may be the last of the body before. */
-  private List<Candidate> heads(Runs before, Runs after) {
-    var all = new ArrayList<Candidate>();
+  private List<Candidate> heads(Optional<Runs> before, Runs after, String to) {
     var rows = after.weighings();
-    var with = new ArrayList<Weighing>();
-    with.add(before.weighings().get(before.size() - 1));
-    with.addAll(rows.subList(0, rows.size() - 1));
-    long longest = longestPause(with, rows.get(rows.size() - 1));
+    var all = new ArrayList<>(rows);
+    before.ifPresent(run -> all.add(0, run.weighings().get(run.size() - 1)));
+    long longest = longestPause(all);
+    var candidates = new ArrayList<Candidate>();
     for (int end = 1; end < rows.size() && end <= MOST_ROWS; end++) {
       if (!traces.isUntouched(rows.get(end - 1))) {
         break;
       }
       boolean pause = pause(rows.get(end - 1), rows.get(end)) == longest;
-      all.add(move(rows.subList(0, end), before.body(), pause));
+      candidates.add(move(rows.subList(0, end), to, pause));
     }
-    return all;
+    return candidates;
   }
 
   private static Candidate move(List<Weighing> rows, String to, boolean pause) {
     return Candidate.of(Cause.CHANGEOVER, Runs.move(rows, to), pause ? AT_A_PAUSE : ELSEWHERE);
   }
 
-  private static long longestPause(List<Weighing> rows, Weighing next) {
-    long longest = pause(rows.get(rows.size() - 1), next);
+  private static long longestPause(List<Weighing> rows) {
+    long longest = 0;
     for (int i = 1; i < rows.size(); i++) {
       longest = Math.max(longest, pause(rows.get(i - 1), rows.get(i)));
     }

@@ -25,7 +25,7 @@ final class DecimalSlip implements Finder {
   @Override
   public List<Candidate> candidates(BodyFacts suspect) {
     var candidates = new ArrayList<Candidate>();
-    for (var row : suspect.balance().weighings().all()) {
+    for (var row : suspect.weighings()) {
       var range = ranges.ofOthers(row).filter(r -> r.isFar(row.net().hundredThousandths()));
       if (range.isPresent() && traces.isUntouched(row) && hasNet(row)) {
         PLACES.forEach(p -> slip(row, p, range.get()).ifPresent(candidates::add));

@@ -1,12 +1,9 @@
 package gambrel.cause;
 
-import gambrel.balance.BatchBalance;
-import gambrel.balance.BatchState;
 import gambrel.weighing.Weighing;
 import java.math.BigInteger;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 
 /** Finds two weighings that are equal, seconds apart, with consecutive tickets. */
@@ -23,7 +20,7 @@ final class DoublePress implements Finder {
   @Override
   public List<Candidate> candidates(BodyFacts suspect) {
     var candidates = new ArrayList<Candidate>();
-    for (var weighing : weighings(suspect)) {
+    for (var weighing : suspect.weighings()) {
       var shift = traces.shift(weighing);
       int at = shift.indexOf(weighing);
       if (at > 0 && isTwice(shift.get(at - 1), weighing) && traces.isUntouched(weighing)) {
@@ -33,16 +30,6 @@ final class DoublePress implements Finder {
       }
     }
     return candidates;
-  }
-
-  /** Its own weighings and those of its batches that are out of balance. */
-  private static List<Weighing> weighings(BodyFacts suspect) {
-    var all = new LinkedHashSet<>(suspect.balance().weighings().all());
-    suspect.balance().batches().stream()
-        .filter(batch -> batch.state() == BatchState.OUT)
-        .map(BatchBalance::weighings)
-        .forEach(all::addAll);
-    return List.copyOf(all);
   }
 
   private static boolean isTwice(Weighing one, Weighing next) {

@@ -61,8 +61,12 @@ final class Evidence {
 
   private String between() {
     return candidate.estimated()
-        ? " between tickets of " + other()
+        ? neighbours()
         : ", which has one too many; " + other() + " lacks one";
+  }
+
+  private String neighbours() {
+    return candidate.penalty() < WrongBody.BESIDE ? " between tickets of " + other() : " next to tickets of " + other();
   }
 
   private String tickets() {

@@ -37,7 +37,7 @@ final class Examiner {
             new WrongBody(traces),
             new Changeover(traces),
             new StrayPart(traces),
-            new TareLeftOn(traces, tares),
+            new TareLeftOn(traces, tares, ranges),
             new Hook(traces, tares),
             new DecimalSlip(traces, ranges),
             new WrongUnit(traces, ranges));

@@ -5,6 +5,7 @@ import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
 import gambrel.shop.Shop;
 import gambrel.weighing.Weighing;
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -40,9 +41,14 @@ final class Speech {
     return name(weighing)
         + step
         + " "
-        + weighing.shown().toPlainString()
+        + shown(weighing.shown())
         + " "
         + weighing.unit().id();
+  }
+
+  /** A weight as a scale shows it; a difference is kept with more decimals. */
+  private static String shown(BigDecimal shown) {
+    return (shown.scale() > Weight.OUTPUT_DECIMALS ? Tares.plain(shown) : shown).toPlainString();
   }
 
   /** A ticket, or where a row without one stands. */

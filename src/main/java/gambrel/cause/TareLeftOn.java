@@ -8,12 +8,15 @@ import java.util.List;
 final class TareLeftOn implements Finder {
   private static final long OTHERS_SHOW_IT = 100;
   private static final long KNOWN_OF_THE_CODE = 400;
+  private static final long LIKE_OTHERS = 200;
   private static final int MOST_ROWS = 12;
 
   private final Traces traces;
   private final Tares tares;
+  private final Ranges ranges;
 
-  TareLeftOn(Traces traces, Tares tares) {
+  TareLeftOn(Traces traces, Tares tares, Ranges ranges) {
+    this.ranges = ranges;
     this.traces = traces;
     this.tares = tares;
   }
@@ -21,7 +24,7 @@ final class TareLeftOn implements Finder {
   @Override
   public List<Candidate> candidates(BodyFacts suspect) {
     var rows =
-        suspect.balance().weighings().all().stream()
+        suspect.weighings().stream()
             .filter(w -> !w.step().isRail() && traces.isUntouched(w))
             .toList();
     var candidates = new ArrayList<Candidate>();
@@ -40,10 +43,23 @@ final class TareLeftOn implements Finder {
     return candidates;
   }
 
-  private static Candidate one(Touch touch, Tares.Lacking lacking) {
-    return Candidate.of(
-            Cause.TARE_LEFT_ON, touch, lacking.shown() ? OTHERS_SHOW_IT : KNOWN_OF_THE_CODE)
-        .because(lacking.tare().toPlainString() + " " + touch.weighing().unit().id());
+  private Candidate one(Touch touch, Tares.Lacking lacking) {
+    long penalty =
+        lacking.shown() ? OTHERS_SHOW_IT : KNOWN_OF_THE_CODE - likeness(touch) * LIKE_OTHERS;
+    return Candidate.of(Cause.TARE_LEFT_ON, touch, penalty)
+        .because(Tares.plain(lacking.tare()).toPlainString() + " " + touch.weighing().unit().id());
+  }
+
+  /** Whether its weight becomes like that of others by it (1), or unlike (-1). */
+  private int likeness(Touch touch) {
+    var range = ranges.ofOthers(touch.weighing());
+    if (range.isEmpty()) {
+      return 0;
+    }
+    boolean before = range.get().holds(touch.weighing().net().hundredThousandths());
+    boolean then =
+        range.get().holds(touch.netThen(traces.night().shop().settings().unit()));
+    return Boolean.compare(then, before);
   }
 
   private static boolean isOnly(Weighing row, List<Weighing> rows) {

@@ -1,5 +1,7 @@
 package gambrel.cause;
 
+import gambrel.decision.Reason;
+import gambrel.decision.ReasonCode;
 import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.weighing.ExportFile;
@@ -16,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a night left behind at the scales: rows as they stand, in the order of each scale. */
 final class Traces {
@@ -72,6 +75,36 @@ final class Traces {
     return shifts.values().stream()
         .filter(shift -> shift.stream().anyMatch(w -> w.body().equals(body)))
         .toList();
+  }
+
+  /**
+   * A body that lacks weight and has nothing at a scale on a day on which others were cut there.
+   *
+   * @param body the body
+   * @param shift what the scale weighed that day
+   */
+  record Absence(String body, List<Weighing> shift) {}
+
+  /** Every such absence. */
+  List<Absence> absences() {
+    var absences = new ArrayList<Absence>();
+    var lossHigh = new Reason(ReasonCode.LOSS_HIGH, "");
+    for (var account : night.bodies().values()) {
+      if (Faults.of(account).contains(lossHigh) && Faults.isUnbalanced(account, night)) {
+        var days =
+            account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+        String id = account.body().id();
+        shifts.forEach(
+            (shift, rows) -> {
+              boolean isThere = rows.stream().anyMatch(w -> w.body().equals(id));
+              boolean cuts = rows.stream().anyMatch(w -> w.step().isCutting());
+              if (days.contains(shift.date()) && cuts && !isThere) {
+                absences.add(new Absence(id, rows));
+              }
+            });
+      }
+    }
+    return absences;
   }
 
   /** What one scale weighed on the day of a weighing, in order. */

@@ -29,6 +29,9 @@ final class Usual {
   private static final long LEAST_SHRINK_SPREAD = 2_000;
   private static final long LEAST_SHARE_SPREAD = 5_000;
 
+  /** What a body is made of differs less than what is lost of it. */
+  private static final int LEAST_BODIES_FOR_A_SHARE = 3;
+
   private final Settings settings;
   private final List<BodyBalance> balanced;
   private final Map<Object, Optional<Band>> bands = new HashMap<>();
@@ -64,25 +67,38 @@ final class Usual {
         kind + species.id(),
         species,
         balance -> binned(balance, kind).flatMap(w -> share(w, balance.boning())),
-        LEAST_SHARE_SPREAD);
+        LEAST_SHARE_SPREAD,
+        LEAST_BODIES_FOR_A_SHARE);
   }
 
   private Optional<Band> band(
       String key, Species species, Function<BodyBalance, Optional<Long>> figure, long least) {
-    return bands.computeIfAbsent(key, k -> read(species, figure, least));
+    return band(key, species, figure, least, Band.LEAST_VALUES);
+  }
+
+  private Optional<Band> band(
+      String key,
+      Species species,
+      Function<BodyBalance, Optional<Long>> figure,
+      long leastSpread,
+      int leastBodies) {
+    return bands.computeIfAbsent(key, k -> read(species, figure, leastSpread, leastBodies));
   }
 
   private Optional<Band> read(
-      Species species, Function<BodyBalance, Optional<Long>> figure, long least) {
+      Species species,
+      Function<BodyBalance, Optional<Long>> figure,
+      long leastSpread,
+      int leastBodies) {
     var values =
         balanced.stream()
             .filter(b -> species == null || b.body().species() == species)
             .filter(b -> b.body().outcome() == Outcome.CUT)
             .flatMap(b -> figure.apply(b).stream())
             .toList();
-    return values.size() < Band.LEAST_VALUES
+    return values.size() < leastBodies
         ? Optional.empty()
-        : Optional.of(Band.of(values, least));
+        : Optional.of(Band.of(values, leastSpread));
   }
 
   private Optional<Long> lossOfAllowed(BodyBalance balance) {

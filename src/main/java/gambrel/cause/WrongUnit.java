@@ -25,7 +25,7 @@ final class WrongUnit implements Finder {
   @Override
   public List<Candidate> candidates(BodyFacts suspect) {
     var candidates = new ArrayList<Candidate>();
-    for (var row : suspect.balance().weighings().all()) {
+    for (var row : suspect.weighings()) {
       oneRow(row).ifPresent(candidates::add);
     }
     for (var shift : traces.shiftsOf(suspect.id())) {
