@@ -10,11 +10,14 @@ import gambrel.shop.Release;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** Plans one night. */
 final class IssuePlanner {
+  private static final int MOST_NAMES = 10;
+
   private final Night night;
   private final Register register;
   private final Function<Figures, String> digest;
@@ -103,10 +106,19 @@ final class IssuePlanner {
               NoticeCode.REVISIONS_STOPPED,
               Place.NONE,
               revisions.size()
-                  + " issued statements would change tonight; the shop's limit is "
+                  + (revisions.size() == 1 ? " issued statement" : " issued statements")
+                  + " would change tonight, of "
+                  + bodies(revisions)
+                  + "; the shop's limit is "
                   + limit
-                  + ". None of them was sent."));
+                  + ". None was sent."));
     }
+  }
+
+  private static String bodies(List<Planned> revisions) {
+    var bodies = revisions.stream().map(Planned::body).distinct().toList();
+    String named = bodies.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+    return bodies.size() > MOST_NAMES ? named + " and others" : named;
   }
 
   /** A statement whose customer gets nothing of the body any more is replaced by no other. */

@@ -77,7 +77,7 @@ final class NightNoticeList {
 
   private static boolean isTheFiles(SetAside row) {
     return row.notice().code() == NoticeCode.ROW_BROKEN
-        && row.notice().message().equals(ExportReader.COLUMNS_UNKNOWN);
+        && row.notice().message().contains(ExportReader.COLUMNS_UNKNOWN);
   }
 
   private static Notice saying(Notice notice, String more) {
@@ -88,7 +88,7 @@ final class NightNoticeList {
         notice.scale(),
         notice.ticket(),
         notice.body(),
-        notice.message() + ". " + more,
+        notice.place().file() + " " + notice.message() + ". " + more,
         notice.advice(),
         notice.raw());
   }
