@@ -2,6 +2,7 @@ package gambrel.cause;
 
 import gambrel.measure.Weight;
 import gambrel.notice.NoticeCode;
+import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
 import gambrel.weighing.Weighing;
 import java.math.BigDecimal;
@@ -76,7 +77,7 @@ final class DecimalSlip implements Finder {
     return candidates;
   }
 
-  private Optional<Candidate> readAs(gambrel.weighing.ExportRow row, int places) {
+  private Optional<Candidate> readAs(ExportRow row, int places) {
     try {
       var net = new BigDecimal(row.get(Field.NET)).scaleByPowerOfTen(places);
       return traces

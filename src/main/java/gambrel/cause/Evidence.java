@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 
 /** Says in words what speaks for a change and what would come of it. */
 final class Evidence {
@@ -102,7 +103,7 @@ final class Evidence {
         + " ("
         + speech.what(first())
         + ") repeats "
-        + Speech.ticket(earlier).toLowerCase(java.util.Locale.ROOT)
+        + Speech.ticket(earlier).toLowerCase(Locale.ROOT)
         + " after "
         + seconds
         + " s.";
@@ -120,7 +121,7 @@ final class Evidence {
             + " weighings of "
             + suspect.id()
             + " show no tare, from "
-            + Speech.ticket(first()).toLowerCase(java.util.Locale.ROOT)
+            + Speech.ticket(first()).toLowerCase(Locale.ROOT)
             + " on; others of their codes do.";
   }
 

@@ -10,6 +10,7 @@ import gambrel.measure.Weight;
 import gambrel.notice.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -76,7 +77,7 @@ final class MissingBin {
 
   private Suggestion suggestion(
       BodyFacts suspect, Kind kind, Band band, long share, BigFraction missing) {
-    String name = kind.name().toLowerCase(java.util.Locale.ROOT);
+    String name = kind.name().toLowerCase(Locale.ROOT);
     return new Suggestion(
         suspect.id(),
         Cause.BIN_NOT_WEIGHED,

@@ -8,6 +8,7 @@ import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -36,7 +37,7 @@ final class MissingPart {
           ? cold(suspect)
           : hot(suspect);
     }
-    if (codes.equals(java.util.Set.of(ReasonCode.LOSS_NEGATIVE)) && both) {
+    if (codes.equals(Set.of(ReasonCode.LOSS_NEGATIVE)) && both) {
       return otherSide(suspect);
     }
     return Optional.empty();

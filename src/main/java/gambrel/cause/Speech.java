@@ -6,6 +6,7 @@ import gambrel.reckoning.Night;
 import gambrel.shop.Shop;
 import gambrel.weighing.Weighing;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -21,7 +22,7 @@ final class Speech {
   String name(Weighing weighing) {
     var body = shop.bodies().get(weighing.body());
     var trees =
-        body == null ? shop.cuts().all() : java.util.List.of(shop.cuts().of(body.species()));
+        body == null ? shop.cuts().all() : List.of(shop.cuts().of(body.species()));
     return trees.stream()
         .flatMap(tree -> tree.find(weighing.item()).stream())
         .findFirst()

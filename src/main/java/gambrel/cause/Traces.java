@@ -3,6 +3,7 @@ package gambrel.cause;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
 import gambrel.notice.Place;
+import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.weighing.ExportFile;
 import gambrel.weighing.ExportRow;
@@ -61,7 +62,7 @@ final class Traces {
     return facts.computeIfAbsent(body, b -> facts(night.bodies().get(b), usual));
   }
 
-  private BodyFacts facts(gambrel.reckoning.BodyAccount account, Usual usual) {
+  private BodyFacts facts(BodyAccount account, Usual usual) {
     return new BodyFacts(night.shop().settings(), usual, account);
   }
 

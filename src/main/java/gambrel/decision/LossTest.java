@@ -2,12 +2,8 @@ package gambrel.decision;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
-import gambrel.measure.Exact;
-import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
-import gambrel.shop.Step;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 

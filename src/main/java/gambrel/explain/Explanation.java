@@ -1,10 +1,10 @@
 package gambrel.explain;
 
-import gambrel.cause.LikelyCauses;
-import gambrel.cause.Suggestion;
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.PieceBalance;
+import gambrel.cause.LikelyCauses;
+import gambrel.cause.Suggestion;
 import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;

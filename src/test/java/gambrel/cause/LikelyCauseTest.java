@@ -435,6 +435,26 @@ class LikelyCauseTest {
   }
 
   @Test
+  void ofManyBodiesThatDoNotBalanceTheTwentyWeighedLastAreLookedAt() {
+    for (int i = 11; i <= 32; i++) {
+      scene.body("B" + i + ",beef,2026-03-02,ann,560");
+      scene.weigh(
+          """
+          02T10:00 B%1$d hot  carcase 200
+          03T10:00 B%1$d cold carcase 196
+          05T10:%1$d B%1$d pack rump  100
+          """
+              .formatted(i));
+    }
+    var causes = causes();
+    assertEquals(2, causes.notLookedAt());
+    assertEquals(
+        List.of(
+            "Causes were looked for in the 20 bodies weighed last; 2 more do not balance."),
+        causes.notices().stream().map(n -> n.message()).toList());
+  }
+
+  @Test
   void theCorrectedShopBalancesWhenTheLineIsPasted() {
     boneTwice(3);
     String line = first("B1").lines().get(0).replace(",,,", ",Eve,2026-03-10,");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 
@@ -38,7 +39,7 @@ final class ShopFloor {
     for (int i = 0; i < number; i++) {
       var recipe = style.recipes.get(random.nextInt(style.recipes.size()));
       String id =
-          recipe.species().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+          recipe.species().substring(0, 1).toUpperCase(Locale.ROOT)
               + (101 + shop.bodies.size());
       shop.bodies.put(id, recipe);
       shop.killed.put(id, day);

@@ -3,10 +3,12 @@ package gambrel.cause;
 import gambrel.decision.State;
 import gambrel.intake.ShopReader;
 import gambrel.intake.ShopReading;
+import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -141,7 +143,7 @@ final class Trials {
   }
 
   private static long cpu() {
-    return java.lang.management.ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private static void tell(
@@ -150,7 +152,7 @@ final class Trials {
     System.out.println("  truth " + truth.cause() + " " + truth.owner());
     truth.rows().stream()
         .limit(4)
-        .forEach(r -> System.out.println("    " + r.ticket + " " + r.exported(gambrel.notice.Place.NONE).cells()));
+        .forEach(r -> System.out.println("    " + r.ticket + " " + r.exported(Place.NONE).cells()));
     said.forEach(s -> System.out.println("  said " + s.cause() + " " + s.evidence() + s.lines()));
   }
 
