@@ -67,7 +67,8 @@ final class Evidence {
   }
 
   private String neighbours() {
-    return candidate.penalty() < WrongBody.BESIDE ? " between tickets of " + other() : " next to tickets of " + other();
+    String where = candidate.penalty() < WrongBody.BESIDE ? " between" : " next to";
+    return where + " tickets of " + other();
   }
 
   private String tickets() {

@@ -84,7 +84,9 @@ final class Hook implements Finder {
   /** Known hook weights: what rows of such codes show as tare, and the tares of rail codes. */
   private Set<BigDecimal> weights(List<Weighing> rows) {
     var weights = new LinkedHashSet<BigDecimal>();
-    if (rows.isEmpty() || rows.stream().anyMatch(row -> tares.lacking(row).isEmpty() && isTared(row))) {
+    boolean tared =
+        rows.stream().anyMatch(row -> tares.lacking(row).isEmpty() && isTared(row));
+    if (rows.isEmpty() || tared) {
       return weights;
     }
     var unit = traces.night().shop().settings().unit();

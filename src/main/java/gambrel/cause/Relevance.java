@@ -11,6 +11,9 @@ final class Relevance {
   /** A body closes if its figures are within four spreads of the usual. */
   static final long CLOSED = 16 * Band.ONE;
 
+  /** What may be wrong with a body that balances, but shrank oddly. */
+  private static final Set<Cause> OF_THE_RAIL = Set.of(Cause.HOOK, Cause.UNIT, Cause.DECIMAL);
+
   private final Traces traces;
   private final BodyFacts suspect;
   private final Set<ReasonCode> faults;
@@ -28,7 +31,8 @@ final class Relevance {
       return true;
     }
     if (faults.isEmpty()) {
-      return candidate.cause() == Cause.HOOK;
+      return OF_THE_RAIL.contains(candidate.cause())
+          && candidate.touches().stream().anyMatch(touch -> touch.weighing().step().isRail());
     }
     if (faults.contains(ReasonCode.LOSS_HIGH) || faults.contains(ReasonCode.LOSS_NEGATIVE)) {
       return !isRailIncomplete() && Estimate.lossStrain(traces, candidate, suspect.id()) <= CLOSED;

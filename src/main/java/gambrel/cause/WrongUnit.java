@@ -2,16 +2,20 @@ package gambrel.cause;
 
 import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
+import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Finds pounds taken for kilograms, or the other way round: a row, or a scale's whole day. */
 final class WrongUnit implements Finder {
   private static final long A_DAY = 200;
   private static final long A_BODY = 300;
-  private static final long A_ROW = 300;
+  private static final long A_ROW = 200;
   private static final int LEAST_ROWS = 3;
 
   private final Traces traces;
@@ -35,7 +39,16 @@ final class WrongUnit implements Finder {
       }
       together(own, A_BODY).ifPresent(candidates::add);
     }
+    batches(suspect).forEach(rows -> together(rows, A_BODY).ifPresent(candidates::add));
     return candidates;
+  }
+
+  /** The packs of a batch that is out, scale by scale and day by day. */
+  private static Collection<List<Weighing>> batches(BodyFacts suspect) {
+    return suspect.weighings().stream()
+        .filter(weighing -> weighing.inBatch() && weighing.step() == Step.PACK)
+        .collect(Collectors.groupingBy(Traces.Shift::of, LinkedHashMap::new, Collectors.toList()))
+        .values();
   }
 
   private Optional<Candidate> oneRow(Weighing row) {

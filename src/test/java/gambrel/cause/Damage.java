@@ -22,7 +22,8 @@ enum Damage {
         return Optional.empty();
       }
       String other = pick(random, others);
-      var moved = shift.subList(at, at + number).stream().filter(r -> r.body.equals(row.body)).toList();
+      var moved =
+          shift.subList(at, at + number).stream().filter(r -> r.body.equals(row.body)).toList();
       return Optional.of(key(moved, other));
     }
   },
@@ -108,7 +109,8 @@ enum Damage {
       var row = pick(random, sides);
       var gone = new ArrayList<>(List.of(row));
       if (random.nextInt(3) == 0) {
-        String other = row.code.startsWith("hot") ? row.code.replace("hot", "cold") : row.code.replace("cold", "hot");
+        boolean hot = row.code.startsWith("hot");
+        String other = (hot ? "cold" : "hot") + row.code.substring(row.code.indexOf('.'));
         sides.stream()
             .filter(r -> r.body.equals(row.body) && r.code.equals(other))
             .reduce((a, b) -> row == first(sides, row) ? a : b)
@@ -194,11 +196,10 @@ enum Damage {
     @Override
     Optional<Truth> happen(CleanShop shop, Random random) {
       var row = pick(random, netOnly(shop));
-      var shift =
-          shop.of(row.scale).stream()
-              .filter(r -> r.time.toLocalDate().equals(row.time.toLocalDate()))
-              .filter(r -> r.print == ShopRow.Print.NET)
-              .toList();
+      var shift = shift(shop, row);
+      if (!netOnly(shop).containsAll(shift)) {
+        return Optional.empty();
+      }
       shift.forEach(r -> otherUnit(shop, r));
       return Optional.of(new Truth(Cause.UNIT, Set.copyOf(shift), shift.size(), ""));
     }

@@ -83,14 +83,22 @@ record Recipe(String species, int[] hot, int chill, boolean sides, List<Part> pa
   static final List<Recipe> ALL =
       List.of(
           of("beef", 190_000, 290_000, 175, true,
-              BEEF + "pack.mince 2300 1000\nbin.bone 1640 22000\nbin.fat 640 22000\nbin.waste 60 20000"),
+              BEEF
+                  + "pack.mince 2300 1000\n"
+                  + "bin.bone 1640 22000\nbin.fat 640 22000\nbin.waste 60 20000"),
           of("beef", 190_000, 290_000, 175, true,
-              BEEF + "tub.trim 2300 18000\nbin.bone 1580 22000\nbin.fat 690 22000\nbin.waste 60 20000"),
+              BEEF
+                  + "tub.trim 2300 18000\n"
+                  + "bin.bone 1580 22000\nbin.fat 690 22000\nbin.waste 60 20000"),
           of("lamb", 18_000, 27_000, 260, false, LAMB),
           of("pork", 58_000, 90_000, 250, true,
-              PORK + "pack.mince 1150 900\nbin.bone 950 20000\nbin.fat 780 20000\nbin.waste 90 20000"),
+              PORK
+                  + "pack.mince 1150 900\n"
+                  + "bin.bone 950 20000\nbin.fat 780 20000\nbin.waste 90 20000"),
           of("pork", 58_000, 90_000, 250, false,
-              PORK + "tub.trim 1150 9000\nbin.bone 1000 20000\nbin.fat 720 20000\nbin.waste 90 20000"),
+              PORK
+                  + "tub.trim 1150 9000\n"
+                  + "bin.bone 1000 20000\nbin.fat 720 20000\nbin.waste 90 20000"),
           of("goat", 14_000, 20_000, 420, false,
               """
               pack.leg-chump-off 2400 2100

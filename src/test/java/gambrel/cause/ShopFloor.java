@@ -12,6 +12,8 @@ import java.util.Random;
 
 /** Kills, hangs and cuts the bodies of a shop, a few a week. */
 final class ShopFloor {
+  private static final List<String> SIDES = List.of("left-side", "right-side");
+
   private final CleanShop shop;
   private final ShopStyle style;
   private final Random random;
@@ -69,7 +71,7 @@ final class ShopFloor {
       String id, String step, List<Long> parts, LocalDateTime clock) {
     for (int i = 0; i < parts.size(); i++) {
       String item =
-          parts.size() == 1 ? "carcase" : style.leftRight ? List.of("left-side", "right-side").get(i) : "side";
+          parts.size() == 1 ? "carcase" : style.leftRight ? SIDES.get(i) : "side";
       long net = style.shown("rail", style.shop(parts.get(i)));
       shop.rows.add(
           new ShopRow("rail", clock.plusSeconds(40L * i), id, step + "." + item, net));
@@ -99,7 +101,8 @@ final class ShopFloor {
     String bench = "bench" + (1 + random.nextInt(style.benches));
     var clock = free.getOrDefault(bench, day.atTime(6, 30));
     if (clock.toLocalDate().isBefore(day) || clock.getHour() >= 15) {
-      clock = (clock.toLocalDate().isBefore(day) ? day : clock.toLocalDate().plusDays(1)).atTime(6, 30);
+      boolean before = clock.toLocalDate().isBefore(day);
+      clock = (before ? day : clock.toLocalDate().plusDays(1)).atTime(6, 30);
     }
     clock = clock.plusSeconds(240 + random.nextInt(480));
     long loss = Math.max(40, Math.min(220, style.loss + Math.round(random.nextGaussian() * 25)));

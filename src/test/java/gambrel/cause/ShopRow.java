@@ -78,7 +78,8 @@ final class ShopRow {
     cells.put(Field.GROSS, print == Print.NET ? "" : decimal(net + tare));
     cells.put(Field.TARE, print == Print.ALL ? decimal(tare) : "");
     cells.values().removeIf(String::isEmpty);
-    return new ExportRow(place, cells, Optional.empty(), Optional.empty(), String.join(",", cells.values()));
+    String raw = String.join(",", cells.values());
+    return new ExportRow(place, cells, Optional.empty(), Optional.empty(), raw);
   }
 
   private static String decimal(long thousandths) {

@@ -148,7 +148,8 @@ final class Trials {
 
   private static void tell(
       Damage.Truth truth, Found found, String body, List<Suggestion> said, String where) {
-    System.out.println(where + " " + body + " " + found.night().bodies().get(body).decision().reasons());
+    var decision = found.night().bodies().get(body).decision();
+    System.out.println(where + " " + body + " " + decision.reasons());
     System.out.println("  truth " + truth.cause() + " " + truth.owner());
     truth.rows().stream()
         .limit(4)
@@ -161,7 +162,9 @@ final class Trials {
     if (moved) {
       return (said.cause() == Cause.WRONG_BODY || said.cause() == Cause.CHANGEOVER)
           && said.lines().stream().allMatch(l -> l.contains(",body," + truth.owner() + ","))
-          && said.rows().stream().anyMatch(p -> truth.tickets().contains(scaleOf(p.file()) + " " + p.line()));
+          && said.rows().stream()
+              .map(place -> scaleOf(place.file()) + " " + place.line())
+              .anyMatch(truth.tickets()::contains);
     }
     return said.cause() == truth.cause()
         && (truth.touched() == 0
