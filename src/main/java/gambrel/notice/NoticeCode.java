@@ -118,7 +118,7 @@ public enum NoticeCode {
       Severity.NOTE,
       "Set the scale's clock. If times from this ticket on are wrong, give each ticket its time"
           + " with a row in corrections.csv."),
-  /** A time in the hour that comes twice when summer time ends, and nothing tells which is meant. */
+  /** A time in the hour that comes twice when summer time ends, and nothing tells which. */
   HOUR_REPEATED(
       Severity.NOTE, "If the second is meant, give time in corrections.csv with its offset."),
   /** A time in the hour that is skipped when summer time begins. */

@@ -9,9 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 
 /**
- * Finds scale clocks that went back: from one row of a scale to the next in a file the ticket number
- * rises and the time falls by more than an hour. Files in another order than that of the scale's own
- * counter and clock say nothing: all but a tenth of the steps (and always one) must go forward.
+ * Finds scale clocks that went back: from one row of a scale to the next in a file the ticket
+ * number rises and the time falls by more than an hour. Files in another order than that of the
+ * scale's own counter and clock say nothing: all but a tenth of the steps must go forward, except
+ * that one step back is always allowed.
  */
 final class ClockJumps {
   private static final Duration LEAST = Duration.ofHours(1);

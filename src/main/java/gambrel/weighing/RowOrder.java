@@ -4,7 +4,7 @@ import java.math.BigInteger;
 import java.time.LocalDateTime;
 import java.util.Optional;
 
-/** Whether an export lists a scale's rows from the newest back: its tickets tell, else its times. */
+/** Whether an export lists a scale's rows from the newest back: by ticket, else by time. */
 final class RowOrder {
   /** So many more steps back than forward are no clock that was changed. */
   private static final int PLAINLY_BACK = 3;

@@ -92,7 +92,7 @@ class MorningSheetTest {
                 "exports/day.csv, line 1234",
                 "scale bench, ticket 77",
                 "codes.csv has no code 5.",
-                NoticeCode.CODE_UNKNOWN.advice(),
+                "Add the code to codes.csv, or correct code in corrections.csv.",
                 "bench,77,5")),
         sheet(List.of(notice)).todo());
   }

@@ -230,7 +230,8 @@ class WhoseIsItTest extends SceneTest {
     assertEquals("2.000", found.body("L1", "take_home_kg"));
     assertEquals("L1", found.notice("item-not-in-species", "body"));
     assertEquals(
-        "Item t-bone of code pack.t-bone is no part of lamb, which body L1 is; it is of beef, veal.",
+        "Item t-bone of code pack.t-bone is no part of lamb, which body L1 is;"
+            + " it is of beef, veal.",
         found.notice("item-not-in-species", "message"));
   }
 
