@@ -160,6 +160,10 @@ public enum NoticeCode {
       Severity.MARK,
       "Correct killed in bodies.csv, or body or time of the row in corrections.csv, whichever"
           + " is wrong."),
+  /** One change would make a body balance that does not. */
+  LIKELY_CAUSE(
+      Severity.NOTE,
+      "If it was so, paste the line into corrections.csv with your name and the time."),
 
   // Publishing.
   /** More revisions than a night may bring. */

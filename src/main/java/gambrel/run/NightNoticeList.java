@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.intake.ExportReader;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
@@ -20,23 +21,32 @@ final class NightNoticeList {
   private static final String OWNERS_VALUES = "values.csv";
 
   private final List<Notice> notices = new ArrayList<>();
+  private final LikelyCauses causes;
   private boolean stopsIssuing;
 
-  private NightNoticeList() {}
+  private NightNoticeList(LikelyCauses causes) {
+    this.causes = causes;
+  }
 
   static NightNoticeList of(Inputs inputs, Night night) {
-    var list = new NightNoticeList();
+    var list = new NightNoticeList(LikelyCauses.of(night, inputs.exports()));
     inputs.notices().forEach(list::addReading);
     var consequences = new Consequences(night);
     night.notices().forEach(notice -> list.notices.add(consequences.of(notice)));
     list.notices.addAll(night.ledger().notices());
     list.addSetAside(night.ledger().setAside(), inputs, consequences);
+    list.notices.addAll(list.causes.notices());
     return list;
   }
 
   /** The notices, in no particular order. */
   List<Notice> all() {
     return notices;
+  }
+
+  /** What probably went wrong with the bodies that do not balance. */
+  LikelyCauses causes() {
+    return causes;
   }
 
   /** Whether a table or an export could not be read without which any statement may be wrong. */

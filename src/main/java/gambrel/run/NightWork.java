@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
 import gambrel.data.RegisterTable;
@@ -33,6 +34,7 @@ final class NightWork {
   private final RegisterStore store;
   private final Changes changes = new Changes();
   private final List<Notice> notices = new ArrayList<>();
+  private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
 
   NightWork(Night night, Documents documents, PublishedFiles published, RegisterStore store) {
@@ -54,6 +56,7 @@ final class NightWork {
 
   void make(NightNoticeList known, Register before, Collection<YearMonth> months)
       throws IOException {
+    causes = known.causes();
     notices.addAll(known.all());
     notices.addAll(store.lost(before));
     notices.addAll(LateWeighings.of(night, before));
@@ -103,7 +106,7 @@ final class NightWork {
   private MorningReport report(
       IssuePlan plan, List<RegisterRow> issued, boolean first) {
     notices.sort(Notice.ORDER);
-    return new MorningReport(night, issued, plan.held(), notices, first);
+    return new MorningReport(night, issued, plan.held(), notices, causes, first);
   }
 
   private void document(String path, Supplier<byte[]> maker) throws IOException {
