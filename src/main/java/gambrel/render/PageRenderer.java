@@ -31,6 +31,8 @@ public final class PageRenderer {
 
   private final Templates templates;
   private final TimeLimit limit;
+  private final PageMemory memory;
+  private final String makers;
 
   /** A renderer that gives each page a minute. */
   public PageRenderer(Templates templates) {
@@ -39,8 +41,23 @@ public final class PageRenderer {
 
   /** A renderer that gives each page the time {@code limit}. */
   public PageRenderer(Templates templates, Duration limit) {
+    this(templates, new TimeLimit(limit), PageMemory.NONE, "");
+  }
+
+  private PageRenderer(Templates templates, TimeLimit limit, PageMemory memory, String makers) {
     this.templates = templates;
-    this.limit = new TimeLimit(limit);
+    this.limit = limit;
+    this.memory = memory;
+    this.makers = makers;
+  }
+
+  /** The same, taking pages from {@code memory} as long as program and templates are the same. */
+  public PageRenderer remembering(PageMemory memory) {
+    return templates.fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
+  }
+
+  PageRenderer remembering(PageMemory memory, String makers) {
+    return new PageRenderer(templates, limit, memory, makers);
   }
 
   /**
@@ -61,12 +78,24 @@ public final class PageRenderer {
   private byte[] make(
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
+    String id = id(xhtml, info, attachments);
+    var known = memory.find(makers + id);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    var pdf = make(template, xhtml, info, attachments, id);
+    memory.keep(makers + id, pdf);
+    return pdf;
+  }
+
+  private byte[] make(
+      String template, String xhtml, DocumentInfo info, List<Attachment> attachments, String id) {
     var page = XhtmlParser.parse(template, xhtml);
     var device = new TaggingDevice(DOTS_PER_POINT);
     var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
     var renderer = renderer(template, device, agent);
     info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
-    renderer.setListener(new ArchiveListener(info, attachments, id(xhtml, info, attachments)));
+    renderer.setListener(new ArchiveListener(info, attachments, id));
     var pdf = layOut(renderer, page);
     agent.check();
     return CrossReferences.normalise(SubsetTags.normalise(pdf));

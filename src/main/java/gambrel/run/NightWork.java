@@ -32,12 +32,19 @@ final class NightWork {
   private final Documents documents;
   private final PublishedFiles published;
   private final RegisterStore store;
+  private final PageShelf shelf;
   private final Changes changes = new Changes();
   private final List<Notice> notices = new ArrayList<>();
   private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
 
-  NightWork(Night night, Documents documents, PublishedFiles published, RegisterStore store) {
+  NightWork(
+      Night night,
+      Documents documents,
+      PublishedFiles published,
+      RegisterStore store,
+      PageShelf shelf) {
+    this.shelf = shelf;
     this.night = night;
     this.documents = documents;
     this.published = published;
@@ -67,6 +74,7 @@ final class NightWork {
     statements.hold(plan);
     summaries(register, months);
     morning(plan, before, register);
+    write(PageShelf.FILE, shelf.after(changes));
     tables(register);
   }
 
@@ -111,7 +119,9 @@ final class NightWork {
 
   private void document(String path, Supplier<byte[]> maker) throws IOException {
     try {
-      write(path, maker.get());
+      byte[] page = maker.get();
+      shelf.place(path, page);
+      write(path, page);
     } catch (TemplateProblem problem) {
       notices.add(
           Notice.of(

@@ -70,7 +70,8 @@ public final class NightlyRun {
     var store = new RegisterStore(published, inputs.shop().settings());
     var known = store.load();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
-    var work = new NightWork(night, documents, published, store);
+    var shelf = PageShelf.of(published);
+    var work = new NightWork(night, documents.remembering(shelf), published, store, shelf);
     work.make(NightNoticeList.of(inputs, night), known, months);
     return work;
   }

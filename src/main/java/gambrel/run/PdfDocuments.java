@@ -9,6 +9,7 @@ import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.render.Attachment;
 import gambrel.render.DocumentInfo;
+import gambrel.render.PageMemory;
 import gambrel.render.PageRenderer;
 import gambrel.render.TemplateProblem;
 import gambrel.render.Templates;
@@ -53,6 +54,11 @@ public final class PdfDocuments implements Documents {
         settings,
         new WordFiles(builtIn::text, templates::text, settings),
         new PageRenderer(templates));
+  }
+
+  @Override
+  public Documents remembering(PageMemory memory) {
+    return new PdfDocuments(settings, words, renderer.remembering(memory));
   }
 
   @Override
