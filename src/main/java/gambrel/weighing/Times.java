@@ -1,5 +1,6 @@
 package gambrel.weighing;
 
+import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -7,7 +8,6 @@ import java.time.ZoneOffset;
 import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.HashMap;
@@ -20,6 +20,11 @@ import java.util.Optional;
  * repeats, the first pass is meant until a scale's own clock is seen to go back within one file.
  */
 final class Times {
+  /** Clocks that were reset show years of their own, but all with four digits. */
+  private static final int FIRST_YEAR = 1000;
+
+  private static final int LAST_YEAR = 9998;
+
   private static final DateTimeFormatter ISO =
       new DateTimeFormatterBuilder()
           .append(DateTimeFormatter.ISO_LOCAL_DATE)
@@ -43,11 +48,12 @@ final class Times {
     try {
       String iso = text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
       TemporalAccessor parsed = ISO.parseBest(iso, OffsetDateTime::from, LocalDateTime::from);
-      if (parsed instanceof OffsetDateTime exact) {
-        return Optional.of(exact.atZoneSameInstant(zone).toOffsetDateTime());
-      }
-      return Optional.of(local((LocalDateTime) parsed, file + '\n' + scale));
-    } catch (DateTimeParseException e) {
+      var time =
+          parsed instanceof OffsetDateTime exact
+              ? exact.atZoneSameInstant(zone).toOffsetDateTime()
+              : local((LocalDateTime) parsed, file + '\n' + scale);
+      return Optional.of(time).filter(t -> t.getYear() >= FIRST_YEAR && t.getYear() <= LAST_YEAR);
+    } catch (DateTimeException e) {
       return Optional.empty();
     }
   }
