@@ -5,7 +5,6 @@ import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
 import gambrel.notice.NoticeCode;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Currency;
@@ -22,8 +21,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param decimalComma whether the file may write a comma for the decimal point
  */
 record Formats(Dates dates, Currency currency, boolean decimalComma) {
-  /** Ids become file names, in which a byte may take three letters of the 255 there are. */
-  private static final int LONGEST_ID = 80;
 
   /** The same for a file with this delimiter: beside a semicolon the comma is a decimal mark. */
   Formats forDelimiter(char delimiter) {
@@ -34,9 +31,6 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
   String id(String text) {
     if (text.chars().anyMatch(Character::isISOControl)) {
       throw new BadCell("holds control characters");
-    }
-    if (text.getBytes(StandardCharsets.UTF_8).length > LONGEST_ID) {
-      throw new BadCell("is longer than " + LONGEST_ID + " bytes");
     }
     if (SpreadsheetDamage.isLostId(text)) {
       throw new BadCell(

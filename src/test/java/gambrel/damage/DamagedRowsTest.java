@@ -88,17 +88,6 @@ class DamagedRowsTest {
   }
 
   @Test
-  void anIdTooLongForAFileNameIsRefused() {
-    shop.add("bodies.csv", "é".repeat(41) + ",beef,2026-03-02,bob,");
-    shop.body("é".repeat(40), "bob").packs("é".repeat(40), "120");
-
-    assertTrue(told().contains("shop-row-bad 3"), () -> told().toString());
-    var file = "statements/bob/" + "%C3%A9".repeat(40) + "-r1.pdf";
-    var files = Trees.files(folder.resolve("out"));
-    assertTrue(files.contains(file), files::toString);
-  }
-
-  @Test
   void anExpressionThatNestsTooDeepIsNoExpression() {
     shop.add("exports/bench/layout.properties", "ignore=" + "(".repeat(9_000) + ")".repeat(9_000));
     shop.add("exports/bench/b.csv", "scale,ticket,time,body,code,net");
