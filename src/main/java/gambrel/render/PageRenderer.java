@@ -50,7 +50,7 @@ public final class PageRenderer {
    * @param view a public record whose components the template names
    * @param info what the document says about itself
    * @param attachments files to embed, each under its own name
-   * @return the bytes of a PDF/A-3b file
+   * @return the bytes of a file that is tagged (PDF/UA-1) and made to last (PDF/A-3a)
    * @throws TemplateProblem if the template, or a file that it uses, is missing or wrong
    */
   public byte[] render(
@@ -62,7 +62,7 @@ public final class PageRenderer {
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
     var page = XhtmlParser.parse(template, xhtml);
-    var device = new ITextOutputDevice(DOTS_PER_POINT);
+    var device = new TaggingDevice(DOTS_PER_POINT);
     var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
     var renderer = renderer(template, device, agent);
     info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
@@ -80,7 +80,6 @@ public final class PageRenderer {
     return bytes.toByteArray();
   }
 
-  /** Tagging of the content for PDF/UA, once wanted, belongs into an output device of our own. */
   private static ITextRenderer renderer(
       String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
