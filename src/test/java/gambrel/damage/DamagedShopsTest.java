@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * exports is accounted for, and once the files are whole again nothing is left of it.
  */
 class DamagedShopsTest {
-  private static final int SEEDS = Integer.getInteger("seeds", 16);
+  private static final int SEEDS = Integer.getInteger("seeds", 4);
 
   @TempDir private Path temporary;
 

@@ -26,7 +26,7 @@ class SmallHeapTest {
   /** A night of a few bodies needs less than half of it; the lines are several times as long. */
   private static final int HEAP_MB = 48;
 
-  private static final long LINE = Integer.getInteger("monster.mb", 192) * (1L << 20);
+  private static final long LINE = Integer.getInteger("monster.mb", 128) * (1L << 20);
   private static final String EXPORT = "exports/b.csv";
   private static final String HEADER = "scale,ticket,time,body,code,net,pieces,batch,status\n";
   private static final String ROW = "bench,900,2026-03-05T11:00:00,B1,fat,0.5,,,\n";

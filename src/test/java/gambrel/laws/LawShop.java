@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
 /** A random shop that is changed in a way about which the contract says what must follow. */
 public final class LawShop {
   /** How many shops each law is tried on. */
-  private static final int SEEDS = Integer.getInteger("seeds", 12);
+  private static final int SEEDS = Integer.getInteger("seeds", 3);
 
   private final Path folder;
   private final OffsetDateTime asOf;
