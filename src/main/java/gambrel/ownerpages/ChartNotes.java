@@ -2,6 +2,7 @@ package gambrel.ownerpages;
 
 import gambrel.shrink.ShrinkSeries;
 import gambrel.wording.Wording;
+import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +10,9 @@ import java.util.List;
 /** How to read a chart, and what stands out in the month. */
 final class ChartNotes {
   private static final int MOST_SIGNALS = 6;
+
+  /** Mean range of two values of a normal distribution, in standard deviations. */
+  private static final BigDecimal D2 = new BigDecimal("1.128");
 
   private final ShrinkSeries series;
   private final List<ShrinkSeries.Point> points;
@@ -53,7 +57,7 @@ final class ChartNotes {
     if (series.chart().lower().isEmpty()) {
       return wording.say("summary.chart.few");
     }
-    return wording.say("summary.chart.read")
+    return wording.say("summary.chart.read", wording.formats().number(D2))
         + " "
         + wording.say(
             "summary.chart.base",

@@ -25,7 +25,7 @@ public final class MorningComposer {
             wording.say("morning.running", settings.name(), day)),
         wording.words().labels(),
         shop.shop(),
-        wording.formats().day(date),
+        wording.formats().opening(wording.formats().day(date)),
         story.sentences(held.size(), todo),
         held,
         todo.todo(),

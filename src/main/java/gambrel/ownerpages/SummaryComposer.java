@@ -35,7 +35,7 @@ public final class SummaryComposer {
             wording.say("summary.running", settings.name(), name)),
         wording.words().labels(),
         shop.shop(),
-        name,
+        wording.formats().opening(name),
         known(month, wording),
         new StoryPart(month, wording, places).sentences(),
         new HeldPart(night, wording).of(month.bodies()),

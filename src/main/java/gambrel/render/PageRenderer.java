@@ -91,6 +91,7 @@ public final class PageRenderer {
             Fonts.resolver(),
             new Pictures(template, DOTS_PER_PIXEL),
             new ITextTextRenderer());
+    renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setPDFVersion('7');
     return renderer;
   }

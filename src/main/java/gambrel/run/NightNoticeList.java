@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * All notices of a night but those about publishing. An unknown body makes one, however many rows
@@ -38,16 +39,26 @@ final class NightNoticeList {
     return notices;
   }
 
-  /** Whether a table cannot be read without which any statement may be wrong. */
+  /** Whether a table or an export could not be read without which any statement may be wrong. */
   boolean stopsIssuing() {
     return stopsIssuing;
   }
 
   private void addReading(Notice notice) {
-    boolean stops =
-        notice.code() == NoticeCode.COLUMN_MISSING && !notice.place().file().equals(OWNERS_VALUES);
-    stopsIssuing |= stops;
-    notices.add(stops ? saying(notice, "No statement goes out until it is there.") : notice);
+    var until = stopsIssuingUntil(notice);
+    stopsIssuing |= until.isPresent();
+    notices.add(until.map(end -> saying(notice, end)).orElse(notice));
+  }
+
+  private static Optional<String> stopsIssuingUntil(Notice notice) {
+    return switch (notice.code()) {
+      case COLUMN_MISSING ->
+          notice.place().file().equals(OWNERS_VALUES)
+              ? Optional.empty()
+              : Optional.of("No statement goes out until it is there.");
+      case EXPORT_UNFINISHED -> Optional.of("No statement goes out until it is read.");
+      default -> Optional.empty();
+    };
   }
 
   private void addSetAside(List<SetAside> rows, Inputs inputs, Consequences consequences) {
@@ -67,7 +78,7 @@ final class NightNoticeList {
 
   private static boolean isTheFiles(SetAside row) {
     return row.notice().code() == NoticeCode.ROW_BROKEN
-        && row.notice().message().equals(ExportReader.COLUMNS_UNKNOWN);
+        && row.notice().message().contains(ExportReader.COLUMNS_UNKNOWN);
   }
 
   private static Notice saying(Notice notice, String more) {
@@ -78,7 +89,7 @@ final class NightNoticeList {
         notice.scale(),
         notice.ticket(),
         notice.body(),
-        notice.message() + ". " + more,
+        notice.place().file() + " " + notice.message() + ". " + more,
         notice.advice(),
         notice.raw());
   }

@@ -56,6 +56,7 @@ final class NightWork {
       throws IOException {
     notices.addAll(known.all());
     notices.addAll(store.lost(before));
+    notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
     var files = new StatementFiles(night.shop(), before);
     var statements = new Statements(night, documents, store, files, published, changes, notices);

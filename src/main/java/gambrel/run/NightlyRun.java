@@ -45,7 +45,7 @@ public final class NightlyRun {
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
-      return new Outcome.Failed(String.valueOf(e.getMessage()));
+      return Outcome.Failed.of(e);
     }
   }
 
@@ -60,7 +60,7 @@ public final class NightlyRun {
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
-      return new Outcome.Failed(String.valueOf(e.getMessage()));
+      return Outcome.Failed.of(e);
     }
   }
 

@@ -58,8 +58,10 @@ public final class PdfDocuments implements Documents {
   @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
-    var view = StatementComposer.compose(night, planned, changes, false, wording(night, planned));
-    return print(view, info(view.page(), view.heading(), night.asOf().toInstant()), figures);
+    var wording = wording(night, planned);
+    var view = StatementComposer.compose(night, planned, changes, false, wording);
+    var info = info(view.page(), view.heading(), night.asOf().toInstant());
+    return print(view, info, figures(wording, figures));
   }
 
   @Override
@@ -69,7 +71,7 @@ public final class PdfDocuments implements Documents {
     var info =
         info(view.page(), view.heading(), dateOfDraft(planned, night))
             .withWatermark(wording.say("watermark.draft"));
-    return print(view, info, figures);
+    return print(view, info, figures(wording, figures));
   }
 
   @Override
@@ -98,10 +100,13 @@ public final class PdfDocuments implements Documents {
     }
   }
 
-  private byte[] print(StatementView view, DocumentInfo info, byte[] figures) {
-    var attachment =
-        new Attachment(RegisterStore.FIGURES, "text/csv", RegisterStore.FIGURES, figures);
-    return renderer.render("statement.ftlh", view, info, List.of(attachment));
+  private byte[] print(StatementView view, DocumentInfo info, Attachment figures) {
+    return renderer.render("statement.ftlh", view, info, List.of(figures));
+  }
+
+  private static Attachment figures(Wording wording, byte[] figures) {
+    String description = wording.say("statement.figures");
+    return new Attachment(RegisterStore.FIGURES, "text/csv", description, figures);
   }
 
   private DocumentInfo info(PageView page, String subject, Instant created) {

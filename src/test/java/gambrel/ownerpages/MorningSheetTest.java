@@ -86,7 +86,7 @@ class MorningSheetTest {
                 "exports/day.csv, line 1234",
                 "scale bench, ticket 77",
                 "codes.csv has no code 5.",
-                "Add the code to codes.csv, or correct the row.",
+                "Add the code to codes.csv, or correct code in corrections.csv.",
                 "bench,77,5")),
         sheet(List.of(notice)).todo());
   }

@@ -145,6 +145,14 @@ class PageRendererTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"l\u2019animal", "don't", "corrections.csv"})
+  void aWordIsNotBrokenBehindAnApostropheOrAFullStop(String word) {
+    var body = "<p style='width: 9mm'>${name}</p>";
+    var text = Desk.text(desk.render(body, new Named("un mot " + word)));
+    assertTrue(text.contains(word), text);
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"serif", "sans-serif", "monospace", "Comic Sans MS", "Helvetica"})
   void everyFontIsEmbeddedWhateverTheStyleSheetAsksFor(String family) throws IOException {
     var body = "<p style=\"font-family: '" + family + "'\">a <b>b</b> <i>c</i> <b><i>d</i></b></p>";

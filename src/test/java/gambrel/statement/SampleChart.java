@@ -75,7 +75,8 @@ final class SampleChart {
 
   private static List<String> notes(Words words, List<String> signals, int values) {
     var notes = new ArrayList<>(signals);
-    notes.add(words.say(values > 1 ? "summary.chart.read" : "summary.chart.few"));
+    notes.add(
+        values > 1 ? words.say("summary.chart.read", "1.128") : words.say("summary.chart.few"));
     return notes;
   }
 
