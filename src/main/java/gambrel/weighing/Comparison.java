@@ -12,13 +12,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-<<<<<<< HEAD
-import java.util.stream.Collectors;
-=======
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
->>>>>>> main
 
 /**
  * Compares rows with each other: repeats, voids, and tickets with more than one content. Rows are
@@ -162,16 +157,12 @@ final class Comparison {
   }
 
   private static String conflict(ReadRow row, List<ReadRow> rows) {
-<<<<<<< HEAD
     var others = rows.stream().filter(r -> r != row).limit(MOST_NAMED + 1).toList();
-    var named = others.stream().limit(MOST_NAMED).map(r -> r.place().toString());
+    var named =
+        others.stream()
+            .limit(MOST_NAMED)
+            .map(r -> r.place() + " (" + difference(row.row(), r.row()) + ")");
     String more = others.size() > MOST_NAMED ? " and more" : "";
-=======
-    Set<String> others = new LinkedHashSet<>();
-    rows.stream()
-        .filter(r -> r != row)
-        .forEach(r -> others.add(r.place() + " (" + difference(row.row(), r.row()) + ")"));
->>>>>>> main
     String what = row.ticket().isEmpty() ? "The same weighing" : "Ticket " + row.ticket();
     return what
         + " of scale "
