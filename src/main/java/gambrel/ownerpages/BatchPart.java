@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.balance.BatchBalance;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
@@ -14,10 +15,10 @@ import java.util.Optional;
 
 /** The batches whose last row is of the month. */
 final class BatchPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
 
-  BatchPart(OwnerMonth month, Wording wording) {
+  BatchPart(MonthBodies month, Wording wording) {
     this.month = month;
     this.wording = wording;
   }

@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.shrink.ShrinkSeries;
 import gambrel.statement.ChartView;
 import gambrel.wording.Wording;
@@ -19,10 +20,10 @@ final class ChartPart {
   /** So many points can be told apart. */
   private static final int MOST_POINTS = 120;
 
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
 
-  ChartPart(OwnerMonth month, Wording wording) {
+  ChartPart(MonthBodies month, Wording wording) {
     this.month = month;
     this.wording = wording;
   }

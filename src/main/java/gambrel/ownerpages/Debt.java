@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.measure.Money;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
@@ -33,12 +34,12 @@ record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid)
   }
 
   /** Every statement of {@code month}, oldest first. */
-  static List<Debt> of(OwnerMonth month, Register register) {
+  static List<Debt> of(MonthBodies month, Register register) {
     return where(month.night(), register, month.month()::equals);
   }
 
   /** Every statement of {@code month} and before, oldest first. */
-  static List<Debt> until(OwnerMonth month, Register register) {
+  static List<Debt> until(MonthBodies month, Register register) {
     return where(month.night(), register, m -> !m.isAfter(month.month()));
   }
 
@@ -59,7 +60,7 @@ record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid)
   /** The month of the statement's body; of the statement itself where the body is gone. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
-        .flatMap(OwnerMonth::of)
+        .flatMap(MonthBodies::of)
         .orElseGet(() -> YearMonth.from(row.issued()));
   }
 

@@ -1,10 +1,13 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.balance.BodyBalance;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.statement.Fact;
+import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
+import gambrel.statement.YieldsChapter;
 import gambrel.wording.Wording;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -22,7 +25,7 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    var month = new OwnerMonth(night, yearMonth);
+    var month = new MonthBodies(night, yearMonth);
     var settings = night.shop().settings();
     var places = Places.of(balances(month), wording.formats(), settings.unit());
     var shop = new ShopPart(settings, wording);
@@ -41,21 +44,22 @@ public final class SummaryComposer {
         new HeldPart(night, wording).of(month.bodies()),
         new ChartPart(month, wording).charts(),
         groups.shrink(),
-        groups.yields(),
+        new YieldsChapter(groups.yields()),
         new BatchPart(month, wording).rows(),
-        money.unpaid(),
-        money.unpaidTotal(),
-        totals(new TotalsPart(month, wording, places), money),
+        new MoneyChapter(
+            money.unpaid(),
+            money.unpaidTotal(),
+            totals(new TotalsPart(month, wording, places), money)),
         new BodiesPart(month, wording, places).rows(),
         settings.unit().id(),
         settings.currency().getCurrencyCode());
   }
 
-  private static List<BodyBalance> balances(OwnerMonth month) {
+  private static List<BodyBalance> balances(MonthBodies month) {
     return month.bodies().stream().map(account -> account.balance()).toList();
   }
 
-  private static String known(OwnerMonth month, Wording wording) {
+  private static String known(MonthBodies month, Wording wording) {
     var formats = wording.formats();
     return month
         .lastWeighing()

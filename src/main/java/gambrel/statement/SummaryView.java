@@ -15,14 +15,12 @@ import java.util.Map;
  * @param held what waits for a person
  * @param charts chill shrink in order of kill
  * @param shrink weight lost, by whose bodies they are
- * @param yields what the bodies gave, by whose bodies they are
+ * @param yields the chapter on what the bodies gave
  * @param batches what was made
- * @param unpaid statements not paid in full, oldest first
- * @param unpaidTotal their sum
- * @param totals of the month
+ * @param money the chapter on charges and payments
  * @param bodies one line each
  * @param unit the unit of all weights in tables
- * @param money the currency of all money in tables
+ * @param currency the currency of all money in tables
  */
 public record SummaryView(
     PageView page,
@@ -34,14 +32,12 @@ public record SummaryView(
     List<Held> held,
     List<ChartView> charts,
     List<ShrinkGroup> shrink,
-    List<YieldGroup> yields,
+    YieldsChapter yields,
     List<BatchRow> batches,
-    List<Unpaid> unpaid,
-    String unpaidTotal,
-    List<Fact> totals,
+    MoneyChapter money,
     List<BodyRow> bodies,
     String unit,
-    String money) {
+    String currency) {
   /** Copies the collections. */
   public SummaryView {
     words = Map.copyOf(words);
@@ -49,10 +45,7 @@ public record SummaryView(
     held = List.copyOf(held);
     charts = List.copyOf(charts);
     shrink = List.copyOf(shrink);
-    yields = List.copyOf(yields);
     batches = List.copyOf(batches);
-    unpaid = List.copyOf(unpaid);
-    totals = List.copyOf(totals);
     bodies = List.copyOf(bodies);
   }
 
@@ -98,37 +91,6 @@ public record SummaryView(
       String benchWeight) {}
 
   /**
-   * Yields of one owner's kind of bodies.
-   *
-   * @param title whose they are
-   * @param rows a species each
-   */
-  public record YieldGroup(String title, List<YieldRow> rows) {
-    /** Copies the rows. */
-    public YieldGroup {
-      rows = List.copyOf(rows);
-    }
-  }
-
-  /**
-   * What a species gave.
-   *
-   * @param species its name
-   * @param dressing % of live
-   * @param takeHome % of cold
-   * @param meat % of cold
-   * @param bone % of the weight into the boning room
-   * @param fat % of the weight into the boning room
-   */
-  public record YieldRow(
-      String species,
-      Counted dressing,
-      Counted takeHome,
-      Counted meat,
-      Counted bone,
-      Counted fat) {}
-
-  /**
    * What was made of several bodies' trim.
    *
    * @param batch its id
@@ -149,16 +111,6 @@ public record SummaryView(
       String loss,
       String percent,
       String state) {}
-
-  /**
-   * A statement not paid in full.
-   *
-   * @param issued when
-   * @param customer whose
-   * @param body of which body
-   * @param amount still to pay
-   */
-  public record Unpaid(String issued, String customer, String body, String amount) {}
 
   /**
    * A body of the month. What is not known is empty.

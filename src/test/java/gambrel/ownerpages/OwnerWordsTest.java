@@ -6,6 +6,7 @@ import gambrel.balance.BatchState;
 import gambrel.cuts.Species;
 import gambrel.decision.ReasonCode;
 import gambrel.decision.State;
+import gambrel.month.Ownership;
 import gambrel.notice.Severity;
 import gambrel.shop.Outcome;
 import gambrel.statement.Words;
@@ -34,7 +35,7 @@ class OwnerWordsTest {
                 .filter(code -> !OPEN_ONLY.contains(code))
                 .flatMap(code -> Stream.of(reason(code), "summary.cure." + code.id())),
             SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
-            Stream.of(Ownership.values()).map(Ownership::key),
+            Stream.of(Ownership.values()).map(o -> "summary." + o.id()),
             Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),
             Stream.of(State.values()).map(s -> "summary.state." + s.id()),
             Stream.of(BatchState.values()).map(s -> "summary.batch." + s.id()),

@@ -36,15 +36,16 @@ final class SampleMonth {
         held(),
         List.of(SampleChart.of("beef", shrink)),
         shrinkGroups(),
-        yieldGroups(),
+        new YieldsChapter(yieldGroups()),
         List.of(
             new SummaryView.BatchRow(
                 "S-12", "Beef sausages", "61.40", "6.90", "67.12", "1.18", "1.7", "balances"),
             new SummaryView.BatchRow(
                 "H-3", "Ham, in cure", "15.60", "1.20", "", "", "", "open, due 10 April")),
-        List.of(
-            new SummaryView.Unpaid("6 March 2026", "Muirne Ó Cathasaigh", "L-0102", "141.90"),
-            new SummaryView.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
+        new MoneyChapter(
+            List.of(
+            new MoneyChapter.Unpaid("6 March 2026", "Muirne Ó Cathasaigh", "L-0102", "141.90"),
+            new MoneyChapter.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
         "540.94",
         List.of(
             new Fact(W.say("summary.total.killed"), "" + bodies),
@@ -53,7 +54,7 @@ final class SampleMonth {
             new Fact(W.say("summary.total.charges"), "$4,310.20"),
             new Fact(W.say("summary.total.tax"), "$431.02"),
             new Fact(W.say("summary.total.paid"), "$4,200.28"),
-            new Fact(W.say("summary.total.due"), "$540.94")),
+            new Fact(W.say("summary.total.due"), "$540.94"))),
         rows,
         "kg",
         "AUD");
@@ -71,11 +72,9 @@ final class SampleMonth {
         List.of(),
         List.of(),
         List.of(),
+        new YieldsChapter(List.of()),
         List.of(),
-        List.of(),
-        List.of(),
-        "",
-        List.of(),
+        new MoneyChapter(List.of(), "", List.of()),
         List.of(),
         "",
         "");
@@ -129,29 +128,29 @@ final class SampleMonth {
                     "4.12"))));
   }
 
-  private static List<SummaryView.YieldGroup> yieldGroups() {
+  private static List<YieldsChapter.YieldGroup> yieldGroups() {
     return List.of(
-        new SummaryView.YieldGroup(
+        new YieldsChapter.YieldGroup(
             W.say("summary.customers"),
             List.of(
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Beef",
                     new Counted("56.2", "5"),
                     new Counted("68.4", "8"),
                     new Counted("65.0", "8"),
                     new Counted("18.7", "8"),
                     new Counted("8.2", "8")),
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Lamb",
                     new Counted("51.5", "2"),
                     new Counted("86.9", "2"),
                     new Counted("86.9", "2"),
                     new Counted("9.3", "2"),
                     new Counted("2.9", "2")))),
-        new SummaryView.YieldGroup(
+        new YieldsChapter.YieldGroup(
             W.say("summary.own"),
             List.of(
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Pork",
                     NONE,
                     new Counted("62.2", "1"),

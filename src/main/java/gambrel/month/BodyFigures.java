@@ -1,4 +1,4 @@
-package gambrel.ownerpages;
+package gambrel.month;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
@@ -9,42 +9,42 @@ import java.util.List;
 import java.util.Optional;
 
 /** The figures of which a month prints averages, each with what it is a part of. */
-final class BodyFigures {
+public final class BodyFigures {
   /** Lost in the chiller, of hot. */
-  static final Ratio.Figure CHILL = new Ratio.Figure(BodyFigures::chillLoss, BodyBalance::hot);
+  public static final Ratio.Figure CHILL = new Ratio.Figure(BodyFigures::chillLoss, BodyBalance::hot);
 
   /** Lost while hanging, of the cold weight of the same parts. */
-  static final Ratio.Figure AGEING =
+  public static final Ratio.Figure AGEING =
       new Ratio.Figure(BodyFigures::ageingLoss, b -> b.rail().ageing().map(Rail.Ageing::cold));
 
   /** Bench loss, of the weight into the boning room. */
-  static final Ratio.Figure BENCH =
+  public static final Ratio.Figure BENCH =
       new Ratio.Figure(b -> b.outputs().flatMap(Outputs::cuttingLoss), BodyBalance::boning);
 
   /** Hot, of a live weight that was weighed: a guess would pass for a yield. */
-  static final Ratio.Figure DRESSING =
+  public static final Ratio.Figure DRESSING =
       new Ratio.Figure(
           BodyBalance::hot,
           b -> b.body().liveGuessed() ? Optional.empty() : b.body().liveWeight());
 
   /** Take-home, of cold. */
-  static final Ratio.Figure TAKE_HOME =
+  public static final Ratio.Figure TAKE_HOME =
       new Ratio.Figure(b -> b.outputs().map(Outputs::takeHome), BodyBalance::cold);
 
   /** Take-home, of the weight into the boning room. */
-  static final Ratio.Figure TAKE_HOME_OF_BONING =
+  public static final Ratio.Figure TAKE_HOME_OF_BONING =
       new Ratio.Figure(b -> b.outputs().map(Outputs::takeHome), BodyBalance::boning);
 
   /** Meat, of cold. */
-  static final Ratio.Figure MEAT =
+  public static final Ratio.Figure MEAT =
       new Ratio.Figure(b -> b.outputs().flatMap(Outputs::meatHome), BodyBalance::cold);
 
   /** Bone, of the weight into the boning room. */
-  static final Ratio.Figure BONE =
+  public static final Ratio.Figure BONE =
       new Ratio.Figure(b -> b.outputs().flatMap(Outputs::bone), BodyBalance::boning);
 
   /** Fat, of the weight into the boning room. */
-  static final Ratio.Figure FAT =
+  public static final Ratio.Figure FAT =
       new Ratio.Figure(b -> b.outputs().flatMap(Outputs::fat), BodyBalance::boning);
 
   private BodyFigures() {}

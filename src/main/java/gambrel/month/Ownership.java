@@ -1,11 +1,12 @@
-package gambrel.ownerpages;
+package gambrel.month;
 
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Customer;
+import java.util.Locale;
 import java.util.Set;
 
 /** Who bears what a body loses: figures of different owners are never added together. */
-enum Ownership {
+public enum Ownership {
   /** Customers alone. */
   CUSTOMERS,
   /** The shop alone. */
@@ -14,7 +15,7 @@ enum Ownership {
   SHARED;
 
   /** Whose a body is. */
-  static Ownership of(BodyAccount account) {
+  public static Ownership of(BodyAccount account) {
     Set<String> owners = account.body().owners().keySet();
     if (!owners.contains(Customer.SHOP)) {
       return CUSTOMERS;
@@ -22,12 +23,8 @@ enum Ownership {
     return owners.size() == 1 ? OWN : SHARED;
   }
 
-  /** The key of its words. */
-  String key() {
-    return switch (this) {
-      case CUSTOMERS -> "summary.customers";
-      case OWN -> "summary.own";
-      case SHARED -> "summary.shared";
-    };
+  /** Its name in data files, and the last part of its words' key. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,4 +1,4 @@
-package gambrel.ownerpages;
+package gambrel.month;
 
 import gambrel.decision.State;
 import gambrel.reckoning.BodyAccount;
@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * The bodies of a month, in order of kill. A body belongs to the month in which it was killed for
  * hanging and chilling, to the month of its last cut for cutting. Cancelled bodies belong to none.
  */
-final class OwnerMonth {
+public final class MonthBodies {
   private static final Comparator<BodyAccount> ORDER_OF_KILL =
       Comparator.comparing((BodyAccount a) -> a.body().killed().orElse(LocalDate.MAX))
           .thenComparing(a -> a.body().id());
@@ -29,7 +29,8 @@ final class OwnerMonth {
   private final Set<BodyAccount> whole = new TreeSet<>(ORDER_OF_KILL);
   private final Set<BodyAccount> all = new TreeSet<>(ORDER_OF_KILL);
 
-  OwnerMonth(Night night, YearMonth month) {
+  /** The bodies of {@code month} as {@code night} knows them. */
+  public MonthBodies(Night night, YearMonth month) {
     this.night = night;
     this.month = month;
     night.bodies().values().stream()
@@ -72,52 +73,52 @@ final class OwnerMonth {
   }
 
   /** The month whose statements a body's statement is among: of its last cut, else of its kill. */
-  static Optional<YearMonth> of(BodyAccount account) {
+  public static Optional<YearMonth> of(BodyAccount account) {
     return lastCut(account).or(() -> account.body().killed().map(YearMonth::from));
   }
 
   /** The night's figures. */
-  Night night() {
+  public Night night() {
     return night;
   }
 
   /** The month. */
-  YearMonth month() {
+  public YearMonth month() {
     return month;
   }
 
   /** Every body that belongs to the month in one way or the other. */
-  List<BodyAccount> bodies() {
+  public List<BodyAccount> bodies() {
     return List.copyOf(all);
   }
 
   /** The bodies killed in it. */
-  List<BodyAccount> killed() {
+  public List<BodyAccount> killed() {
     return List.copyOf(killed);
   }
 
   /** The bodies cut in it, so far as cutting is over: open ones are left out, held ones are in. */
-  List<BodyAccount> cut() {
+  public List<BodyAccount> cut() {
     return List.copyOf(cut);
   }
 
   /** The bodies that left it whole, as they hung. */
-  List<BodyAccount> whole() {
+  public List<BodyAccount> whole() {
     return List.copyOf(whole);
   }
 
   /** Whether a body was killed in the month. */
-  boolean isKilled(BodyAccount account) {
+  public boolean isKilled(BodyAccount account) {
     return killed.contains(account);
   }
 
   /** Whether a body's take-home is of the month: cut in it and done with, or left whole. */
-  boolean isTakenHome(BodyAccount account) {
+  public boolean isTakenHome(BodyAccount account) {
     return cut.contains(account) || whole.contains(account);
   }
 
   /** When the last weighing of its bodies was made: nothing later is known of them. */
-  Optional<OffsetDateTime> lastWeighing() {
+  public Optional<OffsetDateTime> lastWeighing() {
     return all.stream()
         .flatMap(account -> account.balance().weighings().all().stream())
         .map(weighing -> weighing.time())

@@ -1,4 +1,4 @@
-package gambrel.ownerpages;
+package gambrel.month;
 
 import gambrel.balance.BodyBalance;
 import gambrel.measure.Exact;
@@ -16,16 +16,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param whole sum of the wholes
  * @param bodies how many bodies stand behind it
  */
-record Ratio(Weight part, Weight whole, int bodies) {
+public record Ratio(Weight part, Weight whole, int bodies) {
   /** Nothing known. */
-  static final Ratio NONE = new Ratio(Weight.ZERO, Weight.ZERO, 0);
+  public static final Ratio NONE = new Ratio(Weight.ZERO, Weight.ZERO, 0);
 
   /** One body's figure: what part it is of what whole. */
-  record Figure(
+  public record Figure(
       Function<BodyBalance, Optional<Weight>> part, Function<BodyBalance, Optional<Weight>> whole) {
 
     /** This figure of one body; empty where not known. */
-    Optional<Ratio> of(BodyBalance balance) {
+    public Optional<Ratio> of(BodyBalance balance) {
       var part = this.part.apply(balance);
       var whole = this.whole.apply(balance).filter(weight -> !weight.isZero());
       return part.isEmpty() || whole.isEmpty()
@@ -34,7 +34,7 @@ record Ratio(Weight part, Weight whole, int bodies) {
     }
 
     /** This figure of several bodies. */
-    Ratio of(Collection<BodyAccount> accounts) {
+    public Ratio of(Collection<BodyAccount> accounts) {
       return accounts.stream()
           .flatMap(account -> of(account.balance()).stream())
           .reduce(NONE, Ratio::plus);
@@ -47,12 +47,12 @@ record Ratio(Weight part, Weight whole, int bodies) {
   }
 
   /** Whether it is of any body. */
-  boolean isKnown() {
+  public boolean isKnown() {
     return bodies > 0;
   }
 
   /** Per cent; empty where it is of no body. */
-  Optional<BigFraction> percent() {
+  public Optional<BigFraction> percent() {
     return whole.isZero()
         ? Optional.empty()
         : Optional.of(Exact.percent(part.fraction(), whole.fraction()));
