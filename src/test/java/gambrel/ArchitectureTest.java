@@ -49,6 +49,8 @@ class ArchitectureTest {
   /** The table of published ranges, which lies in the jar. */
   private static final String RANGES = "gambrel.wording.PublishedRange";
 
+  private static final String STATISTICS = "gambrel.shrink..";
+
   private static final String[] PURE = packages(List.of(MEASURES, NIGHT, READINGS, PAGES));
 
   private static String[] packages(List<List<String>> groups) {
@@ -101,9 +103,20 @@ class ArchitectureTest {
           .resideInAnyPackage(PURE)
           .and()
           .doNotHaveFullyQualifiedName(RANGES)
+          .and()
+          .resideOutsideOfPackage(STATISTICS)
           .should()
           .onlyDependOnClassesThat(
               resideInAnyPackage("gambrel..", "java..", "org.apache.commons.numbers.fraction.."));
+
+  @ArchTest
+  static final ArchRule onlyStatisticsKnowTheirLibrary =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(STATISTICS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.hipparchus..");
 
   @ArchTest
   static final ArchRule onlyTheMomentAskedForIsAClock =

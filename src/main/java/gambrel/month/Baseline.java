@@ -1,10 +1,11 @@
 package gambrel.month;
 
 import gambrel.reckoning.BodyAccount;
-import gambrel.reckoning.Night;
+import gambrel.shrink.ShrinkSeries;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
@@ -26,16 +27,11 @@ public final class Baseline {
   private final List<MonthBodies> before = new ArrayList<>();
 
   /** The baseline of {@code month}. */
-  public Baseline(Night night, YearMonth month) {
+  public Baseline(BodyCalendar calendar, YearMonth month) {
     this.month = month;
     for (int i = MONTHS; i > 0; i--) {
-      before.add(new MonthBodies(night, month.minusMonths(i)));
+      before.add(calendar.of(month.minusMonths(i)));
     }
-  }
-
-  /** The baseline of a month's bodies. */
-  public static Baseline of(MonthBodies bodies) {
-    return new Baseline(bodies.night(), bodies.month());
   }
 
   /** The month that it is the baseline of. */
@@ -51,6 +47,14 @@ public final class Baseline {
   /** Bodies cut in it, month by month, those killed first first. */
   public List<BodyAccount> cut() {
     return all(MonthBodies::cut);
+  }
+
+  /** Bodies of which a loss was known by the month's last day, in order of kill. */
+  public List<BodyAccount> of(Loss loss) {
+    return all(loss::of).stream()
+        .filter(account -> loss.isKnownBy(account.balance(), lastDay()))
+        .sorted(Comparator.comparing(BodyAccount::balance, ShrinkSeries.ORDER_OF_KILL))
+        .toList();
   }
 
   /** Its months, oldest first. */

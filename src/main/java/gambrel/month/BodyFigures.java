@@ -21,6 +21,12 @@ public final class BodyFigures {
   public static final Ratio.Figure BENCH =
       new Ratio.Figure(b -> b.outputs().flatMap(Outputs::cuttingLoss), BodyBalance::boning);
 
+  /** Lost in batches, of the green weight into them. */
+  public static final Ratio.Figure BATCH =
+      new Ratio.Figure(
+          b -> b.outputs().flatMap(Outputs::batchLoss),
+          b -> b.outputs().map(Outputs::tub).filter(w -> !w.isZero()));
+
   /** Hot, of a live weight that was weighed: a guess would pass for a yield. */
   public static final Ratio.Figure DRESSING =
       new Ratio.Figure(

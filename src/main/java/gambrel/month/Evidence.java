@@ -47,6 +47,9 @@ public sealed interface Evidence {
     }
   }
 
+  /** What a loss was worth, and to whom; stands last, since a sentence leaves it to the page. */
+  record Cost(Ownership whose, gambrel.measure.Money value) implements Evidence {}
+
   /** A percentage with one decimal. */
   static Percent percent(BigFraction value) {
     return new Percent(value, 1);

@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.balance.BatchBalance;
 import gambrel.decision.State;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
@@ -29,16 +30,18 @@ public final class MonthBodies {
   private final Set<BodyAccount> whole = new TreeSet<>(ORDER_OF_KILL);
   private final Set<BodyAccount> all = new TreeSet<>(ORDER_OF_KILL);
 
-  /** The bodies of {@code month} as {@code night} knows them. */
-  public MonthBodies(Night night, YearMonth month) {
+  MonthBodies(Night night, YearMonth month) {
     this.night = night;
     this.month = month;
-    night.bodies().values().stream()
-        .filter(account -> account.body().outcome() != Outcome.CANCELLED)
-        .forEach(this::place);
   }
 
-  private void place(BodyAccount account) {
+  /** The bodies of {@code month} as {@code night} knows them. */
+  public static MonthBodies of(Night night, YearMonth month) {
+    return new BodyCalendar(night).of(month);
+  }
+
+  /** Takes in what a body has to do with the month. */
+  void place(BodyAccount account) {
     if (wasKilledIn(account)) {
       killed.add(account);
       all.add(account);
@@ -123,5 +126,19 @@ public final class MonthBodies {
         .flatMap(account -> account.balance().weighings().all().stream())
         .map(weighing -> weighing.time())
         .max(Comparator.comparing(OffsetDateTime::toInstant));
+  }
+
+  /** The batches whose last row is of the month, by that row's time. */
+  public List<BatchBalance> batches() {
+    return night.batches().values().stream()
+        .filter(batch -> YearMonth.from(last(batch)).equals(month))
+        .sorted(
+            Comparator.comparing((BatchBalance b) -> last(b).toInstant())
+                .thenComparing(b -> b.batch().id()))
+        .toList();
+  }
+
+  private static OffsetDateTime last(BatchBalance batch) {
+    return batch.weighings().get(batch.weighings().size() - 1).time();
   }
 }

@@ -18,8 +18,14 @@ public record MonthRecords(
 
   /** The records of {@code month}. */
   public static MonthRecords of(Night night, Register register, YearMonth month) {
-    var bodies = new MonthBodies(night, month);
-    var baseline = new Baseline(night, month);
+    return of(new BodyCalendar(night), night, register, month);
+  }
+
+  /** The records of {@code month}, where several months are wanted. */
+  public static MonthRecords of(
+      BodyCalendar calendar, Night night, Register register, YearMonth month) {
+    var bodies = calendar.of(month);
+    var baseline = new Baseline(calendar, month);
     return new MonthRecords(night, register, bodies, baseline, new RailValue(bodies, baseline));
   }
 

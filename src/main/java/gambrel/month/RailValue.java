@@ -5,7 +5,10 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
+import java.util.Currency;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,7 +22,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class RailValue {
   private final ItemValues values;
   private final List<BodyAccount> cut = new ArrayList<>();
-  private final java.util.Currency currency;
+  private final Map<Species, Optional<BigFraction>> known = new EnumMap<>(Species.class);
+  private final Currency currency;
 
   /** The values of a month. */
   public RailValue(MonthBodies month, Baseline baseline) {
@@ -36,21 +40,26 @@ public final class RailValue {
 
   /** Money in the major unit for a unit of weight on the rail; empty where values are missing. */
   public Optional<BigFraction> of(Species species) {
-    return values.carcase().or(() -> fromCuts(species));
+    return values.carcase().or(() -> known.computeIfAbsent(species, this::fromCuts));
   }
 
   /** What a weight is worth. */
   public Optional<Money> of(Species species, Weight weight) {
-    return of(species).map(rate -> Money.of(rate.multiply(weight.fraction()), currency));
+    return of(species, weight.fraction());
+  }
+
+  /** What a weight in the shop's unit is worth. */
+  public Optional<Money> of(Species species, BigFraction weight) {
+    return of(species).map(rate -> Money.of(rate.multiply(weight), currency));
   }
 
   private Optional<BigFraction> fromCuts(Species species) {
     var worth = BigFraction.ZERO;
     var boned = BigFraction.ZERO;
-    for (var account : cut) {
+    for (var account : cut.stream().filter(a -> a.body().species() == species).toList()) {
       var boning = account.balance().boning().filter(w -> !w.isZero());
       var value = BodyValue.of(account.balance(), values);
-      if (account.body().species() == species && boning.isPresent() && value.isEnough()) {
+      if (boning.isPresent() && value.isEnough()) {
         worth = worth.add(value.value());
         boned = boned.add(boning.get().fraction());
       }

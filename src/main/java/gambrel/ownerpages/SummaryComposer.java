@@ -25,7 +25,7 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    var month = new MonthBodies(night, yearMonth);
+    var month = MonthBodies.of(night, yearMonth);
     var settings = night.shop().settings();
     var places = Places.of(balances(month), wording.formats(), settings.unit());
     var shop = new ShopPart(settings, wording);

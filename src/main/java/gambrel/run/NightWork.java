@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
 import gambrel.data.RegisterTable;
@@ -119,6 +120,7 @@ final class NightWork {
 
   private void tables(Register register) throws IOException {
     var tables = new ArrayList<Table>(NightTables.of(night));
+    tables.addAll(MonthTables.of(night, register, Months.of(night)));
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
     for (var table : tables) {
