@@ -1,11 +1,9 @@
 package gambrel.month;
 
 import gambrel.reckoning.BodyAccount;
-import gambrel.shrink.ShrinkSeries;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 
@@ -49,11 +47,10 @@ public final class Baseline {
     return all(MonthBodies::cut);
   }
 
-  /** Bodies of which a loss was known by the month's last day, in order of kill. */
+  /** Bodies of which a loss was known by the month's last day, month by month. */
   public List<BodyAccount> of(Loss loss) {
     return all(loss::of).stream()
         .filter(account -> loss.isKnownBy(account.balance(), lastDay()))
-        .sorted(Comparator.comparing(BodyAccount::balance, ShrinkSeries.ORDER_OF_KILL))
         .toList();
   }
 

@@ -1,10 +1,10 @@
 package gambrel.month;
 
+import gambrel.measure.Exact;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
-import gambrel.measure.Exact;
 
 /** Single bodies beyond the limits of a chart: the few that are farthest out. */
 final class BodyFindings {

@@ -37,9 +37,9 @@ public record Finding(
     evidence = List.copyOf(evidence);
   }
 
-  /** The key of its words under a prefix: {@code finding.chiller.above}. */
+  /** The key of its words under a prefix that ends in a dot: {@code finding.scale.rail}. */
   public String key(String prefix) {
-    String key = prefix + "." + kind.id();
+    String key = prefix + kind.id();
     return variant.isEmpty() ? key : key + "." + variant;
   }
 }

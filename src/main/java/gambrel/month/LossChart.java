@@ -7,6 +7,7 @@ import gambrel.shrink.ShrinkSeries;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,8 +17,8 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * An individuals and moving-range chart of what bodies of one species lost, in order of kill: those
- * of the twelve months before, which make centre and limits, then the month's.
+ * An individuals and moving-range chart of what bodies of one species lost, month by month in order
+ * of kill: those of the twelve months before, which make centre and limits, then the month's.
  *
  * @param loss what was lost
  * @param species whose
@@ -37,9 +38,6 @@ public record LossChart(
     Optional<BigDecimal> upper) {
   /** A species not killed for longer than this begins anew: chiller and season have changed. */
   private static final int GAP_DAYS = 60;
-
-  private static final Comparator<BodyAccount> ORDER =
-      Comparator.comparing(BodyAccount::balance, ShrinkSeries.ORDER_OF_KILL);
 
   /** Copies the points. */
   public LossChart {
@@ -100,7 +98,9 @@ public record LossChart(
     return from.stream()
         .filter(a -> a.body().species() == species && a.body().killed().isPresent())
         .filter(a -> loss.percent(a).isPresent())
-        .sorted(ORDER)
+        .sorted(
+            Comparator.comparing((BodyAccount a) -> YearMonth.from(day(loss, a)))
+                .thenComparing(BodyAccount::balance, ShrinkSeries.ORDER_OF_KILL))
         .toList();
   }
 

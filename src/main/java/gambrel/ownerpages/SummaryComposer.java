@@ -1,6 +1,7 @@
 package gambrel.ownerpages;
 
 import gambrel.month.MonthBodies;
+import gambrel.month.MonthRecords;
 import gambrel.balance.BodyBalance;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
@@ -25,7 +26,8 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    var month = MonthBodies.of(night, yearMonth);
+    var records = MonthRecords.of(night, register, yearMonth);
+    var month = records.bodies();
     var settings = night.shop().settings();
     var places = Places.of(balances(month), wording.formats(), settings.unit());
     var shop = new ShopPart(settings, wording);
@@ -40,16 +42,19 @@ public final class SummaryComposer {
         shop.shop(),
         name,
         known(month, wording),
+        new FirstPart(records, wording, places).page(),
         new StoryPart(month, wording, places).sentences(),
         new HeldPart(night, wording).of(month.bodies()),
-        new ChartPart(month, wording).charts(),
         groups.shrink(),
+        ShrinkChapterPart.chapter(records, wording, places),
+        new ChartPart(records, wording).charts(),
         new YieldsChapter(groups.yields()),
         new BatchPart(month, wording).rows(),
         new MoneyChapter(
             money.unpaid(),
             money.unpaidTotal(),
             totals(new TotalsPart(month, wording, places), money)),
+        new YearPart(records, wording, places).chapter(),
         new BodiesPart(month, wording, places).rows(),
         settings.unit().id(),
         settings.currency().getCurrencyCode());

@@ -11,13 +11,16 @@ import java.util.Map;
  * @param shop whose month it is
  * @param heading the month
  * @param known as of when it is known
+ * @param first what needs a look, and five figures against last year
  * @param story the month in a few sentences
  * @param held what waits for a person
- * @param charts chill shrink in order of kill
  * @param shrink weight lost, by whose bodies they are
+ * @param losses the chapter on weight lost
+ * @param charts losses in order of kill
  * @param yields the chapter on what the bodies gave
  * @param batches what was made
  * @param money the chapter on charges and payments
+ * @param year the chapter on the year; empty but in December
  * @param bodies one line each
  * @param unit the unit of all weights in tables
  * @param currency the currency of all money in tables
@@ -28,13 +31,16 @@ public record SummaryView(
     ShopView shop,
     String heading,
     String known,
+    FirstPage first,
     List<String> story,
     List<Held> held,
-    List<ChartView> charts,
     List<ShrinkGroup> shrink,
+    ShrinkChapter losses,
+    List<ChartView> charts,
     YieldsChapter yields,
     List<BatchRow> batches,
     MoneyChapter money,
+    YearChapter year,
     List<BodyRow> bodies,
     String unit,
     String currency) {

@@ -25,6 +25,7 @@ final class SampleMonth {
         SampleStatement.SHOP,
         "March 2026",
         W.say("summary.known", "2 April 2026, 02:00"),
+        SampleLosses.firstPage(),
         List.of(
             W.count("summary.killed", bodies, "" + bodies, "beef 9, lamb 2, pork 3"),
             W.count("summary.cut", 13, "13", "2,914.6 kg", "1,994.32 kg", "68.4%"),
@@ -34,8 +35,9 @@ final class SampleMonth {
                 W.say("summary.lost.chill", "62.4 kg") + ", " + W.say("summary.lost.bench", "35.18 kg")),
             W.say("summary.left", "885.10 kg")),
         held(),
-        List.of(SampleChart.of("beef", shrink)),
         shrinkGroups(),
+        SampleLosses.chapter(),
+        List.of(SampleChart.of("beef", shrink)),
         new YieldsChapter(yieldGroups()),
         List.of(
             new SummaryView.BatchRow(
@@ -55,6 +57,7 @@ final class SampleMonth {
             new Fact(W.say("summary.total.tax"), "$431.02"),
             new Fact(W.say("summary.total.paid"), "$4,200.28"),
             new Fact(W.say("summary.total.due"), "$540.94"))),
+        SampleLosses.year(),
         rows,
         "kg",
         "AUD");
@@ -68,13 +71,16 @@ final class SampleMonth {
         SampleStatement.SHOP,
         "April 2026",
         W.say("summary.known", "2 May 2026, 02:00"),
+        SampleLosses.quiet(),
         List.of(W.say("summary.killed.none"), W.say("summary.held.none")),
         List.of(),
         List.of(),
+        new ShrinkChapter(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(),
         new YieldsChapter(List.of()),
         List.of(),
         new MoneyChapter(List.of(), "", List.of()),
+        new YearChapter("", List.of()),
         List.of(),
         "",
         "");

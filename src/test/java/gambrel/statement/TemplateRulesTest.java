@@ -37,10 +37,12 @@ class TemplateRulesTest {
         "statement.ftlh",
         "summary.ftlh",
         "summary-bodies.ftlh",
+        "summary-first.ftlh",
         "summary-money.ftlh",
         "summary-pace.ftlh",
         "summary-shrink.ftlh",
         "summary-value.ftlh",
+        "summary-year.ftlh",
         "summary-yields.ftlh",
         "morning.ftlh");
   }

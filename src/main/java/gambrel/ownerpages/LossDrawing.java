@@ -1,8 +1,7 @@
 package gambrel.ownerpages;
 
 import gambrel.measure.Exact;
-import gambrel.shrink.ControlChart;
-import gambrel.shrink.ShrinkSeries;
+import gambrel.month.LossChart;
 import gambrel.statement.ChartView;
 import gambrel.wording.Wording;
 import java.math.BigDecimal;
@@ -16,8 +15,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Draws the chill shrink of one species: centre and limits are those of its whole series. */
-final class ShrinkChart {
+/** Draws what bodies of one species lost, with the lines that their twelve months before gave. */
+final class LossDrawing {
   private static final int WIDTH = 660;
   private static final int HEIGHT = 172;
   private static final ChartView.Frame PLOT =
@@ -27,31 +26,28 @@ final class ShrinkChart {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
-  private final ShrinkSeries series;
-  private final List<ShrinkSeries.Point> points;
+  private final LossChart chart;
+  private final List<LossChart.Point> points;
   private final YearMonth month;
   private final Wording wording;
-  private final ControlChart chart;
   private final ChartScale scale;
 
   /**
-   * A chart.
+   * A drawing.
    *
-   * @param series the whole series
-   * @param points those to show, at least one; the last ones are the month's
+   * @param chart one that has limits
+   * @param points those of it to show, at least one; the last ones are the month's
    */
-  ShrinkChart(
-      ShrinkSeries series, List<ShrinkSeries.Point> points, YearMonth month, Wording wording) {
-    this.series = series;
+  LossDrawing(LossChart chart, List<LossChart.Point> points, YearMonth month, Wording wording) {
+    this.chart = chart;
     this.points = points;
     this.month = month;
     this.wording = wording;
-    this.chart = series.chart();
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), range());
   }
 
   private List<BigDecimal> range() {
-    var values = new ArrayList<>(points.stream().map(ShrinkChart::value).toList());
+    var values = new ArrayList<>(points.stream().map(LossDrawing::value).toList());
     Stream.of(chart.centre(), chart.lower(), chart.upper())
         .flatMap(Optional::stream)
         .forEach(values::add);
@@ -59,11 +55,10 @@ final class ShrinkChart {
   }
 
   ChartView view() {
-    String species = wording.say("summary.kind." + series.species().id());
-    var notes = new ChartNotes(series, points, month, wording);
+    var notes = new ChartNotes(chart, month, wording);
     var placed = placed();
     return new ChartView(
-        wording.say("summary.chart", species),
+        heading(),
         description(),
         WIDTH,
         HEIGHT,
@@ -77,16 +72,20 @@ final class ShrinkChart {
         notes.sentences());
   }
 
+  private String heading() {
+    return wording.say(
+        "summary.chart." + chart.loss().id(),
+        wording.say("summary.kind." + chart.species().id()));
+  }
+
   private String description() {
-    String count = wording.formats().count(points.size());
-    return chart.lower().isEmpty()
-        ? wording.say("summary.chart.description.few", count, percent(chart.centre()))
-        : wording.say(
-            "summary.chart.description",
-            count,
-            percent(chart.centre()),
-            percent(chart.lower()),
-            percent(chart.upper()));
+    return wording.say(
+        "summary.chart.description",
+        heading(),
+        wording.formats().count(points.size()),
+        percent(chart.centre()),
+        percent(chart.lower()),
+        percent(chart.upper()));
   }
 
   /** Centre and limits; their words keep a line apart. */
@@ -130,10 +129,10 @@ final class ShrinkChart {
 
   /** Signals of other months are marked, but named on those months' pages. */
   private ChartView.Point point(
-      ShrinkSeries.Point point, ChartLabels.Dot dot, ChartLabels labels) {
+      LossChart.Point point, ChartLabels.Dot dot, ChartLabels labels) {
     boolean signal = !point.signals().isEmpty();
-    boolean named = signal && ChartPart.monthOf(point).equals(month);
-    var label = labels.place(named ? point.balance().body().id() : "", dot);
+    boolean named = signal && YearMonth.from(point.day()).equals(month);
+    var label = labels.place(named ? point.body() : "", dot);
     return new ChartView.Point(dot.x(), dot.y(), signal, label.text(), label.x(), label.y());
   }
 
@@ -152,7 +151,7 @@ final class ShrinkChart {
     return wording.say("number.percent", wording.formats().number(shown));
   }
 
-  static BigDecimal value(ShrinkSeries.Point point) {
-    return Exact.round(point.balance().chillShrinkPercent().orElseThrow(), 3);
+  private static BigDecimal value(LossChart.Point point) {
+    return Exact.round(point.percent(), 3);
   }
 }
