@@ -45,7 +45,11 @@ final class NormalAnswer {
   }
 
   private void published(String figure, String key, BigFraction percent) {
-    PublishedRange.of(subject.body().species(), figure)
+    subject
+        .night()
+        .shop()
+        .ranges()
+        .of(subject.body().species(), figure)
         .ifPresent(
             range ->
                 lines.add(
