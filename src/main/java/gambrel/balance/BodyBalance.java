@@ -107,6 +107,11 @@ public record BodyBalance(
     return weighings.cuts().stream().filter(w -> !trimmed.contains(w)).toList();
   }
 
+  /** Block weighings of pieces with no block-weighed piece above them, earliest first. */
+  public List<Weighing> topmostBlocks() {
+    return new Blocks(weighings).topmost();
+  }
+
   /** The local date of the first cut. */
   public Optional<LocalDate> firstCut() {
     return cuts().stream().findFirst().map(Weighing::date);

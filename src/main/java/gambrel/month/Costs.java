@@ -12,7 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What a change of a loss comes to, for customers and for the shop apart: a customer's kilo and the
  * shop's are never added.
  */
-final class Costs {
+public final class Costs {
   private final MonthRecords records;
   private final Loss loss;
 
@@ -47,12 +47,12 @@ final class Costs {
   }
 
   /** By which findings are put in order: the most that anybody loses. */
-  static Optional<Money> most(List<Evidence.Cost> costs) {
+  public static Optional<Money> most(List<Evidence.Cost> costs) {
     return costs.stream().map(Evidence.Cost::value).max(Comparator.naturalOrder());
   }
 
   /** A finding with its evidence and what it comes to. */
-  static Finding finding(
+  public static Finding finding(
       FindingKind kind,
       String variant,
       List<String> subjects,

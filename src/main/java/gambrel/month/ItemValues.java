@@ -28,13 +28,17 @@ public final class ItemValues {
 
   /** Money in the major unit for a unit of weight of {@code item}; empty where no value is given. */
   public Optional<BigFraction> of(CutTree tree, String item) {
-    var at = item;
-    while (!at.isEmpty() && !at.equals(CutTree.ROOT)) {
-      var own = own(at);
-      if (own.isPresent()) {
-        return own;
+    return carrier(tree, item).flatMap(part -> own(part.id()));
+  }
+
+  /** The part whose value {@code item} has: itself, or the nearest above it. */
+  public Optional<Item> carrier(CutTree tree, String item) {
+    var at = tree.find(item);
+    while (at.isPresent() && !at.get().id().equals(CutTree.ROOT)) {
+      if (own(at.get().id()).isPresent()) {
+        return at;
       }
-      at = tree.find(at).map(Item::parent).orElse("");
+      at = tree.find(at.get().parent());
     }
     return Optional.empty();
   }

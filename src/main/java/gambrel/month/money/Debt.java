@@ -1,4 +1,4 @@
-package gambrel.ownerpages;
+package gambrel.month.money;
 
 import gambrel.month.MonthBodies;
 import gambrel.measure.Money;
@@ -21,7 +21,7 @@ import java.util.function.Predicate;
  * @param month the month that it belongs to
  * @param paid by now
  */
-record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid) {
+public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid) {
   /** Oldest first. */
   private static final Comparator<Debt> ORDER =
       Comparator.comparing(Debt::since)
@@ -29,17 +29,17 @@ record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid)
           .thenComparing(debt -> debt.statement().body());
 
   /** Charges and tax less payments; negative where the shop owes the customer. */
-  Money due() {
+  public Money due() {
     return statement.charges().plus(statement.tax()).minus(paid);
   }
 
   /** Every statement of {@code month}, oldest first. */
-  static List<Debt> of(MonthBodies month, Register register) {
+  public static List<Debt> of(MonthBodies month, Register register) {
     return where(month.night(), register, month.month()::equals);
   }
 
   /** Every statement of {@code month} and before, oldest first. */
-  static List<Debt> until(MonthBodies month, Register register) {
+  public static List<Debt> until(MonthBodies month, Register register) {
     return where(month.night(), register, m -> !m.isAfter(month.month()));
   }
 
