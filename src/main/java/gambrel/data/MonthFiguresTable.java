@@ -14,6 +14,8 @@ final class MonthFiguresTable {
     for (var month : months) {
       String name = month.month().toString();
       ShrinkMonthFigures.of(month).forEach(figure -> rows.add(figure.cells(name)));
+      YieldMonthFigures.of(month).forEach(figure -> rows.add(figure.cells(name)));
+      ValueMonthFigures.of(month).forEach(figure -> rows.add(figure.cells(name)));
     }
     return new Table(
         "month-figures.csv", List.of(("month," + MonthFigure.COLUMNS).split(",")), rows);
