@@ -1,6 +1,7 @@
 package gambrel.ownerpages;
 
 import gambrel.month.MonthBodies;
+import gambrel.month.money.Debt;
 import gambrel.measure.Money;
 import gambrel.register.Register;
 import gambrel.statement.Fact;

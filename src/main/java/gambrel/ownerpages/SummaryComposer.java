@@ -1,14 +1,13 @@
 package gambrel.ownerpages;
 
+import gambrel.balance.BodyBalance;
 import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
-import gambrel.balance.BodyBalance;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.statement.Fact;
 import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
-import gambrel.statement.YieldsChapter;
 import gambrel.wording.Wording;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -48,12 +47,11 @@ public final class SummaryComposer {
         groups.shrink(),
         ShrinkChapterPart.chapter(records, wording, places),
         new ChartPart(records, wording).charts(),
-        new YieldsChapter(groups.yields()),
+        new YieldsPart(records, wording).chapter(groups.yields()),
+        new PacePart(records, wording).chapter(),
+        new ValuePart(records, wording).chapter(),
         new BatchPart(month, wording).rows(),
-        new MoneyChapter(
-            money.unpaid(),
-            money.unpaidTotal(),
-            totals(new TotalsPart(month, wording, places), money)),
+        money(records, totals(new TotalsPart(month, wording, places), money), money, wording),
         new YearPart(records, wording, places).chapter(),
         new BodiesPart(month, wording, places).rows(),
         settings.unit().id(),
@@ -74,6 +72,20 @@ public final class SummaryComposer {
                     "summary.known",
                     formats.date(time.toLocalDate()) + ", " + formats.time(time.toLocalTime())))
         .orElse("");
+  }
+
+  private static MoneyChapter money(
+      MonthRecords records, List<Fact> totals, MoneyPart money, Wording wording) {
+    var income = new IncomePart(records, wording);
+    var stock = new StockPart(records, wording);
+    return new MoneyChapter(
+        income.rows(),
+        stock.suppliers(),
+        stock.bodies(),
+        money.unpaid(),
+        money.unpaidTotal(),
+        totals,
+        new MoneyChapter.Remarks(income.remarks(), stock.remarks()));
   }
 
   private static List<Fact> totals(TotalsPart weights, MoneyPart money) {

@@ -18,6 +18,8 @@ import java.util.Map;
  * @param losses the chapter on weight lost
  * @param charts losses in order of kill
  * @param yields the chapter on what the bodies gave
+ * @param pace the chapter on work on the block
+ * @param value the chapter on what the cuts were worth
  * @param batches what was made
  * @param money the chapter on charges and payments
  * @param year the chapter on the year; empty but in December
@@ -38,6 +40,8 @@ public record SummaryView(
     ShrinkChapter losses,
     List<ChartView> charts,
     YieldsChapter yields,
+    PaceChapter pace,
+    ValueChapter value,
     List<BatchRow> batches,
     MoneyChapter money,
     YearChapter year,

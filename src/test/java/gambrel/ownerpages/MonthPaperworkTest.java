@@ -87,7 +87,7 @@ class MonthPaperworkTest {
     var july = summary("2026-07", register);
     assertTrue(july.money().totals().contains(new Fact("Tax on them", "$10.00")));
     assertTrue(july.money().totals().contains(new Fact("Paid of them", "$115.00")));
-    assertTrue(july.money().totals().contains(new Fact("Still unpaid", "$0.00")));
+    assertTrue(july.money().totals().contains(new Fact("Still unpaid of them", "$0.00")));
     assertTrue(july.money().totals().contains(new Fact("Owed to customers", "$5.00")));
   }
 

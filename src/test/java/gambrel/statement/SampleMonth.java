@@ -38,17 +38,15 @@ final class SampleMonth {
         shrinkGroups(),
         SampleLosses.chapter(),
         List.of(SampleChart.of("beef", shrink)),
-        new YieldsChapter(yieldGroups()),
+        SampleChapters.yields(yieldGroups()),
+        SampleChapters.pace(),
+        SampleChapters.value(),
         List.of(
             new SummaryView.BatchRow(
                 "S-12", "Beef sausages", "61.40", "6.90", "67.12", "1.18", "1.7", "balances"),
             new SummaryView.BatchRow(
                 "H-3", "Ham, in cure", "15.60", "1.20", "", "", "", "open, due 10 April")),
-        new MoneyChapter(
-            List.of(
-            new MoneyChapter.Unpaid("6 March 2026", "Muirne Ó Cathasaigh", "L-0102", "141.90"),
-            new MoneyChapter.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
-        "540.94",
+        SampleChapters.money(
         List.of(
             new Fact(W.say("summary.total.killed"), "" + bodies),
             new Fact(W.say("summary.total.boning"), "2,914.6 kg"),
@@ -77,9 +75,11 @@ final class SampleMonth {
         List.of(),
         new ShrinkChapter(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(),
-        new YieldsChapter(List.of()),
+        SampleChapters.noYields(),
+        SampleChapters.noPace(),
+        SampleChapters.noValue(),
         List.of(),
-        new MoneyChapter(List.of(), "", List.of()),
+        SampleChapters.noMoney(),
         new YearChapter("", List.of()),
         List.of(),
         "",
