@@ -3,8 +3,10 @@ package gambrel.month;
 import gambrel.measure.Weight;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A bench loss that changed from a day on. Whether the bench or a scale changed is told by what else
@@ -45,19 +47,25 @@ final class BenchFindings {
             : scale("balance", scales(shift.subjects()), shift));
   }
 
-  /** Scales on which a group of bodies moved while the rest did not. */
+  /**
+   * Scales on which a group of bodies moved while the rest did not, or not half as far: of several
+   * groups tried, one may seem to move by chance.
+   */
   private List<Finding> ofSingleScales() {
     var scales = ScaleGroup.benches(chart.ofMonth());
-    if (scales.size() < 2) {
-      return List.of();
-    }
-    var moved = new ArrayList<Finding>();
+    var moved = new TreeMap<String, Shift>();
     for (String scale : scales) {
       Shift.of(ScaleGroup.on(scale, chart.before()), ScaleGroup.on(scale, chart.ofMonth()))
-          .map(shift -> scale(shift.isMore() ? "light" : "heavy", List.of(scale), shift))
-          .ifPresent(moved::add);
+          .ifPresent(shift -> moved.put(scale, shift));
     }
-    return moved.size() == scales.size() ? List.of() : moved;
+    var most = moved.values().stream().map(s -> s.excess().abs()).max(Comparator.naturalOrder());
+    moved.values().removeIf(s -> s.excess().abs().multiply(2).compareTo(most.orElseThrow()) < 0);
+    if (moved.size() == scales.size()) {
+      return List.of();
+    }
+    return moved.entrySet().stream()
+        .map(e -> scale(e.getValue().isMore() ? "light" : "heavy", List.of(e.getKey()), e.getValue()))
+        .toList();
   }
 
   private static Collection<String> scales(List<LossChart.Point> points) {

@@ -2,16 +2,20 @@ package gambrel.shrink;
 
 import gambrel.measure.Exact;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Mean and standard deviation of some values, without a rounding on the way.
+ * Mean and standard deviation of some values, carried to fifty digits: sums of exact ratios of
+ * hundreds of bodies would have denominators without end.
  *
  * @param values at least one
  */
 public record Sample(List<BigFraction> values) {
+  private static final MathContext CARRIED = new MathContext(50, RoundingMode.HALF_UP);
   private static final int DECIMALS = 30;
 
   /** Copies the values. */
@@ -29,23 +33,31 @@ public record Sample(List<BigFraction> values) {
     return values.size();
   }
 
-  /** The mean. */
+  /** The mean, to thirty decimals. */
   public BigFraction mean() {
-    return values.stream().reduce(BigFraction.ZERO, BigFraction::add).divide(number());
+    return Exact.fraction(carriedMean().setScale(DECIMALS, RoundingMode.HALF_UP));
   }
 
-  /** The sum of squared distances from the mean over n − 1; needs two values. */
-  public BigFraction variance() {
-    var mean = mean();
+  private BigDecimal carriedMean() {
     return values.stream()
-        .map(value -> value.subtract(mean))
-        .map(distance -> distance.multiply(distance))
-        .reduce(BigFraction.ZERO, BigFraction::add)
-        .divide(number() - 1);
+        .map(Sample::decimal)
+        .reduce(BigDecimal.ZERO, BigDecimal::add)
+        .divide(BigDecimal.valueOf(number()), CARRIED);
   }
 
-  /** The root of {@link #variance()}, to thirty decimals. */
+  private static BigDecimal decimal(BigFraction value) {
+    return new BigDecimal(value.getNumerator())
+        .divide(new BigDecimal(value.getDenominator()), CARRIED);
+  }
+
+  /** The root of the squared distances from the mean over n − 1; needs two values. */
   public BigDecimal standardDeviation() {
-    return Exact.sqrt(variance(), DECIMALS);
+    var mean = carriedMean();
+    return values.stream()
+        .map(value -> decimal(value).subtract(mean))
+        .map(distance -> distance.multiply(distance))
+        .reduce(BigDecimal.ZERO, BigDecimal::add)
+        .divide(BigDecimal.valueOf(number() - 1L), CARRIED)
+        .sqrt(CARRIED);
   }
 }

@@ -45,16 +45,30 @@ public record Trend(
     var meanX = Sample.of(points.stream().map(Point::x).toList()).mean();
     var meanY = Sample.of(points.stream().map(Point::y).toList()).mean();
     var line = new SimpleRegression();
-    for (var point : points) {
-      line.addData(
-          point.x().subtract(meanX).doubleValue(), point.y().subtract(meanY).doubleValue());
+    double[][] centred = new double[points.size()][];
+    for (int i = 0; i < centred.length; i++) {
+      centred[i] = centred(points.get(i), meanX, meanY);
     }
-    return Optional.of(uncentred(line, meanX.doubleValue(), meanY.doubleValue()));
+    line.addData(centred);
+    return Optional.of(uncentred(line, centred, meanX.doubleValue(), meanY.doubleValue()));
   }
 
-  private static Trend uncentred(SimpleRegression line, double meanX, double meanY) {
+  private static double[] centred(Point point, BigFraction meanX, BigFraction meanY) {
+    return new double[] {
+      point.x().subtract(meanX).doubleValue(), point.y().subtract(meanY).doubleValue()
+    };
+  }
+
+  private static Trend uncentred(
+      SimpleRegression line, double[][] centred, double meanX, double meanY) {
     double slope = line.getSlope();
-    double residual = Math.sqrt(line.getMeanSquareError());
+    // Point by point: a difference of two sums of squares, as the library has it, costs five digits.
+    double squaredErrors = 0;
+    for (double[] point : centred) {
+      double error = point[1] - slope * point[0];
+      squaredErrors += error * error;
+    }
+    double residual = Math.sqrt(squaredErrors / (line.getN() - PARAMETERS));
     double squares = line.getXSumSquares();
     double n = line.getN();
     return new Trend(
