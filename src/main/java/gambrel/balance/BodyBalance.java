@@ -106,6 +106,11 @@ public record BodyBalance(
     return trim.without(weighings.cuts());
   }
 
+  /** Block weighings of pieces with no block-weighed piece above them, earliest first. */
+  public List<Weighing> topmostBlocks() {
+    return new Blocks(weighings).topmost();
+  }
+
   /** The local date of the first cut. */
   public Optional<LocalDate> firstCut() {
     return cuts().stream().findFirst().map(Weighing::date);

@@ -79,6 +79,7 @@ final class Trial {
     return new Shop(
         shop.settings(),
         shop.cuts(),
+        shop.ranges(),
         shop.customers(),
         bodies,
         shop.codes(),

@@ -46,6 +46,7 @@ public final class ShopReader {
     return new Shop(
         settings,
         cuts,
+        BuiltInRanges.load(),
         customers,
         bodies,
         CodesReader.read(folder, items),

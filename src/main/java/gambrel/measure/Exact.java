@@ -19,6 +19,11 @@ public final class Exact {
         : BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
   }
 
+  /** The rational number that a statistic's shortest decimal text denotes. */
+  public static BigFraction ofStatistic(double value) {
+    return fraction(BigDecimal.valueOf(value));
+  }
+
   /** {@code value} to {@code decimals} places, half away from zero. */
   public static BigDecimal round(BigFraction value, int decimals) {
     return new BigDecimal(value.getNumerator())

@@ -1,42 +1,27 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.balance.BatchBalance;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.statement.SummaryView.BatchRow;
 import gambrel.wording.Decimals;
 import gambrel.wording.Wording;
-import java.time.OffsetDateTime;
-import java.time.YearMonth;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /** The batches whose last row is of the month. */
 final class BatchPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
 
-  BatchPart(OwnerMonth month, Wording wording) {
+  BatchPart(MonthBodies month, Wording wording) {
     this.month = month;
     this.wording = wording;
   }
 
   List<BatchRow> rows() {
-    return batches().stream().map(this::row).toList();
-  }
-
-  private List<BatchBalance> batches() {
-    return month.night().batches().values().stream()
-        .filter(batch -> YearMonth.from(last(batch)).equals(month.month()))
-        .sorted(
-            Comparator.comparing((BatchBalance b) -> last(b).toInstant())
-                .thenComparing(b -> b.batch().id()))
-        .toList();
-  }
-
-  private static OffsetDateTime last(BatchBalance batch) {
-    return batch.weighings().get(batch.weighings().size() - 1).time();
+    return month.batches().stream().map(this::row).toList();
   }
 
   private BatchRow row(BatchBalance batch) {

@@ -1,5 +1,8 @@
 package gambrel.ownerpages;
 
+import gambrel.month.BodyFigures;
+import gambrel.month.Ratio;
+import gambrel.month.MonthBodies;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.State;
@@ -15,12 +18,12 @@ import java.util.Optional;
  * adds up to the month.
  */
 final class BodiesPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
   private final Places places;
   private final Named named;
 
-  BodiesPart(OwnerMonth month, Wording wording, Places places) {
+  BodiesPart(MonthBodies month, Wording wording, Places places) {
     this.month = month;
     this.wording = wording;
     this.places = places;

@@ -1,8 +1,9 @@
 package gambrel.ownerpages;
 
-import gambrel.shrink.ShrinkSeries;
+import gambrel.month.LossChart;
 import gambrel.statement.ChartView;
 import gambrel.wording.Wording;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,10 +12,10 @@ final class ChartMonths {
   private static final int LETTER = 6;
 
   private final ChartView.Frame plot;
-  private final List<ShrinkSeries.Point> points;
+  private final List<LossChart.Point> points;
   private final Wording wording;
 
-  ChartMonths(ChartView.Frame plot, List<ShrinkSeries.Point> points, Wording wording) {
+  ChartMonths(ChartView.Frame plot, List<LossChart.Point> points, Wording wording) {
     this.plot = plot;
     this.points = points;
     this.wording = wording;
@@ -22,7 +23,7 @@ final class ChartMonths {
 
   List<ChartView.Tick> ticks() {
     int last = points.size() - 1;
-    boolean one = ChartPart.monthOf(points.get(0)).equals(ChartPart.monthOf(points.get(last)));
+    boolean one = monthOf(points.get(0)).equals(monthOf(points.get(last)));
     return one ? days(last) : months(last);
   }
 
@@ -40,10 +41,10 @@ final class ChartMonths {
     var ticks = new ArrayList<ChartView.Tick>();
     int free = plot.right();
     for (int i = last; i >= 0; i--) {
-      if (i > 0 && ChartPart.monthOf(points.get(i)).equals(ChartPart.monthOf(points.get(i - 1)))) {
+      if (i > 0 && monthOf(points.get(i)).equals(monthOf(points.get(i - 1)))) {
         continue;
       }
-      String label = wording.formats().month(ChartPart.monthOf(points.get(i)));
+      String label = wording.formats().month(monthOf(points.get(i)));
       int begins = plot.left() + i * (plot.right() - plot.left()) / points.size();
       int width = LETTER * label.length();
       int text = Math.min(begins + width / 2, plot.right() - width / 2);
@@ -66,6 +67,10 @@ final class ChartMonths {
   }
 
   private String day(int index) {
-    return wording.formats().brief(ChartPart.killed(points.get(index)));
+    return wording.formats().brief(points.get(index).day());
+  }
+
+  private static YearMonth monthOf(LossChart.Point point) {
+    return YearMonth.from(point.day());
   }
 }

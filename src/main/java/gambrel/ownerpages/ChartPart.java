@@ -1,17 +1,19 @@
 package gambrel.ownerpages;
 
-import gambrel.shrink.ShrinkSeries;
+import gambrel.month.Loss;
+import gambrel.month.LossChart;
+import gambrel.month.MonthRecords;
 import gambrel.statement.ChartView;
 import gambrel.wording.Wording;
-import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Individuals charts of chill shrink: the month's main species, and each other that has enough
- * bodies in the month.
+ * Charts of what bodies lost in the chiller and on the bench: of the month's main species, and of
+ * each other that has enough bodies in the month. A species with too few in the twelve months before
+ * has none.
  */
 final class ChartPart {
   private static final int ENOUGH = 5;
@@ -19,53 +21,53 @@ final class ChartPart {
   /** So many points can be told apart. */
   private static final int MOST_POINTS = 120;
 
-  private final OwnerMonth month;
+  private final MonthRecords records;
   private final Wording wording;
 
-  ChartPart(OwnerMonth month, Wording wording) {
-    this.month = month;
+  ChartPart(MonthRecords records, Wording wording) {
+    this.records = records;
     this.wording = wording;
   }
 
   List<ChartView> charts() {
-    var series =
-        ShrinkSeries.of(month.night()).stream()
-            .filter(s -> ofMonth(s) > 0)
-            .sorted(Comparator.comparingLong(this::ofMonth).reversed())
-            .toList();
-    var charts = new ArrayList<ChartView>();
-    for (var of : series) {
-      if (charts.isEmpty() || ofMonth(of) >= ENOUGH) {
-        charts.add(new ShrinkChart(of, shown(of), month.month(), wording).view());
-      }
-    }
-    return charts;
-  }
-
-  private long ofMonth(ShrinkSeries series) {
-    return charted(series).stream().filter(p -> monthOf(p).equals(month.month())).count();
-  }
-
-  /** The month's points, and as many before them as can be told apart. */
-  private List<ShrinkSeries.Point> shown(ShrinkSeries series) {
-    var until =
-        charted(series).stream().filter(p -> !monthOf(p).isAfter(month.month())).toList();
-    int least = Math.toIntExact(ofMonth(series));
-    int number = Math.min(until.size(), Math.max(least, MOST_POINTS));
-    return until.subList(until.size() - number, until.size());
-  }
-
-  static List<ShrinkSeries.Point> charted(ShrinkSeries series) {
-    return series.points().stream()
-        .filter(p -> p.balance().chillShrinkPercent().isPresent())
+    return Stream.of(Loss.CHILL, Loss.BENCH).flatMap(loss -> chosen(loss).stream())
+        .filter(LossChart::hasLimits)
+        .map(chart -> new LossDrawing(chart, shown(chart), records.month(), wording).view())
         .toList();
   }
 
-  static LocalDate killed(ShrinkSeries.Point point) {
-    return point.balance().body().killed().orElseThrow();
+  /** Species that cannot be charted yet, in a sentence each. */
+  List<String> few() {
+    return Stream.of(Loss.CHILL, Loss.BENCH).flatMap(loss -> chosen(loss).stream())
+        .filter(chart -> !chart.hasLimits())
+        .map(
+            chart ->
+                wording.count(
+                    "summary.chart.few." + chart.loss().id(),
+                    chart.baseline(),
+                    wording.say("species." + chart.species().id()),
+                    wording.formats().count(chart.baseline())))
+        .toList();
   }
 
-  static YearMonth monthOf(ShrinkSeries.Point point) {
-    return YearMonth.from(killed(point));
+  private List<LossChart> chosen(Loss loss) {
+    var charts =
+        LossChart.of(records, loss).stream()
+            .sorted(Comparator.comparingInt((LossChart c) -> c.ofMonth().size()).reversed())
+            .toList();
+    var chosen = new ArrayList<LossChart>();
+    for (var chart : charts) {
+      if (chosen.isEmpty() || chart.ofMonth().size() >= ENOUGH) {
+        chosen.add(chart);
+      }
+    }
+    return chosen;
+  }
+
+  /** The month's points, and as many before them as can be told apart. */
+  private static List<LossChart.Point> shown(LossChart chart) {
+    var points = chart.points();
+    int number = Math.min(points.size(), Math.max(chart.ofMonth().size(), MOST_POINTS));
+    return points.subList(points.size() - number, points.size());
   }
 }

@@ -1,12 +1,16 @@
 package gambrel.ownerpages;
 
+import gambrel.month.BodyFigures;
+import gambrel.month.Ratio;
+import gambrel.month.Ownership;
+import gambrel.month.MonthBodies;
 import gambrel.cuts.Species;
 import gambrel.reckoning.BodyAccount;
 import gambrel.statement.SummaryView.Counted;
 import gambrel.statement.SummaryView.ShrinkGroup;
 import gambrel.statement.SummaryView.ShrinkRow;
-import gambrel.statement.SummaryView.YieldGroup;
-import gambrel.statement.SummaryView.YieldRow;
+import gambrel.statement.YieldsChapter.YieldGroup;
+import gambrel.statement.YieldsChapter.YieldRow;
 import gambrel.measure.Weight;
 import gambrel.wording.Wording;
 import java.util.ArrayList;
@@ -17,11 +21,11 @@ import java.util.stream.Stream;
 
 /** What was lost and what bodies gave, by owner and species. */
 final class GroupsPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
   private final Places places;
 
-  GroupsPart(OwnerMonth month, Wording wording, Places places) {
+  GroupsPart(MonthBodies month, Wording wording, Places places) {
     this.month = month;
     this.wording = wording;
     this.places = places;
@@ -34,7 +38,7 @@ final class GroupsPart {
       var rows =
           Stream.of(Species.values()).flatMap(s -> shrink(ownership, s).stream()).toList();
       if (!rows.isEmpty()) {
-        groups.add(new ShrinkGroup(wording.say(ownership.key()), rows));
+        groups.add(new ShrinkGroup(wording.say("summary." + ownership.id()), rows));
       }
     }
     return groups;
@@ -66,7 +70,7 @@ final class GroupsPart {
       var rows =
           Stream.of(Species.values()).flatMap(s -> yields(ownership, s).stream()).toList();
       if (!rows.isEmpty()) {
-        groups.add(new YieldGroup(wording.say(ownership.key()), rows));
+        groups.add(new YieldGroup(wording.say("summary." + ownership.id()), rows));
       }
     }
     return groups;

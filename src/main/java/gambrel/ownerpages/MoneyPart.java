@@ -1,9 +1,11 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
+import gambrel.month.money.Debt;
 import gambrel.measure.Money;
 import gambrel.register.Register;
 import gambrel.statement.Fact;
-import gambrel.statement.SummaryView.Unpaid;
+import gambrel.statement.MoneyChapter.Unpaid;
 import gambrel.wording.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +18,7 @@ final class MoneyPart {
   private final List<Debt> ofMonth;
   private final List<Debt> unpaid;
 
-  MoneyPart(OwnerMonth month, Register register, Wording wording) {
+  MoneyPart(MonthBodies month, Register register, Wording wording) {
     this.wording = wording;
     this.named = new Named(month.night(), wording);
     this.ofMonth = Debt.of(month, register);

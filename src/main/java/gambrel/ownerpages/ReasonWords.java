@@ -1,5 +1,7 @@
 package gambrel.ownerpages;
 
+import gambrel.month.BodyFigures;
+import gambrel.month.Ratio;
 import gambrel.balance.BatchBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.Reason;

@@ -1,5 +1,8 @@
 package gambrel.ownerpages;
 
+import gambrel.month.BodyFigures;
+import gambrel.month.Ownership;
+import gambrel.month.MonthBodies;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Species;
 import gambrel.decision.State;
@@ -13,11 +16,11 @@ import java.util.stream.Stream;
 
 /** The month in a few sentences: killed, cut, taken home, lost, and what is not over yet. */
 final class StoryPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
   private final Places places;
 
-  StoryPart(OwnerMonth month, Wording wording, Places places) {
+  StoryPart(MonthBodies month, Wording wording, Places places) {
     this.month = month;
     this.wording = wording;
     this.places = places;
@@ -118,7 +121,7 @@ final class StoryPart {
         ? Optional.empty()
         : Optional.of(
             wording.say(
-                "summary.lost", wording.say(ownership.key()), String.join(", ", parts)));
+                "summary.lost", wording.say("summary." + ownership.id()), String.join(", ", parts)));
   }
 
   private Optional<String> left() {

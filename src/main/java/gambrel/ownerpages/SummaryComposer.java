@@ -1,9 +1,12 @@
 package gambrel.ownerpages;
 
 import gambrel.balance.BodyBalance;
+import gambrel.month.MonthBodies;
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.statement.Fact;
+import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
 import gambrel.wording.Wording;
 import java.time.YearMonth;
@@ -22,7 +25,8 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    var month = new OwnerMonth(night, yearMonth);
+    var records = MonthRecords.of(night, register, yearMonth);
+    var month = records.bodies();
     var settings = night.shop().settings();
     var places = Places.of(balances(month), wording.formats(), settings.unit());
     var shop = new ShopPart(settings, wording);
@@ -37,25 +41,28 @@ public final class SummaryComposer {
         shop.shop(),
         wording.formats().opening(name),
         known(month, wording),
+        new FirstPart(records, wording, places).page(),
         new StoryPart(month, wording, places).sentences(),
         new HeldPart(night, wording).of(month.bodies()),
-        new ChartPart(month, wording).charts(),
         groups.shrink(),
-        groups.yields(),
+        ShrinkChapterPart.chapter(records, wording, places),
+        new ChartPart(records, wording).charts(),
+        new YieldsPart(records, wording).chapter(groups.yields()),
+        new PacePart(records, wording).chapter(),
+        new ValuePart(records, wording).chapter(),
         new BatchPart(month, wording).rows(),
-        money.unpaid(),
-        money.unpaidTotal(),
-        totals(new TotalsPart(month, wording, places), money),
+        money(records, totals(new TotalsPart(month, wording, places), money), money, wording),
+        new YearPart(records, wording, places).chapter(),
         new BodiesPart(month, wording, places).rows(),
         settings.unit().id(),
         settings.currency().getCurrencyCode());
   }
 
-  private static List<BodyBalance> balances(OwnerMonth month) {
+  private static List<BodyBalance> balances(MonthBodies month) {
     return month.bodies().stream().map(account -> account.balance()).toList();
   }
 
-  private static String known(OwnerMonth month, Wording wording) {
+  private static String known(MonthBodies month, Wording wording) {
     var formats = wording.formats();
     return month
         .lastWeighing()
@@ -65,6 +72,20 @@ public final class SummaryComposer {
                     "summary.known",
                     formats.date(time.toLocalDate()) + ", " + formats.time(time.toLocalTime())))
         .orElse("");
+  }
+
+  private static MoneyChapter money(
+      MonthRecords records, List<Fact> totals, MoneyPart money, Wording wording) {
+    var income = new IncomePart(records, wording);
+    var stock = new StockPart(records, wording);
+    return new MoneyChapter(
+        income.rows(),
+        stock.suppliers(),
+        stock.bodies(),
+        money.unpaid(),
+        money.unpaidTotal(),
+        totals,
+        new MoneyChapter.Remarks(income.remarks(), stock.remarks()));
   }
 
   private static List<Fact> totals(TotalsPart weights, MoneyPart money) {

@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthBodies;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.measure.Weight;
@@ -13,11 +14,11 @@ import java.util.function.Function;
 
 /** The weights of the month in sum. */
 final class TotalsPart {
-  private final OwnerMonth month;
+  private final MonthBodies month;
   private final Wording wording;
   private final Places places;
 
-  TotalsPart(OwnerMonth month, Wording wording, Places places) {
+  TotalsPart(MonthBodies month, Wording wording, Places places) {
     this.month = month;
     this.wording = wording;
     this.places = places;

@@ -1,6 +1,7 @@
 package gambrel.run;
 
 import gambrel.cause.LikelyCauses;
+import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
 import gambrel.data.RegisterTable;
@@ -133,6 +134,7 @@ final class NightWork {
 
   private void tables(Register register) throws IOException {
     var tables = new ArrayList<Table>(NightTables.of(night));
+    tables.addAll(MonthTables.of(night, register, Months.of(night)));
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
     for (var table : tables) {

@@ -13,6 +13,7 @@ import java.util.SortedMap;
  *
  * @param settings the shop's settings
  * @param cuts the cut trees, the shop's own cuts laid over the built-in ones
+ * @param ranges what others have published
  * @param customers by id
  * @param bodies by id
  * @param codes what scale codes mean
@@ -28,6 +29,7 @@ import java.util.SortedMap;
 public record Shop(
     Settings settings,
     CutTrees cuts,
+    PublishedRanges ranges,
     SortedMap<String, Customer> customers,
     SortedMap<String, Body> bodies,
     List<ScaleCode> codes,

@@ -5,8 +5,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -23,18 +25,40 @@ public final class ControlChart {
   private static final BigDecimal THREE = BigDecimal.valueOf(3);
 
   private final List<BigDecimal> values;
+  private final BitSet starts = new BitSet();
   private final Optional<BigDecimal> centre;
   private final Optional<BigDecimal> sigma;
 
-  private ControlChart(List<BigDecimal> values) {
-    this.values = values;
-    this.centre = mean(values);
-    this.sigma = mean(movingRanges(values)).map(range -> range.divide(D2, CARRIED));
+  private ControlChart(List<Observation> observations, int baseline) {
+    this.values = observations.stream().map(o -> decimal(o.value())).toList();
+    for (int i = 0; i < observations.size(); i++) {
+      starts.set(i, i == 0 || observations.get(i).restarts());
+    }
+    this.centre = mean(values.subList(0, baseline));
+    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, CARRIED));
   }
 
-  /** The chart of {@code values} in order. */
+  /**
+   * One value of a chart.
+   *
+   * @param restarts whether what came before it is too long ago to be compared with it: no moving
+   *     range and no run reaches back across it
+   */
+  public record Observation(BigFraction value, boolean restarts) {}
+
+  /** The chart of {@code values} in order, with limits from all of them. */
   public static ControlChart of(List<BigFraction> values) {
-    return new ControlChart(values.stream().map(ControlChart::decimal).toList());
+    var observations = values.stream().map(value -> new Observation(value, false)).toList();
+    return new ControlChart(observations, values.size());
+  }
+
+  /**
+   * The chart of {@code observations} in order, with limits from the first of them alone.
+   *
+   * @param baseline how many of them make the limits
+   */
+  public static ControlChart of(List<Observation> observations, int baseline) {
+    return new ControlChart(observations, baseline);
   }
 
   private static BigDecimal decimal(BigFraction value) {
@@ -51,12 +75,18 @@ public final class ControlChart {
                 .divide(BigDecimal.valueOf(values.size()), CARRIED));
   }
 
-  private static List<BigDecimal> movingRanges(List<BigDecimal> values) {
-    var ranges = new ArrayList<BigDecimal>();
-    for (int i = 1; i < values.size(); i++) {
-      ranges.add(values.get(i).subtract(values.get(i - 1)).abs());
-    }
-    return ranges;
+  private List<BigDecimal> movingRanges(int number) {
+    return IntStream.range(0, number)
+        .mapToObj(this::movingRange)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** How far the value at {@code index} is from the one before it; empty where a chart begins. */
+  public Optional<BigDecimal> movingRange(int index) {
+    return starts.get(index)
+        ? Optional.empty()
+        : Optional.of(values.get(index).subtract(values.get(index - 1)).abs());
   }
 
   /** The mean; empty without values. */
@@ -100,11 +130,13 @@ public final class ControlChart {
 
   /** How many of the last {@code window} values lie beyond so many sigmas; 0 if the last does not. */
   private int beyond(int index, int window, int sigmas, int side) {
-    if (index + 1 < window || !isBeyond(index, sigmas, side)) {
+    int first = index + 1 - window;
+    boolean fits = first >= 0 && starts.get(first + 1, index + 1).isEmpty();
+    if (!fits || !isBeyond(index, sigmas, side)) {
       return 0;
     }
     int found = 0;
-    for (int i = index - window + 1; i <= index; i++) {
+    for (int i = first; i <= index; i++) {
       found += isBeyond(i, sigmas, side) ? 1 : 0;
     }
     return found;

@@ -19,7 +19,8 @@ import java.util.List;
  * @param chart the chart of the points that have a chill shrink
  */
 public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
-  private static final Comparator<BodyBalance> ORDER_OF_KILL =
+  /** Date of kill, first hot weighing, id. */
+  public static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
           .thenComparing(
               b ->

@@ -11,18 +11,21 @@ import java.util.Map;
  * @param shop whose month it is
  * @param heading the month
  * @param known as of when it is known
+ * @param first what needs a look, and five figures against last year
  * @param story the month in a few sentences
  * @param held what waits for a person
- * @param charts chill shrink in order of kill
  * @param shrink weight lost, by whose bodies they are
- * @param yields what the bodies gave, by whose bodies they are
+ * @param losses the chapter on weight lost
+ * @param charts losses in order of kill
+ * @param yields the chapter on what the bodies gave
+ * @param pace the chapter on work on the block
+ * @param value the chapter on what the cuts were worth
  * @param batches what was made
- * @param unpaid statements not paid in full, oldest first
- * @param unpaidTotal their sum
- * @param totals of the month
+ * @param money the chapter on charges and payments
+ * @param year the chapter on the year; empty but in December
  * @param bodies one line each
  * @param unit the unit of all weights in tables
- * @param money the currency of all money in tables
+ * @param currency the currency of all money in tables
  */
 public record SummaryView(
     PageView page,
@@ -30,18 +33,21 @@ public record SummaryView(
     ShopView shop,
     String heading,
     String known,
+    FirstPage first,
     List<String> story,
     List<Held> held,
-    List<ChartView> charts,
     List<ShrinkGroup> shrink,
-    List<YieldGroup> yields,
+    ShrinkChapter losses,
+    List<ChartView> charts,
+    YieldsChapter yields,
+    PaceChapter pace,
+    ValueChapter value,
     List<BatchRow> batches,
-    List<Unpaid> unpaid,
-    String unpaidTotal,
-    List<Fact> totals,
+    MoneyChapter money,
+    YearChapter year,
     List<BodyRow> bodies,
     String unit,
-    String money) {
+    String currency) {
   /** Copies the collections. */
   public SummaryView {
     words = Map.copyOf(words);
@@ -49,10 +55,7 @@ public record SummaryView(
     held = List.copyOf(held);
     charts = List.copyOf(charts);
     shrink = List.copyOf(shrink);
-    yields = List.copyOf(yields);
     batches = List.copyOf(batches);
-    unpaid = List.copyOf(unpaid);
-    totals = List.copyOf(totals);
     bodies = List.copyOf(bodies);
   }
 
@@ -98,37 +101,6 @@ public record SummaryView(
       String benchWeight) {}
 
   /**
-   * Yields of one owner's kind of bodies.
-   *
-   * @param title whose they are
-   * @param rows a species each
-   */
-  public record YieldGroup(String title, List<YieldRow> rows) {
-    /** Copies the rows. */
-    public YieldGroup {
-      rows = List.copyOf(rows);
-    }
-  }
-
-  /**
-   * What a species gave.
-   *
-   * @param species its name
-   * @param dressing % of live
-   * @param takeHome % of cold
-   * @param meat % of cold
-   * @param bone % of the weight into the boning room
-   * @param fat % of the weight into the boning room
-   */
-  public record YieldRow(
-      String species,
-      Counted dressing,
-      Counted takeHome,
-      Counted meat,
-      Counted bone,
-      Counted fat) {}
-
-  /**
    * What was made of several bodies' trim.
    *
    * @param batch its id
@@ -149,16 +121,6 @@ public record SummaryView(
       String loss,
       String percent,
       String state) {}
-
-  /**
-   * A statement not paid in full.
-   *
-   * @param issued when
-   * @param customer whose
-   * @param body of which body
-   * @param amount still to pay
-   */
-  public record Unpaid(String issued, String customer, String body, String amount) {}
 
   /**
    * A body of the month. What is not known is empty.

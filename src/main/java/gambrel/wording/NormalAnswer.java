@@ -45,7 +45,11 @@ final class NormalAnswer {
   }
 
   private void published(String figure, String key, BigFraction percent) {
-    PublishedRange.of(subject.body().species(), figure)
+    subject
+        .night()
+        .shop()
+        .ranges()
+        .of(subject.body().species(), figure)
         .ifPresent(
             range ->
                 lines.add(
@@ -54,7 +58,7 @@ final class NormalAnswer {
                             subject.formats().percent(percent),
                             subject.formats().percent(range.low()),
                             subject.formats().percent(range.high()),
-                            range.source(subject.wording()))
+                            subject.wording().source(range))
                         + verdict(range.compare(percent), isGuess(figure))));
   }
 

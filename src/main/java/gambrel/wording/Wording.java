@@ -3,6 +3,7 @@ package gambrel.wording;
 import gambrel.cuts.Item;
 import gambrel.cuts.Species;
 import gambrel.shop.Body;
+import gambrel.shop.PublishedRange;
 import gambrel.statement.Words;
 import java.util.Locale;
 
@@ -35,6 +36,13 @@ public record Wording(Words words, Locale locale, Formats formats, CutNames cuts
   public String category(Body body) {
     String key = "class." + body.category().toLowerCase(Locale.ROOT);
     return words.has(key) ? words.say(key) : body.category();
+  }
+
+  /** Who published a range, and of what. */
+  public String source(PublishedRange range) {
+    return range.about().isEmpty()
+        ? range.source()
+        : words.say("range." + range.about(), range.source());
   }
 
   /** BCP 47 tag of the page's text. */

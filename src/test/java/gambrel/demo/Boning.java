@@ -10,10 +10,12 @@ final class Boning {
 
   private final Floor floor;
   private final Batches batches;
+  private final Blocks blocks;
 
   Boning(Floor floor, Batches batches) {
     this.floor = floor;
     this.batches = batches;
+    this.blocks = new Blocks(floor);
   }
 
   /** A part with what it weighs, in grams. */
@@ -21,6 +23,7 @@ final class Boning {
 
   /** Cuts a body that weighs so many grams. */
   void cut(Beast beast, long weight) {
+    blocks.comes(beast, weight);
     var dice = new Dice("boning" + beast.id());
     var cuts = divide(beast, weight, dice);
     int first = beast.cut().size() > 1 || beast.is("partcut") ? cuts.size() / 2 : cuts.size();
@@ -49,6 +52,7 @@ final class Boning {
   }
 
   private void work(Beast beast, List<Cut> cuts, LocalDate day, Dice dice) {
+    blocks.weigh(beast, day);
     var shift = floor.boning(day);
     shift.after(dice.between(420, 780));
     if (beast.is("block")) {

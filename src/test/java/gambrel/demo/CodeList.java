@@ -14,6 +14,7 @@ final class CodeList {
       201,hindquarter,block,Hindquarter to the block,,,
       202,rump,block,Rump to the block,,,
       203,striploin,block,Striploin to the block,,,
+      204,forequarter,block,Forequarter to the block,,,
       """;
 
   private static final String BEEF =

@@ -35,7 +35,7 @@ public final class DemoShop {
     var files = new TreeMap<>(OfficeFiles.all());
     files.putAll(Map.of("codes.csv", CodeList.text(), "batches.csv", batches.list()));
     files.put("bodies.csv", new Paperwork(Plan.beasts()).bodies());
-    files.put("bench.csv", Paperwork.bench(mishaps.remembered));
+    files.put("bench.csv", Paperwork.bench(floor, mishaps.remembered));
     files.put("corrections.csv", Paperwork.corrections(floor, mishaps.remembered));
     files.putAll(floor.rail.files());
     files.putAll(floor.bench1.files());

@@ -50,6 +50,11 @@ final class Floor {
     return shift("boning", day, LocalTime.of(6, 40));
   }
 
+  /** The block's day: a boner is ahead of the packers. */
+  Shift block(LocalDate day) {
+    return shift("block", day, LocalTime.of(6, 41));
+  }
+
   /** The slaughter hall's day. */
   Shift slaughter(LocalDate day) {
     return shift("slaughter", day, LocalTime.of(7, 30));

@@ -102,9 +102,12 @@ final class Paperwork {
     return "bench1," + ticket + "," + row.time.toLocalDate() + "," + change;
   }
 
-  /** {@code bench.csv}: who was on the block while the tag was lost. */
-  static String bench(Map<String, List<Row>> remembered) {
+  /** {@code bench.csv}: who boned each day, and whose body was on the bench without its tag. */
+  static String bench(Floor floor, Map<String, List<Row>> remembered) {
     var lines = new ArrayList<>(List.of("scale,from,to,body,batch,customer,boner"));
+    for (var day : Blocks.days(floor.rail)) {
+      lines.add("rail," + day + "T06:30," + day + "T16:00,,,," + Roster.boner(day));
+    }
     for (String scale : List.of("bench1", "bench2")) {
       var rows = remembered.get(scale);
       lines.add(

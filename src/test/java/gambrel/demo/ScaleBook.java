@@ -121,6 +121,15 @@ final class ScaleBook {
     return days;
   }
 
+  /** The days on which something was weighed under a code. */
+  List<LocalDate> days(String code) {
+    return rows.stream()
+        .filter(r -> r.code.equals(code))
+        .map(r -> r.time.toLocalDate())
+        .distinct()
+        .toList();
+  }
+
   private String text(List<Row> ofDay) {
     var text = new StringBuilder("scale," + String.join(",", columns) + "\n");
     for (var row : ofDay) {

@@ -30,66 +30,81 @@ class MonthChartTest {
   }
 
   @Test
-  void of_one_body_has_a_centre_and_no_limits() {
+  void needs_twenty_bodies_in_the_twelve_months_before_and_says_so() {
+    twentyInJune(19);
     kill("2026-07-06", 2);
-    var chart = chart("2026-07");
-    assertEquals(List.of("centre 2.00%"), labels(chart));
-    assertEquals(List.of("Too few bodies for limits."), chart.notes());
-    assertEquals(1, chart.points().size());
+    var july = shop.summary("2026-07", LATER);
+    assertEquals(List.of(), july.charts());
+    assertEquals(
+        "Beef has 19 bodies chilled in the twelve months before: a chart of the chiller needs 20."
+            + " Every body stands in the list at the end.",
+        july.losses().notes().get(0));
   }
 
+  /** June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128. */
   @Test
-  void of_two_bodies_has_limits_of_the_mean_and_3_mean_moving_ranges_over_1_128() {
-    kill("2026-07-06", 2);
-    kill("2026-07-07", 3);
+  void has_lines_at_the_mean_and_3_mean_moving_ranges_over_1_128_of_the_months_before() {
+    twentyInJune(20);
+    kill("2026-07-06", 9);
     assertEquals(
-        List.of("centre 2.50%", "upper limit 5.16%", "lower limit \u22120.16%"),
+        List.of("usual 2.50%", "seldom above 5.16%", "seldom below \u22120.16%"),
         labels(chart("2026-07")));
   }
 
   @Test
   void shows_the_months_before_and_never_those_after() {
-    kill("2026-06-30", 2);
+    twentyInJune(20);
     kill("2026-07-06", 2);
     kill("2026-07-07", 3);
     kill("2026-08-03", 2);
-    assertEquals(3, chart("2026-07").points().size());
+    assertEquals(22, chart("2026-07").points().size());
     assertEquals(
         List.of("June 2026", "July 2026"),
         chart("2026-07").xTicks().stream().map(ChartView.Tick::label).toList());
   }
 
   @Test
-  void takes_its_limits_from_the_whole_series_and_says_so() {
+  void does_not_move_its_lines_when_later_months_come() {
+    twentyInJune(20);
     kill("2026-07-06", 2);
-    kill("2026-07-07", 3);
-    kill("2026-08-03", 4);
-    assertTrue(
-        chart("2026-07")
-            .notes()
-            .get(0)
-            .endsWith("They come from all 3 bodies killed from 6 July 2026 to 3 August 2026."));
-    assertEquals("centre 3.00%", labels(chart("2026-07")).get(0));
+    var before = chart("2026-07");
+    kill("2026-08-03", 9);
+    assertEquals(before, chart("2026-07"));
   }
 
   @Test
-  void names_a_body_beyond_the_limits_in_its_own_month_alone() {
+  void forgets_what_is_more_than_twelve_months_ago() {
     for (int day = 1; day <= 20; day++) {
-      kill(LocalDate.of(2026, 7, day).toString(), day == 10 ? 9 : 2 + day % 2);
+      kill(LocalDate.of(2025, 6, day).toString(), 9);
     }
+    twentyInJune(20);
+    kill("2026-07-06", 2);
+    assertEquals("usual 2.50%", labels(chart("2026-07")).get(0));
+  }
+
+  @Test
+  void names_a_body_beyond_the_lines_in_its_own_month_alone() {
+    twentyInJune(20);
+    kill("2026-07-10", 9);
     kill("2026-08-03", 2);
     var july = chart("2026-07");
-    assertEquals("K10 lost 9.00%: more than the upper limit.", july.notes().get(0));
-    assertEquals("K10", july.points().get(9).label());
-    assertTrue(july.points().get(9).signal());
+    assertEquals(
+        "K21 lost 9.00% in the chiller; bodies of the last twelve months lost 0.00% to 5.16%.",
+        july.notes().get(0));
+    assertEquals("K21", july.points().get(20).label());
+    assertTrue(july.points().get(20).signal());
     var august = chart("2026-08");
-    assertTrue(august.points().get(9).signal());
-    assertEquals("", august.points().get(9).label());
-    assertFalse(august.notes().stream().anyMatch(note -> note.contains("K10")));
+    assertEquals("", august.points().get(20).label());
+    assertFalse(august.notes().stream().anyMatch(note -> note.contains("K21")));
   }
 
   @Test
   void is_of_the_months_main_species_and_of_each_other_with_five_bodies() {
+    for (String species : List.of("beef", "lamb", "pork")) {
+      for (int day = 1; day <= 20; day++) {
+        kill(species, LocalDate.of(2026, 6, day).toString(), 2 + day % 2);
+      }
+    }
     for (int i = 0; i < 6; i++) {
       kill("2026-07-06", 2);
     }
@@ -109,11 +124,12 @@ class MonthChartTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 12, 80, 81, 150})
   void stays_within_its_frame_and_keeps_words_apart(int number) {
+    twentyInJune(20);
     for (int i = 0; i < number; i++) {
       kill("2026-07-06", i % 17 == 16 ? 9 : 1 + i * 7 % 3);
     }
     var chart = chart("2026-07");
-    assertEquals(number, chart.points().size());
+    assertEquals(Math.max(number, Math.min(20 + number, 120)), chart.points().size());
     for (var point : chart.points()) {
       assertTrue(point.x() > chart.plot().left() && point.x() < chart.plot().right());
       assertTrue(point.y() >= chart.plot().top() && point.y() <= chart.plot().bottom());
@@ -132,15 +148,20 @@ class MonthChartTest {
 
   @Test
   void joins_its_points_in_order_of_kill() {
-    kill("2026-07-08", 3);
-    kill("2026-07-06", 2);
+    twentyInJune(20);
+    kill("2026-07-08", 4);
+    kill("2026-07-06", 1);
     var chart = chart("2026-07");
     assertEquals(
         chart.points().stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         chart.trace());
-    assertTrue(chart.points().get(0).y() > chart.points().get(1).y(), "the 2% of 6 July first");
-    assertEquals(
-        List.of("6 Jul", "8 Jul"), chart.xTicks().stream().map(ChartView.Tick::label).toList());
+    assertTrue(chart.points().get(20).y() > chart.points().get(21).y(), "the 1% of 6 July first");
+  }
+
+  private void twentyInJune(int number) {
+    for (int day = 1; day <= number; day++) {
+      kill(LocalDate.of(2026, 6, day).toString(), 2 + day % 2);
+    }
   }
 
   private void kill(String day, int percent) {

@@ -8,7 +8,7 @@ import gambrel.statement.SummaryView;
 import gambrel.statement.SummaryView.BodyRow;
 import gambrel.statement.SummaryView.Counted;
 import gambrel.statement.SummaryView.ShrinkRow;
-import gambrel.statement.SummaryView.YieldRow;
+import gambrel.statement.YieldsChapter.YieldRow;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -177,9 +177,9 @@ class MonthFiguresTest {
             month.held().size(),
             month.charts().size(),
             month.shrink().size(),
-            month.yields().size(),
+            month.yields().groups().size(),
             month.batches().size(),
-            month.totals().size(),
+            month.money().totals().size(),
             month.bodies().size()));
   }
 
@@ -214,7 +214,7 @@ class MonthFiguresTest {
   }
 
   private static YieldRow yields(SummaryView month) {
-    return month.yields().get(0).rows().get(0);
+    return month.yields().groups().get(0).rows().get(0);
   }
 
   private static BodyRow only(SummaryView month) {

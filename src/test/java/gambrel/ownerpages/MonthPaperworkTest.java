@@ -11,7 +11,7 @@ import gambrel.register.RegisterRow;
 import gambrel.statement.Fact;
 import gambrel.statement.SummaryView;
 import gambrel.statement.SummaryView.BatchRow;
-import gambrel.statement.SummaryView.Unpaid;
+import gambrel.statement.MoneyChapter.Unpaid;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -49,9 +49,9 @@ class MonthPaperworkTest {
         List.of(
             new Unpaid("10 July 2026", "Ann Lowry", "B7", "110.00"),
             new Unpaid("6 August 2026", "Bob Teasel", "B8", "132.00")),
-        august.unpaid());
-    assertEquals("242.00", august.unpaidTotal());
-    assertEquals(1, summary("2026-07", register).unpaid().size());
+        august.money().unpaid());
+    assertEquals("242.00", august.money().unpaidTotal());
+    assertEquals(1, summary("2026-07", register).money().unpaid().size());
   }
 
   @Test
@@ -60,8 +60,8 @@ class MonthPaperworkTest {
         new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
     shop.add("payments.csv", "c-ann,B7,2026-09-01,60.00");
     shop.add("payments.csv", "c-ann,B7,2026-12-01,50.00");
-    assertEquals("50.00", summary("2026-07", register).unpaidTotal());
-    assertEquals("0.00", summary(register, "2026-12-02T02:00:00Z").unpaidTotal());
+    assertEquals("50.00", summary("2026-07", register).money().unpaidTotal());
+    assertEquals("0.00", summary(register, "2026-12-02T02:00:00Z").money().unpaidTotal());
   }
 
   @Test
@@ -73,7 +73,7 @@ class MonthPaperworkTest {
                 statement("c-ann", "B7", 2, "2026-07-20", 9_000, 0)));
     assertEquals(
         List.of(new Unpaid("10 July 2026", "Ann Lowry", "B7", "90.00")),
-        summary("2026-07", register).unpaid());
+        summary("2026-07", register).money().unpaid());
   }
 
   @Test
@@ -85,15 +85,15 @@ class MonthPaperworkTest {
                 statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
     shop.add("payments.csv", "c-ann,B7,2026-07-11,115.00");
     var july = summary("2026-07", register);
-    assertTrue(july.totals().contains(new Fact("Tax on them", "$10.00")));
-    assertTrue(july.totals().contains(new Fact("Paid of them", "$115.00")));
-    assertTrue(july.totals().contains(new Fact("Still unpaid", "$0.00")));
-    assertTrue(july.totals().contains(new Fact("Owed to customers", "$5.00")));
+    assertTrue(july.money().totals().contains(new Fact("Tax on them", "$10.00")));
+    assertTrue(july.money().totals().contains(new Fact("Paid of them", "$115.00")));
+    assertTrue(july.money().totals().contains(new Fact("Still unpaid of them", "$0.00")));
+    assertTrue(july.money().totals().contains(new Fact("Owed to customers", "$5.00")));
   }
 
   @Test
   void weights_of_a_month_add_up_what_belongs_to_it() {
-    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).totals();
+    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).money().totals();
     assertEquals(
         List.of(
             new Fact("Bodies killed", "2"),

@@ -6,6 +6,10 @@ import gambrel.balance.BatchState;
 import gambrel.cuts.Species;
 import gambrel.decision.ReasonCode;
 import gambrel.decision.State;
+import gambrel.month.Completeness;
+import gambrel.month.Loss;
+import gambrel.month.Ownership;
+import gambrel.month.Sureness;
 import gambrel.notice.Severity;
 import gambrel.shop.Outcome;
 import gambrel.statement.Words;
@@ -34,7 +38,12 @@ class OwnerWordsTest {
                 .filter(code -> !OPEN_ONLY.contains(code))
                 .flatMap(code -> Stream.of(reason(code), "summary.cure." + code.id())),
             SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
-            Stream.of(Ownership.values()).map(Ownership::key),
+            Stream.of(Ownership.values()).map(o -> "worth." + o.id()),
+            Stream.of(Sureness.values()).map(s -> "sure." + s.id()),
+            Stream.of(Loss.values()).map(l -> "shrink.loss." + l.id()),
+            Stream.of(Completeness.What.values()).map(w -> "weights." + w.id()),
+            Stream.of(Completeness.What.values()).map(w -> "finding.paperwork." + w.id()),
+            Stream.of(Ownership.values()).map(o -> "summary." + o.id()),
             Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),
             Stream.of(State.values()).map(s -> "summary.state." + s.id()),
             Stream.of(BatchState.values()).map(s -> "summary.batch." + s.id()),

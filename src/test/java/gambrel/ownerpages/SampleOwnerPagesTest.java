@@ -170,7 +170,7 @@ class SampleOwnerPagesTest {
             .filter(due -> due.signum() > 0)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     var month = summary(YearMonth.parse("2026-09"));
-    assertEquals(expected, new BigDecimal(month.unpaidTotal().replace(",", "")));
+    assertEquals(expected, new BigDecimal(month.money().unpaidTotal().replace(",", "")));
   }
 
   @Test
@@ -243,7 +243,7 @@ class SampleOwnerPagesTest {
 
   private static void assertTotal(YearMonth month, String label, BigDecimal expected) {
     var printed =
-        summary(month).totals().stream()
+        summary(month).money().totals().stream()
             .filter(fact -> fact.label().equals(label))
             .map(Fact::text)
             .map(text -> new BigDecimal(text.replaceAll("[^0-9.]", "")))

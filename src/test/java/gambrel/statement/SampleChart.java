@@ -33,7 +33,14 @@ final class SampleChart {
       var signal = Math.abs(hundredths[i] - mean) > reach && hundredths.length > 1;
       var body = "B-" + (300 + i);
       if (signal) {
-        signals.add(words.say("summary.signal.beyond-limits.above", body, percent(hundredths[i])));
+        signals.add(
+            words.say(
+                "summary.signal.beyond-limits.above",
+                body,
+                percent(hundredths[i]),
+                words.say("summary.where.chill"),
+                percent(mean - reach),
+                percent(mean + reach)));
       }
       var x = PLOT.left() + (2 * i + 1) * (PLOT.right() - PLOT.left()) / (2 * hundredths.length);
       points.add(
@@ -52,9 +59,10 @@ final class SampleChart {
       lines.add(line("summary.chart.lower", mean - reach, false));
     }
     return new ChartView(
-        words.say("summary.chart", kind),
+        words.say("summary.chart.chill", kind),
         words.say(
             "summary.chart.description",
+            words.say("summary.chart.chill", kind),
             "" + hundredths.length,
             percent(mean),
             percent(mean - reach),
@@ -75,8 +83,7 @@ final class SampleChart {
 
   private static List<String> notes(Words words, List<String> signals, int values) {
     var notes = new ArrayList<>(signals);
-    notes.add(
-        values > 1 ? words.say("summary.chart.read", "1.128") : words.say("summary.chart.few"));
+    notes.add(words.say("summary.chart.read", "" + values, "March 2025", "February 2026"));
     return notes;
   }
 

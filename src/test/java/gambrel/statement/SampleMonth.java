@@ -25,6 +25,7 @@ final class SampleMonth {
         SampleStatement.SHOP,
         "March 2026",
         W.say("summary.known", "2 April 2026, 02:00"),
+        SampleLosses.firstPage(),
         List.of(
             W.count("summary.killed", bodies, "" + bodies, "beef 9, lamb 2, pork 3"),
             W.count("summary.cut", 13, "13", "2,914.6 kg", "1,994.32 kg", "68.4%"),
@@ -34,18 +35,18 @@ final class SampleMonth {
                 W.say("summary.lost.chill", "62.4 kg") + ", " + W.say("summary.lost.bench", "35.18 kg")),
             W.say("summary.left", "885.10 kg")),
         held(),
-        List.of(SampleChart.of("beef", shrink)),
         shrinkGroups(),
-        yieldGroups(),
+        SampleLosses.chapter(),
+        List.of(SampleChart.of("beef", shrink)),
+        SampleChapters.yields(yieldGroups()),
+        SampleChapters.pace(),
+        SampleChapters.value(),
         List.of(
             new SummaryView.BatchRow(
                 "S-12", "Beef sausages", "61.40", "6.90", "67.12", "1.18", "1.7", "balances"),
             new SummaryView.BatchRow(
                 "H-3", "Ham, in cure", "15.60", "1.20", "", "", "", "open, due 10 April")),
-        List.of(
-            new SummaryView.Unpaid("6 March 2026", "Muirne Ó Cathasaigh", "L-0102", "141.90"),
-            new SummaryView.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
-        "540.94",
+        SampleChapters.money(
         List.of(
             new Fact(W.say("summary.total.killed"), "" + bodies),
             new Fact(W.say("summary.total.boning"), "2,914.6 kg"),
@@ -53,7 +54,8 @@ final class SampleMonth {
             new Fact(W.say("summary.total.charges"), "$4,310.20"),
             new Fact(W.say("summary.total.tax"), "$431.02"),
             new Fact(W.say("summary.total.paid"), "$4,200.28"),
-            new Fact(W.say("summary.total.due"), "$540.94")),
+            new Fact(W.say("summary.total.due"), "$540.94"))),
+        SampleLosses.year(),
         rows,
         "kg",
         "AUD");
@@ -67,15 +69,18 @@ final class SampleMonth {
         SampleStatement.SHOP,
         "April 2026",
         W.say("summary.known", "2 May 2026, 02:00"),
+        SampleLosses.quiet(),
         List.of(W.say("summary.killed.none"), W.say("summary.held.none")),
         List.of(),
         List.of(),
+        new ShrinkChapter(List.of(), List.of(), List.of(), List.of(), List.of()),
         List.of(),
+        SampleChapters.noYields(),
+        SampleChapters.noPace(),
+        SampleChapters.noValue(),
         List.of(),
-        List.of(),
-        List.of(),
-        "",
-        List.of(),
+        SampleChapters.noMoney(),
+        new YearChapter("", List.of()),
         List.of(),
         "",
         "");
@@ -129,29 +134,29 @@ final class SampleMonth {
                     "4.12"))));
   }
 
-  private static List<SummaryView.YieldGroup> yieldGroups() {
+  private static List<YieldsChapter.YieldGroup> yieldGroups() {
     return List.of(
-        new SummaryView.YieldGroup(
+        new YieldsChapter.YieldGroup(
             W.say("summary.customers"),
             List.of(
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Beef",
                     new Counted("56.2", "5"),
                     new Counted("68.4", "8"),
                     new Counted("65.0", "8"),
                     new Counted("18.7", "8"),
                     new Counted("8.2", "8")),
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Lamb",
                     new Counted("51.5", "2"),
                     new Counted("86.9", "2"),
                     new Counted("86.9", "2"),
                     new Counted("9.3", "2"),
                     new Counted("2.9", "2")))),
-        new SummaryView.YieldGroup(
+        new YieldsChapter.YieldGroup(
             W.say("summary.own"),
             List.of(
-                new SummaryView.YieldRow(
+                new YieldsChapter.YieldRow(
                     "Pork",
                     NONE,
                     new Counted("62.2", "1"),

@@ -32,7 +32,19 @@ class TemplateRulesTest {
   private static final Pattern WORD = Pattern.compile("\\bwords\\.(\\w+)");
 
   static Stream<String> templates() {
-    return Stream.of("parts.ftlh", "statement.ftlh", "summary.ftlh", "morning.ftlh");
+    return Stream.of(
+        "parts.ftlh",
+        "statement.ftlh",
+        "summary.ftlh",
+        "summary-bodies.ftlh",
+        "summary-first.ftlh",
+        "summary-money.ftlh",
+        "summary-pace.ftlh",
+        "summary-shrink.ftlh",
+        "summary-value.ftlh",
+        "summary-year.ftlh",
+        "summary-yields.ftlh",
+        "morning.ftlh");
   }
 
   @ParameterizedTest

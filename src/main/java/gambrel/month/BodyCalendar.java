@@ -1,0 +1,33 @@
+package gambrel.month;
+
+import gambrel.reckoning.Night;
+import gambrel.shop.Outcome;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The bodies of every month, put into their months in one pass. Cancelled bodies belong to none. */
+public final class BodyCalendar {
+  private final Night night;
+  private final Map<YearMonth, MonthBodies> months = new HashMap<>();
+
+  /** The calendar of all bodies that {@code night} knows. */
+  public BodyCalendar(Night night) {
+    this.night = night;
+    for (var account : night.bodies().values()) {
+      if (account.body().outcome() != Outcome.CANCELLED) {
+        Stream.of(account.body().killed().map(YearMonth::from), MonthBodies.of(account))
+            .flatMap(Optional::stream)
+            .distinct()
+            .forEach(month -> of(month).place(account));
+      }
+    }
+  }
+
+  /** The bodies of a month; none where it has none. */
+  public MonthBodies of(YearMonth month) {
+    return months.computeIfAbsent(month, m -> new MonthBodies(night, m));
+  }
+}

@@ -1,0 +1,77 @@
+package gambrel.month;
+
+import gambrel.balance.BatchBalance;
+import gambrel.balance.BodyBalance;
+import gambrel.measure.Weight;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a body's take-home is worth at the shop's values: its packs, and its part of its batches at
+ * the mean value of their packs. Offal and bins are left out.
+ *
+ * @param value money in the major unit of what has a value
+ * @param valued take-home that has a value
+ * @param takeHome all take-home
+ */
+public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeHome) {
+  /** So much of the take-home must have a value before anything is said of the body. */
+  private static final BigFraction ENOUGH = BigFraction.of(9, 10);
+
+  private static final BodyValue NONE =
+      new BodyValue(BigFraction.ZERO, BigFraction.ZERO, BigFraction.ZERO);
+
+  /** The value of {@code body}; weights without a value are counted as such. */
+  public static BodyValue of(BodyBalance body, ItemValues values) {
+    var total = NONE;
+    for (var weighing : body.weighings().of(Step.PACK)) {
+      if (!weighing.inBatch() && !body.weighings().isOffal(weighing)) {
+        total = total.plus(of(weighing, body, values));
+      }
+    }
+    for (var batch : body.batches()) {
+      total = total.plus(of(batch, body, values));
+    }
+    return total;
+  }
+
+  private static BodyValue of(Weighing weighing, BodyBalance body, ItemValues values) {
+    return of(weighing.net(), values.of(body.weighings().tree(), weighing.item()));
+  }
+
+  private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {
+    var part = batch.partOf(body.body().id());
+    var packs = batch.weighings().stream().filter(w -> w.step() == Step.PACK).toList();
+    return of(part, mean(packs, body, values));
+  }
+
+  private static Optional<BigFraction> mean(
+      List<Weighing> packs, BodyBalance body, ItemValues values) {
+    var all = packs.stream().map(w -> of(w, body, values)).reduce(NONE, BodyValue::plus);
+    return all.valued.signum() > 0 && all.isEnough()
+        ? Optional.of(all.value.divide(all.valued))
+        : Optional.empty();
+  }
+
+  private static BodyValue of(Weight weight, Optional<BigFraction> value) {
+    var net = weight.fraction();
+    return value
+        .map(v -> new BodyValue(net.multiply(v), net, net))
+        .orElseGet(() -> new BodyValue(BigFraction.ZERO, BigFraction.ZERO, net));
+  }
+
+  /** Two bodies together. */
+  public BodyValue plus(BodyValue other) {
+    return new BodyValue(
+        value.add(other.value), valued.add(other.valued), takeHome.add(other.takeHome));
+  }
+
+  /** Whether nine tenths of the take-home, and so the value, are known. */
+  public boolean isEnough() {
+    return takeHome.signum() > 0
+        && valued.compareTo(takeHome.multiply(ENOUGH)) >= 0;
+  }
+}

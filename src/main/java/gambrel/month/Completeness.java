@@ -1,0 +1,102 @@
+package gambrel.month;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.cuts.Species;
+import gambrel.reckoning.BodyAccount;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * Which bodies lack a weight that figures are drawn from.
+ *
+ * @param what the weight
+ * @param of how many bodies should have it
+ * @param lacking those that do not
+ * @param asked of these, the ones whose species mostly has it: there it is forgotten, not left out
+ */
+public record Completeness(
+    What what, int of, List<BodyAccount> lacking, List<BodyAccount> asked) {
+  /** Copies the lists. */
+  public Completeness {
+    lacking = List.copyOf(lacking);
+    asked = List.copyOf(asked);
+  }
+
+  /** A weight that a body may lack. */
+  public enum What {
+    /** Weighed alive, not guessed. */
+    LIVE(b -> b.body().liveWeight().isPresent() && !b.body().liveGuessed()),
+    /** Hot, on the rail. */
+    HOT(b -> b.hot().isPresent()),
+    /** Cold, on the rail. */
+    COLD(b -> b.cold().isPresent()),
+    /** Bone in a bin. */
+    BONE(b -> b.outputs().flatMap(Outputs::bone).filter(w -> !w.isZero()).isPresent()),
+    /** Fat in a bin. */
+    FAT(b -> b.outputs().flatMap(Outputs::fat).filter(w -> !w.isZero()).isPresent());
+
+    private final Predicate<BodyBalance> known;
+
+    What(Predicate<BodyBalance> known) {
+      this.known = known;
+    }
+
+    /** Its name in data files and words. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    private boolean isKnown(BodyAccount account) {
+      return known.test(account.balance());
+    }
+
+    private List<BodyAccount> in(MonthBodies month) {
+      return this == BONE || this == FAT ? month.cut() : month.killed();
+    }
+  }
+
+  /** What the month's bodies lack, a weight each. */
+  public static List<Completeness> of(MonthRecords records) {
+    return Stream.of(What.values()).map(what -> of(records, what)).toList();
+  }
+
+  private static Completeness of(MonthRecords records, What what) {
+    var bodies = what.in(records.bodies());
+    var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
+    var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
+    var all = Stream.concat(before, bodies.stream()).toList();
+    var asked =
+        lacking.stream().filter(a -> isUsual(what, a.body().species(), all)).toList();
+    return new Completeness(what, bodies.size(), lacking, asked);
+  }
+
+  private static boolean isUsual(What what, Species species, List<BodyAccount> all) {
+    var like = all.stream().filter(a -> a.body().species() == species).toList();
+    return 2 * like.stream().filter(what::isKnown).count() > like.size();
+  }
+
+  /** How many have it. */
+  public int known() {
+    return of - lacking.size();
+  }
+
+  /** The finding that asks for it, where it was forgotten. */
+  Stream<Finding> finding() {
+    if (asked.isEmpty()) {
+      return Stream.empty();
+    }
+    var ids = asked.stream().map(a -> a.body().id()).toList();
+    return Stream.of(
+        new Finding(
+            FindingKind.PAPERWORK,
+            what.id(),
+            ids,
+            List.of(Evidence.count(asked.size()), Evidence.count(of), new Evidence.Bodies(ids)),
+            Optional.empty(),
+            Sureness.CERTAIN));
+  }
+}

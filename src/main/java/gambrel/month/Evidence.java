@@ -1,0 +1,67 @@
+package gambrel.month;
+
+import gambrel.cuts.Species;
+import gambrel.measure.Exact;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** One value in a finding's sentence, typed so that the page prints it in its reader's way. */
+public sealed interface Evidence {
+  /** A percentage, printed with so many decimals. */
+  record Percent(BigFraction value, int decimals) implements Evidence {}
+
+  /** A weight of the shop's unit, printed as rail weights are. */
+  record Mass(gambrel.measure.Weight value) implements Evidence {}
+
+  /** Money. */
+  record Cash(gambrel.measure.Money value) implements Evidence {}
+
+  /** Money in the major unit for one unit of weight, of time or a day; printed with cents. */
+  record Rate(BigFraction value) implements Evidence {}
+
+  /** A number of things. */
+  record Count(long value) implements Evidence {}
+
+  /** A number with its decimals: minutes, hours, days. */
+  record Number(BigFraction value, int decimals) implements Evidence {}
+
+  /** A day. */
+  record Day(LocalDate value) implements Evidence {}
+
+  /** A month. */
+  record Month(YearMonth value) implements Evidence {}
+
+  /** A species. */
+  record Kind(Species value) implements Evidence {}
+
+  /** Something that the shop itself named: a scale, a boner, a supplier, an item's printed name. */
+  record Name(String value) implements Evidence {}
+
+  /** Ids of bodies; a page may print the first few of them. */
+  record Bodies(List<String> ids) implements Evidence {
+    /** Copies the ids. */
+    public Bodies {
+      ids = List.copyOf(ids);
+    }
+  }
+
+  /** What a loss was worth, and to whom; stands last, since a sentence leaves it to the page. */
+  record Cost(Ownership whose, gambrel.measure.Money value) implements Evidence {}
+
+  /** A percentage with one decimal. */
+  static Percent percent(BigFraction value) {
+    return new Percent(value, 1);
+  }
+
+  /** A number of things. */
+  static Count count(long value) {
+    return new Count(value);
+  }
+
+  /** A percentage as a share of two numbers, one decimal. */
+  static Percent percent(BigFraction part, BigFraction whole) {
+    return percent(Exact.percent(part, whole));
+  }
+}

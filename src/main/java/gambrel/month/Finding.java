@@ -1,0 +1,45 @@
+package gambrel.month;
+
+import gambrel.measure.Money;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something in the month that asks for a look.
+ *
+ * @param kind what it is, and so what to do next
+ * @param variant which of the kind's sentences says it, such as {@code above}; empty for the only one
+ * @param subjects ids of the bodies, scales, batches or statements that it is about
+ * @param evidence the values of its sentence, in the sentence's order
+ * @param money what it costs, or would bring, in this month at the shop's values; empty where not
+ *     known
+ * @param sureness how far to trust it
+ */
+public record Finding(
+    FindingKind kind,
+    String variant,
+    List<String> subjects,
+    List<Evidence> evidence,
+    Optional<Money> money,
+    Sureness sureness) {
+  /** Most money first; those without money after, by sureness, kind and subjects. */
+  public static final Comparator<Finding> ORDER =
+      Comparator.comparing((Finding f) -> f.money().map(m -> -Math.abs(m.minor())).orElse(0L))
+          .thenComparing(Finding::sureness)
+          .thenComparing(Finding::kind)
+          .thenComparing(Finding::variant)
+          .thenComparing(f -> String.join(" ", f.subjects()));
+
+  /** Copies the lists. */
+  public Finding {
+    subjects = List.copyOf(subjects);
+    evidence = List.copyOf(evidence);
+  }
+
+  /** The key of its words under a prefix that ends in a dot: {@code finding.scale.rail}. */
+  public String key(String prefix) {
+    String key = prefix + kind.id();
+    return variant.isEmpty() ? key : key + "." + variant;
+  }
+}

@@ -1,0 +1,57 @@
+package gambrel.month;
+
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.measure.Exact;
+import gambrel.shop.ItemValue;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a unit of weight of an item is worth to the shop on one day, by {@code values.csv}: the item's
+ * own value, else that of the nearest part above it that has one, the carcase left out. Of several
+ * rows for an item the last one counts.
+ */
+public final class ItemValues {
+  private final List<ItemValue> inForce;
+
+  /** The values in force on {@code day}. */
+  public ItemValues(List<ItemValue> values, LocalDate day) {
+    this.inForce =
+        values.stream()
+            .filter(v -> v.from().filter(from -> from.isAfter(day)).isEmpty())
+            .filter(v -> v.to().filter(to -> to.isBefore(day)).isEmpty())
+            .toList();
+  }
+
+  /** Money in the major unit for a unit of weight of {@code item}; empty where no value is given. */
+  public Optional<BigFraction> of(CutTree tree, String item) {
+    return carrier(tree, item).flatMap(part -> own(part.id()));
+  }
+
+  /** The part whose value {@code item} has: itself, or the nearest above it. */
+  public Optional<Item> carrier(CutTree tree, String item) {
+    var at = tree.find(item);
+    while (at.isPresent() && !at.get().id().equals(CutTree.ROOT)) {
+      if (own(at.get().id()).isPresent()) {
+        return at;
+      }
+      at = tree.find(at.get().parent());
+    }
+    return Optional.empty();
+  }
+
+  /** The value that the shop gives to a unit of weight of the whole body. */
+  public Optional<BigFraction> carcase() {
+    return own(CutTree.ROOT);
+  }
+
+  private Optional<BigFraction> own(String item) {
+    return inForce.stream()
+        .filter(v -> v.item().equals(item))
+        .reduce((first, last) -> last)
+        .map(v -> Exact.fraction(v.value()));
+  }
+}

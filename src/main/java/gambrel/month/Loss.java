@@ -1,0 +1,78 @@
+package gambrel.month;
+
+import gambrel.balance.BodyBalance;
+import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Where a body loses weight that nobody takes home. */
+public enum Loss {
+  /** Hot to cold, of hot. */
+  CHILL(BodyFigures.CHILL),
+  /** Cold to aged, of cold. */
+  AGEING(BodyFigures.AGEING),
+  /** On the bench, of the weight into the boning room. */
+  BENCH(BodyFigures.BENCH),
+  /** In batches, of the green weight into them. */
+  BATCH(BodyFigures.BATCH);
+
+  private final Ratio.Figure figure;
+
+  Loss(Ratio.Figure figure) {
+    this.figure = figure;
+  }
+
+  /** Its name in data files and words. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The bodies of a month that it is drawn from: those killed for the rail, those cut else. */
+  public List<BodyAccount> of(MonthBodies month) {
+    return this == CHILL || this == AGEING ? month.killed() : month.cut();
+  }
+
+  /** What one body lost, of what; empty where not known. */
+  public Optional<Ratio> of(BodyBalance balance) {
+    return figure.of(balance);
+  }
+
+  /** What bodies lost together. */
+  public Ratio of(Collection<BodyAccount> accounts) {
+    return figure.of(accounts);
+  }
+
+  /** What one body lost, in per cent. */
+  public Optional<BigFraction> percent(BodyAccount account) {
+    return of(account.balance()).flatMap(Ratio::percent);
+  }
+
+  /** What one body lost as a weight. */
+  public Optional<Weight> weight(BodyAccount account) {
+    return of(account.balance()).map(Ratio::part);
+  }
+
+  /** Whether it is known of a body, from weighings up to a day. */
+  boolean isKnownBy(BodyBalance balance, LocalDate day) {
+    return of(balance).isPresent() && isWeighedBy(balance, day);
+  }
+
+  private boolean isWeighedBy(BodyBalance balance, LocalDate day) {
+    return switch (this) {
+      case CHILL -> isBy(balance.weighings().of(Step.COLD), day);
+      case AGEING -> isBy(balance.weighings().of(Step.AGED), day);
+      case BENCH, BATCH -> true;
+    };
+  }
+
+  private static boolean isBy(List<Weighing> weighings, LocalDate day) {
+    return weighings.stream().noneMatch(w -> w.date().isAfter(day));
+  }
+}

@@ -1,0 +1,30 @@
+package gambrel.month;
+
+import gambrel.reckoning.BodyAccount;
+import gambrel.shop.Customer;
+import java.util.Locale;
+import java.util.Set;
+
+/** Who bears what a body loses: figures of different owners are never added together. */
+public enum Ownership {
+  /** Customers alone. */
+  CUSTOMERS,
+  /** The shop alone. */
+  OWN,
+  /** Customers and the shop by shares. */
+  SHARED;
+
+  /** Whose a body is. */
+  public static Ownership of(BodyAccount account) {
+    Set<String> owners = account.body().owners().keySet();
+    if (!owners.contains(Customer.SHOP)) {
+      return CUSTOMERS;
+    }
+    return owners.size() == 1 ? OWN : SHARED;
+  }
+
+  /** Its name in data files, and the last part of its words' key. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,69 @@
+package gambrel.month;
+
+import gambrel.cuts.Species;
+import gambrel.measure.Money;
+import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a unit of weight on the rail is worth, by which every loss of weight is turned into money:
+ * the shop's own value of {@code carcase}, else the value of the take-home of the species' bodies cut
+ * in the month and the twelve before, over their weight into the boning room. Values are those in
+ * force on the month's last day, so that months compare by weight and not by price.
+ */
+public final class RailValue {
+  private final ItemValues values;
+  private final List<BodyAccount> cut = new ArrayList<>();
+  private final Map<Species, Optional<BigFraction>> known = new EnumMap<>(Species.class);
+  private final Currency currency;
+
+  /** The values of a month. */
+  public RailValue(MonthBodies month, Baseline baseline) {
+    var shop = month.night().shop();
+    this.values = new ItemValues(shop.values(), baseline.lastDay());
+    this.currency = shop.settings().currency();
+    Stream.of(baseline.cut(), month.cut()).forEach(cut::addAll);
+  }
+
+  /** The values in force on the month's last day. */
+  public ItemValues items() {
+    return values;
+  }
+
+  /** Money in the major unit for a unit of weight on the rail; empty where values are missing. */
+  public Optional<BigFraction> of(Species species) {
+    return values.carcase().or(() -> known.computeIfAbsent(species, this::fromCuts));
+  }
+
+  /** What a weight is worth. */
+  public Optional<Money> of(Species species, Weight weight) {
+    return of(species, weight.fraction());
+  }
+
+  /** What a weight in the shop's unit is worth. */
+  public Optional<Money> of(Species species, BigFraction weight) {
+    return of(species).map(rate -> Money.of(rate.multiply(weight), currency));
+  }
+
+  private Optional<BigFraction> fromCuts(Species species) {
+    var worth = BigFraction.ZERO;
+    var boned = BigFraction.ZERO;
+    for (var account : cut.stream().filter(a -> a.body().species() == species).toList()) {
+      var boning = account.balance().boning().filter(w -> !w.isZero());
+      var value = BodyValue.of(account.balance(), values);
+      if (boning.isPresent() && value.isEnough()) {
+        worth = worth.add(value.value());
+        boned = boned.add(boning.get().fraction());
+      }
+    }
+    return boned.signum() == 0 ? Optional.empty() : Optional.of(worth.divide(boned));
+  }
+}

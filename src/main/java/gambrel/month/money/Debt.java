@@ -1,0 +1,78 @@
+package gambrel.month.money;
+
+import gambrel.month.MonthBodies;
+import gambrel.measure.Money;
+import gambrel.reckoning.Night;
+import gambrel.register.Register;
+import gambrel.register.RegisterRow;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * An issued statement and what has been paid of it by now.
+ *
+ * @param statement its latest revision
+ * @param since the day of its first revision: a revision does not make a debt younger
+ * @param month the month that it belongs to
+ * @param paid by now
+ */
+public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid) {
+  /** Oldest first. */
+  private static final Comparator<Debt> ORDER =
+      Comparator.comparing(Debt::since)
+          .thenComparing(debt -> debt.statement().customer())
+          .thenComparing(debt -> debt.statement().body());
+
+  /** Charges and tax less payments; negative where the shop owes the customer. */
+  public Money due() {
+    return statement.charges().plus(statement.tax()).minus(paid);
+  }
+
+  /** Every statement of {@code month}, oldest first. */
+  public static List<Debt> of(MonthBodies month, Register register) {
+    return where(month.night(), register, month.month()::equals);
+  }
+
+  /** Every statement of {@code month} and before, oldest first. */
+  public static List<Debt> until(MonthBodies month, Register register) {
+    return where(month.night(), register, m -> !m.isAfter(month.month()));
+  }
+
+  private static List<Debt> where(
+      Night night, Register register, Predicate<YearMonth> belongs) {
+    var first = new HashMap<String, LocalDate>();
+    register
+        .rows()
+        .forEach(
+            row -> first.merge(key(row), row.issued().toLocalDate(), Debt::earlier));
+    return register.latest().stream()
+        .map(row -> new Debt(row, first.get(key(row)), month(night, row), paid(night, row)))
+        .filter(debt -> belongs.test(debt.month()))
+        .sorted(ORDER)
+        .toList();
+  }
+
+  /** The month of the statement's body; of the statement itself where the body is gone. */
+  private static YearMonth month(Night night, RegisterRow row) {
+    return Optional.ofNullable(night.bodies().get(row.body()))
+        .flatMap(MonthBodies::of)
+        .orElseGet(() -> YearMonth.from(row.issued()));
+  }
+
+  private static Money paid(Night night, RegisterRow row) {
+    return night.paid(row.customer(), row.body());
+  }
+
+  private static LocalDate earlier(LocalDate a, LocalDate b) {
+    return a.isBefore(b) ? a : b;
+  }
+
+  private static String key(RegisterRow row) {
+    return row.customer() + '\n' + row.body();
+  }
+}

@@ -1,0 +1,70 @@
+package gambrel.month.pace;
+
+import gambrel.cuts.Item;
+import gambrel.cuts.Species;
+import gambrel.month.MonthRecords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * How fast one boner boned one kind of piece in a month.
+ *
+ * @param species the species
+ * @param item the piece
+ * @param boner who; empty for all together
+ * @param month in the month
+ * @param before in the twelve months before; empty where it is not known
+ */
+public record PaceLine(
+    Species species, Item item, Optional<String> boner, Pace month, Optional<Pace> before) {
+
+  /**
+   * What a month says about pace.
+   *
+   * @param lines by species and piece in tree order: all together where there are several boners,
+   *     then each
+   * @param breaks gaps of the month that were left out
+   */
+  public record Chapter(List<PaceLine> lines, int breaks) {
+    /** Copies the lines. */
+    public Chapter {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** The pace of a month. */
+  public static Chapter of(MonthRecords records) {
+    var readings = PaceReadings.of(records);
+    var lines = new ArrayList<PaceLine>();
+    for (var species : Species.values()) {
+      for (var item : records.night().shop().cuts().of(species).items()) {
+        lines.addAll(of(species, item, readings.month(), readings.before()));
+      }
+    }
+    return new Chapter(lines, readings.month().breaks());
+  }
+
+  private static List<PaceLine> of(Species species, Item item, Stints now, Stints before) {
+    var boners = new TreeSet<String>();
+    now.counted().stream()
+        .filter(s -> s.species() == species && s.item().equals(item.id()))
+        .forEach(s -> boners.add(s.boner()));
+    var who = new ArrayList<Optional<String>>();
+    if (boners.size() > 1) {
+      who.add(Optional.empty());
+    }
+    boners.forEach(boner -> who.add(Optional.of(boner)));
+    var lines = new ArrayList<PaceLine>();
+    for (var boner : who) {
+      now.of(boner, species, item.id())
+          .ifPresent(
+              pace ->
+                  lines.add(
+                      new PaceLine(
+                          species, item, boner, pace, before.of(boner, species, item.id()))));
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,142 @@
+package gambrel.month.pace;
+
+import gambrel.balance.BodyBalance;
+import gambrel.cuts.Species;
+import gambrel.measure.Weight;
+import gambrel.month.Spread;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Reads times of work from weighings on the block whose boner is known. A piece took as long as it is
+ * from its weighing to the next that the same boner makes that day; the day's last piece has no end.
+ * Only the topmost block weighings of a body count, since a rump weighed while its quarter is being
+ * boned ends nothing. Times of packing scales are never read: they show the packer.
+ *
+ * @param counted the stints that show work
+ * @param breaks how many were left out because something else was done meanwhile
+ */
+public record Stints(List<Stint> counted, int breaks) {
+  /** Weighings closer together than this were of pieces fetched together. */
+  private static final Duration TOGETHER = Duration.ofMinutes(1);
+
+  /** Whatever took longer than this was not work on one piece. */
+  private static final BigFraction LONGEST = BigFraction.of(60);
+
+  /** Nor was what took so many times as long as such a piece usually takes. */
+  private static final int TIMES_USUAL = 3;
+
+  private static final long MILLIS_A_MINUTE = 60_000;
+
+  /** Copies the stints. */
+  public Stints {
+    counted = List.copyOf(counted);
+  }
+
+  private record Start(Weighing weighing, Species species) {
+    Stint until(Weighing next) {
+      long millis = Duration.between(weighing.time(), next.time()).toMillis();
+      return new Stint(
+          weighing.boner(),
+          species,
+          item(),
+          1,
+          weighing.net(),
+          BigFraction.of(millis, MILLIS_A_MINUTE));
+    }
+
+    /** Left and right are one kind of piece. */
+    private String item() {
+      return weighing.item().replaceFirst("^(left|right)-", "");
+    }
+  }
+
+  /** The stints that began on {@code when}. */
+  public static Stints of(Collection<BodyBalance> bodies, Predicate<LocalDate> when) {
+    var days = new TreeMap<String, Map<LocalDate, List<Start>>>();
+    for (var body : bodies) {
+      for (var weighing : body.topmostBlocks()) {
+        if (!weighing.boner().isEmpty() && when.test(weighing.date())) {
+          days.computeIfAbsent(weighing.boner(), b -> new TreeMap<>())
+              .computeIfAbsent(weighing.date(), d -> new ArrayList<>())
+              .add(new Start(weighing, body.body().species()));
+        }
+      }
+    }
+    var all = new ArrayList<Stint>();
+    days.values().forEach(own -> own.values().forEach(day -> read(day, all)));
+    return withoutBreaks(all);
+  }
+
+  private static void read(List<Start> day, List<Stint> all) {
+    day.sort((a, b) -> Weighing.BY_TIME.compare(a.weighing(), b.weighing()));
+    var waiting = new ArrayList<Start>();
+    for (var start : day) {
+      if (!waiting.isEmpty() && !isTogether(waiting, start)) {
+        all.add(join(waiting, start.weighing()));
+        waiting.clear();
+      }
+      waiting.add(start);
+    }
+  }
+
+  private static boolean isTogether(List<Start> waiting, Start next) {
+    var last = waiting.get(waiting.size() - 1).weighing();
+    return Duration.between(last.time(), next.weighing().time()).compareTo(TOGETHER) < 0;
+  }
+
+  private static Stint join(List<Start> fetched, Weighing next) {
+    var first = fetched.get(0).until(next);
+    var weight = Weight.sum(fetched.stream().map(start -> start.weighing().net()).toList());
+    return new Stint(
+        first.boner(), first.species(), first.item(), fetched.size(), weight, first.minutes());
+  }
+
+  private static Stints withoutBreaks(List<Stint> all) {
+    var usual =
+        all.stream()
+            .collect(Collectors.groupingBy(Stints::piece, TreeMap::new, Collectors.toList()));
+    var counted = new ArrayList<Stint>();
+    for (var like : usual.values()) {
+      var median = Spread.of(like.stream().map(Stint::minutesEach).toList()).orElseThrow().median();
+      like.stream().filter(s -> isWork(s, median)).forEach(counted::add);
+    }
+    return new Stints(counted, all.size() - counted.size());
+  }
+
+  private static boolean isWork(Stint stint, BigFraction usual) {
+    var each = stint.minutesEach();
+    return each.compareTo(LONGEST) <= 0
+        && each.compareTo(usual.multiply(TIMES_USUAL)) <= 0;
+  }
+
+  private static String piece(Stint stint) {
+    return stint.species().id() + ' ' + stint.item();
+  }
+
+  /** The pace of all work on a species. */
+  public Optional<Pace> of(Species species) {
+    return Pace.of(counted.stream().filter(s -> s.species() == species).toList());
+  }
+
+  /** What a boner's time comes to, a boner and piece each; {@code boner} empty for all together. */
+  Optional<Pace> of(Optional<String> boner, Species species, String item) {
+    var own =
+        counted.stream()
+            .filter(s -> boner.isEmpty() || s.boner().equals(boner.get()))
+            .filter(s -> s.species() == species && s.item().equals(item))
+            .toList();
+    return Pace.of(own);
+  }
+}

@@ -1,0 +1,63 @@
+package gambrel.month.value;
+
+import gambrel.measure.Weight;
+import gambrel.month.BodyValue;
+import gambrel.month.ItemValues;
+import gambrel.month.Spread;
+import gambrel.reckoning.BodyAccount;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a body's take-home is worth on a unit of its cold weight.
+ *
+ * @param account the body
+ * @param worth its take-home at the values of one day, money in the major unit
+ * @param cold its cold weight
+ */
+public record BodyWorth(BodyAccount account, BigFraction worth, Weight cold) {
+
+  /** Of every body of which cold weight and value are known, least first, then by id. */
+  public static List<BodyWorth> of(Collection<BodyAccount> accounts, ItemValues values) {
+    return accounts.stream()
+        .flatMap(account -> of(account, values).stream())
+        .sorted(
+            Comparator.comparing(BodyWorth::rate)
+                .thenComparing(worth -> worth.account().body().id()))
+        .toList();
+  }
+
+  private static Optional<BodyWorth> of(BodyAccount account, ItemValues values) {
+    var value = BodyValue.of(account.balance(), values);
+    return account
+        .balance()
+        .cold()
+        .filter(cold -> !cold.isZero() && value.isEnough())
+        .map(cold -> new BodyWorth(account, value.value(), cold));
+  }
+
+  /** Money in the major unit for a unit of cold weight. */
+  public BigFraction rate() {
+    return worth.divide(cold.fraction());
+  }
+
+  /** All worth over all cold weight; empty without bodies. */
+  public static Optional<BigFraction> rateOf(Collection<BodyWorth> bodies) {
+    var cold = Weight.sum(bodies.stream().map(BodyWorth::cold).toList());
+    return cold.isZero()
+        ? Optional.empty()
+        : Optional.of(
+            bodies.stream()
+                .map(BodyWorth::worth)
+                .reduce(BigFraction.ZERO, BigFraction::add)
+                .divide(cold.fraction()));
+  }
+
+  /** The spread of the bodies' rates. */
+  public static Optional<Spread> spreadOf(Collection<BodyWorth> bodies) {
+    return Spread.of(bodies.stream().map(BodyWorth::rate).toList());
+  }
+}

@@ -1,0 +1,92 @@
+package gambrel.month.value;
+
+import gambrel.measure.Money;
+import gambrel.month.Evidence;
+import gambrel.month.Finding;
+import gambrel.month.FindingKind;
+import gambrel.month.LikeWithLike.Difference;
+import gambrel.month.MonthRecords;
+import gambrel.month.Ownership;
+import gambrel.month.Settled;
+import gambrel.month.Sureness;
+import gambrel.reckoning.BodyAccount;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Ways of cutting the shop's own bodies that realised less than another way, beyond chance. What a
+ * customer orders is the customer's choice and no finding.
+ */
+public final class ChoiceFindings {
+  private final MonthRecords records;
+  private final CutChoices choices;
+
+  private ChoiceFindings(MonthRecords records) {
+    this.records = records;
+    this.choices = new CutChoices(records.rail().items());
+  }
+
+  /** The findings of a month. */
+  public static List<Finding> of(MonthRecords records) {
+    var findings = new ArrayList<Finding>();
+    var own = new ChoiceFindings(records);
+    for (var choice : own.choices.of(Lately.settled(records))) {
+      for (var way : choice.ways()) {
+        way.toBest()
+            .filter(difference -> difference.high() < 0)
+            .flatMap(difference -> own.finding(choice, way, difference))
+            .ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  private Optional<Finding> finding(
+      CutChoice choice, CutChoice.Way way, Difference difference) {
+    var cuts =
+        choices.cuts(choice.piece(), choice.perPiece(), ownBodies()).stream()
+            .filter(cut -> cut.account().body().species() == choice.species())
+            .filter(cut -> cut.way().equals(ids(way)))
+            .toList();
+    if (cuts.isEmpty()) {
+      return Optional.empty();
+    }
+    var less = choice.best().value().subtract(way.value());
+    var missed =
+        cuts.stream()
+            .map(cut -> cut.base().fraction().multiply(less))
+            .reduce(BigFraction.ZERO, BigFraction::add);
+    return Optional.of(
+        new Finding(
+            FindingKind.CUT_CHOICE,
+            choice.perPiece() ? "piece" : "body",
+            cuts.stream().map(cut -> cut.account().body().id()).sorted().toList(),
+            List.of(
+                new Evidence.Name(choice.piece().name()),
+                new Evidence.Name(names(choice.best())),
+                new Evidence.Name(names(way)),
+                new Evidence.Rate(less),
+                Evidence.count(difference.others()),
+                Evidence.count(difference.bodies()),
+                Evidence.count(cuts.size())),
+            Optional.of(Money.of(missed, records.night().shop().settings().currency())),
+            Sureness.LIKELY));
+  }
+
+  private List<BodyAccount> ownBodies() {
+    return Settled.of(records.bodies().cut()).stream()
+        .filter(a -> Ownership.of(a) == Ownership.OWN)
+        .toList();
+  }
+
+  private static String ids(CutChoice.Way way) {
+    return way.items().stream().map(item -> item.id()).collect(Collectors.joining(" "));
+  }
+
+  private static String names(CutChoice.Way way) {
+    return way.items().stream().map(item -> item.name()).collect(Collectors.joining(", "));
+  }
+}

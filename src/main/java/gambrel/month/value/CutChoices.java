@@ -1,0 +1,116 @@
+package gambrel.month.value;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.PieceBalance;
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.cuts.Kind;
+import gambrel.cuts.Species;
+import gambrel.measure.Weight;
+import gambrel.month.ItemValues;
+import gambrel.reckoning.BodyAccount;
+import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Finds the pieces that a shop cut in more than one way. The way of a body is the set of parts
+ * directly under the piece of which it has end products that are food, or the piece itself. What a
+ * way realised is the worth of all end products under the piece, at one day's values, over the
+ * piece's weight on the block. Where it was not weighed there, it is over the body's weight into the
+ * boning room, which makes pieces sold on the bone and boned out comparable.
+ */
+public final class CutChoices {
+  private final ItemValues values;
+
+  /** At these values. */
+  public CutChoices(ItemValues values) {
+    this.values = values;
+  }
+
+  /**
+   * One body's way with a piece.
+   *
+   * @param way the ids of the parts, joined by blanks
+   * @param worth money in the major unit
+   * @param base the weight that it is worth it on
+   */
+  record Cut(BodyAccount account, String way, BigFraction worth, Weight base) {
+    BigFraction rate() {
+      return worth.divide(base.fraction());
+    }
+  }
+
+  /** The choices among some bodies, by species in tree order. */
+  public List<CutChoice> of(Collection<BodyAccount> accounts) {
+    var open = new ArrayList<Ways>();
+    for (var species : Species.values()) {
+      var own = accounts.stream().filter(a -> a.body().species() == species).toList();
+      if (!own.isEmpty()) {
+        var tree = own.get(0).balance().weighings().tree();
+        tree.items().stream()
+            .filter(item -> isChoice(tree, item))
+            .forEach(item -> ways(species, item, own).ifPresent(open::add));
+      }
+    }
+    int comparisons = open.stream().mapToInt(Ways::pairs).sum();
+    return open.stream().map(ways -> ways.compared(comparisons)).toList();
+  }
+
+  private static boolean isChoice(CutTree tree, Item item) {
+    return (item.kind() == Kind.PIECE || item.kind() == Kind.MEAT)
+        && !tree.children(item.id()).isEmpty();
+  }
+
+  private Optional<Ways> ways(Species species, Item piece, List<BodyAccount> accounts) {
+    return Ways.of(species, piece, true, cuts(piece, true, accounts))
+        .or(() -> Ways.of(species, piece, false, cuts(piece, false, accounts)));
+  }
+
+  /** What each of the bodies made of a piece, so far as that is known. */
+  List<Cut> cuts(Item piece, boolean perPiece, Collection<BodyAccount> accounts) {
+    return accounts.stream().flatMap(a -> cut(piece, perPiece, a).stream()).toList();
+  }
+
+  private Optional<Cut> cut(Item piece, boolean perPiece, BodyAccount account) {
+    var body = account.balance();
+    var products = new Products(body, values);
+    var under = products.under(piece.id());
+    var way = way(products, under, piece, body.weighings().tree());
+    var base = perPiece ? block(body, piece) : body.boning();
+    var worth = products.worth(under);
+    return way.isEmpty() || worth.isEmpty()
+        ? Optional.empty()
+        : base.filter(weight -> !weight.isZero())
+            .map(weight -> new Cut(account, way, worth.get(), weight));
+  }
+
+  private static String way(
+      Products products, List<Weighing> under, Item piece, CutTree tree) {
+    return under.stream()
+        .filter(products::isFood)
+        .map(w -> part(tree, piece, w.item()))
+        .distinct()
+        .sorted(Comparator.comparingInt(tree::order))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** The part directly under the piece that an item comes from; the piece for itself. */
+  private static String part(CutTree tree, Item piece, String item) {
+    var path = tree.path(item);
+    int at = path.indexOf(piece);
+    return path.get(Math.min(at + 1, path.size() - 1)).id();
+  }
+
+  private static Optional<Weight> block(BodyBalance body, Item piece) {
+    return body.pieces().stream()
+        .filter(p -> p.item().equals(piece.id()))
+        .findFirst()
+        .map(PieceBalance::block);
+  }
+}

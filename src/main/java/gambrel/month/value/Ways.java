@@ -1,0 +1,106 @@
+package gambrel.month.value;
+
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.cuts.Species;
+import gambrel.measure.Weight;
+import gambrel.month.LikeWithLike;
+import gambrel.month.LikeWithLike.Sample;
+import gambrel.month.Spread;
+import gambrel.month.value.CutChoices.Cut;
+import gambrel.month.yields.OnTheBone;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * The bodies that were cut in each of a piece's ways.
+ *
+ * @param cuts by way, at least two
+ */
+record Ways(Species species, Item piece, boolean perPiece, SortedMap<String, List<Cut>> cuts) {
+
+  /**
+   * The ways that enough bodies were cut in; empty where there is no choice. Without the piece's own
+   * weight, only ways on and off the bone are a choice.
+   */
+  static Optional<Ways> of(Species species, Item piece, boolean perPiece, List<Cut> cuts) {
+    TreeMap<String, List<Cut>> byWay =
+        cuts.stream().collect(Collectors.groupingBy(Cut::way, TreeMap::new, Collectors.toList()));
+    byWay.values().removeIf(some -> some.size() < CutChoice.FEWEST);
+    boolean choice = byWay.size() > 1 && (perPiece || areOnAndOffTheBone(byWay.keySet()));
+    return choice
+        ? Optional.of(new Ways(species, piece, perPiece, byWay))
+        : Optional.empty();
+  }
+
+  /** Off the block, only bone can be told: trim of a piece that was not weighed lies in a common tub. */
+  private static boolean areOnAndOffTheBone(Set<String> ways) {
+    return ways.stream().map(Ways::isOnTheBone).distinct().count() == 2;
+  }
+
+  private static boolean isOnTheBone(String way) {
+    return Stream.of(way.split(" ")).anyMatch(OnTheBone::is);
+  }
+
+  /** Any way might have come out best against any other. */
+  int pairs() {
+    return cuts.size() * (cuts.size() - 1) / 2;
+  }
+
+  /** Held against the best of them, as one of so many comparisons. */
+  CutChoice compared(int comparisons) {
+    String best =
+        cuts.entrySet().stream()
+            .max(Comparator.comparing((Map.Entry<String, List<Cut>> e) -> rate(e.getValue())))
+            .orElseThrow()
+            .getKey();
+    var ways =
+        cuts.keySet().stream()
+            .map(way -> way(way, best, comparisons))
+            .sorted(Comparator.comparing(CutChoice.Way::value).reversed())
+            .toList();
+    return new CutChoice(species, piece, perPiece, ways);
+  }
+
+  private CutChoice.Way way(String way, String best, int comparisons) {
+    var own = cuts.get(way);
+    var tree = own.get(0).account().balance().weighings().tree();
+    var toBest =
+        way.equals(best)
+            ? Optional.<LikeWithLike.Difference>empty()
+            : LikeWithLike.of(samples(own, cuts.get(best)), way, comparisons);
+    return new CutChoice.Way(
+        items(tree, way),
+        own.size(),
+        rate(own),
+        Spread.of(own.stream().map(Cut::rate).toList()).orElseThrow(),
+        toBest);
+  }
+
+  private static List<Item> items(CutTree tree, String way) {
+    return Stream.of(way.split(" ")).flatMap(id -> tree.find(id).stream()).toList();
+  }
+
+  private static List<Sample> samples(List<Cut> some, List<Cut> best) {
+    return Stream.concat(some.stream(), best.stream()).map(Ways::sample).toList();
+  }
+
+  private static Sample sample(Cut cut) {
+    var body = cut.account().body();
+    return new Sample(body.id(), body.category(), cut.way(), cut.rate().doubleValue());
+  }
+
+  private static BigFraction rate(List<Cut> cuts) {
+    var worth = cuts.stream().map(Cut::worth).reduce(BigFraction.ZERO, BigFraction::add);
+    var base = Weight.sum(cuts.stream().map(Cut::base).toList());
+    return worth.divide(base.fraction());
+  }
+}

@@ -1,0 +1,111 @@
+package gambrel.month.yields;
+
+import gambrel.cuts.Species;
+import gambrel.month.Baseline;
+import gambrel.month.LikeWithLike;
+import gambrel.month.LikeWithLike.Difference;
+import gambrel.month.LikeWithLike.Sample;
+import gambrel.month.MonthBodies;
+import gambrel.month.Ratio;
+import gambrel.month.Settled;
+import gambrel.reckoning.BodyAccount;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * How much bone, as a share of the weight into the boning room, each boner's bodies gave against
+ * bodies of the same class, cut the same way, that others boned. Bone bins that weigh more than the
+ * others' hold meat. Compared are the month's bodies; where a boner has fewer than {@link #ENOUGH},
+ * his latest before the month fill them up. The month's second half is looked at on its own as well,
+ * so that what began in the month is not hidden by what was before; of the two looks the one that is
+ * surer counts.
+ *
+ * @param species the species
+ * @param differences by boner, in percentage points
+ */
+public record BonerComparison(Species species, SortedMap<String, Difference> differences) {
+  /** So many bodies of a boner tell enough of him. */
+  public static final int ENOUGH = 20;
+
+  private static final int HALF = 15;
+
+  /** The species in which boners can be compared. */
+  public static List<BonerComparison> of(MonthBodies month, Baseline baseline) {
+    var found = new ArrayList<BonerComparison>();
+    for (var species : Species.values()) {
+      var whole = byBoner(species, Settled.of(month.cut()));
+      var late = late(species, month);
+      fillUp(whole, byBoner(species, Settled.of(baseline.cut())));
+      int looks = LikeWithLike.eachAgainstTheRest(late).isEmpty() ? 1 : 2;
+      var differences = LikeWithLike.eachAgainstTheRest(all(whole), looks);
+      LikeWithLike.eachAgainstTheRest(late, looks)
+          .forEach((boner, d) -> differences.merge(boner, d, BonerComparison::surer));
+      if (!differences.isEmpty()) {
+        found.add(new BonerComparison(species, differences));
+      }
+    }
+    return found;
+  }
+
+  private static List<Sample> late(Species species, MonthBodies month) {
+    return all(
+        byBoner(
+            species,
+            Settled.of(month.cut()).stream()
+                .filter(a -> a.balance().lastCut().orElseThrow().getDayOfMonth() > HALF)
+                .toList()));
+  }
+
+  private static void fillUp(
+      SortedMap<String, List<Sample>> month, SortedMap<String, List<Sample>> before) {
+    month.forEach(
+        (boner, bodies) -> {
+          var earlier = before.getOrDefault(boner, List.of());
+          int missing = Math.max(0, ENOUGH - bodies.size());
+          bodies.addAll(earlier.subList(Math.max(0, earlier.size() - missing), earlier.size()));
+        });
+  }
+
+  private static List<Sample> all(SortedMap<String, List<Sample>> byBoner) {
+    return byBoner.values().stream().flatMap(List::stream).toList();
+  }
+
+  /** The one whose interval lies higher. */
+  private static Difference surer(Difference a, Difference b) {
+    return b.low() > a.low() ? b : a;
+  }
+
+  /** In order of the last cut. */
+  private static SortedMap<String, List<Sample>> byBoner(
+      Species species, Collection<BodyAccount> accounts) {
+    var samples = new TreeMap<String, List<Sample>>();
+    accounts.stream()
+        .filter(a -> a.body().species() == species)
+        .sorted(
+            Comparator.comparing((BodyAccount a) -> a.balance().lastCut().orElseThrow().toInstant())
+                .thenComparing(a -> a.body().id()))
+        .flatMap(a -> sample(a).stream())
+        .forEach(s -> samples.computeIfAbsent(s.group(), boner -> new ArrayList<>()).add(s));
+    return samples;
+  }
+
+  private static Optional<Sample> sample(BodyAccount account) {
+    var boner = Boners.of(account.balance());
+    var bone = YieldFigure.BONE.figure().of(account.balance()).flatMap(Ratio::percent);
+    return boner.isEmpty() || bone.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Sample(
+                account.body().id(), kind(account), boner.get(), bone.get().doubleValue()));
+  }
+
+  /** Bodies of one class, cut the same way. */
+  public static String kind(BodyAccount account) {
+    return account.body().category() + '|' + CutStyle.of(account.balance());
+  }
+}

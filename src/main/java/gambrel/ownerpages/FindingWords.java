@@ -1,0 +1,110 @@
+package gambrel.ownerpages;
+
+import gambrel.measure.Exact;
+import gambrel.measure.Money;
+import gambrel.month.Evidence;
+import gambrel.month.Finding;
+import gambrel.wording.Wording;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Says a finding in plain sentences: what was seen, what to do, what it is worth and to whom. */
+final class FindingWords {
+  private static final int MOST_BODIES = 6;
+
+  private final Wording wording;
+  private final Places places;
+
+  FindingWords(Wording wording, Places places) {
+    this.wording = wording;
+    this.places = places;
+  }
+
+  /** What was seen. */
+  String seen(Finding finding) {
+    var figures =
+        finding.evidence().stream()
+            .filter(evidence -> !(evidence instanceof Evidence.Cost))
+            .map(this::text)
+            .toArray(String[]::new);
+    return wording.say(finding.key("finding."), figures);
+  }
+
+  /** What to do next: the kind's own, unless the variant has a step of its own. */
+  String next(Finding finding) {
+    String own = finding.key("step.");
+    return wording.say(wording.words().has(own) ? own : "step." + finding.kind().id());
+  }
+
+  /** How far to trust it. */
+  String sure(Finding finding) {
+    return wording.say("sure." + finding.sureness().id());
+  }
+
+  /** What it is worth, a line for each who bears it. */
+  List<String> worth(Finding finding) {
+    var costs =
+        finding.evidence().stream()
+            .filter(Evidence.Cost.class::isInstance)
+            .map(Evidence.Cost.class::cast)
+            .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
+            .toList();
+    return costs.isEmpty() ? finding.money().map(this::money).stream().toList() : costs;
+  }
+
+  private String money(Money money) {
+    return wording.formats().money(money);
+  }
+
+  private String text(Evidence evidence) {
+    if (evidence instanceof Evidence.Percent percent) {
+      return wording.say("number.percent", number(percent.value(), percent.decimals()));
+    }
+    if (evidence instanceof Evidence.Number number) {
+      return number(number.value(), number.decimals());
+    }
+    if (evidence instanceof Evidence.Count count) {
+      return wording.formats().count(count.value());
+    }
+    if (evidence instanceof Evidence.Mass mass) {
+      return places.inProse(mass.value());
+    }
+    if (evidence instanceof Evidence.Cash cash) {
+      return money(cash.value());
+    }
+    return named(evidence);
+  }
+
+  private String named(Evidence evidence) {
+    if (evidence instanceof Evidence.Rate rate) {
+      return wording.formats().price(Exact.round(rate.value(), 2));
+    }
+    if (evidence instanceof Evidence.Day day) {
+      return wording.formats().date(day.value());
+    }
+    if (evidence instanceof Evidence.Month month) {
+      return wording.formats().month(month.value());
+    }
+    if (evidence instanceof Evidence.Kind kind) {
+      return wording.say("summary.kind." + kind.value().id());
+    }
+    if (evidence instanceof Evidence.Bodies bodies) {
+      return bodies(bodies.ids());
+    }
+    return ((Evidence.Name) evidence).value();
+  }
+
+  private String bodies(List<String> ids) {
+    String first = ids.stream().limit(MOST_BODIES).collect(Collectors.joining(", "));
+    int more = ids.size() - MOST_BODIES;
+    return more > 0 ? wording.say("summary.more", first, wording.formats().count(more)) : first;
+  }
+
+  private String number(BigFraction value, int decimals) {
+    BigDecimal shown = Exact.round(value, decimals);
+    return wording.formats().number(shown.setScale(decimals, RoundingMode.UNNECESSARY));
+  }
+}

@@ -1,0 +1,87 @@
+package gambrel.ownerpages;
+
+import gambrel.balance.BodyBalance;
+import gambrel.cuts.Species;
+import gambrel.measure.Weight;
+import gambrel.month.BodyFigures;
+import gambrel.month.Loss;
+import gambrel.month.MonthBodies;
+import gambrel.month.MonthRecords;
+import gambrel.month.Ratio;
+import gambrel.reckoning.BodyAccount;
+import gambrel.statement.YearChapter;
+import gambrel.wording.Wording;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The year month by month, which December's summary carries. */
+final class YearPart {
+  private final MonthRecords records;
+  private final Wording wording;
+  private final Places places;
+
+  YearPart(MonthRecords records, Wording wording, Places places) {
+    this.records = records;
+    this.wording = wording;
+    this.places = places;
+  }
+
+  YearChapter chapter() {
+    if (records.month().getMonth() != Month.DECEMBER) {
+      return new YearChapter("", List.of());
+    }
+    var months = new ArrayList<>(records.baseline().months());
+    months.remove(0);
+    months.add(records.bodies());
+    return new YearChapter(
+        wording.say("year.title", Integer.toString(records.month().getYear())),
+        Stream.of(Species.values()).flatMap(s -> species(s, months).stream()).toList());
+  }
+
+  private List<YearChapter.Group> species(Species species, List<MonthBodies> months) {
+    var rows = new ArrayList<YearChapter.Row>();
+    var killed = new ArrayList<BodyAccount>();
+    var cut = new ArrayList<BodyAccount>();
+    for (var month : months) {
+      var k = like(month.killed(), species);
+      var c = like(month.cut(), species);
+      killed.addAll(k);
+      cut.addAll(c);
+      if (!k.isEmpty() || !c.isEmpty()) {
+        rows.add(row(wording.formats().month(month.month()), k, c));
+      }
+    }
+    if (rows.isEmpty()) {
+      return List.of();
+    }
+    rows.add(row(wording.say("total"), killed, cut));
+    return List.of(new YearChapter.Group(wording.say("species." + species.id()), rows));
+  }
+
+  private static List<BodyAccount> like(List<BodyAccount> bodies, Species species) {
+    return bodies.stream().filter(a -> a.body().species() == species).toList();
+  }
+
+  private YearChapter.Row row(String month, List<BodyAccount> killed, List<BodyAccount> cut) {
+    var hot = killed.stream().map(BodyAccount::balance).flatMap(b -> hot(b)).toList();
+    return new YearChapter.Row(
+        month,
+        wording.formats().count(killed.size()),
+        wording.formats().bareWeight(Weight.sum(hot), places.hung()),
+        percent(Loss.CHILL.of(killed)),
+        percent(Loss.AGEING.of(killed)),
+        wording.formats().count(cut.size()),
+        percent(Loss.BENCH.of(cut)),
+        percent(BodyFigures.TAKE_HOME.of(cut)));
+  }
+
+  private static Stream<Weight> hot(BodyBalance balance) {
+    return balance.hot().stream();
+  }
+
+  private String percent(Ratio ratio) {
+    return Percents.bare(ratio.percent(), wording);
+  }
+}

@@ -1,0 +1,72 @@
+package gambrel.intake;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.cuts.Species;
+import gambrel.measure.Exact;
+import gambrel.shop.PublishedRanges;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+class BuiltInRangesTest {
+  private final PublishedRanges ranges = BuiltInRanges.load();
+
+  /** Univ. of Kentucky ASC-179, table 1: grass-fed from 56, grain-fed to 63. */
+  @Test
+  void dressingOfCattleIsAsKentuckyPublishedIt() {
+    var range = ranges.of(Species.BEEF, "dressing").orElseThrow();
+    assertEquals(new BigDecimal("56"), range.low());
+    assertEquals(new BigDecimal("63"), range.high());
+    assertEquals(-1, range.compare(BigFraction.of(5594, 100)));
+    assertEquals(0, range.compare(BigFraction.of(5595, 100)), "56.0 as printed");
+    assertEquals(1, range.compare(BigFraction.of(6305, 100)), "63.1 as printed");
+  }
+
+  /**
+   * National Pork Producers Council, as reprinted by the Univ. of Kentucky: 140 of 184 lb; Kansas
+   * State Univ. lamb cut-out: 22.4 + 8.7 + 12.7 + 14.0 + 5.8 %; extension table of freezer beef:
+   * 300 of 600 lb; US 1,150-lb steer table: 569 of 715 lb.
+   */
+  @Test
+  void endsOfTakeHomeRangesFollowFromThePublishedTables() {
+    assertEquals(rounded(140, 184), ranges.of(Species.PORK, "take_home").orElseThrow().high());
+    assertEquals(rounded(636, 1000), ranges.of(Species.LAMB, "take_home").orElseThrow().low());
+    var beef = ranges.of(Species.BEEF, "take_home").orElseThrow();
+    assertEquals(rounded(300, 600), beef.low().setScale(1));
+    assertEquals(rounded(569, 715), beef.high());
+  }
+
+  private static BigDecimal rounded(long part, long whole) {
+    return Exact.round(BigFraction.of(100 * part, whole), 1);
+  }
+
+  @Test
+  void nothingIsMadeUpWhereNothingWasPublished() {
+    assertTrue(ranges.of(Species.GAME, "dressing").isEmpty());
+  }
+
+  @Test
+  void everyRangeIsOfASpeciesHasItsSourceAndRunsUpwards() {
+    var species = Arrays.stream(Species.values()).map(Species::id).collect(Collectors.toSet());
+    var figures = Set.of("dressing", "chill", "take_home", "bone", "fat");
+    assertAll(
+        ranges.ranges().entrySet().stream()
+            .map(
+                entry ->
+                    () -> {
+                      var key = entry.getKey().split(" ");
+                      var range = entry.getValue();
+                      assertTrue(species.contains(key[0]), entry.getKey());
+                      assertTrue(figures.contains(key[1]), entry.getKey());
+                      assertFalse(range.source().isBlank(), entry.getKey());
+                      assertTrue(range.low().compareTo(range.high()) <= 0, entry.getKey());
+                    }));
+  }
+}
