@@ -70,7 +70,8 @@ class DamagedRowsTest {
     var notices = night().notices().stream().filter(n -> n.place().line() >= 8).toList();
     assertEquals(
         List.of(
-            "its net is longer than 500 characters", "its body is longer than 500 characters"),
+            "The row cannot be used: its net is longer than 500 characters.",
+            "The row cannot be used: its body is longer than 500 characters."),
         notices.stream().map(Notice::message).toList());
   }
 
@@ -82,8 +83,9 @@ class DamagedRowsTest {
 
     var first = night().notices().stream().filter(n -> n.place().line() == 8).findFirst();
     assertEquals(
-        "Ticket 900 of scale bench stands with other content at exports/a.csv:9, exports/a.csv:10,"
-            + " exports/a.csv:11, exports/a.csv:12, exports/a.csv:13 and more.",
+        "Ticket 900 of scale bench stands with other content at exports/a.csv:9 (net 0.15),"
+            + " exports/a.csv:10 (net 0.25), exports/a.csv:11 (net 0.35), exports/a.csv:12 (net"
+            + " 0.45), exports/a.csv:13 (net 0.55) and more.",
         first.orElseThrow().message());
   }
 
