@@ -71,6 +71,7 @@ final class FirstPart {
             new Counted(count(records.baseline().yearAgo().killed().size()), ""),
             new Counted(count(records.baseline().killed().size()), "")));
     main().ifPresent(species -> figures.addAll(figures(species)));
+    figures.removeIf(figure -> figure.month().text().isEmpty() && figure.before().text().isEmpty());
     return figures;
   }
 
