@@ -30,7 +30,8 @@ import java.util.Set;
  *   <li>{@code balance}: the mass of a body, a piece, a batch
  *   <li>{@code owner}, {@code charge}, {@code decision}: who gets what, for how much, and when
  *   <li>{@code reckoning}: a night's figures put together
- *   <li>{@code register}, {@code shrink}, {@code month}, {@code explain}: what is read off a night
+ *   <li>{@code cause}, {@code register}, {@code shrink}, {@code month}, {@code explain}: what is
+ *       read off a night
  *   <li>{@code data}: a night as tables
  *   <li>{@code statement}, {@code wording}, {@code ownerpages}: a night as pages
  *   <li>{@code intake}, {@code publish}, {@code render}: files in, files out, pages as PDF
@@ -43,7 +44,8 @@ class ArchitectureTest {
   private static final List<String> MEASURES = List.of("measure", "notice", "cuts");
   private static final List<String> NIGHT =
       List.of("shop", "weighing", "balance", "owner", "charge", "decision", "reckoning");
-  private static final List<String> READINGS = List.of("register", "shrink", "month", "explain", "data");
+  private static final List<String> READINGS = 
+      List.of("cause", "register", "shrink", "month", "explain", "data");
   private static final List<String> PAGES = List.of("statement", "wording", "ownerpages");
 
   /** The table of published ranges, which lies in the jar. */

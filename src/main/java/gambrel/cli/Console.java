@@ -47,7 +47,11 @@ final class Console {
     } else if (outcome instanceof Outcome.Busy) {
       err().println("gambrel: another run holds this output folder.");
     } else if (outcome instanceof Outcome.Failed failed) {
-      err().println("gambrel: failed, and the last published state stands: " + failed.why());
+      err()
+          .println(
+              "gambrel: failed, and the last published state stands: "
+                  + failed.why()
+                  + ". See that the disk has room and may be written to, then run again.");
     }
     return outcome.exitCode();
   }

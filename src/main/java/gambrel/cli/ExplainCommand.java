@@ -1,5 +1,6 @@
 package gambrel.cli;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.explain.Explanation;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.Outcome;
@@ -30,7 +31,8 @@ final class ExplainCommand implements Callable<Integer> {
     try {
       var inputs = arguments.read();
       var night = new Reckoner(inputs.shop(), inputs.exports()).at(arguments.asOf(inputs));
-      var explanation = Explanation.of(night, body);
+      var causes = LikelyCauses.of(night, inputs.exports());
+      var explanation = Explanation.of(night, causes, body);
       if (explanation.isEmpty()) {
         throw new RefusedException("bodies.csv has no body " + body);
       }

@@ -12,9 +12,16 @@ import java.util.List;
  * @param count how many of it one body has, at least 1; matters for parts weighed hanging
  * @param unece codes of the UN/ECE standards or the numbering they share; several where the
  *     standards number variants of one cut
+ * @param ownName whether the shop itself gave the name, which then stands in every language
  */
 public record Item(
-    String id, String parent, String name, Kind kind, int count, List<String> unece) {
+    String id,
+    String parent,
+    String name,
+    Kind kind,
+    int count,
+    List<String> unece,
+    boolean ownName) {
 
   /**
    * Copies the codes.
@@ -32,5 +39,11 @@ public record Item(
       throw new IllegalArgumentException(id + ": count " + count + " is below 1");
     }
     unece = List.copyOf(unece);
+  }
+
+  /** An item under the name that its region gives it. */
+  public Item(
+      String id, String parent, String name, Kind kind, int count, List<String> unece) {
+    this(id, parent, name, kind, count, unece, false);
   }
 }

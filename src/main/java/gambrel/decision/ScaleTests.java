@@ -68,11 +68,20 @@ public final class ScaleTests {
   }
 
   private boolean passes(Weighing weighing) {
-    var scale = weighing.scale();
     var nominal = weighing.code().nominal().map(Weight::fraction).orElseThrow();
+    return weighing.net().fraction().subtract(nominal).abs().compareTo(most(weighing)) <= 0;
+  }
+
+  /** The most by which a test may be out. */
+  public Weight limit(Weighing test) {
+    return Weight.of(most(test));
+  }
+
+  private BigFraction most(Weighing test) {
+    var scale = test.scale();
+    var nominal = test.code().nominal().map(Weight::fraction).orElseThrow();
     var division = scale.unit().convert(scale.division(), settings.unit());
-    int divisions = divisions(scale, nominal.divide(division));
-    return weighing.net().fraction().subtract(nominal).abs().compareTo(division.multiply(divisions)) <= 0;
+    return division.multiply(divisions(scale, nominal.divide(division)));
   }
 
   /** The limit in service at a load, in divisions; one division for a scale without a class. */

@@ -3,6 +3,8 @@ package gambrel.explain;
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.PieceBalance;
+import gambrel.cause.LikelyCauses;
+import gambrel.cause.Suggestion;
 import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
@@ -28,12 +30,18 @@ public final class Explanation {
 
   /** The explanation of a body, or empty if the shop has no such body. */
   public static Optional<List<String>> of(Night night, String body) {
-    return Optional.ofNullable(night.bodies().get(body))
-        .map(account -> new Explanation(night, account).lines());
+    return of(night, LikelyCauses.NONE, body);
   }
 
-  private List<String> lines() {
+  /** The same with what probably went wrong. */
+  public static Optional<List<String>> of(Night night, LikelyCauses causes, String body) {
+    return Optional.ofNullable(night.bodies().get(body))
+        .map(account -> new Explanation(night, account).lines(causes.of(body)));
+  }
+
+  private List<String> lines(List<Suggestion> likely) {
     body();
+    likely.forEach(this::likely);
     rail();
     new OutputsExplanation(balance, lines).add();
     pieces();
@@ -63,6 +71,16 @@ public final class Explanation {
         .decision()
         .released()
         .forEach(r -> lines.text("released: " + (r.code().id() + " " + r.name()).strip()));
+  }
+
+  private void likely(Suggestion suggestion) {
+    lines.text("likely cause: " + suggestion.evidence());
+    if (suggestion.lines().isEmpty()) {
+      lines.text("  " + suggestion.advice());
+    } else {
+      lines.text("  for corrections.csv, with who and when:");
+      suggestion.lines().forEach(line -> lines.text("  " + line));
+    }
   }
 
   private void rail() {

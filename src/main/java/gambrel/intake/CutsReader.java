@@ -49,7 +49,8 @@ final class CutsReader {
         row.needText("name"),
         row.need("kind", Formats.word(Kind.class)),
         row.get("count", Formats::head).orElse(1),
-        codes(row));
+        codes(row),
+        true);
   }
 
   /** A blank cell leaves a known item as it was. */
@@ -62,7 +63,8 @@ final class CutsReader {
         name.isEmpty() ? known.name() : name,
         row.get("kind", Formats.word(Kind.class)).orElse(known.kind()),
         row.get("count", Formats::head).orElse(known.count()),
-        codes.isEmpty() ? known.unece() : codes);
+        codes.isEmpty() ? known.unece() : codes,
+        !name.isEmpty() && !name.equals(known.name()));
   }
 
   private static List<String> codes(Row row) {

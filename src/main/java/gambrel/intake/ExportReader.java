@@ -7,7 +7,9 @@ import gambrel.notice.Severity;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,18 +24,25 @@ public final class ExportReader {
   private final List<Notice> notices = new ArrayList<>();
 
   private final Layouts layouts;
+  private final SteadyFile.Opener opener;
 
-  private ExportReader(Path folder, Shop shop) {
+  private ExportReader(Path folder, Shop shop, SteadyFile.Opener opener) {
+    this.opener = opener;
     layouts = new Layouts(folder, shop, notices);
   }
 
   /**
-   * Reads every {@code .csv} file under {@code exports}. A file that cannot be read is a notice and
-   * the rest goes on; of one whose columns are not known every row is broken by {@link
+   * Reads every {@code .csv} file under {@code exports}. A file that cannot be read, or that is being
+   * written just now, is a notice and the rest goes on; of one whose columns are not known every row is broken by {@link
    * #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
-    var reader = new ExportReader(folder, shop);
+    return read(folder, shop, Files::newInputStream);
+  }
+
+  /** The same with files that are opened in another way. */
+  static Exports read(Path folder, Shop shop, SteadyFile.Opener opener) {
+    var reader = new ExportReader(folder, shop, opener);
     var files = reader.files(folder.resolve(FOLDER));
     return new Exports(files, reader.notices);
   }
@@ -50,20 +59,45 @@ public final class ExportReader {
     try {
       ExportTree.list(top, FOLDER).forEach((path, entry) -> read(path, entry, files));
     } catch (IOException e) {
-      notices.add(ExportFileReader.unreadable(FOLDER, 0, "it cannot be listed"));
+      notices.add(unfinished(FOLDER, "cannot be listed"));
     }
     return files;
   }
 
   private void read(String path, ExportTree.Entry entry, List<ExportFile> files) {
     if (!entry.fault().isEmpty()) {
-      notices.add(ExportFileReader.unreadable(path, 0, entry.fault()));
+      notices.add(
+          entry.isOutOfReach()
+              ? unfinished(path, entry.fault())
+              : ExportFileReader.unreadable(path, 0, entry.fault()));
       return;
     }
-    try (var in = Files.newInputStream(entry.path())) {
-      files.add(new ExportFileReader(path, layouts.of(path), notices).read(in));
+    try {
+      SteadyFile.of(entry.path(), opener)
+          .read(in -> ReadFile.of(path, layouts.of(path), in))
+          .ifPresentOrElse(
+              read -> {
+                files.add(read.file());
+                notices.addAll(read.notices());
+              },
+              () -> notices.add(unfinished(path, "was being written while it was read")));
+    } catch (NoSuchFileException e) {
+      notices.add(unfinished(path, "went away while the exports were read"));
     } catch (IOException e) {
-      notices.add(ExportFileReader.unreadable(path, 0, "it cannot be opened"));
+      notices.add(unfinished(path, "cannot be opened"));
+    }
+  }
+
+  private static Notice unfinished(String path, String why) {
+    return Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place(path, 0), why);
+  }
+
+  /** A file, and what is wrong with it as a whole. */
+  private record ReadFile(ExportFile file, List<Notice> notices) {
+    private static ReadFile of(String path, Layouts.Choice layout, InputStream in)
+        throws IOException {
+      var notices = new ArrayList<Notice>();
+      return new ReadFile(new ExportFileReader(path, layout, notices).read(in), notices);
     }
   }
 }

@@ -62,21 +62,21 @@ final class ExportTree extends SimpleFileVisitor<Path> {
           attributes.isSymbolicLink()
               ? "it is a link"
               : attributes.isRegularFile() ? "" : "it is no regular file";
-      add(file, fault);
+      add(file, fault, false);
     }
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException e) {
-    add(file, "it cannot be opened");
+    add(file, "cannot be opened", true);
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult postVisitDirectory(Path dir, IOException e) {
     if (e != null) {
-      add(dir, "it cannot be listed");
+      add(dir, "cannot be listed", true);
     }
     return FileVisitResult.CONTINUE;
   }
@@ -85,10 +85,10 @@ final class ExportTree extends SimpleFileVisitor<Path> {
     return path.getFileName().toString().startsWith(".");
   }
 
-  private void add(Path path, String fault) {
+  private void add(Path path, String fault, boolean isOutOfReach) {
     var relative = new StringBuilder(prefix);
     top.relativize(path).forEach(name -> relative.append('/').append(name));
-    entries.put(relative.toString(), new Entry(path, fault));
+    entries.put(relative.toString(), new Entry(path, fault, isOutOfReach));
   }
 
   /**
@@ -96,6 +96,7 @@ final class ExportTree extends SimpleFileVisitor<Path> {
    *
    * @param path where it lies
    * @param fault why it cannot be read, or empty
+   * @param isOutOfReach whether it may hold exports that just cannot be got at
    */
-  record Entry(Path path, String fault) {}
+  record Entry(Path path, String fault, boolean isOutOfReach) {}
 }

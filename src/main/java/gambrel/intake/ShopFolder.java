@@ -82,8 +82,10 @@ final class ShopFolder {
   }
 
   private List<TextLine> lines(String file) {
-    try (var in = Files.newInputStream(folder.resolve(file))) {
-      return TextLine.read(in, StandardCharsets.UTF_8);
+    try {
+      return SteadyFile.of(folder.resolve(file))
+          .read(in -> TextLine.read(in, StandardCharsets.UTF_8))
+          .orElseThrow(() -> new UnreadableShop(file + " was being written while it was read"));
     } catch (IOException e) {
       throw new UnreadableShop(file + " cannot be read");
     }
@@ -109,11 +111,12 @@ final class ShopFolder {
     return columns.required().stream().filter(c -> !header.names().contains(c)).toList();
   }
 
+  /** A first line that is no header may be about a customer: it is not repeated. */
   private static String complaint(Columns columns, Header header) {
-    return "lacks the column "
-        + String.join(", ", missing(columns, header))
-        + "; its first line has "
-        + String.join(", ", header.names());
+    String lacks = "lacks the column " + String.join(", ", missing(columns, header));
+    return header.names().stream().anyMatch(columns.all()::contains)
+        ? lacks + "; its first line has " + String.join(", ", header.names())
+        : lacks + "; its first line names none of its columns";
   }
 
   private void rows(Columns columns, List<TextLine> lines, Header header, Consumer<Row> reader) {

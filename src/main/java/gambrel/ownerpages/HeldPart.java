@@ -1,5 +1,7 @@
 package gambrel.ownerpages;
 
+import gambrel.cause.LikelyCauses;
+import gambrel.cause.Suggestion;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
 import gambrel.decision.State;
@@ -18,8 +20,17 @@ import java.util.Map;
 final class HeldPart {
   private final ReasonWords reasons;
   private final Named named;
+  private final LikelyCauses causes;
+  private final Wording wording;
 
   HeldPart(Night night, Wording wording) {
+    this(night, LikelyCauses.NONE, wording);
+  }
+
+  /** With what probably went wrong. */
+  HeldPart(Night night, LikelyCauses causes, Wording wording) {
+    this.causes = causes;
+    this.wording = wording;
     this.reasons = new ReasonWords(night, wording);
     this.named = new Named(night, wording);
   }
@@ -48,6 +59,14 @@ final class HeldPart {
         named.body(account),
         named.customers(account),
         String.join(" ", why),
-        String.join(" ", cures));
+        String.join(" ", cures),
+        causes.of(account.body().id()).stream().map(this::likely).toList());
+  }
+
+  private Held.Likely likely(Suggestion suggestion) {
+    return new Held.Likely(
+        suggestion.evidence(),
+        suggestion.lines().isEmpty() ? suggestion.advice() : wording.say("morning.likely.line"),
+        suggestion.lines());
   }
 }

@@ -15,7 +15,7 @@ public final class MorningComposer {
     var shop = new ShopPart(settings, wording);
     var date = night.asOf().toLocalDate();
     String day = wording.formats().date(date);
-    var held = new HeldPart(night, wording).of(night.bodies().values());
+    var held = new HeldPart(night, report.causes(), wording).of(night.bodies().values());
     var todo = new TodoPart(report.notices(), wording);
     var files = new FilesPart(night, wording);
     var story = new NightStory(report, wording);
@@ -25,7 +25,7 @@ public final class MorningComposer {
             wording.say("morning.running", settings.name(), day)),
         wording.words().labels(),
         shop.shop(),
-        wording.formats().day(date),
+        wording.formats().opening(wording.formats().day(date)),
         story.sentences(held.size(), todo),
         held,
         todo.todo(),

@@ -47,10 +47,11 @@ final class Named {
   /** Species and class, how many head if more than one, and what became of it if it was not cut. */
   String kind(Body body) {
     var parts = new ArrayList<String>();
-    parts.add(species(body));
-    if (!body.category().isEmpty()
-        && !body.category().toLowerCase(Locale.ROOT).equals(body.species().id())) {
-      parts.add(body.category());
+    String species = species(body);
+    parts.add(species);
+    String category = wording.category(body);
+    if (!category.isEmpty() && !category.equalsIgnoreCase(species)) {
+      parts.add(category);
     }
     if (body.head() > 1) {
       parts.add(wording.say("summary.head", wording.formats().count(body.head())));

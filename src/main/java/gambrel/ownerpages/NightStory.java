@@ -73,7 +73,7 @@ final class NightStory {
     }
     long noted =
         report.notices().stream()
-            .filter(n -> n.severity() == Severity.NOTE && n.code() != NoticeCode.REGISTER_NEW)
+            .filter(n -> n.severity() == Severity.NOTE && !isTold(n.code()))
             .count();
     if (noted > 0) {
       notes.add(counted("morning.notes", noted));
@@ -82,6 +82,11 @@ final class NightStory {
       notes.add(wording.say("morning.register.new"));
     }
     return notes;
+  }
+
+  /** What the sheet tells in a place of its own. */
+  private static boolean isTold(NoticeCode code) {
+    return code == NoticeCode.REGISTER_NEW || code == NoticeCode.LIKELY_CAUSE;
   }
 
   private String names(List<String> bodies) {

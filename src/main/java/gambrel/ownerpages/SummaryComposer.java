@@ -40,7 +40,7 @@ public final class SummaryComposer {
             wording.say("summary.running", settings.name(), name)),
         wording.words().labels(),
         shop.shop(),
-        name,
+        wording.formats().opening(name),
         known(month, wording),
         new FirstPart(records, wording, places).page(),
         new StoryPart(month, wording, places).sentences(),

@@ -2,6 +2,8 @@ package gambrel.publish;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What a night changes in the output folder, in the order in which it becomes visible. */
 public final class Changes {
@@ -30,6 +32,14 @@ public final class Changes {
   /** Whether nothing changes. */
   public boolean isEmpty() {
     return changes.isEmpty();
+  }
+
+  /** The files that are removed. */
+  public Set<String> removed() {
+    return changes.stream()
+        .filter(change -> change instanceof Remove)
+        .map(Change::path)
+        .collect(Collectors.toSet());
   }
 
   List<Change> list() {

@@ -3,10 +3,11 @@ package gambrel.publish;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The output folder, held by one run at a time. The lock is the system's: it goes with the process.
@@ -14,7 +15,15 @@ import java.nio.file.StandardOpenOption;
  */
 public final class OutputFolder implements AutoCloseable {
   private static final String LOCK = ".lock";
+  private static final String BUSY = "another run holds this output folder";
 
+  /**
+   * Folders that this process holds. The system's lock alone would not do: some systems give up all
+   * locks of a process on a file as soon as it closes the file anywhere.
+   */
+  private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+  private final Path root;
   private final FileChannel channel;
   private final FileLock lock;
   private final Publisher publisher;
@@ -22,6 +31,7 @@ public final class OutputFolder implements AutoCloseable {
 
   private OutputFolder(FileChannel channel, FileLock lock, Path root, Disk disk)
       throws IOException {
+    this.root = root;
     this.channel = channel;
     this.lock = lock;
     this.publisher = new Publisher(root, disk);
@@ -35,19 +45,30 @@ public final class OutputFolder implements AutoCloseable {
    * @throws OutputBusyException if another run holds it
    */
   public static OutputFolder open(Path folder, Disk disk) throws IOException {
-    Files.createDirectories(folder);
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder, Access.ofOutput(folder));
+    }
     var root = folder.toRealPath();
+    if (!HELD.add(root)) {
+      throw new OutputBusyException(BUSY);
+    }
+    try {
+      return lock(root, disk);
+    } catch (IOException | RuntimeException e) {
+      HELD.remove(root);
+      throw e;
+    }
+  }
+
+  private static OutputFolder lock(Path root, Disk disk) throws IOException {
     var channel =
         FileChannel.open(root.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     try {
       var lock = channel.tryLock();
       if (lock == null) {
-        throw new OutputBusyException("another run holds this output folder");
+        throw new OutputBusyException(BUSY);
       }
       return new OutputFolder(channel, lock, root, disk);
-    } catch (OverlappingFileLockException e) {
-      channel.close();
-      throw new OutputBusyException("another run holds this output folder");
     } catch (IOException | RuntimeException e) {
       channel.close();
       throw e;
@@ -66,7 +87,10 @@ public final class OutputFolder implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    lock.release();
-    channel.close();
+    try (channel) {
+      lock.release();
+    } finally {
+      HELD.remove(root);
+    }
   }
 }

@@ -7,12 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
 
 /** The file system that the program runs on. */
 final class SystemDisk implements Disk {
   @Override
   public void makeFolder(Path folder) throws IOException {
-    Files.createDirectory(folder);
+    Files.createDirectory(folder, Access.ofFolderIn(folder.getParent()));
   }
 
   @Override
@@ -20,9 +21,11 @@ final class SystemDisk implements Disk {
     try (var channel =
         FileChannel.open(
             file,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+            Set.of(
+                StandardOpenOption.CREATE,
+                StandardOpenOption.TRUNCATE_EXISTING,
+                StandardOpenOption.WRITE),
+            Access.ofFileIn(file.getParent()))) {
       var buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         channel.write(buffer);

@@ -1,30 +1,32 @@
 package gambrel.reckoning;
 
-import gambrel.balance.BatchBalance;
-import gambrel.balance.BatchState;
 import gambrel.decision.Reason;
 import gambrel.decision.State;
+import gambrel.measure.Weight;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
-import gambrel.shop.Customer;
+import gambrel.shop.Body;
 import gambrel.shop.Release;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Gathers what a person should know of one night's figures. */
 final class NightNotices {
+  private static final String SETTLE =
+      "Settle the reasons: shares and unknown charges cannot be released.";
+
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();
 
   NightNotices(Reckoning reckoning) {
     this.reckoning = reckoning;
-    reckoning.batches().values().forEach(this::about);
+    notices.addAll(BatchNotices.of(reckoning));
     reckoning.tests().failed().forEach(this::failed);
+    notices.addAll(BeforeKill.of(reckoning.shop(), reckoning.ledger().weighings()));
   }
 
   List<Notice> all() {
@@ -40,7 +42,11 @@ final class NightNotices {
         Notice.of(
                 NoticeCode.RELEASE_UNUSED,
                 release.place(),
-                "The release of " + release.body() + " covers nothing.")
+                "The release of "
+                    + release.body()
+                    + " covers nothing: at "
+                    + release.on().toLocalDateTime()
+                    + " nothing held it.")
             .aboutBody(release.body()));
   }
 
@@ -53,10 +59,15 @@ final class NightNotices {
           account.decision().reasons().stream()
               .map(NightNotices::words)
               .collect(Collectors.joining("; "));
-      add(NoticeCode.HELD, body.id(), "Body " + body.id() + " waits: " + why + ".");
+      var held =
+          Notice.of(NoticeCode.HELD, Place.NONE, "Body " + body.id() + " waits: " + why + ".")
+              .aboutBody(body.id());
+      boolean releasable =
+          account.decision().reasons().stream().allMatch(r -> r.code().isReleasable());
+      notices.add(releasable ? held : held.advising(SETTLE));
     }
     if (!body.sharesAddUp()) {
-      add(NoticeCode.SHARES_SUM, body.id(), "The shares of " + body.id() + " do not add up to 1.");
+      add(NoticeCode.SHARES_SUM, body.id(), "The shares of " + body.id() + " " + sum(body) + ".");
     }
     if (balance.fromBlock()) {
       add(
@@ -73,54 +84,45 @@ final class NightNotices {
                 add(
                     NoticeCode.HUNG_LONG,
                     body.id(),
-                    "Body " + body.id() + " hung " + days + " days; the shop's limit is " + limit + "."));
+                    "Body "
+                        + body.id()
+                        + " hung "
+                        + days
+                        + " days; the shop's limit is "
+                        + limit
+                        + "."));
     if (balance.rail().sameParts()
         && balance.cold().isPresent()
         && balance.hot().filter(hot -> balance.cold().get().compareTo(hot) > 0).isPresent()) {
-      add(NoticeCode.COLD_ABOVE_HOT, body.id(), "Body " + body.id() + " is heavier cold than hot.");
+      add(
+          NoticeCode.COLD_ABOVE_HOT,
+          body.id(),
+          "Body "
+              + body.id()
+              + " is heavier cold, "
+              + shown(balance.cold().get())
+              + ", than hot, "
+              + shown(balance.hot().get())
+              + ".");
     }
+  }
+
+  private String shown(Weight weight) {
+    return weight + " " + reckoning.shop().settings().unit().id();
+  }
+
+  private static String sum(Body body) {
+    var shares = body.owners().values();
+    var sum = shares.stream().reduce(BigFraction.ZERO, BigFraction::add);
+    return shares.contains(BigFraction.ZERO)
+        ? "are not all known"
+        : "add up to " + sum.getNumerator() + "/" + sum.getDenominator() + ", not 1";
   }
 
   private static String words(Reason reason) {
     return reason.name().isEmpty()
         ? reason.code().id()
         : reason.code().id() + " (" + reason.name() + ")";
-  }
-
-  private void about(BatchBalance batch) {
-    String id = batch.batch().id();
-    if (!batch.batch().listed()) {
-      add(NoticeCode.BATCH_UNLISTED, "", "batches.csv does not list batch " + id + ".");
-    }
-    if (batch.state() == BatchState.OUT) {
-      add(
-          NoticeCode.BATCH_OUT,
-          "",
-          "Batch "
-              + id
-              + ": meat "
-              + batch.meatIn()
-              + " and added "
-              + batch.added()
-              + " gave "
-              + batch.out()
-              + ".");
-    }
-    if (batch.late()) {
-      add(NoticeCode.BATCH_LATE, "", "Batch " + id + " is still open.");
-    }
-    if (!reckoning.shop().settings().allowMixedBatches() && owners(batch).size() > 1) {
-      add(NoticeCode.BATCH_MIXED, "", "Batch " + id + " mixes the meat of different owners.");
-    }
-  }
-
-  private Set<Set<String>> owners(BatchBalance batch) {
-    var owners = new HashSet<Set<String>>();
-    for (String body : batch.meatInByBody().keySet()) {
-      var known = reckoning.shop().bodies().get(body);
-      owners.add(known == null ? Set.of(Customer.SHOP) : known.owners().keySet());
-    }
-    return owners;
   }
 
   private void failed(Weighing test) {
@@ -131,10 +133,12 @@ final class NightNotices {
                 "Scale "
                     + test.scale().id()
                     + " showed "
-                    + test.shown()
+                    + shown(test.net())
                     + " for a test weight of "
                     + test.code().nominal().orElseThrow()
-                    + ".")
+                    + "; at most "
+                    + shown(reckoning.tests().limit(test))
+                    + " off passes.")
             .aboutTicket(test.scale().id(), test.ticket()));
   }
 }

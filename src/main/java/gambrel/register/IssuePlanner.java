@@ -10,11 +10,14 @@ import gambrel.shop.Release;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.Optional;
 import java.util.function.Function;
 
 /** Plans one night. */
 final class IssuePlanner {
+  private static final int MOST_NAMES = 10;
+
   private final Night night;
   private final Register register;
   private final Function<Figures, String> digest;
@@ -22,7 +25,6 @@ final class IssuePlanner {
   private final List<Planned> issue = new ArrayList<>();
   private final List<Planned> held = new ArrayList<>();
   private final List<Notice> notices = new ArrayList<>();
-  private int ahead;
 
   IssuePlanner(Night night, Register register, Function<Figures, String> digest) {
     this.night = night;
@@ -39,9 +41,8 @@ final class IssuePlanner {
         account.customers().forEach(customer -> consider(account, customer));
       }
     }
-    keepWhatIsAhead();
     keepWithinLimit();
-    findOrphans();
+    notices.addAll(new RegisterReview(night, register).notices());
     return new IssuePlan(issue, held, notices);
   }
 
@@ -59,10 +60,9 @@ final class IssuePlanner {
       return;
     }
     if (last.filter(row -> row.issued().isAfter(now)).isPresent()) {
-      ahead++;
-    } else {
-      issue.add(planned(account, customer, same));
+      return;
     }
+    issue.add(planned(account, customer, same));
   }
 
   private boolean isSame(Planned planned) {
@@ -79,20 +79,6 @@ final class IssuePlanner {
         .anyMatch(on -> last.filter(row -> row.issued().isBefore(on)).isPresent());
   }
 
-  private void keepWhatIsAhead() {
-    if (ahead > 0) {
-      notices.add(
-          Notice.of(
-                  NoticeCode.REVISIONS_STOPPED,
-                  Place.NONE,
-                  ahead
-                      + " statements that would change were issued later than this run's moment, "
-                      + now
-                      + ". None of them was sent.")
-              .advising("Check the computer's clock, or the moment given with --as-of."));
-    }
-  }
-
   private void keepWithinLimit() {
     var revisions = issue.stream().filter(p -> p.replaces().isPresent() && !p.reissue()).toList();
     int limit = night.shop().settings().limits().revisions();
@@ -103,32 +89,18 @@ final class IssuePlanner {
               NoticeCode.REVISIONS_STOPPED,
               Place.NONE,
               revisions.size()
-                  + " issued statements would change tonight; the shop's limit is "
+                  + (revisions.size() == 1 ? " issued statement" : " issued statements")
+                  + " would change tonight, of "
+                  + bodies(revisions)
+                  + "; the shop's limit is "
                   + limit
-                  + ". None of them was sent."));
+                  + ". None was sent."));
     }
   }
 
-  /** A statement whose customer gets nothing of the body any more is replaced by no other. */
-  private void findOrphans() {
-    for (var row : register.latest()) {
-      var account = night.bodies().get(row.body());
-      boolean stands =
-          account != null
-              && account.decision().state() != State.CANCELLED
-              && account.customers().contains(row.customer());
-      if (!stands) {
-        notices.add(
-            Notice.of(
-                    NoticeCode.STATEMENT_ORPHANED,
-                    Place.NONE,
-                    row.customer()
-                        + " has a statement about "
-                        + row.body()
-                        + ", and no part in it any more: "
-                        + row.file())
-                .aboutBody(row.body()));
-      }
-    }
+  private static String bodies(List<Planned> revisions) {
+    var bodies = revisions.stream().map(Planned::body).distinct().toList();
+    String named = bodies.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+    return bodies.size() > MOST_NAMES ? named + " and others" : named;
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.register;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.notice.Notice;
 import gambrel.reckoning.Night;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.List;
  * @param issued the statements that went out
  * @param held the drafts that wait
  * @param notices everything that a person should know, in order
+ * @param causes what probably went wrong with the bodies that do not balance
  * @param newRegister whether there was no register before
  */
 public record MorningReport(
@@ -18,11 +20,22 @@ public record MorningReport(
     List<RegisterRow> issued,
     List<Planned> held,
     List<Notice> notices,
+    LikelyCauses causes,
     boolean newRegister) {
   /** Copies the lists. */
   public MorningReport {
     issued = List.copyOf(issued);
     held = List.copyOf(held);
     notices = List.copyOf(notices);
+  }
+
+  /** The report of a night without likely causes. */
+  public MorningReport(
+      Night night,
+      List<RegisterRow> issued,
+      List<Planned> held,
+      List<Notice> notices,
+      boolean newRegister) {
+    this(night, issued, held, notices, LikelyCauses.NONE, newRegister);
   }
 }

@@ -20,7 +20,7 @@ import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.PDFCreationListener;
 
 /**
- * Makes the file a PDF/A-3b one (ISO 19005-3): colours defined by a profile of its own, metadata,
+ * Makes the file a PDF/A-3a one (ISO 19005-3): colours defined by a profile of its own, metadata,
  * attachments related to the document, and every date and id fixed by the input.
  */
 final class ArchiveListener implements PDFCreationListener {
@@ -44,6 +44,7 @@ final class ArchiveListener implements PDFCreationListener {
 
   @Override
   public void preOpen(ITextRenderer renderer) {
+    renderer.getWriter().setTagged();
     renderer.getWriter().setXmpMetadata(Xmp.packet(info));
   }
 

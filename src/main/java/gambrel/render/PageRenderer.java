@@ -31,6 +31,8 @@ public final class PageRenderer {
 
   private final Templates templates;
   private final TimeLimit limit;
+  private final PageMemory memory;
+  private final String makers;
 
   /** A renderer that gives each page a minute. */
   public PageRenderer(Templates templates) {
@@ -39,8 +41,23 @@ public final class PageRenderer {
 
   /** A renderer that gives each page the time {@code limit}. */
   public PageRenderer(Templates templates, Duration limit) {
+    this(templates, new TimeLimit(limit), PageMemory.NONE, "");
+  }
+
+  private PageRenderer(Templates templates, TimeLimit limit, PageMemory memory, String makers) {
     this.templates = templates;
-    this.limit = new TimeLimit(limit);
+    this.limit = limit;
+    this.memory = memory;
+    this.makers = makers;
+  }
+
+  /** The same, taking pages from {@code memory} as long as program and templates are the same. */
+  public PageRenderer remembering(PageMemory memory) {
+    return templates.fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
+  }
+
+  PageRenderer remembering(PageMemory memory, String makers) {
+    return new PageRenderer(templates, limit, memory, makers);
   }
 
   /**
@@ -50,7 +67,7 @@ public final class PageRenderer {
    * @param view a public record whose components the template names
    * @param info what the document says about itself
    * @param attachments files to embed, each under its own name
-   * @return the bytes of a PDF/A-3b file
+   * @return the bytes of a file that is tagged (PDF/UA-1) and made to last (PDF/A-3a)
    * @throws TemplateProblem if the template, or a file that it uses, is missing or wrong
    */
   public byte[] render(
@@ -61,12 +78,24 @@ public final class PageRenderer {
   private byte[] make(
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
+    String id = id(xhtml, info, attachments);
+    var known = memory.find(makers + id);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    var pdf = make(template, xhtml, info, attachments, id);
+    memory.keep(makers + id, pdf);
+    return pdf;
+  }
+
+  private byte[] make(
+      String template, String xhtml, DocumentInfo info, List<Attachment> attachments, String id) {
     var page = XhtmlParser.parse(template, xhtml);
-    var device = new ITextOutputDevice(DOTS_PER_POINT);
+    var device = new TaggingDevice(DOTS_PER_POINT);
     var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
     var renderer = renderer(template, device, agent);
     info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
-    renderer.setListener(new ArchiveListener(info, attachments, id(xhtml, info, attachments)));
+    renderer.setListener(new ArchiveListener(info, attachments, id));
     var pdf = layOut(renderer, page);
     agent.check();
     return CrossReferences.normalise(SubsetTags.normalise(pdf));
@@ -80,7 +109,6 @@ public final class PageRenderer {
     return bytes.toByteArray();
   }
 
-  /** Tagging of the content for PDF/UA, once wanted, belongs into an output device of our own. */
   private static ITextRenderer renderer(
       String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
@@ -92,6 +120,7 @@ public final class PageRenderer {
             Fonts.resolver(),
             new Pictures(template, DOTS_PER_PIXEL),
             new ITextTextRenderer());
+    renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setPDFVersion('7');
     return renderer;
   }

@@ -42,6 +42,10 @@ final class TemplateFiles {
     return bytes(name).map(bytes -> decode(name, bytes));
   }
 
+  Optional<String> fingerprint() {
+    return Fingerprint.of(shopFolder);
+  }
+
   private static boolean isInside(String name) {
     for (var segment : name.split("/", -1)) {
       if (!SEGMENT.matcher(segment).matches()) {

@@ -71,6 +71,11 @@ public final class Templates {
     return files.text(name);
   }
 
+  /** What pages are made by, program and files alike; empty where that may change any moment. */
+  Optional<String> fingerprint() {
+    return files.fingerprint();
+  }
+
   /** The style sheets and pictures that pages may use. */
   TemplateFiles files() {
     return files;

@@ -5,6 +5,7 @@ import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.register.Register;
+import gambrel.render.PageMemory;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -33,4 +34,9 @@ public interface Documents {
 
   /** The morning sheet. */
   byte[] morning(MorningReport report);
+
+  /** The same documents, those that were made before taken from {@code memory}. */
+  default Documents remembering(PageMemory memory) {
+    return this;
+  }
 }

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.intake.ExportReader;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * All notices of a night but those about publishing. An unknown body makes one, however many rows
@@ -19,17 +21,21 @@ final class NightNoticeList {
   private static final String OWNERS_VALUES = "values.csv";
 
   private final List<Notice> notices = new ArrayList<>();
+  private final LikelyCauses causes;
   private boolean stopsIssuing;
 
-  private NightNoticeList() {}
+  private NightNoticeList(LikelyCauses causes) {
+    this.causes = causes;
+  }
 
   static NightNoticeList of(Inputs inputs, Night night) {
-    var list = new NightNoticeList();
+    var list = new NightNoticeList(LikelyCauses.of(night, inputs.exports()));
     inputs.notices().forEach(list::addReading);
     var consequences = new Consequences(night);
     night.notices().forEach(notice -> list.notices.add(consequences.of(notice)));
     list.notices.addAll(night.ledger().notices());
     list.addSetAside(night.ledger().setAside(), inputs, consequences);
+    list.notices.addAll(list.causes.notices());
     return list;
   }
 
@@ -38,16 +44,31 @@ final class NightNoticeList {
     return notices;
   }
 
-  /** Whether a table cannot be read without which any statement may be wrong. */
+  /** What probably went wrong with the bodies that do not balance. */
+  LikelyCauses causes() {
+    return causes;
+  }
+
+  /** Whether a table or an export could not be read without which any statement may be wrong. */
   boolean stopsIssuing() {
     return stopsIssuing;
   }
 
   private void addReading(Notice notice) {
-    boolean stops =
-        notice.code() == NoticeCode.COLUMN_MISSING && !notice.place().file().equals(OWNERS_VALUES);
-    stopsIssuing |= stops;
-    notices.add(stops ? saying(notice, "No statement goes out until it is there.") : notice);
+    var until = stopsIssuingUntil(notice);
+    stopsIssuing |= until.isPresent();
+    notices.add(until.map(end -> saying(notice, end)).orElse(notice));
+  }
+
+  private static Optional<String> stopsIssuingUntil(Notice notice) {
+    return switch (notice.code()) {
+      case COLUMN_MISSING ->
+          notice.place().file().equals(OWNERS_VALUES)
+              ? Optional.empty()
+              : Optional.of("No statement goes out until it is there.");
+      case EXPORT_UNFINISHED -> Optional.of("No statement goes out until it is read.");
+      default -> Optional.empty();
+    };
   }
 
   private void addSetAside(List<SetAside> rows, Inputs inputs, Consequences consequences) {
@@ -67,7 +88,7 @@ final class NightNoticeList {
 
   private static boolean isTheFiles(SetAside row) {
     return row.notice().code() == NoticeCode.ROW_BROKEN
-        && row.notice().message().equals(ExportReader.COLUMNS_UNKNOWN);
+        && row.notice().message().contains(ExportReader.COLUMNS_UNKNOWN);
   }
 
   private static Notice saying(Notice notice, String more) {
@@ -78,7 +99,7 @@ final class NightNoticeList {
         notice.scale(),
         notice.ticket(),
         notice.body(),
-        notice.message() + ". " + more,
+        notice.place().file() + " " + notice.message() + ". " + more,
         notice.advice(),
         notice.raw());
   }

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.cause.LikelyCauses;
 import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
@@ -32,11 +33,19 @@ final class NightWork {
   private final Documents documents;
   private final PublishedFiles published;
   private final RegisterStore store;
+  private final PageShelf shelf;
   private final Changes changes = new Changes();
   private final List<Notice> notices = new ArrayList<>();
+  private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
 
-  NightWork(Night night, Documents documents, PublishedFiles published, RegisterStore store) {
+  NightWork(
+      Night night,
+      Documents documents,
+      PublishedFiles published,
+      RegisterStore store,
+      PageShelf shelf) {
+    this.shelf = shelf;
     this.night = night;
     this.documents = documents;
     this.published = published;
@@ -55,8 +64,10 @@ final class NightWork {
 
   void make(NightNoticeList known, Register before, Collection<YearMonth> months)
       throws IOException {
+    causes = known.causes();
     notices.addAll(known.all());
     notices.addAll(store.lost(before));
+    notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
     var files = new StatementFiles(night.shop(), before);
     var statements = new Statements(night, documents, store, files, published, changes, notices);
@@ -64,6 +75,7 @@ final class NightWork {
     statements.hold(plan);
     summaries(register, months);
     morning(plan, before, register);
+    write(PageShelf.FILE, shelf.after(changes));
     tables(register);
   }
 
@@ -103,12 +115,14 @@ final class NightWork {
   private MorningReport report(
       IssuePlan plan, List<RegisterRow> issued, boolean first) {
     notices.sort(Notice.ORDER);
-    return new MorningReport(night, issued, plan.held(), notices, first);
+    return new MorningReport(night, issued, plan.held(), notices, causes, first);
   }
 
   private void document(String path, Supplier<byte[]> maker) throws IOException {
     try {
-      write(path, maker.get());
+      byte[] page = maker.get();
+      shelf.place(path, page);
+      write(path, page);
     } catch (TemplateProblem problem) {
       notices.add(
           Notice.of(

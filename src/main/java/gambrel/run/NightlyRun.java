@@ -45,7 +45,7 @@ public final class NightlyRun {
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
-      return new Outcome.Failed(String.valueOf(e.getMessage()));
+      return Outcome.Failed.of(e);
     }
   }
 
@@ -60,7 +60,7 @@ public final class NightlyRun {
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
-      return new Outcome.Failed(String.valueOf(e.getMessage()));
+      return Outcome.Failed.of(e);
     }
   }
 
@@ -70,7 +70,8 @@ public final class NightlyRun {
     var store = new RegisterStore(published, inputs.shop().settings());
     var known = store.load();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
-    var work = new NightWork(night, documents, published, store);
+    var shelf = PageShelf.of(published);
+    var work = new NightWork(night, documents.remembering(shelf), published, store, shelf);
     work.make(NightNoticeList.of(inputs, night), known, months);
     return work;
   }

@@ -3,7 +3,10 @@ package gambrel.run;
 import gambrel.notice.Notice;
 import gambrel.notice.Severity;
 import gambrel.register.MorningReport;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.util.List;
+import java.util.Locale;
 
 /** How a run ended. */
 public sealed interface Outcome {
@@ -53,6 +56,16 @@ public sealed interface Outcome {
    * @param why in a sentence
    */
   record Failed(String why) implements Outcome {
+    /** What the file system would not do, in words. */
+    static Failed of(IOException e) {
+      if (e instanceof FileSystemException refused && refused.getReason() == null) {
+        var kind = e.getClass().getSimpleName().replaceFirst("Exception$", "");
+        var words = kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        return new Failed(words + ", " + refused.getFile());
+      }
+      return new Failed(String.valueOf(e.getMessage()));
+    }
+
     @Override
     public int exitCode() {
       return 4;

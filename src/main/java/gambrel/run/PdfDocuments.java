@@ -9,6 +9,7 @@ import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.render.Attachment;
 import gambrel.render.DocumentInfo;
+import gambrel.render.PageMemory;
 import gambrel.render.PageRenderer;
 import gambrel.render.TemplateProblem;
 import gambrel.render.Templates;
@@ -56,10 +57,17 @@ public final class PdfDocuments implements Documents {
   }
 
   @Override
+  public Documents remembering(PageMemory memory) {
+    return new PdfDocuments(settings, words, renderer.remembering(memory));
+  }
+
+  @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
-    var view = StatementComposer.compose(night, planned, changes, false, wording(night, planned));
-    return print(view, info(view.page(), view.heading(), night.asOf().toInstant()), figures);
+    var wording = wording(night, planned);
+    var view = StatementComposer.compose(night, planned, changes, false, wording);
+    var info = info(view.page(), view.heading(), night.asOf().toInstant());
+    return print(view, info, figures(wording, figures));
   }
 
   @Override
@@ -69,7 +77,7 @@ public final class PdfDocuments implements Documents {
     var info =
         info(view.page(), view.heading(), dateOfDraft(planned, night))
             .withWatermark(wording.say("watermark.draft"));
-    return print(view, info, figures);
+    return print(view, info, figures(wording, figures));
   }
 
   @Override
@@ -98,10 +106,13 @@ public final class PdfDocuments implements Documents {
     }
   }
 
-  private byte[] print(StatementView view, DocumentInfo info, byte[] figures) {
-    var attachment =
-        new Attachment(RegisterStore.FIGURES, "text/csv", RegisterStore.FIGURES, figures);
-    return renderer.render("statement.ftlh", view, info, List.of(attachment));
+  private byte[] print(StatementView view, DocumentInfo info, Attachment figures) {
+    return renderer.render("statement.ftlh", view, info, List.of(figures));
+  }
+
+  private static Attachment figures(Wording wording, byte[] figures) {
+    String description = wording.say("statement.figures");
+    return new Attachment(RegisterStore.FIGURES, "text/csv", description, figures);
   }
 
   private DocumentInfo info(PageView page, String subject, Instant created) {

@@ -39,7 +39,7 @@ public final class Preview {
     } catch (TemplateProblem problem) {
       return new Outcome.Refused(problem.getMessage());
     } catch (IOException e) {
-      return new Outcome.Failed(String.valueOf(e.getMessage()));
+      return Outcome.Failed.of(e);
     }
   }
 

@@ -70,9 +70,10 @@ final class RegisterStore {
 
   /** No path that was put into the register by hand is ever followed out of the output folder. */
   private static void checkFiles(List<List<String>> rows) {
-    for (var row : rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      var row = rows.get(i);
       if (row.size() <= FILE || !StatementFiles.isIssued(row.get(FILE))) {
-        throw new IllegalArgumentException("not a register row: " + row);
+        throw new IllegalArgumentException("no register row, after its header: " + (i + 1));
       }
     }
   }

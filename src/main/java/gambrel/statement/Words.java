@@ -80,10 +80,16 @@ public record Words(Map<String, String> texts) {
   /**
    * A sentence about a number of things.
    *
-   * @param number decides between {@code key.one} and {@code key.many}
+   * @param number decides between {@code key.one} and {@code key.many}: 1 is one, or whatever
+   *     numbers the language lists under {@code number.singular}
    */
   public String count(String key, long number, String... figures) {
-    return say(key + (number == 1 ? ".one" : ".many"), figures);
+    return say(key + (isSingular(number) ? ".one" : ".many"), figures);
+  }
+
+  private boolean isSingular(long number) {
+    var singular = texts.getOrDefault("number.singular", "1");
+    return List.of(singular.split(" ")).contains(Long.toString(number));
   }
 
   private static String figure(String key, String place, String[] figures) {

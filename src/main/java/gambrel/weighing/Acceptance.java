@@ -1,5 +1,6 @@
 package gambrel.weighing;
 
+import gambrel.cuts.Species;
 import gambrel.measure.WeightUnit;
 import gambrel.notice.NoticeCode;
 import gambrel.shop.Body;
@@ -8,6 +9,8 @@ import gambrel.shop.Shop;
 import gambrel.shop.Step;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns one row that stands into a weighing, or says why it cannot be one. */
 final class Acceptance {
@@ -26,7 +29,8 @@ final class Acceptance {
   Weighing accept(ReadRow read) throws Refusal {
     var row = read.row();
     if (row.broken().isPresent()) {
-      throw new Refusal(NoticeCode.ROW_BROKEN, row.broken().get());
+      throw new Refusal(
+          NoticeCode.ROW_BROKEN, "The row cannot be used: " + row.broken().get() + ".");
     }
     if (read.status() instanceof Status.Unknown unknown) {
       throw new Refusal(
@@ -91,19 +95,31 @@ final class Acceptance {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
     }
+    var any = Stream.of(Species.values());
     boolean known =
         body.isPresent()
-            ? shop.cuts().of(body.get().species()).find(code.item()).isPresent()
-            : shop.cuts().all().stream().anyMatch(tree -> tree.find(code.item()).isPresent());
+            ? has(body.get().species(), code)
+            : any.anyMatch(species -> has(species, code));
     if (!known) {
-      throw new Refusal(
-          NoticeCode.ITEM_NOT_IN_SPECIES,
-          "The item "
-              + code.item()
-              + " is no part of "
-              + body.map(b -> b.species().id()).orElse("any species")
-              + ".");
+      throw new Refusal(NoticeCode.ITEM_NOT_IN_SPECIES, misfit(code, body));
     }
+  }
+
+  private boolean has(Species species, ScaleCode code) {
+    return shop.cuts().of(species).find(code.item()).isPresent();
+  }
+
+  private String misfit(ScaleCode code, Optional<Body> body) {
+    String others =
+        Stream.of(Species.values())
+            .filter(species -> has(species, code))
+            .map(Species::id)
+            .collect(Collectors.joining(", "));
+    String item = "Item " + code.item() + " of code " + code.pattern() + " is no part of ";
+    return item
+        + body.map(b -> b.species().id() + ", which body " + b.id() + " is").orElse("any species")
+        + (others.isEmpty() || body.isEmpty() ? "" : "; it is of " + others)
+        + ".";
   }
 
   private static void checkOwner(Step step, boolean body, boolean batch) throws Refusal {

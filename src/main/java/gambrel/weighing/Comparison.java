@@ -13,6 +13,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Compares rows with each other: repeats, voids, and tickets with more than one content. Rows are
@@ -144,9 +146,20 @@ final class Comparison {
     }
   }
 
+  /** What another row says differently. */
+  private static String difference(ExportRow row, ExportRow other) {
+    return Stream.of(Field.values())
+        .filter(field -> field != Field.OPERATOR && field != Field.STATUS)
+        .filter(field -> !row.get(field).equals(other.get(field)))
+        .map(field -> field.id() + " " + (other.get(field).isEmpty() ? "blank" : other.get(field)))
+        .collect(Collectors.joining(", "));
+  }
+
   private static String conflict(ReadRow row, List<ReadRow> rows) {
     Set<String> others = new LinkedHashSet<>();
-    rows.stream().filter(r -> r != row).forEach(r -> others.add(r.place().toString()));
+    rows.stream()
+        .filter(r -> r != row)
+        .forEach(r -> others.add(r.place() + " (" + difference(row.row(), r.row()) + ")"));
     String what = row.ticket().isEmpty() ? "The same weighing" : "Ticket " + row.ticket();
     return what
         + " of scale "

@@ -21,19 +21,12 @@ import java.util.TreeMap;
 
 /** Finds what the cells of a row name, and remembers what fitted only without leading zeros. */
 final class Directory {
-  /** A tag counts for bodies killed up to so many days before the weighing. */
-  private static final int TAG_DAYS_BEFORE = 60;
-
-  /** A tag counts for bodies killed up to so many days after the weighing. */
-  private static final int TAG_DAYS_AFTER = 2;
-
   private final Shop shop;
   private final IdIndex bodies;
   private final IdIndex customers;
   private final IdIndex scales;
-  private final IdIndex tags;
+  private final Tags tags;
   private final IdIndex batches;
-  private final Map<String, List<Body>> byTag = new HashMap<>();
   private final Map<String, ScaleCode> exactCodes = new HashMap<>();
   private final List<ScaleCode> prefixCodes = new ArrayList<>();
   private final IdIndex codes;
@@ -45,10 +38,7 @@ final class Directory {
     customers = new IdIndex(shop.customers().keySet());
     scales = new IdIndex(shop.scales().keySet());
     batches = new IdIndex(shop.batches().keySet());
-    for (var body : shop.bodies().values()) {
-      body.tags().forEach(tag -> byTag.computeIfAbsent(tag, t -> new ArrayList<>()).add(body));
-    }
-    tags = new IdIndex(byTag.keySet());
+    tags = new Tags(shop.bodies().values());
     for (var code : shop.codes()) {
       if (code.pattern().endsWith("*")) {
         prefixCodes.add(code);
@@ -144,7 +134,9 @@ final class Directory {
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw new Refusal(NoticeCode.BODY_UNKNOWN, "bodies.csv has no body " + text + ".");
+      throw new Refusal(
+          NoticeCode.BODY_UNKNOWN,
+          tags.lost(text, date).orElse("bodies.csv has no body " + text + "."));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
@@ -164,7 +156,7 @@ final class Directory {
     if (byId.isPresent() && byId.get().exact()) {
       return List.of(shop.bodies().get(text));
     }
-    var tagged = tagged(text, date);
+    var tagged = tags.bodies(text, date);
     if (!tagged.isEmpty()) {
       return tagged;
     }
@@ -175,23 +167,10 @@ final class Directory {
     if (tag.isEmpty()) {
       return List.of();
     }
-    var close = tagged(tag.get().id(), date);
+    var close = tags.bodies(tag.get().id(), date);
     if (close.size() == 1) {
       taken("body", text, tag.get());
     }
     return close;
-  }
-
-  private List<Body> tagged(String tag, LocalDate date) {
-    return byTag.getOrDefault(tag, List.of()).stream()
-        .filter(
-            body ->
-                body.killed()
-                    .filter(
-                        killed ->
-                            !killed.isBefore(date.minusDays(TAG_DAYS_BEFORE))
-                                && !killed.isAfter(date.plusDays(TAG_DAYS_AFTER)))
-                    .isPresent())
-        .toList();
   }
 }

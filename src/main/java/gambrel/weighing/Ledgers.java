@@ -13,9 +13,13 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Builds the ledger of the exports as known at one moment. */
 public final class Ledgers {
+  private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
+
   private final Shop shop;
   private final OffsetDateTime asOf;
   private final Directory directory;
@@ -65,23 +69,44 @@ public final class Ledgers {
       fates.put(row.place(), fate);
     }
     var standing = withinRailLimit(weighings, fates);
+    remark(rows, standing, fates);
     setAside.sort(Comparator.comparing(SetAside::notice, Notice.ORDER));
     notices.addAll(directory.notices());
     return new Ledger(standing, counts(files, fates), setAside, notices, corrections);
   }
 
+  /** What is worth saying of rows that are in order. */
+  private void remark(List<ReadRow> rows, List<Weighing> weighings, Map<Place, Fate> fates) {
+    notices.addAll(
+        ClockJumps.of(rows.stream().filter(r -> fates.get(r.place()) != Fate.REPEAT).toList()));
+    notices.addAll(
+        RowsAhead.of(
+            rows.stream().filter(r -> fates.get(r.place()) == Fate.USED).toList(), asOf));
+    var weighed =
+        weighings.stream().map(w -> new DivisionGrid.Weighed(w, accepted.get(w.place()))).toList();
+    var typed =
+        corrections.stream()
+            .filter(c -> WEIGHTS.contains(c.correction().field()))
+            .map(c -> c.row().place())
+            .collect(Collectors.toSet());
+    notices.addAll(DivisionGrid.of(weighed, typed));
+  }
+
   private List<ReadRow> correctedRows(List<ExportFile> files, RowReader reader) {
     var overlay = new Overlay(shop, asOf);
-    var rows = new ArrayList<ReadRow>();
-    for (var file : files) {
-      for (var row : file.rows()) {
-        var corrected = overlay.apply(row);
-        rows.add(reader.read(corrected.row(), corrected.removed()));
-      }
-    }
+    var corrected =
+        files.stream().flatMap(file -> file.rows().stream()).map(overlay::apply).toList();
     corrections.addAll(overlay.applied());
     notices.addAll(overlay.unused());
-    return Occurrences.number(rows);
+    var clocks =
+        ClockChanges.of(
+            corrected.stream().map(Overlay.Corrected::row).toList(),
+            new Times(shop.settings().zone()));
+    notices.addAll(clocks.notices());
+    return Occurrences.number(
+        corrected.stream()
+            .map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed()))
+            .toList());
   }
 
   /** A row that dates after the clock, or cancels from then on, is read but has no effect yet. */

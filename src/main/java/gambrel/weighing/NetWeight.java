@@ -38,7 +38,15 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
       if (difference.compareTo(division) > 0) {
         throw new Refusal(
             NoticeCode.NET_DISAGREES,
-            "Gross " + gross.get() + " less tare " + tare.get() + " is not net " + net.get() + ".");
+            "Gross "
+                + gross.get()
+                + " less tare "
+                + tare.get()
+                + " is "
+                + gross.get().subtract(tare.get())
+                + ", not the net of "
+                + net.get()
+                + ".");
       }
     }
     if (net.isEmpty() && gross.isEmpty()) {
@@ -83,7 +91,16 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     if (in(load, unit, scale.unit()).compareTo(most) > 0) {
       throw new Refusal(
           NoticeCode.OVER_CAPACITY,
-          load + " " + unit.id() + " is more than scale " + scale.id() + " can weigh.");
+          load
+              + " "
+              + unit.id()
+              + " is more than scale "
+              + scale.id()
+              + " can weigh: "
+              + scale.capacity().get().toPlainString()
+              + " "
+              + scale.unit().id()
+              + ".");
     }
   }
 

@@ -97,9 +97,7 @@ final class Overlay {
       return found;
     }
     Optional<LocalDate> date =
-        times
-            .read(row.get(Field.TIME), row.place().file(), scale)
-            .map(OffsetDateTime::toLocalDate);
+        times.read(row.get(Field.TIME)).map(OffsetDateTime::toLocalDate);
     found.removeIf(c -> c.date().isPresent() && !c.date().equals(date));
     found.sort(
         Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder())

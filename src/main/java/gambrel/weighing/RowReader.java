@@ -24,16 +24,12 @@ final class RowReader {
           Field.CUSTOMER);
 
   private final Shop shop;
-  private final Times times;
 
   RowReader(Shop shop) {
     this.shop = shop;
-    this.times = new Times(shop.settings().zone());
   }
 
-  ReadRow read(ExportRow row, boolean removed) {
-    String scale = row.get(Field.SCALE);
-    var time = times.read(row.get(Field.TIME), row.place().file(), scale);
+  ReadRow read(ExportRow row, Optional<OffsetDateTime> time, boolean removed) {
     String content = content(row, time);
     return new ReadRow(
         row, time, Status.of(row.get(Field.STATUS)), key(row, time, content), content, removed);

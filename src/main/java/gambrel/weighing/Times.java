@@ -3,23 +3,24 @@ package gambrel.weighing;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
-import java.util.HashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads ISO 8601 times. A time without an offset is local; in the hour that the end of summer time
- * repeats, the first pass is meant until a scale's own clock is seen to go back within one file.
+ * Reads ISO 8601 times with a year of four digits from 1900 to 2199; a time without an offset is
+ * local to the shop.
  */
 final class Times {
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
   private static final DateTimeFormatter ISO =
       new DateTimeFormatterBuilder()
           .append(DateTimeFormatter.ISO_LOCAL_DATE)
@@ -32,48 +33,42 @@ final class Times {
           .withResolverStyle(ResolverStyle.STRICT);
 
   private final ZoneId zone;
-  private final Map<String, Repeat> repeats = new HashMap<>();
 
   Times(ZoneId zone) {
     this.zone = zone;
   }
 
-  /** The moment that {@code text} means in a row of {@code scale} in {@code file}. */
-  Optional<OffsetDateTime> read(String text, String file, String scale) {
+  ZoneId zone() {
+    return zone;
+  }
+
+  /**
+   * The moment that {@code text} means. In the hour that the end of summer time repeats it is the
+   * first pass; in the hour that its beginning skips it is the moment that a clock shows which was
+   * not put forward.
+   */
+  Optional<OffsetDateTime> read(String text) {
+    return parse(text)
+        .map(
+            parsed ->
+                parsed instanceof OffsetDateTime exact
+                    ? exact.atZoneSameInstant(zone).toOffsetDateTime()
+                    : ((LocalDateTime) parsed).atZone(zone).toOffsetDateTime());
+  }
+
+  /** The local time that {@code text} gives, if it gives no offset with it. */
+  Optional<LocalDateTime> local(String text) {
+    return parse(text).filter(LocalDateTime.class::isInstance).map(LocalDateTime.class::cast);
+  }
+
+  private static Optional<TemporalAccessor> parse(String text) {
     try {
       String iso = text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
-      TemporalAccessor parsed = ISO.parseBest(iso, OffsetDateTime::from, LocalDateTime::from);
-      if (parsed instanceof OffsetDateTime exact) {
-        return Optional.of(exact.atZoneSameInstant(zone).toOffsetDateTime());
-      }
-      return Optional.of(local((LocalDateTime) parsed, file + '\n' + scale));
+      var parsed = ISO.parseBest(iso, OffsetDateTime::from, LocalDateTime::from);
+      int year = parsed.get(ChronoField.YEAR);
+      return year < FIRST_YEAR || year > LAST_YEAR ? Optional.empty() : Optional.of(parsed);
     } catch (DateTimeParseException e) {
       return Optional.empty();
-    }
-  }
-
-  private OffsetDateTime local(LocalDateTime time, String clock) {
-    var offsets = zone.getRules().getValidOffsets(time);
-    if (offsets.size() < 2) {
-      return time.atZone(zone).toOffsetDateTime();
-    }
-    var repeat = repeats.computeIfAbsent(clock, c -> new Repeat());
-    return time.atOffset(repeat.offset(time, offsets.get(0), offsets.get(1)));
-  }
-
-  /** What one clock has shown of a repeated hour. */
-  private static final class Repeat {
-    private LocalDateTime latest = LocalDateTime.MIN;
-    private boolean second;
-
-    ZoneOffset offset(LocalDateTime time, ZoneOffset summer, ZoneOffset winter) {
-      if (!time.toLocalDate().equals(latest.toLocalDate())) {
-        second = false;
-      } else if (time.isBefore(latest)) {
-        second = true;
-      }
-      latest = time;
-      return second ? winter : summer;
     }
   }
 }

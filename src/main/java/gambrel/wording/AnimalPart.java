@@ -13,8 +13,9 @@ final class AnimalPart {
     var body = subject.body();
     var wording = subject.wording();
     String species = wording.say("species." + body.species().id());
-    boolean named = !body.category().isEmpty() && !body.category().equalsIgnoreCase(species);
-    String kind = named ? wording.say("animal.heading", species, body.category()) : species;
+    String category = wording.category(body);
+    boolean named = !category.isEmpty() && !category.equalsIgnoreCase(species);
+    String kind = named ? wording.say("animal.heading", species, category) : species;
     return subject.isMob()
         ? wording.say("animal.mob", kind, subject.formats().count(body.head()))
         : kind;

@@ -94,7 +94,7 @@ record BoxLine(
     for (Item above : subject.tree().path(item)) {
       boolean hangs = above.kind() == Kind.CARCASE && !above.parent().isEmpty();
       if (hangs && !above.parent().equals(CutTree.ROOT)) {
-        quarter = above.name();
+        quarter = subject.name(above);
       }
     }
     return quarter.isEmpty() ? subject.wording().say("boxes.group.other") : quarter;

@@ -169,6 +169,11 @@ public final class Formats {
     return time.format(value);
   }
 
+  /** Text at the beginning of a line: months and days have small letters in many languages. */
+  public String opening(String text) {
+    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(locale) + text.substring(1);
+  }
+
   private static BigDecimal trimmed(BigDecimal value, int leastDecimals) {
     var bare = value.stripTrailingZeros();
     return bare.scale() < leastDecimals ? bare.setScale(leastDecimals) : bare;

@@ -54,7 +54,7 @@ final class NormalAnswer {
                             subject.formats().percent(percent),
                             subject.formats().percent(range.low()),
                             subject.formats().percent(range.high()),
-                            range.source())
+                            range.source(subject.wording()))
                         + verdict(range.compare(percent), isGuess(figure))));
   }
 
@@ -87,6 +87,6 @@ final class NormalAnswer {
   }
 
   private String kind() {
-    return subject.body().category();
+    return subject.wording().category(subject.body());
   }
 }

@@ -18,15 +18,21 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param low lower end, in per cent
  * @param high upper end, in per cent
+ * @param about key of what it was found of, or of how; or empty
  * @param source who published it
  */
-record PublishedRange(BigDecimal low, BigDecimal high, String source) {
+record PublishedRange(BigDecimal low, BigDecimal high, String about, String source) {
   private static final String FILE = "/gambrel/ranges.csv";
   private static final Map<String, PublishedRange> ALL = read();
 
   /** The range of a species' figure: {@code dressing} or {@code chill}. */
   static Optional<PublishedRange> of(Species species, String figure) {
     return Optional.ofNullable(ALL.get(species.id() + ' ' + figure));
+  }
+
+  /** Who published it, and of what. */
+  String source(Wording wording) {
+    return about.isEmpty() ? source : wording.say("range." + about, source);
   }
 
   /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) the range. */
@@ -49,6 +55,7 @@ record PublishedRange(BigDecimal low, BigDecimal high, String source) {
             new PublishedRange(
                 new BigDecimal(row.get("low")),
                 new BigDecimal(row.get("high")),
+                row.get("about"),
                 row.get("source")));
       }
     } catch (IOException e) {

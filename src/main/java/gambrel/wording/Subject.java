@@ -90,7 +90,11 @@ record Subject(Night night, BodyAccount account, String customer, Wording wordin
   }
 
   String itemName(String item) {
-    return tree().find(item).map(Item::name).orElse(item);
+    return tree().find(item).map(this::name).orElse(item);
+  }
+
+  String name(Item item) {
+    return wording.cut(body().species(), item);
   }
 
   Kind kind(String item) {

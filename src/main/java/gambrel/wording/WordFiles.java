@@ -4,6 +4,7 @@ import gambrel.cuts.Region;
 import gambrel.shop.Settings;
 import gambrel.statement.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,7 +18,8 @@ import java.util.stream.Collectors;
 
 /**
  * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones,
- * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region. A
+ * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region and then
+ * of the reader's own country. Names of cuts are in {@code cuts_LANGUAGE.properties} alike. A
  * customer whose language has no words reads English.
  *
  * <p>Safe for use by several threads.
@@ -68,27 +70,30 @@ public final class WordFiles {
   }
 
   private Wording choose(Locale wanted) {
-    String language = wanted.getLanguage();
-    boolean spoken =
-        !language.equals(ENGLISH) && !language.isEmpty() && shops.apply(file(language)).isPresent();
-    var files = new ArrayList<String>();
-    add(builtIn, ENGLISH, files);
-    add(shops, ENGLISH, files);
-    if (spoken) {
-      add(builtIn, language, files);
-      add(shops, language, files);
+    String language = isSpoken(wanted) ? wanted.getLanguage() : ENGLISH;
+    var files = new ArrayList<>(texts(builtIn, "words", ENGLISH, wanted));
+    files.addAll(texts(shops, "words", ENGLISH, wanted));
+    if (!language.equals(ENGLISH)) {
+      files.addAll(texts(builtIn, "words", language, wanted));
+      files.addAll(texts(shops, "words", language, wanted));
     }
     var words = Words.of(files);
     check(words);
-    var locale = locale(spoken ? wanted : Locale.ENGLISH, wanted);
-    return new Wording(words, locale, formats(words, locale));
+    var locale = locale(language.equals(ENGLISH) ? Locale.ENGLISH : wanted, wanted);
+    var cuts =
+        CutNames.of(
+            texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
+    return new Wording(words, locale, formats(words, locale), cuts);
+  }
+
+  private boolean isSpoken(Locale wanted) {
+    return !wanted.getLanguage().isEmpty()
+        && !texts(shops, "words", wanted.getLanguage(), wanted).isEmpty();
   }
 
   /** A sentence may leave a figure out, but not ask for one that it is not given. */
   private void check(Words words) {
-    var files = new ArrayList<String>();
-    add(builtIn, ENGLISH, files);
-    var known = Words.of(files).texts();
+    var known = Words.of(texts(builtIn, "words", ENGLISH, Locale.ENGLISH)).texts();
     words
         .texts()
         .forEach(
@@ -110,9 +115,17 @@ public final class WordFiles {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  private void add(Function<String, Optional<String>> source, String language, List<String> files) {
-    source.apply(file(language)).ifPresent(files::add);
-    source.apply(file(language + '_' + country())).ifPresent(files::add);
+  /** The files of a language: for everybody, for the shop's region, for the reader's country. */
+  private List<String> texts(
+      Function<String, Optional<String>> source, String kind, String language, Locale wanted) {
+    var suffixes = new LinkedHashSet<>(List.of(language, language + '_' + country()));
+    if (wanted.getLanguage().equals(language) && !wanted.getCountry().isEmpty()) {
+      suffixes.add(language + '_' + wanted.getCountry());
+    }
+    return suffixes.stream()
+        .map(suffix -> source.apply(kind + '_' + suffix + ".properties"))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /**
@@ -151,9 +164,5 @@ public final class WordFiles {
   private String country() {
     var region = settings.region();
     return region == Region.UK ? "GB" : region.name();
-  }
-
-  private static String file(String suffix) {
-    return "words_" + suffix + ".properties";
   }
 }

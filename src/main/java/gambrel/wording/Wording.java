@@ -1,5 +1,8 @@
 package gambrel.wording;
 
+import gambrel.cuts.Item;
+import gambrel.cuts.Species;
+import gambrel.shop.Body;
 import gambrel.statement.Words;
 import java.util.Locale;
 
@@ -9,8 +12,9 @@ import java.util.Locale;
  * @param words the words
  * @param locale language of the words, and how numbers are printed
  * @param formats how numbers and dates are printed
+ * @param cuts how cuts are called
  */
-public record Wording(Words words, Locale locale, Formats formats) {
+public record Wording(Words words, Locale locale, Formats formats, CutNames cuts) {
 
   /** A sentence with its figures, see {@link Words#say}. */
   public String say(String key, String... figures) {
@@ -20,6 +24,17 @@ public record Wording(Words words, Locale locale, Formats formats) {
   /** A sentence about a number of things, see {@link Words#count}. */
   public String count(String key, long number, String... figures) {
     return words.count(key, number, figures);
+  }
+
+  /** The name of a part of a species' body. */
+  public String cut(Species species, Item item) {
+    return cuts.of(species, item);
+  }
+
+  /** The class of a body; as the shop wrote it where the language has no word for it. */
+  public String category(Body body) {
+    String key = "class." + body.category().toLowerCase(Locale.ROOT);
+    return words.has(key) ? words.say(key) : body.category();
   }
 
   /** BCP 47 tag of the page's text. */

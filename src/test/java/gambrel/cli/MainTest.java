@@ -96,6 +96,17 @@ class MainTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"customers.csv", "bodies.csv"})
+  void noCustomersNameIsSaidOnTheTerminalEvenWhereItStandsInTheHeadersPlace(String file) {
+    shop.without(file).add(file, "ann,Ann Dorrin").write();
+
+    var result = gambrel("run", path, AS_OF);
+
+    assertTrue(result.err().contains(file), result.err());
+    assertFalse((result.out() + result.err()).contains("Dorrin"), result::toString);
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "",

@@ -40,11 +40,11 @@ final class OfficeFiles {
       lomax,Lomax Park School Farm,1 Lomax Avenue; Yarrambeet,farm@lomaxpark.example,
       mulvane,Des Mulvane,Back Creek; Merrigool,,
       nguyen,Linh Nguyễn-Hart,15 Orchard Row; Yarrambeet,linh@orchardrow.example,
-      osei,Kofi Osei,8 Orchard Row; Yarrambeet,kofi@osei.example,
+      osei,Kofi Osei,8 Orchard Row; Yarrambeet,kofi@osei.example,fr
       oxley,Bev Oxley,Oxley Downs; Upper Merrigool,bev@oxley.example,
       quaife,Jonah Quaife,33 Wells Road; Yarrambeet,jonah@quaife.example,
       rennie,Isla Rennie,Rennie's Gate; Wattle Siding,isla@rennie.example,
-      sutter,Max Sutter,5 Station Street; Yarrambeet,max@sutter.example,
+      sutter,Max Sutter,5 Station Street; Yarrambeet,max@sutter.example,de
       tibbett,Hugh Tibbett,Lot 2 Ridge Road; Upper Merrigool,,
       tolley,Tolley Downs,Tolley Downs; Merrigool,office@tolley.example,
       wojcik,Zofia Wójcik,70 Merrigool Road; Merrigool,zofia@wojcik.example,

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.cause.Cause;
+import gambrel.cause.LikelyCauses;
+import gambrel.cause.Suggestion;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.AsOf;
@@ -12,6 +15,8 @@ import gambrel.run.NightShop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +39,26 @@ class ExplanationTest {
 
   private List<String> explain(String body) throws Exception {
     return Explanation.of(night(), body).orElseThrow();
+  }
+
+  @Test
+  void tellsTheLikelyCauseWithTheLineToPaste() throws Exception {
+    var suggestion =
+        new Suggestion(
+            "B1",
+            Cause.DOUBLE_PRESS,
+            List.of(),
+            "",
+            "",
+            "",
+            "Ticket 7 repeats ticket 6.",
+            "",
+            List.of("bench,7,2026-03-05,status,void,,,printed twice"));
+    var causes = new LikelyCauses(new TreeMap<>(Map.of("B1", List.of(suggestion))), 0);
+    var lines = Explanation.of(night(), causes, "B1").orElseThrow();
+    int at = lines.indexOf("  likely cause: Ticket 7 repeats ticket 6.");
+    assertTrue(at > 0);
+    assertEquals("    bench,7,2026-03-05,status,void,,,printed twice", lines.get(at + 2));
   }
 
   /** The lines under a figure, up to the next figure or heading, with single spaces. */

@@ -115,7 +115,14 @@ class CodesCutsAndScalesTest {
     files.clean();
     assertTrue(beef().isUnder("half-rump", "hindquarter"));
     assertEquals(
-        new Item("whole-rump", "hindquarter", "Whole rump", Kind.PIECE, 2, List.of("7001", "7002")),
+        new Item(
+            "whole-rump",
+            "hindquarter",
+            "Whole rump",
+            Kind.PIECE,
+            2,
+            List.of("7001", "7002"),
+            true),
         beef().find("whole-rump").orElseThrow());
   }
 

@@ -3,6 +3,9 @@ package gambrel.ownerpages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.cause.Cause;
+import gambrel.cause.LikelyCauses;
+import gambrel.cause.Suggestion;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.notice.Notice;
@@ -11,6 +14,7 @@ import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.register.RegisterRow;
+import gambrel.statement.Held;
 import gambrel.statement.MorningView.FileRow;
 import gambrel.statement.MorningView.Todo;
 import gambrel.statement.MorningView;
@@ -18,7 +22,9 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -86,7 +92,7 @@ class MorningSheetTest {
                 "exports/day.csv, line 1234",
                 "scale bench, ticket 77",
                 "codes.csv has no code 5.",
-                "Add the code to codes.csv, or correct the row.",
+                "Add the code to codes.csv, or correct code in corrections.csv.",
                 "bench,77,5")),
         sheet(List.of(notice)).todo());
   }
@@ -173,6 +179,36 @@ class MorningSheetTest {
     var sheet = sheet(shop.at(NOW), List.of(), List.of(), true);
     assertEquals("1 body is still open and needs nothing yet. Open: B4.", sheet.notes().get(0));
     assertTrue(sheet.notes().get(1).startsWith("There was no register"));
+  }
+
+  @Test
+  void says_under_a_held_body_what_probably_went_wrong() {
+    holdABody();
+    var night = shop.at(NOW);
+    var suggestion =
+        new Suggestion(
+            "B2",
+            Cause.DOUBLE_PRESS,
+            List.of(),
+            "",
+            "",
+            "",
+            "Ticket 7 repeats ticket 6.",
+            "",
+            List.of("bench,7,2026-07-09,status,void,,,printed twice"));
+    var causes = new LikelyCauses(new TreeMap<>(Map.of("B2", List.of(suggestion))), 0);
+    var report =
+        new MorningReport(night, List.of(), List.of(), causes.notices(), causes, false);
+    var sheet = MorningComposer.compose(report, SmallShop.wording(night));
+    assertEquals(
+        List.of(
+            new Held.Likely(
+                "Ticket 7 repeats ticket 6.",
+                "If so, put this line into corrections.csv with your name and the time:",
+                List.of("bench,7,2026-07-09,status,void,,,printed twice"))),
+        sheet.held().get(0).likely());
+    assertEquals(List.of(), sheet.todo());
+    assertEquals(List.of(), sheet.notes());
   }
 
   private void holdABody() {

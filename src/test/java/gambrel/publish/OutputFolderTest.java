@@ -185,6 +185,16 @@ class OutputFolderTest {
   }
 
   @Test
+  void theFolderMayBeALinkToAnotherDisk() throws IOException {
+    var disk = Files.createDirectory(folder.resolve("disk"));
+    var link = Files.createSymbolicLink(folder.resolve("link"), disk);
+
+    publish(link, oldNight(), Disk.SYSTEM);
+
+    assertEquals(OLD, Trees.published(disk));
+  }
+
+  @Test
   void noPathLeadsOutOfTheFolder() throws IOException {
     var root = folder.resolve("out");
     for (var path : List.of("../x", "data/../../x", ".", "")) {

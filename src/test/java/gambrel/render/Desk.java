@@ -1,14 +1,11 @@
 package gambrel.render;
 
-import com.lowagie.text.pdf.PdfReader;
-import com.lowagie.text.pdf.parser.PdfTextExtractor;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,16 +62,7 @@ final class Desk {
 
   /** The text of each page as a reader of the PDF would extract it. */
   static List<String> pages(byte[] pdf) {
-    try (var reader = new PdfReader(pdf)) {
-      var extractor = new PdfTextExtractor(reader);
-      var pages = new ArrayList<String>();
-      for (var page = 1; page <= reader.getNumberOfPages(); page++) {
-        pages.add(extractor.getTextFromPage(page));
-      }
-      return pages;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return PrintedPages.of(pdf);
   }
 
   static String text(byte[] pdf) {

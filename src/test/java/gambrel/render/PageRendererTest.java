@@ -24,6 +24,7 @@ import java.util.TimeZone;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -140,7 +141,15 @@ class PageRendererTest {
     var text = Desk.text(desk.render(body, new Named("N".repeat(300))));
 
     assertEquals(300, text.chars().filter(c -> c == 'N').count());
-    assertTrue(text.lines().allMatch(line -> line.length() < 150), text);
+    assertTrue(Stream.of(text.split("\\s+")).allMatch(line -> line.length() < 150), text);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"l\u2019animal", "don't", "corrections.csv"})
+  void aWordIsNotBrokenBehindAnApostropheOrAFullStop(String word) {
+    var body = "<p style='width: 9mm'>${name}</p>";
+    var text = Desk.text(desk.render(body, new Named("un mot " + word)));
+    assertTrue(text.contains(word), text);
   }
 
   @ParameterizedTest
@@ -204,7 +213,7 @@ class PageRendererTest {
   void withoutAWatermarkPagesHaveNone() throws IOException {
     var pages = contents(desk.render(FULL, new Named("")));
 
-    assertTrue(pages.stream().noneMatch(page -> page.contains("Artifact")), pages.toString());
+    assertTrue(pages.stream().noneMatch(page -> page.contains("/Watermark")), pages.toString());
   }
 
   /** The drawing operators of each page. */

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.publish.HastyDisk;
 import gambrel.register.MorningReport;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -153,7 +154,7 @@ public final class NightShop {
 
   NightlyRun night() {
     try {
-      return new NightlyRun(Inputs.read(write()), new TinyDocuments());
+      return new NightlyRun(Inputs.read(write()), new TinyDocuments(), new HastyDisk());
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

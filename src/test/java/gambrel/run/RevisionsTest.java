@@ -205,7 +205,7 @@ class RevisionsTest {
     var outcome = shop.run("2026-03-06T03:00");
 
     assertEquals(List.of("ann B1 r1", "ann B1 r2 1", "bob B2 r1"), register());
-    assertEquals(List.of(NoticeCode.REVISIONS_STOPPED), stops(outcome));
+    assertEquals(List.of(NoticeCode.CLOCK_BACK), stops(outcome));
   }
 
   private static List<NoticeCode> stops(Outcome outcome) {

@@ -3,6 +3,7 @@ package gambrel.scenes;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,6 +19,11 @@ abstract class SceneTest {
   @BeforeEach
   void open() {
     scene = new Scene(folder);
+  }
+
+  /** The notices of a night on which nobody cares whether bodies wait. */
+  static List<String> besidesHeld(Found found) {
+    return found.notices().stream().filter(notice -> !notice.equals("hold held")).toList();
   }
 
   /** Expects a figure of B1 in {@code bodies.csv}. */

@@ -32,6 +32,12 @@ class WhoseIsItTest extends SceneTest {
   }
 
   @Test
+  void aTagOutOfItsTimeIsAnUnknownBodyWithTheOneThatHadIt() {
+    String message = keyed("2026-05-02").notice("body-unknown", "message");
+    assertTrue(message.contains("belongs to body B1, killed 61 days before"), message);
+  }
+
+  @Test
   void aLostTagIsReplacedByAnother() {
     scene.weigh("05T10:01 0418 pack rump 2");
     assertBody(keyed("05"), "take_home_kg", "3.000");
@@ -223,6 +229,10 @@ class WhoseIsItTest extends SceneTest {
     assertBody(found, "take_home_kg", "1.000");
     assertEquals("2.000", found.body("L1", "take_home_kg"));
     assertEquals("L1", found.notice("item-not-in-species", "body"));
+    assertEquals(
+        "Item t-bone of code pack.t-bone is no part of lamb, which body L1 is;"
+            + " it is of beef, veal.",
+        found.notice("item-not-in-species", "message"));
   }
 
   @Test

@@ -2,11 +2,10 @@ package gambrel.statement;
 
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfReader;
-import com.lowagie.text.pdf.parser.PdfTextExtractor;
+import gambrel.render.PrintedPages;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * What a reader finds in a PDF.
@@ -18,11 +17,7 @@ record PageReader(List<String> pages, Rectangle size) {
 
   static PageReader of(byte[] pdf) {
     try (var reader = new PdfReader(pdf)) {
-      var extractor = new PdfTextExtractor(reader);
-      var pages =
-          IntStream.rangeClosed(1, reader.getNumberOfPages())
-              .mapToObj(page -> squeeze(text(extractor, page)))
-              .toList();
+      var pages = PrintedPages.of(pdf).stream().map(PageReader::squeeze).toList();
       return new PageReader(pages, reader.getPageSize(1));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -44,13 +39,5 @@ record PageReader(List<String> pages, Rectangle size) {
 
   static String squeeze(String text) {
     return text.replaceAll("[\\s\\u00a0]+", "");
-  }
-
-  private static String text(PdfTextExtractor extractor, int page) {
-    try {
-      return extractor.getTextFromPage(page);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -27,7 +27,7 @@ final class SampleMorning {
                 "36",
                 "2",
                 "3")),
-        SampleMonth.held(),
+        held(),
         todo(),
         List.of(
             new MorningView.Issued("Aroha Ngātuere", "B-0341", "", "231.44 kg", "$399.04"),
@@ -39,6 +39,24 @@ final class SampleMorning {
             new MorningView.FileRow("exports/rail/2026-04-01.csv", "36", "36", "0", "0", "0")),
         new MorningView.FileRow(W.say("total"), "412", "371", "36", "2", "3"),
         List.of(W.count("morning.open", 4, "4"), W.say("morning.register.new")));
+  }
+
+  private static List<Held> held() {
+    var first = SampleMonth.held().get(0);
+    var likely =
+        List.of(
+            new Held.Likely(
+                "Ticket 5121 (loin chop 4.120 kg) was keyed to P-0078 between tickets of P-0077."
+                    + " Moved to P-0077: loss of P-0077 1.1 %; loss of P-0078 0.9 %.",
+                W.say("morning.likely.line"),
+                List.of("bench-1,5121,2026-04-01,body,P-0077,,,keyed to the wrong body")),
+            new Held.Likely(
+                "Of P-0077 8.1 % is bone, here usually about 12.5 %.",
+                "Look for bone of P-0077 that was not weighed.",
+                List.of()));
+    return List.of(
+        new Held(first.body(), first.customer(), first.reason(), first.advice(), likely),
+        SampleMonth.held().get(1));
   }
 
   private static List<MorningView.Todo> todo() {

@@ -46,6 +46,14 @@ class WordsTest {
   }
 
   @Test
+  void take_for_one_what_the_language_counts_as_one() {
+    var french = Words.of(List.of("number.singular=0 1\na.one={0} os\na.many={0} pieds\n"));
+    assertEquals("0 os", french.count("a", 0, "0"));
+    assertEquals("1 os", french.count("a", 1, "1"));
+    assertEquals("2 pieds", french.count("a", 2, "2"));
+  }
+
+  @Test
   void without_a_dot_in_their_key_are_labels() {
     assertEquals(Map.of("cut", "Part"), Words.of(List.of("cut=Part\na.b=C\n")).labels());
   }

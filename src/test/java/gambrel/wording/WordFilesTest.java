@@ -30,16 +30,42 @@ class WordFilesTest {
 
   @Test
   void areChosenByTheReadersLanguage() {
-    var files = files("", Map.of("words_fr.properties", "packs.question=Combien ?\n"));
-    assertEquals("Combien ?", files.of("fr").say("packs.question"));
+    var files = files("", Map.of("words_it.properties", "packs.question=Quanto?\n"));
+    assertEquals("Quanto?", files.of("it").say("packs.question"));
     assertEquals("How much is there?", files.of("").say("packs.question"));
-    assertEquals("fr-AU", files.of("fr").language());
+    assertEquals("it-AU", files.of("it").language());
   }
 
   @Test
   void ofALanguageThatLackAWordHaveItInEnglish() {
-    var files = files("", Map.of("words_fr.properties", "packs.question=Combien ?\n"));
-    assertEquals("What do I owe?", files.of("fr").say("owe.question"));
+    var files = files("", Map.of("words_it.properties", "packs.question=Quanto?\n"));
+    assertEquals("What do I owe?", files.of("it").say("owe.question"));
+  }
+
+  @Test
+  void ofTheReadersCountryStandOverTheLanguages() {
+    var files = files("", Map.of("words_fr_CA.properties", "page=Feuillet\n"));
+    assertEquals("Feuillet", files.of("fr-CA").say("page"));
+    assertEquals("sur", files.of("fr-CA").say("of"));
+    assertEquals("Page", files.of("fr").say("page"));
+  }
+
+  @Test
+  void ofTheShopMayLackWordsThatTheLanguageHas() {
+    var files = files("", Map.of("words_de.properties", "packs.question=Wie viele?\n"));
+    assertEquals("Wie viele?", files.of("de").say("packs.question"));
+    assertEquals("Was schulde ich?", files.of("de").say("owe.question"));
+  }
+
+  @Test
+  void nameClassesOfAnimalsThatTheLanguageKnowsAndLeaveOthersAsTheyStand() {
+    var shop = new FarmShop(folder).add("shop.properties", "language=de");
+    shop.add("bodies.csv", "B1,beef,Heifer,2026-03-02,,,,c-ann,1,,,");
+    shop.add("bodies.csv", "B2,beef,Galloway,2026-03-02,,,,c-ann,1,,,");
+    var night = shop.night();
+    var german = new WordFiles(FarmShop::file, FarmShop::file, night.shop().settings()).shop();
+    assertEquals("Färse", german.category(night.shop().bodies().get("B1")));
+    assertEquals("Galloway", german.category(night.shop().bodies().get("B2")));
   }
 
   @Test

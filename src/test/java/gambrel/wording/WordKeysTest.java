@@ -32,7 +32,7 @@ class WordKeysTest {
       var java =
           files
               .filter(f -> f.toString().endsWith(".java"))
-              .filter(f -> f.toString().matches(".*(wording|ownerpages|run).*"))
+              .filter(f -> f.toString().matches(".*(wording|ownerpages|statement|run).*"))
               .sorted()
               .toList();
       var text = new StringBuilder();

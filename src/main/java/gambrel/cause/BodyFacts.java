@@ -1,0 +1,163 @@
+package gambrel.cause;
+
+import gambrel.balance.BatchBalance;
+import gambrel.balance.BatchState;
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.decision.LossLimit;
+import gambrel.measure.Weight;
+import gambrel.notice.Place;
+import gambrel.reckoning.BodyAccount;
+import gambrel.shop.Outcome;
+import gambrel.shop.Settings;
+import gambrel.weighing.Weighing;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** A body with what takes part in its balance, and how odd its figures are. */
+final class BodyFacts {
+  private final Settings settings;
+  private final Usual usual;
+  private final BodyAccount account;
+  private final Set<Place> into;
+  private final Set<Place> out;
+  private final Set<Place> hot;
+  private final Set<Place> cold;
+
+  BodyFacts(Settings settings, Usual usual, BodyAccount account) {
+    this.settings = settings;
+    this.usual = usual;
+    this.account = account;
+    var balance = account.balance();
+    var trim = balance.trim().all();
+    into = places(balance.boningWeighings());
+    hot = places(balance.rail().hot().weighings());
+    cold = places(balance.rail().cold().weighings());
+    out =
+        places(
+            balance.weighings().out().stream()
+                .filter(w -> !balance.weighings().isOffal(w) && !trim.contains(w))
+                .toList());
+  }
+
+  private static Set<Place> places(Collection<Weighing> weighings) {
+    return weighings.stream().map(Weighing::place).collect(Collectors.toSet());
+  }
+
+  /**
+   * What a change does to the sums of a body, in hundred-thousandths.
+   *
+   * @param out what came off the block
+   * @param into the weight into the boning room
+   * @param hot the hot weight
+   * @param cold the cold weight
+   */
+  record Shift(long out, long into, long hot, long cold) {
+    static final Shift NONE = new Shift(0, 0, 0, 0);
+
+    Shift plus(Shift other) {
+      return new Shift(
+          out + other.out, into + other.into, hot + other.hot, cold + other.cold);
+    }
+  }
+
+  /** What it does to the sums if a weighing's net changes by so much. */
+  Shift shift(Weighing weighing, long change) {
+    var place = weighing.place();
+    return new Shift(
+        out.contains(place) ? change : 0,
+        into.contains(place) ? change : 0,
+        hot.contains(place) ? change : 0,
+        cold.contains(place) ? change : 0);
+  }
+
+  String id() {
+    return account.body().id();
+  }
+
+  BodyAccount account() {
+    return account;
+  }
+
+  BodyBalance balance() {
+    return account.balance();
+  }
+
+  /** Its own weighings and those of its batches that are out of balance. */
+  List<Weighing> weighings() {
+    var all = new LinkedHashSet<>(balance().weighings().all());
+    balance().batches().stream()
+        .filter(batch -> batch.state() == BatchState.OUT)
+        .map(BatchBalance::weighings)
+        .forEach(all::addAll);
+    return List.copyOf(all);
+  }
+
+  /** Whether its cutting loss is tested and known. */
+  boolean isWeighedOut() {
+    return settings.bins() == Settings.Bins.WEIGHED
+        && account.body().outcome() == Outcome.CUT
+        && loss() != null
+        && balance().boning().filter(w -> w.hundredThousandths() > 0).isPresent();
+  }
+
+  private Weight loss() {
+    return balance().outputs().flatMap(Outputs::cuttingLoss).orElse(null);
+  }
+
+  /** How odd its figures are as they stand, see {@link Band#strain}. */
+  long strain() {
+    return strain(Shift.NONE);
+  }
+
+  /** How odd its figures would be. */
+  long strain(Shift shift) {
+    return lossStrain(shift) + chillStrain(shift);
+  }
+
+  /** How odd its cutting loss is as it stands. */
+  long lossStrain() {
+    return lossStrain(Shift.NONE);
+  }
+
+  /** How odd its cutting loss would be. */
+  long lossStrain(Shift shift) {
+    if (!isWeighedOut()) {
+      return 0;
+    }
+    var boning = balance().boning().orElseThrow();
+    long into = boning.hundredThousandths() + shift.into();
+    if (into <= 0) {
+      return Band.MOST_SPREADS * Band.MOST_SPREADS * Band.ONE;
+    }
+    long loss = loss().hundredThousandths() + shift.into() - shift.out();
+    var limit =
+        LossLimit.of(settings, balance())
+            .multiply(BigFraction.of(into, boning.hundredThousandths()));
+    return Usual.millionths(BigFraction.of(loss, 100_000), limit)
+        .map(usual.loss(account.body().species())::strain)
+        .orElse(0L);
+  }
+
+  /** How odd its chill shrink is as it stands. */
+  long chillStrain() {
+    return chillStrain(Shift.NONE);
+  }
+
+  private long chillStrain(Shift shift) {
+    var band = usual.chill(account.body().species());
+    var shrink = balance().chillShrinkPercent();
+    if (band.isEmpty() || shrink.isEmpty()) {
+      return 0;
+    }
+    var h = balance().hot().orElseThrow().fraction();
+    var lost = shrink.get().multiply(h).divide(100);
+    var change = BigFraction.of(shift.hot() - shift.cold(), 100_000);
+    var hotThen = h.add(BigFraction.of(shift.hot(), 100_000));
+    return Usual.millionths(lost.add(change), hotThen).map(band.get()::strain).orElse(0L);
+  }
+}

@@ -1,0 +1,164 @@
+package gambrel.cause;
+
+import gambrel.notice.Place;
+import gambrel.shop.Correction;
+import gambrel.weighing.ExportRow;
+import gambrel.weighing.Field;
+import gambrel.weighing.Weighing;
+import java.math.BigInteger;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Writes a change as corrections, and as the lines that a person pastes into their file. */
+final class CorrectionLines {
+  private static final Map<Cause, String> REASONS =
+      Map.of(
+          Cause.WRONG_BODY, "keyed to the wrong body",
+          Cause.DOUBLE_PRESS, "printed twice",
+          Cause.TARE_LEFT_ON, "weighed with its tray or bin",
+          Cause.CHANGEOVER, "body key not changed in time",
+          Cause.HOOK, "hook weighed too",
+          Cause.DECIMAL, "decimal point slipped",
+          Cause.UNIT, "wrong unit");
+
+  private final Traces traces;
+
+  CorrectionLines(Traces traces) {
+    this.traces = traces;
+  }
+
+  /** The corrections that make a change, {@code by} left blank and dated by the night. */
+  List<Correction> of(Candidate candidate) {
+    var corrections = new ArrayList<Correction>();
+    var touches = candidate.touches();
+    int from = 0;
+    while (from < touches.size()) {
+      int to = from + 1;
+      while (to < touches.size() && isOne(touches, from, to)) {
+        to++;
+      }
+      var first = touches.get(from);
+      if (to - from > 1) {
+        String run = first.weighing().ticket() + "-" + touches.get(to - 1).weighing().ticket();
+        add(first, run, Optional.of(first.weighing().date()), candidate.cause(), corrections);
+      } else {
+        addRow(first, candidate.cause(), corrections);
+      }
+      from = to;
+    }
+    return corrections;
+  }
+
+  /** Whether the touches from one to another can be one run of tickets that names no other row. */
+  private boolean isOne(List<Touch> touches, int from, int to) {
+    var first = touches.get(from);
+    var last = touches.get(to);
+    boolean alike =
+        first.remedy().equals(last.remedy())
+            && !(first.remedy() instanceof Remedy.Net)
+            && Traces.Shift.of(first.weighing()).equals(Traces.Shift.of(last.weighing()))
+            && isNumber(first.weighing())
+            && isNumber(last.weighing())
+            && number(first.weighing()).compareTo(number(last.weighing())) < 0;
+    if (!alike) {
+      return false;
+    }
+    Set<Place> named =
+        touches.subList(from, to + 1).stream()
+            .map(touch -> touch.weighing().place())
+            .collect(Collectors.toSet());
+    boolean moves = first.remedy() instanceof Remedy.Move;
+    return traces.shift(first.weighing()).stream()
+        .filter(CorrectionLines::isNumber)
+        .filter(w -> number(w).compareTo(number(first.weighing())) >= 0)
+        .filter(w -> number(w).compareTo(number(last.weighing())) <= 0)
+        .allMatch(w -> named.contains(w.place()) || moves && !w.ofBody() && w.inBatch());
+  }
+
+  private static boolean isNumber(Weighing weighing) {
+    return weighing.ticket().matches("\\d+");
+  }
+
+  private static BigInteger number(Weighing weighing) {
+    return new BigInteger(weighing.ticket());
+  }
+
+  /** One row by its ticket; without one, wherever it stands in the exports. */
+  private void addRow(Touch touch, Cause cause, List<Correction> to) {
+    var weighing = touch.weighing();
+    if (!weighing.ticket().isEmpty()) {
+      add(touch, weighing.ticket(), Optional.of(weighing.date()), cause, to);
+      return;
+    }
+    var row = traces.row(weighing.place());
+    traces.rows().values().stream()
+        .filter(other -> other.cells().equals(row.cells()))
+        .filter(other -> other.equals(row) || row.identity().isEmpty())
+        .map(ExportRow::place)
+        .sorted()
+        .forEach(place -> add(touch, place.toString(), Optional.empty(), cause, to));
+  }
+
+  private void add(
+      Touch touch, String ticket, Optional<LocalDate> date, Cause cause, List<Correction> to) {
+    var remedy = touch.remedy();
+    if (remedy instanceof Remedy.Net net && net.tare().isPresent()) {
+      add(touch, ticket, date, Field.TARE, net.tare().get().toPlainString(), cause, to);
+    }
+    if (remedy instanceof Remedy.Move move) {
+      add(touch, ticket, date, Field.BODY, move.body(), cause, to);
+    } else if (remedy instanceof Remedy.Remove) {
+      add(touch, ticket, date, Field.STATUS, "void", cause, to);
+    } else if (remedy instanceof Remedy.Net net) {
+      add(touch, ticket, date, Field.NET, net.net().toPlainString(), cause, to);
+    } else if (remedy instanceof Remedy.In in) {
+      add(touch, ticket, date, Field.UNIT, in.unit().id(), cause, to);
+    }
+  }
+
+  private void add(
+      Touch touch,
+      String ticket,
+      Optional<LocalDate> date,
+      Field field,
+      String value,
+      Cause cause,
+      List<Correction> to) {
+    to.add(
+        new Correction(
+            traces.row(touch.weighing().place()).get(Field.SCALE),
+            ticket,
+            date,
+            field.id(),
+            value,
+            "",
+            traces.night().asOf(),
+            REASONS.get(cause),
+            Place.NONE));
+  }
+
+  /** A row for {@code corrections.csv}. */
+  static String line(Correction correction) {
+    return List.of(
+            correction.scale(),
+            correction.ticket(),
+            correction.date().map(LocalDate::toString).orElse(""),
+            correction.field(),
+            correction.value(),
+            "",
+            "",
+            correction.reason())
+        .stream()
+        .map(CorrectionLines::quoted)
+        .collect(Collectors.joining(","));
+  }
+
+  private static String quoted(String cell) {
+    return cell.matches("[^\",;\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+}

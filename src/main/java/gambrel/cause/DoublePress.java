@@ -1,0 +1,52 @@
+package gambrel.cause;
+
+import gambrel.weighing.Weighing;
+import java.math.BigInteger;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds two weighings that are equal, seconds apart, with consecutive tickets. */
+final class DoublePress implements Finder {
+  private static final int MOST_SECONDS = 15;
+  private static final long PENALTY = 50;
+
+  private final Traces traces;
+
+  DoublePress(Traces traces) {
+    this.traces = traces;
+  }
+
+  @Override
+  public List<Candidate> candidates(BodyFacts suspect) {
+    var candidates = new ArrayList<Candidate>();
+    for (var weighing : suspect.weighings()) {
+      var shift = traces.shift(weighing);
+      int at = shift.indexOf(weighing);
+      if (at > 0 && isTwice(shift.get(at - 1), weighing) && traces.isUntouched(weighing)) {
+        var touch = new Touch(weighing, new Remedy.Remove());
+        candidates.add(
+            Candidate.of(Cause.DOUBLE_PRESS, touch, PENALTY).because(shift.get(at - 1)));
+      }
+    }
+    return candidates;
+  }
+
+  private static boolean isTwice(Weighing one, Weighing next) {
+    return one.body().equals(next.body())
+        && one.batch().equals(next.batch())
+        && one.code().equals(next.code())
+        && one.net().equals(next.net())
+        && one.pieces().equals(next.pieces())
+        && one.customer().equals(next.customer())
+        && Duration.between(one.time(), next.time()).toSeconds() <= MOST_SECONDS
+        && isNext(one.ticket(), next.ticket());
+  }
+
+  private static boolean isNext(String ticket, String next) {
+    boolean numbers = ticket.matches("\\d+") && next.matches("\\d+");
+    return numbers
+        ? new BigInteger(ticket).add(BigInteger.ONE).equals(new BigInteger(next))
+        : ticket.isEmpty() && next.isEmpty();
+  }
+}

@@ -1,0 +1,110 @@
+package gambrel.cause;
+
+import gambrel.balance.Outputs;
+import gambrel.cuts.Kind;
+import gambrel.decision.LossLimit;
+import gambrel.decision.Reason;
+import gambrel.decision.ReasonCode;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.notice.Place;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Finds a loss that is as high as bone, fat or waste is low: a tub of it was not weighed. */
+final class MissingBin {
+  private static final long PENALTY = 300;
+
+  /** A share so many spreads below the usual is far below it. */
+  private static final long SPREADS_BELOW = 2;
+
+  /** What is lost and what is lacking agree within three spreads of both together. */
+  private static final long AGREE = 9 * Band.ONE;
+
+  private final Traces traces;
+  private final Speech speech;
+
+  MissingBin(Traces traces) {
+    this.traces = traces;
+    this.speech = new Speech(traces.night());
+  }
+
+  List<Fit> fits(BodyFacts suspect) {
+    var fits = new ArrayList<Fit>();
+    if (suspect.isWeighedOut()
+        && Faults.of(suspect.account()).contains(new Reason(ReasonCode.LOSS_HIGH, ""))) {
+      for (var kind : List.of(Kind.BONE, Kind.FAT, Kind.WASTE)) {
+        traces
+            .usual()
+            .bin(suspect.account().body().species(), kind)
+            .flatMap(band -> fit(suspect, kind, band))
+            .ifPresent(fits::add);
+      }
+    }
+    return fits;
+  }
+
+  private Optional<Fit> fit(BodyFacts suspect, Kind kind, Band band) {
+    var balance = suspect.balance();
+    var boning = balance.boning().orElseThrow();
+    long share =
+        Usual.share(Usual.binned(balance, kind).orElse(Weight.ZERO), balance.boning()).orElse(0L);
+    long lacking = band.middle() - share;
+    var limit = LossLimit.of(traces.night().shop().settings(), balance);
+    var lossBand = traces.usual().loss(suspect.account().body().species());
+    var usual = limit.multiply(BigFraction.of(lossBand.middle(), 1_000_000));
+    var loss = balance.outputs().flatMap(Outputs::cuttingLoss).orElseThrow().fraction();
+    var missing = loss.subtract(usual);
+    long excess = Usual.millionths(missing, boning.fraction()).orElse(0L);
+    long lossSpread =
+        Usual.millionths(
+                limit.multiply(BigFraction.of(lossBand.spread(), 1_000_000)), boning.fraction())
+            .orElse(0L);
+    long both = band.spread() + lossSpread;
+    long strain = new Band(lacking, both).strain(excess);
+    if (lacking < SPREADS_BELOW * band.spread() || excess <= 0 || strain > AGREE) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Fit(
+            suggestion(suspect, kind, band, share, missing),
+            PENALTY + strain - suspect.strain(),
+            Cause.BIN_NOT_WEIGHED + kind.name()));
+  }
+
+  private Suggestion suggestion(
+      BodyFacts suspect, Kind kind, Band band, long share, BigFraction missing) {
+    String name = kind.name().toLowerCase(Locale.ROOT);
+    return new Suggestion(
+        suspect.id(),
+        Cause.BIN_NOT_WEIGHED,
+        List.<Place>of(),
+        "",
+        "",
+        "",
+        "Of "
+            + suspect.id()
+            + " "
+            + ofBoning(share)
+            + " is "
+            + name
+            + ", here usually about "
+            + ofBoning(band.middle())
+            + ". With "
+            + speech.weight(Weight.of(missing))
+            + " more of it the loss would be as usual.",
+        "Look for "
+            + name
+            + " of "
+            + suspect.id()
+            + " that was not weighed, or not keyed to it. If it is gone, release the statement.",
+        List.of());
+  }
+
+  private static String ofBoning(long millionths) {
+    return Speech.percent(BigFraction.of(millionths, 1_000_000).multiply(Exact.HUNDRED));
+  }
+}

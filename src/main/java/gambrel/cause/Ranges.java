@@ -1,0 +1,90 @@
+package gambrel.cause;
+
+import gambrel.reckoning.Night;
+import gambrel.shop.Step;
+import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Between which weights the weighings of a code lie in this shop. */
+final class Ranges {
+  /** With fewer others a range says nothing. */
+  private static final int LEAST_OTHERS = 4;
+
+  private final Night night;
+  private final Map<List<Object>, TreeMap<Long, Integer>> byKind = new HashMap<>();
+
+  Ranges(Night night) {
+    this.night = night;
+    for (var weighing : night.ledger().weighings()) {
+      if (weighing.step().movesMass()) {
+        keys(weighing).forEach(key -> add(key, weighing.net().hundredThousandths()));
+      }
+    }
+  }
+
+  private void add(List<Object> key, long net) {
+    byKind.computeIfAbsent(key, k -> new TreeMap<>()).merge(net, 1, Integer::sum);
+  }
+
+  /** What a weighing is compared with: its code and species, else its step and species. */
+  private List<List<Object>> keys(Weighing weighing) {
+    var keys = new ArrayList<List<Object>>();
+    var body = night.shop().bodies().get(weighing.body());
+    Object species = body == null ? "" : body.species();
+    keys.add(List.of(weighing.code().pattern(), species));
+    if (weighing.step() == Step.PACK || weighing.step() == Step.BIN) {
+      keys.add(List.of(weighing.step(), species));
+    }
+    return keys;
+  }
+
+  /**
+   * The least and the most of other weighings.
+   *
+   * @param least in hundred-thousandths
+   * @param most in hundred-thousandths
+   */
+  record Range(long least, long most) {
+    boolean holds(long net) {
+      return net >= least && net <= most;
+    }
+
+    /** Whether a weight is far from all of it: three times the most or a third of the least. */
+    boolean isFar(long net) {
+      return net > 3 * most || net * 3 < least;
+    }
+
+    /** Whether a weight is near it: up to twice the most, down to half of the least. */
+    boolean isNear(long net) {
+      return net <= 2 * most && net * 2 >= least;
+    }
+  }
+
+  /** The range of the weighings that are like this one, itself left out. */
+  Optional<Range> ofOthers(Weighing weighing) {
+    for (var key : keys(weighing)) {
+      var nets = byKind.getOrDefault(key, new TreeMap<>());
+      int count = nets.values().stream().mapToInt(n -> n).sum();
+      if (count > LEAST_OTHERS) {
+        long own = weighing.net().hundredThousandths();
+        return Optional.of(new Range(least(nets, own), most(nets, own)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static long least(TreeMap<Long, Integer> nets, long own) {
+    boolean alone = nets.firstKey() == own && nets.get(own) == 1;
+    return alone ? nets.higherKey(own) : nets.firstKey();
+  }
+
+  private static long most(TreeMap<Long, Integer> nets, long own) {
+    boolean alone = nets.lastKey() == own && nets.get(own) == 1;
+    return alone ? nets.lowerKey(own) : nets.lastKey();
+  }
+}

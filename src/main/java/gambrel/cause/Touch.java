@@ -1,0 +1,32 @@
+package gambrel.cause;
+
+import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.weighing.Weighing;
+
+/**
+ * One row and what would be done to it.
+ *
+ * @param weighing the row as it is, or as it would be if it stood alone
+ * @param remedy what would be done
+ */
+record Touch(Weighing weighing, Remedy remedy) {
+  /** The body that it would be keyed to. */
+  String bodyThen() {
+    return remedy instanceof Remedy.Move move ? move.body() : weighing.body();
+  }
+
+  /** The net weight that it would have, in hundred-thousandths of the shop's unit. */
+  long netThen(WeightUnit shop) {
+    if (remedy instanceof Remedy.Remove) {
+      return 0;
+    }
+    if (remedy instanceof Remedy.Net net) {
+      return Weight.of(weighing.unit().convert(net.net(), shop)).hundredThousandths();
+    }
+    if (remedy instanceof Remedy.In in) {
+      return Weight.of(in.unit().convert(weighing.shown(), shop)).hundredThousandths();
+    }
+    return weighing.net().hundredThousandths();
+  }
+}

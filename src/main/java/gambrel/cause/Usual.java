@@ -1,0 +1,138 @@
+package gambrel.cause;
+
+import gambrel.balance.BodyBalance;
+import gambrel.balance.Outputs;
+import gambrel.cuts.Kind;
+import gambrel.cuts.Species;
+import gambrel.decision.LossLimit;
+import gambrel.decision.State;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
+import gambrel.reckoning.Night;
+import gambrel.shop.Outcome;
+import gambrel.shop.Settings;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** What is usual in this shop, read off its bodies that balance. */
+final class Usual {
+  private static final BigFraction MILLION = BigFraction.of(1_000_000);
+
+  /** Losses of fewer bodies are taken to lie anywhere from nothing to what the shop allows. */
+  private static final Band ALLOWED = new Band(500_000, 250_000);
+
+  private static final long LEAST_LOSS_SPREAD = 50_000;
+  private static final long LEAST_SHRINK_SPREAD = 2_000;
+  private static final long LEAST_SHARE_SPREAD = 5_000;
+
+  /** What a body is made of differs less than what is lost of it. */
+  private static final int LEAST_BODIES_FOR_A_SHARE = 3;
+
+  private final Settings settings;
+  private final List<BodyBalance> balanced;
+  private final Map<Object, Optional<Band>> bands = new HashMap<>();
+
+  Usual(Night night) {
+    settings = night.shop().settings();
+    balanced =
+        night.bodies().values().stream()
+            .filter(a -> isSettled(a.decision().state()) && a.decision().released().isEmpty())
+            .map(a -> a.balance())
+            .toList();
+  }
+
+  private static boolean isSettled(State state) {
+    return state == State.ISSUED || state == State.CLOSED;
+  }
+
+  /** Cutting loss as a part of what the shop allows that body. */
+  Band loss(Species species) {
+    return band("loss" + species.id(), species, this::lossOfAllowed, LEAST_LOSS_SPREAD)
+        .or(() -> band("loss", null, this::lossOfAllowed, LEAST_LOSS_SPREAD))
+        .orElse(ALLOWED);
+  }
+
+  /** Chill shrink of the hot weight, if enough bodies tell. */
+  Optional<Band> chill(Species species) {
+    return band("chill" + species.id(), species, Usual::chillOf, LEAST_SHRINK_SPREAD);
+  }
+
+  /** What lies in bins of one kind, of the weight into the boning room, if enough bodies tell. */
+  Optional<Band> bin(Species species, Kind kind) {
+    return band(
+        kind + species.id(),
+        species,
+        balance -> binned(balance, kind).flatMap(w -> share(w, balance.boning())),
+        LEAST_SHARE_SPREAD,
+        LEAST_BODIES_FOR_A_SHARE);
+  }
+
+  private Optional<Band> band(
+      String key, Species species, Function<BodyBalance, Optional<Long>> figure, long least) {
+    return band(key, species, figure, least, Band.LEAST_VALUES);
+  }
+
+  private Optional<Band> band(
+      String key,
+      Species species,
+      Function<BodyBalance, Optional<Long>> figure,
+      long leastSpread,
+      int leastBodies) {
+    return bands.computeIfAbsent(key, k -> read(species, figure, leastSpread, leastBodies));
+  }
+
+  private Optional<Band> read(
+      Species species,
+      Function<BodyBalance, Optional<Long>> figure,
+      long leastSpread,
+      int leastBodies) {
+    var values =
+        balanced.stream()
+            .filter(b -> species == null || b.body().species() == species)
+            .filter(b -> b.body().outcome() == Outcome.CUT)
+            .flatMap(b -> figure.apply(b).stream())
+            .toList();
+    return values.size() < leastBodies
+        ? Optional.empty()
+        : Optional.of(Band.of(values, leastSpread));
+  }
+
+  private Optional<Long> lossOfAllowed(BodyBalance balance) {
+    return balance
+        .outputs()
+        .flatMap(Outputs::cuttingLoss)
+        .flatMap(loss -> millionths(loss.fraction(), LossLimit.of(settings, balance)));
+  }
+
+  private static Optional<Long> chillOf(BodyBalance balance) {
+    return balance.chillShrinkPercent().map(p -> Exact.units(p.divide(Exact.HUNDRED), 6));
+  }
+
+  /** What lies in the bins of one kind. */
+  static Optional<Weight> binned(BodyBalance balance, Kind kind) {
+    return balance
+        .outputs()
+        .flatMap(
+            outputs ->
+                switch (kind) {
+                  case BONE -> outputs.bone();
+                  case FAT -> outputs.fat();
+                  default -> outputs.waste();
+                });
+  }
+
+  static Optional<Long> share(Weight part, Optional<Weight> whole) {
+    return whole.flatMap(w -> millionths(part.fraction(), w.fraction()));
+  }
+
+  /** {@code part} in millionths of {@code whole}. */
+  static Optional<Long> millionths(BigFraction part, BigFraction whole) {
+    return whole.signum() <= 0
+        ? Optional.empty()
+        : Optional.of(Exact.units(part.divide(whole).multiply(MILLION), 0));
+  }
+}

@@ -1,0 +1,117 @@
+package gambrel.register;
+
+import gambrel.decision.ReasonCode;
+import gambrel.decision.State;
+import gambrel.measure.Weight;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Looks whether what was issued before still stands on something. */
+final class RegisterReview {
+  private static final int MOST_NAMED = 5;
+
+  private final Night night;
+  private final Register register;
+  private final LocalDateTime now;
+  private final List<Notice> notices = new ArrayList<>();
+
+  RegisterReview(Night night, Register register) {
+    this.night = night;
+    this.register = register;
+    this.now = night.asOf().toLocalDateTime();
+  }
+
+  List<Notice> notices() {
+    findClockGoneBack();
+    findWeighingsGone();
+    findOrphans();
+    return notices;
+  }
+
+  private void findClockGoneBack() {
+    register.rows().stream()
+        .map(RegisterRow::issued)
+        .max(Comparator.naturalOrder())
+        .filter(last -> last.isAfter(now))
+        .ifPresent(
+            last ->
+                notices.add(
+                    Notice.of(
+                        NoticeCode.CLOCK_BACK,
+                        Place.NONE,
+                        "Statements are registered as issued up to "
+                            + last
+                            + ", later than this run's moment, "
+                            + now
+                            + ". None that was issued later is revised.")));
+  }
+
+  /** One notice for all: what is behind it is most likely one file. */
+  private void findWeighingsGone() {
+    var gone = new TreeSet<String>();
+    for (var row : register.latest()) {
+      var account = night.bodies().get(row.body());
+      if (account != null && !row.issued().isAfter(now) && hasLost(account, row)) {
+        gone.add(row.body());
+      }
+    }
+    if (!gone.isEmpty()) {
+      String some = String.join(", ", gone.stream().limit(MOST_NAMED).toList());
+      String more = gone.size() > MOST_NAMED ? " and " + (gone.size() - MOST_NAMED) + " more" : "";
+      notices.add(
+          Notice.of(
+              NoticeCode.WEIGHINGS_GONE,
+              Place.NONE,
+              "Statements went out about "
+                  + some
+                  + more
+                  + ", now open again with less than was sent. None of them is revised."));
+    }
+  }
+
+  /** An open batch takes its part away for a while; nothing is gone then. */
+  private static boolean hasLost(BodyAccount account, RegisterRow row) {
+    var decision = account.decision();
+    return decision.state() == State.OPEN
+        && decision.reasons().stream().noneMatch(r -> r.code() == ReasonCode.BATCH_OPEN)
+        && takeHome(account, row.customer()).compareTo(row.takeHome()) < 0;
+  }
+
+  private static Weight takeHome(BodyAccount account, String customer) {
+    return Optional.ofNullable(account.entitlements().get(customer))
+        .map(entitlement -> entitlement.takeHome())
+        .orElse(Weight.ZERO);
+  }
+
+  /** A statement whose customer gets nothing of the body any more is replaced by no other. */
+  private void findOrphans() {
+    for (var row : register.latest()) {
+      var account = night.bodies().get(row.body());
+      boolean stands =
+          account != null
+              && account.decision().state() != State.CANCELLED
+              && account.customers().contains(row.customer());
+      if (!stands) {
+        notices.add(
+            Notice.of(
+                    NoticeCode.STATEMENT_ORPHANED,
+                    Place.NONE,
+                    row.customer()
+                        + " has a statement about "
+                        + row.body()
+                        + ", and no part in it any more: "
+                        + row.file())
+                .aboutBody(row.body()));
+      }
+    }
+  }
+}

@@ -1,0 +1,99 @@
+package gambrel.run;
+
+import gambrel.cuts.Kind;
+import gambrel.decision.State;
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
+import gambrel.register.Register;
+import gambrel.register.RegisterRow;
+import gambrel.weighing.Weighing;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Tells of bodies that were weighed again after their last statement went out: one notice a body.
+ * Offal changes no figure that hung and is left out. A statement of this very moment is none that
+ * went out before, so that a rerun says what the first run said.
+ */
+final class LateWeighings {
+  private final Night night;
+  private final Map<String, LocalDateTime> issued = new HashMap<>();
+
+  private LateWeighings(Night night, Register register) {
+    this.night = night;
+    var now = night.asOf().toLocalDateTime().withNano(0);
+    for (RegisterRow row : register.rows()) {
+      if (row.issued().isBefore(now)) {
+        issued.merge(row.body(), row.issued(), (a, b) -> a.isAfter(b) ? a : b);
+      }
+    }
+  }
+
+  /** The notices of a night over what was issued before. */
+  static List<Notice> of(Night night, Register register) {
+    var late = new LateWeighings(night, register);
+    Map<String, List<Weighing>> byBody = new LinkedHashMap<>();
+    for (var weighing : night.ledger().weighings()) {
+      if (late.isLate(weighing)) {
+        byBody.computeIfAbsent(weighing.body(), b -> new ArrayList<>()).add(weighing);
+      }
+    }
+    return byBody.values().stream().map(late::notice).toList();
+  }
+
+  private boolean isLate(Weighing weighing) {
+    var account = night.bodies().get(weighing.body());
+    var went = issued.get(weighing.body());
+    return account != null
+        && went != null
+        && weighing.ofBody()
+        && weighing.step().movesMass()
+        && weighing.time().toLocalDateTime().isAfter(went)
+        && !isOffal(account, weighing);
+  }
+
+  private boolean isOffal(BodyAccount account, Weighing weighing) {
+    return night
+        .shop()
+        .cuts()
+        .of(account.body().species())
+        .find(weighing.item())
+        .filter(item -> item.kind() == Kind.OFFAL)
+        .isPresent();
+  }
+
+  private Notice notice(List<Weighing> late) {
+    var first = late.get(0);
+    String body = first.body();
+    String more = late.size() == 1 ? "" : ", " + late.size() + " weighings in all";
+    return Notice.of(
+            NoticeCode.WEIGHED_AFTER_ISSUE,
+            first.place(),
+            "Body "
+                + body
+                + " was weighed again at "
+                + first.time().toLocalDateTime()
+                + more
+                + "; its statement went out at "
+                + issued.get(body)
+                + ". "
+                + consequence(night.bodies().get(body).decision().state()))
+        .aboutTicket(first.scale().id(), first.ticket())
+        .aboutBody(body);
+  }
+
+  private static String consequence(State state) {
+    return switch (state) {
+      case OPEN -> "A revision follows when the body is finished again.";
+      case HELD -> "The revision waits with the body.";
+      case ISSUED, CLOSED -> "A revision replaces it.";
+      case CANCELLED -> "The body is cancelled: no revision follows.";
+    };
+  }
+}

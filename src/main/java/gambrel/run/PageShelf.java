@@ -1,0 +1,95 @@
+package gambrel.run;
+
+import gambrel.publish.Changes;
+import gambrel.publish.PublishedFiles;
+import gambrel.register.Digest;
+import gambrel.render.PageMemory;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * The published pages, by what they were made of, so that a night lays out only what is new. A page
+ * that somebody has changed since is not taken. The list may be deleted at any time: it saves work
+ * and decides nothing.
+ */
+final class PageShelf implements PageMemory {
+  /** The list, beside what it lists. */
+  static final String FILE = ".pages";
+
+  private static final Pattern LINE = Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) (.+)");
+
+  private final PublishedFiles published;
+  private final Map<String, Page> byRecipe = new HashMap<>();
+  private final Map<String, String> made = new HashMap<>();
+  private final Map<String, Page> placed = new HashMap<>();
+
+  /** A page: the digest of its bytes and where it stands. */
+  private record Page(String recipe, String digest, String path) {
+    String line() {
+      return recipe + ' ' + digest + ' ' + path + '\n';
+    }
+  }
+
+  private PageShelf(PublishedFiles published) {
+    this.published = published;
+  }
+
+  /** What is published; nothing where there is no list. */
+  static PageShelf of(PublishedFiles published) throws IOException {
+    var shelf = new PageShelf(published);
+    published
+        .read(FILE)
+        .ifPresent(list -> new String(list, StandardCharsets.UTF_8).lines().forEach(shelf::add));
+    return shelf;
+  }
+
+  private void add(String line) {
+    var parts = LINE.matcher(line);
+    if (parts.matches()) {
+      var page = new Page(parts.group(1), parts.group(2), parts.group(3));
+      byRecipe.put(page.recipe(), page);
+    }
+  }
+
+  @Override
+  public Optional<byte[]> find(String recipe) {
+    try {
+      var page = byRecipe.get(recipe);
+      return page == null
+          ? Optional.empty()
+          : published.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public void keep(String recipe, byte[] page) {
+    made.put(Digest.of(page), recipe);
+  }
+
+  /** Takes note of where a page stands from tonight on, anew or still. */
+  void place(String path, byte[] page) {
+    String digest = Digest.of(page);
+    if (made.containsKey(digest)) {
+      placed.put(path, new Page(made.get(digest), digest, path));
+    }
+  }
+
+  /** The list as it will be with {@code changes}. */
+  byte[] after(Changes changes) {
+    var byPath = new TreeMap<String, Page>();
+    byRecipe.values().forEach(page -> byPath.put(page.path(), page));
+    byPath.keySet().removeAll(changes.removed());
+    byPath.putAll(placed);
+    var list = new StringBuilder();
+    byPath.values().forEach(page -> list.append(page.line()));
+    return list.toString().getBytes(StandardCharsets.UTF_8);
+  }
+}
