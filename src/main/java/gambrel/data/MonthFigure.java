@@ -9,7 +9,9 @@ import java.util.Optional;
  * A figure of a month, ready for {@code data/month-figures.csv}.
  *
  * @param figure its name
- * @param group whose and which bodies
+ * @param whose whose bodies, or empty for all
+ * @param species or empty
+ * @param group which bodies of them, or empty
  * @param bodies how many it is of
  * @param value the figure
  * @param unit of it
@@ -22,6 +24,8 @@ import java.util.Optional;
  */
 public record MonthFigure(
     String figure,
+    String whose,
+    String species,
     String group,
     int bodies,
     Optional<BigDecimal> value,
@@ -34,12 +38,14 @@ public record MonthFigure(
     Optional<BigDecimal> upper) {
   /** Column names after the month's. */
   static final String COLUMNS =
-      "figure,group,bodies,value,unit,baseline_bodies,baseline_value,baseline_lower_quartile,"
-          + "baseline_median,baseline_upper_quartile,interval,lower,upper";
+      "figure,whose,species,group,bodies,value,unit,baseline_bodies,baseline_value,"
+          + "baseline_lower_quartile,baseline_median,baseline_upper_quartile,interval,lower,upper";
 
   /** A figure without an interval. */
   static MonthFigure plain(
       String figure,
+      String whose,
+      String species,
       String group,
       int bodies,
       Optional<BigDecimal> value,
@@ -49,6 +55,8 @@ public record MonthFigure(
       Optional<Spread> spread) {
     return new MonthFigure(
         figure,
+        whose,
+        species,
         group,
         bodies,
         value,
@@ -65,6 +73,8 @@ public record MonthFigure(
     return new Row()
         .text(month)
         .text(figure)
+        .text(whose)
+        .text(species)
         .text(group)
         .number(bodies)
         .optional(value)

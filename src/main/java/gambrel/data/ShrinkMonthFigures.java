@@ -1,7 +1,6 @@
 package gambrel.data;
 
 import gambrel.measure.Exact;
-import gambrel.measure.Weight;
 import gambrel.month.Completeness;
 import gambrel.month.Hanging;
 import gambrel.month.LossRow;
@@ -37,62 +36,50 @@ final class ShrinkMonthFigures {
   }
 
   private static List<MonthFigure> losses(LossRow row, String unit, Currency currency) {
-    var month = row.month();
-    var before = row.before();
-    String name = row.loss().id() + "_loss";
-    String group = (row.whose().id() + " " + row.species().id() + " " + row.band().id()).strip();
+    var before = Optional.of(row.before()).filter(Ratio::isKnown);
     var figures = new ArrayList<MonthFigure>();
+    figures.add(figure(row, "_pct", percent(row.month()), PERCENT, percent(row.before()), true));
     figures.add(
-        MonthFigure.plain(
-            name + "_pct",
-            group,
-            month.bodies(),
-            percent(month),
-            PERCENT,
-            before.bodies(),
-            percent(before),
-            row.spread()));
-    figures.add(
-        plain(name, group, month, Optional.of(month.part()), unit, before));
-    row.money()
-        .ifPresent(
-            money ->
-                figures.add(
-                    MonthFigure.plain(
-                        name + "_value",
-                        group,
-                        month.bodies(),
-                        Optional.of(money.decimal(currency)),
-                        currency.getCurrencyCode(),
-                        before.bodies(),
-                        Optional.empty(),
-                        Optional.empty())));
+        figure(
+            row,
+            "",
+            Optional.of(row.month().part().output()),
+            unit,
+            before.map(r -> r.part().output()),
+            false));
+    if (row.money().isPresent()) {
+      var money = row.money().map(m -> m.decimal(currency));
+      figures.add(
+          figure(row, "_value", money, currency.getCurrencyCode(), Optional.empty(), false));
+    }
     return figures;
   }
 
-  private static MonthFigure plain(
-      String name,
-      String group,
-      Ratio month,
-      Optional<Weight> weight,
+  private static MonthFigure figure(
+      LossRow row,
+      String what,
+      Optional<BigDecimal> value,
       String unit,
-      Ratio before) {
+      Optional<BigDecimal> before,
+      boolean spread) {
     return MonthFigure.plain(
-        name,
-        group,
-        month.bodies(),
-        weight.map(Weight::output),
+        row.loss().id() + "_loss" + what,
+        row.whose().id(),
+        row.species().id(),
+        row.band().id(),
+        row.month().bodies(),
+        value,
         unit,
-        before.bodies(),
-        Optional.of(before).filter(Ratio::isKnown).map(r -> r.part().output()),
-        Optional.empty());
+        row.before().bodies(),
+        before,
+        row.spread().filter(s -> spread));
   }
 
   private static Optional<BigDecimal> percent(Ratio ratio) {
     return ratio.percent().map(p -> Exact.round(p, 3));
   }
 
-  /** The slope with its confidence interval, and what one more body would lose in two weeks. */
+  /** The slope with its confidence interval, and what one more body would lose in the usual days. */
   private static List<MonthFigure> hanging(Hanging hanging) {
     var trend = hanging.trend();
     double margin = trend.slopeMargin(Hanging.CONFIDENCE);
@@ -113,7 +100,9 @@ final class ShrinkMonthFigures {
       Hanging hanging, Trend trend, String name, double value, String interval, double margin) {
     return new MonthFigure(
         name,
+        "",
         hanging.species().id(),
+        "",
         trend.number(),
         decimal(value),
         PERCENT,
@@ -132,6 +121,8 @@ final class ShrinkMonthFigures {
   private static MonthFigure known(Completeness weight) {
     return MonthFigure.plain(
         weight.what().id() + "_known",
+        "",
+        "",
         "",
         weight.of(),
         Optional.of(BigDecimal.valueOf(weight.known())),

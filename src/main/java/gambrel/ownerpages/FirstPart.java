@@ -5,6 +5,7 @@ import gambrel.month.BodyFigures;
 import gambrel.month.Finding;
 import gambrel.month.Findings;
 import gambrel.month.Loss;
+import gambrel.month.LossChart;
 import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
 import gambrel.month.Ratio;
@@ -40,11 +41,22 @@ final class FirstPart {
     return new FirstPage(
         counted(),
         findings.stream().limit(MOST_FINDINGS).map(this::row).toList(),
-        findings.isEmpty() ? wording.say("first.none") : "",
+        findings.isEmpty() ? none() : "",
         more > 0 ? wording.count("first.more", more, wording.formats().count(more)) : "",
         wording.formats().month(records.month()),
         wording.formats().month(records.month().minusMonths(12)),
         figures());
+  }
+
+  /** That nothing was found is only said where something could have been. */
+  private String none() {
+    boolean compared =
+        LossChart.of(records, Loss.CHILL).stream().anyMatch(LossChart::hasLimits)
+            || LossChart.of(records, Loss.BENCH).stream().anyMatch(LossChart::hasLimits);
+    int before = records.baseline().killed().size();
+    return compared
+        ? wording.say("first.none")
+        : wording.count("first.few", before, count(before));
   }
 
   private String counted() {
@@ -71,6 +83,7 @@ final class FirstPart {
             new Counted(count(records.baseline().yearAgo().killed().size()), ""),
             new Counted(count(records.baseline().killed().size()), "")));
     main().ifPresent(species -> figures.addAll(figures(species)));
+    figures.removeIf(figure -> figure.month().text().isEmpty() && figure.before().text().isEmpty());
     return figures;
   }
 

@@ -1,10 +1,11 @@
 package gambrel.ownerpages;
 
+import gambrel.measure.Weight;
 import gambrel.month.Band;
+import gambrel.month.Loss;
 import gambrel.month.LossRow;
 import gambrel.month.MonthRecords;
 import gambrel.month.Ownership;
-import gambrel.month.Loss;
 import gambrel.month.Ratio;
 import gambrel.month.Split;
 import gambrel.month.Spread;
@@ -92,8 +93,8 @@ final class ShrinkPart {
       return band.name();
     }
     var ends = new ArrayList<String>();
-    band.from().map(this::number).ifPresent(ends::add);
-    band.to().map(to -> number(last(band.split(), to))).ifPresent(ends::add);
+    band.from().map(from -> number(band.split(), from)).ifPresent(ends::add);
+    band.to().map(to -> number(band.split(), last(band.split(), to))).ifPresent(ends::add);
     String ending = band.from().isEmpty() ? "below" : band.to().isEmpty() ? "above" : "between";
     return wording.say(
         "shrink.band." + band.split().id() + "." + ending, ends.toArray(String[]::new));
@@ -104,8 +105,10 @@ final class ShrinkPart {
     return split == Split.DAYS ? to.subtract(BigDecimal.ONE) : to;
   }
 
-  private String number(BigDecimal value) {
-    return wording.formats().number(value);
+  private String number(Split split, BigDecimal value) {
+    return split == Split.WEIGHT
+        ? wording.formats().weight(Weight.of(value), 0)
+        : wording.formats().number(value);
   }
 
   private String middle(Spread spread) {
