@@ -56,7 +56,9 @@ final class ValueMonthFigures {
                   figures.add(
                       MonthFigure.plain(
                           "worth_of_cold",
+                          "",
                           species.id(),
+                          "",
                           now.size(),
                           rounded(rate),
                           perUnit,
@@ -65,7 +67,7 @@ final class ValueMonthFigures {
                           BodyWorth.spreadOf(before))));
       now.forEach(
           body ->
-              plain("worth_of_cold", "body " + body.account().body().id(), 1, body.rate()));
+              plain("worth_of_cold", species, "body " + body.account().body().id(), 1, body.rate()));
     }
   }
 
@@ -80,8 +82,9 @@ final class ValueMonthFigures {
     for (var choice : new CutChoices(records.rail().items()).of(Lately.settled(records))) {
       for (var way : choice.ways()) {
         String items = way.items().stream().map(Item::id).collect(Collectors.joining("+"));
-        String group = choice.species().id() + " " + choice.piece().id() + " as " + items;
-        add(name(choice), group, way.bodies(), rounded(way.value()), perUnit, way.toBest(), 1);
+        String group = choice.piece().id() + " as " + items;
+        var species = choice.species();
+        add(name(choice), species, group, way.bodies(), rounded(way.value()), way.toBest(), 1);
       }
     }
   }
@@ -99,7 +102,9 @@ final class ValueMonthFigures {
       figures.add(
           MonthFigure.plain(
               "charges_of_boning",
+              "",
               species.id(),
+              "",
               income.bodies(),
               income.minorAUnit().flatMap(this::major),
               perUnit,
@@ -118,34 +123,36 @@ final class ValueMonthFigures {
     for (var line : SupplierLine.of(stock)) {
       add(
           "margin_of_cold",
-          (line.species().id() + " " + line.supplier()).strip(),
+          line.species(),
+          line.supplier(),
           line.counted(),
           line.marginAUnit().flatMap(this::major),
-          perUnit,
           line.toOthers(),
           minors());
     }
   }
 
-  private void plain(String name, String group, int bodies, BigFraction value) {
-    add(name, group, bodies, rounded(value), perUnit, Optional.empty(), 1);
+  private void plain(String name, Species species, String group, int bodies, BigFraction value) {
+    add(name, species, group, bodies, rounded(value), Optional.empty(), 1);
   }
 
   private void add(
       String name,
+      Species species,
       String group,
       int bodies,
       Optional<BigDecimal> value,
-      String unit,
       Optional<Difference> difference,
       double minors) {
     figures.add(
         new MonthFigure(
             name,
+            "",
+            species.id(),
             group,
             bodies,
             value,
-            unit,
+            perUnit,
             0,
             Optional.empty(),
             Optional.empty(),

@@ -1,5 +1,6 @@
 package gambrel.data;
 
+import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.MonthRecords;
@@ -23,32 +24,34 @@ final class YieldMonthFigures {
     var figures = new ArrayList<MonthFigure>();
     var yields = new Yields(records.bodies(), records.baseline());
     for (var line : yields.lines()) {
-      String group =
-          (line.species().id() + " " + line.split().id() + " " + line.name()).strip();
+      String group = (line.split().id() + " " + line.name()).strip();
       for (var cell : line.cells()) {
         if (cell.month().isKnown()) {
-          figures.add(percent(cell.figure().id() + "_pct", group, cell.month(), cell.before()));
+          String figure = cell.figure().id() + "_pct";
+          figures.add(percent(figure, line.species(), group, cell.month(), cell.before()));
         }
       }
     }
     for (var share : yields.primals()) {
-      String group = share.species().id() + " " + share.primal().id();
-      figures.add(percent("primal_pct", group, share.month(), share.before()));
+      String group = share.primal().id();
+      figures.add(percent("primal_pct", share.species(), group, share.month(), share.before()));
     }
     for (var comparison : BonerComparison.of(records.bodies(), records.baseline())) {
       comparison
           .differences()
           .forEach(
-              (boner, d) -> figures.add(boner(comparison.species().id() + " " + boner, d)));
+              (boner, d) -> figures.add(boner(comparison.species(), boner, d)));
     }
     PaceLine.of(records).lines().forEach(line -> figures.addAll(pace(line, records)));
     return figures;
   }
 
   private static MonthFigure percent(
-      String name, String group, Ratio month, Optional<Spread> before) {
+      String name, Species species, String group, Ratio month, Optional<Spread> before) {
     return MonthFigure.plain(
         name,
+        "",
+        species.id(),
         group,
         month.bodies(),
         month.percent().map(p -> Exact.round(p, 3)),
@@ -59,10 +62,12 @@ final class YieldMonthFigures {
   }
 
   /** Percentage points of bone above or below the others' like bodies. */
-  private static MonthFigure boner(String group, Difference difference) {
+  private static MonthFigure boner(Species species, String boner, Difference difference) {
     return new MonthFigure(
         "bone_to_others_points",
-        group,
+        "",
+        species.id(),
+        boner,
         difference.bodies(),
         decimal(difference.mean()),
         PERCENT,
@@ -75,14 +80,16 @@ final class YieldMonthFigures {
   }
 
   private static List<MonthFigure> pace(PaceLine line, MonthRecords records) {
-    String group =
-        (line.species().id() + " " + line.item().id() + " " + line.boner().orElse("")).strip();
+    String species = line.species().id();
+    String group = (line.item().id() + " " + line.boner().orElse("")).strip();
     String unit = records.night().shop().settings().unit().id();
     var before = line.before();
     int pieces = before.map(pace -> pace.pieces()).orElse(0);
     return List.of(
         MonthFigure.plain(
             "minutes_a_piece",
+            "",
+            species,
             group,
             line.month().pieces(),
             Optional.of(Exact.round(line.month().each().median(), 3)),
@@ -92,6 +99,8 @@ final class YieldMonthFigures {
             before.map(pace -> pace.each())),
         MonthFigure.plain(
             "boned_an_hour",
+            "",
+            species,
             group,
             line.month().pieces(),
             line.month().weightAnHour().map(w -> Exact.round(w, 3)),

@@ -66,6 +66,9 @@ class SampleOwnerPagesTest {
             Documents.class.getClassLoader(),
             new Class<?>[] {Documents.class},
             (proxy, method, arguments) -> {
+              if (method.getName().equals("remembering")) {
+                return proxy;
+              }
               if (method.getName().equals("summary")) {
                 night = (Night) arguments[0];
                 register = (Register) arguments[1];
