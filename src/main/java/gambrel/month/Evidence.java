@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.cuts.Item;
 import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import java.time.LocalDate;
@@ -36,7 +37,15 @@ public sealed interface Evidence {
   /** A species. */
   record Kind(Species value) implements Evidence {}
 
-  /** Something that the shop itself named: a scale, a boner, a supplier, an item's printed name. */
+  /** Items of a species, printed by name. */
+  record Cuts(Species species, List<Item> items) implements Evidence {
+    /** Copies the items. */
+    public Cuts {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** Something that the shop itself named: a scale, a boner, a supplier. */
   record Name(String value) implements Evidence {}
 
   /** Ids of bodies; a page may print the first few of them. */

@@ -94,6 +94,11 @@ final class FindingWords {
     if (evidence instanceof Evidence.Bodies bodies) {
       return bodies(bodies.ids());
     }
+    if (evidence instanceof Evidence.Cuts cuts) {
+      return cuts.items().stream()
+          .map(item -> wording.cut(cuts.species(), item))
+          .collect(Collectors.joining(", "));
+    }
     return ((Evidence.Name) evidence).value();
   }
 

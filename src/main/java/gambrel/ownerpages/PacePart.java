@@ -34,7 +34,7 @@ final class PacePart {
     return new PaceChapter.Row(
         wording.say(
             "month.pace.piece",
-            line.item().name(),
+            wording.cut(line.species(), line.item()),
             wording.say("summary.kind." + line.species().id())),
         line.boner().orElseGet(() -> wording.say("month.pace.all")),
         wording.formats().count(month.pieces()),

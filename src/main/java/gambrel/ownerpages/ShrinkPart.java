@@ -90,7 +90,7 @@ final class ShrinkPart {
 
   private String band(Band band) {
     if (band.split() == Split.CATEGORY) {
-      return band.name();
+      return wording.category(band.name());
     }
     var ends = new ArrayList<String>();
     band.from().map(from -> number(band.split(), from)).ifPresent(ends::add);

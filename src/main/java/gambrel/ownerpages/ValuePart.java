@@ -85,7 +85,7 @@ final class ValuePart {
     return new ValueChapter.Choice(
         wording.say(
             choice.perPiece() ? "month.value.piece" : "month.value.of.body",
-            choice.piece().name(),
+            wording.cut(choice.species(), choice.piece()),
             wording.say("summary.kind." + choice.species().id()),
             unit().id()),
         choice.ways().stream().map(way -> way(choice, way)).toList());
@@ -103,9 +103,8 @@ final class ValuePart {
   }
 
   private String name(CutChoice choice, Item item) {
-    return item.equals(choice.piece())
-        ? wording.say("month.value.whole", item.name())
-        : item.name();
+    String name = wording.cut(choice.species(), item);
+    return item.equals(choice.piece()) ? wording.say("month.value.whole", name) : name;
   }
 
   private static String sureness(CutChoice.Way way) {
@@ -129,12 +128,12 @@ final class ValuePart {
     return new ValueChapter.SmallRow(
         wording.say(
             "month.pace.piece",
-            line.cut().name(),
+            wording.cut(line.species(), line.cut()),
             wording.say("summary.kind." + line.species().id())),
         rates.major(line.value()),
         gain(line.overMince()),
         gain(line.overDice()),
-        line.beside().map(Item::name).orElse(""),
+        line.beside().map(cut -> wording.cut(line.species(), cut)).orElse(""),
         gain(line.overBeside()));
   }
 

@@ -44,9 +44,13 @@ final class YieldsPart {
     String name =
         whole
             ? species(line.species())
-            : wording.say("month.split." + line.split().id(), line.name());
+            : wording.say("month.split." + line.split().id(), name(line));
     return new YieldsChapter.Line(
         name, whole, cells, cells.stream().anyMatch(cell -> !cell.before().isEmpty()));
+  }
+
+  private String name(YieldLine line) {
+    return line.split() == YieldLine.Split.CLASS ? wording.category(line.name()) : line.name();
   }
 
   private YieldsChapter.Cell cell(YieldLine.Cell cell) {
@@ -74,7 +78,7 @@ final class YieldsPart {
 
   private YieldsChapter.PrimalRow primal(PrimalShare share) {
     return new YieldsChapter.PrimalRow(
-        share.primal().name(),
+        wording.cut(share.species(), share.primal()),
         counted(share.month()),
         share.before().map(this::median).orElseGet(() -> new Counted("", "")),
         share.before().map(rates::middle).orElse(""));

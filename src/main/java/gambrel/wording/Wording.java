@@ -34,8 +34,13 @@ public record Wording(Words words, Locale locale, Formats formats, CutNames cuts
 
   /** The class of a body; as the shop wrote it where the language has no word for it. */
   public String category(Body body) {
-    String key = "class." + body.category().toLowerCase(Locale.ROOT);
-    return words.has(key) ? words.say(key) : body.category();
+    return category(body.category());
+  }
+
+  /** A class; as the shop wrote it where the language has no word for it. */
+  public String category(String name) {
+    String key = "class." + name.toLowerCase(Locale.ROOT);
+    return words.has(key) ? words.say(key) : name;
   }
 
   /** Who published a range, and of what. */

@@ -83,7 +83,8 @@ class SeededShopsTest {
         findings(BoningShop::loinOnTheBoneIsCheap, f -> f.kind() == FindingKind.CUT_CHOICE);
     for (var ofShop : found) {
       assertEquals(1, ofShop.size());
-      assertEquals(new Evidence.Name("T-bone steak"), ofShop.get(0).evidence().get(2));
+      var cuts = (Evidence.Cuts) ofShop.get(0).evidence().get(2);
+      assertEquals("T-bone steak", cuts.items().get(0).name());
     }
   }
 

@@ -33,7 +33,7 @@ class LanguagePagesTest {
       Set.of(
           ("the and to this that your you with for from what why where how is are weight meat bone"
                   + " fat waste pack packs share charges killed hung alive carcase batch month body"
-                  + " bodies loss lost chiller bench mince rump beef lamb statement draft revised"
+                  + " bodies loss lost chiller boning mince rump beef lamb statement draft revised"
                   + " replaces still issued held rows read used customer owner reason dressing issue")
               .split(" "));
 

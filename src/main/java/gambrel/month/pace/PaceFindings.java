@@ -51,14 +51,15 @@ public final class PaceFindings {
       LikeWithLike.Difference difference) {
     var now = readings.month().of(Optional.empty(), piece.species(), piece.item()).orElseThrow();
     var then = readings.before().of(Optional.empty(), piece.species(), piece.item()).orElseThrow();
-    var tree = records.night().shop().cuts().of(piece.species());
+    var item =
+        records.night().shop().cuts().of(piece.species()).find(piece.item()).orElseThrow();
     return new Finding(
         FindingKind.PACE,
         "",
         List.of(piece.item()),
         List.of(
             new Evidence.Kind(piece.species()),
-            new Evidence.Name(tree.find(piece.item()).orElseThrow().name()),
+            new Evidence.Cuts(piece.species(), List.of(item)),
             new Evidence.Number(now.each().median(), 1),
             new Evidence.Number(then.each().median(), 1),
             Evidence.count(difference.bodies()),

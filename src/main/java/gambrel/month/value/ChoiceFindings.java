@@ -65,9 +65,9 @@ public final class ChoiceFindings {
             choice.perPiece() ? "piece" : "body",
             cuts.stream().map(cut -> cut.account().body().id()).sorted().toList(),
             List.of(
-                new Evidence.Name(choice.piece().name()),
-                new Evidence.Name(names(choice.best())),
-                new Evidence.Name(names(way)),
+                new Evidence.Cuts(choice.species(), List.of(choice.piece())),
+                new Evidence.Cuts(choice.species(), choice.best().items()),
+                new Evidence.Cuts(choice.species(), way.items()),
                 new Evidence.Rate(less),
                 Evidence.count(difference.others()),
                 Evidence.count(difference.bodies()),
@@ -84,9 +84,5 @@ public final class ChoiceFindings {
 
   private static String ids(CutChoice.Way way) {
     return way.items().stream().map(item -> item.id()).collect(Collectors.joining(" "));
-  }
-
-  private static String names(CutChoice.Way way) {
-    return way.items().stream().map(item -> item.name()).collect(Collectors.joining(", "));
   }
 }
