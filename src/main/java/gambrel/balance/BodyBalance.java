@@ -103,8 +103,7 @@ public record BodyBalance(
 
   /** Cut weighings proper: on the block, or off it into pack, tub or bin; no offal, no rail trim. */
   public List<Weighing> cuts() {
-    var trimmed = trim.all();
-    return weighings.cuts().stream().filter(w -> !trimmed.contains(w)).toList();
+    return trim.without(weighings.cuts());
   }
 
   /** The local date of the first cut. */

@@ -37,8 +37,7 @@ public final class BodyReader {
     boolean fromBlock = rail.isEmpty() && !weighings.of(Step.BLOCK).isEmpty();
     var into = fromBlock ? blocks.topmost() : rail.boning().weighings();
     Optional<Weight> boning = into.isEmpty() ? Optional.empty() : Optional.of(Weighing.total(into));
-    var trimmed = trim.all();
-    var out = weighings.outButOffal().stream().filter(w -> !trimmed.contains(w)).toList();
+    var out = trim.without(weighings.outButOffal());
     return new BodyBalance(
         weighings,
         rail,

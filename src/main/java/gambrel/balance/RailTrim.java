@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What was trimmed off a body while it hung: taken out of that step's shrink, not part of the cutting
@@ -58,6 +59,12 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
     var all = new ArrayList<>(beforeCold);
     all.addAll(afterCold);
     return all;
+  }
+
+  /** Those of {@code weighings} that are none of it. */
+  public List<Weighing> without(List<Weighing> weighings) {
+    var trimmed = all().stream().map(Weighing::place).collect(Collectors.toSet());
+    return weighings.stream().filter(w -> !trimmed.contains(w.place())).toList();
   }
 
   /** Its weight. */

@@ -21,6 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class ScaleTests {
   private final Settings settings;
   private final Map<String, List<Test>> byScale = new HashMap<>();
+  private final Map<String, List<Doubt>> doubts = new HashMap<>();
 
   /** Reads the tests among {@code weighings}, which come earliest first. */
   public ScaleTests(Settings settings, List<Weighing> weighings) {
@@ -32,9 +33,14 @@ public final class ScaleTests {
             .add(new Test(weighing, passes(weighing)));
       }
     }
+    byScale.forEach((scale, tests) -> doubts.put(scale, doubts(tests)));
   }
 
-  private record Test(Weighing weighing, boolean passed) {}
+  private record Test(Weighing weighing, boolean passed) {
+    OffsetDateTime time() {
+      return weighing.time();
+    }
+  }
 
   /** Every failed test. */
   public List<Weighing> failed() {
@@ -48,23 +54,40 @@ public final class ScaleTests {
 
   /** The failed test that puts a weighing in doubt. */
   Optional<Weighing> doubt(Weighing weighing) {
-    var tests = byScale.getOrDefault(weighing.scale().id(), List.of());
+    return doubts.getOrDefault(weighing.scale().id(), List.of()).stream()
+        .filter(doubt -> doubt.covers(weighing.time()))
+        .map(Doubt::failed)
+        .findFirst();
+  }
+
+  /** The time from the last good test before a failed one to the next good one after it. */
+  private record Doubt(
+      Weighing failed, Optional<OffsetDateTime> after, Optional<OffsetDateTime> before) {
+    boolean covers(OffsetDateTime time) {
+      return after.filter(t -> !time.isAfter(t)).isEmpty()
+          && before.filter(t -> !time.isBefore(t)).isEmpty();
+    }
+  }
+
+  private static List<Doubt> doubts(List<Test> tests) {
+    var doubts = new ArrayList<Doubt>();
     for (int i = 0; i < tests.size(); i++) {
-      if (!tests.get(i).passed() && isWithin(weighing.time(), tests, i)) {
-        return Optional.of(tests.get(i).weighing());
+      if (!tests.get(i).passed()) {
+        doubts.add(new Doubt(tests.get(i).weighing(), good(tests, i, -1), good(tests, i, 1)));
+      }
+    }
+    return doubts;
+  }
+
+  /** When the nearest good test was, at another time than test {@code from}, in one direction. */
+  private static Optional<OffsetDateTime> good(List<Test> tests, int from, int step) {
+    for (int i = from + step; i >= 0 && i < tests.size(); i += step) {
+      var test = tests.get(i);
+      if (test.passed() && !test.time().isEqual(tests.get(from).time())) {
+        return Optional.of(test.time());
       }
     }
     return Optional.empty();
-  }
-
-  /** Between the last good test before the failed one and the next good one after it. */
-  private static boolean isWithin(OffsetDateTime time, List<Test> tests, int failed) {
-    var at = tests.get(failed).weighing().time();
-    var good = tests.stream().filter(Test::passed).map(test -> test.weighing().time()).toList();
-    var before = good.stream().filter(t -> t.isBefore(at)).reduce((a, b) -> b);
-    var after = good.stream().filter(t -> t.isAfter(at)).findFirst();
-    return before.filter(t -> !time.isAfter(t)).isEmpty()
-        && after.filter(t -> !time.isBefore(t)).isEmpty();
   }
 
   private boolean passes(Weighing weighing) {

@@ -99,9 +99,8 @@ final class OutputsExplanation {
   /** The scales of the balance's equation and how often each was used. */
   private void divisions() {
     var equation = new ArrayList<>(balance.boningWeighings());
-    var trim = balance.trim().all();
-    balance.weighings().out().stream()
-        .filter(w -> !balance.weighings().isOffal(w) && !trim.contains(w))
+    balance.trim().without(balance.weighings().out()).stream()
+        .filter(w -> !balance.weighings().isOffal(w))
         .forEach(equation::add);
     Map<String, Scale> scales = new TreeMap<>();
     equation.forEach(w -> scales.put(w.scale().id(), w.scale()));

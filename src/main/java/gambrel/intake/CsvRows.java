@@ -15,7 +15,17 @@ import org.apache.commons.csv.CSVRecord;
  * goes on with the next.
  */
 final class CsvRows {
+  /** The most cells that a record may have. */
+  static final int MOST_CELLS = 10_000;
+
   private static final int MOST_LINES = 200;
+
+  /** The most characters that a record of several lines may have. */
+  private static final int LONGEST = 1 << 16;
+
+  /** Records are taken apart so many characters at a time, for the sake of memory. */
+  private static final int PORTION = 1 << 20;
+
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -47,7 +57,9 @@ final class CsvRows {
 
   /** All records from line index {@code from} on. */
   List<CsvRow> all(int from) {
+    var rows = new ArrayList<CsvRow>();
     var spans = new ArrayList<Span>();
+    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
@@ -55,9 +67,16 @@ final class CsvRows {
         var span = span(at);
         spans.add(span);
         at = span.end();
+        length += span.text().length();
+      }
+      if (length > PORTION) {
+        rows.addAll(takeApart(spans));
+        spans.clear();
+        length = 0;
       }
     }
-    return takeApart(spans);
+    rows.addAll(takeApart(spans));
+    return rows;
   }
 
   /** The first record from line index {@code from} on, which must not be blank. */
@@ -89,7 +108,7 @@ final class CsvRows {
   private boolean mayContinue(int start, int next, int length) {
     return next < lines.size()
         && next - start < MOST_LINES
-        && length < TextLine.LONGEST
+        && length < LONGEST
         && !lines.get(next).overlong();
   }
 
@@ -99,6 +118,9 @@ final class CsvRows {
     }
     if (scanner.isWrong()) {
       return Optional.of("text follows a closing quote");
+    }
+    if (scanner.cells() > MOST_CELLS) {
+      return Optional.of("it has more than " + MOST_CELLS + " cells");
     }
     boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
     return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
@@ -161,7 +183,7 @@ final class CsvRows {
     int first = text.indexOf(quote);
     int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
     var cells = new ArrayList<String>();
-    for (int at = 0; at <= end; ) {
+    for (int at = 0; at <= end && cells.size() < MOST_CELLS; ) {
       int next = text.indexOf(delimiter, at);
       cells.add(text.substring(at, next));
       at = next + 1;

@@ -17,6 +17,9 @@ final class ExportRows {
   private static final Set<Field> IDENTITY =
       Set.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
 
+  /** The most characters that a cell with a meaning may have. */
+  private static final int LONGEST = 500;
+
   private final String path;
   private final Layout layout;
   private final int width;
@@ -41,7 +44,7 @@ final class ExportRows {
 
   /** A row of a file whose columns are known. */
   ExportRow row(CsvRow csv) {
-    return row(csv, csv.broken().or(() -> miscounted(csv)));
+    return row(csv, csv.broken().or(() -> miscounted(csv)).or(() -> overlong(csv)));
   }
 
   /** A row that cannot be used for a reason of its own or the file's. */
@@ -68,12 +71,20 @@ final class ExportRows {
         : Optional.empty();
   }
 
+  private Optional<String> overlong(CsvRow csv) {
+    return positions.entrySet().stream()
+        .filter(column -> csv.cell(column.getValue()).length() > LONGEST)
+        .map(column -> "its " + column.getKey() + " is longer than " + LONGEST + " characters")
+        .sorted()
+        .findFirst();
+  }
+
   private Map<String, String> cells(CsvRow csv) {
     var cells = new HashMap<String, String>();
     positions.forEach(
         (column, position) -> {
           String text = csv.cell(position);
-          if (!text.isEmpty()) {
+          if (!text.isEmpty() && text.length() <= LONGEST) {
             cells.put(column, text);
           }
         });

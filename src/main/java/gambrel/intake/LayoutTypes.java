@@ -25,6 +25,8 @@ final class LayoutTypes {
           "tab", '\t', "comma", ',', "semicolon", ';', "pipe", '|', "point", '.', "space", ' ',
           "apostrophe", '\'', "none", TextForm.NO_QUOTE);
 
+  private static final int LONGEST_EXPRESSION = 500;
+
   private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
 
   private LayoutTypes() {}
@@ -82,8 +84,11 @@ final class LayoutTypes {
     }
   }
 
-  /** A regular expression. */
+  /** A regular expression; one that is very long could nest deeper than the machine's stack. */
   static Pattern expression(String text) {
+    if (text.length() > LONGEST_EXPRESSION) {
+      throw new BadCell("is longer than " + LONGEST_EXPRESSION + " characters");
+    }
     try {
       return Pattern.compile(text);
     } catch (PatternSyntaxException e) {

@@ -8,6 +8,9 @@ final class Numbers {
   private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)");
   private static final int MOST_DIGITS = 12;
 
+  /** What is longer is not even looked at: to read it would take long. */
+  private static final int LONGEST = 100;
+
   private Numbers() {}
 
   /**
@@ -23,6 +26,9 @@ final class Numbers {
     }
     if (!PLAIN.matcher(plain).matches()) {
       throw new BadCell("is not a plain number such as 12.345, without thousands marks or unit");
+    }
+    if (plain.length() > LONGEST) {
+      throw new BadCell("has too many digits");
     }
     var number = new BigDecimal(plain);
     if (number.precision() - number.scale() > MOST_DIGITS || number.scale() > MOST_DIGITS) {

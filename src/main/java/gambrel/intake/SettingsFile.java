@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 final class SettingsFile {
   static final String NAME = "shop.properties";
 
+  private static final int MOST_LINES = 10_000;
   private static final char REPLACED = '\uFFFD';
 
   private final String name;
@@ -55,6 +56,9 @@ final class SettingsFile {
     }
     try (var in = Files.newInputStream(path)) {
       lines = TextLine.read(in, StandardCharsets.UTF_8);
+      if (lines.size() > MOST_LINES) {
+        throw new UnreadableShop(name + " has more than " + MOST_LINES + " lines");
+      }
       var texts = lines.stream().map(TextLine::text).map(lenient).toList();
       values.load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {

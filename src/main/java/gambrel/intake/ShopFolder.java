@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 final class ShopFolder {
   private static final List<Character> DELIMITERS = TextForm.USUAL_DELIMITERS;
 
+  private static final int LONGEST_CELL = 10_000;
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 
   private final Path folder;
@@ -134,6 +135,9 @@ final class ShopFolder {
   private static Optional<String> fault(CsvRow csv, int width) {
     if (!csv.isBlankFrom(width)) {
       return Optional.of("it has more cells than the first line of the file");
+    }
+    if (csv.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
+      return Optional.of("it has a cell of more than " + LONGEST_CELL + " characters");
     }
     return csv.cells().stream().anyMatch(cell -> CONTROL.matcher(cell).find())
         ? Optional.of("it holds control characters")

@@ -25,6 +25,8 @@ public record Notice(
     String message,
     String advice,
     String raw) {
+  /** What is longer was not written by a person, and nobody reads it. */
+  private static final int LONGEST_MESSAGE = 2_000;
 
   /** The order of {@code data/notices.csv}: file, line, code, then what tells two apart. */
   public static final Comparator<Notice> ORDER =
@@ -34,6 +36,14 @@ public record Notice(
           .thenComparing(Notice::scale)
           .thenComparing(Notice::ticket)
           .thenComparing(Notice::message);
+
+  /** Keeps the beginning of a monstrous message. */
+  public Notice {
+    message =
+        message.length() <= LONGEST_MESSAGE
+            ? message
+            : message.substring(0, LONGEST_MESSAGE - 1) + '…';
+  }
 
   /** A notice with the code's usual severity and advice. */
   public static Notice of(NoticeCode code, Place place, String message) {

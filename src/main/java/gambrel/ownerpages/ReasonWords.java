@@ -11,11 +11,13 @@ import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.shop.Charge;
+import gambrel.weighing.SetAside;
 import gambrel.wording.Decimals;
 import gambrel.wording.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -26,9 +28,17 @@ final class ReasonWords {
   private final Night night;
   private final Wording wording;
 
+  /** The names of rows set aside that have a ticket. */
+  private final Set<String> ticketed;
+
   ReasonWords(Night night, Wording wording) {
     this.night = night;
     this.wording = wording;
+    this.ticketed =
+        night.ledger().setAside().stream()
+            .filter(row -> !row.notice().ticket().isEmpty())
+            .map(SetAside::name)
+            .collect(Collectors.toSet());
   }
 
   /** All reasons of one code in a sentence. */
@@ -81,10 +91,9 @@ final class ReasonWords {
 
   /** Scale and ticket; a row without a ticket would be named by its place in a file. */
   private String row(Reason reason) {
-    boolean ticket =
-        night.ledger().setAside().stream()
-            .anyMatch(r -> r.name().equals(reason.name()) && !r.notice().ticket().isEmpty());
-    return ticket ? reason.name() : wording.say("summary.row.unnumbered");
+    return ticketed.contains(reason.name())
+        ? reason.name()
+        : wording.say("summary.row.unnumbered");
   }
 
   private String batch(Reason reason) {

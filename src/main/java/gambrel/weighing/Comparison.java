@@ -7,12 +7,11 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -21,6 +20,8 @@ import java.util.stream.Stream;
  * given in file and line order; later rows repeat earlier ones.
  */
 final class Comparison {
+  private static final int MOST_NAMED = 5;
+
   private static final Comparator<ReadRow> BY_TIME =
       Comparator.comparing(
               (ReadRow row) -> row.time().map(OffsetDateTime::toInstant).orElse(java.time.Instant.MIN))
@@ -55,7 +56,7 @@ final class Comparison {
 
   /** Marks repeats and rows that a correction removes; returns the void rows that act. */
   private List<ReadRow> findRepeats(List<ReadRow> rows) {
-    var seen = new LinkedHashSet<String>();
+    var seen = new HashSet<String>();
     var voids = new ArrayList<ReadRow>();
     for (var row : rows) {
       if (row.removed()) {
@@ -156,16 +157,19 @@ final class Comparison {
   }
 
   private static String conflict(ReadRow row, List<ReadRow> rows) {
-    Set<String> others = new LinkedHashSet<>();
-    rows.stream()
-        .filter(r -> r != row)
-        .forEach(r -> others.add(r.place() + " (" + difference(row.row(), r.row()) + ")"));
+    var others = rows.stream().filter(r -> r != row).limit(MOST_NAMED + 1).toList();
+    var named =
+        others.stream()
+            .limit(MOST_NAMED)
+            .map(r -> r.place() + " (" + difference(row.row(), r.row()) + ")");
+    String more = others.size() > MOST_NAMED ? " and more" : "";
     String what = row.ticket().isEmpty() ? "The same weighing" : "Ticket " + row.ticket();
     return what
         + " of scale "
         + row.scale()
         + " stands with other content at "
-        + String.join(", ", others)
+        + named.collect(Collectors.joining(", "))
+        + more
         + ".";
   }
 }

@@ -143,7 +143,7 @@ public final class Ledgers {
       var row = accepted.get(weighing.place());
       setAside(row, row.notice(NoticeCode.RAIL_TWICE, twice(weighing)));
     }
-    weighings.removeAll(beyond);
+    weighings.removeIf(weighing -> fates.get(weighing.place()) == Fate.SET_ASIDE);
     return weighings;
   }
 

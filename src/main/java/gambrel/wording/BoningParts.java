@@ -17,10 +17,9 @@ final class BoningParts {
   private BoningParts(Subject subject) {
     this.subject = subject;
     var balance = subject.balance();
-    var trimmed = balance.trim().all();
     this.out =
-        balance.weighings().out().stream()
-            .filter(w -> !balance.weighings().isOffal(w) && !trimmed.contains(w))
+        balance.trim().without(balance.weighings().out()).stream()
+            .filter(w -> !balance.weighings().isOffal(w))
             .toList();
   }
 

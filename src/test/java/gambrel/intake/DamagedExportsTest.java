@@ -127,8 +127,8 @@ class DamagedExportsTest {
   }
 
   @Test
-  void aHundredThousandColumnsAreOneHeaderAndItsRows() {
-    String wide = ";x".repeat(100_000) + "\n";
+  void thousandsOfColumnsAreOneHeaderAndItsRows() {
+    String wide = ";x".repeat(9_000) + "\n";
     var file =
         read(
             LAYOUTS.get(0),

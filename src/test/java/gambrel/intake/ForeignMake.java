@@ -7,6 +7,7 @@ import java.nio.charset.Charset;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +16,7 @@ import java.util.Random;
 import org.apache.commons.csv.CSVFormat;
 
 /** A way of writing exports that is made up at random, and the layout that describes it. */
-final class ForeignMake {
+public final class ForeignMake {
   private static final String DATE = "date";
   private static final String CLOCK = "clock";
   private static final List<String> DATES =
@@ -35,8 +36,20 @@ final class ForeignMake {
   private final String clock;
   private final int skip;
   private final List<String> columns;
+  private final List<String> codes;
 
+  /** A make of plain codes. */
   ForeignMake(Random random) {
+    this(random, List.of());
+  }
+
+  /**
+   * A make, wholly decided by {@code random}.
+   *
+   * @param codes those that it writes in a way of its own
+   */
+  public ForeignMake(Random random, Collection<String> codes) {
+    this.codes = List.copyOf(codes);
     this.random = random;
     delimiter = pick(List.of(',', ';', '\t', '|'));
     quote = pick(List.of('"', '\''));
@@ -58,13 +71,15 @@ final class ForeignMake {
 
   private List<String> columns() {
     var all = new ArrayList<>(List.of("scale", "ticket", "body", "code", "net", "gross", "status"));
+    all.addAll(List.of("tare", "pieces", "batch", "customer", "operator"));
     all.addAll(inTwo ? List.of(DATE, CLOCK) : List.of("time"));
     all.addAll(unitInCell ? List.of("junk") : List.of("unit", "junk"));
     Collections.shuffle(all, random);
     return all;
   }
 
-  String layout() {
+  /** The layout that describes it. */
+  public String layout() {
     var text = new StringBuilder();
     text.append("delimiter=").append(delimiter == '\t' ? "tab" : delimiter + "").append('\n');
     text.append("quote=").append(quote).append("\ndecimal=").append(decimal).append('\n');
@@ -78,6 +93,7 @@ final class ForeignMake {
             ? "date=" + date + "\nclock=" + clock + "\n"
             : "time=" + date + " " + clock + "\n");
     text.append("value.status.ungültig !=void\n");
+    codes.forEach(c -> text.append("value.code.PLU ").append(c).append('=').append(c).append('\n'));
     for (int i = 0; i < columns.size(); i++) {
       String column = columns.get(i);
       if (!column.equals("junk")) {
@@ -92,7 +108,11 @@ final class ForeignMake {
     return "Feld " + column.toUpperCase(Locale.ROOT);
   }
 
-  byte[] export(List<Map<Field, String>> rows) {
+  /**
+   * Rows as it writes them. Times are whole local seconds in ISO 8601; a unit, where it is given,
+   * fits the row's weights.
+   */
+  public byte[] export(List<Map<Field, String>> rows) {
     var text = new StringBuilder();
     text.append("\"day book\n".repeat(skip));
     var format =
@@ -116,8 +136,9 @@ final class ForeignMake {
     String text = field.map(f -> row.getOrDefault(f, "")).orElse("");
     return switch (column) {
       case "junk" -> "n/a";
-      case "net", "gross" -> text.isEmpty() ? "" : weight(text, row.get(Field.UNIT));
-      case "status" -> text.isEmpty() ? "" : "ungültig !";
+      case "net", "gross", "tare" -> text.isEmpty() ? "" : weight(text, row.get(Field.UNIT));
+      case "status" -> text.equals("void") ? "ungültig !" : text;
+      case "code" -> codes.contains(text) ? "PLU " + text : text;
       case "time" -> time(row, date + " " + clock);
       case DATE -> time(row, date);
       case CLOCK -> time(row, clock);
@@ -131,13 +152,12 @@ final class ForeignMake {
   }
 
   private String weight(String plain, String unit) {
-    int point = plain.indexOf('.');
+    int point = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
     String whole = plain.substring(0, point);
-    if (whole.length() > 3 && !thousands.isEmpty()) {
-      int cut = whole.length() - 3;
-      whole = whole.substring(0, cut) + thousands + whole.substring(cut);
+    if (whole.length() == 4 && !whole.startsWith("-") && !thousands.isEmpty()) {
+      whole = whole.charAt(0) + thousands + whole.substring(1);
     }
-    String number = whole + decimal + plain.substring(point + 1);
-    return unitInCell ? number + ' ' + unit : number;
+    String number = whole + plain.substring(point).replace('.', decimal);
+    return unitInCell && unit != null ? number + ' ' + unit : number;
   }
 }

@@ -43,11 +43,11 @@ public final class Trees {
     }
   }
 
-  /** The content of everything published: all but the lock. */
+  /** The content of everything published: all but what the program keeps for itself. */
   public static SortedMap<String, String> published(Path root) {
     var tree = new TreeMap<String, String>();
     for (var file : files(root)) {
-      if (!file.equals(".lock")) {
+      if (!file.startsWith(".")) {
         tree.put(file, text(root.resolve(file)));
       }
     }

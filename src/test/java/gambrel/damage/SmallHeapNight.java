@@ -1,0 +1,23 @@
+package gambrel.damage;
+
+import gambrel.run.AsOf;
+import gambrel.run.Inputs;
+import gambrel.run.NightlyRun;
+import gambrel.run.PlainDocuments;
+import gambrel.run.RefusedException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** One night in a process of its own, whose heap the test decides. */
+public final class SmallHeapNight {
+  private SmallHeapNight() {}
+
+  /** Runs the night of {@code SHOP OUT AS-OF} and exits with its code. */
+  public static void main(String[] args) throws RefusedException {
+    var inputs = Inputs.read(Path.of(args[0]));
+    var asOf = AsOf.read(args[2], inputs.shop().settings().zone());
+    var outcome =
+        new NightlyRun(inputs, new PlainDocuments()).run(Path.of(args[1]), asOf, List.of());
+    System.exit(outcome.exitCode());
+  }
+}
