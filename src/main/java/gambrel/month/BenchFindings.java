@@ -64,8 +64,12 @@ final class BenchFindings {
       return List.of();
     }
     return moved.entrySet().stream()
-        .map(e -> scale(e.getValue().isMore() ? "light" : "heavy", List.of(e.getKey()), e.getValue()))
+        .map(e -> scale(reads(e.getValue()), List.of(e.getKey()), e.getValue()))
         .toList();
+  }
+
+  private static String reads(Shift shift) {
+    return shift.isMore() ? "light" : "heavy";
   }
 
   private static Collection<String> scales(List<LossChart.Point> points) {

@@ -7,7 +7,6 @@ import gambrel.month.Loss;
 import gambrel.month.LossChart;
 import gambrel.month.MonthRecords;
 import gambrel.month.Shift;
-import gambrel.month.Spread;
 import gambrel.shrink.Sample;
 import gambrel.statement.ShrinkChapter;
 import gambrel.statement.SummaryView.Counted;
@@ -44,13 +43,13 @@ final class ChillDaysPart {
               .collect(
                   Collectors.groupingBy(
                       LossChart.Point::day, TreeMap::new, Collectors.toList()));
-      usual(days).ifPresent(usual -> byDay.forEach((day, of) -> rows.add(row(days, day, of, usual))));
+      var percents = percents(days.baseline());
+      if (!percents.isEmpty()) {
+        var usual = Sample.of(percents).mean();
+        byDay.forEach((day, of) -> rows.add(row(days, day, of, usual)));
+      }
     }
     return rows;
-  }
-
-  private static Optional<BigFraction> usual(ChillDays days) {
-    return Spread.of(percents(days.baseline())).map(spread -> Sample.of(percents(days.baseline())).mean());
   }
 
   private static List<BigFraction> percents(List<LossChart.Point> points) {

@@ -40,7 +40,8 @@ final class HangingPart {
             wording.formats().quantity(hanging.days().lower(), 0),
             wording.formats().quantity(hanging.days().upper(), 0)),
         new Counted(percent(trend.slope()), wording.formats().count(trend.number())),
-        wording.say("shrink.between", percent(trend.slope() - margin), percent(trend.slope() + margin)),
+        wording.say(
+            "shrink.between", percent(trend.slope() - margin), percent(trend.slope() + margin)),
         wording.formats().bareWeight(Weight.of(weight), DECIMALS),
         records
             .rail()
@@ -51,7 +52,9 @@ final class HangingPart {
   }
 
   private String percent(double value) {
-    return wording.formats().number(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
+    return wording
+        .formats()
+        .number(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
   }
 
   /** The charge a day in force on the month's last day; of several the last that names no body. */

@@ -121,7 +121,9 @@ final class StoryPart {
         ? Optional.empty()
         : Optional.of(
             wording.say(
-                "summary.lost", wording.say("summary." + ownership.id()), String.join(", ", parts)));
+                "summary.lost",
+                wording.say("summary." + ownership.id()),
+                String.join(", ", parts)));
   }
 
   private Optional<String> left() {

@@ -43,6 +43,8 @@ class SameNightTest {
             "data/batches.csv",
             "data/bodies.csv",
             "data/cuts.csv",
+            "data/month-charts.csv",
+            "data/month-figures.csv",
             "data/notices.csv",
             "data/pieces.csv",
             "data/rows.csv",

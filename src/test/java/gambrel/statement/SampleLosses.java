@@ -16,7 +16,14 @@ final class SampleLosses {
         List.of(
             new FirstPage.Row(
                 W.say(
-                    "finding.chiller", "18 March 2026", "6", "beef", "3.41%", "2.10%", "143", "24.1 kg"),
+                    "finding.chiller",
+                    "18 March 2026",
+                    "6",
+                    "beef",
+                    "3.41%",
+                    "2.10%",
+                    "143",
+                    "24.1 kg"),
                 W.say("sure.likely"),
                 W.say("step.chiller"),
                 List.of(W.say("worth.customers", "$310.40"), W.say("worth.own", "$88.20"))),
