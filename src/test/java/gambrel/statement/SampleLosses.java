@@ -55,8 +55,8 @@ final class SampleLosses {
         List.of(),
         W.say("first.none"),
         "",
-        "April 2026",
-        "April 2025",
+        "",
+        "",
         List.of());
   }
 
