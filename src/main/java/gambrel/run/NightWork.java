@@ -70,7 +70,8 @@ final class NightWork {
     notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
     var files = new StatementFiles(night.shop(), before);
-    var statements = new Statements(night, documents, store, files, published, changes, notices);
+    var statements =
+        new Statements(night, documents, store, files, published, changes, shelf, notices);
     var register = statements.issue(plan, before);
     statements.hold(plan);
     summaries(register, months);

@@ -33,6 +33,7 @@ final class Statements {
   private final StatementFiles files;
   private final PublishedFiles published;
   private final Changes changes;
+  private final PageShelf shelf;
   private final List<Notice> notices;
 
   Statements(
@@ -42,6 +43,7 @@ final class Statements {
       StatementFiles files,
       PublishedFiles published,
       Changes changes,
+      PageShelf shelf,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
@@ -49,6 +51,7 @@ final class Statements {
     this.files = files;
     this.published = published;
     this.changes = changes;
+    this.shelf = shelf;
     this.notices = notices;
   }
 
@@ -121,6 +124,7 @@ final class Statements {
       try {
         byte[] draft = documents.draft(night, planned, RegisterStore.bytes(planned.figures()));
         kept.add(files.held(planned));
+        shelf.place(files.held(planned), draft);
         if (!published.holds(files.held(planned), draft)) {
           changes.write(files.held(planned), draft);
         }
