@@ -5,9 +5,9 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * Takes lines apart into records (RFC 4180). Every line that is not blank becomes part of exactly
@@ -20,11 +20,8 @@ final class CsvRows {
 
   private static final int MOST_LINES = 200;
 
-  /** The most characters that a record of several lines may have. */
-  private static final int LONGEST = 1 << 16;
-
   /** Records are taken apart so many characters at a time, for the sake of memory. */
-  private static final int PORTION = 1 << 20;
+  private static final int PORTION = 1 << 18;
 
   private static final char REPLACED = '\uFFFD';
 
@@ -57,7 +54,12 @@ final class CsvRows {
 
   /** All records from line index {@code from} on. */
   List<CsvRow> all(int from) {
-    var rows = new ArrayList<CsvRow>();
+    return all(from, row -> row);
+  }
+
+  /** What {@code use} makes of each record; the cells of few are in memory at a time. */
+  <T> List<T> all(int from, Function<CsvRow, T> use) {
+    var used = new ArrayList<T>();
     var spans = new ArrayList<Span>();
     int length = 0;
     for (int at = from; at < lines.size(); ) {
@@ -70,13 +72,13 @@ final class CsvRows {
         length += span.text().length();
       }
       if (length > PORTION) {
-        rows.addAll(takeApart(spans));
+        takeApart(spans).forEach(row -> used.add(use.apply(row)));
         spans.clear();
         length = 0;
       }
     }
-    rows.addAll(takeApart(spans));
-    return rows;
+    takeApart(spans).forEach(row -> used.add(use.apply(row)));
+    return used;
   }
 
   /** The first record from line index {@code from} on, which must not be blank. */
@@ -108,7 +110,7 @@ final class CsvRows {
   private boolean mayContinue(int start, int next, int length) {
     return next < lines.size()
         && next - start < MOST_LINES
-        && length < LONGEST
+        && length < TextLine.LONGEST
         && !lines.get(next).overlong();
   }
 
@@ -154,7 +156,7 @@ final class CsvRows {
     try (var parser = CSVParser.parse(sound.toString(), format())) {
       var records = parser.iterator();
       return spans.stream()
-          .map(s -> row(s, s.wellQuoted() ? cells(records.next()) : beforeQuote(s.text())))
+          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -172,10 +174,6 @@ final class CsvRows {
 
   private CsvRow row(Span span, List<String> cells) {
     return new CsvRow(lines.get(span.start()).number(), span.text(), cells, span.fault());
-  }
-
-  private static List<String> cells(CSVRecord found) {
-    return found.toList();
   }
 
   /** The cells that are complete before the first quote can mislead. */

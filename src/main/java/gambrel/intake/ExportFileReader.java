@@ -4,6 +4,7 @@ import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.weighing.ExportFile;
+import gambrel.weighing.ExportRow;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -70,17 +71,18 @@ final class ExportFileReader {
     char quote = layout.text().quote();
     int fewest = Math.max(1, layout.fewest(positions));
     int most = layout.text().header() ? header.width() : Integer.MAX_VALUE;
-    var csv = new CsvRows(lines, header.delimiter(), quote, fewest, most).all(header.next());
-    int width = layout.text().header() ? header.width() : usualWidth(csv);
-    return new ExportFile(path, new ExportRows(path, layout, width, positions).rows(csv));
+    var csv = new CsvRows(lines, header.delimiter(), quote, fewest, most);
+    int width = layout.text().header() ? header.width() : usualWidth(csv, header.next());
+    var rows = new ExportRows(path, layout, width, positions);
+    return new ExportFile(path, csv.all(header.next(), rows::row));
   }
 
   /** Without a header, most rows say how many columns there are; of two numbers the larger. */
-  private static int usualWidth(List<CsvRow> rows) {
+  private static int usualWidth(CsvRows rows, int from) {
     var counts = new TreeMap<Integer, Integer>();
-    rows.stream()
-        .filter(row -> row.broken().isEmpty())
-        .forEach(row -> counts.merge(row.cells().size(), 1, Integer::sum));
+    rows.all(from, row -> row.broken().isEmpty() ? row.cells().size() : 0).stream()
+        .filter(width -> width > 0)
+        .forEach(width -> counts.merge(width, 1, Integer::sum));
     return counts.entrySet().stream()
         .reduce((best, other) -> other.getValue() >= best.getValue() ? other : best)
         .map(Map.Entry::getKey)
@@ -92,13 +94,13 @@ final class ExportFileReader {
     var rows = new ExportRows(path, layout, header.width(), positions);
     char quote = layout.text().quote();
     var csv = new CsvRows(lines, header.delimiter(), quote, 1, Integer.MAX_VALUE);
-    var records = new ArrayList<CsvRow>();
-    if (positions.isEmpty() && layout.text().header()) {
-      records.add(header.row());
-    }
-    records.addAll(csv.all(header.next()));
     var why = Optional.of(ExportReader.COLUMNS_UNKNOWN);
-    return new ExportFile(path, records.stream().map(record -> rows.row(record, why)).toList());
+    var records = new ArrayList<ExportRow>();
+    if (positions.isEmpty() && layout.text().header()) {
+      records.add(rows.row(header.row(), why));
+    }
+    records.addAll(csv.all(header.next(), row -> rows.row(row, why)));
+    return new ExportFile(path, records);
   }
 
   private Optional<String> fault(Header header, Map<String, Integer> positions) {

@@ -6,7 +6,6 @@ import gambrel.weighing.Field;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -105,10 +104,5 @@ final class ExportRows {
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
   private String shared(String text) {
     return texts.merge(text, text, (known, same) -> known);
-  }
-
-  /** The rows of a file. */
-  List<ExportRow> rows(List<CsvRow> records) {
-    return records.stream().map(this::row).toList();
   }
 }

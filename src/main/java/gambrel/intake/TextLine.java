@@ -19,7 +19,7 @@ import java.util.List;
  */
 record TextLine(int number, String text, String end, boolean overlong) {
   /** The most characters that a line, or a record of several lines, may have. */
-  static final int LONGEST = 1 << 20;
+  static final int LONGEST = 1 << 16;
 
   private static final String END_OF_FILE = "\u001A";
   private static final int BEGINNING = 1000;

@@ -79,7 +79,9 @@ class SmallHeapTest {
     } finally {
       night.destroyForcibly();
     }
-    assertEquals(1, night.exitValue(), () -> Trees.text(temporary.resolve("said")));
+    // A process that fails of itself ends with 1, too, but says why.
+    assertEquals("", Trees.text(temporary.resolve("said")));
+    assertEquals(1, night.exitValue());
     return Trees.lines(out.resolve("data/rows.csv")).stream()
         .filter(line -> line.startsWith(EXPORT))
         .findFirst()
@@ -103,10 +105,10 @@ class SmallHeapTest {
   }
 
   @Test
-  void rowsOfAHundredThousandCellsAreSetAside() throws Exception {
-    export(HEADER + (ROW.strip() + ",x".repeat(100_000) + "\n").repeat(60) + ROW);
+  void rowsOfTwentyThousandCellsAreSetAside() throws Exception {
+    export(HEADER + (ROW.strip() + ",x".repeat(20_000) + "\n").repeat(300) + ROW);
 
-    assertEquals("exports/b.csv,61,1,59,0,1", night());
+    assertEquals("exports/b.csv,301,1,299,0,1", night());
   }
 
   @Test
