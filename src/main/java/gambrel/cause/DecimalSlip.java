@@ -46,20 +46,12 @@ final class DecimalSlip implements Finder {
     long then = Weight.of(row.net().decimal().scaleByPowerOfTen(places)).hundredThousandths();
     return range.isNear(then)
         ? Optional.of(
-            Candidate.of(Cause.DECIMAL, touch, PENALTY)
-                .because(between(row, range)))
+            Candidate.of(Cause.DECIMAL, touch, PENALTY).because(range.words()))
         : Optional.empty();
   }
 
   private static Touch touch(Weighing row, BigDecimal net) {
     return new Touch(row, new Remedy.Net(Tares.plain(net), Optional.empty()));
-  }
-
-  private static String between(Weighing row, Ranges.Range range) {
-    return "others lie between "
-        + new Weight(range.least())
-        + " and "
-        + new Weight(range.most());
   }
 
   /** Weights beyond what the scale can weigh are set aside and so in no sum. */

@@ -2,6 +2,7 @@ package gambrel.cause;
 
 import gambrel.decision.State;
 import gambrel.reckoning.Night;
+import gambrel.shop.Correction;
 import gambrel.weighing.Weighing;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -73,7 +74,7 @@ final class Examiner {
       boolean open = before.account().decision().state() == State.OPEN;
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
-    return Optional.of(new Fit(suggestion(suspect, candidate, then), cost, kind(candidate)));
+    return Optional.of(new Fit(suggestion(suspect, candidate, corrections, then), cost, kind(candidate)));
   }
 
   private static boolean closes(BodyFacts before, BodyFacts after) {
@@ -101,7 +102,8 @@ final class Examiner {
     };
   }
 
-  private Suggestion suggestion(BodyFacts suspect, Candidate candidate, Night then) {
+  private Suggestion suggestion(
+      BodyFacts suspect, Candidate candidate, List<Correction> corrections, Night then) {
     Weighing first = candidate.touches().get(0).weighing();
     return new Suggestion(
         suspect.id(),
@@ -112,6 +114,6 @@ final class Examiner {
         traces.row(first.place()).raw(),
         new Evidence(traces, suspect, candidate, then).text(),
         "",
-        lines.of(candidate).stream().map(CorrectionLines::line).toList());
+        corrections.stream().map(CorrectionLines::line).toList());
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.cause;
 
+import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -50,6 +51,11 @@ final class Ranges {
    * @param most in hundred-thousandths
    */
   record Range(long least, long most) {
+    /** The same in words. */
+    String words() {
+      return "others lie between " + new Weight(least) + " and " + new Weight(most);
+    }
+
     boolean holds(long net) {
       return net >= least && net <= most;
     }

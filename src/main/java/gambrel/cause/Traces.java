@@ -27,8 +27,10 @@ final class Traces {
   private final Usual usual;
   private final Map<Place, ExportRow> rows = new HashMap<>();
   private final Map<Shift, List<Weighing>> shifts = new LinkedHashMap<>();
+  private final Map<String, Set<Shift>> shiftsByBody = new HashMap<>();
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> settled = new HashSet<>();
+  private List<Absence> absences;
 
   Traces(Night night, List<ExportFile> exports) {
     this.night = night;
@@ -36,7 +38,9 @@ final class Traces {
     exports.forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
     for (var weighing : night.ledger().weighings()) {
       if (weighing.step().movesMass()) {
-        shifts.computeIfAbsent(Shift.of(weighing), s -> new ArrayList<>()).add(weighing);
+        var shift = Shift.of(weighing);
+        shifts.computeIfAbsent(shift, s -> new ArrayList<>()).add(weighing);
+        shiftsByBody.computeIfAbsent(weighing.body(), b -> new HashSet<>()).add(shift);
       }
     }
     night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
@@ -73,8 +77,10 @@ final class Traces {
 
   /** The scales' days on which something of a body was weighed. */
   List<List<Weighing>> shiftsOf(String body) {
-    return shifts.values().stream()
-        .filter(shift -> shift.stream().anyMatch(w -> w.body().equals(body)))
+    var own = shiftsByBody.getOrDefault(body, Set.of());
+    return shifts.entrySet().stream()
+        .filter(shift -> own.contains(shift.getKey()))
+        .map(Map.Entry::getValue)
         .toList();
   }
 
@@ -86,9 +92,16 @@ final class Traces {
    */
   record Absence(String body, List<Weighing> shift) {}
 
-  /** Every such absence. */
+  /** Every such absence; looked for once, since every suspect is held against all. */
   List<Absence> absences() {
-    var absences = new ArrayList<Absence>();
+    if (absences == null) {
+      absences = findAbsences();
+    }
+    return absences;
+  }
+
+  private List<Absence> findAbsences() {
+    var found = new ArrayList<Absence>();
     var lossHigh = new Reason(ReasonCode.LOSS_HIGH, "");
     for (var account : night.bodies().values()) {
       if (Faults.of(account).contains(lossHigh) && Faults.isUnbalanced(account, night)) {
@@ -97,15 +110,15 @@ final class Traces {
         String id = account.body().id();
         shifts.forEach(
             (shift, rows) -> {
-              boolean isThere = rows.stream().anyMatch(w -> w.body().equals(id));
+              boolean isThere = shiftsByBody.getOrDefault(id, Set.of()).contains(shift);
               boolean cuts = rows.stream().anyMatch(w -> w.step().isCutting());
               if (days.contains(shift.date()) && cuts && !isThere) {
-                absences.add(new Absence(id, rows));
+                found.add(new Absence(id, rows));
               }
             });
       }
     }
-    return absences;
+    return found;
   }
 
   /** What one scale weighed on the day of a weighing, in order. */

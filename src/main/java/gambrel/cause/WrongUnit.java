@@ -1,6 +1,5 @@
 package gambrel.cause;
 
-import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -62,14 +61,7 @@ final class WrongUnit implements Finder {
     return ranges
         .ofOthers(row)
         .filter(range -> !range.holds(net) && range.holds(then))
-        .map(
-            range ->
-                Candidate.of(Cause.UNIT, touch, A_ROW)
-                    .because(
-                        "others lie between "
-                            + new Weight(range.least())
-                            + " and "
-                            + new Weight(range.most())));
+        .map(range -> Candidate.of(Cause.UNIT, touch, A_ROW).because(range.words()));
   }
 
   private Optional<Candidate> together(List<Weighing> rows, long penalty) {
