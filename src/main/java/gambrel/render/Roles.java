@@ -24,7 +24,8 @@ final class Roles {
 
   private static final Set<String> INLINE =
       Set.of("a", "abbr", "b", "br", "code", "em", "i", "small", "span", "strong", "sub", "sup");
-  private static final Set<String> FIGURES = Set.of("svg", "img");
+  private static final Set<String> HEADINGS = Set.of("h1", "h2", "h3", "h4", "h5", "h6");
+  private static final Set<String> BLOCKS = Set.of("table", "ul", "ol", "li", "p");
   private static final Set<String> TABLE_PARTS =
       Set.of("thead", "tbody", "tfoot", "tr", "th", "td", "caption");
 
@@ -53,9 +54,7 @@ final class Roles {
   }
 
   private static boolean isKnown(String name) {
-    return TABLE_PARTS.contains(name)
-        || Set.of("table", "ul", "ol", "li", "p").contains(name)
-        || name.matches("h[1-6]");
+    return TABLE_PARTS.contains(name) || BLOCKS.contains(name) || HEADINGS.contains(name);
   }
 
   /** The name of an element, in small letters. */
@@ -66,11 +65,6 @@ final class Roles {
   /** Whether an element is part of the line around it. */
   static boolean isInline(Element element) {
     return INLINE.contains(name(element));
-  }
-
-  /** Whether an element is a drawing or a picture. */
-  static boolean isFigure(Element element) {
-    return FIGURES.contains(name(element));
   }
 
   /** Whether a block holds nothing but text and what is part of a line. */

@@ -49,10 +49,11 @@ final class StructureTree {
   PdfStructureElement ofText(Node text) {
     var block = block(text);
     var element = element(block);
+    var role = Roles.of(block);
     if (!Roles.isLeaf(block)) {
-      return made(text, element, Roles.of(block) == Roles.PARAGRAPH ? Roles.SPAN : Roles.PARAGRAPH);
+      return made(text, element, role.equals(Roles.PARAGRAPH) ? Roles.SPAN : Roles.PARAGRAPH);
     }
-    return Roles.of(block).equals(Roles.LIST_ITEM) ? listBody(block, element) : element;
+    return role.equals(Roles.LIST_ITEM) ? listBody(block, element) : element;
   }
 
   private PdfStructureElement listBody(Element item, PdfStructureElement element) {
@@ -91,10 +92,11 @@ final class StructureTree {
     }
     if (!made.containsKey(block)) {
       var parent = element(block(block));
-      var element = made(block, parent, Roles.of(block));
-      describe(element, block);
+      var role = Roles.of(block);
+      var element = made(block, parent, role);
+      describe(element, role, block);
       // A row lacking its empty cells would shift the others under wrong heads.
-      if (Roles.of(block).equals(Roles.ROW)) {
+      if (role.equals(Roles.ROW)) {
         cells(block).forEach(this::element);
       }
     }
@@ -121,8 +123,7 @@ final class StructureTree {
         });
   }
 
-  private static void describe(PdfStructureElement element, Element cell) {
-    var role = Roles.of(cell);
+  private static void describe(PdfStructureElement element, PdfName role, Element cell) {
     if (!role.equals(Roles.HEADER_CELL) && !role.equals(Roles.CELL)) {
       return;
     }
