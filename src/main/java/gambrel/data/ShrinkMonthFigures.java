@@ -8,7 +8,6 @@ import gambrel.month.MonthRecords;
 import gambrel.month.Ratio;
 import gambrel.shrink.Trend;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -115,7 +114,7 @@ final class ShrinkMonthFigures {
   }
 
   private static Optional<BigDecimal> decimal(double value) {
-    return Optional.of(BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_UP));
+    return Optional.of(Exact.round(Exact.ofStatistic(value), 3));
   }
 
   private static MonthFigure known(Completeness weight) {

@@ -18,8 +18,8 @@ public final class SummaryComposer {
   private SummaryComposer() {}
 
   /**
-   * The summary of a month. Its text depends on the month's bodies, the species' whole shrink
-   * series and on payments, not on the moment at which it is made.
+   * The summary of a month. Its text depends on the bodies of the month and of the twelve before it,
+   * on values and on payments, not on the moment at which it is made.
    *
    * @param register every statement, tonight's too
    */

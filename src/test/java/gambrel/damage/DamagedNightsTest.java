@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Whatever happens to the files of a shop folder, the night is done or refused, every row of the
  * exports is accounted for, and once the files are whole again nothing is left of it.
  */
-class DamagedShopsTest {
+class DamagedNightsTest {
   private static final int SEEDS = Integer.getInteger("seeds", 4);
 
   @TempDir private Path temporary;

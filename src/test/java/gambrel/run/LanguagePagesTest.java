@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
-import com.lowagie.text.pdf.parser.PdfTextExtractor;
+import gambrel.render.PrintedPages;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,13 +76,8 @@ class LanguagePagesTest {
   }
 
   private String text(String page) {
-    try (var reader = new PdfReader(shop.reports().resolve(page).toString())) {
-      var extractor = new PdfTextExtractor(reader);
-      var text = new StringBuilder();
-      for (int i = 1; i <= reader.getNumberOfPages(); i++) {
-        text.append(extractor.getTextFromPage(i)).append('\n');
-      }
-      return text.toString();
+    try {
+      return String.join("\n", PrintedPages.of(Files.readAllBytes(shop.reports().resolve(page))));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
