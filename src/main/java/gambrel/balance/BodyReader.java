@@ -17,6 +17,7 @@ import java.util.TreeSet;
 public final class BodyReader {
   private final Settings settings;
   private final Uncertainty uncertainty;
+  private final HungTrees hung = new HungTrees();
   private final Map<String, BatchBalance> batches;
 
   /** For a shop with these settings and batches. */
@@ -31,7 +32,11 @@ public final class BodyReader {
     var body = weighings.body();
     var rail =
         RailReader.read(
-            weighings.tree(), body.head(), weighings.rail(), settings.railOf(body.species()));
+            hung,
+            weighings.tree(),
+            body.head(),
+            weighings.rail(),
+            settings.railOf(body.species()));
     var trim = RailTrim.of(weighings, rail);
     var blocks = new Blocks(weighings);
     boolean fromBlock = rail.isEmpty() && !weighings.of(Step.BLOCK).isEmpty();

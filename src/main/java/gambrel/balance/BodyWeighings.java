@@ -6,25 +6,57 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
- * The weighings that are a body's own: all that name it and move mass, but for packs of a batch.
- *
- * @param body the body
- * @param tree the cut tree of its species
- * @param all earliest first
+ * The weighings that are a body's own: all that name it and move mass, but for packs of a batch. Every
+ * list is earliest first.
  */
-public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
-  /** Keeps those of {@code all} that are the body's own. */
-  public BodyWeighings {
-    all = all.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
+public final class BodyWeighings {
+  private final Body body;
+  private final CutTree tree;
+  private final List<Weighing> all;
+  private final List<Weighing> cuts;
+  private final Map<Step, List<Weighing>> bySteps = new EnumMap<>(Step.class);
+
+  /**
+   * Keeps those of {@code weighings} that are the body's own.
+   *
+   * @param tree the cut tree of its species
+   * @param weighings earliest first
+   */
+  public BodyWeighings(Body body, CutTree tree, Collection<Weighing> weighings) {
+    this.body = body;
+    this.tree = tree;
+    all = weighings.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
+    cuts = all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
+    all.forEach(w -> bySteps.computeIfAbsent(w.step(), s -> new ArrayList<>()).add(w));
+    bySteps.replaceAll((step, list) -> List.copyOf(list));
+  }
+
+  /** The body. */
+  public Body body() {
+    return body;
+  }
+
+  /** The cut tree of its species. */
+  public CutTree tree() {
+    return tree;
+  }
+
+  /** All of them. */
+  public List<Weighing> all() {
+    return all;
   }
 
   /** Those of one step. */
   public List<Weighing> of(Step step) {
-    return all.stream().filter(w -> w.step() == step).toList();
+    return bySteps.getOrDefault(step, List.of());
   }
 
   /** Those on the rail. */
@@ -39,7 +71,7 @@ public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
 
   /** Block, pack, tub and bin weighings that are not offal. */
   public List<Weighing> cuts() {
-    return all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
+    return cuts;
   }
 
   /** Whether a weighing is of offal. */

@@ -12,13 +12,15 @@ import java.util.Set;
 
 /** Reads the rail weighings of one body: what stands at each step, what each part weighed last. */
 final class RailReader {
+  private final HungTrees trees;
   private final CutTree tree;
   private final int head;
   private final List<Weighing> hot;
   private final List<Weighing> cold;
   private final List<Weighing> aged;
 
-  private RailReader(CutTree tree, int head, List<Weighing> weighings) {
+  private RailReader(HungTrees trees, CutTree tree, int head, List<Weighing> weighings) {
+    this.trees = trees;
     this.tree = tree;
     this.head = head;
     this.hot = of(Step.HOT, weighings);
@@ -31,8 +33,9 @@ final class RailReader {
    *
    * @param rail the rail weights that the shop takes of the species
    */
-  static Rail read(CutTree tree, int head, List<Weighing> weighings, Set<Step> rail) {
-    return new RailReader(tree, head, weighings).read(rail.contains(Step.COLD));
+  static Rail read(
+      HungTrees trees, CutTree tree, int head, List<Weighing> weighings, Set<Step> rail) {
+    return new RailReader(trees, tree, head, weighings).read(rail.contains(Step.COLD));
   }
 
   private Rail read(boolean coldIsTaken) {
@@ -63,7 +66,7 @@ final class RailReader {
 
   /** Left and right are told apart only where all weighings that are compared say which. */
   private Standing parts(List<Weighing> compared) {
-    return new Standing(new HungParts(tree, head, compared));
+    return new Standing(new HungParts(trees, tree, head, compared));
   }
 
   private static List<Weighing> both(List<Weighing> one, List<Weighing> other) {

@@ -63,6 +63,9 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
 
   /** Those of {@code weighings} that are none of it. */
   public List<Weighing> without(List<Weighing> weighings) {
+    if (beforeCold.isEmpty() && afterCold.isEmpty()) {
+      return weighings;
+    }
     var trimmed = all().stream().map(Weighing::place).collect(Collectors.toSet());
     return weighings.stream().filter(w -> !trimmed.contains(w.place())).toList();
   }

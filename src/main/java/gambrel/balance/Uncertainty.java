@@ -1,10 +1,11 @@
 package gambrel.balance;
 
+import gambrel.measure.Exact;
 import gambrel.measure.WeightUnit;
 import gambrel.shop.Scale;
 import gambrel.weighing.Weighing;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,10 +30,12 @@ final class Uncertainty {
    * uncertainty d/√12).
    */
   BigFraction resolutionSquared(Collection<Weighing> weighings) {
+    Map<Scale, Integer> numbers = new IdentityHashMap<>();
+    weighings.forEach(w -> numbers.merge(w.scale(), 1, Integer::sum));
     var sum = BigFraction.ZERO;
-    for (var weighing : weighings) {
-      var division = division(weighing.scale());
-      sum = sum.add(division.multiply(division));
+    for (var number : numbers.entrySet()) {
+      var division = division(number.getKey());
+      sum = sum.add(division.multiply(division).multiply(number.getValue()));
     }
     return sum.divide(3);
   }
@@ -43,33 +46,39 @@ final class Uncertainty {
    * scales are independent. Empty if a scale has no accuracy class.
    */
   Optional<BigFraction> permittedSquared(List<Weighing> in, List<Weighing> out) {
-    Map<String, BigFraction> byScale = new HashMap<>();
+    Map<Scale, Integer> divisions = new IdentityHashMap<>();
     for (var weighing : in) {
       if (weighing.scale().accuracy().isEmpty()) {
         return Optional.empty();
       }
-      byScale.merge(weighing.scale().id(), permitted(weighing), BigFraction::add);
+      divisions.merge(weighing.scale(), permitted(weighing), Integer::sum);
     }
     for (var weighing : out) {
       if (weighing.scale().accuracy().isEmpty()) {
         return Optional.empty();
       }
-      byScale.merge(weighing.scale().id(), permitted(weighing).negate(), BigFraction::add);
+      divisions.merge(weighing.scale(), -permitted(weighing), Integer::sum);
     }
-    return Optional.of(
-        byScale.values().stream()
-            .map(error -> error.multiply(error))
-            .reduce(BigFraction.ZERO, BigFraction::add));
+    var sum = BigFraction.ZERO;
+    for (var scale : divisions.entrySet()) {
+      var error = division(scale.getKey()).multiply(scale.getValue());
+      sum = sum.add(error.multiply(error));
+    }
+    return Optional.of(sum);
   }
 
-  private BigFraction permitted(Weighing weighing) {
+  /** In divisions of the weighing's scale. */
+  private static int permitted(Weighing weighing) {
     var scale = weighing.scale();
-    var load =
+    var accuracy = scale.accuracy().orElseThrow();
+    if (weighing.unit() == scale.unit()) {
+      return accuracy.inServiceDivisions(weighing.shown(), scale.division());
+    }
+    return accuracy.inServiceDivisions(
         weighing
             .unit()
             .convert(weighing.shown(), scale.unit())
-            .divide(scale.unit().convert(scale.division(), scale.unit()));
-    return division(scale).multiply(scale.accuracy().orElseThrow().inServiceDivisions(load));
+            .divide(Exact.fraction(scale.division())));
   }
 
   private BigFraction division(Scale scale) {

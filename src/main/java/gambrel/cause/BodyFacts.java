@@ -23,29 +23,31 @@ final class BodyFacts {
   private final Settings settings;
   private final Usual usual;
   private final BodyAccount account;
-  private final Set<Place> into;
-  private final Set<Place> out;
-  private final Set<Place> hot;
-  private final Set<Place> cold;
+  private Sums sums;
 
   BodyFacts(Settings settings, Usual usual, BodyAccount account) {
     this.settings = settings;
     this.usual = usual;
     this.account = account;
-    var balance = account.balance();
-    var trim = balance.trim().all();
-    into = places(balance.boningWeighings());
-    hot = places(balance.rail().hot().weighings());
-    cold = places(balance.rail().cold().weighings());
-    out =
-        places(
-            balance.weighings().out().stream()
-                .filter(w -> !balance.weighings().isOffal(w) && !trim.contains(w))
-                .toList());
   }
 
-  private static Set<Place> places(Collection<Weighing> weighings) {
-    return weighings.stream().map(Weighing::place).collect(Collectors.toSet());
+  /** The weighings in each of its sums, by place. */
+  private record Sums(Set<Place> out, Set<Place> into, Set<Place> hot, Set<Place> cold) {
+    private static Sums of(BodyBalance balance) {
+      var out =
+          balance.trim().without(balance.weighings().out()).stream()
+              .filter(w -> !balance.weighings().isOffal(w))
+              .toList();
+      return new Sums(
+          places(out),
+          places(balance.boningWeighings()),
+          places(balance.rail().hot().weighings()),
+          places(balance.rail().cold().weighings()));
+    }
+
+    private static Set<Place> places(Collection<Weighing> weighings) {
+      return weighings.stream().map(Weighing::place).collect(Collectors.toSet());
+    }
   }
 
   /**
@@ -67,12 +69,15 @@ final class BodyFacts {
 
   /** What it does to the sums if a weighing's net changes by so much. */
   Shift shift(Weighing weighing, long change) {
+    if (sums == null) {
+      sums = Sums.of(balance());
+    }
     var place = weighing.place();
     return new Shift(
-        out.contains(place) ? change : 0,
-        into.contains(place) ? change : 0,
-        hot.contains(place) ? change : 0,
-        cold.contains(place) ? change : 0);
+        sums.out().contains(place) ? change : 0,
+        sums.into().contains(place) ? change : 0,
+        sums.hot().contains(place) ? change : 0,
+        sums.cold().contains(place) ? change : 0);
   }
 
   String id() {

@@ -25,6 +25,7 @@ import java.util.stream.Collectors;
 final class Traces {
   private final Night night;
   private final Usual usual;
+  private final List<ExportFile> exports;
   private final Map<Place, ExportRow> rows = new HashMap<>();
   private final Map<Shift, List<Weighing>> shifts = new LinkedHashMap<>();
   private final Map<String, Set<Shift>> shiftsByBody = new HashMap<>();
@@ -35,15 +36,22 @@ final class Traces {
   Traces(Night night, List<ExportFile> exports) {
     this.night = night;
     this.usual = new Usual(night);
-    exports.forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
-    for (var weighing : night.ledger().weighings()) {
-      if (weighing.step().movesMass()) {
-        var shift = Shift.of(weighing);
-        shifts.computeIfAbsent(shift, s -> new ArrayList<>()).add(weighing);
-        shiftsByBody.computeIfAbsent(weighing.body(), b -> new HashSet<>()).add(shift);
+    this.exports = exports;
+    night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
+  }
+
+  /** Most nights have no suspect, and nobody asks for the scales' days. */
+  private Map<Shift, List<Weighing>> shifts() {
+    if (shifts.isEmpty()) {
+      for (var weighing : night.ledger().weighings()) {
+        if (weighing.step().movesMass()) {
+          var shift = Shift.of(weighing);
+          shifts.computeIfAbsent(shift, s -> new ArrayList<>()).add(weighing);
+          shiftsByBody.computeIfAbsent(weighing.body(), b -> new HashSet<>()).add(shift);
+        }
       }
     }
-    night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
+    return shifts;
   }
 
   /** One scale's day. */
@@ -77,8 +85,9 @@ final class Traces {
 
   /** The scales' days on which something of a body was weighed. */
   List<List<Weighing>> shiftsOf(String body) {
+    var all = shifts();
     var own = shiftsByBody.getOrDefault(body, Set.of());
-    return shifts.entrySet().stream()
+    return all.entrySet().stream()
         .filter(shift -> own.contains(shift.getKey()))
         .map(Map.Entry::getValue)
         .toList();
@@ -108,7 +117,7 @@ final class Traces {
         var days =
             account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
         String id = account.body().id();
-        shifts.forEach(
+        shifts().forEach(
             (shift, rows) -> {
               boolean isThere = shiftsByBody.getOrDefault(id, Set.of()).contains(shift);
               boolean cuts = rows.stream().anyMatch(w -> w.step().isCutting());
@@ -123,20 +132,23 @@ final class Traces {
 
   /** What one scale weighed on the day of a weighing, in order. */
   List<Weighing> shift(Weighing weighing) {
-    return shifts.getOrDefault(Shift.of(weighing), List.of());
+    return shifts().getOrDefault(Shift.of(weighing), List.of());
   }
 
   /** The text of a cell of a row as it stands in the export. */
   String cell(Weighing weighing, Field field) {
-    return rows.get(weighing.place()).get(field);
+    return row(weighing.place()).get(field);
   }
 
   ExportRow row(Place place) {
-    return rows.get(place);
+    return rows().get(place);
   }
 
   /** Every row as it stands, by place. */
   Map<Place, ExportRow> rows() {
+    if (rows.isEmpty()) {
+      exports.forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
+    }
     return rows;
   }
 

@@ -4,13 +4,15 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.BodyWeighings;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
@@ -31,21 +33,36 @@ final class CutsTable {
 
   private void add(BodyBalance balance) {
     CutTree tree = balance.weighings().tree();
-    for (var item : tree.items()) {
-      for (var step : STEPS) {
-        var own = own(balance, step).stream().filter(w -> w.item().equals(item.id())).toList();
-        if (!own.isEmpty()) {
-          rows.add(row(balance, item, step.id(), "own", own));
-        }
-      }
-      var below =
-          balance.weighings().out().stream()
-              .filter(w -> tree.isUnder(w.item(), item.id()))
-              .toList();
-      if (!below.isEmpty()) {
-        rows.add(row(balance, item, "", "total", below));
+    var own = new HashMap<String, Map<Step, List<Weighing>>>();
+    for (var step : STEPS) {
+      for (var weighing : own(balance, step)) {
+        own.computeIfAbsent(weighing.item(), i -> new EnumMap<>(Step.class))
+            .computeIfAbsent(step, s -> new ArrayList<>())
+            .add(weighing);
       }
     }
+    var below = below(balance.weighings());
+    for (var item : tree.items()) {
+      own.getOrDefault(item.id(), Map.of())
+          .forEach((step, list) -> rows.add(row(balance, item, step.id(), "own", list)));
+      if (below.containsKey(item.id())) {
+        rows.add(row(balance, item, "", "total", below.get(item.id())));
+      }
+    }
+  }
+
+  /** For each item, what came of it and of all under it. */
+  private static Map<String, List<Weighing>> below(BodyWeighings weighings) {
+    var tree = weighings.tree();
+    var below = new HashMap<String, List<Weighing>>();
+    for (var weighing : weighings.out()) {
+      var at = tree.find(weighing.item());
+      while (at.isPresent()) {
+        below.computeIfAbsent(at.get().id(), i -> new ArrayList<>()).add(weighing);
+        at = tree.find(at.get().parent());
+      }
+    }
+    return below;
   }
 
   private static List<Weighing> own(BodyBalance balance, Step step) {
@@ -75,11 +92,8 @@ final class CutsTable {
             pieces.isEmpty()
                 ? Optional.empty()
                 : Optional.of(pieces.stream().mapToInt(Integer::intValue).sum()))
-        .percent(
-            balance
-                .boning()
-                .filter(w -> !w.isZero())
-                .map(w -> Exact.percent(weight.fraction(), w.fraction())))
+        .optional(
+            balance.boning().filter(w -> !w.isZero()).map(w -> weight.percentOf(w, Row.PERCENT)))
         .cells();
   }
 }

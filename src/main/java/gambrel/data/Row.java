@@ -6,12 +6,14 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Builds one row: numbers plain, text guarded against spreadsheets that take it for a formula. */
 final class Row {
-  private static final Pattern FORMULA = Pattern.compile("'*[=+\\-@\t\r]");
+  /** Decimals of a percentage. */
+  static final int PERCENT = 3;
+
+  private static final String FORMULA = "=+-@\t\r";
 
   private final List<String> cells = new ArrayList<>();
 
@@ -30,7 +32,7 @@ final class Row {
   }
 
   Row percent(Optional<BigFraction> percent) {
-    return optional(percent.map(value -> Exact.round(value, 3)));
+    return optional(percent.map(value -> Exact.round(value, PERCENT)));
   }
 
   Row root(Optional<BigFraction> square) {
@@ -71,11 +73,20 @@ final class Row {
    * a quote more, so that {@link #unguard} gives back exactly what was there.
    */
   static String guard(String text) {
-    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
+    return isFormula(text) ? "'" + text : text;
+  }
+
+  /** Whether, behind quotes, it begins like a formula. */
+  private static boolean isFormula(String text) {
+    int at = 0;
+    while (at < text.length() && text.charAt(at) == '\'') {
+      at++;
+    }
+    return at < text.length() && FORMULA.indexOf(text.charAt(at)) >= 0;
   }
 
   /** Takes a guard off again. */
   static String unguard(String cell) {
-    return cell.startsWith("'") && FORMULA.matcher(cell).lookingAt() ? cell.substring(1) : cell;
+    return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
   }
 }

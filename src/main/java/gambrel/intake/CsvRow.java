@@ -31,6 +31,11 @@ record CsvRow(int line, String raw, List<String> cells, Optional<String> broken)
 
   /** Whether every cell from {@code index} on is blank. */
   boolean isBlankFrom(int index) {
-    return cells.stream().skip(index).allMatch(String::isBlank);
+    for (int i = index; i < cells.size(); i++) {
+      if (!cells.get(i).isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -93,18 +93,26 @@ final class CsvRows {
 
   private Span span(int start) {
     var scanner = new QuoteScanner(delimiter, quote);
-    var text = new StringBuilder(lines.get(start).text());
-    scanner.read(lines.get(start).text());
+    String first = lines.get(start).text();
+    scanner.read(first);
+    if (!scanner.isOpen()) {
+      return span(scanner, start, start + 1, first);
+    }
+    var text = new StringBuilder(first);
     int end = start + 1;
     while (scanner.isOpen() && mayContinue(start, end, text.length())) {
       text.append(lines.get(end - 1).end()).append(lines.get(end).text());
       scanner.read(lines.get(end).text());
       end++;
     }
+    return span(scanner, start, end, text.toString());
+  }
+
+  private Span span(QuoteScanner scanner, int start, int end, String text) {
     var fault = fault(scanner, start, end);
     return fault.isPresent()
         ? new Span(start, start + 1, lines.get(start).text(), fault, false)
-        : new Span(start, end, text.toString(), strange(text), true);
+        : new Span(start, end, text, strange(text), true);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -141,11 +149,11 @@ final class CsvRows {
     return line.text().chars().filter(c -> c == delimiter).count() >= fewest - 1;
   }
 
-  private static Optional<String> strange(CharSequence text) {
-    if (text.chars().anyMatch(c -> c == 0)) {
+  private static Optional<String> strange(String text) {
+    if (text.indexOf(0) >= 0) {
       return Optional.of("it holds NUL characters");
     }
-    return text.chars().anyMatch(c -> c == REPLACED)
+    return text.indexOf(REPLACED) >= 0
         ? Optional.of("it holds bytes that are no text in the file's character set")
         : Optional.empty();
   }

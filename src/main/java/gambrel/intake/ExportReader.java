@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
@@ -57,34 +58,44 @@ public final class ExportReader {
       return files;
     }
     try {
-      ExportTree.list(top, FOLDER).forEach((path, entry) -> read(path, entry, files));
+      var readings = new ArrayList<Reading>();
+      ExportTree.list(top, FOLDER)
+          .forEach((path, entry) -> readings.add(new Reading(path, entry, layouts.of(path))));
+      readings.parallelStream()
+          .map(this::read)
+          .toList()
+          .forEach(
+              read -> {
+                read.file().ifPresent(files::add);
+                notices.addAll(read.notices());
+              });
     } catch (IOException e) {
       notices.add(unfinished(FOLDER, "cannot be listed"));
     }
     return files;
   }
 
-  private void read(String path, ExportTree.Entry entry, List<ExportFile> files) {
+  /** A file to read. */
+  private record Reading(String path, ExportTree.Entry entry, Layouts.Choice layout) {}
+
+  private ReadFile read(Reading reading) {
+    var entry = reading.entry();
+    String path = reading.path();
     if (!entry.fault().isEmpty()) {
-      notices.add(
+      return ReadFile.none(
           entry.isOutOfReach()
               ? unfinished(path, entry.fault())
               : ExportFileReader.unreadable(path, 0, entry.fault()));
-      return;
     }
     try {
-      SteadyFile.of(entry.path(), opener)
-          .read(in -> ReadFile.of(path, layouts.of(path), in))
-          .ifPresentOrElse(
-              read -> {
-                files.add(read.file());
-                notices.addAll(read.notices());
-              },
-              () -> notices.add(unfinished(path, "was being written while it was read")));
+      return SteadyFile.of(entry.path(), opener)
+          .read(in -> ReadFile.of(path, reading.layout(), in))
+          .orElseGet(
+              () -> ReadFile.none(unfinished(path, "was being written while it was read")));
     } catch (NoSuchFileException e) {
-      notices.add(unfinished(path, "went away while the exports were read"));
+      return ReadFile.none(unfinished(path, "went away while the exports were read"));
     } catch (IOException e) {
-      notices.add(unfinished(path, "cannot be opened"));
+      return ReadFile.none(unfinished(path, "cannot be opened"));
     }
   }
 
@@ -92,12 +103,17 @@ public final class ExportReader {
     return Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place(path, 0), why);
   }
 
-  /** A file, and what is wrong with it as a whole. */
-  private record ReadFile(ExportFile file, List<Notice> notices) {
+  /** A file, if it could be read, and what is wrong with it as a whole. */
+  private record ReadFile(Optional<ExportFile> file, List<Notice> notices) {
     private static ReadFile of(String path, Layouts.Choice layout, InputStream in)
         throws IOException {
       var notices = new ArrayList<Notice>();
-      return new ReadFile(new ExportFileReader(path, layout, notices).read(in), notices);
+      var file = new ExportFileReader(path, layout, notices).read(in);
+      return new ReadFile(Optional.of(file), notices);
+    }
+
+    private static ReadFile none(Notice why) {
+      return new ReadFile(Optional.empty(), List.of(why));
     }
   }
 }

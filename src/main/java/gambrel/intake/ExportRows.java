@@ -3,8 +3,8 @@ package gambrel.intake;
 import gambrel.notice.Place;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
-import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +15,9 @@ final class ExportRows {
   /** What a broken row may still tell: whose it is. */
   private static final Set<Field> IDENTITY =
       Set.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
+
+  /** What hardly two rows of a file have in common. */
+  private static final Set<Field> OWN = EnumSet.of(Field.TICKET, Field.TIME, Field.GROSS);
 
   /** The most characters that a cell with a meaning may have. */
   private static final int LONGEST = 500;
@@ -71,6 +74,9 @@ final class ExportRows {
   }
 
   private Optional<String> overlong(CsvRow csv) {
+    if (csv.cells().stream().noneMatch(cell -> cell.length() > LONGEST)) {
+      return Optional.empty();
+    }
     return positions.entrySet().stream()
         .filter(column -> csv.cell(column.getValue()).length() > LONGEST)
         .map(column -> "its " + column.getKey() + " is longer than " + LONGEST + " characters")
@@ -95,10 +101,10 @@ final class ExportRows {
     read.forEach(
         (field, text) -> {
           if (!broken || IDENTITY.contains(field)) {
-            fields.put(field, shared(text));
+            fields.put(field, OWN.contains(field) ? text : shared(text));
           }
         });
-    return Collections.unmodifiableMap(fields);
+    return fields;
   }
 
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */

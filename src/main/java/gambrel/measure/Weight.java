@@ -38,7 +38,11 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
 
   /** The sum of {@code weights}. */
   public static Weight sum(Collection<Weight> weights) {
-    return weights.stream().reduce(ZERO, Weight::plus);
+    long sum = 0;
+    for (var weight : weights) {
+      sum = Math.addExact(sum, weight.hundredThousandths);
+    }
+    return new Weight(sum);
   }
 
   /** This and {@code other} together. */
@@ -54,6 +58,17 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
   /** The exact value in the shop's unit. */
   public BigFraction fraction() {
     return BigFraction.of(hundredThousandths, 100_000);
+  }
+
+  /**
+   * This as a percentage of {@code whole}, which must not be zero, half away from zero.
+   *
+   * @param decimals decimals kept
+   */
+  public BigDecimal percentOf(Weight whole, int decimals) {
+    return BigDecimal.valueOf(hundredThousandths)
+        .scaleByPowerOfTen(2)
+        .divide(BigDecimal.valueOf(whole.hundredThousandths), decimals, RoundingMode.HALF_UP);
   }
 
   /** Whole thousandths of the shop's unit, half away from zero. */

@@ -43,6 +43,11 @@ public enum WeightUnit {
     return id;
   }
 
+  /** {@code value} of this unit as a weight of a shop whose unit is {@code target}. */
+  public Weight weight(BigDecimal value, WeightUnit target) {
+    return this == target ? Weight.of(value) : Weight.of(convert(value, target));
+  }
+
   /** {@code value} of this unit as an exact number of {@code target}. */
   public BigFraction convert(BigDecimal value, WeightUnit target) {
     var exact = Exact.fraction(value);

@@ -13,7 +13,7 @@ public record Place(String file, int line) implements Comparable<Place> {
 
   @Override
   public int compareTo(Place other) {
-    int byFile = ByteOrder.IDS.compare(file, other.file);
+    int byFile = file.equals(other.file) ? 0 : ByteOrder.IDS.compare(file, other.file);
     return byFile != 0 ? byFile : Integer.compare(line, other.line);
   }
 

@@ -61,15 +61,22 @@ final class Reckoning {
     }
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
-    for (var body : shop.bodies().values()) {
-      var own =
-          body.outcome() == Outcome.CANCELLED
-              ? List.<Weighing>of()
-              : byBody.getOrDefault(body.id(), List.of());
-      var balance =
-          reader.read(new BodyWeighings(body, shop.cuts().of(body.species()), own));
-      balances.put(body.id(), balance);
-      bills.put(body.id(), billing.bill(balance));
+    // A body's figures depend on nothing but its own weighings, so that order does not matter.
+    var read =
+        shop.bodies().values().parallelStream()
+            .map(
+                body -> {
+                  var own =
+                      body.outcome() == Outcome.CANCELLED
+                          ? List.<Weighing>of()
+                          : byBody.getOrDefault(body.id(), List.of());
+                  return reader.read(
+                      new BodyWeighings(body, shop.cuts().of(body.species()), own));
+                })
+            .toList();
+    for (var balance : read) {
+      balances.put(balance.body().id(), balance);
+      bills.put(balance.body().id(), billing.bill(balance));
     }
   }
 

@@ -1,5 +1,6 @@
 package gambrel.shop;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -46,6 +47,15 @@ public enum AccuracyClass {
       return 1;
     }
     return load.compareTo(BigFraction.of(secondStep)) <= 0 ? 2 : 3;
+  }
+
+  /** The same for a load and a division in one unit. */
+  public int inServiceDivisions(BigDecimal load, BigDecimal division) {
+    var size = load.abs();
+    if (size.compareTo(division.multiply(BigDecimal.valueOf(firstStep))) <= 0) {
+      return 1;
+    }
+    return size.compareTo(division.multiply(BigDecimal.valueOf(secondStep))) <= 0 ? 2 : 3;
   }
 
   /**

@@ -41,6 +41,10 @@ public final class IdIndex {
 
   /** An id as a spreadsheet leaves it that takes it for a number. */
   public static String withoutZeros(String id) {
-    return id.replaceFirst("^0+(?=.)", "");
+    int zeros = 0;
+    while (zeros < id.length() - 1 && id.charAt(zeros) == '0') {
+      zeros++;
+    }
+    return id.substring(zeros);
   }
 }

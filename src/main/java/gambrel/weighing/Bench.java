@@ -3,14 +3,60 @@ package gambrel.weighing;
 import gambrel.shop.BenchEntry;
 import gambrel.shop.Shop;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Fills what a scale leaves blank; of several entries that fit, the one that began last. */
 final class Bench {
-  private final List<BenchEntry> entries;
+  private final Map<String, Scale> scales = new HashMap<>();
 
   Bench(Shop shop) {
-    entries = shop.bench();
+    var byScale = new HashMap<String, List<BenchEntry>>();
+    shop.bench()
+        .forEach(e -> byScale.computeIfAbsent(e.scale(), s -> new ArrayList<>()).add(e));
+    byScale.forEach((scale, entries) -> scales.put(scale, new Scale(entries)));
+  }
+
+  /** The entries of one scale by their beginning: ten years of days are not gone through a row. */
+  private static final class Scale {
+    private final List<BenchEntry> entries;
+
+    /** For each entry, the latest end of those up to it. */
+    private final List<OffsetDateTime> ends = new ArrayList<>();
+
+    private Scale(List<BenchEntry> listed) {
+      entries =
+          listed.stream()
+              .sorted(Comparator.comparing(BenchEntry::from, OffsetDateTime.timeLineOrder()))
+              .toList();
+      for (var entry : entries) {
+        var before = ends.isEmpty() ? entry.to() : ends.get(ends.size() - 1);
+        ends.add(before.isAfter(entry.to()) ? before : entry.to());
+      }
+    }
+
+    private Optional<BenchEntry> at(OffsetDateTime time) {
+      int low = 0;
+      int high = entries.size();
+      while (low < high) {
+        int middle = (low + high) >>> 1;
+        if (entries.get(middle).from().isAfter(time)) {
+          high = middle;
+        } else {
+          low = middle + 1;
+        }
+      }
+      for (int i = low - 1; i >= 0 && !ends.get(i).isBefore(time); i--) {
+        if (!entries.get(i).to().isBefore(time)) {
+          return Optional.of(entries.get(i));
+        }
+      }
+      return Optional.empty();
+    }
   }
 
   /**
@@ -22,19 +68,12 @@ final class Bench {
   record Filled(ExportRow row, String boner) {}
 
   Filled fill(ExportRow row, String scale, OffsetDateTime time) {
-    BenchEntry entry = null;
-    for (var candidate : entries) {
-      boolean fits =
-          candidate.scale().equals(scale)
-              && !time.isBefore(candidate.from())
-              && !time.isAfter(candidate.to());
-      if (fits && (entry == null || !candidate.from().isBefore(entry.from()))) {
-        entry = candidate;
-      }
-    }
-    if (entry == null) {
+    var known = scales.get(scale);
+    var found = known == null ? Optional.<BenchEntry>empty() : known.at(time);
+    if (found.isEmpty()) {
       return new Filled(row, "");
     }
+    var entry = found.get();
     var filled = fill(row, Field.BODY, entry.body());
     filled = fill(filled, Field.BATCH, entry.batch());
     filled = fill(filled, Field.CUSTOMER, entry.customer());

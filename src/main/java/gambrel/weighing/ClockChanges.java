@@ -96,7 +96,7 @@ final class ClockChanges {
   /** The moment that a row's time means. */
   Optional<OffsetDateTime> time(ExportRow row) {
     var first = times.read(row.get(Field.TIME));
-    return second.getOrDefault(row, false)
+    return !second.isEmpty() && second.getOrDefault(row, false)
         ? first.map(
             t -> t.atZoneSimilarLocal(times.zone()).withLaterOffsetAtOverlap().toOffsetDateTime())
         : first;

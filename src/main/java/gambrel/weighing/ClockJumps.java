@@ -21,6 +21,13 @@ final class ClockJumps {
 
   private final List<Notice> notices = new ArrayList<>();
 
+  /** A scale as one file tells of it. */
+  private record Clock(String file, String scale) {
+    private static Clock of(ReadRow row) {
+      return new Clock(row.place().file(), row.scale());
+    }
+  }
+
   private ClockJumps() {}
 
   /**
@@ -29,11 +36,11 @@ final class ClockJumps {
    * @param rows in file and line order, without repeats
    */
   static List<Notice> of(List<ReadRow> rows) {
-    var clocks = new LinkedHashMap<String, List<ReadRow>>();
+    var clocks = new LinkedHashMap<Clock, List<ReadRow>>();
     for (var row : rows) {
-      if (row.time().isPresent() && RowOrder.number(row.ticket()).isPresent()) {
+      if (row.time().isPresent() && RowOrder.isNumber(row.ticket())) {
         clocks
-            .computeIfAbsent(row.place().file() + '\n' + row.scale(), c -> new ArrayList<>())
+            .computeIfAbsent(Clock.of(row), c -> new ArrayList<>())
             .add(row);
       }
     }
@@ -62,8 +69,7 @@ final class ClockJumps {
   }
 
   private static boolean ticketRises(ReadRow before, ReadRow after) {
-    var last = RowOrder.number(before.ticket()).orElseThrow();
-    return RowOrder.number(after.ticket()).orElseThrow().compareTo(last) >= 0;
+    return RowOrder.compare(after.ticket(), before.ticket()) >= 0;
   }
 
   private static OffsetDateTime time(ReadRow row) {

@@ -27,20 +27,22 @@ final class Comparison {
               (ReadRow row) -> row.time().map(OffsetDateTime::toInstant).orElse(java.time.Instant.MIN))
           .thenComparing(ReadRow::place);
 
+  private final List<ReadRow> rows;
   private final OffsetDateTime asOf;
   private final Map<ReadRow, Fate> fates = new IdentityHashMap<>();
   private final Map<String, List<ReadRow>> byKey = new LinkedHashMap<>();
-  private final Map<String, List<ReadRow>> byTicket = new HashMap<>();
+  private Map<String, List<ReadRow>> byTicket;
   private final List<Notice> notices = new ArrayList<>();
 
-  private Comparison(OffsetDateTime asOf) {
+  private Comparison(List<ReadRow> rows, OffsetDateTime asOf) {
+    this.rows = rows;
     this.asOf = asOf;
   }
 
   /** Compares {@code rows}. */
   static Comparison of(List<ReadRow> rows, OffsetDateTime asOf) {
-    var comparison = new Comparison(asOf);
-    var voids = comparison.findRepeats(rows);
+    var comparison = new Comparison(rows, asOf);
+    var voids = comparison.findRepeats();
     voids.stream().sorted(BY_TIME).forEach(comparison::cancel);
     comparison.byKey.values().forEach(comparison::findConflict);
     return comparison;
@@ -55,17 +57,16 @@ final class Comparison {
   }
 
   /** Marks repeats and rows that a correction removes; returns the void rows that act. */
-  private List<ReadRow> findRepeats(List<ReadRow> rows) {
-    var seen = new HashSet<String>();
+  private List<ReadRow> findRepeats() {
+    var seen = new HashSet<Identity>();
     var voids = new ArrayList<ReadRow>();
     for (var row : rows) {
       if (row.removed()) {
         fates.put(row, Fate.VOID);
-      } else if (!seen.add(identity(row))) {
+      } else if (!seen.add(Identity.of(row))) {
         fates.put(row, Fate.REPEAT);
       } else if (!row.status().isVoid()) {
-        byKey.computeIfAbsent(row.key(), k -> new ArrayList<>()).add(row);
-        byTicket.computeIfAbsent(ticket(row, row.ticket()), k -> new ArrayList<>()).add(row);
+        byKey.computeIfAbsent(row.key(), k -> new ArrayList<>(1)).add(row);
       } else if (row.effective(asOf)) {
         fates.put(row, Fate.VOID);
         voids.add(row);
@@ -74,10 +75,24 @@ final class Comparison {
     return voids;
   }
 
-  private static String identity(ReadRow row) {
-    return row.status().isVoid()
-        ? "void\n" + row.key() + '\n' + row.status()
-        : row.key() + '\n' + row.content();
+  /** What a row and its repeats have in common; of a void its status is the content. */
+  private record Identity(String key, Object content) {
+    private static Identity of(ReadRow row) {
+      return new Identity(row.key(), row.status().isVoid() ? row.status() : row.content());
+    }
+  }
+
+  /** Rows that are no voids, by ticket; most shops' voids name none, so this is made when needed. */
+  private List<ReadRow> withTicket(ReadRow row, String ticket) {
+    if (byTicket == null) {
+      byTicket = new HashMap<>();
+      for (var each : rows) {
+        if (!each.removed() && !each.status().isVoid() && fate(each) != Fate.REPEAT) {
+          byTicket.computeIfAbsent(ticket(each, each.ticket()), k -> new ArrayList<>()).add(each);
+        }
+      }
+    }
+    return byTicket.getOrDefault(ticket(row, ticket), List.of());
   }
 
   private static String ticket(ReadRow row, String ticket) {
@@ -94,7 +109,7 @@ final class Comparison {
 
   private void cancelNearest(ReadRow row, String ticket) {
     ReadRow nearest = null;
-    for (var candidate : byTicket.getOrDefault(ticket(row, ticket), List.of())) {
+    for (var candidate : withTicket(row, ticket)) {
       if (standing(candidate) && isBefore(candidate, row) && isNearer(candidate, nearest, row)) {
         nearest = candidate;
       }

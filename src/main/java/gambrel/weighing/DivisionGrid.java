@@ -35,15 +35,19 @@ final class DivisionGrid {
       return row.row().get(field());
     }
 
-    private String clock() {
-      return row.place().file() + '\n' + weighing.scale().id();
+    private Clock clock() {
+      return new Clock(row.place().file(), weighing.scale().id());
     }
 
     private boolean isOff() {
       var scale = weighing.scale();
+      var shown = Decimals.of(text()).orElse(BigDecimal.ZERO);
+      if (weighing.unit() == scale.unit()) {
+        return shown.remainder(scale.division()).signum() != 0;
+      }
       return !weighing
           .unit()
-          .convert(Decimals.of(text()).orElse(BigDecimal.ZERO), scale.unit())
+          .convert(shown, scale.unit())
           .divide(Exact.fraction(scale.division()))
           .getDenominator()
           .equals(BigInteger.ONE);
@@ -63,20 +67,22 @@ final class DivisionGrid {
     }
   }
 
+  /** A scale as one file tells of it. */
+  private record Clock(String file, String scale) {}
+
   private DivisionGrid() {}
 
   /**
    * The notices.
    *
-   * @param weighed in any order
+   * @param weighed in file and line order
    * @param typed places of rows whose weight a correction gives: nobody takes it for the scale's
    */
   static List<Notice> of(List<Weighed> weighed, Set<Place> typed) {
     var grid = new DivisionGrid();
-    var byClock = new LinkedHashMap<String, List<Weighed>>();
+    var byClock = new LinkedHashMap<Clock, List<Weighed>>();
     weighed.stream()
         .filter(w -> !typed.contains(w.row().place()))
-        .sorted((a, b) -> a.row().place().compareTo(b.row().place()))
         .forEach(w -> byClock.computeIfAbsent(w.clock(), c -> new ArrayList<>()).add(w));
     byClock.values().forEach(grid::look);
     grid.off.values().forEach(grid::tellScale);

@@ -1,7 +1,10 @@
 package gambrel.weighing;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The columns of an export that the program reads. */
 public enum Field {
@@ -34,18 +37,20 @@ public enum Field {
   /** Blank, ok, void or void:TICKET. */
   STATUS;
 
+  private static final Map<String, Field> BY_ID =
+      Stream.of(values()).collect(Collectors.toMap(Field::id, field -> field));
+
+  private final String id = name().toLowerCase(Locale.ROOT);
+
   /** The field that a header or a correction names. */
   public static Optional<Field> of(String text) {
-    for (var field : values()) {
-      if (field.id().equals(text.strip().toLowerCase(Locale.ROOT))) {
-        return Optional.of(field);
-      }
-    }
-    return Optional.empty();
+    var field = BY_ID.get(text);
+    return Optional.ofNullable(
+        field == null ? BY_ID.get(text.strip().toLowerCase(Locale.ROOT)) : field);
   }
 
   /** The column's name. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return id;
   }
 }

@@ -8,12 +8,15 @@ import gambrel.shop.Shop;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Builds the ledger of the exports as known at one moment. */
@@ -26,7 +29,6 @@ public final class Ledgers {
   private final Bench bench;
   private final List<Notice> notices = new ArrayList<>();
   private final List<SetAside> setAside = new ArrayList<>();
-  private final Map<Place, ReadRow> accepted = new HashMap<>();
   private final List<AppliedCorrection> corrections = new ArrayList<>();
 
   private Ledgers(Shop shop, OffsetDateTime asOf) {
@@ -56,40 +58,61 @@ public final class Ledgers {
     }
     Map<Place, Notice> conflicts = new HashMap<>();
     comparison.notices().forEach(n -> conflicts.put(n.place(), n));
-    var weighings = new ArrayList<Weighing>();
-    var acceptance = new Acceptance(shop, directory, bench, reader);
-    Map<Place, Fate> fates = new HashMap<>();
-    for (var row : rows) {
-      var fate = comparison.fate(row);
-      if (fate == Fate.SET_ASIDE) {
-        setAside(row, conflicts.get(row.place()));
-      } else if (fate == Fate.USED) {
-        fate = accept(row, acceptance, weighings);
-      }
-      fates.put(row.place(), fate);
-    }
-    var standing = withinRailLimit(weighings, fates);
-    remark(rows, standing, fates);
+    var judged = judge(rows, comparison, conflicts, reader);
+    var standing = withinRailLimit(judged);
+    remark(judged);
     setAside.sort(Comparator.comparing(SetAside::notice, Notice.ORDER));
     notices.addAll(directory.notices());
-    return new Ledger(standing, counts(files, fates), setAside, notices, corrections);
+    return new Ledger(standing, counts(files, judged), setAside, notices, corrections);
+  }
+
+  /** A row, what became of it, and the weighing that it is if it has taken effect. */
+  private static final class Judged {
+    private final ReadRow row;
+    private Fate fate;
+    private Weighing weighing;
+
+    private Judged(ReadRow row, Fate fate) {
+      this.row = row;
+      this.fate = fate;
+    }
+  }
+
+  private List<Judged> judge(
+      List<ReadRow> rows, Comparison comparison, Map<Place, Notice> conflicts, RowReader reader) {
+    var acceptance = new Acceptance(shop, directory, bench, reader);
+    var judged = new ArrayList<Judged>(rows.size());
+    for (var row : rows) {
+      var one = new Judged(row, comparison.fate(row));
+      if (one.fate == Fate.SET_ASIDE) {
+        setAside(row, conflicts.get(row.place()));
+      } else if (one.fate == Fate.USED) {
+        accept(one, acceptance);
+      }
+      judged.add(one);
+    }
+    return judged;
   }
 
   /** What is worth saying of rows that are in order. */
-  private void remark(List<ReadRow> rows, List<Weighing> weighings, Map<Place, Fate> fates) {
-    notices.addAll(
-        ClockJumps.of(rows.stream().filter(r -> fates.get(r.place()) != Fate.REPEAT).toList()));
-    notices.addAll(
-        RowsAhead.of(
-            rows.stream().filter(r -> fates.get(r.place()) == Fate.USED).toList(), asOf));
+  private void remark(List<Judged> judged) {
+    notices.addAll(ClockJumps.of(rows(judged, fate -> fate != Fate.REPEAT)));
+    notices.addAll(RowsAhead.of(rows(judged, fate -> fate == Fate.USED), asOf));
     var weighed =
-        weighings.stream().map(w -> new DivisionGrid.Weighed(w, accepted.get(w.place()))).toList();
+        judged.stream()
+            .filter(j -> j.weighing != null)
+            .map(j -> new DivisionGrid.Weighed(j.weighing, j.row))
+            .toList();
     var typed =
         corrections.stream()
             .filter(c -> WEIGHTS.contains(c.correction().field()))
             .map(c -> c.row().place())
             .collect(Collectors.toSet());
     notices.addAll(DivisionGrid.of(weighed, typed));
+  }
+
+  private static List<ReadRow> rows(List<Judged> judged, Predicate<Fate> wanted) {
+    return judged.stream().filter(j -> wanted.test(j.fate)).map(j -> j.row).toList();
   }
 
   private List<ReadRow> correctedRows(List<ExportFile> files, RowReader reader) {
@@ -110,20 +133,19 @@ public final class Ledgers {
   }
 
   /** A row that dates after the clock, or cancels from then on, is read but has no effect yet. */
-  private Fate accept(ReadRow row, Acceptance acceptance, List<Weighing> weighings) {
+  private void accept(Judged judged, Acceptance acceptance) {
+    var row = judged.row;
     if (row.status().isVoid()) {
-      return Fate.USED;
+      return;
     }
     try {
       var weighing = acceptance.accept(row);
       if (row.effective(asOf)) {
-        weighings.add(weighing);
-        accepted.put(row.place(), row);
+        judged.weighing = weighing;
       }
-      return Fate.USED;
     } catch (Refusal refusal) {
       setAside(row, row.notice(refusal.code(), refusal.getMessage()).advising(refusal.advice()));
-      return Fate.SET_ASIDE;
+      judged.fate = Fate.SET_ASIDE;
     }
   }
 
@@ -135,15 +157,23 @@ public final class Ledgers {
     setAside.add(new SetAside(notice, bodies.toList(), row.effective(asOf)));
   }
 
-  private List<Weighing> withinRailLimit(List<Weighing> weighings, Map<Place, Fate> fates) {
+  private List<Weighing> withinRailLimit(List<Judged> judged) {
+    var weighings = new ArrayList<Weighing>();
+    judged.stream().filter(j -> j.weighing != null).forEach(j -> weighings.add(j.weighing));
     weighings.sort(Weighing.BY_TIME);
-    var beyond = new RailLimit(shop).beyond(weighings);
-    for (var weighing : beyond) {
-      fates.put(weighing.place(), Fate.SET_ASIDE);
-      var row = accepted.get(weighing.place());
-      setAside(row, row.notice(NoticeCode.RAIL_TWICE, twice(weighing)));
+    Set<Weighing> beyond = Collections.newSetFromMap(new IdentityHashMap<>());
+    beyond.addAll(new RailLimit(shop).beyond(weighings));
+    if (beyond.isEmpty()) {
+      return weighings;
     }
-    weighings.removeIf(weighing -> fates.get(weighing.place()) == Fate.SET_ASIDE);
+    for (var one : judged) {
+      if (beyond.contains(one.weighing)) {
+        setAside(one.row, one.row.notice(NoticeCode.RAIL_TWICE, twice(one.weighing)));
+        one.fate = Fate.SET_ASIDE;
+        one.weighing = null;
+      }
+    }
+    weighings.removeIf(beyond::contains);
     return weighings;
   }
 
@@ -157,11 +187,15 @@ public final class Ledgers {
         + ".";
   }
 
-  private static List<RowCount> counts(List<ExportFile> files, Map<Place, Fate> fates) {
+  /** Rows come file by file. */
+  private static List<RowCount> counts(List<ExportFile> files, List<Judged> judged) {
     var counts = new ArrayList<RowCount>();
+    int at = 0;
     for (var file : files) {
       var count = new EnumMap<Fate, Integer>(Fate.class);
-      file.rows().forEach(row -> count.merge(fates.get(row.place()), 1, Integer::sum));
+      int end = at + file.rows().size();
+      judged.subList(at, end).forEach(j -> count.merge(j.fate, 1, Integer::sum));
+      at = end;
       counts.add(
           new RowCount(
               file.path(),

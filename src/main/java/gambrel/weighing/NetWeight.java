@@ -61,7 +61,7 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
 
   private static NetWeight of(BigDecimal shown, WeightUnit unit, WeightUnit shopUnit)
       throws Refusal {
-    return of(Weight.of(unit.convert(shown, shopUnit)), shown, unit);
+    return of(unit.weight(shown, shopUnit), shown, unit);
   }
 
   /** The code's tare is in the shop's unit; the difference is exact and rounded once. */

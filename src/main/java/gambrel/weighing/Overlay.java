@@ -84,6 +84,9 @@ final class Overlay {
   }
 
   private List<Correction> fitting(ExportRow row) {
+    if (used.isEmpty()) {
+      return List.of();
+    }
     var found = new ArrayList<>(byRow.getOrDefault(row.place().toString(), List.of()));
     String scale = row.get(Field.SCALE);
     String ticket = row.get(Field.TICKET);

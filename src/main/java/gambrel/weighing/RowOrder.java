@@ -1,15 +1,14 @@
 package gambrel.weighing;
 
-import java.math.BigInteger;
+import gambrel.shop.IdIndex;
 import java.time.LocalDateTime;
-import java.util.Optional;
 
 /** Whether an export lists a scale's rows from the newest back: by ticket, else by time. */
 final class RowOrder {
   /** So many more steps back than forward are no clock that was changed. */
   private static final int PLAINLY_BACK = 3;
 
-  private Optional<BigInteger> lastTicket = Optional.empty();
+  private String lastTicket = "";
   private LocalDateTime lastTime;
   private int byTicket;
   private int byTime;
@@ -17,10 +16,10 @@ final class RowOrder {
 
   /** Takes the next row. */
   void add(ExportRow row, LocalDateTime time) {
-    var ticket = number(row.get(Field.TICKET));
-    if (lastTicket.isPresent() && ticket.isPresent()) {
+    String ticket = row.get(Field.TICKET);
+    if (isNumber(lastTicket) && isNumber(ticket)) {
       numbered = true;
-      byTicket += ticket.get().compareTo(lastTicket.get());
+      byTicket += Integer.signum(compare(ticket, lastTicket));
     }
     if (lastTime != null) {
       byTime += Integer.signum(time.compareTo(lastTime));
@@ -33,9 +32,20 @@ final class RowOrder {
     return numbered ? byTicket < 0 : byTime <= -PLAINLY_BACK;
   }
 
-  /** A ticket that is a plain number. */
-  static Optional<BigInteger> number(String ticket) {
-    boolean plain = !ticket.isEmpty() && ticket.chars().allMatch(c -> c >= '0' && c <= '9');
-    return plain ? Optional.of(new BigInteger(ticket)) : Optional.empty();
+  /** Whether a ticket is a plain number. */
+  static boolean isNumber(String ticket) {
+    for (int i = 0; i < ticket.length(); i++) {
+      if (ticket.charAt(i) < '0' || ticket.charAt(i) > '9') {
+        return false;
+      }
+    }
+    return !ticket.isEmpty();
+  }
+
+  /** Compares two tickets that are plain numbers, of any length. */
+  static int compare(String one, String other) {
+    String a = IdIndex.withoutZeros(one);
+    String b = IdIndex.withoutZeros(other);
+    return a.length() == b.length() ? a.compareTo(b) : Integer.compare(a.length(), b.length());
   }
 }

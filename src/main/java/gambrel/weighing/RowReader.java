@@ -2,7 +2,6 @@ package gambrel.weighing;
 
 import gambrel.measure.WeightUnit;
 import gambrel.shop.Shop;
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -61,18 +60,16 @@ final class RowReader {
   private String value(ExportRow row, Field field, Optional<OffsetDateTime> time) {
     String text = row.get(field);
     return switch (field) {
-      case TIME -> time.map(t -> t.toInstant().toString()).orElse(text);
+      case TIME -> time.map(RowReader::moment).orElse(text);
       case UNIT -> unit(row).map(WeightUnit::id).orElse(text.toLowerCase(Locale.ROOT));
-      case NET, GROSS, TARE, PIECES -> number(text);
+      case NET, GROSS, TARE, PIECES -> Decimals.canonical(text);
       default -> text;
     };
   }
 
-  private static String number(String text) {
-    return Decimals.of(text)
-        .map(BigDecimal::stripTrailingZeros)
-        .map(BigDecimal::toPlainString)
-        .orElse(text);
+  /** A cell's text never begins with a blank, so no unreadable time is taken for a moment. */
+  private static String moment(OffsetDateTime time) {
+    return " " + time.toEpochSecond() + '.' + time.getNano();
   }
 
   /** The unit of the row's weights: its own, else the layout's, the scale's, the shop's. */
@@ -80,9 +77,10 @@ final class RowReader {
     if (!row.get(Field.UNIT).isEmpty()) {
       return WeightUnit.of(row.get(Field.UNIT));
     }
-    var scale = Optional.ofNullable(shop.scales().get(row.get(Field.SCALE)));
-    return row.unit()
-        .or(() -> scale.map(s -> s.unit()))
-        .or(() -> Optional.of(shop.settings().unit()));
+    if (row.unit().isPresent()) {
+      return row.unit();
+    }
+    var scale = shop.scales().get(row.get(Field.SCALE));
+    return Optional.of(scale == null ? shop.settings().unit() : scale.unit());
   }
 }

@@ -18,6 +18,9 @@ sealed interface Status {
 
   /** Reads a status cell. */
   static Status of(String text) {
+    if (text.isEmpty()) {
+      return new Ok();
+    }
     String word = text.strip().toLowerCase(Locale.ROOT);
     if (word.isEmpty() || word.equals("ok")) {
       return new Ok();

@@ -62,13 +62,20 @@ final class Times {
   }
 
   private static Optional<TemporalAccessor> parse(String text) {
+    var plain = PlainTime.read(text);
+    if (plain.isPresent()) {
+      return plain.filter(time -> isInRange(time.getYear())).map(time -> time);
+    }
     try {
       String iso = text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
       var parsed = ISO.parseBest(iso, OffsetDateTime::from, LocalDateTime::from);
-      int year = parsed.get(ChronoField.YEAR);
-      return year < FIRST_YEAR || year > LAST_YEAR ? Optional.empty() : Optional.of(parsed);
+      return isInRange(parsed.get(ChronoField.YEAR)) ? Optional.of(parsed) : Optional.empty();
     } catch (DateTimeParseException e) {
       return Optional.empty();
     }
+  }
+
+  private static boolean isInRange(int year) {
+    return FIRST_YEAR <= year && year <= LAST_YEAR;
   }
 }

@@ -1,0 +1,18 @@
+package gambrel.balance;
+
+import gambrel.cuts.CutTree;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The hung parts of each tree, made when first asked for; may be asked by several threads. */
+final class HungTrees {
+  private final Map<Key, HungTree> trees = new ConcurrentHashMap<>();
+
+  /** Trees are known by identity: each species has one. */
+  private record Key(CutTree tree, boolean apart) {}
+
+  HungTree of(CutTree tree, boolean apart) {
+    return trees.computeIfAbsent(
+        new Key(tree, apart), key -> new HungTree(key.tree(), key.apart()));
+  }
+}
