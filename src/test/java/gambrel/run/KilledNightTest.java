@@ -29,9 +29,11 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 @Timeout(600)
 class KilledNightTest {
-  private static final int KILLS = Integer.getInteger("kills", 8);
+  private static final int USUAL_KILLS = 9;
+  private static final int KILLS = Integer.getInteger("kills", USUAL_KILLS);
   private static final int PDF_EACH = 5;
   private static final Map<Boolean, Long> LASTS = new HashMap<>();
+  private static final Map<Boolean, Long> PUBLISHES = new HashMap<>();
 
   /** Keeps neighbouring seeds from giving neighbouring numbers. */
   private static final long SPREAD = 0x9E3779B97F4A7C15L;
@@ -141,15 +143,19 @@ class KilledNightTest {
   @MethodSource("kills")
   void theProcessIsKilled(long seed) throws Exception {
     boolean asPdf = seed % PDF_EACH == 0;
-    var nights = asPdf ? pdf : plain;
+    var nights = nights(asPdf);
     var dice = new Random(seed * SPREAD);
     var out = nights.lay(folder.resolve("out"));
 
     var when =
-        seed % 2 == 0 ? killAtOperation(out, asPdf, dice) : killAfter(out, asPdf, dice);
+        switch ((int) (seed % 3)) {
+          case 0 -> killAtOperation(out, asPdf, dice);
+          case 1 -> killAfter(out, asPdf, dice);
+          default -> killWhilePublishing(out, asPdf, dice);
+        };
 
     var state = nights.state(out);
-    if (KILLS > 8) {
+    if (KILLS > USUAL_KILLS) {
       System.err.println("kill " + seed + (asPdf ? " pdf " : " plain ") + when + ": " + state);
     }
     assertRerunEnds(nights, out, asPdf, when);
@@ -157,7 +163,7 @@ class KilledNightTest {
 
   private String killAtOperation(Path out, boolean asPdf, Random dice) throws Exception {
     int n = dice.nextInt(operations());
-    try (var child = NightChild.waitingAt(n, (asPdf ? pdf : plain).shop(), out, asPdf)) {
+    try (var child = NightChild.waitingAt(n, nights(asPdf).shop(), out, asPdf)) {
       child.await(NightChild.READY);
       child.letOn();
       child.await(NightChild.WAITING);
@@ -166,30 +172,56 @@ class KilledNightTest {
     return "at operation " + n;
   }
 
-  /** How long a process takes that nobody kills, in milliseconds. */
-  private static long lasts(boolean asPdf) throws Exception {
+  private String killAfter(Path out, boolean asPdf, Random dice) throws Exception {
     if (!LASTS.containsKey(asPdf)) {
-      var nights = asPdf ? pdf : plain;
-      var out = nights.lay(shared.resolve("lasts" + asPdf));
-      try (var child = NightChild.runningThrough(nights.shop(), out, asPdf)) {
-        child.await(NightChild.READY);
-        long start = System.nanoTime();
-        child.letOn();
-        child.exitCode();
-        LASTS.put(asPdf, (System.nanoTime() - start) / 1_000_000);
+      var whole = nights(asPdf).lay(shared.resolve("lasts" + asPdf));
+      try (var child = NightChild.runningThrough(nights(asPdf).shop(), whole, asPdf)) {
+        LASTS.put(asPdf, untilItEnds(child, NightChild.READY, true));
       }
     }
-    return LASTS.get(asPdf);
-  }
-
-  private String killAfter(Path out, boolean asPdf, Random dice) throws Exception {
-    long millis = dice.nextLong(1 + lasts(asPdf));
-    try (var child = NightChild.runningThrough((asPdf ? pdf : plain).shop(), out, asPdf)) {
+    long micros = dice.nextLong(1 + LASTS.get(asPdf));
+    try (var child = NightChild.runningThrough(nights(asPdf).shop(), out, asPdf)) {
       child.await(NightChild.READY);
       child.letOn();
-      boolean ended = child.endsWithin(millis);
+      boolean ended = child.endsWithin(micros);
       child.kill();
-      return "after " + millis + " ms" + (ended ? ", over by then" : "");
+      return "after " + micros + " us" + (ended ? ", over by then" : "");
     }
+  }
+
+  /** Most of a night is reckoning, and few kills at any moment would meet the rest. */
+  private String killWhilePublishing(Path out, boolean asPdf, Random dice) throws Exception {
+    if (!PUBLISHES.containsKey(asPdf)) {
+      var whole = nights(asPdf).lay(shared.resolve("publishes" + asPdf));
+      try (var child = NightChild.tellingWhenItPublishes(nights(asPdf).shop(), whole, asPdf)) {
+        child.await(NightChild.READY);
+        child.letOn();
+        PUBLISHES.put(asPdf, untilItEnds(child, NightChild.PUBLISHING, false));
+      }
+    }
+    long micros = dice.nextLong(1 + PUBLISHES.get(asPdf));
+    try (var child = NightChild.tellingWhenItPublishes(nights(asPdf).shop(), out, asPdf)) {
+      child.await(NightChild.READY);
+      child.letOn();
+      child.await(NightChild.PUBLISHING);
+      boolean ended = child.endsWithin(micros);
+      child.kill();
+      return "publishing for " + micros + " us" + (ended ? ", over by then" : "");
+    }
+  }
+
+  private static TwoNights nights(boolean asPdf) {
+    return asPdf ? pdf : plain;
+  }
+
+  /** Microseconds from what a process says until it has ended. */
+  private static long untilItEnds(NightChild child, String said, boolean letOn) throws Exception {
+    child.await(said);
+    long start = System.nanoTime();
+    if (letOn) {
+      child.letOn();
+    }
+    child.exitCode();
+    return (System.nanoTime() - start) / 1000;
   }
 }

@@ -31,7 +31,11 @@ final class NightChild implements AutoCloseable {
   /** Said where the process waits in the middle of its run. */
   static final String WAITING = "waiting";
 
+  /** Said when all is computed and the first thing is written. */
+  static final String PUBLISHING = "publishing";
+
   private static final int PATIENCE = 120;
+  private static final String TELL = "tell";
 
   private final Process process;
   private final BufferedReader said;
@@ -51,6 +55,11 @@ final class NightChild implements AutoCloseable {
   /** A child that runs through. */
   static NightChild runningThrough(Path shop, Path out, boolean pdf) {
     return start(shop, out, pdf, "never");
+  }
+
+  /** A child that runs through and says when it begins to publish. */
+  static NightChild tellingWhenItPublishes(Path shop, Path out, boolean pdf) {
+    return start(shop, out, pdf, TELL);
   }
 
   private static NightChild start(Path shop, Path out, boolean pdf, String wait) {
@@ -91,9 +100,9 @@ final class NightChild implements AutoCloseable {
     process.getOutputStream().flush();
   }
 
-  /** Gives it so long to end. */
-  boolean endsWithin(long millis) throws InterruptedException {
-    return process.waitFor(millis, TimeUnit.MILLISECONDS);
+  /** Gives it so many microseconds to end. */
+  boolean endsWithin(long micros) throws InterruptedException {
+    return process.waitFor(micros, TimeUnit.MICROSECONDS);
   }
 
   /** Its exit code once it has ended. */
@@ -118,7 +127,6 @@ final class NightChild implements AutoCloseable {
   /** Takes the shop, the output folder, the kind of documents, and where to wait. */
   public static void main(String[] args) throws IOException {
     pause(READY);
-    int wait = args[3].equals("never") ? Integer.MAX_VALUE : Integer.parseInt(args[3]);
     var shop = Path.of(args[0]);
     var out = Path.of(args[1]);
     try {
@@ -130,13 +138,21 @@ final class NightChild implements AutoCloseable {
       var run =
           new NightlyRun(
               inputs,
-              wait < 0 ? new WaitingDocuments() : documents,
-              wait == Integer.MAX_VALUE ? Disk.SYSTEM : new WaitingDisk(wait));
+              args[3].equals("-1") ? new WaitingDocuments() : documents,
+              disk(args[3]));
       var outcome = run.run(out, NightShop.moment(TwoNights.SECOND), List.of());
       System.exit(outcome.exitCode());
     } catch (RefusedException e) {
       System.exit(2);
     }
+  }
+
+  private static Disk disk(String wait) {
+    return switch (wait) {
+      case "never" -> Disk.SYSTEM;
+      case TELL -> new TellingDisk();
+      default -> new WaitingDisk(Integer.parseInt(wait));
+    };
   }
 
   private static void pause(String word) throws IOException {
@@ -159,6 +175,45 @@ final class NightChild implements AutoCloseable {
         tear.run();
         pause(WAITING);
       }
+    }
+  }
+
+  /** The system's own disk, which says when it is first used. */
+  private static final class TellingDisk implements Disk {
+    private boolean told;
+
+    private Disk disk() {
+      if (!told) {
+        told = true;
+        System.out.println(PUBLISHING);
+        System.out.flush();
+      }
+      return SYSTEM;
+    }
+
+    @Override
+    public void makeFolder(Path folder) throws IOException {
+      disk().makeFolder(folder);
+    }
+
+    @Override
+    public void write(Path file, byte[] bytes) throws IOException {
+      disk().write(file, bytes);
+    }
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+      disk().move(from, to);
+    }
+
+    @Override
+    public void delete(Path path) throws IOException {
+      disk().delete(path);
+    }
+
+    @Override
+    public void flush(Path folder) throws IOException {
+      disk().flush(folder);
     }
   }
 
