@@ -2,30 +2,76 @@ package gambrel.bench;
 
 import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
+import gambrel.data.Table;
 import gambrel.publish.Csv;
+import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.register.Register;
 import gambrel.run.Inputs;
 import gambrel.run.Months;
+import gambrel.run.RefusedException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 
-public final class DataPass {
-  public static void main(String[] args) throws Exception {
-    for (int i = 0; i < (args.length > 1 ? Integer.parseInt(args[1]) : 1); i++) {
-    long t0 = System.nanoTime();
-    var in = Inputs.read(Path.of(args[0]));
-    long t1 = System.nanoTime();
-    var night = new Reckoner(in.shop(), in.exports()).at(OffsetDateTime.parse("2026-11-01T02:00+11:00"));
-    long t2 = System.nanoTime();
-    long n = 0;
-    var sha = java.security.MessageDigest.getInstance("SHA-256");
-    for (var t : NightTables.of(night)) { var b = Csv.bytes(t); n += b.length; sha.update(b); }
-    String hash = java.util.HexFormat.of().formatHex(sha.digest()).substring(0,12) + " " + night.notices().hashCode() + " " + night.ledger().notices().size();
-    long t3 = System.nanoTime();
-    System.out.printf("read %.2f reckon %.2f tables %.2f  bytes %d %s notices %d held %d issued %d%n", (t1-t0)/1e9, (t2-t1)/1e9, (t3-t2)/1e9, n, hash, night.notices().size(),
-      night.bodies().values().stream().filter(b -> b.decision().state().toString().equalsIgnoreCase("held")).count(),
-      night.bodies().values().stream().filter(b -> b.decision().state().toString().equalsIgnoreCase("issued")).count());
+/**
+ * One pass from a shop folder to the bytes of its data files, but for notices and register.
+ *
+ * @param rows export rows
+ * @param bodies bodies
+ * @param read seconds until every row is typed values
+ * @param reckoned seconds from there until every body has its figures
+ * @param written seconds from there until the data files' bytes
+ * @param bytes of the data files
+ * @param heap the most memory in use, in bytes
+ */
+record DataPass(
+    long rows, int bodies, double read, double reckoned, double written, long bytes, long heap) {
+  /** After the last day of every made-up shop. */
+  private static final OffsetDateTime AS_OF = OffsetDateTime.parse("2027-01-01T02:00+11:00");
+
+  private static final double NANOS = 1e9;
+
+  /** Makes the data files of a shop folder, in memory. */
+  static DataPass over(Path shop) throws RefusedException {
+    pools().forEach(MemoryPoolMXBean::resetPeakUsage);
+    long start = System.nanoTime();
+    var inputs = Inputs.read(shop);
+    long read = System.nanoTime();
+    var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
+    long reckoned = System.nanoTime();
+    long bytes = 0;
+    for (var table : tables(night)) {
+      bytes += Csv.bytes(table).length;
     }
+    long written = System.nanoTime();
+    return new DataPass(
+        inputs.exports().stream().mapToLong(file -> file.rows().size()).sum(),
+        night.bodies().size(),
+        (read - start) / NANOS,
+        (reckoned - read) / NANOS,
+        (written - reckoned) / NANOS,
+        bytes,
+        pools().stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum());
+  }
+
+  private static List<Table> tables(Night night) {
+    var tables = new ArrayList<Table>(NightTables.of(night));
+    tables.addAll(MonthTables.of(night, new Register(List.of()), Months.of(night)));
+    return tables;
+  }
+
+  private static List<MemoryPoolMXBean> pools() {
+    return ManagementFactory.getMemoryPoolMXBeans().stream()
+        .filter(pool -> pool.getType() == MemoryType.HEAP)
+        .toList();
+  }
+
+  double seconds() {
+    return read + reckoned + written;
   }
 }
