@@ -12,6 +12,7 @@ import java.util.Optional;
 /** How to read a chart, and what stands out in the month. */
 final class ChartNotes {
   private static final int MOST_SIGNALS = 6;
+  private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;
   private final YearMonth month;
@@ -24,7 +25,7 @@ final class ChartNotes {
   }
 
   List<String> sentences() {
-    var signals = chart.signals();
+    var signals = chart.signals().stream().filter(point -> !goesOn(point)).toList();
     var notes = new ArrayList<String>();
     signals.stream().limit(MOST_SIGNALS).map(this::signal).forEach(notes::add);
     int more = signals.size() - MOST_SIGNALS;
@@ -35,10 +36,28 @@ final class ChartNotes {
     return notes;
   }
 
+  /** Whether it only prolongs a run whose eighth body is told. */
+  private boolean goesOn(LossChart.Point point) {
+    int at = chart.points().indexOf(point);
+    return at > 0
+        && isRun(point)
+        && isRun(chart.points().get(at - 1))
+        && YearMonth.from(chart.points().get(at - 1).day()).equals(month)
+        && isAbove(point) == isAbove(chart.points().get(at - 1));
+  }
+
+  private static boolean isRun(LossChart.Point point) {
+    return !point.signals().isEmpty() && point.signals().get(0).equals(RUN);
+  }
+
+  private boolean isAbove(LossChart.Point point) {
+    return Exact.round(point.percent(), 3).compareTo(chart.centre().orElseThrow()) > 0;
+  }
+
   /** The first rule is the one that says most. */
   private String signal(LossChart.Point point) {
     var value = Exact.round(point.percent(), 3);
-    boolean above = value.compareTo(chart.centre().orElseThrow()) > 0;
+    boolean above = isAbove(point);
     return wording.say(
         "summary.signal." + point.signals().get(0) + (above ? ".above" : ".below"),
         point.body(),
