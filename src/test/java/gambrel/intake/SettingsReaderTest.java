@@ -130,6 +130,7 @@ class SettingsReaderTest {
         "region=fr",
         "locale=123456789",
         "paper=a3",
+        "year_review=13",
         "bins=some",
         "quiet_hours=-1",
         "quiet_hours=1.5",
