@@ -3,6 +3,7 @@ package gambrel.intake;
 import gambrel.cuts.Region;
 import gambrel.measure.WeightUnit;
 import gambrel.shop.Step;
+import java.time.Month;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
@@ -27,6 +28,27 @@ final class SettingTypes {
       }
     }
     return steps;
+  }
+
+  /** Months by number between commas, or all of them; a blank text means none. */
+  static Set<Month> months(String text) {
+    if (text.strip().equalsIgnoreCase("all")) {
+      return EnumSet.allOf(Month.class);
+    }
+    var months = EnumSet.noneOf(Month.class);
+    for (var word : text.split("[,;\\s]+")) {
+      if (!word.isEmpty()) {
+        months.add(month(word));
+      }
+    }
+    return months;
+  }
+
+  private static Month month(String text) {
+    if (!text.matches("0?[1-9]|1[0-2]")) {
+      throw new BadCell("is neither months such as 6,12 nor all");
+    }
+    return Month.of(Integer.parseInt(text));
   }
 
   /** A currency of ISO 4217. */

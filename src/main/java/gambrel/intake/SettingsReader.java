@@ -8,6 +8,7 @@ import gambrel.shop.Settings.Limits;
 import gambrel.shop.Settings.Paper;
 import gambrel.shop.Step;
 import java.math.BigDecimal;
+import java.time.Month;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
@@ -17,6 +18,7 @@ import java.util.Set;
 /** Reads {@code shop.properties}. */
 final class SettingsReader {
   private static final String RAIL = "rail";
+  private static final String YEAR_REVIEW = "year_review";
   private static final Set<String> KEYS =
       Set.of(
           "name",
@@ -37,6 +39,7 @@ final class SettingsReader {
           "bins",
           "quiet_hours",
           "cutting_days",
+          YEAR_REVIEW,
           "allow_mixed_batches",
           "limit.cutting_loss_pct",
           "limit.hanging_pct_per_day",
@@ -93,6 +96,8 @@ final class SettingsReader {
         file.get("bins", t -> word(Bins.class, t)).orElse(Bins.WEIGHED),
         file.get("quiet_hours", plain::count).orElse(6),
         file.get("cutting_days", plain::count).orElse(4),
+        file.getEvenBlank(YEAR_REVIEW, SettingTypes::months)
+            .orElse(EnumSet.of(Month.DECEMBER)),
         yes("allow_mixed_batches"),
         limits());
   }

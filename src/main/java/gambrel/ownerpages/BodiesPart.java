@@ -18,6 +18,9 @@ import java.util.Optional;
  * adds up to the month.
  */
 final class BodiesPart {
+  /** More lines than this nobody reads: then only what is not settled is listed. */
+  static final int MOST_BODIES = 60;
+
   private final MonthBodies month;
   private final Wording wording;
   private final Places places;
@@ -31,7 +34,25 @@ final class BodiesPart {
   }
 
   List<BodyRow> rows() {
-    return month.bodies().stream().map(this::row).toList();
+    return listed().stream().map(this::row).toList();
+  }
+
+  private List<BodyAccount> listed() {
+    var all = List.copyOf(month.bodies());
+    return all.size() <= MOST_BODIES
+        ? all
+        : all.stream().filter(BodiesPart::isUnsettled).toList();
+  }
+
+  private static boolean isUnsettled(BodyAccount account) {
+    var state = account.decision().state();
+    return state == State.OPEN || state == State.HELD;
+  }
+
+  /** How many bodies have no line, and where they are; empty if all have. */
+  String more() {
+    int more = month.bodies().size() - listed().size();
+    return more == 0 ? "" : wording.count("bodies.more", more, wording.formats().count(more));
   }
 
   private BodyRow row(BodyAccount account) {

@@ -15,7 +15,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -35,39 +35,44 @@ final class ChillDaysPart {
             .toList();
   }
 
-  List<ShrinkChapter.ChillDay> rows() {
-    var rows = new ArrayList<ShrinkChapter.ChillDay>();
-    for (var days : species) {
-      var byDay =
-          days.month().stream()
-              .collect(
-                  Collectors.groupingBy(
-                      LossChart.Point::day, TreeMap::new, Collectors.toList()));
-      var percents = percents(days.baseline());
-      if (!percents.isEmpty()) {
-        var usual = Sample.of(percents).mean();
-        byDay.forEach((day, of) -> rows.add(row(days, day, of, usual)));
-      }
+  /** A column for each species, a row for each day on which one of them was killed. */
+  ShrinkChapter.Chiller table() {
+    var shown = species.stream().filter(days -> !days.baseline().isEmpty()).toList();
+    var dates = new TreeSet<LocalDate>();
+    shown.forEach(days -> days.month().forEach(point -> dates.add(point.day())));
+    return new ShrinkChapter.Chiller(
+        shown.stream().map(this::kind).toList(),
+        dates.stream()
+            .map(
+                date ->
+                    new ShrinkChapter.Day(
+                        wording.formats().brief(date),
+                        shown.stream().map(days -> cell(days, date)).toList()))
+            .toList());
+  }
+
+  private static BigFraction usual(ChillDays days) {
+    return Sample.of(days.baseline().stream().map(LossChart.Point::percent).toList()).mean();
+  }
+
+  private ShrinkChapter.Kind kind(ChillDays days) {
+    return new ShrinkChapter.Kind(
+        wording.say("species." + days.species().id()),
+        wording.say("summary.chart.centre", wording.say("number.percent", two(usual(days)))));
+  }
+
+  private ShrinkChapter.Cell cell(ChillDays days, LocalDate date) {
+    var of = days.month().stream().filter(point -> point.day().equals(date)).toList();
+    if (of.isEmpty()) {
+      return new ShrinkChapter.Cell(new Counted("", ""), "", false);
     }
-    return rows;
-  }
-
-  private static List<BigFraction> percents(List<LossChart.Point> points) {
-    return points.stream().map(LossChart.Point::percent).toList();
-  }
-
-  private ShrinkChapter.ChillDay row(
-      ChillDays days, LocalDate day, List<LossChart.Point> of, BigFraction usual) {
     var ratio = Loss.CHILL.of(of.stream().map(LossChart.Point::account).toList());
     var percent = ratio.percent().orElseThrow();
-    var more = ratio.whole().fraction().multiply(percent.subtract(usual)).divide(100);
-    return new ShrinkChapter.ChillDay(
-        wording.formats().brief(day),
-        wording.say("species." + days.species().id()),
+    var more = ratio.whole().fraction().multiply(percent.subtract(usual(days))).divide(100);
+    return new ShrinkChapter.Cell(
         new Counted(two(percent), wording.formats().count(ratio.bodies())),
-        two(usual),
         places.hung(Optional.of(Weight.of(more))),
-        days.shift().filter(Shift::isMore).filter(s -> !day.isBefore(s.from())).isPresent());
+        days.shift().filter(Shift::isMore).filter(s -> !date.isBefore(s.from())).isPresent());
   }
 
   private String two(BigFraction percent) {

@@ -1,6 +1,7 @@
 package gambrel.ownerpages;
 
 import gambrel.cuts.Species;
+import gambrel.measure.Exact;
 import gambrel.month.BodyFigures;
 import gambrel.month.Finding;
 import gambrel.month.Findings;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes. */
 final class FirstPart {
@@ -81,10 +83,22 @@ final class FirstPart {
             wording.say("first.killed"),
             new Counted(count(records.bodies().killed().size()), ""),
             new Counted(count(records.baseline().yearAgo().killed().size()), ""),
-            new Counted(count(records.baseline().killed().size()), "")));
+            new Counted(killedAMonth(), "")));
     main().ifPresent(species -> figures.addAll(figures(species)));
     figures.removeIf(figure -> figure.month().text().isEmpty() && figure.before().text().isEmpty());
     return figures;
+  }
+
+  /** Beside a month's number stands a month's, counted from the first that killed any. */
+  private String killedAMonth() {
+    var months =
+        records.baseline().months().stream().dropWhile(m -> m.killed().isEmpty()).toList();
+    int killed = months.stream().mapToInt(month -> month.killed().size()).sum();
+    return months.isEmpty()
+        ? count(0)
+        : wording.say(
+            "first.a_month",
+            wording.formats().number(Exact.round(BigFraction.of(killed, months.size()), 0)));
   }
 
   /** The species of which most were killed and cut. */

@@ -28,9 +28,9 @@ final class LossDrawing {
 
   private final LossChart chart;
   private final List<LossChart.Point> points;
-  private final YearMonth month;
   private final Wording wording;
   private final ChartScale scale;
+  private final ChartNotes notes;
 
   /**
    * A drawing.
@@ -41,8 +41,8 @@ final class LossDrawing {
   LossDrawing(LossChart chart, List<LossChart.Point> points, YearMonth month, Wording wording) {
     this.chart = chart;
     this.points = points;
-    this.month = month;
     this.wording = wording;
+    this.notes = new ChartNotes(chart, month, wording);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), range());
   }
 
@@ -55,7 +55,6 @@ final class LossDrawing {
   }
 
   ChartView view() {
-    var notes = new ChartNotes(chart, month, wording);
     var placed = placed();
     return new ChartView(
         heading(),
@@ -116,8 +115,9 @@ final class LossDrawing {
     var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     var levels = lines().stream().map(ChartView.Line::y).toList();
     var labels = new ChartLabels(PLOT, dots, levels);
+    var told = notes.told();
     return IntStream.range(0, points.size())
-        .mapToObj(i -> point(points.get(i), dots.get(i), labels))
+        .mapToObj(i -> point(points.get(i), dots.get(i), told, labels))
         .toList();
   }
 
@@ -127,11 +127,14 @@ final class LossDrawing {
     return new ChartLabels.Dot(x, scale.y(value(points.get(index))));
   }
 
-  /** Signals of other months are marked, but named on those months' pages. */
+  /** Every signal is marked; named are those that a sentence tells of. */
   private ChartView.Point point(
-      LossChart.Point point, ChartLabels.Dot dot, ChartLabels labels) {
+      LossChart.Point point,
+      ChartLabels.Dot dot,
+      List<LossChart.Point> told,
+      ChartLabels labels) {
     boolean signal = !point.signals().isEmpty();
-    boolean named = signal && YearMonth.from(point.day()).equals(month);
+    boolean named = told.contains(point);
     var label = labels.place(named ? point.body() : "", dot);
     return new ChartView.Point(dot.x(), dot.y(), signal, label.text(), label.x(), label.y());
   }

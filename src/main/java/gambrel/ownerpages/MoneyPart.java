@@ -13,6 +13,8 @@ import java.util.function.Function;
 
 /** What statements came to, and what is still to be paid of them. */
 final class MoneyPart {
+  private static final int MOST_UNPAID = 24;
+
   private final Wording wording;
   private final Named named;
   private final List<Debt> ofMonth;
@@ -28,9 +30,28 @@ final class MoneyPart {
             .toList();
   }
 
-  /** Statements of this month and before that are not paid in full, oldest first. */
+  /**
+   * Statements of this month and before that are not paid in full, oldest first; of many, the last
+   * ones in one line.
+   */
   List<Unpaid> unpaid() {
-    return unpaid.stream()
+    if (unpaid.size() <= MOST_UNPAID + 1) {
+      return rows(unpaid);
+    }
+    var rows = new ArrayList<>(rows(unpaid.subList(0, MOST_UNPAID)));
+    var later = unpaid.subList(MOST_UNPAID, unpaid.size());
+    String number = wording.formats().count(later.size());
+    rows.add(
+        new Unpaid(
+            "",
+            wording.say("month.unpaid.later", number),
+            "",
+            wording.formats().bareMoney(sum(later, Debt::due))));
+    return rows;
+  }
+
+  private List<Unpaid> rows(List<Debt> debts) {
+    return debts.stream()
         .map(
             debt ->
                 new Unpaid(

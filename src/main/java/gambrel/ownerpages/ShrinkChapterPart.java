@@ -19,7 +19,7 @@ final class ShrinkChapterPart {
     return new ShrinkChapter(
         new ShrinkPart(records, wording, places).groups(),
         new HangingPart(records, wording).rows(),
-        days.rows(),
+        days.table(),
         notes,
         weights(records, wording));
   }

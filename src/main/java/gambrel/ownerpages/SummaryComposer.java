@@ -32,6 +32,7 @@ public final class SummaryComposer {
     var shop = new ShopPart(settings, wording);
     var groups = new GroupsPart(month, wording, places);
     var money = new MoneyPart(month, register, wording);
+    var list = new BodiesPart(month, wording, places);
     String name = wording.formats().month(yearMonth);
     return new SummaryView(
         shop.page(
@@ -53,7 +54,8 @@ public final class SummaryComposer {
         new BatchPart(month, wording).rows(),
         money(records, totals(new TotalsPart(month, wording, places), money), money, wording),
         new YearPart(records, wording, places).chapter(),
-        new BodiesPart(month, wording, places).rows(),
+        list.rows(),
+        list.more(),
         settings.unit().id(),
         settings.currency().getCurrencyCode());
   }

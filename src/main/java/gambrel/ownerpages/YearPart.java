@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The year month by month, which December's summary carries. */
+/** The year month by month, which the summary of December carries, and of each month asked for. */
 final class YearPart {
   private final MonthRecords records;
   private final Wording wording;
@@ -29,15 +29,22 @@ final class YearPart {
   }
 
   YearChapter chapter() {
-    if (records.month().getMonth() != Month.DECEMBER) {
+    var asked = records.night().shop().settings().yearReviews();
+    if (!asked.contains(records.month().getMonth())) {
       return new YearChapter("", List.of());
     }
     var months = new ArrayList<>(records.baseline().months());
     months.remove(0);
     months.add(records.bodies());
     return new YearChapter(
-        wording.say("year.title", Integer.toString(records.month().getYear())),
+        title(),
         Stream.of(Species.values()).flatMap(s -> species(s, months).stream()).toList());
+  }
+
+  private String title() {
+    return records.month().getMonth() == Month.DECEMBER
+        ? wording.say("year.title", Integer.toString(records.month().getYear()))
+        : wording.say("year.to", wording.formats().month(records.month()));
   }
 
   private List<YearChapter.Group> species(Species species, List<MonthBodies> months) {

@@ -4,6 +4,7 @@ import gambrel.cuts.Region;
 import gambrel.cuts.Species;
 import gambrel.measure.WeightUnit;
 import java.math.BigDecimal;
+import java.time.Month;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Locale;
@@ -31,6 +32,7 @@ import java.util.Set;
  * @param bins whether bone, fat and waste are weighed
  * @param quietHours hours without a weighing after which a body is finished
  * @param cuttingDays days within which a part-cut body is carried on
+ * @param yearReviews months whose summary also reviews the twelve months that end with it
  * @param allowMixedBatches whether owners' meat may be mixed
  * @param limits the shop's limits
  */
@@ -52,6 +54,7 @@ public record Settings(
     Bins bins,
     int quietHours,
     int cuttingDays,
+    Set<Month> yearReviews,
     boolean allowMixedBatches,
     Limits limits) {
 

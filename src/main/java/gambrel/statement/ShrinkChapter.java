@@ -8,21 +8,20 @@ import java.util.List;
  *
  * @param groups losses by who bears them
  * @param hanging what a day on the rail costs, a species each
- * @param days chill shrink by day
+ * @param chiller chill shrink by day
  * @param notes what could not be charted or compared
  * @param weights how many bodies have which weight
  */
 public record ShrinkChapter(
     List<Group> groups,
     List<Hanging> hanging,
-    List<ChillDay> days,
+    Chiller chiller,
     List<String> notes,
     List<Fact> weights) {
   /** Copies the lists. */
   public ShrinkChapter {
     groups = List.copyOf(groups);
     hanging = List.copyOf(hanging);
-    days = List.copyOf(days);
     notes = List.copyOf(notes);
     weights = List.copyOf(weights);
   }
@@ -74,15 +73,46 @@ public record ShrinkChapter(
       String charged) {}
 
   /**
-   * A day of the chiller.
+   * Chill shrink day by day, of bodies chilled for about as long.
    *
-   * @param day the day of kill
-   * @param species whose
-   * @param percent lost, % of hot, by bodies chilled for about as long
-   * @param usual the same in the twelve months before
-   * @param more weight more than that; less has a minus
+   * @param kinds the species, a column each
+   * @param days in their order
+   */
+  public record Chiller(List<Kind> kinds, List<Day> days) {
+    /** Copies the lists. */
+    public Chiller {
+      kinds = List.copyOf(kinds);
+      days = List.copyOf(days);
+    }
+  }
+
+  /**
+   * A species.
+   *
+   * @param species its name
+   * @param usual what it lost in the twelve months before, % of hot
+   */
+  public record Kind(String species, String usual) {}
+
+  /**
+   * A day of kill.
+   *
+   * @param day the day
+   * @param cells a species each
+   */
+  public record Day(String day, List<Cell> cells) {
+    /** Copies the cells. */
+    public Day {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * What a species lost that was killed on a day.
+   *
+   * @param percent lost, % of hot
+   * @param more weight more than usual; less has a minus
    * @param marked whether it belongs to a finding
    */
-  public record ChillDay(
-      String day, String species, Counted percent, String usual, String more, boolean marked) {}
+  public record Cell(Counted percent, String more, boolean marked) {}
 }

@@ -22,8 +22,9 @@ import java.util.Map;
  * @param value the chapter on what the cuts were worth
  * @param batches what was made
  * @param money the chapter on charges and payments
- * @param year the chapter on the year; empty but in December
+ * @param year the chapter on the year; empty but in December and where asked for
  * @param bodies one line each
+ * @param bodiesMore how many more there are, or empty
  * @param unit the unit of all weights in tables
  * @param currency the currency of all money in tables
  */
@@ -46,6 +47,7 @@ public record SummaryView(
     MoneyChapter money,
     YearChapter year,
     List<BodyRow> bodies,
+    String bodiesMore,
     String unit,
     String currency) {
   /** Copies the collections. */

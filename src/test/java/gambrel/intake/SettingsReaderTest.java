@@ -15,6 +15,7 @@ import gambrel.shop.Step;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Month;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Locale;
@@ -42,6 +43,13 @@ class SettingsReaderTest {
   }
 
   @Test
+  void yearReviewsAreMonthsByNumberOrAllOrNone() {
+    assertEquals(Set.of(Month.JUNE, Month.DECEMBER), with("year_review=6, 12\n").yearReviews());
+    assertEquals(12, with("year_review=all\n").yearReviews().size());
+    assertEquals(Set.of(), with("year_review=\n").yearReviews());
+  }
+
+  @Test
   void fourSettingsAreEnoughAndTheRestHasDefaults() {
     var settings = with("");
     assertEquals("Hollow Lane Meats", settings.name());
@@ -55,6 +63,7 @@ class SettingsReaderTest {
     assertEquals(Bins.WEIGHED, settings.bins());
     assertEquals(6, settings.quietHours());
     assertEquals(4, settings.cuttingDays());
+    assertEquals(Set.of(Month.DECEMBER), settings.yearReviews());
     assertEquals(Set.of(Step.HOT, Step.COLD), settings.railOf(Species.BEEF));
     assertEquals(Optional.empty(), settings.templates());
   }
@@ -121,6 +130,7 @@ class SettingsReaderTest {
         "region=fr",
         "locale=123456789",
         "paper=a3",
+        "year_review=13",
         "bins=some",
         "quiet_hours=-1",
         "quiet_hours=1.5",

@@ -2,55 +2,84 @@ package gambrel.ownerpages;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Random;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** A made-up shop that kills and cuts many bodies in June 2026, the same for the same seed. */
+/**
+ * A made-up shop that kills and cuts for itself and for customers from December 2025 to December
+ * 2026, the same for the same seed: beef, lamb and pork, three boners, three suppliers, own values and
+ * charges. From 10 December 2026 on its chiller takes 1.2 % more, and one boner leaves more on the
+ * bone.
+ */
 final class BusyShop {
-  private static final String[] SPECIES = {"beef", "beef", "lamb", "pork"};
-  private static final int[] HOT = {560, 520, 45, 150};
-  private static final String[] OWNERS = {"c-ann", "c-bob", "", "c-trust"};
+  static final String MONTH = "2026-12";
 
-  private final Random dice;
+  /** When the statements of the year are out, and those of December not all. */
+  static final String EARLIER = "2026-12-01T02:00:00Z";
+
+  static final String LATER = "2027-02-02T02:00:00Z";
+
+  private static final int MOST_BEFORE = 40;
+  private static final LocalDate FIRST = LocalDate.of(2025, 12, 1);
+
   private final SmallShop shop;
+  private final BusyBench bench;
+  private int bodies;
 
-  BusyShop(Path folder, long seed) {
-    this.dice = new Random(seed);
+  /**
+   * A shop in a folder.
+   *
+   * @param american in pounds, dollars and American words, on letter paper
+   */
+  BusyShop(Path folder, long seed, boolean american) {
     this.shop = new SmallShop(folder);
-    shop.add("customers.csv", "c-trust,Trustees of the Estate of W. Featherstone-Ravenscroft");
-  }
-
-  /** Writes so many bodies; every 23rd loses too much. */
-  SmallShop with(int bodies) {
-    for (int i = 0; i < bodies; i++) {
-      body(i, LocalDate.of(2026, 6, 1).plusDays(i * 20L / bodies));
+    this.bench = new BusyBench(shop, new Random(seed), american);
+    if (american) {
+      shop.instead(
+          "shop.properties",
+          "name=Fold End Boning Room\ncurrency=USD\nlocale=en-US\nunit=lb\nzone=UTC\npaper=letter");
     }
-    return shop;
-  }
-
-  private void body(int number, LocalDate killed) {
-    String body = String.format(Locale.ROOT, "K%04d", number);
-    int kind = dice.nextInt(SPECIES.length);
-    String species = SPECIES[kind];
-    long hot = HOT[kind] * 10L + dice.nextInt(HOT[kind]);
-    long cold = hot * (9780 + dice.nextInt(80)) / 10000;
-    shop.add(
+    shop.add("shop.properties", "limit.revisions=500\nallow_mixed_batches=yes");
+    shop.add("customers.csv", "c-trust,Trustees of the Estate of W. Featherstone-Ravenscroft");
+    shop.instead(
         "bodies.csv",
-        String.join(
-            ",",
-            body,
-            species,
-            killed.toString(),
-            "" + hot * 18 / 100,
-            "",
-            OWNERS[dice.nextInt(OWNERS.length)]));
-    shop.hung(body, killed.toString(), tenths(hot), tenths(cold));
-    long mince = cold * 72 / 100;
-    long lost = number % 23 == 22 ? cold * 8 / 100 : cold / 100;
-    shop.cut(body, killed.plusDays(5).toString(), tenths(mince), tenths(cold - mince - lost));
+        "body,species,class,killed,live_weight,fat_mm,customer,supplier,cost");
+    shop.add("scales.csv", "bench1,0.02\nbench2,0.02\nbench3,0.02");
+    shop.add(
+        "bench.csv",
+        """
+        scale,from,to,body,batch,customer,boner
+        bench1,2025-01-01T00:00,2028-01-01T00:00,,,,Wyn
+        bench2,2025-01-01T00:00,2028-01-01T00:00,,,,Dario
+        bench3,2025-01-01T00:00,2028-01-01T00:00,,,,Noor""");
+    shop.instead(
+        "charges.csv",
+        """
+        charge,description,basis,price,species
+        kill,Slaughter,head,60,
+        cut,Cutting and packing,cold,1.10,
+        hang,Hanging,day,2,beef""");
+    shop.add("codes.csv", codes());
+    shop.add("values.csv", BusyCuts.values(american));
   }
 
-  private static String tenths(long tenths) {
-    return tenths / 10 + "." + tenths % 10;
+  private static String codes() {
+    return Stream.concat(
+            BusyCuts.packed().map(item -> item + "," + item + ",pack"),
+            Stream.of("hindquarter", "forequarter").map(item -> item + "," + item + ",block"))
+        .collect(Collectors.joining("\n"));
+  }
+
+  /** Writes so many bodies killed in December 2026, and as many in each month before, up to 40. */
+  SmallShop with(int number) {
+    for (int month = 0; month <= 12; month++) {
+      int those = month == 12 ? number : Math.min(number, MOST_BEFORE);
+      for (int i = 0; i < those; i++) {
+        bench.body(bodies++, FIRST.plusMonths(month).plusDays(i * 20L / those));
+      }
+    }
+    bench.finish();
+    return shop;
   }
 }

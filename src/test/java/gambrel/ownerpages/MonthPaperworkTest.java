@@ -14,7 +14,9 @@ import gambrel.statement.SummaryView.BatchRow;
 import gambrel.statement.MoneyChapter.Unpaid;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -52,6 +54,21 @@ class MonthPaperworkTest {
         august.money().unpaid());
     assertEquals("242.00", august.money().unpaidTotal());
     assertEquals(1, summary("2026-07", register).money().unpaid().size());
+  }
+
+  /** 26 statements of 1.00 to 26.00: the 25th and the 26th come to 51.00. */
+  @Test
+  void of_many_unpaid_statements_the_latest_stand_in_one_line() {
+    var rows = new ArrayList<RegisterRow>();
+    for (int day = 1; day <= 26; day++) {
+      String issued = String.format(Locale.ROOT, "2026-07-%02d", day);
+      rows.add(statement("c-ann", "P" + (100 + day), 1, issued, day * 100, 0));
+    }
+    var money = summary("2026-07", new Register(rows)).money();
+    assertEquals(25, money.unpaid().size());
+    assertEquals(new Unpaid("24 July 2026", "Ann Lowry", "P124", "24.00"), money.unpaid().get(23));
+    assertEquals(new Unpaid("", "Later statements: 2", "", "51.00"), money.unpaid().get(24));
+    assertEquals("351.00", money.unpaidTotal());
   }
 
   @Test

@@ -5,6 +5,7 @@ import gambrel.run.NightlyRun;
 import gambrel.run.RefusedException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
 import java.util.List;
 
 /** Runs a shop folder and leaves its owner's pages as PDFs, to be looked at. */
@@ -12,25 +13,26 @@ public final class OwnerPreview {
   private OwnerPreview() {}
 
   /**
-   * Runs the shop of the first argument into the folder of the second, as of the third; a fourth
-   * asks for a made-up shop of so many bodies, a fifth for it in pounds and on letter paper.
+   * Runs the shop of the first argument into the folder of the second, as of the third. A number in
+   * place of a moment makes up a shop of so many bodies in the first folder; a fourth argument has it
+   * in pounds and on letter paper.
    */
   public static void main(String[] args) throws RefusedException {
     var folder = Path.of(args[0]);
-    if (args.length > 3) {
-      generate(folder, Integer.parseInt(args[3]), args.length > 4);
+    if (!args[2].matches("\\d+")) {
+      run(folder, args[1], args[2], List.of());
+      return;
     }
-    var inputs = Inputs.read(folder);
-    var documents = new OwnerDocuments(inputs.shop().settings());
-    new NightlyRun(inputs, documents)
-        .run(Path.of(args[1]), OffsetDateTime.parse(args[2]), List.of());
+    new BusyShop(folder, 1, args.length > 3).with(Integer.parseInt(args[2])).inputs();
+    var months = List.of(YearMonth.parse(BusyShop.MONTH));
+    run(folder, args[1], BusyShop.EARLIER, months);
+    run(folder, args[1], BusyShop.LATER, months);
   }
 
-  private static void generate(Path folder, int bodies, boolean american) {
-    var shop = new BusyShop(folder, 1).with(bodies);
-    if (american) {
-      shop.add("shop.properties", "unit=lb\npaper=letter\nregion=us\nlocale=en-US\ncurrency=USD");
-    }
-    shop.inputs();
+  private static void run(Path folder, String out, String moment, List<YearMonth> months)
+      throws RefusedException {
+    var inputs = Inputs.read(folder);
+    var documents = new OwnerDocuments(inputs.shop().settings());
+    new NightlyRun(inputs, documents).run(Path.of(out), OffsetDateTime.parse(moment), months);
   }
 }

@@ -66,6 +66,12 @@ final class SmallShop {
     return this;
   }
 
+  /** Writes a file anew. */
+  SmallShop instead(String file, String lines) {
+    files.remove(file);
+    return add(file, lines);
+  }
+
   /** A customer's or, with an empty customer, the shop's beef body. */
   SmallShop beef(String body, String killed, String customer) {
     return add("bodies.csv", body + ",beef," + killed + ",,," + customer);

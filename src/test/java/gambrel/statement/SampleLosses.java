@@ -78,11 +78,18 @@ final class SampleLosses {
         List.of(
             new ShrinkChapter.Hanging(
                 "Beef", "10 to 16", new Counted("0.14", "61"), "0.11 to 0.17", "0.41", "5.29", "3.00")),
-        List.of(
-            new ShrinkChapter.ChillDay(
-                "4 Mar", "Beef", new Counted("2.05", "4"), "2.10", "\u22120.6", false),
-            new ShrinkChapter.ChillDay(
-                "18 Mar", "Beef", new Counted("3.41", "5"), "2.10", "24.1", true)),
+        new ShrinkChapter.Chiller(
+            List.of(
+                new ShrinkChapter.Kind(
+                    "Beef", W.say("summary.chart.centre", W.say("number.percent", "2.10")))),
+            List.of(
+                new ShrinkChapter.Day(
+                    "4 Mar",
+                    List.of(
+                        new ShrinkChapter.Cell(new Counted("2.05", "4"), "\u22120.6", false))),
+                new ShrinkChapter.Day(
+                    "18 Mar",
+                    List.of(new ShrinkChapter.Cell(new Counted("3.41", "5"), "24.1", true))))),
         List.of(W.say("shrink.hours", "Beef", "18", "30")),
         List.of(new Fact(W.say("weights.live"), W.say("weights.of", "11", "14"))));
   }

@@ -57,6 +57,7 @@ final class SampleMonth {
             new Fact(W.say("summary.total.due"), "$540.94"))),
         SampleLosses.year(),
         rows,
+        "",
         "kg",
         "AUD");
   }
@@ -73,7 +74,12 @@ final class SampleMonth {
         List.of(W.say("summary.killed.none"), W.say("summary.held.none")),
         List.of(),
         List.of(),
-        new ShrinkChapter(List.of(), List.of(), List.of(), List.of(), List.of()),
+        new ShrinkChapter(
+            List.of(),
+            List.of(),
+            new ShrinkChapter.Chiller(List.of(), List.of()),
+            List.of(),
+            List.of()),
         List.of(),
         SampleChapters.noYields(),
         SampleChapters.noPace(),
@@ -82,6 +88,7 @@ final class SampleMonth {
         SampleChapters.noMoney(),
         new YearChapter("", List.of()),
         List.of(),
+        "",
         "",
         "");
   }
