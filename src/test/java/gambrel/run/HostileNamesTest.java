@@ -1,11 +1,15 @@
 package gambrel.run;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.render.AttachmentReader;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,7 +71,12 @@ class HostileNamesTest {
         statements::toString);
     var text = squeeze(String.join("", PrintedPages.of(bytes(statements.get(0)))));
     assertTrue(text.contains(squeeze("For " + name)), text);
-    assertInert();
+    var attached = AttachmentReader.read(bytes(statements.get(0)), RegisterStore.FIGURES);
+    assertInert("figures", new StringReader(new String(attached.orElseThrow(), UTF_8)));
+    var data = folder.resolve("shop/reports/data");
+    for (var file : Trees.files(data)) {
+      assertInert(file, Files.newBufferedReader(data.resolve(file)));
+    }
   }
 
   private static String body(String name) {
@@ -86,16 +95,12 @@ class HostileNamesTest {
     return text.replaceAll("[\\s\\u00a0\\u202E\\u200F\\u2066]+", "");
   }
 
-  private void assertInert() throws IOException {
-    var data = folder.resolve("shop/reports/data");
-    for (var file : Trees.files(data)) {
-      var format = CSVFormat.RFC4180;
-      try (var rows = format.parse(Files.newBufferedReader(data.resolve(file)))) {
-        for (var row : rows) {
-          for (var cell : row) {
-            var isNumber = cell.matches("-?[\\d.]+");
-            assertFalse(!isNumber && cell.matches("(?s)[=+\\-@\t\r].*"), file + ": " + cell);
-          }
+  private static void assertInert(String file, Reader text) throws IOException {
+    try (var rows = CSVFormat.RFC4180.parse(text)) {
+      for (var row : rows) {
+        for (var cell : row) {
+          var isNumber = cell.matches("-?[\\d.]+");
+          assertFalse(!isNumber && cell.matches("(?s)[=+\\-@\t\r].*"), file + ": " + cell);
         }
       }
     }

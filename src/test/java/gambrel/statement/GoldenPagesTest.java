@@ -1,5 +1,6 @@
 package gambrel.statement;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
@@ -17,6 +18,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -86,6 +88,25 @@ class GoldenPagesTest {
       }
       assertEquals(0, differences, () -> picture + " looks different" + CURE);
     }
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void bringsEveryFontWithIt(String name) throws IOException {
+    try (var document = Loader.loadPDF(PAGES.get(name))) {
+      for (var sheet : document.getPages()) {
+        for (var font : sheet.getResources().getFontNames()) {
+          assertTrue(sheet.getResources().getFont(font).isEmbedded(), font::getName);
+        }
+      }
+    }
+  }
+
+  @Test
+  void isTheSameToTheByteWhenItIsPrintedAgain() {
+    var renderer = new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+    GoldenSet.samples(renderer)
+        .forEach((name, bytes) -> assertArrayEquals(PAGES.get(name), bytes, name));
   }
 
   @Test
