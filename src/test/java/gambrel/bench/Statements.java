@@ -1,5 +1,6 @@
 package gambrel.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import gambrel.render.Attachment;
 import gambrel.render.PageRenderer;
 import gambrel.render.Templates;
@@ -66,20 +67,23 @@ public final class Statements {
       work.add(() -> digest().digest(make(number)));
     }
     var workers = Executors.newFixedThreadPool(threads);
+    long worked = processor();
     long from = System.nanoTime();
     var all = digest();
     for (var made : workers.invokeAll(work)) {
       all.update(made.get());
     }
     double seconds = (System.nanoTime() - from) / NANOS;
+    worked = processor() - worked;
     workers.shutdown();
     System.out.printf(
         Locale.ROOT,
-        "%s threads %d: %d statements, %.1f a second; digest %s%n",
+        "%s threads %d: %d statements, %.1f a second, %.1f ms of processor each; digest %s%n",
         round == 0 ? "cold" : "warm",
         threads,
         count,
         count / seconds,
+        worked / 1e6 / count,
         HexFormat.of().formatHex(all.digest(), 0, 8));
   }
 
@@ -100,6 +104,12 @@ public final class Statements {
 
   private static MessageDigest digest() throws NoSuchAlgorithmException {
     return MessageDigest.getInstance("SHA-256");
+  }
+
+  /** What the whole process has used so far, its compilers and collectors too. */
+  private static long processor() {
+    return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
   }
 
   private static long peakHeap() {

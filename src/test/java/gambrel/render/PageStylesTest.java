@@ -34,6 +34,8 @@ class PageStylesTest {
       List.of(
           "", " class='x'", " class='y x'", " class='xy'", " id='one'", " title='t'",
           " title='u v'", " lang='en-NZ'", " style='color: blue'", " width='40'", " align='right'");
+  private static final List<String> LANGUAGES =
+      List.of("", "<meta http-equiv='Content-Language' content='en'/>");
   private static final List<String> NAMES = List.of("p", "b", "td", "tr", "table", "a", "div");
 
   private final ClosedUserAgent agent =
@@ -50,18 +52,25 @@ class PageStylesTest {
   }
 
   private static Document page(String style, String body) {
+    return page(style, "", body);
+  }
+
+  private static Document page(String style, String head, String body) {
     return XhtmlParser.parse(
         "page.ftlh",
-        "<html><head><style>" + style + "</style></head><body>" + body + "</body></html>");
+        "<html><head>%s<style>%s</style></head><body>%s</body></html>"
+            .formatted(head, style, body));
   }
 
   @ParameterizedTest(name = "seed {0}")
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
   void areTheEnginesOwnForAnySheetAndPage(long seed) {
     var dice = new Random(seed);
     var sheet = sheet(dice);
+    var names = some(NAMES, dice);
+    var attributes = some(ATTRIBUTES, dice);
     for (int number = 0; number < 6; number++) {
-      var page = page(sheet, body(dice, 4));
+      var page = page(sheet, any(LANGUAGES, dice), body(dice, names, attributes, 3));
       var theirs = on(page, new StyleReference(agent));
       var ours = on(page, new PageStyles(shared, agent));
       assertSameStyles(page.getDocumentElement(), theirs, ours);
@@ -92,22 +101,32 @@ class PageStylesTest {
 
   private static String sheet(Random dice) {
     var sheet = new StringBuilder("@media screen { p { margin: 9mm } }\n");
-    for (int rule = 0; rule < 40; rule++) {
-      var outer = any(SIMPLE.subList(0, SIMPLE.size() - 3), dice);
+    var outers = some(SIMPLE.subList(0, SIMPLE.size() - 3), dice);
+    var inners = some(SIMPLE, dice);
+    for (int rule = 0; rule < 12; rule++) {
+      var outer = any(outers, dice);
       var joint = any(List.of(" ", " > ", ""), dice);
-      sheet.append(joint.isEmpty() ? "" : outer + joint).append(any(SIMPLE, dice));
+      sheet.append(joint.isEmpty() ? "" : outer + joint).append(any(inners, dice));
       sheet.append(" { ").append(any(DECLARED, dice)).append("; }\n");
     }
     return sheet.append("@media print { b { margin: 2mm } }").toString().replace(">", "&gt;");
   }
 
-  private static String body(Random dice, int depth) {
+  /** Few selectors a sheet, since one that looks at more keeps all elements from being remembered. */
+  private static List<String> some(List<String> choices, Random dice) {
+    return List.of(any(choices, dice), any(choices, dice), any(choices, dice));
+  }
+
+  /** Few kinds of element, so that many look alike and stand at different places. */
+  private static String body(
+      Random dice, List<String> names, List<String> attributes, int depth) {
     var body = new StringBuilder();
-    for (int i = dice.nextInt(5); i >= 0; i--) {
-      var name = any(NAMES, dice);
+    for (int i = dice.nextInt(8); i >= 0; i--) {
+      var name = any(names, dice);
       body.append('<').append(name).append(name.equals("a") ? " href='u'" : "");
-      body.append(any(ATTRIBUTES, dice)).append("> text ");
-      body.append(depth == 0 ? "" : body(dice, depth - 1)).append("</").append(name).append('>');
+      body.append(any(attributes, dice)).append("> text ");
+      body.append(depth == 0 ? "" : body(dice, names, attributes, depth - 1));
+      body.append("</").append(name).append('>');
     }
     return body.toString();
   }
