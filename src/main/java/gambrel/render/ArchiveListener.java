@@ -25,7 +25,8 @@ import org.xhtmlrenderer.pdf.PDFCreationListener;
  */
 final class ArchiveListener implements PDFCreationListener {
 
-  private static final byte[] SRGB = profile();
+  /** Compressed once and written to every document alike. */
+  private static final PdfStream SRGB = profile();
 
   private final DocumentInfo info;
   private final List<Attachment> attachments;
@@ -68,14 +69,11 @@ final class ArchiveListener implements PDFCreationListener {
   }
 
   private static void defineColours(PdfWriter writer) throws IOException {
-    var profile = new PdfStream(SRGB);
-    profile.put(PdfName.N, new PdfNumber(3));
-    profile.flateCompress();
     var intent = new PdfDictionary(PdfName.OUTPUTINTENT);
     intent.put(PdfName.S, PdfName.GTS_PDFA1);
     intent.put(PdfName.OUTPUTCONDITIONIDENTIFIER, new PdfString("sRGB"));
     intent.put(PdfName.INFO, new PdfString("sRGB IEC 61966-2-1"));
-    intent.put(PdfName.DESTOUTPUTPROFILE, writer.addToBody(profile).getIndirectReference());
+    intent.put(PdfName.DESTOUTPUTPROFILE, writer.addToBody(SRGB).getIndirectReference());
     writer.getExtraCatalog().put(PdfName.OUTPUTINTENTS, new PdfArray(intent));
   }
 
@@ -124,9 +122,12 @@ final class ArchiveListener implements PDFCreationListener {
    * Our own file, and as bytes: Java's profile, and how Java writes out any, differ between
    * versions.
    */
-  private static byte[] profile() {
+  private static PdfStream profile() {
     try (var in = ArchiveListener.class.getResourceAsStream("/gambrel/icc/srgb.icc")) {
-      return in.readAllBytes();
+      var profile = new PdfStream(in.readAllBytes());
+      profile.put(PdfName.N, new PdfNumber(3));
+      profile.flateCompress();
+      return profile;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -33,6 +33,7 @@ public final class PageRenderer {
   private final TimeLimit limit;
   private final PageMemory memory;
   private final String makers;
+  private final StyleSheets styles = new StyleSheets();
 
   /** A renderer that gives each page a minute. */
   public PageRenderer(Templates templates) {
@@ -109,7 +110,7 @@ public final class PageRenderer {
     return bytes.toByteArray();
   }
 
-  private static ITextRenderer renderer(
+  private ITextRenderer renderer(
       String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
         new ITextRenderer(
@@ -120,6 +121,7 @@ public final class PageRenderer {
             Fonts.resolver(),
             new Pictures(template, DOTS_PER_PIXEL),
             new ITextTextRenderer());
+    renderer.getSharedContext().setCss(new PageStyles(styles, agent));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setPDFVersion('7');
     return renderer;

@@ -1,5 +1,7 @@
 package gambrel.render;
 
+import java.util.IdentityHashMap;
+import java.util.Map;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.extend.ReplacedElement;
 import org.xhtmlrenderer.extend.ReplacedElementFactory;
@@ -18,6 +20,9 @@ final class Pictures implements ReplacedElementFactory {
   private final String template;
   private final int dotsPerPixel;
 
+  /** A drawing is asked for each time that the layout measures its place. */
+  private final Map<Element, SvgDrawing> drawings = new IdentityHashMap<>();
+
   Pictures(String template, int dotsPerPixel) {
     this.template = template;
     this.dotsPerPixel = dotsPerPixel;
@@ -33,7 +38,10 @@ final class Pictures implements ReplacedElementFactory {
         var sized = cssWidth >= 0 || cssHeight >= 0 ? image.scale(cssWidth, cssHeight) : image;
         yield new ITextImageElement(sized);
       }
-      case "svg" -> SvgBox.of(SvgReader.read(template, element), cssWidth, cssHeight, dotsPerPixel);
+      case "svg" -> {
+        var drawing = drawings.computeIfAbsent(element, e -> SvgReader.read(template, e));
+        yield SvgBox.of(drawing, cssWidth, cssHeight, dotsPerPixel);
+      }
       default -> null;
     };
   }

@@ -43,6 +43,9 @@ final class PrintableText {
 
   /** Text with only such characters as XML 1.0 can hold (production 2, Char). */
   static String forXml(String text) {
+    if (text.codePoints().allMatch(PrintableText::isXml)) {
+      return text;
+    }
     var out = new StringBuilder(text.length());
     text.codePoints().forEach(c -> out.appendCodePoint(isXml(c) ? c : surrogate(c)));
     return out.toString();
@@ -62,7 +65,13 @@ final class PrintableText {
   }
 
   private static boolean isPlain(String text) {
-    return text.chars().allMatch(c -> c >= ' ' && c <= '~' || c == '\n');
+    for (int i = 0; i < text.length(); i++) {
+      int c = text.charAt(i);
+      if ((c < ' ' || c > '~') && c != '\n') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void keepVisible(int c, StringBuilder out) {

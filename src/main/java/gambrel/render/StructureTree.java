@@ -14,6 +14,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -25,6 +26,11 @@ import org.w3c.dom.Node;
 final class StructureTree {
   private static final PdfName ATTRIBUTES = new PdfName("A");
   private static final PdfName OWNER = new PdfName("O");
+  private static final PdfName TABLE = new PdfName("Table");
+  private static final PdfName SCOPE = new PdfName("Scope");
+  private static final PdfName OF_ROW = new PdfName("Row");
+  private static final PdfName OF_COLUMN = new PdfName("Column");
+  private static final Pattern SPAN = Pattern.compile("[1-9][0-9]{0,2}");
 
   private final PdfStructureElement document;
   private final Map<Node, Integer> order = new IdentityHashMap<>();
@@ -128,13 +134,13 @@ final class StructureTree {
       return;
     }
     var attributes = new PdfDictionary();
-    attributes.put(OWNER, new PdfName("Table"));
+    attributes.put(OWNER, TABLE);
     if (role.equals(Roles.HEADER_CELL)) {
       var ofRow = !Roles.name((Element) cell.getParentNode().getParentNode()).equals("thead");
-      attributes.put(new PdfName("Scope"), new PdfName(ofRow ? "Row" : "Column"));
+      attributes.put(SCOPE, ofRow ? OF_ROW : OF_COLUMN);
     }
     String columns = cell.getAttribute("colspan");
-    if (columns.matches("[1-9][0-9]{0,2}")) {
+    if (SPAN.matcher(columns).matches()) {
       attributes.put(new PdfName("ColSpan"), new PdfNumber(Integer.parseInt(columns)));
     }
     element.put(ATTRIBUTES, attributes);

@@ -11,18 +11,27 @@ import java.util.regex.Pattern;
  */
 final class SubsetTags {
 
-  private static final Pattern NAME =
-      Pattern.compile("/(?:BaseFont|FontName) ?/([A-Z]{6})\\+IBMPlexSans");
+  private static final String FONT = "+IBMPlexSans";
+  private static final int LENGTH = 6;
+
+  /** What stands before the font's name, its tag last. */
+  private static final Pattern BEFORE = Pattern.compile("(?s).*/(?:BaseFont|FontName) ?/[A-Z]{6}");
+
+  private static final int LONGEST = "/FontName /".length() + LENGTH;
 
   private SubsetTags() {}
 
   /** Replaces the tags in place and returns the same array. */
   static byte[] normalise(byte[] pdf) {
     Map<String, byte[]> tags = new HashMap<>();
-    var matcher = NAME.matcher(new String(pdf, StandardCharsets.ISO_8859_1));
-    while (matcher.find()) {
-      var fixed = tags.computeIfAbsent(matcher.group(1), random -> tag(tags.size()));
-      System.arraycopy(fixed, 0, pdf, matcher.start(1), fixed.length);
+    var text = new String(pdf, StandardCharsets.ISO_8859_1);
+    for (int at = text.indexOf(FONT); at >= 0; at = text.indexOf(FONT, at + 1)) {
+      var before = text.substring(Math.max(0, at - LONGEST), at);
+      if (BEFORE.matcher(before).matches()) {
+        var random = before.substring(before.length() - LENGTH);
+        var fixed = tags.computeIfAbsent(random, r -> tag(tags.size()));
+        System.arraycopy(fixed, 0, pdf, at - LENGTH, LENGTH);
+      }
     }
     return pdf;
   }

@@ -7,6 +7,7 @@ import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Shape;
 import java.util.Collections;
 import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.w3c.dom.Document;
@@ -28,6 +29,7 @@ final class TaggingDevice extends ITextOutputDevice {
   private static final PdfName ARTIFACT = new PdfName("Artifact");
 
   private final Set<Object> painted = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Map<Box, Boolean> ofSource = new IdentityHashMap<>();
   private Box root;
   private Node source;
   private StructureTree tree;
@@ -87,14 +89,14 @@ final class TaggingDevice extends ITextOutputDevice {
 
   /** Whether a box belongs to the page itself: what repeats in its margins does not. */
   private boolean isOfSource(Box box) {
-    var top = box;
-    for (var at = box; at != null; at = at.getParent()) {
-      if (at.getStyle().isRunning()) {
-        return false;
-      }
-      top = at;
+    var known = ofSource.get(box);
+    if (known != null) {
+      return known;
     }
-    return top == root;
+    var parent = box.getParent();
+    var answer = !box.getStyle().isRunning() && (parent == null ? box == root : isOfSource(parent));
+    ofSource.put(box, answer);
+    return answer;
   }
 
   private void as(PdfStructureElement element, Runnable painting) {

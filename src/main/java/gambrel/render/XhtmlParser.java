@@ -2,7 +2,10 @@ package gambrel.render;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -18,6 +21,9 @@ final class XhtmlParser {
 
   private static final PrintableText TEXT = new PrintableText(Fonts::hasGlyph);
 
+  /** Parsers to be used again, one for each thread at most; one that failed is dropped. */
+  private static final Queue<DocumentBuilder> IDLE = new ConcurrentLinkedQueue<>();
+
   private XhtmlParser() {}
 
   /**
@@ -28,10 +34,11 @@ final class XhtmlParser {
    */
   static Document parse(String template, String xhtml) {
     var page = PrintableText.forXml(xhtml);
+    var idle = IDLE.poll();
     try {
-      var builder = factory().newDocumentBuilder();
-      builder.setErrorHandler(new Strict());
+      var builder = idle == null ? builder() : idle;
       var document = builder.parse(new InputSource(new StringReader(page)));
+      IDLE.add(builder);
       makePrintable(document.getDocumentElement());
       return document;
     } catch (SAXParseException e) {
@@ -41,13 +48,17 @@ final class XhtmlParser {
     }
   }
 
-  private static DocumentBuilderFactory factory() throws ParserConfigurationException {
+  private static DocumentBuilder builder() throws ParserConfigurationException {
     var factory = DocumentBuilderFactory.newInstance();
     factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
     factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     factory.setXIncludeAware(false);
     factory.setExpandEntityReferences(false);
-    return factory;
+    // every node of a page is looked at: there is nothing to put off
+    factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false);
+    var builder = factory.newDocumentBuilder();
+    builder.setErrorHandler(new Strict());
+    return builder;
   }
 
   /** In our own words, since the parser's follow the machine's language. */

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Makes the PDFs of a night.
+ * Makes the PDFs of a night. Statements and drafts are made on several threads at a time.
  *
  * @see gambrel.render.TemplateProblem thrown by each where a template cannot be used
  */

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -26,7 +27,8 @@ final class PageShelf implements PageMemory {
 
   private final PublishedFiles published;
   private final Map<String, Page> byRecipe = new HashMap<>();
-  private final Map<String, String> made = new HashMap<>();
+  /** Pages are made by several threads. */
+  private final Map<String, String> made = new ConcurrentHashMap<>();
   private final Map<String, Page> placed = new HashMap<>();
 
   /** A page: the digest of its bytes and where it stands. */

@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** Makes the statements and drafts of a night. */
 final class Statements {
@@ -58,24 +59,37 @@ final class Statements {
   /** Makes what the plan issues; returns the register with it. */
   Register issue(IssuePlan plan, Register register) throws IOException {
     var rows = new ArrayList<RegisterRow>();
-    for (var planned : plan.issue()) {
-      issue(planned).ifPresent(rows::add);
-    }
+    SideBySide.each(plan.issue(), this::statement, made -> issue(made).ifPresent(rows::add));
     return register.with(rows);
   }
 
-  private Optional<RegisterRow> issue(Planned planned) throws IOException {
-    byte[] figures = RegisterStore.bytes(planned.figures());
+  /** A page, or why there is none. */
+  private record Made(
+      Planned planned, byte[] figures, byte[] document, Optional<TemplateProblem> problem) {}
+
+  private Made statement(Planned planned) throws IOException {
     var differences = differences(planned);
+    return made(
+        planned, figures -> documents.statement(night, planned, differences, figures));
+  }
+
+  private static Made made(Planned planned, UnaryOperator<byte[]> maker) {
+    byte[] figures = RegisterStore.bytes(planned.figures());
     try {
-      byte[] document = documents.statement(night, planned, differences, figures);
-      String file = files.issued(planned);
-      write(file, document);
-      return Optional.of(row(planned, file, document, figures));
+      return new Made(planned, figures, maker.apply(figures), Optional.empty());
     } catch (TemplateProblem problem) {
-      notices.add(problem(problem, planned));
+      return new Made(planned, figures, new byte[0], Optional.of(problem));
+    }
+  }
+
+  private Optional<RegisterRow> issue(Made made) throws IOException {
+    if (made.problem().isPresent()) {
+      notices.add(problem(made.problem().get(), made.planned()));
       return Optional.empty();
     }
+    String file = files.issued(made.planned());
+    write(file, made.document());
+    return Optional.of(row(made.planned(), file, made.document(), made.figures()));
   }
 
   /** Without a register a name may be taken by a statement that once went out: that one is kept. */
@@ -120,23 +134,30 @@ final class Statements {
   /** Makes the drafts of what is held and drops those of what is held no more. */
   void hold(IssuePlan plan) throws IOException {
     Set<String> kept = new HashSet<>();
-    for (var planned : plan.held()) {
-      try {
-        byte[] draft = documents.draft(night, planned, RegisterStore.bytes(planned.figures()));
-        kept.add(files.held(planned));
-        shelf.place(files.held(planned), draft);
-        if (!published.holds(files.held(planned), draft)) {
-          changes.write(files.held(planned), draft);
-        }
-      } catch (TemplateProblem problem) {
-        notices.add(problem(problem, planned));
-      }
-    }
+    SideBySide.each(plan.held(), this::draft, made -> hold(made).ifPresent(kept::add));
     for (String file : published.list("held")) {
       if (StatementFiles.isDraft(file) && !kept.contains(file)) {
         changes.remove(file);
       }
     }
+  }
+
+  private Made draft(Planned planned) {
+    return made(planned, figures -> documents.draft(night, planned, figures));
+  }
+
+  /** Where the draft stands, if there is one. */
+  private Optional<String> hold(Made made) throws IOException {
+    if (made.problem().isPresent()) {
+      notices.add(problem(made.problem().get(), made.planned()));
+      return Optional.empty();
+    }
+    String file = files.held(made.planned());
+    shelf.place(file, made.document());
+    if (!published.holds(file, made.document())) {
+      changes.write(file, made.document());
+    }
+    return Optional.of(file);
   }
 
   private static Notice problem(TemplateProblem problem, Planned planned) {

@@ -1,2 +1,2 @@
-/** Measures speed on made-up shops of any size; nothing here is a test. */
+/** Measures speed on made-up shops and statements; run by hand, nothing here is a test. */
 package gambrel.bench;

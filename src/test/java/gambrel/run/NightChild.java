@@ -222,7 +222,7 @@ final class NightChild implements AutoCloseable {
     private final Documents documents = new TinyDocuments();
     private boolean waited;
 
-    private Documents documents() {
+    private synchronized Documents documents() {
       if (!waited) {
         waited = true;
         try {
