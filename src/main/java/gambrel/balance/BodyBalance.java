@@ -9,7 +9,6 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -118,7 +117,8 @@ public record BodyBalance(
 
   /** When the last cut was weighed. */
   public Optional<OffsetDateTime> lastCut() {
-    return cuts().stream().map(Weighing::time).max(Comparator.comparing(OffsetDateTime::toInstant));
+    var cuts = cuts();
+    return cuts.isEmpty() ? Optional.empty() : Optional.of(cuts.get(cuts.size() - 1).time());
   }
 
   /** Days from slaughter to the first cut. */

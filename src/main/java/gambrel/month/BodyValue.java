@@ -5,6 +5,7 @@ import gambrel.balance.BodyBalance;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -26,20 +27,27 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
 
   /** The value of {@code body}; weights without a value are counted as such. */
   public static BodyValue of(BodyBalance body, ItemValues values) {
-    var total = NONE;
-    for (var weighing : body.weighings().of(Step.PACK)) {
-      if (!weighing.inBatch() && !body.weighings().isOffal(weighing)) {
-        total = total.plus(of(weighing, body, values));
-      }
-    }
+    var packs =
+        body.weighings().of(Step.PACK).stream()
+            .filter(w -> !w.inBatch() && !body.weighings().isOffal(w))
+            .toList();
+    var total = of(packs, body, values);
     for (var batch : body.batches()) {
       total = total.plus(of(batch, body, values));
     }
     return total;
   }
 
-  private static BodyValue of(Weighing weighing, BodyBalance body, ItemValues values) {
-    return of(weighing.net(), values.of(body.weighings().tree(), weighing.item()));
+  /** Item by item: fractions are dear, and a body has many packs of few items. */
+  private static BodyValue of(List<Weighing> packs, BodyBalance body, ItemValues values) {
+    var byItem = new HashMap<String, Weight>();
+    packs.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
+    var total = NONE;
+    for (var item : byItem.entrySet()) {
+      var value = values.of(body.weighings().tree(), item.getKey());
+      total = total.plus(of(item.getValue(), value));
+    }
+    return total;
   }
 
   private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {
@@ -50,7 +58,7 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
 
   private static Optional<BigFraction> mean(
       List<Weighing> packs, BodyBalance body, ItemValues values) {
-    var all = packs.stream().map(w -> of(w, body, values)).reduce(NONE, BodyValue::plus);
+    var all = of(packs, body, values);
     return all.valued.signum() > 0 && all.isEnough()
         ? Optional.of(all.value.divide(all.valued))
         : Optional.empty();

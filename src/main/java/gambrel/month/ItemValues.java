@@ -5,7 +5,9 @@ import gambrel.cuts.Item;
 import gambrel.measure.Exact;
 import gambrel.shop.ItemValue;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -15,15 +17,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * rows for an item the last one counts.
  */
 public final class ItemValues {
-  private final List<ItemValue> inForce;
+  private final Map<String, BigFraction> inForce = new HashMap<>();
 
   /** The values in force on {@code day}. */
   public ItemValues(List<ItemValue> values, LocalDate day) {
-    this.inForce =
-        values.stream()
-            .filter(v -> v.from().filter(from -> from.isAfter(day)).isEmpty())
-            .filter(v -> v.to().filter(to -> to.isBefore(day)).isEmpty())
-            .toList();
+    values.stream()
+        .filter(v -> v.from().filter(from -> from.isAfter(day)).isEmpty())
+        .filter(v -> v.to().filter(to -> to.isBefore(day)).isEmpty())
+        .forEach(v -> inForce.put(v.item(), Exact.fraction(v.value())));
   }
 
   /** Money in the major unit for a unit of weight of {@code item}; empty where no value is given. */
@@ -49,9 +50,6 @@ public final class ItemValues {
   }
 
   private Optional<BigFraction> own(String item) {
-    return inForce.stream()
-        .filter(v -> v.item().equals(item))
-        .reduce((first, last) -> last)
-        .map(v -> Exact.fraction(v.value()));
+    return Optional.ofNullable(inForce.get(item));
   }
 }

@@ -9,11 +9,12 @@ import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
 import gambrel.reckoning.BodyAccount;
-import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -27,6 +28,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public final class CutChoices {
   private final ItemValues values;
+  private final Map<BodyBalance, Products> products = new IdentityHashMap<>();
 
   /** At these values. */
   public CutChoices(ItemValues values) {
@@ -79,22 +81,22 @@ public final class CutChoices {
 
   private Optional<Cut> cut(Item piece, boolean perPiece, BodyAccount account) {
     var body = account.balance();
-    var products = new Products(body, values);
-    var under = products.under(piece.id());
-    var way = way(products, under, piece, body.weighings().tree());
-    var base = perPiece ? block(body, piece) : body.boning();
-    var worth = products.worth(under);
-    return way.isEmpty() || worth.isEmpty()
+    var base = (perPiece ? block(body, piece) : body.boning()).filter(w -> !w.isZero());
+    if (base.isEmpty()) {
+      return Optional.empty();
+    }
+    var all = products.computeIfAbsent(body, b -> new Products(b, values));
+    var under = all.under(piece.id());
+    var way = way(under, piece, body.weighings().tree());
+    return way.isEmpty()
         ? Optional.empty()
-        : base.filter(weight -> !weight.isZero())
-            .map(weight -> new Cut(account, way, worth.get(), weight));
+        : all.worth(under).map(worth -> new Cut(account, way, worth, base.get()));
   }
 
-  private static String way(
-      Products products, List<Weighing> under, Item piece, CutTree tree) {
+  private static String way(List<Products.Product> under, Item piece, CutTree tree) {
     return under.stream()
-        .filter(products::isFood)
-        .map(w -> part(tree, piece, w.item()))
+        .filter(Products.Product::food)
+        .map(product -> part(tree, piece, product.item()))
         .distinct()
         .sorted(Comparator.comparingInt(tree::order))
         .collect(Collectors.joining(" "));

@@ -2,10 +2,12 @@ package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
 import gambrel.cuts.Kind;
+import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -20,28 +22,55 @@ final class Products {
 
   private final BodyBalance body;
   private final ItemValues values;
+  private final List<Product> all;
+
+  /**
+   * All of one item.
+   *
+   * @param item its id
+   * @param food whether people eat it; what of it went into a bin stands apart
+   * @param net its weight
+   */
+  record Product(String item, boolean food, Weight net) {}
+
+  private record Key(String item, boolean food) {}
 
   Products(BodyBalance body, ItemValues values) {
     this.body = body;
     this.values = values;
+    var byItem = new LinkedHashMap<Key, Weight>();
+    for (var weighing : body.weighings().out()) {
+      if (!body.weighings().isOffal(weighing)) {
+        byItem.merge(new Key(weighing.item(), isFood(weighing)), weighing.net(), Weight::plus);
+      }
+    }
+    all =
+        byItem.entrySet().stream()
+            .map(e -> new Product(e.getKey().item(), e.getKey().food(), e.getValue()))
+            .toList();
   }
 
-  /** All of them. */
-  List<Weighing> all() {
-    return body.weighings().out().stream().filter(w -> !body.weighings().isOffal(w)).toList();
+  private boolean isFood(Weighing product) {
+    var kind = body.weighings().kind(product);
+    return product.step() != Step.BIN && (kind == Kind.MEAT || kind == Kind.TRIM);
+  }
+
+  /** All of them, in the order in which they were first weighed. */
+  List<Product> all() {
+    return all;
   }
 
   /** Those of a piece. */
-  List<Weighing> under(String piece) {
+  List<Product> under(String piece) {
     var tree = body.weighings().tree();
-    return all().stream().filter(w -> tree.isUnder(w.item(), piece)).toList();
+    return all.stream().filter(product -> tree.isUnder(product.item(), piece)).toList();
   }
 
   /** Money in the major unit; empty where one of them has no value. */
-  Optional<BigFraction> worth(Collection<Weighing> products) {
+  Optional<BigFraction> worth(Collection<Product> products) {
     var sum = BigFraction.ZERO;
     for (var product : products) {
-      var value = value(product);
+      var value = value(product.item());
       if (value.isEmpty()) {
         return Optional.empty();
       }
@@ -50,21 +79,16 @@ final class Products {
     return Optional.of(sum);
   }
 
-  private Optional<BigFraction> value(Weighing product) {
-    var own = values.of(body.weighings().tree(), product.item());
+  private Optional<BigFraction> value(String item) {
+    var tree = body.weighings().tree();
+    var own = values.of(tree, item);
     if (own.isPresent()) {
       return own;
     }
-    return switch (body.weighings().kind(product)) {
+    return switch (tree.find(item).map(found -> found.kind()).orElse(Kind.WASTE)) {
       case BONE, FAT, WASTE -> Optional.of(BigFraction.ZERO);
-      case TRIM -> values.of(body.weighings().tree(), MINCE);
+      case TRIM -> values.of(tree, MINCE);
       default -> Optional.empty();
     };
-  }
-
-  /** Whether a weighing is of something that people eat. */
-  boolean isFood(Weighing product) {
-    var kind = body.weighings().kind(product);
-    return product.step() != Step.BIN && (kind == Kind.MEAT || kind == Kind.TRIM);
   }
 }

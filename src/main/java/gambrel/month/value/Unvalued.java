@@ -19,7 +19,7 @@ public final class Unvalued {
       var products = new Products(account.balance(), values);
       var tree = account.balance().weighings().tree();
       products.all().stream()
-          .filter(products::isFood)
+          .filter(Products.Product::food)
           .filter(product -> products.worth(List.of(product)).isEmpty())
           .flatMap(product -> tree.find(product.item()).stream())
           .forEach(missing::add);
