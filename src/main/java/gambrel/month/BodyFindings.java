@@ -43,7 +43,9 @@ final class BodyFindings {
             new Evidence.Bodies(List.of(point.body())),
             new Evidence.Percent(point.percent(), 2),
             new Evidence.Kind(chart.species()),
-            new Evidence.Percent(Exact.fraction(chart.lower().orElseThrow()), 2),
+            // Nobody expects a gain: a limit below zero is told as zero.
+            new Evidence.Percent(
+                Exact.max(BigFraction.ZERO, Exact.fraction(chart.lower().orElseThrow())), 2),
             new Evidence.Percent(Exact.fraction(chart.upper().orElseThrow()), 2),
             Evidence.count(chart.baseline())),
         costs.of(List.of(point), distance(point)),

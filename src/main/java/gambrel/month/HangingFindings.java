@@ -6,7 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Own bodies that hung longer than the shop mostly hangs them, and what those days cost. */
+/**
+ * Own bodies that were left hanging, and what the days beyond the usual ones cost. Left hanging is
+ * what lies beyond the upper outer fence of the days that bodies of the twelve months before hung:
+ * their upper quartile and three times the middle half (NIST/SEMATECH e-Handbook, 7.1.6). Days are
+ * whole numbers, and the inner fence may lie one day above the usual ones.
+ */
 final class HangingFindings {
   private final MonthRecords records;
 
@@ -15,12 +20,20 @@ final class HangingFindings {
   }
 
   Optional<Finding> of(Hanging hanging) {
-    var late = records.bodies().killed().stream().filter(a -> isLate(a, hanging)).toList();
-    if (late.isEmpty() || !hanging.isSure()) {
+    var usual = daysBefore(hanging).filter(d -> d.number() >= Baseline.ENOUGH);
+    if (usual.isEmpty() || !hanging.isSure()) {
       return Optional.empty();
     }
-    var days = sum(late.stream().map(a -> over(a, hanging)).toList());
-    var lost = sum(late.stream().map(a -> lost(a, hanging)).toList());
+    var late =
+        records.bodies().killed().stream()
+            .filter(a -> isOwn(a, hanging) && days(a).compareTo(fence(usual.get())) > 0)
+            .toList();
+    return late.isEmpty() ? Optional.empty() : Optional.of(of(hanging, usual.get(), late));
+  }
+
+  private Finding of(Hanging hanging, Spread usual, List<BodyAccount> late) {
+    var days = sum(late.stream().map(a -> over(a, usual)).toList());
+    var lost = sum(late.stream().map(a -> lost(a, hanging, usual)).toList());
     var costs =
         records
             .rail()
@@ -29,36 +42,53 @@ final class HangingFindings {
             .stream()
             .toList();
     var ids = late.stream().map(a -> a.body().id()).toList();
-    return Optional.of(
-        Costs.finding(
-            FindingKind.HANGING,
-            "",
-            ids,
-            List.of(
-                Evidence.count(late.size()),
-                new Evidence.Kind(hanging.species()),
-                new Evidence.Number(hanging.days().median(), 0),
-                new Evidence.Number(days, 0),
-                new Evidence.Mass(Weight.of(lost)),
-                new Evidence.Percent(hanging.percentADay(), 2)),
-            costs,
-            Sureness.LIKELY));
+    return Costs.finding(
+        FindingKind.HANGING,
+        "",
+        ids,
+        List.of(
+            Evidence.count(late.size()),
+            new Evidence.Kind(hanging.species()),
+            new Evidence.Number(usual.median(), 0),
+            new Evidence.Number(days, 0),
+            new Evidence.Mass(Weight.of(lost)),
+            new Evidence.Percent(hanging.percentADay(), 2)),
+        costs,
+        Sureness.LIKELY);
   }
 
-  private static boolean isLate(BodyAccount account, Hanging hanging) {
+  /** Days hung by the bodies of the twelve months before, whoever's they are. */
+  private Optional<Spread> daysBefore(Hanging hanging) {
+    return Spread.of(
+        records.baseline().of(Loss.AGEING).stream()
+            .filter(a -> isHung(a, hanging))
+            .map(HangingFindings::days)
+            .toList());
+  }
+
+  private static BigFraction fence(Spread days) {
+    return days.upper().add(days.upper().subtract(days.lower()).multiply(3));
+  }
+
+  private static boolean isOwn(BodyAccount account, Hanging hanging) {
+    return Ownership.of(account) == Ownership.OWN && isHung(account, hanging);
+  }
+
+  private static boolean isHung(BodyAccount account, Hanging hanging) {
     return account.body().species() == hanging.species()
-        && Ownership.of(account) == Ownership.OWN
         && account.balance().rail().ageing().isPresent()
-        && account.balance().daysHung().isPresent()
-        && over(account, hanging).signum() > 0;
+        && account.balance().daysHung().isPresent();
   }
 
-  private static BigFraction over(BodyAccount account, Hanging hanging) {
-    return BigFraction.of(account.balance().daysHung().orElseThrow())
-        .subtract(hanging.days().median());
+  private static BigFraction days(BodyAccount account) {
+    return BigFraction.of(account.balance().daysHung().orElseThrow());
   }
 
-  private static BigFraction lost(BodyAccount account, Hanging hanging) {
+  private static BigFraction over(BodyAccount account, Spread usual) {
+    return days(account).subtract(usual.median());
+  }
+
+  private static BigFraction lost(BodyAccount account, Hanging hanging, Spread usual) {
     return account
         .balance()
         .rail()
@@ -66,7 +96,7 @@ final class HangingFindings {
         .orElseThrow()
         .cold()
         .fraction()
-        .multiply(over(account, hanging))
+        .multiply(over(account, usual))
         .multiply(hanging.percentADay())
         .divide(100);
   }

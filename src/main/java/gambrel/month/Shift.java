@@ -1,12 +1,12 @@
 package gambrel.month;
 
-import gambrel.shrink.Sample;
+import gambrel.measure.Exact;
 import gambrel.shrink.Students;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -14,13 +14,15 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A loss that changed from a day of the month on. What is compared is the mean of each day, since the
- * bodies of a day share a chiller and a bench: the days from a day on against the baseline's days, by
- * Student's t. Every day of the month is tried as the first; the one that stands out most is kept, and
- * the probability of a false alarm, a hundredth, is shared among the days tried (Bonferroni).
+ * A loss that changed from a day of the month on. What is compared is the mean of the days from a day
+ * on with that of the baseline's, by Student's t; the bodies of a day share a chiller and a bench, so
+ * that they count by {@link DayScatter} and not one by one. Every day of the month is tried as the
+ * first; the one that stands out most is kept, and the probability of a false alarm, a hundredth, is
+ * shared among the days tried (Bonferroni). A change must stand without the body that speaks most for
+ * it: a single body is a finding of its own.
  *
  * @param from the first day
- * @param excess per cent more than the baseline's days, on average; negative for less
+ * @param excess per cent more than the baseline's days; negative for less
  * @param mean of the days from it on
  * @param before mean of the baseline's days
  * @param subjects the bodies from it on
@@ -46,54 +48,61 @@ public record Shift(
    */
   static Optional<Shift> of(
       Collection<LossChart.Point> baseline, Collection<LossChart.Point> month) {
-    var before = means(baseline);
-    var now = byDay(month);
-    if (baseline.size() < Baseline.ENOUGH || before.size() < LEAST_DAYS || now.isEmpty()) {
+    var before = values(baseline);
+    var days = month.stream().map(LossChart.Point::day).distinct().sorted().toList();
+    if (baseline.size() < Baseline.ENOUGH || before.size() < LEAST_DAYS || days.isEmpty()) {
       return Optional.empty();
     }
-    var usual = Sample.of(before);
-    double deviation = usual.standardDeviation().doubleValue();
-    double limit = Students.above(usual.number() - 1, FALSE_ALARMS / now.size() / 2);
+    var scatter = DayScatter.of(before.values());
+    var usual = scatter.mean(before.values());
+    double strongest = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
     Optional<Shift> most = Optional.empty();
-    double strongest = limit;
-    for (var day : now.keySet()) {
-      var shift = from(day, now, usual.mean());
-      int days = now.tailMap(day).size();
-      double error = deviation * Math.sqrt(1.0 / days + 1.0 / usual.number());
-      double t = Math.abs(shift.excess.doubleValue()) / error;
-      if (shift.subjects.size() >= LEAST_BODIES && t > strongest) {
-        strongest = t;
-        most = Optional.of(shift);
+    for (var day : days) {
+      var since = month.stream().filter(p -> !p.day().isBefore(day)).toList();
+      double strength = since.size() < LEAST_BODIES ? 0 : strength(since, scatter, usual);
+      if (strength > strongest) {
+        strongest = strength;
+        most = Optional.of(of(day, since, scatter.mean(values(since).values()), usual));
       }
     }
     return most;
   }
 
-  private static SortedMap<LocalDate, List<LossChart.Point>> byDay(
-      Collection<LossChart.Point> points) {
+  private static Shift of(
+      LocalDate day, List<LossChart.Point> since, DayScatter.Mean now, DayScatter.Mean usual) {
+    var mean = Exact.ofStatistic(now.value());
+    var before = Exact.ofStatistic(usual.value());
+    return new Shift(day, mean.subtract(before), mean, before, inOrder(since));
+  }
+
+  private static List<LossChart.Point> inOrder(List<LossChart.Point> points) {
+    return points.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+  }
+
+  /** Student's t with all bodies, or without the one that stands out most if that is less. */
+  private static double strength(
+      List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual) {
+    double all = t(since, scatter, usual);
+    var farthest = Comparator.comparing(LossChart.Point::percent);
+    var others = new ArrayList<>(since);
+    others.remove(since.stream().max(all > 0 ? farthest : farthest.reversed()).orElseThrow());
+    double rest = t(others, scatter, usual);
+    return all * rest > 0 ? Math.min(Math.abs(all), Math.abs(rest)) : 0;
+  }
+
+  private static double t(
+      List<LossChart.Point> points, DayScatter scatter, DayScatter.Mean usual) {
+    var mean = scatter.mean(values(points).values());
+    return (mean.value() - usual.value()) / Math.sqrt(mean.variance() + usual.variance());
+  }
+
+  private static SortedMap<LocalDate, List<Double>> values(Collection<LossChart.Point> points) {
     return points.stream()
         .collect(
-            Collectors.groupingBy(LossChart.Point::day, TreeMap::new, Collectors.toList()));
-  }
-
-  private static List<BigFraction> means(Collection<LossChart.Point> points) {
-    return byDay(points).values().stream().map(Shift::mean).toList();
-  }
-
-  private static BigFraction mean(List<LossChart.Point> points) {
-    return Sample.of(points.stream().map(LossChart.Point::percent).toList()).mean();
-  }
-
-  private static Shift from(
-      LocalDate day, SortedMap<LocalDate, List<LossChart.Point>> days, BigFraction before) {
-    var subjects = new ArrayList<LossChart.Point>();
-    var means = new ArrayList<BigFraction>();
-    for (Map.Entry<LocalDate, List<LossChart.Point>> of : days.tailMap(day).entrySet()) {
-      subjects.addAll(of.getValue());
-      means.add(mean(of.getValue()));
-    }
-    var mean = Sample.of(means).mean();
-    return new Shift(day, mean.subtract(before), mean, before, subjects);
+            Collectors.groupingBy(
+                LossChart.Point::day,
+                TreeMap::new,
+                Collectors.mapping(p -> p.percent().doubleValue(), Collectors.toList())));
   }
 
   /** Whether more was lost. */

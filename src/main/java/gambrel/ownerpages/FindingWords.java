@@ -80,7 +80,8 @@ final class FindingWords {
 
   private String named(Evidence evidence) {
     if (evidence instanceof Evidence.Rate rate) {
-      return wording.formats().price(Exact.round(rate.value(), 2));
+      var formats = wording.formats();
+      return wording.say("number.rate", formats.money(rate.value()), formats.unit());
     }
     if (evidence instanceof Evidence.Day day) {
       return wording.formats().date(day.value());

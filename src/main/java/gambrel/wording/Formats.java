@@ -134,6 +134,11 @@ public final class Formats {
     return signed(value, format.format(value.abs()));
   }
 
+  /** Money given in the currency's major unit, rounded to the minor one. */
+  public String money(BigFraction amount) {
+    return money(Money.of(amount, currency));
+  }
+
   /** Money without its currency, for a column. */
   public String bareMoney(Money amount) {
     return number(amount.decimal(currency));

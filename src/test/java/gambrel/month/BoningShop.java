@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * A made-up shop of sixty steers cut in March 2026 by three boners, half of the loins on the bone, two
@@ -22,13 +22,13 @@ final class BoningShop {
   private static final LocalDate FIRST_CUT = LocalDate.of(2026, 3, 6);
   private static final LocalDate FAULT = LocalDate.of(2026, 3, 14);
 
-  private final Random dice;
+  private final SplittableRandom dice;
   private final Scene scene;
   private final boolean bone;
   private final boolean fat;
 
   private BoningShop(Path folder, long seed, boolean bone, boolean fat, String loin) {
-    this.dice = new Random(seed);
+    this.dice = new SplittableRandom(seed);
     this.bone = bone;
     this.fat = fat;
     this.scene =

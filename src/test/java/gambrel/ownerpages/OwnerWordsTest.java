@@ -7,6 +7,7 @@ import gambrel.cuts.Species;
 import gambrel.decision.ReasonCode;
 import gambrel.decision.State;
 import gambrel.month.Completeness;
+import gambrel.month.FindingKind;
 import gambrel.month.Loss;
 import gambrel.month.Ownership;
 import gambrel.month.Sureness;
@@ -19,10 +20,12 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @DisplayName("The owner's pages have words for")
@@ -72,5 +75,21 @@ class OwnerWordsTest {
   void every_kind_of_thing(String key) throws IOException {
     var english = Words.of(List.of(Files.readString(Path.of("templates/words_en.properties"))));
     assertTrue(english.has(key), key);
+  }
+
+  @ParameterizedTest
+  @EnumSource(FindingKind.class)
+  void every_kind_of_finding_and_what_to_do_about_it(FindingKind kind) throws IOException {
+    var keys = new Properties();
+    try (var file = Files.newBufferedReader(Path.of("templates/words_en.properties"))) {
+      keys.load(file);
+    }
+    for (var part : List.of("finding.", "step.")) {
+      String own = part + kind.id();
+      assertTrue(
+          keys.stringPropertyNames().stream()
+              .anyMatch(key -> key.equals(own) || key.startsWith(own + ".")),
+          own);
+    }
   }
 }

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * A made-up shop that kills three beef bodies every Monday and Wednesday from July 2025 to July 2026
@@ -17,7 +17,7 @@ final class SteadyShop {
   private static final LocalDate FIRST = LocalDate.of(2025, 7, 1);
   private static final LocalDate LAST = LocalDate.of(2026, 7, 20);
 
-  private final Random dice;
+  private final SplittableRandom dice;
   private final SmallShop shop;
   private LocalDate chillerFails = LocalDate.MAX;
   private double chillerTakes;
@@ -27,7 +27,7 @@ final class SteadyShop {
   private int bodies;
 
   SteadyShop(Path folder, long seed) {
-    this.dice = new Random(seed);
+    this.dice = new SplittableRandom(seed);
     this.shop = new SmallShop(folder);
     shop.add("values.csv", "item,value,from,to\nmince,10,,");
   }
