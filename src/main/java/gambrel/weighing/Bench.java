@@ -1,7 +1,6 @@
 package gambrel.weighing;
 
 import gambrel.shop.BenchEntry;
-import gambrel.shop.Shop;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,11 +13,11 @@ import java.util.Optional;
 final class Bench {
   private final Map<String, Scale> scales = new HashMap<>();
 
-  Bench(Shop shop) {
+  /** The entries in the order of their file. */
+  Bench(List<BenchEntry> entries) {
     var byScale = new HashMap<String, List<BenchEntry>>();
-    shop.bench()
-        .forEach(e -> byScale.computeIfAbsent(e.scale(), s -> new ArrayList<>()).add(e));
-    byScale.forEach((scale, entries) -> scales.put(scale, new Scale(entries)));
+    entries.forEach(e -> byScale.computeIfAbsent(e.scale(), s -> new ArrayList<>()).add(e));
+    byScale.forEach((scale, list) -> scales.put(scale, new Scale(list)));
   }
 
   /** The entries of one scale by their beginning: ten years of days are not gone through a row. */

@@ -21,13 +21,6 @@ final class ClockJumps {
 
   private final List<Notice> notices = new ArrayList<>();
 
-  /** A scale as one file tells of it. */
-  private record Clock(String file, String scale) {
-    private static Clock of(ReadRow row) {
-      return new Clock(row.place().file(), row.scale());
-    }
-  }
-
   private ClockJumps() {}
 
   /**
@@ -40,7 +33,8 @@ final class ClockJumps {
     for (var row : rows) {
       if (row.time().isPresent() && RowOrder.isNumber(row.ticket())) {
         clocks
-            .computeIfAbsent(Clock.of(row), c -> new ArrayList<>())
+            .computeIfAbsent(
+                new Clock(row.place().file(), row.scale()), c -> new ArrayList<>())
             .add(row);
       }
     }

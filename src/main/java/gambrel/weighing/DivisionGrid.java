@@ -67,9 +67,6 @@ final class DivisionGrid {
     }
   }
 
-  /** A scale as one file tells of it. */
-  private record Clock(String file, String scale) {}
-
   private DivisionGrid() {}
 
   /**

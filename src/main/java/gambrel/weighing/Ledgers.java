@@ -35,7 +35,7 @@ public final class Ledgers {
     this.shop = shop;
     this.asOf = asOf;
     this.directory = new Directory(shop);
-    this.bench = new Bench(shop);
+    this.bench = new Bench(shop.bench());
   }
 
   /**

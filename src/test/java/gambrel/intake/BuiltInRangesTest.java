@@ -9,6 +9,7 @@ import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.shop.PublishedRanges;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -41,6 +42,17 @@ class BuiltInRangesTest {
     var beef = ranges.of(Species.BEEF, "take_home").orElseThrow();
     assertEquals(rounded(300, 600), beef.low().setScale(1));
     assertEquals(rounded(569, 715), beef.high());
+  }
+
+  /**
+   * Least bone of the three groups of Braford cattle boned out in R. Bras. Zootec. 38(11) 2009 and
+   * 39(6) 2010 (16.57, 17.4 and 17.9 %); share of bone in the Australian guide to primals (20 %).
+   */
+  @Test
+  void boneOfBeefRunsFromTheBrazilianCattleToTheAustralianGuide() {
+    var bone = ranges.of(Species.BEEF, "bone").orElseThrow();
+    assertEquals(new BigDecimal("16.57").setScale(1, RoundingMode.HALF_UP), bone.low());
+    assertEquals(new BigDecimal("20"), bone.high());
   }
 
   private static BigDecimal rounded(long part, long whole) {
