@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import java.util.List;
@@ -10,7 +11,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Own bodies that were left hanging, and what the days beyond the usual ones cost. Left hanging is
  * what lies beyond the upper outer fence of the days that bodies of the twelve months before hung:
  * their upper quartile and three times the middle half (NIST/SEMATECH e-Handbook, 7.1.6). Days are
- * whole numbers, and the inner fence may lie one day above the usual ones.
+ * whole numbers, so that the inner fence may lie one day above the usual ones, and the middle half is
+ * taken as a day at least: in a shop that always hangs a week it is nothing.
  */
 final class HangingFindings {
   private final MonthRecords records;
@@ -67,7 +69,8 @@ final class HangingFindings {
   }
 
   private static BigFraction fence(Spread days) {
-    return days.upper().add(days.upper().subtract(days.lower()).multiply(3));
+    var middleHalf = Exact.max(BigFraction.ONE, days.upper().subtract(days.lower()));
+    return days.upper().add(middleHalf.multiply(3));
   }
 
   private static boolean isOwn(BodyAccount account, Hanging hanging) {
