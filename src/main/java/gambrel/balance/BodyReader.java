@@ -29,14 +29,7 @@ public final class BodyReader {
 
   /** The figures of one body. */
   public BodyBalance read(BodyWeighings weighings) {
-    var body = weighings.body();
-    var rail =
-        RailReader.read(
-            hung,
-            weighings.tree(),
-            body.head(),
-            weighings.rail(),
-            settings.railOf(body.species()));
+    var rail = RailReader.read(hung, weighings, settings.railOf(weighings.body().species()));
     var trim = RailTrim.of(weighings, rail);
     var blocks = new Blocks(weighings);
     boolean fromBlock = rail.isEmpty() && !weighings.of(Step.BLOCK).isEmpty();

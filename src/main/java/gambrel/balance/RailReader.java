@@ -19,23 +19,22 @@ final class RailReader {
   private final List<Weighing> cold;
   private final List<Weighing> aged;
 
-  private RailReader(HungTrees trees, CutTree tree, int head, List<Weighing> weighings) {
+  private RailReader(HungTrees trees, BodyWeighings weighings) {
     this.trees = trees;
-    this.tree = tree;
-    this.head = head;
-    this.hot = of(Step.HOT, weighings);
-    this.cold = of(Step.COLD, weighings);
-    this.aged = latest(of(Step.AGED, weighings));
+    this.tree = weighings.tree();
+    this.head = weighings.body().head();
+    this.hot = weighings.of(Step.HOT);
+    this.cold = weighings.of(Step.COLD);
+    this.aged = latest(weighings.of(Step.AGED));
   }
 
   /**
-   * Reads {@code weighings}, earliest first.
+   * Reads those of {@code weighings} that were made on the rail.
    *
    * @param rail the rail weights that the shop takes of the species
    */
-  static Rail read(
-      HungTrees trees, CutTree tree, int head, List<Weighing> weighings, Set<Step> rail) {
-    return new RailReader(trees, tree, head, weighings).read(rail.contains(Step.COLD));
+  static Rail read(HungTrees trees, BodyWeighings weighings, Set<Step> rail) {
+    return new RailReader(trees, weighings).read(rail.contains(Step.COLD));
   }
 
   private Rail read(boolean coldIsTaken) {
@@ -73,10 +72,6 @@ final class RailReader {
     var both = new ArrayList<>(one);
     both.addAll(other);
     return both;
-  }
-
-  private static List<Weighing> of(Step step, List<Weighing> weighings) {
-    return weighings.stream().filter(w -> w.step() == step).toList();
   }
 
   /** Of several days on which a part was weighed again the latest stands. */

@@ -1,6 +1,5 @@
 package gambrel.cause;
 
-import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
 import gambrel.weighing.Weighing;
 
@@ -22,10 +21,10 @@ record Touch(Weighing weighing, Remedy remedy) {
       return 0;
     }
     if (remedy instanceof Remedy.Net net) {
-      return Weight.of(weighing.unit().convert(net.net(), shop)).hundredThousandths();
+      return weighing.unit().weight(net.net(), shop).hundredThousandths();
     }
     if (remedy instanceof Remedy.In in) {
-      return Weight.of(in.unit().convert(weighing.shown(), shop)).hundredThousandths();
+      return in.unit().weight(weighing.shown(), shop).hundredThousandths();
     }
     return weighing.net().hundredThousandths();
   }

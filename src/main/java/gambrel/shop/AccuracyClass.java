@@ -3,6 +3,7 @@ package gambrel.shop;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -42,20 +43,21 @@ public enum AccuracyClass {
 
   /** Largest permitted error in service, in divisions, for a load given in divisions. */
   public int inServiceDivisions(BigFraction loadInDivisions) {
-    BigFraction load = loadInDivisions.abs();
-    if (load.compareTo(BigFraction.of(firstStep)) <= 0) {
-      return 1;
-    }
-    return load.compareTo(BigFraction.of(secondStep)) <= 0 ? 2 : 3;
+    var load = loadInDivisions.abs();
+    return inService(step -> load.compareTo(BigFraction.of(step)) <= 0);
   }
 
   /** The same for a load and a division in one unit. */
   public int inServiceDivisions(BigDecimal load, BigDecimal division) {
     var size = load.abs();
-    if (size.compareTo(division.multiply(BigDecimal.valueOf(firstStep))) <= 0) {
+    return inService(step -> size.compareTo(division.multiply(BigDecimal.valueOf(step))) <= 0);
+  }
+
+  private int inService(IntPredicate isWithin) {
+    if (isWithin.test(firstStep)) {
       return 1;
     }
-    return size.compareTo(division.multiply(BigDecimal.valueOf(secondStep))) <= 0 ? 2 : 3;
+    return isWithin.test(secondStep) ? 2 : 3;
   }
 
   /**
