@@ -10,9 +10,9 @@ import gambrel.shop.Settings;
 import gambrel.shop.Shop;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import gambrel.weighing.Weighings;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.SortedMap;
@@ -34,21 +34,12 @@ public final class BatchReader {
 
   /** Every batch that {@code weighings} name, by id. */
   public static SortedMap<String, BatchBalance> read(
-      Shop shop, List<Weighing> weighings, OffsetDateTime asOf) {
-    var rows = new TreeMap<String, List<Weighing>>(ByteOrder.IDS);
-    for (var weighing : weighings) {
-      boolean takesPart =
-          switch (weighing.step()) {
-            case TUB, ADDED, PACK -> weighing.inBatch();
-            default -> false;
-          };
-      if (takesPart) {
-        rows.computeIfAbsent(weighing.batch(), b -> new ArrayList<>()).add(weighing);
-      }
-    }
+      Shop shop, Weighings weighings, OffsetDateTime asOf) {
     var reader = new BatchReader(shop.settings(), asOf);
     var balances = new TreeMap<String, BatchBalance>(ByteOrder.IDS);
-    rows.forEach((id, of) -> balances.put(id, reader.balance(shop.batch(id), of)));
+    for (String id : weighings.batches()) {
+      balances.put(id, reader.balance(shop.batch(id), weighings.ofBatch(id)));
+    }
     return balances;
   }
 

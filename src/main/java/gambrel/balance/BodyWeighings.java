@@ -6,8 +6,8 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import java.lang.ref.SoftReference;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,23 +20,41 @@ import java.util.function.Predicate;
 public final class BodyWeighings {
   private final Body body;
   private final CutTree tree;
-  private final List<Weighing> all;
-  private final List<Weighing> cuts;
-  private final Map<Step, List<Weighing>> bySteps = new EnumMap<>(Step.class);
+  private final List<Weighing> named;
+  private volatile SoftReference<Sorted> sorted = new SoftReference<>(null);
 
   /**
    * Keeps those of {@code weighings} that are the body's own.
    *
    * @param tree the cut tree of its species
-   * @param weighings earliest first
+   * @param weighings all that name the body, earliest first; not copied, since it may be packed
    */
-  public BodyWeighings(Body body, CutTree tree, Collection<Weighing> weighings) {
+  public BodyWeighings(Body body, CutTree tree, List<Weighing> weighings) {
     this.body = body;
     this.tree = tree;
-    all = weighings.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
-    cuts = all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
+    this.named = weighings;
+  }
+
+  /** The lists that are asked for again and again, made anew where memory ran short. */
+  private record Sorted(
+      List<Weighing> all, List<Weighing> cuts, Map<Step, List<Weighing>> bySteps) {}
+
+  private Sorted sorted() {
+    var known = sorted.get();
+    if (known == null) {
+      known = sort();
+      sorted = new SoftReference<>(known);
+    }
+    return known;
+  }
+
+  private Sorted sort() {
+    var all = named.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
+    var cuts = all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
+    var bySteps = new EnumMap<Step, List<Weighing>>(Step.class);
     all.forEach(w -> bySteps.computeIfAbsent(w.step(), s -> new ArrayList<>()).add(w));
     bySteps.replaceAll((step, list) -> List.copyOf(list));
+    return new Sorted(all, cuts, bySteps);
   }
 
   /** The body. */
@@ -51,27 +69,27 @@ public final class BodyWeighings {
 
   /** All of them. */
   public List<Weighing> all() {
-    return all;
+    return sorted().all();
   }
 
   /** Those of one step. */
   public List<Weighing> of(Step step) {
-    return bySteps.getOrDefault(step, List.of());
+    return sorted().bySteps().getOrDefault(step, List.of());
   }
 
   /** Those on the rail. */
   public List<Weighing> rail() {
-    return all.stream().filter(w -> w.step().isRail()).toList();
+    return all().stream().filter(w -> w.step().isRail()).toList();
   }
 
   /** Packs, tubs that go into a batch, and bins: what left the body for good. */
   public List<Weighing> out() {
-    return all.stream().filter(BodyWeighings::isOut).toList();
+    return all().stream().filter(BodyWeighings::isOut).toList();
   }
 
   /** Block, pack, tub and bin weighings that are not offal. */
   public List<Weighing> cuts() {
-    return cuts;
+    return sorted().cuts();
   }
 
   /** Whether a weighing is of offal. */

@@ -45,7 +45,7 @@ final class Changeover implements Finder {
   private List<Candidate> neverKeyed(BodyFacts suspect) {
     var candidates = new ArrayList<Candidate>();
     for (var absence : traces.absences()) {
-      for (var run : Runs.of(absence.shift())) {
+      for (var run : Runs.of(traces.shift(absence.shift()))) {
         String body = absence.body();
         if (body.equals(suspect.id()) || run.body().equals(suspect.id())) {
           candidates.addAll(best(tails(run, Optional.empty(), body)));

@@ -61,7 +61,7 @@ final class CorrectionLines {
     boolean alike =
         first.remedy().equals(last.remedy())
             && !(first.remedy() instanceof Remedy.Net)
-            && Traces.Shift.of(first.weighing()).equals(Traces.Shift.of(last.weighing()))
+            && Shift.of(first.weighing()).equals(Shift.of(last.weighing()))
             && isNumber(first.weighing())
             && isNumber(last.weighing())
             && number(first.weighing()).compareTo(number(last.weighing())) < 0;
@@ -96,7 +96,7 @@ final class CorrectionLines {
       return;
     }
     var row = traces.row(weighing.place());
-    traces.rows().values().stream()
+    traces.rows()
         .filter(other -> other.cells().equals(row.cells()))
         .filter(other -> other.equals(row) || row.identity().isEmpty())
         .map(ExportRow::place)

@@ -21,11 +21,9 @@ final class Ranges {
 
   Ranges(Night night) {
     this.night = night;
-    for (var weighing : night.ledger().weighings()) {
-      if (weighing.step().movesMass()) {
-        keys(weighing).forEach(key -> add(key, weighing.net().hundredThousandths()));
-      }
-    }
+    night.ledger().weighings().stream()
+        .filter(weighing -> weighing.step().movesMass())
+        .forEach(w -> keys(w).forEach(key -> add(key, w.net().hundredThousandths())));
   }
 
   private void add(List<Object> key, long net) {

@@ -20,11 +20,9 @@ final class Tares {
 
   Tares(Traces traces) {
     this.traces = traces;
-    for (var weighing : traces.night().ledger().weighings()) {
-      if (weighing.step().movesMass()) {
-        habits.computeIfAbsent(key(weighing), k -> new Habit()).add(weighing);
-      }
-    }
+    traces.night().ledger().weighings().stream()
+        .filter(weighing -> weighing.step().movesMass())
+        .forEach(w -> habits.computeIfAbsent(key(w), k -> new Habit()).add(w));
   }
 
   private static List<String> key(Weighing weighing) {

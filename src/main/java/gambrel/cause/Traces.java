@@ -9,26 +9,25 @@ import gambrel.weighing.ExportFile;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
 import gambrel.weighing.Ledgers;
+import gambrel.weighing.RowFinder;
 import gambrel.weighing.Weighing;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a night left behind at the scales: rows as they stand, in the order of each scale. */
 final class Traces {
   private final Night night;
   private final Usual usual;
-  private final List<ExportFile> exports;
-  private final Map<Place, ExportRow> rows = new HashMap<>();
-  private final Map<Shift, List<Weighing>> shifts = new LinkedHashMap<>();
-  private final Map<String, Set<Shift>> shiftsByBody = new HashMap<>();
+  private final RowFinder rows;
+  private final Shifts shifts;
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> settled = new HashSet<>();
   private List<Absence> absences;
@@ -36,29 +35,9 @@ final class Traces {
   Traces(Night night, List<ExportFile> exports) {
     this.night = night;
     this.usual = new Usual(night);
-    this.exports = exports;
+    this.rows = new RowFinder(exports);
+    this.shifts = new Shifts(night.ledger().weighings());
     night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
-  }
-
-  /** Most nights have no suspect, and nobody asks for the scales' days. */
-  private Map<Shift, List<Weighing>> shifts() {
-    if (shifts.isEmpty()) {
-      for (var weighing : night.ledger().weighings()) {
-        if (weighing.step().movesMass()) {
-          var shift = Shift.of(weighing);
-          shifts.computeIfAbsent(shift, s -> new ArrayList<>()).add(weighing);
-          shiftsByBody.computeIfAbsent(weighing.body(), b -> new HashSet<>()).add(shift);
-        }
-      }
-    }
-    return shifts;
-  }
-
-  /** One scale's day. */
-  record Shift(String scale, LocalDate date) {
-    static Shift of(Weighing weighing) {
-      return new Shift(weighing.scale().id(), weighing.date());
-    }
   }
 
   Night night() {
@@ -85,21 +64,16 @@ final class Traces {
 
   /** The scales' days on which something of a body was weighed. */
   List<List<Weighing>> shiftsOf(String body) {
-    var all = shifts();
-    var own = shiftsByBody.getOrDefault(body, Set.of());
-    return all.entrySet().stream()
-        .filter(shift -> own.contains(shift.getKey()))
-        .map(Map.Entry::getValue)
-        .toList();
+    return shifts.ofBody(body);
   }
 
   /**
    * A body that lacks weight and has nothing at a scale on a day on which others were cut there.
    *
    * @param body the body
-   * @param shift what the scale weighed that day
+   * @param shift the scale's day
    */
-  record Absence(String body, List<Weighing> shift) {}
+  record Absence(String body, Shift shift) {}
 
   /** Every such absence; looked for once, since every suspect is held against all. */
   List<Absence> absences() {
@@ -115,16 +89,23 @@ final class Traces {
     for (var account : night.bodies().values()) {
       if (Faults.of(account).contains(lossHigh) && Faults.isUnbalanced(account, night)) {
         var days =
-            account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+            account.balance().cuts().stream()
+                .map(Weighing::date)
+                .collect(Collectors.toCollection(TreeSet::new));
         String id = account.body().id();
-        shifts().forEach(
-            (shift, rows) -> {
-              boolean isThere = shiftsByBody.getOrDefault(id, Set.of()).contains(shift);
-              boolean cuts = rows.stream().anyMatch(w -> w.step().isCutting());
-              if (days.contains(shift.date()) && cuts && !isThere) {
-                found.add(new Absence(id, rows));
-              }
-            });
+        var own =
+            night.ledger().weighings().of(id).stream()
+                .filter(weighing -> weighing.step().movesMass())
+                .map(Shift::of)
+                .collect(Collectors.toSet());
+        for (var day : days) {
+          shifts.on(day).forEach(
+              (shift, rows) -> {
+                if (!own.contains(shift) && rows.stream().anyMatch(w -> w.step().isCutting())) {
+                  found.add(new Absence(id, shift));
+                }
+              });
+        }
       }
     }
     return found;
@@ -132,7 +113,12 @@ final class Traces {
 
   /** What one scale weighed on the day of a weighing, in order. */
   List<Weighing> shift(Weighing weighing) {
-    return shifts().getOrDefault(Shift.of(weighing), List.of());
+    return shift(Shift.of(weighing));
+  }
+
+  /** What one scale weighed on a day, in order. */
+  List<Weighing> shift(Shift shift) {
+    return shifts.of(shift);
   }
 
   /** The text of a cell of a row as it stands in the export. */
@@ -141,15 +127,12 @@ final class Traces {
   }
 
   ExportRow row(Place place) {
-    return rows().get(place);
+    return rows.find(place).orElseThrow();
   }
 
-  /** Every row as it stands, by place. */
-  Map<Place, ExportRow> rows() {
-    if (rows.isEmpty()) {
-      exports.forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
-    }
-    return rows;
+  /** Every row as it stands, in no particular order. */
+  Stream<ExportRow> rows() {
+    return rows.all();
   }
 
   /** Whether nobody has yet decided anything about a row. */

@@ -11,7 +11,6 @@ import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.SetAside;
-import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -19,6 +18,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Reckons a few bodies anew with more corrections, from the rows that concern them. */
 final class Trial {
@@ -35,13 +35,16 @@ final class Trial {
   Night with(Collection<String> bodies, List<Correction> corrections) {
     var places = new TreeSet<Place>();
     var named = new HashSet<String>(bodies);
-    var batches = batches(bodies);
-    for (var weighing : traces.night().ledger().weighings()) {
-      if (isOf(weighing, bodies, batches)) {
-        places.add(weighing.place());
-        named.add(weighing.body());
-      }
-    }
+    var all = traces.night().ledger().weighings();
+    Stream.concat(
+            bodies.stream().map(all::of), batches(bodies).stream().map(all::ofBatch))
+        .flatMap(List::stream)
+        .filter(weighing -> weighing.step().movesMass())
+        .forEach(
+            weighing -> {
+              places.add(weighing.place());
+              named.add(weighing.body());
+            });
     traces.night().ledger().setAside().stream()
         .filter(aside -> aside.bodies().stream().anyMatch(bodies::contains))
         .map(SetAside::notice)
@@ -57,12 +60,6 @@ final class Trial {
           .forEach(batch -> batches.add(batch.id()));
     }
     return batches;
-  }
-
-  private static boolean isOf(Weighing weighing, Collection<String> bodies, Set<String> batches) {
-    return weighing.step().movesMass()
-        && (bodies.contains(weighing.body())
-            || weighing.inBatch() && batches.contains(weighing.batch()));
   }
 
   private Shop shop(Set<String> named, List<Correction> corrections) {

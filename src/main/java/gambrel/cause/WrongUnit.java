@@ -46,7 +46,7 @@ final class WrongUnit implements Finder {
   private static Collection<List<Weighing>> batches(BodyFacts suspect) {
     return suspect.weighings().stream()
         .filter(weighing -> weighing.inBatch() && weighing.step() == Step.PACK)
-        .collect(Collectors.groupingBy(Traces.Shift::of, LinkedHashMap::new, Collectors.toList()))
+        .collect(Collectors.groupingBy(Shift::of, LinkedHashMap::new, Collectors.toList()))
         .values();
   }
 

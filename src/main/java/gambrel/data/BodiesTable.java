@@ -27,7 +27,7 @@ final class BodiesTable {
     return new Table(
         "bodies.csv",
         Table.columns(COLUMNS, night.shop().settings().unit().id()),
-        night.bodies().values().stream().map(BodiesTable::row).toList());
+        () -> night.bodies().values().stream().map(BodiesTable::row));
   }
 
   private static List<String> row(BodyAccount account) {

@@ -22,16 +22,17 @@ final class CutsTable {
   private static final List<Step> STEPS =
       List.of(Step.HOT, Step.COLD, Step.AGED, Step.BLOCK, Step.TUB, Step.PACK, Step.BIN);
 
-  private final List<List<String>> rows = new ArrayList<>();
+  private CutsTable() {}
 
   static Table of(Night night) {
-    var table = new CutsTable();
-    night.bodies().values().forEach(account -> table.add(account.balance()));
     return new Table(
-        "cuts.csv", Table.columns(COLUMNS, night.shop().settings().unit().id()), table.rows);
+        "cuts.csv",
+        Table.columns(COLUMNS, night.shop().settings().unit().id()),
+        () -> night.bodies().values().stream().flatMap(a -> rows(a.balance()).stream()));
   }
 
-  private void add(BodyBalance balance) {
+  private static List<List<String>> rows(BodyBalance balance) {
+    var rows = new ArrayList<List<String>>();
     CutTree tree = balance.weighings().tree();
     var own = new HashMap<String, Map<Step, List<Weighing>>>();
     for (var step : STEPS) {
@@ -49,6 +50,7 @@ final class CutsTable {
         rows.add(row(balance, item, "", "total", below.get(item.id())));
       }
     }
+    return rows;
   }
 
   /** For each item, what came of it and of all under it. */

@@ -1,9 +1,10 @@
 package gambrel.data;
 
+import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** {@code data/pieces.csv}: every piece weighed on the block and what came of it. */
 final class PiecesTable {
@@ -12,21 +13,23 @@ final class PiecesTable {
   private PiecesTable() {}
 
   static Table of(Night night) {
-    var rows = new ArrayList<List<String>>();
-    for (var account : night.bodies().values()) {
-      for (var piece : account.balance().pieces()) {
-        rows.add(
-            new Row()
-                .text(account.body().id())
-                .text(piece.item())
-                .weight(piece.block())
-                .weight(piece.out())
-                .weight(piece.loss())
-                .root(Optional.of(piece.resolutionSquared()))
-                .cells());
-      }
-    }
     return new Table(
-        "pieces.csv", Table.columns(COLUMNS, night.shop().settings().unit().id()), rows);
+        "pieces.csv",
+        Table.columns(COLUMNS, night.shop().settings().unit().id()),
+        () -> night.bodies().values().stream().flatMap(PiecesTable::rows));
+  }
+
+  private static Stream<List<String>> rows(BodyAccount account) {
+    return account.balance().pieces().stream()
+        .map(
+            piece ->
+                new Row()
+                    .text(account.body().id())
+                    .text(piece.item())
+                    .weight(piece.block())
+                    .weight(piece.out())
+                    .weight(piece.loss())
+                    .root(Optional.of(piece.resolutionSquared()))
+                    .cells());
   }
 }

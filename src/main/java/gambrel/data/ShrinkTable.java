@@ -6,7 +6,6 @@ import gambrel.shrink.ControlChart;
 import gambrel.shrink.ShrinkSeries;
 import java.math.BigDecimal;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,11 +29,12 @@ final class ShrinkTable {
   private ShrinkTable() {}
 
   static Table of(Night night) {
-    var rows = new ArrayList<List<String>>();
-    for (var series : ShrinkSeries.of(night)) {
-      series.points().forEach(point -> rows.add(row(series, point)));
-    }
-    return new Table("shrink.csv", COLUMNS, rows);
+    return new Table(
+        "shrink.csv",
+        COLUMNS,
+        () ->
+            ShrinkSeries.of(night).stream()
+                .flatMap(series -> series.points().stream().map(point -> row(series, point))));
   }
 
   private static List<String> row(ShrinkSeries series, ShrinkSeries.Point point) {

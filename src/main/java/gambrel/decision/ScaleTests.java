@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -23,16 +24,17 @@ public final class ScaleTests {
   private final Map<String, List<Test>> byScale = new HashMap<>();
   private final Map<String, List<Doubt>> doubts = new HashMap<>();
 
-  /** Reads the tests among {@code weighings}, which come earliest first. */
-  public ScaleTests(Settings settings, List<Weighing> weighings) {
+  /** Reads the tests among {@code weighings}. */
+  public ScaleTests(Settings settings, Stream<Weighing> weighings) {
     this.settings = settings;
-    for (var weighing : weighings) {
-      if (weighing.step() == Step.TEST && weighing.code().nominal().isPresent()) {
-        byScale
-            .computeIfAbsent(weighing.scale().id(), s -> new ArrayList<>())
-            .add(new Test(weighing, passes(weighing)));
-      }
-    }
+    weighings
+        .filter(w -> w.step() == Step.TEST && w.code().nominal().isPresent())
+        .sorted(Weighing.BY_TIME)
+        .forEach(
+            w ->
+                byScale
+                    .computeIfAbsent(w.scale().id(), s -> new ArrayList<>())
+                    .add(new Test(w, passes(w))));
     byScale.forEach((scale, tests) -> doubts.put(scale, doubts(tests)));
   }
 

@@ -8,12 +8,14 @@ import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
@@ -22,13 +24,19 @@ public final class ExportReader {
 
   private static final String FOLDER = "exports";
 
+  /** So many rows are some 80 MB; most shops never have as many. */
+  private static final int KEPT = 200_000;
+
   private final List<Notice> notices = new ArrayList<>();
 
   private final Layouts layouts;
   private final SteadyFile.Opener opener;
+  private final int most;
+  private final AtomicInteger kept = new AtomicInteger();
 
-  private ExportReader(Path folder, Shop shop, SteadyFile.Opener opener) {
+  private ExportReader(Path folder, Shop shop, SteadyFile.Opener opener, int most) {
     this.opener = opener;
+    this.most = most;
     layouts = new Layouts(folder, shop, notices);
   }
 
@@ -43,7 +51,20 @@ public final class ExportReader {
 
   /** The same with files that are opened in another way. */
   static Exports read(Path folder, Shop shop, SteadyFile.Opener opener) {
-    var reader = new ExportReader(folder, shop, opener);
+    return read(folder, shop, opener, KEPT);
+  }
+
+  /**
+   * The same with another number of rows that are kept.
+   *
+   * @param most once so many rows are kept, further files keep their bytes and are read again
+   */
+  public static Exports read(Path folder, Shop shop, int most) {
+    return read(folder, shop, Files::newInputStream, most);
+  }
+
+  private static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, int most) {
+    var reader = new ExportReader(folder, shop, opener, most);
     var files = reader.files(folder.resolve(FOLDER));
     return new Exports(files, reader.notices);
   }
@@ -76,7 +97,20 @@ public final class ExportReader {
   }
 
   /** A file to read. */
-  private record Reading(String path, ExportTree.Entry entry, Layouts.Choice layout) {}
+  private record Reading(String path, ExportTree.Entry entry, Layouts.Choice layout) {
+    private ExportFile rows(InputStream in, List<Notice> notices) throws IOException {
+      return new ExportFileReader(path, layout, notices).read(in);
+    }
+
+    /** What was wrong with the file as a whole was said when it was read first. */
+    private ExportFile again(Snapshot snapshot) {
+      try (var in = snapshot.open()) {
+        return rows(in, new ArrayList<>());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
 
   private ReadFile read(Reading reading) {
     var entry = reading.entry();
@@ -89,7 +123,7 @@ public final class ExportReader {
     }
     try {
       return SteadyFile.of(entry.path(), opener)
-          .read(in -> ReadFile.of(path, reading.layout(), in))
+          .read(in -> read(reading, in))
           .orElseGet(
               () -> ReadFile.none(unfinished(path, "was being written while it was read")));
     } catch (NoSuchFileException e) {
@@ -103,15 +137,22 @@ public final class ExportReader {
     return Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place(path, 0), why);
   }
 
-  /** A file, if it could be read, and what is wrong with it as a whole. */
-  private record ReadFile(Optional<ExportFile> file, List<Notice> notices) {
-    private static ReadFile of(String path, Layouts.Choice layout, InputStream in)
-        throws IOException {
-      var notices = new ArrayList<Notice>();
-      var file = new ExportFileReader(path, layout, notices).read(in);
+  private ReadFile read(Reading reading, InputStream in) throws IOException {
+    var notices = new ArrayList<Notice>();
+    if (kept.get() < most) {
+      var file = reading.rows(in, notices);
+      kept.addAndGet(file.count());
       return new ReadFile(Optional.of(file), notices);
     }
+    var taken = Snapshot.take(in, bytes -> reading.rows(bytes, notices).count());
+    var snapshot = taken.snapshot();
+    var file =
+        new ExportFile(reading.path(), taken.content(), () -> reading.again(snapshot).rows());
+    return new ReadFile(Optional.of(file), notices);
+  }
 
+  /** A file, if it could be read, and what is wrong with it as a whole. */
+  private record ReadFile(Optional<ExportFile> file, List<Notice> notices) {
     private static ReadFile none(Notice why) {
       return new ReadFile(Optional.empty(), List.of(why));
     }

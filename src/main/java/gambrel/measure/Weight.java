@@ -36,6 +36,11 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
     return new Weight(Math.multiplyExact(thousandths, 100L));
   }
 
+  /** A weight of whole hundred-thousandths of the shop's unit, as {@link #hundredThousandths} gives it. */
+  public static Weight ofHundredThousandths(long hundredThousandths) {
+    return new Weight(hundredThousandths);
+  }
+
   /** The sum of {@code weights}. */
   public static Weight sum(Collection<Weight> weights) {
     long sum = 0;

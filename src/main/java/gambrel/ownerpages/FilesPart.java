@@ -6,9 +6,9 @@ import gambrel.weighing.RowCount;
 import gambrel.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What was read. Where there are many files, those of long ago that need nothing are one line. */
 final class FilesPart {
@@ -55,13 +55,10 @@ final class FilesPart {
   /** Files with a weighing of last night's day or the one before. */
   private Set<String> recent() {
     LocalDate from = night.asOf().toLocalDate().minusDays(DAYS);
-    var recent = new HashSet<String>();
-    for (var weighing : night.ledger().weighings()) {
-      if (!weighing.date().isBefore(from)) {
-        recent.add(weighing.place().file());
-      }
-    }
-    return recent;
+    return night.ledger().weighings().stream()
+        .filter(weighing -> !weighing.date().isBefore(from))
+        .map(weighing -> weighing.place().file())
+        .collect(Collectors.toSet());
   }
 
   static RowCount sum(List<RowCount> counts) {

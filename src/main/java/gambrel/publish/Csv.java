@@ -1,7 +1,11 @@
 package gambrel.publish;
 
 import gambrel.data.Table;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -20,16 +24,30 @@ public final class Csv {
 
   /** A table as bytes. */
   public static byte[] bytes(Table table) {
-    var text = new StringBuilder();
-    try (var printer = new CSVPrinter(text, FORMAT)) {
-      printer.printRecord(table.header());
-      for (var row : table.rows()) {
-        printer.printRecord(row);
-      }
+    var bytes = new ByteArrayOutputStream();
+    try {
+      write(table, bytes);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return bytes.toByteArray();
+  }
+
+  /**
+   * Writes a table row by row.
+   *
+   * @param out flushed, but not closed
+   */
+  public static void write(Table table, OutputStream out) throws IOException {
+    var text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    try (var rows = table.rows()) {
+      var printer = new CSVPrinter(text, FORMAT);
+      printer.printRecord(table.header());
+      for (var row : (Iterable<List<String>>) rows::iterator) {
+        printer.printRecord(row);
+      }
+      printer.flush();
+    }
   }
 
   /** One row as it would stand in a file, without its end of line. */

@@ -5,29 +5,29 @@ import gambrel.notice.NoticeCode;
 import gambrel.shop.Body;
 import gambrel.shop.Shop;
 import gambrel.weighing.Weighing;
+import gambrel.weighing.Weighings;
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Finds bodies that were weighed on a day before their kill: one notice a body. */
 final class BeforeKill {
   private BeforeKill() {}
 
-  /**
-   * The notices.
-   *
-   * @param weighings earliest first
-   */
-  static List<Notice> of(Shop shop, List<Weighing> weighings) {
-    Map<Body, List<Weighing>> early = new LinkedHashMap<>();
-    for (var weighing : weighings) {
-      var body = shop.bodies().get(weighing.body());
-      if (body != null && body.killed().filter(weighing.date()::isBefore).isPresent()) {
-        early.computeIfAbsent(body, b -> new ArrayList<>()).add(weighing);
-      }
+  /** The notices. */
+  static List<Notice> of(Shop shop, Weighings weighings) {
+    var notices = new ArrayList<Notice>();
+    for (var body : shop.bodies().values()) {
+      body.killed()
+          .map(killed -> before(killed, weighings.of(body.id())))
+          .filter(early -> !early.isEmpty())
+          .ifPresent(early -> notices.add(notice(body, early)));
     }
-    return early.entrySet().stream().map(e -> notice(e.getKey(), e.getValue())).toList();
+    return notices;
+  }
+
+  private static List<Weighing> before(LocalDate killed, List<Weighing> weighings) {
+    return weighings.stream().filter(w -> w.date().isBefore(killed)).toList();
   }
 
   private static Notice notice(Body body, List<Weighing> early) {

@@ -42,7 +42,7 @@ final class Reckoning {
     this.shop = shop;
     this.asOf = asOf;
     this.ledger = ledger;
-    this.tests = new ScaleTests(shop.settings(), ledger.weighings());
+    this.tests = new ScaleTests(shop.settings(), ledger.weighings().stream());
     this.judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
     this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
   }
@@ -55,10 +55,6 @@ final class Reckoning {
   }
 
   private void balanceBodies() {
-    var byBody = new HashMap<String, List<Weighing>>();
-    for (var weighing : ledger.weighings()) {
-      byBody.computeIfAbsent(weighing.body(), b -> new ArrayList<>()).add(weighing);
-    }
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
     // A body's figures depend on nothing but its own weighings, so that order does not matter.
@@ -69,7 +65,7 @@ final class Reckoning {
                   var own =
                       body.outcome() == Outcome.CANCELLED
                           ? List.<Weighing>of()
-                          : byBody.getOrDefault(body.id(), List.of());
+                          : ledger.weighings().of(body.id());
                   return reader.read(
                       new BodyWeighings(body, shop.cuts().of(body.species()), own));
                 })

@@ -10,9 +10,7 @@ import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.weighing.Weighing;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -38,13 +36,11 @@ final class LateWeighings {
   /** The notices of a night over what was issued before. */
   static List<Notice> of(Night night, Register register) {
     var late = new LateWeighings(night, register);
-    Map<String, List<Weighing>> byBody = new LinkedHashMap<>();
-    for (var weighing : night.ledger().weighings()) {
-      if (late.isLate(weighing)) {
-        byBody.computeIfAbsent(weighing.body(), b -> new ArrayList<>()).add(weighing);
-      }
-    }
-    return byBody.values().stream().map(late::notice).toList();
+    return late.issued.keySet().stream()
+        .map(body -> night.ledger().weighings().of(body).stream().filter(late::isLate).toList())
+        .filter(weighings -> !weighings.isEmpty())
+        .map(late::notice)
+        .toList();
   }
 
   private boolean isLate(Weighing weighing) {

@@ -2,20 +2,18 @@ package gambrel.run;
 
 import gambrel.cuts.Species;
 import gambrel.notice.Notice;
-import gambrel.notice.Place;
 import gambrel.publish.Csv;
 import gambrel.shop.ScaleCode;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
+import gambrel.weighing.RowFinder;
 import gambrel.weighing.SetAside;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -25,11 +23,11 @@ final class UnknownBodies {
   private static final int ISO_DATE = 10;
 
   private final Shop shop;
-  private final Map<Place, ExportRow> rows = new HashMap<>();
+  private final RowFinder rows;
 
   UnknownBodies(Inputs inputs) {
     this.shop = inputs.shop();
-    inputs.exports().forEach(file -> file.rows().forEach(row -> rows.put(row.place(), row)));
+    this.rows = new RowFinder(inputs.exports());
   }
 
   /** The notice about a body that {@code naming} name. */
@@ -54,7 +52,7 @@ final class UnknownBodies {
   }
 
   private String advice(String body, List<SetAside> naming) {
-    var found = naming.stream().flatMap(row -> row(row.notice().place())).toList();
+    var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
     var species = species(found);
     var seen = found.stream().flatMap(UnknownBodies::date).min(Comparator.naturalOrder());
     String row =
@@ -68,10 +66,6 @@ final class UnknownBodies {
         + (species.isEmpty() ? ", species is for you to fill in" : "")
         + "; check it): "
         + row;
-  }
-
-  private Stream<ExportRow> row(Place place) {
-    return Optional.ofNullable(rows.get(place)).stream();
   }
 
   private static Stream<LocalDate> date(ExportRow row) {

@@ -1,6 +1,7 @@
 package gambrel.weighing;
 
 import gambrel.notice.Notice;
+import gambrel.notice.Place;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -8,11 +9,12 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Tells which of two moments a row means in the hour that comes twice at the end of summer time. In
@@ -28,7 +30,7 @@ final class ClockChanges {
   private final Map<String, RowOrder> orders = new HashMap<>();
   private final Map<String, List<Seen>> repeated = new LinkedHashMap<>();
   private final Map<String, List<Seen>> skipped = new LinkedHashMap<>();
-  private final Map<ExportRow, Boolean> second = new IdentityHashMap<>();
+  private final Set<Place> second = new HashSet<>();
   private final Map<String, Boolean> known = new HashMap<>();
   private final List<Notice> notices = new ArrayList<>();
 
@@ -45,23 +47,12 @@ final class ClockChanges {
     }
   }
 
-  private ClockChanges(Times times) {
+  ClockChanges(Times times) {
     this.times = times;
   }
 
-  /** Looks at {@code rows}, which come in file and line order. */
-  static ClockChanges of(List<ExportRow> rows, Times times) {
-    var changes = new ClockChanges(times);
-    rows.forEach(changes::look);
-    changes.place();
-    changes
-        .skipped
-        .values()
-        .forEach(group -> changes.notices.add(ClockChangeNotices.skipped(group, times.zone())));
-    return changes;
-  }
-
-  private void look(ExportRow row) {
+  /** Looks at a row; rows come in file and line order. */
+  void look(ExportRow row) {
     String text = row.get(Field.TIME);
     String day = text.substring(0, Math.min(ISO_DATE, text.length()));
     if (!changing.computeIfAbsent(day, this::isChanging)) {
@@ -83,6 +74,14 @@ final class ClockChanges {
     }
   }
 
+  /** Decides, once every row has been looked at. */
+  void decide() {
+    place();
+    skipped
+        .values()
+        .forEach(group -> notices.add(ClockChangeNotices.skipped(group, times.zone())));
+  }
+
   private boolean isChanging(String day) {
     try {
       var start = LocalDate.parse(day).atStartOfDay();
@@ -93,10 +92,10 @@ final class ClockChanges {
     }
   }
 
-  /** The moment that a row's time means. */
+  /** The moment that a row's time means; before {@link #decide} always the first pass. */
   Optional<OffsetDateTime> time(ExportRow row) {
     var first = times.read(row.get(Field.TIME));
-    return !second.isEmpty() && second.getOrDefault(row, false)
+    return second.contains(row.place())
         ? first.map(
             t -> t.atZoneSimilarLocal(times.zone()).withLaterOffsetAtOverlap().toOffsetDateTime())
         : first;
@@ -162,7 +161,9 @@ final class ClockChanges {
     }
     var unclear = new ArrayList<Seen>();
     for (int i = 0; i < clock.size(); i++) {
-      second.put(clock.get(i).row(), i >= firstSecond);
+      if (i >= firstSecond) {
+        second.add(clock.get(i).row().place());
+      }
       if (i > lastFirst && i < firstSecond) {
         unclear.add(clock.get(i));
       }

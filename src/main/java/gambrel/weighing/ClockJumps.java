@@ -26,16 +26,13 @@ final class ClockJumps {
   /**
    * One notice a jump.
    *
-   * @param rows in file and line order, without repeats
+   * @param rows of one file in line order, without repeats
    */
   static List<Notice> of(List<ReadRow> rows) {
-    var clocks = new LinkedHashMap<Clock, List<ReadRow>>();
+    var clocks = new LinkedHashMap<String, List<ReadRow>>();
     for (var row : rows) {
       if (row.time().isPresent() && RowOrder.isNumber(row.ticket())) {
-        clocks
-            .computeIfAbsent(
-                new Clock(row.place().file(), row.scale()), c -> new ArrayList<>())
-            .add(row);
+        clocks.computeIfAbsent(row.scale(), s -> new ArrayList<>()).add(row);
       }
     }
     var jumps = new ClockJumps();

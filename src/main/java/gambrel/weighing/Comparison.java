@@ -2,13 +2,13 @@ package gambrel.weighing;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
 import gambrel.shop.IdIndex;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,30 +17,32 @@ import java.util.stream.Stream;
 
 /**
  * Compares rows with each other: repeats, voids, and tickets with more than one content. Rows are
- * given in file and line order; later rows repeat earlier ones.
+ * given in file and line order; later rows repeat earlier ones. A row that nothing else is like and
+ * that no void may mean need not be given.
  */
 final class Comparison {
   private static final int MOST_NAMED = 5;
 
-  private static final Comparator<ReadRow> BY_TIME =
+  private static final Comparator<KeyedRow> BY_TIME =
       Comparator.comparing(
-              (ReadRow row) -> row.time().map(OffsetDateTime::toInstant).orElse(java.time.Instant.MIN))
-          .thenComparing(ReadRow::place);
+              (KeyedRow row) ->
+                  row.read().time().map(OffsetDateTime::toInstant).orElse(java.time.Instant.MIN))
+          .thenComparing(KeyedRow::place);
 
-  private final List<ReadRow> rows;
+  private final List<KeyedRow> rows;
   private final OffsetDateTime asOf;
-  private final Map<ReadRow, Fate> fates = new IdentityHashMap<>();
-  private final Map<String, List<ReadRow>> byKey = new LinkedHashMap<>();
-  private Map<String, List<ReadRow>> byTicket;
+  private final Map<Place, Fate> fates = new HashMap<>();
+  private final Map<String, List<KeyedRow>> byKey = new LinkedHashMap<>();
+  private Map<String, List<KeyedRow>> byTicket;
   private final List<Notice> notices = new ArrayList<>();
 
-  private Comparison(List<ReadRow> rows, OffsetDateTime asOf) {
+  private Comparison(List<KeyedRow> rows, OffsetDateTime asOf) {
     this.rows = rows;
     this.asOf = asOf;
   }
 
   /** Compares {@code rows}. */
-  static Comparison of(List<ReadRow> rows, OffsetDateTime asOf) {
+  static Comparison of(List<KeyedRow> rows, OffsetDateTime asOf) {
     var comparison = new Comparison(rows, asOf);
     var voids = comparison.findRepeats();
     voids.stream().sorted(BY_TIME).forEach(comparison::cancel);
@@ -48,8 +50,13 @@ final class Comparison {
     return comparison;
   }
 
-  Fate fate(ReadRow row) {
+  /** What becomes of the row at a place; of one that was not compared that it stands. */
+  Fate fate(Place row) {
     return fates.getOrDefault(row, Fate.USED);
+  }
+
+  private Fate fate(KeyedRow row) {
+    return fate(row.place());
   }
 
   List<Notice> notices() {
@@ -57,18 +64,18 @@ final class Comparison {
   }
 
   /** Marks repeats and rows that a correction removes; returns the void rows that act. */
-  private List<ReadRow> findRepeats() {
+  private List<KeyedRow> findRepeats() {
     var seen = new HashSet<Identity>();
-    var voids = new ArrayList<ReadRow>();
+    var voids = new ArrayList<KeyedRow>();
     for (var row : rows) {
-      if (row.removed()) {
-        fates.put(row, Fate.VOID);
+      if (row.read().removed()) {
+        fates.put(row.place(), Fate.VOID);
       } else if (!seen.add(Identity.of(row))) {
-        fates.put(row, Fate.REPEAT);
+        fates.put(row.place(), Fate.REPEAT);
       } else if (!row.status().isVoid()) {
         byKey.computeIfAbsent(row.key(), k -> new ArrayList<>(1)).add(row);
-      } else if (row.effective(asOf)) {
-        fates.put(row, Fate.VOID);
+      } else if (row.read().effective(asOf)) {
+        fates.put(row.place(), Fate.VOID);
         voids.add(row);
       }
     }
@@ -77,29 +84,29 @@ final class Comparison {
 
   /** What a row and its repeats have in common; of a void its status is the content. */
   private record Identity(String key, Object content) {
-    private static Identity of(ReadRow row) {
+    private static Identity of(KeyedRow row) {
       return new Identity(row.key(), row.status().isVoid() ? row.status() : row.content());
     }
   }
 
   /** Rows that are no voids, by ticket; most shops' voids name none, so this is made when needed. */
-  private List<ReadRow> withTicket(ReadRow row, String ticket) {
+  private List<KeyedRow> withTicket(KeyedRow row, String ticket) {
     if (byTicket == null) {
       byTicket = new HashMap<>();
       for (var each : rows) {
-        if (!each.removed() && !each.status().isVoid() && fate(each) != Fate.REPEAT) {
-          byTicket.computeIfAbsent(ticket(each, each.ticket()), k -> new ArrayList<>()).add(each);
+        if (!each.read().removed() && !each.status().isVoid() && fate(each) != Fate.REPEAT) {
+          byTicket.computeIfAbsent(ticket(each, each.read().ticket()), k -> new ArrayList<>()).add(each);
         }
       }
     }
     return byTicket.getOrDefault(ticket(row, ticket), List.of());
   }
 
-  private static String ticket(ReadRow row, String ticket) {
-    return row.scale() + '\n' + IdIndex.withoutZeros(ticket);
+  private static String ticket(KeyedRow row, String ticket) {
+    return row.read().scale() + '\n' + IdIndex.withoutZeros(ticket);
   }
 
-  private void cancel(ReadRow row) {
+  private void cancel(KeyedRow row) {
     if (row.status() instanceof Status.VoidTicket other) {
       cancelNearest(row, other.ticket());
     } else {
@@ -107,8 +114,8 @@ final class Comparison {
     }
   }
 
-  private void cancelNearest(ReadRow row, String ticket) {
-    ReadRow nearest = null;
+  private void cancelNearest(KeyedRow row, String ticket) {
+    KeyedRow nearest = null;
     for (var candidate : withTicket(row, ticket)) {
       if (standing(candidate) && isBefore(candidate, row) && isNearer(candidate, nearest, row)) {
         nearest = candidate;
@@ -118,47 +125,47 @@ final class Comparison {
       drop(nearest);
     } else {
       notices.add(
-          row.notice(
+          row.read().notice(
               NoticeCode.VOID_UNUSED,
-              "Scale " + row.scale() + " has no ticket " + ticket + " before this void."));
+              "Scale " + row.read().scale() + " has no ticket " + ticket + " before this void."));
     }
   }
 
-  private boolean standing(ReadRow row) {
-    return fate(row) == Fate.USED && row.effective(asOf);
+  private boolean standing(KeyedRow row) {
+    return fate(row) == Fate.USED && row.read().effective(asOf);
   }
 
-  private void drop(ReadRow row) {
-    fates.put(row, Fate.VOID);
+  private void drop(KeyedRow row) {
+    fates.put(row.place(), Fate.VOID);
   }
 
-  private static boolean isBefore(ReadRow candidate, ReadRow row) {
-    return candidate.time().isPresent()
-        && row.time().isPresent()
-        && !candidate.time().get().isAfter(row.time().get());
+  private static boolean isBefore(KeyedRow candidate, KeyedRow row) {
+    return candidate.read().time().isPresent()
+        && row.read().time().isPresent()
+        && !candidate.read().time().get().isAfter(row.read().time().get());
   }
 
   /** Later is nearer; at one time the last before the void in its file, then the first after it. */
-  private static boolean isNearer(ReadRow candidate, ReadRow nearest, ReadRow row) {
+  private static boolean isNearer(KeyedRow candidate, KeyedRow nearest, KeyedRow row) {
     if (nearest == null) {
       return true;
     }
-    int byTime = candidate.time().get().compareTo(nearest.time().get());
-    if (!candidate.time().get().isEqual(nearest.time().get())) {
+    int byTime = candidate.read().time().get().compareTo(nearest.read().time().get());
+    if (!candidate.read().time().get().isEqual(nearest.read().time().get())) {
       return byTime > 0;
     }
     boolean before = candidate.place().compareTo(row.place()) < 0;
     return before && candidate.place().compareTo(nearest.place()) > 0;
   }
 
-  private void findConflict(List<ReadRow> rows) {
+  private void findConflict(List<KeyedRow> rows) {
     var standing = rows.stream().filter(row -> fate(row) == Fate.USED).toList();
     if (standing.size() < 2) {
       return;
     }
     for (var row : standing) {
-      fates.put(row, Fate.SET_ASIDE);
-      notices.add(row.notice(NoticeCode.TICKET_CONFLICT, conflict(row, standing)));
+      fates.put(row.place(), Fate.SET_ASIDE);
+      notices.add(row.read().notice(NoticeCode.TICKET_CONFLICT, conflict(row, standing)));
     }
   }
 
@@ -171,17 +178,17 @@ final class Comparison {
         .collect(Collectors.joining(", "));
   }
 
-  private static String conflict(ReadRow row, List<ReadRow> rows) {
+  private static String conflict(KeyedRow row, List<KeyedRow> rows) {
     var others = rows.stream().filter(r -> r != row).limit(MOST_NAMED + 1).toList();
     var named =
         others.stream()
             .limit(MOST_NAMED)
-            .map(r -> r.place() + " (" + difference(row.row(), r.row()) + ")");
+            .map(r -> r.place() + " (" + difference(row.read().row(), r.read().row()) + ")");
     String more = others.size() > MOST_NAMED ? " and more" : "";
-    String what = row.ticket().isEmpty() ? "The same weighing" : "Ticket " + row.ticket();
+    String what = row.read().ticket().isEmpty() ? "The same weighing" : "Ticket " + row.read().ticket();
     return what
         + " of scale "
-        + row.scale()
+        + row.read().scale()
         + " stands with other content at "
         + named.collect(Collectors.joining(", "))
         + more

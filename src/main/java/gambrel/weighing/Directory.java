@@ -17,9 +17,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentSkipListMap;
 
-/** Finds what the cells of a row name, and remembers what fitted only without leading zeros. */
+/**
+ * Finds what the cells of a row name, and remembers what fitted only without leading zeros; for
+ * several threads at once.
+ */
 final class Directory {
   private final Shop shop;
   private final IdIndex bodies;
@@ -30,7 +33,7 @@ final class Directory {
   private final Map<String, ScaleCode> exactCodes = new HashMap<>();
   private final List<ScaleCode> prefixCodes = new ArrayList<>();
   private final IdIndex codes;
-  private final Map<String, Notice> notices = new TreeMap<>();
+  private final Map<String, Notice> notices = new ConcurrentSkipListMap<>();
 
   Directory(Shop shop) {
     this.shop = shop;

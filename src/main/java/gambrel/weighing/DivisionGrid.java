@@ -9,7 +9,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -22,8 +21,21 @@ final class DivisionGrid {
   private static final int ONE_IN = 5;
   private static final int MOST_NOTICES = 10;
 
-  private final Map<String, List<Weighed>> off = new LinkedHashMap<>();
+  private final List<Off> off = new ArrayList<>();
   private final List<Notice> notices = new ArrayList<>();
+
+  /**
+   * Where so many of a file's weights are off that the scale is the reason.
+   *
+   * @param first the first of them
+   * @param weights how many there are
+   * @param files in how many files
+   */
+  record Off(Weighed first, int weights, int files) {
+    private Off with(Off later) {
+      return new Off(first, weights + later.weights, files + later.files);
+    }
+  }
 
   /** A weighing with the row that it was read from. */
   record Weighed(Weighing weighing, ReadRow row) {
@@ -33,10 +45,6 @@ final class DivisionGrid {
 
     private String text() {
       return row.row().get(field());
-    }
-
-    private Clock clock() {
-      return new Clock(row.place().file(), weighing.scale().id());
     }
 
     private boolean isOff() {
@@ -70,26 +78,38 @@ final class DivisionGrid {
   private DivisionGrid() {}
 
   /**
-   * The notices.
+   * Looks at one file.
    *
-   * @param weighed in file and line order
+   * @param weighed in line order
    * @param typed places of rows whose weight a correction gives: nobody takes it for the scale's
    */
-  static List<Notice> of(List<Weighed> weighed, Set<Place> typed) {
+  static DivisionGrid of(List<Weighed> weighed, Set<Place> typed) {
     var grid = new DivisionGrid();
-    var byClock = new LinkedHashMap<Clock, List<Weighed>>();
+    var byScale = new LinkedHashMap<String, List<Weighed>>();
     weighed.stream()
         .filter(w -> !typed.contains(w.row().place()))
-        .forEach(w -> byClock.computeIfAbsent(w.clock(), c -> new ArrayList<>()).add(w));
-    byClock.values().forEach(grid::look);
-    grid.off.values().forEach(grid::tellScale);
-    return grid.notices;
+        .forEach(
+            w -> byScale.computeIfAbsent(w.weighing().scale().id(), s -> new ArrayList<>()).add(w));
+    byScale.values().forEach(grid::look);
+    return grid;
   }
 
-  private void look(List<Weighed> file) {
-    var out = file.stream().filter(Weighed::isOff).toList();
-    if (out.size() > 1 && out.size() * ONE_IN >= file.size()) {
-      off.computeIfAbsent(out.get(0).weighing().scale().id(), s -> new ArrayList<>()).addAll(out);
+  /** The notices of all files: those of single rows, then those of scales. */
+  static List<Notice> notices(List<DivisionGrid> ofFiles) {
+    var notices = new ArrayList<Notice>();
+    var byScale = new LinkedHashMap<String, Off>();
+    for (var grid : ofFiles) {
+      notices.addAll(grid.notices);
+      grid.off.forEach(o -> byScale.merge(o.first().weighing().scale().id(), o, Off::with));
+    }
+    byScale.values().forEach(o -> notices.add(tellScale(o)));
+    return notices;
+  }
+
+  private void look(List<Weighed> ofScale) {
+    var out = ofScale.stream().filter(Weighed::isOff).toList();
+    if (out.size() > 1 && out.size() * ONE_IN >= ofScale.size()) {
+      off.add(new Off(out.get(0), out.size(), 1));
       return;
     }
     int shown = out.size() > MOST_NOTICES ? MOST_NOTICES - 1 : out.size();
@@ -119,24 +139,22 @@ final class DivisionGrid {
                 + "."));
   }
 
-  private void tellScale(List<Weighed> rows) {
-    var first = rows.get(0);
-    long files = rows.stream().map(w -> w.row().place().file()).distinct().count();
-    notices.add(
-        first
-            .notice(
-                rows.size()
-                    + " weights of scale "
-                    + first.weighing().scale().id()
-                    + (files == 1 ? "" : " in " + files + " files")
-                    + ", such as "
-                    + first.written()
-                    + ", do not fit its "
-                    + first.grid()
-                    + ".")
-            .aboutBody("")
-            .advising(
-                "Correct division or unit of the scale in scales.csv, or the unit in the layout of"
-                    + " its exports: the division decides how much loss the scale can explain."));
+  private static Notice tellScale(Off off) {
+    var first = off.first();
+    return first
+        .notice(
+            off.weights()
+                + " weights of scale "
+                + first.weighing().scale().id()
+                + (off.files() == 1 ? "" : " in " + off.files() + " files")
+                + ", such as "
+                + first.written()
+                + ", do not fit its "
+                + first.grid()
+                + ".")
+        .aboutBody("")
+        .advising(
+            "Correct division or unit of the scale in scales.csv, or the unit in the layout of"
+                + " its exports: the division decides how much loss the scale can explain.");
   }
 }

@@ -22,9 +22,9 @@ final class Occurrences {
   /** What the weighings of each identity hold, in the order of their numbers. */
   private final Map<String, List<String>> contents = new HashMap<>();
 
-  private final List<ReadRow> numbered;
+  private final List<KeyedRow> numbered;
 
-  private Occurrences(List<ReadRow> rows) {
+  private Occurrences(List<KeyedRow> rows) {
     numbered = new ArrayList<>(rows);
   }
 
@@ -33,7 +33,7 @@ final class Occurrences {
    *
    * @param rows in file and line order
    */
-  static List<ReadRow> number(List<ReadRow> rows) {
+  static List<KeyedRow> number(List<KeyedRow> rows) {
     var occurrences = new Occurrences(rows);
     // Voids come last: they look for a weighing of any file, and never make one.
     occurrences.eachGroup(false);
@@ -45,7 +45,7 @@ final class Occurrences {
     var groups = new LinkedHashMap<String, List<Integer>>();
     for (int i = 0; i < numbered.size(); i++) {
       var row = numbered.get(i);
-      if (row.key().startsWith(KEY) && !row.removed() && row.status().isVoid() == voids) {
+      if (row.key().startsWith(KEY) && !row.read().removed() && row.status().isVoid() == voids) {
         String group = row.place().file() + '\n' + row.key();
         groups.computeIfAbsent(group, k -> new ArrayList<>()).add(i);
       }
@@ -91,6 +91,6 @@ final class Occurrences {
 
   private void give(int at, int number) {
     var row = numbered.get(at);
-    numbered.set(at, row.keyed(row.key() + '\n' + number));
+    numbered.set(at, row.under(row.key() + '\n' + number));
   }
 }

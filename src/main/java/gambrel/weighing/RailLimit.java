@@ -4,7 +4,6 @@ import gambrel.cuts.Item;
 import gambrel.shop.Body;
 import gambrel.shop.Shop;
 import gambrel.shop.Step;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,24 +14,20 @@ import java.util.Map;
  */
 final class RailLimit {
   private final Shop shop;
-  private final Map<String, Integer> taken = new HashMap<>();
 
   RailLimit(Shop shop) {
     this.shop = shop;
   }
 
-  /** The weighings beyond the limit; {@code weighings} come earliest first. */
+  /** The weighings beyond the limit; {@code weighings} are one body's, earliest first. */
   List<Weighing> beyond(List<Weighing> weighings) {
-    var beyond = new ArrayList<Weighing>();
-    for (var weighing : weighings) {
-      if (weighing.step().isRail() && !take(weighing)) {
-        beyond.add(weighing);
-      }
-    }
-    return beyond;
+    var taken = new HashMap<String, Integer>();
+    return weighings.stream()
+        .filter(weighing -> weighing.step().isRail() && !take(weighing, taken))
+        .toList();
   }
 
-  private boolean take(Weighing weighing) {
+  private boolean take(Weighing weighing, Map<String, Integer> taken) {
     var body = shop.bodies().get(weighing.body());
     int most = count(body, weighing.item());
     int number = weighing.number(most);
@@ -50,6 +45,6 @@ final class RailLimit {
 
   private static String key(Weighing weighing) {
     String day = weighing.step() == Step.AGED ? weighing.date().toString() : "";
-    return weighing.body() + '\n' + weighing.step() + '\n' + weighing.item() + '\n' + day;
+    return weighing.step().toString() + '\n' + weighing.item() + '\n' + day;
   }
 }

@@ -7,27 +7,14 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 
 /**
- * A row whose time and status have been read: enough to compare it with other rows.
+ * A row whose time and status have been read.
  *
  * @param row the row after corrections
  * @param time when, if that can be read
  * @param status what its status says
- * @param key what makes two rows the same weighing
- * @param content what they must agree in to be a repeat
  * @param removed whether a correction removes it
  */
-record ReadRow(
-    ExportRow row,
-    Optional<OffsetDateTime> time,
-    Status status,
-    String key,
-    String content,
-    boolean removed) {
-
-  /** The same row under another key. */
-  ReadRow keyed(String other) {
-    return new ReadRow(row, time, status, other, content, removed);
-  }
+record ReadRow(ExportRow row, Optional<OffsetDateTime> time, Status status, boolean removed) {
 
   Place place() {
     return row.place();

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Turns corrected rows into rows that can be compared: key and content as values. */
+/** Reads the cells of corrected rows, and says by what they are compared: key and content as values. */
 final class RowReader {
   private static final List<Field> CONTENT =
       List.of(
@@ -29,9 +29,29 @@ final class RowReader {
   }
 
   ReadRow read(ExportRow row, Optional<OffsetDateTime> time, boolean removed) {
-    String content = content(row, time);
-    return new ReadRow(
-        row, time, Status.of(row.get(Field.STATUS)), key(row, time, content), content, removed);
+    return new ReadRow(row, time, Status.of(row.get(Field.STATUS)), removed);
+  }
+
+  /** A row with what it is compared by. */
+  KeyedRow keyed(ReadRow read) {
+    String content = content(read.row(), read.time());
+    return new KeyedRow(read, key(read.row(), read.time(), content), content);
+  }
+
+  /**
+   * A key that all rows share that may be one weighing: their own keys, with the two passes of an
+   * hour that comes twice taken as one, since only the whole of the exports tells them apart.
+   */
+  String likeness(ReadRow read) {
+    var row = read.row();
+    var time = read.time().map(this::firstPass);
+    boolean byContent = row.get(Field.TICKET).isEmpty() && row.identity().isEmpty();
+    return key(row, time, byContent && row.broken().isEmpty() ? content(row, time) : "");
+  }
+
+  private OffsetDateTime firstPass(OffsetDateTime time) {
+    var zone = shop.settings().zone();
+    return time.atZoneSimilarLocal(zone).withEarlierOffsetAtOverlap().toOffsetDateTime();
   }
 
   private static String key(ExportRow row, Optional<OffsetDateTime> time, String content) {

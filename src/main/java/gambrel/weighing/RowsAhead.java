@@ -3,55 +3,78 @@ package gambrel.weighing;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 
 /**
- * Tells of rows dated so far after the run's clock that no weighing of tonight explains it: one
+ * Rows of one scale dated so far after the run's clock that no weighing of tonight explains it: one
  * notice a scale.
+ *
+ * @param first the first of them
+ * @param rows how many there are
+ * @param files in how many files
+ * @param earliest the earliest time among them
+ * @param latest the latest
  */
-final class RowsAhead {
+record RowsAhead(
+    ReadRow first, int rows, int files, OffsetDateTime earliest, OffsetDateTime latest) {
   private static final int HOURS = 6;
 
-  private RowsAhead() {}
-
   /**
-   * The notices.
+   * What one file has of them, by scale.
    *
-   * @param rows that count as used, in file and line order
+   * @param rows that count as used, in line order
    */
-  static List<Notice> of(List<ReadRow> rows, OffsetDateTime asOf) {
-    var latest = asOf.plusHours(HOURS);
-    var byScale = new LinkedHashMap<String, List<ReadRow>>();
+  static Collection<RowsAhead> of(List<ReadRow> rows, OffsetDateTime asOf) {
+    var tonight = asOf.plusHours(HOURS);
+    var byScale = new LinkedHashMap<String, RowsAhead>();
     for (var row : rows) {
-      if (row.time().filter(time -> time.isAfter(latest)).isPresent()) {
-        byScale.computeIfAbsent(row.scale(), s -> new ArrayList<>()).add(row);
-      }
+      row.time()
+          .filter(time -> time.isAfter(tonight))
+          .ifPresent(
+              time ->
+                  byScale.merge(
+                      row.scale(), new RowsAhead(row, 1, 1, time, time), RowsAhead::another));
     }
+    return byScale.values();
+  }
+
+  /** The notices about all files together. */
+  static List<Notice> notices(Collection<RowsAhead> ofFiles) {
+    var byScale = new LinkedHashMap<String, RowsAhead>();
+    ofFiles.forEach(ahead -> byScale.merge(ahead.first.scale(), ahead, RowsAhead::with));
     return byScale.values().stream().map(RowsAhead::notice).toList();
   }
 
-  private static Notice notice(List<ReadRow> rows) {
-    var times =
-        rows.stream()
-            .map(row -> row.time().orElseThrow())
-            .sorted(OffsetDateTime.timeLineOrder())
-            .map(OffsetDateTime::toLocalDateTime)
-            .toList();
-    var first = rows.get(0);
-    long files = rows.stream().map(row -> row.place().file()).distinct().count();
-    boolean one = rows.size() == 1;
+  /** With another row of the same file. */
+  private RowsAhead another(RowsAhead row) {
+    var both = with(row);
+    return new RowsAhead(first, both.rows, files, both.earliest, both.latest);
+  }
+
+  /** With those of a later file. */
+  private RowsAhead with(RowsAhead later) {
+    return new RowsAhead(
+        first,
+        rows + later.rows,
+        files + later.files,
+        earliest.isAfter(later.earliest) ? later.earliest : earliest,
+        latest.isBefore(later.latest) ? later.latest : latest);
+  }
+
+  private Notice notice() {
+    boolean one = rows == 1;
     return Notice.of(
             NoticeCode.DATED_AHEAD,
             first.place(),
-            (one ? "1 row" : rows.size() + " rows")
+            (one ? "1 row" : rows + " rows")
                 + " of scale "
                 + first.scale()
                 + (files == 1 ? "" : " in " + files + " files")
                 + (one ? " is dated " : " are dated ")
-                + times.get(0)
-                + (one ? "" : " to " + times.get(times.size() - 1))
+                + earliest.toLocalDateTime()
+                + (one ? "" : " to " + latest.toLocalDateTime())
                 + ", later than this run, and "
                 + (one ? "has" : "have")
                 + " no effect before then.")

@@ -77,6 +77,14 @@ public record Weighing(
     return !batch.isEmpty();
   }
 
+  /** Whether it goes into its batch or comes out of it. */
+  public boolean takesPartInBatch() {
+    return switch (step()) {
+      case TUB, ADDED, PACK -> inBatch();
+      default -> false;
+    };
+  }
+
   /** Whether it is a weighing of its body: a pack of a batch is not. */
   public boolean ofBody() {
     return !body.isEmpty() && !(step() == Step.PACK && inBatch());

@@ -10,9 +10,11 @@ import gambrel.register.Register;
 import gambrel.run.Inputs;
 import gambrel.run.Months;
 import gambrel.run.RefusedException;
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -25,7 +27,7 @@ import java.util.List;
  * @param bodies bodies
  * @param read seconds until every row is typed values
  * @param reckoned seconds from there until every body has its figures
- * @param written seconds from there until the data files' bytes
+ * @param written seconds from there until the data files are written
  * @param bytes of the data files
  * @param heap the most memory in use, in bytes
  */
@@ -36,8 +38,8 @@ record DataPass(
 
   private static final double NANOS = 1e9;
 
-  /** Makes the data files of a shop folder, in memory. */
-  static DataPass over(Path shop) throws RefusedException {
+  /** Makes the data files of a shop folder, and deletes them. */
+  static DataPass over(Path shop) throws RefusedException, IOException {
     pools().forEach(MemoryPoolMXBean::resetPeakUsage);
     long start = System.nanoTime();
     var inputs = Inputs.read(shop);
@@ -45,12 +47,19 @@ record DataPass(
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
     long reckoned = System.nanoTime();
     long bytes = 0;
+    var folder = Files.createTempDirectory("gambrel-data");
     for (var table : tables(night)) {
-      bytes += Csv.bytes(table).length;
+      var file = folder.resolve(table.name());
+      try (var out = Files.newOutputStream(file)) {
+        Csv.write(table, out);
+      }
+      bytes += Files.size(file);
+      Files.delete(file);
     }
+    Files.delete(folder);
     long written = System.nanoTime();
     return new DataPass(
-        inputs.exports().stream().mapToLong(file -> file.rows().size()).sum(),
+        inputs.exports().stream().mapToLong(file -> file.count()).sum(),
         night.bodies().size(),
         (read - start) / NANOS,
         (reckoned - read) / NANOS,

@@ -46,7 +46,7 @@ class LayoutsToLedgerTest {
         .with("exports/S1/layout.properties", "identity=time,body,code,net")
         .with("exports/S1/a.csv", HEADER + row.repeat(2))
         .with("exports/S1/b.csv", HEADER + row.repeat(3));
-    assertEquals(3, ledger().weighings().size());
+    assertEquals(3, ledger().weighings().stream().count());
   }
 
   @Test
@@ -54,7 +54,7 @@ class LayoutsToLedgerTest {
     files
         .with("exports/S1/layout.properties", "")
         .with("exports/S1/a.csv", HEADER + "2026-07-01T09:00,B1,71,0.5\n".repeat(2));
-    assertEquals(1, ledger().weighings().size());
+    assertEquals(1, ledger().weighings().stream().count());
   }
 
   @Test
@@ -95,6 +95,6 @@ class LayoutsToLedgerTest {
         .with("exports/S1/layout.properties", "unit=lb-oz")
         .with("exports/S1/a.csv", HEADER + "2026-07-01T09:00,B1,71,1 lb 8 oz\n");
     // 1.5 lb of 0.45359237 kg are 0.680388555 kg.
-    assertEquals(68039, ledger().weighings().get(0).net().hundredThousandths());
+    assertEquals(68039, ledger().weighings().stream().findFirst().orElseThrow().net().hundredThousandths());
   }
 }

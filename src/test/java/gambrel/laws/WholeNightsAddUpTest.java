@@ -46,7 +46,7 @@ class WholeNightsAddUpTest {
       var balance = account.balance();
       var loss = balance.outputs().flatMap(Outputs::cuttingLoss);
       if (loss.isPresent()) {
-        var out = out(balance, night.ledger().weighings());
+        var out = out(balance, night.ledger().weighings().stream().toList());
         assertEquals(balance.boning().orElseThrow(), out.plus(loss.get()), account.body().id());
       }
     }

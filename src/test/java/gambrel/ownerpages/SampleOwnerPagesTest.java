@@ -277,7 +277,7 @@ class SampleOwnerPagesTest {
   }
 
   private static List<Map<String, String>> rows(Table table) {
-    return table.rows().stream()
+    return table.rows()
         .map(
             cells -> {
               Map<String, String> row = new LinkedHashMap<>();

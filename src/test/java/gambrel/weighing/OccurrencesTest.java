@@ -20,8 +20,8 @@ class OccurrencesTest {
    * Rows of one file for each word: a letter is a row's content, all of one identity; a small x
    * after it voids, a small r says that a correction removed the row.
    */
-  private static List<ReadRow> rows(String... files) {
-    var rows = new ArrayList<ReadRow>();
+  private static List<KeyedRow> rows(String... files) {
+    var rows = new ArrayList<KeyedRow>();
     for (int file = 0; file < files.length; file++) {
       int line = 2;
       for (String word : files[file].split("(?=[A-Z])")) {
@@ -31,7 +31,7 @@ class OccurrencesTest {
     return rows;
   }
 
-  private static ReadRow row(String file, int line, String word) {
+  private static KeyedRow row(String file, int line, String word) {
     var row =
         new ExportRow(
             new Place(file, line),
@@ -40,13 +40,9 @@ class OccurrencesTest {
             Optional.of("same"),
             Optional.empty(),
             word);
-    return new ReadRow(
-        row,
-        Optional.of(NOON),
-        Status.of(word.endsWith("x") ? "void" : ""),
-        Occurrences.KEY + "same",
-        word.substring(0, 1),
-        word.endsWith("r"));
+    var status = Status.of(word.endsWith("x") ? "void" : "");
+    var read = new ReadRow(row, Optional.of(NOON), status, word.endsWith("r"));
+    return new KeyedRow(read, Occurrences.KEY + "same", word.substring(0, 1));
   }
 
   private static String fates(String... files) {
@@ -56,7 +52,7 @@ class OccurrencesTest {
     String file = "f0.csv";
     for (var row : numbered) {
       letters.append(row.place().file().equals(file) ? "" : " ");
-      letters.append(comparison.fate(row).name().charAt(0));
+      letters.append(comparison.fate(row.place()).name().charAt(0));
       file = row.place().file();
     }
     return letters.toString();
@@ -103,7 +99,7 @@ class OccurrencesTest {
 
   @Test
   void otherKeysAreLeftAlone() {
-    var row = row("f.csv", 2, "A").keyed("ticket\nS1\n7");
+    var row = row("f.csv", 2, "A").under("ticket\nS1\n7");
     assertEquals(List.of(row), Occurrences.number(List.of(row)));
   }
 }

@@ -1,0 +1,95 @@
+package gambrel.weighing;
+
+import gambrel.notice.Place;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * All weighings that have taken effect, by body and by batch. Where there are so many that they do
+ * not fit in memory as objects, lists are packed and unpack themselves while they are used.
+ */
+public final class Weighings {
+  private final Map<String, List<Weighing>> byBody;
+  private final Map<String, List<Weighing>> byBatch;
+  private final List<Weighing> loose;
+
+  /**
+   * Weighings in lists earliest first.
+   *
+   * @param byBody those that name a body, by its id
+   * @param byBatch those that take part in a batch, by its id
+   * @param loose those that do neither
+   */
+  Weighings(
+      Map<String, List<Weighing>> byBody,
+      Map<String, List<Weighing>> byBatch,
+      List<Weighing> loose) {
+    this.byBody = byBody;
+    this.byBatch = byBatch;
+    this.loose = loose;
+  }
+
+  /** The bodies that are named, those first that stand first in the exports. */
+  public Set<String> bodies() {
+    return Collections.unmodifiableSet(byBody.keySet());
+  }
+
+  /** The weighings that name a body, earliest first; packs of a batch too. */
+  public List<Weighing> of(String body) {
+    return byBody.getOrDefault(body, List.of());
+  }
+
+  /** The batches that are named, those first that stand first in the exports. */
+  public Set<String> batches() {
+    return Collections.unmodifiableSet(byBatch.keySet());
+  }
+
+  /** The weighings that take part in a batch, earliest first. */
+  public List<Weighing> ofBatch(String batch) {
+    return byBatch.getOrDefault(batch, List.of());
+  }
+
+  /** Every weighing once, in no particular order: those of a body together. */
+  public Stream<Weighing> stream() {
+    var ofBatches =
+        byBatch.values().stream()
+            .flatMap(List::stream)
+            .filter(weighing -> weighing.body().isEmpty());
+    return Stream.concat(
+        byBody.values().stream().flatMap(List::stream), Stream.concat(ofBatches, loose.stream()));
+  }
+
+  /** The same without the weighings of some rows. */
+  Weighings without(Set<Place> rows) {
+    return new Weighings(
+        without(byBody, rows), without(byBatch, rows), without(loose, rows));
+  }
+
+  private static Map<String, List<Weighing>> without(
+      Map<String, List<Weighing>> lists, Set<Place> rows) {
+    var left = new LinkedHashMap<String, List<Weighing>>();
+    lists.forEach(
+        (id, list) -> {
+          var rest = without(list, rows);
+          if (!rest.isEmpty()) {
+            left.put(id, rest);
+          }
+        });
+    return left;
+  }
+
+  private static List<Weighing> without(List<Weighing> list, Set<Place> rows) {
+    return list.stream().noneMatch(w -> rows.contains(w.place()))
+        ? list
+        : list.stream().filter(w -> !rows.contains(w.place())).toList();
+  }
+
+  /** A list that does not change: a packed one stays packed. */
+  public static List<Weighing> copyOf(List<Weighing> weighings) {
+    return weighings instanceof PackedWeighings ? weighings : List.copyOf(weighings);
+  }
+}
