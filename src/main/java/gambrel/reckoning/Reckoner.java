@@ -8,6 +8,7 @@ import gambrel.owner.Sharing;
 import gambrel.shop.Release;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
+import gambrel.weighing.Ledgers;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,12 +24,23 @@ import java.util.TreeMap;
 public final class Reckoner {
   private final Shop shop;
   private final List<ExportFile> files;
+  private final int kept;
   private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
 
   /** For a shop folder and its exports, in path order. */
   public Reckoner(Shop shop, List<ExportFile> files) {
+    this(shop, files, Ledgers.KEPT);
+  }
+
+  /**
+   * The same with another number of weighings that are kept as they are.
+   *
+   * @param kept where there are more, they are packed
+   */
+  public Reckoner(Shop shop, List<ExportFile> files, int kept) {
     this.shop = shop;
     this.files = files;
+    this.kept = kept;
   }
 
   /** Everything that is known at {@code asOf}. */
@@ -75,6 +87,6 @@ public final class Reckoner {
   }
 
   private Reckoning reckoning(OffsetDateTime moment) {
-    return reckonings.computeIfAbsent(moment, m -> Reckoning.of(shop, files, m));
+    return reckonings.computeIfAbsent(moment, m -> Reckoning.of(shop, Ledgers.of(files, shop, m, kept), m));
   }
 }

@@ -13,9 +13,7 @@ import gambrel.decision.ScaleTests;
 import gambrel.measure.ByteOrder;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
-import gambrel.weighing.ExportFile;
 import gambrel.weighing.Ledger;
-import gambrel.weighing.Ledgers;
 import gambrel.weighing.SetAside;
 import gambrel.weighing.Weighing;
 import java.time.OffsetDateTime;
@@ -47,9 +45,9 @@ final class Reckoning {
     this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
   }
 
-  /** Reckons what {@code files} say by {@code asOf}. */
-  static Reckoning of(Shop shop, List<ExportFile> files, OffsetDateTime asOf) {
-    var reckoning = new Reckoning(shop, Ledgers.of(files, shop, asOf), asOf);
+  /** Reckons what the exports say by {@code asOf}. */
+  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf) {
+    var reckoning = new Reckoning(shop, ledger, asOf);
     reckoning.balanceBodies();
     return reckoning;
   }

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  */
 public final class Ledgers {
   /** So many weighings are some 80 MB; most shops never have as many. */
-  private static final int KEPT = 250_000;
+  public static final int KEPT = 250_000;
 
   private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
 

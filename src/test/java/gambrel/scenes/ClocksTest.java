@@ -116,6 +116,25 @@ class ClocksTest extends SceneTest {
     }
 
     @Test
+    void aRepeatThatGivesItsOffsetIsFoundInTheSecondHour() {
+      String columns = "scale,ticket,time,body,code,net";
+      scene.file("codes.csv", "code,item,step", "6,carcase,cold", "7,,other");
+      scene.file(
+          "exports/b.csv",
+          columns,
+          "rail,,2026-10-25T01:40,,7,1",
+          "rail,,2026-10-25T01:30,B1,6,294");
+      scene.file(
+          "exports/c.csv",
+          columns,
+          "rail,,2026-10-25T01:30+00:00,B1,6,294",
+          "rail,,2026-10-25T01:40+00:00,,7,1");
+      var found = scene.at("2026-10-25T12:00");
+      assertEquals("2 = 2 + 0 + 0 + 0", found.counts("exports/b.csv"));
+      assertEquals("2 = 1 + 1 + 0 + 0", found.counts("exports/c.csv"));
+    }
+
+    @Test
     void anExportThatListsTheNewestFirstIsReadFromItsEnd() {
       scene.weigh("exports/b.csv", "2026-10-25T01:50 - other - 1 scale=rail ticket=12");
       scene.weigh("exports/b.csv", "2026-10-25T01:30 B1 cold carcase 294 ticket=11");
