@@ -12,7 +12,7 @@ public interface Disk {
   void makeFolder(Path folder) throws IOException;
 
   /** Writes a file anew; its content is on the disk when this returns. */
-  void write(Path file, byte[] bytes) throws IOException;
+  void write(Path file, Content content) throws IOException;
 
   /** Moves a file in one step, in place of whatever has the new name. */
   void move(Path from, Path to) throws IOException;

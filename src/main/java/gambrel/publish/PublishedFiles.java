@@ -1,10 +1,10 @@
 package gambrel.publish;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,25 +24,26 @@ public final class PublishedFiles {
 
   /** The content of a file; empty where there is none. */
   public Optional<byte[]> read(String path) throws IOException {
-    var step = pending.get(path);
-    if (step instanceof Journal.Remove) {
-      return Optional.empty();
-    }
-    if (step instanceof Journal.Move move) {
-      var staged = read(root.resolve(Journal.STAGING).resolve(move.staged()));
-      if (staged.isPresent()) {
-        return staged;
-      }
-    }
-    return read(root.resolve(path));
-  }
-
-  private static Optional<byte[]> read(Path file) throws IOException {
-    try {
-      return Optional.of(Files.readAllBytes(file));
+    try (var in = open(path)) {
+      return Optional.of(in.readAllBytes());
     } catch (NoSuchFileException e) {
       return Optional.empty();
     }
+  }
+
+  private InputStream open(String path) throws IOException {
+    var step = pending.get(path);
+    if (step instanceof Journal.Remove) {
+      throw new NoSuchFileException(path);
+    }
+    if (step instanceof Journal.Move move) {
+      try {
+        return Files.newInputStream(root.resolve(Journal.STAGING).resolve(move.staged()));
+      } catch (NoSuchFileException e) {
+        return Files.newInputStream(root.resolve(path));
+      }
+    }
+    return Files.newInputStream(root.resolve(path));
   }
 
   /** The files below a folder, relative to the output folder, sorted. */
@@ -68,6 +69,17 @@ public final class PublishedFiles {
 
   /** Whether a file already has this content. */
   public boolean holds(String path, byte[] bytes) throws IOException {
-    return read(path).filter(content -> Arrays.equals(content, bytes)).isPresent();
+    return holds(path, Content.of(bytes));
+  }
+
+  /** Whether a file already has this content, neither of which need fit in memory. */
+  public boolean holds(String path, Content content) throws IOException {
+    try (var in = open(path)) {
+      var comparing = new ComparingStream(in);
+      content.writeTo(comparing);
+      return comparing.isAtEnd();
+    } catch (NoSuchFileException | ComparingStream.Different e) {
+      return false;
+    }
   }
 }

@@ -49,7 +49,7 @@ final class Publisher {
       var target = target(change.path());
       if (change instanceof Changes.Write write) {
         String staged = String.valueOf(steps.size());
-        disk.write(staging.resolve(staged), write.bytes());
+        disk.write(staging.resolve(staged), write.content());
         makeFolders(target.getParent());
         steps.add(new Journal.Move(staged, write.path()));
       } else {
@@ -57,7 +57,7 @@ final class Publisher {
       }
     }
     var draft = staging.resolve("journal");
-    disk.write(draft, new Journal(steps).bytes());
+    disk.write(draft, Content.of(new Journal(steps).bytes()));
     disk.flush(staging);
     disk.move(draft, root.resolve(Journal.FILE));
     disk.flush(root);

@@ -1,7 +1,7 @@
 package gambrel.publish;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +17,7 @@ final class SystemDisk implements Disk {
   }
 
   @Override
-  public void write(Path file, byte[] bytes) throws IOException {
+  public void write(Path file, Content content) throws IOException {
     try (var channel =
         FileChannel.open(
             file,
@@ -26,10 +26,7 @@ final class SystemDisk implements Disk {
                 StandardOpenOption.TRUNCATE_EXISTING,
                 StandardOpenOption.WRITE),
             Access.ofFileIn(file.getParent()))) {
-      var buffer = ByteBuffer.wrap(bytes);
-      while (buffer.hasRemaining()) {
-        channel.write(buffer);
-      }
+      content.writeTo(Channels.newOutputStream(channel));
       channel.force(true);
     }
   }

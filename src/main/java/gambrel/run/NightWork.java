@@ -10,7 +10,7 @@ import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.publish.Changes;
-import gambrel.publish.Csv;
+import gambrel.publish.Content;
 import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
@@ -34,7 +34,7 @@ final class NightWork {
   private final PublishedFiles published;
   private final RegisterStore store;
   private final PageShelf shelf;
-  private final Changes changes = new Changes();
+  private final Changes changes;
   private final List<Notice> notices = new ArrayList<>();
   private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
@@ -44,17 +44,14 @@ final class NightWork {
       Documents documents,
       PublishedFiles published,
       RegisterStore store,
-      PageShelf shelf) {
+      PageShelf shelf,
+      Changes changes) {
     this.shelf = shelf;
+    this.changes = changes;
     this.night = night;
     this.documents = documents;
     this.published = published;
     this.store = store;
-  }
-
-  /** What has to change in the output folder. */
-  Changes changes() {
-    return changes;
   }
 
   /** What a person should know. */
@@ -139,13 +136,19 @@ final class NightWork {
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
     for (var table : tables) {
-      write("data/" + table.name(), Csv.bytes(table));
+      write("data/" + table.name(), Content.of(table));
     }
   }
 
   private void write(String path, byte[] bytes) throws IOException {
     if (!published.holds(path, bytes)) {
       changes.write(path, bytes);
+    }
+  }
+
+  private void write(String path, Content content) throws IOException {
+    if (!published.holds(path, content)) {
+      changes.write(path, content);
     }
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.publish.Changes;
 import gambrel.publish.Disk;
 import gambrel.publish.OutputBusyException;
 import gambrel.publish.OutputFolder;
@@ -36,9 +37,10 @@ public final class NightlyRun {
    * @param months the months to summarise; none means every month that has a body
    */
   public Outcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
-    try (var out = OutputFolder.open(root, disk)) {
-      var work = work(out.files(), asOf, months);
-      out.publish(work.changes());
+    try (var out = OutputFolder.open(root, disk);
+        var changes = new Changes(root)) {
+      var work = work(out.files(), changes, asOf, months);
+      out.publish(changes);
       return new Outcome.Done(work.report());
     } catch (OutputBusyException e) {
       return new Outcome.Busy();
@@ -55,8 +57,9 @@ public final class NightlyRun {
    * @param root the output folder whose register counts
    */
   public Outcome check(Path root, OffsetDateTime asOf) {
-    try {
-      return new Outcome.Done(work(new PublishedFiles(root), asOf, List.of()).report());
+    try (var changes = Changes.inMemory()) {
+      var work = work(new PublishedFiles(root), changes, asOf, List.of());
+      return new Outcome.Done(work.report());
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
@@ -65,13 +68,17 @@ public final class NightlyRun {
   }
 
   private NightWork work(
-      PublishedFiles published, OffsetDateTime asOf, Collection<YearMonth> months)
+      PublishedFiles published,
+      Changes changes,
+      OffsetDateTime asOf,
+      Collection<YearMonth> months)
       throws IOException, RefusedException {
     var store = new RegisterStore(published, inputs.shop().settings());
     var known = store.load();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
     var shelf = PageShelf.of(published);
-    var work = new NightWork(night, documents.remembering(shelf), published, store, shelf);
+    var work =
+        new NightWork(night, documents.remembering(shelf), published, store, shelf, changes);
     work.make(NightNoticeList.of(inputs, night), known, months);
     return work;
   }

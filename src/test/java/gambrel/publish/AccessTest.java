@@ -28,7 +28,7 @@ class AccessTest {
   }
 
   private static void publish(Path out) throws IOException {
-    var changes = new Changes();
+    var changes = new Changes(out);
     changes.write("statements/ann/B1-r1.pdf", TEXT);
     changes.write("data/bodies.csv", TEXT);
     changes.write("morning.pdf", TEXT);

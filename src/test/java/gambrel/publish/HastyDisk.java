@@ -13,8 +13,10 @@ public class HastyDisk implements Disk {
   }
 
   @Override
-  public void write(Path file, byte[] bytes) throws IOException {
-    Files.write(file, bytes);
+  public void write(Path file, Content content) throws IOException {
+    try (var out = Files.newOutputStream(file)) {
+      content.writeTo(out);
+    }
   }
 
   @Override

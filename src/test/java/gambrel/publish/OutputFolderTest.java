@@ -40,14 +40,14 @@ class OutputFolderTest {
     return text.getBytes(UTF_8);
   }
 
-  private static Changes oldNight() {
-    var changes = new Changes();
-    OLD.forEach((path, text) -> changes.write(path, bytes(text)));
+  private Changes oldNight() {
+    var changes = new Changes(folder);
+    OLD.forEach((path, text) -> changes.write(path, Content.of(bytes(text))));
     return changes;
   }
 
-  private static Changes newNight() {
-    var changes = new Changes();
+  private Changes newNight() throws IOException {
+    var changes = new Changes(folder);
     changes.write("statements/ann/B1-r1.pdf", bytes("statement"));
     changes.remove("held/ann/B1.pdf");
     changes.write("data/rows.csv", bytes("new rows"));
@@ -86,7 +86,7 @@ class OutputFolderTest {
       var seen = new PublishedFiles(root);
       boolean isNew = seen.read("data/statements.csv").isPresent();
 
-      publish(root, new Changes(), Disk.SYSTEM);
+      publish(root, new Changes(folder), Disk.SYSTEM);
 
       assertEquals(isNew ? NEW : OLD, Trees.published(root), "after " + n + " operations");
       finished += isNew ? 1 : 0;
@@ -95,7 +95,7 @@ class OutputFolderTest {
     assertTrue(undone >= 5 && finished >= 5, undone + " undone, " + finished + " finished");
   }
 
-  private static boolean fails(Path root, Disk disk) {
+  private boolean fails(Path root, Disk disk) {
     try {
       publish(root, newNight(), disk);
       return false;
@@ -127,11 +127,11 @@ class OutputFolderTest {
           }
 
           @Override
-          public void write(Path file, byte[] bytes) throws IOException {
+          public void write(Path file, Content content) throws IOException {
             if (file.endsWith("3")) {
               throw new IOException("no space left on device");
             }
-            SYSTEM.write(file, bytes);
+            SYSTEM.write(file, content);
           }
 
           @Override
@@ -198,11 +198,52 @@ class OutputFolderTest {
   void noPathLeadsOutOfTheFolder() throws IOException {
     var root = folder.resolve("out");
     for (var path : List.of("../x", "data/../../x", ".", "")) {
-      var changes = new Changes();
+      var changes = new Changes(folder);
       changes.write(path, bytes("x"));
       assertThrows(IOException.class, () -> publish(root, changes, Disk.SYSTEM), path);
     }
     assertFalse(Files.exists(folder.resolve("x")));
     assertEquals(Map.of(), Trees.published(root));
+  }
+
+  @Test
+  void whatDoesNotFitInMemoryWaitsOnTheDisk() throws IOException {
+    try (var changes = new Changes(folder, 10)) {
+      changes.write("a.pdf", bytes("ten bytes!"));
+      changes.write("b.pdf", bytes("the eleventh byte"));
+      changes.write("c.pdf", bytes(""));
+      changes.write("d.pdf", bytes("more".repeat(50_000)));
+      publish(folder, changes, Disk.SYSTEM);
+    }
+    assertEquals(
+        Map.of(
+            "a.pdf", "ten bytes!",
+            "b.pdf", "the eleventh byte",
+            "c.pdf", "",
+            "d.pdf", "more".repeat(50_000)),
+        Trees.published(folder));
+  }
+
+  @Test
+  void nothingOfWhatWaitedIsLeft() throws IOException {
+    try (var changes = new Changes(folder, 0)) {
+      changes.write("a.pdf", bytes("a"));
+    }
+    try (var files = Files.list(folder)) {
+      assertEquals(0, files.count());
+    }
+  }
+
+  @Test
+  void aFileHoldsWhatItHoldsToTheLastByte() throws IOException {
+    publish(folder, oldNight(), Disk.SYSTEM);
+    var files = new PublishedFiles(folder);
+    String path = OLD.keySet().iterator().next();
+    String text = OLD.get(path);
+    assertTrue(files.holds(path, bytes(text)));
+    assertFalse(files.holds(path, bytes(text + "x")));
+    assertFalse(files.holds(path, bytes(text.substring(1))));
+    assertFalse(files.holds(path, bytes("x" + text.substring(1))));
+    assertFalse(files.holds("no such file", bytes("")));
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.publish;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -62,11 +63,17 @@ public abstract class WatchedDisk extends HastyDisk {
   }
 
   @Override
-  public void write(Path file, byte[] bytes) throws IOException {
+  public void write(Path file, Content content) throws IOException {
     act(
         Kind.WRITE,
-        () -> super.write(file, Arrays.copyOf(bytes, bytes.length / 2)),
-        () -> super.write(file, bytes));
+        () -> super.write(file, out -> out.write(half(content))),
+        () -> super.write(file, content));
+  }
+
+  private static byte[] half(Content content) throws IOException {
+    var whole = new ByteArrayOutputStream();
+    content.writeTo(whole);
+    return Arrays.copyOf(whole.toByteArray(), whole.size() / 2);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.publish.Content;
 import gambrel.publish.Disk;
 import gambrel.publish.WatchedDisk;
 import gambrel.reckoning.Night;
@@ -197,8 +198,8 @@ final class NightChild implements AutoCloseable {
     }
 
     @Override
-    public void write(Path file, byte[] bytes) throws IOException {
-      disk().write(file, bytes);
+    public void write(Path file, Content content) throws IOException {
+      disk().write(file, content);
     }
 
     @Override

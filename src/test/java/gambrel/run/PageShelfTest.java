@@ -30,7 +30,7 @@ class PageShelfTest {
     shelf.keep(recipe, PAGE);
     shelf.place(file, PAGE);
     Files.write(out.resolve(file), PAGE);
-    Files.write(out.resolve(PageShelf.FILE), shelf.after(new Changes()));
+    Files.write(out.resolve(PageShelf.FILE), shelf.after(new Changes(out)));
   }
 
   @Test
@@ -63,7 +63,7 @@ class PageShelfTest {
   @Test
   void forgetsWhatIsRemoved() throws IOException {
     night("ab", "morning.pdf");
-    var changes = new Changes();
+    var changes = new Changes(out);
     changes.remove("morning.pdf");
 
     assertEquals(0, shelf().after(changes).length);
@@ -76,6 +76,6 @@ class PageShelfTest {
     Files.writeString(out.resolve(PageShelf.FILE), "\u0000 no list\nab ../ /etc");
 
     assertTrue(shelf().find("ab").isEmpty());
-    assertEquals(0, shelf().after(new Changes()).length);
+    assertEquals(0, shelf().after(new Changes(out)).length);
   }
 }
