@@ -7,6 +7,7 @@ import gambrel.month.Finding;
 import gambrel.wording.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -72,6 +73,9 @@ final class FindingWords {
     if (evidence instanceof Evidence.Mass mass) {
       return places.inProse(mass.value());
     }
+    if (evidence instanceof Evidence.Borne borne) {
+      return borne(borne);
+    }
     if (evidence instanceof Evidence.Cash cash) {
       return money(cash.value());
     }
@@ -101,6 +105,17 @@ final class FindingWords {
           .collect(Collectors.joining(", "));
     }
     return ((Evidence.Name) evidence).value();
+  }
+
+  /** A weight for each who bears it, the last one after an "and". */
+  private String borne(Evidence.Borne borne) {
+    var parts = new ArrayDeque<String>();
+    borne
+        .weights()
+        .forEach(
+            (whose, weight) -> parts.add(wording.say("borne." + whose.id(), places.inProse(weight))));
+    String last = parts.removeLast();
+    return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
   }
 
   private String bodies(List<String> ids) {
