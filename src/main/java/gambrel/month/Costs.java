@@ -65,6 +65,11 @@ public final class Costs {
     return costs;
   }
 
+  /** Money that is the shop's alone. */
+  public static List<Evidence.Cost> ofShop(Money money) {
+    return List.of(new Evidence.Cost(Ownership.OWN, money));
+  }
+
   /** By which findings are put in order: the most that anybody loses. */
   public static Optional<Money> most(List<Evidence.Cost> costs) {
     return costs.stream().map(Evidence.Cost::value).max(Comparator.naturalOrder());

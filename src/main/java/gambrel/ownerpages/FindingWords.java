@@ -47,13 +47,11 @@ final class FindingWords {
 
   /** What it is worth, a line for each who bears it. */
   List<String> worth(Finding finding) {
-    var costs =
-        finding.evidence().stream()
-            .filter(Evidence.Cost.class::isInstance)
-            .map(Evidence.Cost.class::cast)
-            .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
-            .toList();
-    return costs.isEmpty() ? finding.money().map(this::money).stream().toList() : costs;
+    return finding.evidence().stream()
+        .filter(Evidence.Cost.class::isInstance)
+        .map(Evidence.Cost.class::cast)
+        .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
+        .toList();
   }
 
   private String money(Money money) {
@@ -113,7 +111,8 @@ final class FindingWords {
     borne
         .weights()
         .forEach(
-            (whose, weight) -> parts.add(wording.say("borne." + whose.id(), places.inProse(weight))));
+            (whose, weight) ->
+                parts.add(wording.say("borne." + whose.id(), places.inProse(weight))));
     String last = parts.removeLast();
     return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
   }
