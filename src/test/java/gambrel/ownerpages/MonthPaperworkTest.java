@@ -9,6 +9,7 @@ import gambrel.measure.Weight;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.statement.Fact;
+import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
 import gambrel.statement.SummaryView.BatchRow;
 import gambrel.statement.MoneyChapter.Unpaid;
@@ -110,16 +111,21 @@ class MonthPaperworkTest {
 
   @Test
   void weights_of_a_month_add_up_what_belongs_to_it() {
-    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).money().totals();
+    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).money().weights();
+    assertEquals(List.of("Customers' bodies"), july.owners());
     assertEquals(
         List.of(
-            new Fact("Bodies killed", "2"),
-            new Fact("On the rail, hot", "408.0\u00a0kg"),
-            new Fact("Bodies cut", "1"),
-            new Fact("Into the boning room", "200.0\u00a0kg"),
-            new Fact("Take-home", "156.0\u00a0kg"),
-            new Fact("Bone, not taken home", "40.0\u00a0kg")),
-        july);
+            sum("Bodies killed", "2"),
+            sum("On the rail, hot", "408.0\u00a0kg"),
+            sum("Bodies cut", "1"),
+            sum("Into the boning room", "200.0\u00a0kg"),
+            sum("Take-home", "156.0\u00a0kg"),
+            sum("Bone, not taken home", "40.0\u00a0kg")),
+        july.rows());
+  }
+
+  private static MoneyChapter.Sums sum(String label, String sum) {
+    return new MoneyChapter.Sums(label, List.of(sum));
   }
 
   @Test
