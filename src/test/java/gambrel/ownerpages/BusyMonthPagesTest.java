@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
+import gambrel.reckoning.Night;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -46,8 +47,39 @@ class BusyMonthPagesTest {
         () -> assertEquals(List.of(), nearlyEmpty(pages)));
   }
 
+  /** French and German need most lines; letter paper has fewest. */
+  @ParameterizedTest(name = "{0} on {2}")
+  @CsvSource({
+    "fr,fr-FR,a4,Cinq chiffres face",
+    "fr,fr-CA,letter,Cinq chiffres face",
+    "de,de-DE,a4,Fünf Zahlen gegenüber",
+    "de,de-DE,letter,Fünf Zahlen gegenüber",
+    "es,es-US,letter,Cinco cifras"
+  })
+  void has_the_five_figures_on_its_first_page(
+      String language, String locale, String paper, String figures) throws IOException {
+    var shop = new BusyShop(folder, 1, false).with(60);
+    shop.instead(
+        "shop.properties",
+        """
+        name=Fold End
+        currency=EUR
+        unit=kg
+        zone=UTC
+        limit.revisions=500
+        allow_mixed_batches=yes
+        language=%s
+        locale=%s
+        paper=%s"""
+            .formatted(language, locale, paper));
+    assertTrue(PrintedPages.of(summary(shop.at(BusyShop.LATER))).get(0).contains(figures));
+  }
+
   private byte[] summary(int bodies, boolean american) {
-    var night = new BusyShop(folder, 1, american).with(bodies).at(BusyShop.LATER);
+    return summary(new BusyShop(folder, 1, american).with(bodies).at(BusyShop.LATER));
+  }
+
+  private static byte[] summary(Night night) {
     return new OwnerDocuments(night.shop().settings())
         .summary(night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH));
   }
