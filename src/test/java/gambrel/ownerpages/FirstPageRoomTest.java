@@ -23,7 +23,7 @@ class FirstPageRoomTest {
     assertEquals(10, shown(11, 50, Paper.A4));
   }
 
-  /** Six lines of 54 letters each: seven fill 42 lines, six the 36 of the shorter sheet. */
+  /** Six lines of 54 letters each: seven are 42 of 44 lines, six 36 of the shorter sheet's 39. */
   @Test
   void are_fewer_where_they_are_long() {
     assertEquals(7, shown(11, 6 * 54 - 1, Paper.A4));
