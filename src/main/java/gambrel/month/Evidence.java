@@ -20,8 +20,8 @@ public sealed interface Evidence {
   record Mass(gambrel.measure.Weight value) implements Evidence {}
 
   /**
-   * A weight apart for each who bears it, in the shop's unit, printed as rail weights are; who has no
-   * body stands not in it.
+   * A weight apart for each who bears it, in the shop's unit, printed as rail weights are; who has
+   * no body stands not in it.
    */
   record Borne(Map<Ownership, gambrel.measure.Weight> weights) implements Evidence {
     /** Copies the weights, in the order of owners. */

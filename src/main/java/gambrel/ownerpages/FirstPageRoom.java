@@ -7,8 +7,8 @@ import java.util.Map;
 
 /**
  * How many findings the first page takes, so that the five figures still stand on it: ten at most,
- * fewer where a language or many words need more lines. Lines are told from letters, by how many fill
- * a line of the longest language.
+ * fewer where a language or many words need more lines. Lines are told from letters, by how many
+ * fill a line of the longest language.
  */
 final class FirstPageRoom {
   private static final int MOST = 10;

@@ -31,6 +31,11 @@ class BusyMonthPagesTest {
   /** Where a text begins: the last two numbers of a text matrix. */
   private static final Pattern TEXT = Pattern.compile("([\\d.]+) ([\\d.]+) Tm");
 
+  private static final String HEADING = "Take-home, % of cold";
+  private static final Pattern BEFORE = Pattern.compile("Twelve months before \\d");
+  private static final Pattern BEFORE_FIRST =
+      Pattern.compile("Trim and [a-z ]+, % of boning room weight Twelve months before \\d");
+
   @TempDir Path folder;
 
   @ParameterizedTest(name = "{0} bodies, American: {1}")
@@ -44,7 +49,8 @@ class BusyMonthPagesTest {
         () -> assertTrue(pages.get(0).contains("What needs a look")),
         () -> assertTrue(pages.get(0).contains("Five figures against last year")),
         () -> assertTrue(String.join("", pages).contains("The year 2026")),
-        () -> assertEquals(List.of(), nearlyEmpty(pages)));
+        () -> assertEquals(List.of(), nearlyEmpty(pages)),
+        () -> assertEquals(List.of(), parted(pages)));
   }
 
   /** French and German need most lines; letter paper has fewest. */
@@ -106,6 +112,14 @@ class BusyMonthPagesTest {
       }
     }
     return outside;
+  }
+
+  /** Pages on which a row for the twelve months before comes first, or under no heading. */
+  private static List<String> parted(List<String> pages) {
+    return pages.stream()
+        .filter(page -> BEFORE.matcher(page).find())
+        .filter(page -> !page.contains(HEADING) || BEFORE_FIRST.matcher(page).find())
+        .toList();
   }
 
   /** Pages but the last with less than a handful of figures on them. */

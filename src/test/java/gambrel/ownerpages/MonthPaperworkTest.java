@@ -8,6 +8,7 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
+import gambrel.render.PrintedPages;
 import gambrel.statement.Fact;
 import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
@@ -15,6 +16,7 @@ import gambrel.statement.SummaryView.BatchRow;
 import gambrel.statement.MoneyChapter.Unpaid;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -80,6 +82,31 @@ class MonthPaperworkTest {
     shop.add("payments.csv", "c-ann,B7,2026-12-01,50.00");
     assertEquals("50.00", summary("2026-07", register).money().unpaidTotal());
     assertEquals("0.00", summary(register, "2026-12-02T02:00:00Z").money().unpaidTotal());
+  }
+
+  /** The day at the head is the last weighing's, whatever is paid later. */
+  @Test
+  void the_page_says_that_payments_are_as_of_the_night_of_printing() {
+    var register =
+        new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
+    shop.add("payments.csv", "c-ann,B7,2026-09-01,110.00");
+    var unpaid = summary(register, "2026-08-30T02:00:00Z");
+    var paid = summary(register, "2026-09-02T02:00:00Z");
+    assertEquals(unpaid.known(), paid.known());
+    assertEquals(1, unpaid.money().unpaid().size());
+    assertEquals(List.of(), paid.money().unpaid());
+    assertTrue(saysOfWhichNight("2026-08-30T02:00:00Z", register), "with a list of unpaid ones");
+    assertTrue(saysOfWhichNight("2026-09-02T02:00:00Z", register), "with sums alone");
+    assertFalse(saysOfWhichNight(NOW, SmallShop.NOTHING_ISSUED));
+  }
+
+  private boolean saysOfWhichNight(String moment, Register register) {
+    var night = shop.at(moment);
+    var pages =
+        PrintedPages.of(
+            new OwnerDocuments(night.shop().settings())
+                .summary(night, register, YearMonth.of(2026, 7)));
+    return String.join(" ", pages).contains("Paid and unpaid are as of the night that printed");
   }
 
   @Test

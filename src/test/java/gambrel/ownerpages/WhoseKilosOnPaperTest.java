@@ -37,7 +37,7 @@ class WhoseKilosOnPaperTest {
     return shop.summary("2026-07", "2026-09-15T02:00:00Z");
   }
 
-  /** Hot, lost on the rail and hanging, boned, home, bone, fat, both of these, lost on the bench. */
+  /** Hot, lost on the rail and hanging, boned, home, bone, fat, both, lost on the bench. */
   @Test
   void are_nowhere_added_up() {
     var printed = numbers(july());

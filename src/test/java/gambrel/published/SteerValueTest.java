@@ -73,8 +73,8 @@ class SteerValueTest {
 
   /**
    * "The Missing $1.60", US Department of Agriculture (beef_us_1000lb_steer_value.txt): 440 lb of
-   * salable meat at about 91 cents, from a carcass of 620 lb that is worth 64.5 cents a pound. Half a
-   * cent on the meat is 440/620 of that on the carcass.
+   * salable meat at about 91 cents, from a carcass of 620 lb that is worth 64.5 cents a pound. Half
+   * a cent on the meat is 440/620 of that on the carcass.
    */
   @Test
   void salableMeatIsWorthWhatTheCarcassIsOnItsWeight() throws RefusedException {
@@ -87,7 +87,7 @@ class SteerValueTest {
         cents.subtract(cents("carcass")).abs().multiply(new BigDecimal("620")).compareTo(left) < 0);
   }
 
-  /** The same: no value is added yet, so nothing is left over the 400 dollars paid, but rounding. */
+  /** The same: no value is added yet, so nothing but rounding is left over the 400 dollars. */
   @Test
   void nothingIsLeftOverWhatTheSteerCost() throws RefusedException {
     var night = steer();
