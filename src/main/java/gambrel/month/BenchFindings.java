@@ -1,6 +1,5 @@
 package gambrel.month;
 
-import gambrel.measure.Weight;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -97,7 +96,7 @@ final class BenchFindings {
             new Evidence.Percent(shift.mean(), 2),
             new Evidence.Percent(shift.before(), 2),
             Evidence.count(chart.baseline()),
-            new Evidence.Mass(Weight.of(costs.weight(shift.subjects(), shift.excess()).abs())),
+            costs.borne(shift.subjects(), shift.excess()),
             new Evidence.Name(String.join(", ", scales))),
         costs.of(shift.subjects(), shift.excess()),
         Sureness.LIKELY);

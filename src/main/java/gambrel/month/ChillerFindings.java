@@ -1,6 +1,5 @@
 package gambrel.month;
 
-import gambrel.measure.Weight;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,7 +30,7 @@ final class ChillerFindings {
             new Evidence.Percent(shift.mean(), 2),
             new Evidence.Percent(shift.before(), 2),
             Evidence.count(days.baseline().size()),
-            new Evidence.Mass(Weight.of(costs.weight(shift.subjects(), shift.excess()).abs()))),
+            costs.borne(shift.subjects(), shift.excess())),
         costs.of(shift.subjects(), shift.excess()),
         Sureness.LIKELY);
   }

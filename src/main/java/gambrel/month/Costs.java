@@ -1,11 +1,15 @@
 package gambrel.month;
 
 import gambrel.measure.Money;
+import gambrel.measure.Weight;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -21,8 +25,26 @@ public final class Costs {
     this.loss = loss;
   }
 
-  /** The weight that some per cent come to on all of {@code points}. */
-  BigFraction weight(Collection<LossChart.Point> points, BigFraction percent) {
+  /** The weight, without its sign, that some per cent come to for each who bears it. */
+  Evidence.Borne borne(Collection<LossChart.Point> points, BigFraction percent) {
+    var weights = new EnumMap<Ownership, Weight>(Ownership.class);
+    byOwner(points)
+        .forEach(
+            (whose, theirs) -> weights.put(whose, Weight.of(weight(theirs, percent).abs())));
+    return new Evidence.Borne(weights);
+  }
+
+  private static Map<Ownership, List<LossChart.Point>> byOwner(
+      Collection<LossChart.Point> points) {
+    return points.stream()
+        .collect(
+            Collectors.groupingBy(
+                p -> Ownership.of(p.account()),
+                () -> new EnumMap<>(Ownership.class),
+                Collectors.toList()));
+  }
+
+  private BigFraction weight(Collection<LossChart.Point> points, BigFraction percent) {
     return points.stream()
         .map(p -> loss.of(p.account().balance()).orElseThrow().whole().fraction())
         .reduce(BigFraction.ZERO, BigFraction::add)
@@ -33,17 +55,19 @@ public final class Costs {
   /** The worth of some per cent by whose bodies they are; nobody where values are missing. */
   List<Evidence.Cost> of(Collection<LossChart.Point> points, BigFraction percent) {
     var costs = new ArrayList<Evidence.Cost>();
-    for (var whose : Ownership.values()) {
-      var theirs = points.stream().filter(p -> Ownership.of(p.account()) == whose).toList();
-      if (!theirs.isEmpty()) {
-        var species = theirs.get(0).account().body().species();
-        records
-            .rail()
-            .of(species, weight(theirs, percent).abs())
-            .ifPresent(money -> costs.add(new Evidence.Cost(whose, money)));
-      }
-    }
+    byOwner(points)
+        .forEach(
+            (whose, theirs) ->
+                records
+                    .rail()
+                    .of(theirs.get(0).account().body().species(), weight(theirs, percent).abs())
+                    .ifPresent(money -> costs.add(new Evidence.Cost(whose, money))));
     return costs;
+  }
+
+  /** Money that is the shop's alone. */
+  public static List<Evidence.Cost> ofShop(Money money) {
+    return List.of(new Evidence.Cost(Ownership.OWN, money));
   }
 
   /** By which findings are put in order: the most that anybody loses. */

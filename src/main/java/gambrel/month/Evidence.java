@@ -5,7 +5,10 @@ import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** One value in a finding's sentence, typed so that the page prints it in its reader's way. */
@@ -15,6 +18,17 @@ public sealed interface Evidence {
 
   /** A weight of the shop's unit, printed as rail weights are. */
   record Mass(gambrel.measure.Weight value) implements Evidence {}
+
+  /**
+   * A weight apart for each who bears it, in the shop's unit, printed as rail weights are; who has
+   * no body stands not in it.
+   */
+  record Borne(Map<Ownership, gambrel.measure.Weight> weights) implements Evidence {
+    /** Copies the weights, in the order of owners. */
+    public Borne {
+      weights = Collections.unmodifiableMap(new TreeMap<>(weights));
+    }
+  }
 
   /** Money. */
   record Cash(gambrel.measure.Money value) implements Evidence {}

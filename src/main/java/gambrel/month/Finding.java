@@ -12,8 +12,8 @@ import java.util.Optional;
  * @param variant which of the kind's sentences says it, such as {@code above}; empty for the only one
  * @param subjects ids of the bodies, scales, batches or statements that it is about
  * @param evidence the values of its sentence, in the sentence's order
- * @param money what it costs, or would bring, in this month at the shop's values; empty where not
- *     known
+ * @param money what it costs, or would bring, in this month at the shop's values, to the one who
+ *     bears most; the evidence says who bears what; empty where not known
  * @param sureness how far to trust it
  */
 public record Finding(

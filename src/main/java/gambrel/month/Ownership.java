@@ -2,6 +2,8 @@ package gambrel.month;
 
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Customer;
+import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -21,6 +23,16 @@ public enum Ownership {
       return CUSTOMERS;
     }
     return owners.size() == 1 ? OWN : SHARED;
+  }
+
+  /** Whose there are among some bodies, in order. */
+  public static List<Ownership> in(Collection<BodyAccount> accounts) {
+    return accounts.stream().map(Ownership::of).distinct().sorted().toList();
+  }
+
+  /** Those of some bodies that are borne so. */
+  public List<BodyAccount> of(Collection<BodyAccount> accounts) {
+    return accounts.stream().filter(a -> of(a) == this).toList();
   }
 
   /** Its name in data files, and the last part of its words' key. */

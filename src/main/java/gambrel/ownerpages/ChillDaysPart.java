@@ -1,7 +1,6 @@
 package gambrel.ownerpages;
 
 import gambrel.measure.Exact;
-import gambrel.measure.Weight;
 import gambrel.month.ChillDays;
 import gambrel.month.Loss;
 import gambrel.month.LossChart;
@@ -14,7 +13,6 @@ import gambrel.wording.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -22,12 +20,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** Chill shrink by day of kill, like with like; bodies chilled for other times are named apart. */
 final class ChillDaysPart {
   private final Wording wording;
-  private final Places places;
   private final List<ChillDays> species;
 
-  ChillDaysPart(MonthRecords records, Wording wording, Places places) {
+  ChillDaysPart(MonthRecords records, Wording wording) {
     this.wording = wording;
-    this.places = places;
     this.species =
         LossChart.of(records, Loss.CHILL).stream()
             .filter(LossChart::hasLimits)
@@ -35,7 +31,10 @@ final class ChillDaysPart {
             .toList();
   }
 
-  /** A column for each species, a row for each day on which one of them was killed. */
+  /**
+   * A column for each species, a row for each day on which one of them was killed: per cent alone,
+   * since the bodies of a day are customers' and the shop's own.
+   */
   ShrinkChapter.Chiller table() {
     var shown = species.stream().filter(days -> !days.baseline().isEmpty()).toList();
     var dates = new TreeSet<LocalDate>();
@@ -64,14 +63,12 @@ final class ChillDaysPart {
   private ShrinkChapter.Cell cell(ChillDays days, LocalDate date) {
     var of = days.month().stream().filter(point -> point.day().equals(date)).toList();
     if (of.isEmpty()) {
-      return new ShrinkChapter.Cell(new Counted("", ""), "", false);
+      return new ShrinkChapter.Cell(new Counted("", ""), false);
     }
     var ratio = Loss.CHILL.of(of.stream().map(LossChart.Point::account).toList());
     var percent = ratio.percent().orElseThrow();
-    var more = ratio.whole().fraction().multiply(percent.subtract(usual(days))).divide(100);
     return new ShrinkChapter.Cell(
         new Counted(two(percent), wording.formats().count(ratio.bodies())),
-        places.hung(Optional.of(Weight.of(more))),
         days.shift().filter(Shift::isMore).filter(s -> !date.isBefore(s.from())).isPresent());
   }
 

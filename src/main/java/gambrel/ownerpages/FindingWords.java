@@ -7,6 +7,7 @@ import gambrel.month.Finding;
 import gambrel.wording.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -46,13 +47,11 @@ final class FindingWords {
 
   /** What it is worth, a line for each who bears it. */
   List<String> worth(Finding finding) {
-    var costs =
-        finding.evidence().stream()
-            .filter(Evidence.Cost.class::isInstance)
-            .map(Evidence.Cost.class::cast)
-            .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
-            .toList();
-    return costs.isEmpty() ? finding.money().map(this::money).stream().toList() : costs;
+    return finding.evidence().stream()
+        .filter(Evidence.Cost.class::isInstance)
+        .map(Evidence.Cost.class::cast)
+        .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
+        .toList();
   }
 
   private String money(Money money) {
@@ -71,6 +70,9 @@ final class FindingWords {
     }
     if (evidence instanceof Evidence.Mass mass) {
       return places.inProse(mass.value());
+    }
+    if (evidence instanceof Evidence.Borne borne) {
+      return borne(borne);
     }
     if (evidence instanceof Evidence.Cash cash) {
       return money(cash.value());
@@ -101,6 +103,18 @@ final class FindingWords {
           .collect(Collectors.joining(", "));
     }
     return ((Evidence.Name) evidence).value();
+  }
+
+  /** A weight for each who bears it, the last one after an "and". */
+  private String borne(Evidence.Borne borne) {
+    var parts = new ArrayDeque<String>();
+    borne
+        .weights()
+        .forEach(
+            (whose, weight) ->
+                parts.add(wording.say("borne." + whose.id(), places.inProse(weight))));
+    String last = parts.removeLast();
+    return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
   }
 
   private String bodies(List<String> ids) {

@@ -25,8 +25,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes. */
 final class FirstPart {
-  private static final int MOST_FINDINGS = 10;
-
   private final MonthRecords records;
   private final Wording wording;
   private final FindingWords words;
@@ -39,10 +37,14 @@ final class FirstPart {
 
   FirstPage page() {
     var findings = Findings.of(records);
-    int more = findings.size() - MOST_FINDINGS;
+    var rows =
+        FirstPageRoom.fitting(
+            findings.stream().map(this::row).toList(),
+            records.night().shop().settings().paper());
+    int more = findings.size() - rows.size();
     return new FirstPage(
         counted(),
-        findings.stream().limit(MOST_FINDINGS).map(this::row).toList(),
+        rows,
         findings.isEmpty() ? none() : "",
         more > 0 ? wording.count("first.more", more, wording.formats().count(more)) : "",
         wording.formats().month(records.month()),

@@ -13,7 +13,7 @@ final class ShrinkChapterPart {
   private ShrinkChapterPart() {}
 
   static ShrinkChapter chapter(MonthRecords records, Wording wording, Places places) {
-    var days = new ChillDaysPart(records, wording, places);
+    var days = new ChillDaysPart(records, wording);
     var notes = new ArrayList<>(new ChartPart(records, wording).few());
     notes.addAll(days.notes());
     return new ShrinkChapter(

@@ -29,12 +29,18 @@ final class StoryPart {
   List<String> sentences() {
     var sentences = new ArrayList<String>();
     sentences.add(killed());
-    cut().ifPresent(sentences::add);
-    whole().ifPresent(sentences::add);
-    for (var ownership : Ownership.values()) {
+    var owners = Ownership.in(month.bodies());
+    for (var ownership : owners) {
+      var weights = weights(ownership);
+      if (!weights.isEmpty()) {
+        String text = String.join(" ", weights);
+        sentences.add(
+            owners.size() == 1
+                ? text
+                : wording.say("summary.of", wording.say("summary." + ownership.id()), text));
+      }
       lost(ownership).ifPresent(sentences::add);
     }
-    left().ifPresent(sentences::add);
     waits(State.OPEN, "summary.open").ifPresent(sentences::add);
     sentences.add(
         waits(State.HELD, "summary.held").orElseGet(() -> wording.say("summary.held.none")));
@@ -64,8 +70,15 @@ final class StoryPart {
         : wording.say("summary.number.head", species, count(bodies.size()), count(head));
   }
 
-  private Optional<String> cut() {
-    var cut = month.cut();
+  /** What was cut, left whole and thrown away of somebody's bodies. */
+  private List<String> weights(Ownership ownership) {
+    return Stream.of(cut(ownership), whole(ownership), left(ownership))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<String> cut(Ownership ownership) {
+    var cut = ownership.of(month.cut());
     var home = BodyFigures.TAKE_HOME_OF_BONING.of(cut);
     if (!home.isKnown()) {
       return Optional.empty();
@@ -85,8 +98,8 @@ final class StoryPart {
             : sentence + " " + wording.count("summary.cut.unweighed", more, count(more)));
   }
 
-  private Optional<String> whole() {
-    var whole = month.whole();
+  private Optional<String> whole(Ownership ownership) {
+    var whole = ownership.of(month.whole());
     var weight =
         Weight.sum(
             whole.stream()
@@ -103,7 +116,7 @@ final class StoryPart {
   }
 
   private Optional<String> lost(Ownership ownership) {
-    var killed = of(month.killed(), ownership);
+    var killed = ownership.of(month.killed());
     var parts = new ArrayList<String>();
     var chill = BodyFigures.CHILL.of(killed);
     if (chill.isKnown()) {
@@ -113,7 +126,7 @@ final class StoryPart {
     if (ageing.isKnown()) {
       parts.add(wording.say("summary.lost.ageing", places.inProse(ageing.part())));
     }
-    var bench = BodyFigures.BENCH.of(of(month.cut(), ownership));
+    var bench = BodyFigures.BENCH.of(ownership.of(month.cut()));
     if (bench.isKnown()) {
       parts.add(wording.say("summary.lost.bench", places.inProse(bench.part())));
     }
@@ -126,10 +139,10 @@ final class StoryPart {
                 String.join(", ", parts)));
   }
 
-  private Optional<String> left() {
+  private Optional<String> left(Ownership ownership) {
     var left =
         Weight.sum(
-            month.cut().stream()
+            ownership.of(month.cut()).stream()
                 .flatMap(a -> a.balance().outputs().stream())
                 .flatMap(o -> Stream.of(o.bone(), o.fat(), o.waste()).flatMap(Optional::stream))
                 .toList());
@@ -143,10 +156,6 @@ final class StoryPart {
     return number == 0
         ? Optional.empty()
         : Optional.of(wording.count(key, number, count(number)));
-  }
-
-  private static List<BodyAccount> of(List<BodyAccount> accounts, Ownership ownership) {
-    return accounts.stream().filter(a -> Ownership.of(a) == ownership).toList();
   }
 
   private String count(long number) {

@@ -5,12 +5,10 @@ import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
-import gambrel.statement.Fact;
 import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
 import gambrel.wording.Wording;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Puts together the owner's month from its parts. */
@@ -52,7 +50,7 @@ public final class SummaryComposer {
         new PacePart(records, wording).chapter(),
         new ValuePart(records, wording).chapter(),
         new BatchPart(month, wording).rows(),
-        money(records, totals(new TotalsPart(month, wording, places), money), money, wording),
+        money(records, new TotalsPart(month, wording, places), money, wording),
         new YearPart(records, wording, places).chapter(),
         list.rows(),
         list.more(),
@@ -77,7 +75,7 @@ public final class SummaryComposer {
   }
 
   private static MoneyChapter money(
-      MonthRecords records, List<Fact> totals, MoneyPart money, Wording wording) {
+      MonthRecords records, TotalsPart weights, MoneyPart money, Wording wording) {
     var income = new IncomePart(records, wording);
     var stock = new StockPart(records, wording);
     return new MoneyChapter(
@@ -86,13 +84,8 @@ public final class SummaryComposer {
         stock.bodies(),
         money.unpaid(),
         money.unpaidTotal(),
-        totals,
+        weights.weights(),
+        money.totals(),
         new MoneyChapter.Remarks(income.remarks(), stock.remarks()));
-  }
-
-  private static List<Fact> totals(TotalsPart weights, MoneyPart money) {
-    var facts = new ArrayList<>(weights.weights());
-    facts.addAll(money.totals());
-    return facts;
   }
 }

@@ -76,12 +76,21 @@ final class YearPart {
     return new YearChapter.Row(
         month,
         wording.formats().count(killed.size()),
-        wording.formats().bareWeight(Weight.sum(hot), places.hung()),
+        mean(hot),
         percent(Loss.CHILL.of(killed)),
         percent(Loss.AGEING.of(killed)),
         wording.formats().count(cut.size()),
         percent(Loss.BENCH.of(cut)),
         percent(BodyFigures.TAKE_HOME.of(cut)));
+  }
+
+  /** A body's, since a sum would add customers' and the shop's own. */
+  private String mean(List<Weight> hot) {
+    return hot.isEmpty()
+        ? ""
+        : wording.formats()
+            .bareWeight(
+                Weight.of(Weight.sum(hot).fraction().divide(hot.size())), places.hung());
   }
 
   private static Stream<Weight> hot(BodyBalance balance) {

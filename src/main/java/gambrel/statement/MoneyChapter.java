@@ -10,7 +10,8 @@ import java.util.List;
  * @param stock the shop's own bodies of the month, least margin first
  * @param unpaid statements not paid in full, oldest first
  * @param unpaidTotal their sum
- * @param totals of the month
+ * @param weights of the month in sum
+ * @param totals of the month's statements
  * @param remarks how to read it
  */
 public record MoneyChapter(
@@ -19,6 +20,7 @@ public record MoneyChapter(
     List<Stock> stock,
     List<Unpaid> unpaid,
     String unpaidTotal,
+    Weights weights,
     List<Fact> totals,
     Remarks remarks) {
   /** Copies the lists. */
@@ -28,6 +30,33 @@ public record MoneyChapter(
     stock = List.copyOf(stock);
     unpaid = List.copyOf(unpaid);
     totals = List.copyOf(totals);
+  }
+
+  /**
+   * The weights of the month in sum: of customers, the shop and shared bodies apart.
+   *
+   * @param owners whose, a column each
+   * @param rows a weight or a number of bodies each
+   */
+  public record Weights(List<String> owners, List<Sums> rows) {
+    /** Copies the lists. */
+    public Weights {
+      owners = List.copyOf(owners);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One sum.
+   *
+   * @param label of what
+   * @param sums with their unit, an owner each; empty for nothing
+   */
+  public record Sums(String label, List<String> sums) {
+    /** Copies the sums. */
+    public Sums {
+      sums = List.copyOf(sums);
+    }
   }
 
   /**

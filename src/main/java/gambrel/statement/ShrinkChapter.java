@@ -111,8 +111,7 @@ public record ShrinkChapter(
    * What a species lost that was killed on a day.
    *
    * @param percent lost, % of hot
-   * @param more weight more than usual; less has a minus
    * @param marked whether it belongs to a finding
    */
-  public record Cell(Counted percent, String more, boolean marked) {}
+  public record Cell(Counted percent, boolean marked) {}
 }

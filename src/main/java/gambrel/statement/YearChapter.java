@@ -32,7 +32,7 @@ public record YearChapter(String title, List<Group> groups) {
    *
    * @param month its name
    * @param killed bodies killed
-   * @param hot their hot weight
+   * @param hot mean hot weight of a body
    * @param chill lost in the chiller, % of hot
    * @param ageing lost while hanging, % of cold
    * @param cut bodies cut

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
+import gambrel.reckoning.Night;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -30,6 +31,11 @@ class BusyMonthPagesTest {
   /** Where a text begins: the last two numbers of a text matrix. */
   private static final Pattern TEXT = Pattern.compile("([\\d.]+) ([\\d.]+) Tm");
 
+  private static final String HEADING = "Take-home, % of cold";
+  private static final Pattern BEFORE = Pattern.compile("Twelve months before \\d");
+  private static final Pattern BEFORE_FIRST =
+      Pattern.compile("Trim and [a-z ]+, % of boning room weight Twelve months before \\d");
+
   @TempDir Path folder;
 
   @ParameterizedTest(name = "{0} bodies, American: {1}")
@@ -43,11 +49,43 @@ class BusyMonthPagesTest {
         () -> assertTrue(pages.get(0).contains("What needs a look")),
         () -> assertTrue(pages.get(0).contains("Five figures against last year")),
         () -> assertTrue(String.join("", pages).contains("The year 2026")),
-        () -> assertEquals(List.of(), nearlyEmpty(pages)));
+        () -> assertEquals(List.of(), nearlyEmpty(pages)),
+        () -> assertEquals(List.of(), parted(pages)));
+  }
+
+  /** French and German need most lines; letter paper has fewest. */
+  @ParameterizedTest(name = "{0} on {2}")
+  @CsvSource({
+    "fr,fr-FR,a4,Cinq chiffres face",
+    "fr,fr-CA,letter,Cinq chiffres face",
+    "de,de-DE,a4,Fünf Zahlen gegenüber",
+    "de,de-DE,letter,Fünf Zahlen gegenüber",
+    "es,es-US,letter,Cinco cifras"
+  })
+  void has_the_five_figures_on_its_first_page(
+      String language, String locale, String paper, String figures) throws IOException {
+    var shop = new BusyShop(folder, 1, false).with(60);
+    shop.instead(
+        "shop.properties",
+        """
+        name=Fold End
+        currency=EUR
+        unit=kg
+        zone=UTC
+        limit.revisions=500
+        allow_mixed_batches=yes
+        language=%s
+        locale=%s
+        paper=%s"""
+            .formatted(language, locale, paper));
+    assertTrue(PrintedPages.of(summary(shop.at(BusyShop.LATER))).get(0).contains(figures));
   }
 
   private byte[] summary(int bodies, boolean american) {
-    var night = new BusyShop(folder, 1, american).with(bodies).at(BusyShop.LATER);
+    return summary(new BusyShop(folder, 1, american).with(bodies).at(BusyShop.LATER));
+  }
+
+  private static byte[] summary(Night night) {
     return new OwnerDocuments(night.shop().settings())
         .summary(night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH));
   }
@@ -74,6 +112,14 @@ class BusyMonthPagesTest {
       }
     }
     return outside;
+  }
+
+  /** Pages on which a row for the twelve months before comes first, or under no heading. */
+  private static List<String> parted(List<String> pages) {
+    return pages.stream()
+        .filter(page -> BEFORE.matcher(page).find())
+        .filter(page -> !page.contains(HEADING) || BEFORE_FIRST.matcher(page).find())
+        .toList();
   }
 
   /** Pages but the last with less than a handful of figures on them. */

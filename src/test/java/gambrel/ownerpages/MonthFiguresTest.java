@@ -179,7 +179,7 @@ class MonthFiguresTest {
             month.shrink().size(),
             month.yields().groups().size(),
             month.batches().size(),
-            month.money().totals().size(),
+            month.money().weights().rows().size() + month.money().totals().size(),
             month.bodies().size()));
   }
 

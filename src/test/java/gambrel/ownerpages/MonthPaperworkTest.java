@@ -8,12 +8,15 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
+import gambrel.render.PrintedPages;
 import gambrel.statement.Fact;
+import gambrel.statement.MoneyChapter;
 import gambrel.statement.SummaryView;
 import gambrel.statement.SummaryView.BatchRow;
 import gambrel.statement.MoneyChapter.Unpaid;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -81,6 +84,31 @@ class MonthPaperworkTest {
     assertEquals("0.00", summary(register, "2026-12-02T02:00:00Z").money().unpaidTotal());
   }
 
+  /** The day at the head is the last weighing's, whatever is paid later. */
+  @Test
+  void the_page_says_that_payments_are_as_of_the_night_of_printing() {
+    var register =
+        new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
+    shop.add("payments.csv", "c-ann,B7,2026-09-01,110.00");
+    var unpaid = summary(register, "2026-08-30T02:00:00Z");
+    var paid = summary(register, "2026-09-02T02:00:00Z");
+    assertEquals(unpaid.known(), paid.known());
+    assertEquals(1, unpaid.money().unpaid().size());
+    assertEquals(List.of(), paid.money().unpaid());
+    assertTrue(saysOfWhichNight("2026-08-30T02:00:00Z", register), "with a list of unpaid ones");
+    assertTrue(saysOfWhichNight("2026-09-02T02:00:00Z", register), "with sums alone");
+    assertFalse(saysOfWhichNight(NOW, SmallShop.NOTHING_ISSUED));
+  }
+
+  private boolean saysOfWhichNight(String moment, Register register) {
+    var night = shop.at(moment);
+    var pages =
+        PrintedPages.of(
+            new OwnerDocuments(night.shop().settings())
+                .summary(night, register, YearMonth.of(2026, 7)));
+    return String.join(" ", pages).contains("Paid and unpaid are as of the night that printed");
+  }
+
   @Test
   void only_the_latest_revision_is_owed_but_since_the_first() {
     var register =
@@ -110,16 +138,21 @@ class MonthPaperworkTest {
 
   @Test
   void weights_of_a_month_add_up_what_belongs_to_it() {
-    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).money().totals();
+    var july = summary("2026-07", SmallShop.NOTHING_ISSUED).money().weights();
+    assertEquals(List.of("Customers' bodies"), july.owners());
     assertEquals(
         List.of(
-            new Fact("Bodies killed", "2"),
-            new Fact("On the rail, hot", "408.0\u00a0kg"),
-            new Fact("Bodies cut", "1"),
-            new Fact("Into the boning room", "200.0\u00a0kg"),
-            new Fact("Take-home", "156.0\u00a0kg"),
-            new Fact("Bone, not taken home", "40.0\u00a0kg")),
-        july);
+            sum("Bodies killed", "2"),
+            sum("On the rail, hot", "408.0\u00a0kg"),
+            sum("Bodies cut", "1"),
+            sum("Into the boning room", "200.0\u00a0kg"),
+            sum("Take-home", "156.0\u00a0kg"),
+            sum("Bone, not taken home", "40.0\u00a0kg")),
+        july.rows());
+  }
+
+  private static MoneyChapter.Sums sum(String label, String sum) {
+    return new MoneyChapter.Sums(label, List.of(sum));
   }
 
   @Test

@@ -74,7 +74,21 @@ final class SampleChapters {
         List.of(W.say("month.value.missing", "Flank steak, Thick skirt")));
   }
 
-  static MoneyChapter money(List<Fact> totals) {
+  static MoneyChapter.Weights weights(int bodies) {
+    return new MoneyChapter.Weights(
+        List.of(W.say("summary.customers"), W.say("summary.own"), W.say("summary.shared")),
+        List.of(
+            sums("summary.total.killed", "" + (bodies - 2), "1", "1"),
+            sums("summary.total.boning", "2,914.6 kg", "271.5 kg", "248.0 kg"),
+            sums("summary.total.take_home", "1,994.32 kg", "190.04 kg", "171.12 kg"),
+            sums("summary.total.waste", "1.20 kg", "", "")));
+  }
+
+  private static MoneyChapter.Sums sums(String key, String... sums) {
+    return new MoneyChapter.Sums(W.say(key), List.of(sums));
+  }
+
+  static MoneyChapter money(MoneyChapter.Weights weights, List<Fact> totals) {
     return new MoneyChapter(
         List.of(
             new MoneyChapter.Income(
@@ -102,6 +116,7 @@ final class SampleChapters {
             new MoneyChapter.Unpaid("6 March 2026", "Muirne Ó Cathasaigh", "L-0102", "141.90"),
             new MoneyChapter.Unpaid("28 March 2026", "Aroha Ngātuere", "B-0341", "399.04")),
         "540.94",
+        weights,
         totals,
         new MoneyChapter.Remarks(
             List.of(W.say("month.income.read")), List.of(W.say("month.stock.read"))));
@@ -126,6 +141,7 @@ final class SampleChapters {
         List.of(),
         List.of(),
         "",
+        new MoneyChapter.Weights(List.of(), List.of()),
         List.of(),
         new MoneyChapter.Remarks(List.of(), List.of()));
   }

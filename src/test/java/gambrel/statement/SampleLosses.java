@@ -86,10 +86,10 @@ final class SampleLosses {
                 new ShrinkChapter.Day(
                     "4 Mar",
                     List.of(
-                        new ShrinkChapter.Cell(new Counted("2.05", "4"), "\u22120.6", false))),
+                        new ShrinkChapter.Cell(new Counted("2.05", "4"), false))),
                 new ShrinkChapter.Day(
                     "18 Mar",
-                    List.of(new ShrinkChapter.Cell(new Counted("3.41", "5"), "24.1", true))))),
+                    List.of(new ShrinkChapter.Cell(new Counted("3.41", "5"), true))))),
         List.of(W.say("shrink.hours", "Beef", "18", "30")),
         List.of(new Fact(W.say("weights.live"), W.say("weights.of", "11", "14"))));
   }

@@ -47,10 +47,8 @@ final class SampleMonth {
             new SummaryView.BatchRow(
                 "H-3", "Ham, in cure", "15.60", "1.20", "", "", "", "open, due 10 April")),
         SampleChapters.money(
+        SampleChapters.weights(bodies),
         List.of(
-            new Fact(W.say("summary.total.killed"), "" + bodies),
-            new Fact(W.say("summary.total.boning"), "2,914.6 kg"),
-            new Fact(W.say("summary.total.take_home"), "1,994.32 kg"),
             new Fact(W.say("summary.total.charges"), "$4,310.20"),
             new Fact(W.say("summary.total.tax"), "$431.02"),
             new Fact(W.say("summary.total.paid"), "$4,200.28"),

@@ -2,6 +2,7 @@ package gambrel.month.money;
 
 import gambrel.measure.Exact;
 import gambrel.measure.Money;
+import gambrel.month.Costs;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
@@ -42,7 +43,7 @@ public final class MoneyFindings {
     var total = late.stream().map(Debt::due).reduce(Money.ZERO, Money::plus);
     var customer = records.night().shop().customer(oldest.statement().customer()).name();
     return Optional.of(
-        new Finding(
+        Costs.finding(
             FindingKind.UNPAID,
             late.size() == 1 ? "one" : "many",
             late.stream().map(debt -> debt.statement().body()).distinct().toList(),
@@ -53,7 +54,7 @@ public final class MoneyFindings {
                 new Evidence.Name(customer),
                 new Evidence.Day(oldest.since()),
                 new Evidence.Cash(oldest.due())),
-            Optional.of(total),
+            Costs.ofShop(total),
             Sureness.CERTAIN));
   }
 
@@ -76,7 +77,7 @@ public final class MoneyFindings {
     var income = Income.of(change.species(), bodies);
     var before = Income.of(change.species(), Settled.of(records.baseline().cut()));
     var less = Exact.ofStatistic(-change.difference().mean());
-    return new Finding(
+    return Costs.finding(
         FindingKind.CHARGES,
         "",
         ids(bodies),
@@ -86,7 +87,7 @@ public final class MoneyFindings {
             rate(before.minorAUnit().orElseThrow()),
             Evidence.count(change.difference().bodies()),
             Evidence.count(change.difference().others())),
-        Optional.of(new Money(Exact.units(less.multiply(income.weight()), 0))),
+        Costs.ofShop(new Money(Exact.units(less.multiply(income.weight()), 0))),
         Sureness.LIKELY);
   }
 
@@ -102,7 +103,7 @@ public final class MoneyFindings {
         losing.stream().map(s -> s.margin().orElseThrow()).reduce(Money.ZERO, Money::plus);
     var accounts = losing.stream().map(OwnStock::account).toList();
     return Optional.of(
-        new Finding(
+        Costs.finding(
             FindingKind.STOCK,
             losing.size() == 1 ? "loss.one" : "loss.many",
             ids(accounts),
@@ -110,7 +111,7 @@ public final class MoneyFindings {
                 Evidence.count(losing.size()),
                 new Evidence.Bodies(ids(accounts)),
                 new Evidence.Cash(Money.ZERO.minus(lost))),
-            Optional.of(Money.ZERO.minus(lost)),
+            Costs.ofShop(Money.ZERO.minus(lost)),
             Sureness.CERTAIN));
   }
 
@@ -138,7 +139,7 @@ public final class MoneyFindings {
             .map(cold -> cold.fraction().multiply(less))
             .reduce(BigFraction.ZERO, BigFraction::add);
     return Optional.of(
-        new Finding(
+        Costs.finding(
             FindingKind.STOCK,
             "supplier",
             ids(bought.stream().map(OwnStock::account).toList()),
@@ -148,7 +149,7 @@ public final class MoneyFindings {
                 rate(less),
                 Evidence.count(difference.bodies()),
                 Evidence.count(difference.others())),
-            Optional.of(new Money(Exact.units(missed, 0))),
+            Costs.ofShop(new Money(Exact.units(missed, 0))),
             Sureness.LIKELY));
   }
 

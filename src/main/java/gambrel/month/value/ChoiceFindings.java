@@ -1,6 +1,7 @@
 package gambrel.month.value;
 
 import gambrel.measure.Money;
+import gambrel.month.Costs;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
@@ -60,7 +61,7 @@ public final class ChoiceFindings {
             .map(cut -> cut.base().fraction().multiply(less))
             .reduce(BigFraction.ZERO, BigFraction::add);
     return Optional.of(
-        new Finding(
+        Costs.finding(
             FindingKind.CUT_CHOICE,
             choice.perPiece() ? "piece" : "body",
             cuts.stream().map(cut -> cut.account().body().id()).sorted().toList(),
@@ -72,7 +73,7 @@ public final class ChoiceFindings {
                 Evidence.count(difference.others()),
                 Evidence.count(difference.bodies()),
                 Evidence.count(cuts.size())),
-            Optional.of(Money.of(missed, records.night().shop().settings().currency())),
+            Costs.ofShop(Money.of(missed, records.night().shop().settings().currency())),
             Sureness.LIKELY));
   }
 

@@ -1,0 +1,81 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.cuts.Species;
+import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.month.Evidence;
+import gambrel.month.Finding;
+import gambrel.month.FindingKind;
+import gambrel.month.Ownership;
+import gambrel.month.Sureness;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("A finding in words")
+class FindingWordsTest {
+  @TempDir private Path folder;
+  private FindingWords words;
+
+  @BeforeEach
+  void rail_scale_of_a_tenth() {
+    var wording = SmallShop.wording(new SmallShop(folder).at("2026-07-01T02:00:00Z"));
+    words = new FindingWords(wording, new Places(wording.formats(), WeightUnit.KG, 1, 2, 1));
+  }
+
+  @Test
+  void gives_customers_kilos_and_the_shops_own_one_beside_the_other() {
+    assertEquals(
+        "From 9 March 2026 on, 8 beef bodies lost 3.00% in the chiller, against 2.00% of like"
+            + " bodies in the twelve months before (40 bodies). More than usual: 3.2\u00a0kg on"
+            + " customers' bodies and 1.1\u00a0kg on the shop's own.",
+        seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200)));
+  }
+
+  @Test
+  void leaves_out_who_has_no_body() {
+    String seen = seen(Map.of(Ownership.OWN, 1_100));
+    assertEquals(
+        "More than usual: 1.1\u00a0kg on the shop's own.", seen.substring(seen.indexOf("More")));
+  }
+
+  @Test
+  void names_all_three() {
+    String seen =
+        seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200, Ownership.SHARED, 500));
+    assertEquals(
+        "More than usual: 3.2\u00a0kg on customers' bodies, 1.1\u00a0kg on the shop's own and"
+            + " 0.5\u00a0kg on shared bodies.",
+        seen.substring(seen.indexOf("More")));
+  }
+
+  private String seen(Map<Ownership, Integer> grams) {
+    var weights = new EnumMap<Ownership, Weight>(Ownership.class);
+    grams.forEach((whose, weight) -> weights.put(whose, Weight.ofThousandths(weight)));
+    return words.seen(
+        new Finding(
+            FindingKind.CHILLER,
+            "",
+            List.of(),
+            List.of(
+                new Evidence.Day(LocalDate.of(2026, 3, 9)),
+                Evidence.count(8),
+                new Evidence.Kind(Species.BEEF),
+                new Evidence.Percent(BigFraction.of(3), 2),
+                new Evidence.Percent(BigFraction.of(2), 2),
+                Evidence.count(40),
+                new Evidence.Borne(weights)),
+            Optional.empty(),
+            Sureness.LIKELY));
+  }
+}
