@@ -85,6 +85,11 @@ public record FurtherDay(
     return loss().map(range -> range.map(percent -> cold.multiply(percent).divide(100)));
   }
 
+  /** What that weight is worth on the rail, money in the major unit; empty where values are missing. */
+  public Optional<Range> weightWorth() {
+    return worth.flatMap(rate -> weight().map(range -> range.map(rate::multiply)));
+  }
+
   /** Lost by the middle of the days hung, % of cold, on the line. */
   public Optional<BigFraction> before() {
     double days = sample.days().median().doubleValue();
