@@ -130,6 +130,28 @@ public record BodyBalance(
                 firstCut().map(cut -> Math.toIntExact(ChronoUnit.DAYS.between(killed, cut))));
   }
 
+  /**
+   * The same body, weighed the same, had it hung a day longer: killed the day before, so that nothing
+   * of what was done in the boning room moves. Empty where its days are not known.
+   */
+  public Optional<BodyBalance> hungADayLonger() {
+    return daysHung()
+        .map(days -> body().withKilled(body().killed().orElseThrow().minusDays(1)))
+        .map(earlier -> new BodyWeighings(earlier, weighings.tree(), weighings.all()))
+        .map(
+            own ->
+                new BodyBalance(
+                    own,
+                    rail,
+                    trim,
+                    boning,
+                    boningWeighings,
+                    fromBlock,
+                    outputs,
+                    pieces,
+                    batches));
+  }
+
   /** Hours from the last hot to the last cold weighing. */
   public Optional<BigFraction> hoursChilled() {
     var hot = last(Step.HOT);

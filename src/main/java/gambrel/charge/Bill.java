@@ -66,6 +66,14 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
         .reduce(Money.ZERO, Money::plus);
   }
 
+  /** All customers' charges without tax. */
+  public Money net() {
+    return lines.stream()
+        .flatMap(line -> line.parts().values().stream())
+        .map(Part::net)
+        .reduce(Money.ZERO, Money::plus);
+  }
+
   /** A customer's tax. */
   public Money tax(String customer) {
     return linesOf(customer).stream()

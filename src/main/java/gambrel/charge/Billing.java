@@ -31,8 +31,24 @@ public final class Billing {
 
   /** The bill; nothing for a body that is the shop's alone. */
   public Bill bill(BodyBalance balance) {
+    return bill(balance, date(balance));
+  }
+
+  /**
+   * What one day more on the rail adds to the customers' charges, without tax, at the prices of a day
+   * and with its weights as they are. Empty where the days hung, or what a day costs, are not known.
+   */
+  public Optional<Money> furtherDay(BodyBalance balance, LocalDate prices) {
+    var now = bill(balance, Optional.of(prices));
+    return balance
+        .hungADayLonger()
+        .map(longer -> bill(longer, Optional.of(prices)))
+        .filter(b -> b.unknown().stream().noneMatch(c -> c.basis() == Charge.Basis.DAY))
+        .map(bill -> bill.net().minus(now.net()));
+  }
+
+  private Bill bill(BodyBalance balance, Optional<LocalDate> date) {
     var owners = balance.body().owners();
-    var date = date(balance);
     if (owners.keySet().equals(Set.of(Customer.SHOP))) {
       return Bill.NONE;
     }

@@ -28,6 +28,7 @@ final class ShrinkMonthFigures {
     for (var hanging : Hanging.of(records)) {
       figures.addAll(hanging(hanging));
     }
+    figures.addAll(FurtherDayFigures.of(records));
     for (var weight : Completeness.of(records)) {
       figures.add(known(weight));
     }

@@ -1,11 +1,8 @@
 package gambrel.ownerpages;
 
-import gambrel.measure.Exact;
-import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.month.Hanging;
 import gambrel.month.MonthRecords;
-import gambrel.shop.Charge;
 import gambrel.statement.ShrinkChapter;
 import gambrel.statement.SummaryView.Counted;
 import gambrel.wording.Wording;
@@ -13,7 +10,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 
-/** What a day on the rail costs, and what is charged for it. */
+/** What a day on the rail costs. */
 final class HangingPart {
   private static final int DECIMALS = 2;
 
@@ -47,27 +44,12 @@ final class HangingPart {
             .rail()
             .of(hanging.species(), weight)
             .map(wording.formats()::bareMoney)
-            .orElse(""),
-        charged(hanging));
+            .orElse(""));
   }
 
   private String percent(double value) {
     return wording
         .formats()
         .number(BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP));
-  }
-
-  /** The charge a day in force on the month's last day; of several the last that names no body. */
-  private String charged(Hanging hanging) {
-    var day = records.baseline().lastDay();
-    var currency = records.night().shop().settings().currency();
-    return records.night().shop().charges().stream()
-        .filter(c -> c.basis() == Charge.Basis.DAY && c.body().isEmpty())
-        .filter(c -> c.species().isEmpty() || c.species().equals(hanging.species().id()))
-        .filter(c -> c.from().filter(from -> from.isAfter(day)).isEmpty())
-        .filter(c -> c.to().filter(to -> to.isBefore(day)).isEmpty())
-        .reduce((first, last) -> last)
-        .map(c -> wording.formats().bareMoney(Money.of(Exact.fraction(c.price()), currency)))
-        .orElse("");
   }
 }

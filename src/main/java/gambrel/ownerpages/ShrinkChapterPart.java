@@ -19,6 +19,7 @@ final class ShrinkChapterPart {
     return new ShrinkChapter(
         new ShrinkPart(records, wording, places).groups(),
         new HangingPart(records, wording).rows(),
+        new FurtherDayPart(records, wording).groups(),
         days.table(),
         notes,
         weights(records, wording));

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param groups losses by who bears them
  * @param hanging what a day on the rail costs, a species each
+ * @param further what one day more costs and brings, by whose bodies they are
  * @param chiller chill shrink by day
  * @param notes what could not be charted or compared
  * @param weights how many bodies have which weight
@@ -15,6 +16,7 @@ import java.util.List;
 public record ShrinkChapter(
     List<Group> groups,
     List<Hanging> hanging,
+    List<Further> further,
     Chiller chiller,
     List<String> notes,
     List<Fact> weights) {
@@ -22,6 +24,7 @@ public record ShrinkChapter(
   public ShrinkChapter {
     groups = List.copyOf(groups);
     hanging = List.copyOf(hanging);
+    further = List.copyOf(further);
     notes = List.copyOf(notes);
     weights = List.copyOf(weights);
   }
@@ -61,7 +64,6 @@ public record ShrinkChapter(
    * @param between between which that surely lies
    * @param weight a day for a body of middle weight
    * @param money the same, or empty
-   * @param charged what is charged a day, or empty
    */
   public record Hanging(
       String species,
@@ -69,8 +71,48 @@ public record ShrinkChapter(
       Counted percent,
       String between,
       String weight,
-      String money,
-      String charged) {}
+      String money) {}
+
+  /**
+   * What one day more costs and brings on the bodies of one owner.
+   *
+   * @param title whose
+   * @param heads of the figures' columns
+   * @param rows a species each
+   * @param notes what could not be told, and how sure the rest is
+   */
+  public record Further(
+      String title, List<Ranged> heads, List<FurtherRow> rows, List<String> notes) {
+    /** Copies the lists. */
+    public Further {
+      heads = List.copyOf(heads);
+      rows = List.copyOf(rows);
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /**
+   * The same of a species.
+   *
+   * @param species its name
+   * @param bodies how many
+   * @param days the middle of the days that they hung
+   * @param figures a column each, empty where not known
+   */
+  public record FurtherRow(String species, String bodies, String days, List<Ranged> figures) {
+    /** Copies the figures. */
+    public FurtherRow {
+      figures = List.copyOf(figures);
+    }
+  }
+
+  /**
+   * A figure, or the head of its column.
+   *
+   * @param text the figure, or empty
+   * @param between between what it lies, or empty
+   */
+  public record Ranged(String text, String between) {}
 
   /**
    * Chill shrink day by day, of bodies chilled for about as long.

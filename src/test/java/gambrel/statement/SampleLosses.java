@@ -77,7 +77,8 @@ final class SampleLosses {
                         "Lamb", "2.7", "", new Counted("1.9", "2"), NONE, "")))),
         List.of(
             new ShrinkChapter.Hanging(
-                "Beef", "10 to 16", new Counted("0.14", "61"), "0.11 to 0.17", "0.41", "5.29", "3.00")),
+                "Beef", "10 to 16", new Counted("0.14", "61"), "0.11 to 0.17", "0.41", "5.29")),
+        List.of(further()),
         new ShrinkChapter.Chiller(
             List.of(
                 new ShrinkChapter.Kind(
@@ -92,6 +93,29 @@ final class SampleLosses {
                     List.of(new ShrinkChapter.Cell(new Counted("3.41", "5"), true))))),
         List.of(W.say("shrink.hours", "Beef", "18", "30")),
         List.of(new Fact(W.say("weights.live"), W.say("weights.of", "11", "14"))));
+  }
+
+  private static ShrinkChapter.Further further() {
+    String between = W.say("surely_between");
+    var none = new ShrinkChapter.Ranged("", "");
+    return new ShrinkChapter.Further(
+        W.say("summary.customers"),
+        List.of(
+            new ShrinkChapter.Ranged(W.say("further.lost", "kg"), between),
+            new ShrinkChapter.Ranged(W.say("further.worth", "EUR"), between),
+            new ShrinkChapter.Ranged(W.say("further.charged", "EUR"), W.say("further.middle"))),
+        List.of(
+            new ShrinkChapter.FurtherRow(
+                "Beef",
+                "48",
+                "12",
+                List.of(
+                    new ShrinkChapter.Ranged("0.41", "0.32 to 0.50"),
+                    new ShrinkChapter.Ranged("5.29", "4.13 to 6.45"),
+                    new ShrinkChapter.Ranged("3.00", ""))),
+            new ShrinkChapter.FurtherRow(
+                "Lamb", "3", "6", List.of(none, none, new ShrinkChapter.Ranged("0.50", "")))),
+        List.of(W.say("further.few", "8", "3")));
   }
 
   static YearChapter year() {

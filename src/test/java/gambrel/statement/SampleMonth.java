@@ -75,6 +75,7 @@ final class SampleMonth {
         new ShrinkChapter(
             List.of(),
             List.of(),
+            List.of(),
             new ShrinkChapter.Chiller(List.of(), List.of()),
             List.of(),
             List.of()),

@@ -1,0 +1,113 @@
+package gambrel.ownerpages;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.statement.ShrinkChapter;
+import gambrel.statement.ShrinkChapter.Ranged;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Bodies of 200 kg cold lose 1 kg a day: 0.5 %, without any scatter. A kilo on the rail is worth 10, a
+ * day is charged 2.
+ */
+@DisplayName("The table of one more day")
+class FurtherDayTableTest {
+  private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
+  private static final Ranged NONE = new Ranged("", "");
+
+  @TempDir private Path folder;
+  private SmallShop shop;
+  private int bodies;
+
+  @BeforeEach
+  void chargeTwoADay() {
+    shop = new SmallShop(folder);
+    shop.add("charges.csv", "hang,Hanging,day,2");
+    shop.add("values.csv", "item,value,from,to\ncarcase,10,,");
+  }
+
+  private void hang(String customer, int days) {
+    String body = "B" + ++bodies;
+    var killed = FIRST.plusDays(bodies);
+    var cut = killed.plusDays(days).toString();
+    shop.beef(body, killed.toString(), customer).hung(body, killed.toString(), "205", "200");
+    shop.row("rail", cut + "T06:00", body, "aged", "" + (200 - days));
+    shop.cut(body, cut, "" + (150 - days), "48");
+  }
+
+  private void hangEight(String customer) {
+    for (int days = 6; days <= 9; days++) {
+      hang(customer, days);
+      hang(customer, days);
+    }
+  }
+
+  private List<ShrinkChapter.Further> may() {
+    return shop.summary("2026-05", "2026-07-01T02:00:00Z").losses().further();
+  }
+
+  @Test
+  void says_beside_what_a_customer_loses_what_the_customer_is_charged() {
+    hangEight("c-ann");
+    var group = may().get(0);
+    assertEquals("Customers' bodies", group.title());
+    assertEquals(
+        List.of("Lost, kg", "Worth, AUD", "Charged, AUD"),
+        group.heads().stream().map(Ranged::text).toList());
+    assertEquals(
+        new ShrinkChapter.FurtherRow(
+            "Beef",
+            "8",
+            "7.5",
+            List.of(
+                new Ranged("1.00", "1.00 to 1.00"),
+                new Ranged("10.00", "10.00 to 10.00"),
+                new Ranged("2.00", ""))),
+        group.rows().get(0));
+    assertEquals(List.of(), group.notes());
+  }
+
+  /** After 7.5 days 192.5 of 200 are left; without another, 191.5: 1 / 191.5 is 0.52 %, of 10. */
+  @Test
+  void says_beside_what_the_shop_loses_what_it_must_ask_for() {
+    hangEight("");
+    var group = may().get(0);
+    assertEquals("The shop's own bodies", group.title());
+    assertEquals(
+        List.of("Lost, kg", "Price up, %", "Price up, AUD a kg"),
+        group.heads().stream().map(Ranged::text).toList());
+    assertEquals(
+        List.of(
+            new Ranged("1.00", "1.00 to 1.00"),
+            new Ranged("0.52", "0.52 to 0.52"),
+            new Ranged("0.052", "0.052 to 0.052")),
+        group.rows().get(0).figures());
+  }
+
+  @Test
+  void keeps_customers_and_the_shop_apart_and_says_where_too_few_tell() {
+    hangEight("c-ann");
+    hang("", 8);
+    var own = may().get(1);
+    assertEquals(
+        new ShrinkChapter.FurtherRow("Beef", "1", "8", List.of(NONE, NONE, NONE)),
+        own.rows().get(0));
+    assertEquals(
+        List.of(
+            "Nothing stands where too few bodies tell: it takes 8, and 3 different numbers of days"
+                + " hung."),
+        own.notes());
+  }
+
+  @Test
+  void is_left_out_where_nothing_hung() {
+    shop.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
+    assertEquals(List.of(), may());
+  }
+}
