@@ -33,6 +33,8 @@ public final class OneNight {
   private static final long SEED = 40_13;
   private static final double MILLIS = 1000;
 
+  private final List<BenchBody> bodies = bodies();
+  private final LocalDate last = bodies.get(bodies.size() - 1).killed().plusDays(BenchShop.HANGING);
   private final Path shop;
   private final List<String> program;
 
@@ -45,9 +47,7 @@ public final class OneNight {
   public static void main(String[] args) throws Exception {
     var folder = Path.of(args[0]).toAbsolutePath();
     var bench = new OneNight(folder.resolve("shop"), List.of(args).subList(2, args.length));
-    if (!Files.exists(bench.shop.resolve("reports/.pages"))) {
-      bench.nightBefore();
-    }
+    bench.nightBefore();
     var took = new ArrayList<Took>();
     for (int i = 0; i < Integer.parseInt(args[1]); i++) {
       took.add(bench.night(folder.resolve("night")));
@@ -87,22 +87,19 @@ public final class OneNight {
         .toList();
   }
 
-  private static LocalDate lastCut(List<BenchBody> bodies) {
-    return bodies.get(bodies.size() - 1).killed().plusDays(BenchShop.HANGING);
-  }
-
+  /** All but the last day's exports; the pages that are known must be of this very program. */
   private void nightBefore() throws Exception {
-    var bodies = bodies();
-    var last = lastCut(bodies);
-    BenchShop.write(shop, bodies, last.minusDays(1));
+    if (!Files.exists(shop)) {
+      BenchShop.write(shop, bodies, last.minusDays(1));
+    }
     Took.by(command(shop, last));
-    BenchShop.write(shop, bodies, last);
   }
 
   private Took night(Path copy) throws Exception {
     Folders.delete(copy);
     Folders.copy(shop, copy);
-    var took = Took.by(command(copy, lastCut(bodies()).plusDays(1)));
+    BenchShop.write(copy, bodies, last);
+    var took = Took.by(command(copy, last.plusDays(1)));
     int made = Folders.count(copy.resolve("reports/statements"));
     if (made - Folders.count(shop.resolve("reports/statements")) != NEW) {
       throw new IllegalStateException(made + " statements after the night");
