@@ -71,7 +71,8 @@ public final class NightlyRun {
     var known = store.load();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
     var shelf = PageShelf.of(published);
-    var work = new NightWork(night, documents.remembering(shelf), published, store, shelf);
+    var files = new NightFiles(published, shelf);
+    var work = new NightWork(night, documents.remembering(shelf), files, store);
     work.make(NightNoticeList.of(inputs, night), known, months);
     return work;
   }

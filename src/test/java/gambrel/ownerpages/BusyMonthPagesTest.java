@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
+import gambrel.month.MonthRecords;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +50,9 @@ class BusyMonthPagesTest {
   private byte[] summary(int bodies, boolean american) {
     var night = new BusyShop(folder, 1, american).with(bodies).at(BusyShop.LATER);
     return new OwnerDocuments(night.shop().settings())
-        .summary(night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH));
+        .summary(
+            MonthRecords.of(
+                night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH)));
   }
 
   /** Texts that begin outside the type area. */
