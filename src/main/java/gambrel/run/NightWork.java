@@ -52,11 +52,22 @@ final class NightWork {
     return report;
   }
 
-  void make(NightNoticeList known, Register before, Collection<YearMonth> months)
+  /**
+   * Makes it all.
+   *
+   * @param before the register as it was
+   * @param lost what is missing of the documents that it names
+   * @param months the months to summarise; none means every month that has a body
+   */
+  void make(
+      NightNoticeList known,
+      Register before,
+      List<Notice> lost,
+      Collection<YearMonth> months)
       throws IOException {
     causes = known.causes();
     notices.addAll(known.all());
-    notices.addAll(store.lost(before));
+    notices.addAll(lost);
     notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
     var names = new StatementFiles(night.shop(), before);

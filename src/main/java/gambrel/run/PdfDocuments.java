@@ -41,6 +41,16 @@ public final class PdfDocuments implements Documents {
     this.renderer = renderer;
   }
 
+  /** Loads what pages are made with, beside whatever the caller does meanwhile. */
+  public static void getReady() {
+    SideBySide.begin(
+        WORDS,
+        any -> {
+          PageRenderer.getReady();
+          return any;
+        });
+  }
+
   /**
    * Documents of a shop.
    *
