@@ -13,36 +13,94 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * All figures of a body.
- *
- * @param weighings its own weighings
- * @param rail its rail weights
- * @param trim what was trimmed while it hung
- * @param boning the weight into the boning room (W)
- * @param boningWeighings the weighings that make W
- * @param fromBlock whether W comes from the block, for want of rail weights
- * @param outputs what came of it; empty before the first end product
- * @param pieces the pieces weighed on the block
- * @param batches its batches
- */
-public record BodyBalance(
-    BodyWeighings weighings,
-    Rail rail,
-    RailTrim trim,
-    Optional<Weight> boning,
-    List<Weighing> boningWeighings,
-    boolean fromBlock,
-    Optional<Outputs> outputs,
-    List<PieceBalance> pieces,
-    List<BatchBalance> batches) {
+/** All figures of a body. Immutable; what is drawn from it by a {@link Drawn} is kept with it. */
+public final class BodyBalance implements Drawn.Subject {
   private static final long MILLIS_AN_HOUR = 3_600_000;
+  private static final Drawn<BodyBalance, List<Weighing>> TOPMOST =
+      new Drawn<>(body -> new Blocks(body.weighings).topmost());
+  private static final Drawn<BodyBalance, Optional<BigFraction>> HOURS_CHILLED =
+      new Drawn<>(BodyBalance::chilled);
 
-  /** Copies the lists. */
-  public BodyBalance {
-    boningWeighings = List.copyOf(boningWeighings);
-    pieces = List.copyOf(pieces);
-    batches = List.copyOf(batches);
+  private final BodyWeighings weighings;
+  private final Rail rail;
+  private final RailTrim trim;
+  private final Optional<Weight> boning;
+  private final List<Weighing> boningWeighings;
+  private final boolean fromBlock;
+  private final Optional<Outputs> outputs;
+  private final List<PieceBalance> pieces;
+  private final List<BatchBalance> batches;
+  private final Drawings drawings = new Drawings();
+
+  BodyBalance(
+      BodyWeighings weighings,
+      Rail rail,
+      RailTrim trim,
+      Optional<Weight> boning,
+      List<Weighing> boningWeighings,
+      boolean fromBlock,
+      Optional<Outputs> outputs,
+      List<PieceBalance> pieces,
+      List<BatchBalance> batches) {
+    this.weighings = weighings;
+    this.rail = rail;
+    this.trim = trim;
+    this.boning = boning;
+    this.boningWeighings = List.copyOf(boningWeighings);
+    this.fromBlock = fromBlock;
+    this.outputs = outputs;
+    this.pieces = List.copyOf(pieces);
+    this.batches = List.copyOf(batches);
+  }
+
+  /** Its own weighings. */
+  public BodyWeighings weighings() {
+    return weighings;
+  }
+
+  /** Its rail weights. */
+  public Rail rail() {
+    return rail;
+  }
+
+  /** What was trimmed while it hung. */
+  public RailTrim trim() {
+    return trim;
+  }
+
+  /** The weight into the boning room (W). */
+  public Optional<Weight> boning() {
+    return boning;
+  }
+
+  /** The weighings that make W. */
+  public List<Weighing> boningWeighings() {
+    return boningWeighings;
+  }
+
+  /** Whether W comes from the block, for want of rail weights. */
+  public boolean fromBlock() {
+    return fromBlock;
+  }
+
+  /** What came of it; empty before the first end product. */
+  public Optional<Outputs> outputs() {
+    return outputs;
+  }
+
+  /** The pieces weighed on the block. */
+  public List<PieceBalance> pieces() {
+    return pieces;
+  }
+
+  /** Its batches. */
+  public List<BatchBalance> batches() {
+    return batches;
+  }
+
+  @Override
+  public Drawings drawings() {
+    return drawings;
   }
 
   /** The body. */
@@ -107,7 +165,7 @@ public record BodyBalance(
 
   /** Block weighings of pieces with no block-weighed piece above them, earliest first. */
   public List<Weighing> topmostBlocks() {
-    return new Blocks(weighings).topmost();
+    return TOPMOST.of(this);
   }
 
   /** The local date of the first cut. */
@@ -154,6 +212,10 @@ public record BodyBalance(
 
   /** Hours from the last hot to the last cold weighing. */
   public Optional<BigFraction> hoursChilled() {
+    return HOURS_CHILLED.of(this);
+  }
+
+  private Optional<BigFraction> chilled() {
     var hot = last(Step.HOT);
     var cold = last(Step.COLD);
     return hot.isEmpty() || cold.isEmpty()

@@ -3,6 +3,7 @@ package gambrel.cli;
 import gambrel.run.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 
@@ -12,6 +13,10 @@ public final class Main {
 
   /** Runs one command and exits with its code. */
   public static void main(String[] args) {
+    if (args.length > 1 && Set.of("run", "check").contains(args[0])) {
+      // Loading takes as long as reading the exports, which needs none of it.
+      PdfDocuments.getReady();
+    }
     var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
     System.exit(run(out, err, args));

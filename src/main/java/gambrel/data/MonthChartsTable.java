@@ -22,16 +22,19 @@ final class MonthChartsTable {
 
   private MonthChartsTable() {}
 
-  static Table of(Collection<MonthRecords> months) {
+  static Table of(Collection<MonthRows> months) {
+    var rows = months.stream().flatMap(month -> month.charts().stream()).toList();
+    return new Table("month-charts.csv", List.of(COLUMNS.split(",")), rows);
+  }
+
+  static List<List<String>> rows(MonthRecords month) {
     var rows = new ArrayList<List<String>>();
-    for (var month : months) {
-      for (var loss : List.of(Loss.CHILL, Loss.BENCH)) {
-        for (var chart : LossChart.of(month, loss)) {
-          chart.ofMonth().forEach(point -> rows.add(row(month, chart, point)));
-        }
+    for (var loss : List.of(Loss.CHILL, Loss.BENCH)) {
+      for (var chart : LossChart.of(month, loss)) {
+        chart.ofMonth().forEach(point -> rows.add(row(month, chart, point)));
       }
     }
-    return new Table("month-charts.csv", List.of(COLUMNS.split(",")), rows);
+    return rows;
   }
 
   private static List<String> row(

@@ -6,6 +6,7 @@ import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import java.time.YearMonth;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
 /** The data files that stand behind the owner's months. */
@@ -15,8 +16,15 @@ public final class MonthTables {
   /** Charts and figures of {@code months}. */
   public static List<Table> of(Night night, Register register, Collection<YearMonth> months) {
     var calendar = new BodyCalendar(night);
-    var records =
-        months.stream().map(m -> MonthRecords.of(calendar, night, register, m)).toList();
-    return List.of(MonthChartsTable.of(records), MonthFiguresTable.of(records));
+    return of(
+        months.stream()
+            .map(month -> MonthRows.of(MonthRecords.of(calendar, night, register, month)))
+            .toList());
+  }
+
+  /** Charts and figures, earliest month first. */
+  public static List<Table> of(Collection<MonthRows> months) {
+    var sorted = months.stream().sorted(Comparator.comparing(MonthRows::month)).toList();
+    return List.of(MonthChartsTable.of(sorted), MonthFiguresTable.of(sorted));
   }
 }

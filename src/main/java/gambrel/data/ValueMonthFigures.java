@@ -79,7 +79,7 @@ final class ValueMonthFigures {
 
   /** Each way beside the best; the interval is of the difference to it. */
   private void choices() {
-    for (var choice : new CutChoices(records.rail().items()).of(Lately.settled(records))) {
+    for (var choice : CutChoices.lately(records)) {
       for (var way : choice.ways()) {
         String items = way.items().stream().map(Item::id).collect(Collectors.joining("+"));
         String group = choice.piece().id() + " as " + items;

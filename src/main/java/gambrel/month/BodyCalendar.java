@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The bodies of every month, put into their months in one pass. Cancelled bodies belong to none. */
+/**
+ * The bodies of every month, put into their months in one pass. Cancelled bodies belong to none. Safe
+ * for use by several threads.
+ */
 public final class BodyCalendar {
   private final Night night;
   private final Map<YearMonth, MonthBodies> months = new HashMap<>();
@@ -21,13 +24,18 @@ public final class BodyCalendar {
         Stream.of(account.body().killed().map(YearMonth::from), MonthBodies.of(account))
             .flatMap(Optional::stream)
             .distinct()
-            .forEach(month -> of(month).place(account));
+            .forEach(month -> months.computeIfAbsent(month, this::none).place(account));
       }
     }
   }
 
   /** The bodies of a month; none where it has none. */
   public MonthBodies of(YearMonth month) {
-    return months.computeIfAbsent(month, m -> new MonthBodies(night, m));
+    var known = months.get(month);
+    return known == null ? none(month) : known;
+  }
+
+  private MonthBodies none(YearMonth month) {
+    return new MonthBodies(night, month);
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.month;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Species;
 import gambrel.reckoning.BodyAccount;
@@ -20,6 +21,9 @@ import java.util.stream.Stream;
  */
 public record Completeness(
     What what, int of, List<BodyAccount> lacking, List<BodyAccount> asked) {
+  private static final Drawn<MonthRecords, List<Completeness>> DRAWN =
+      new Drawn<>(Completeness::draw);
+
   /** Copies the lists. */
   public Completeness {
     lacking = List.copyOf(lacking);
@@ -61,6 +65,10 @@ public record Completeness(
 
   /** What the month's bodies lack, a weight each. */
   public static List<Completeness> of(MonthRecords records) {
+    return DRAWN.of(records);
+  }
+
+  private static List<Completeness> draw(MonthRecords records) {
     return Stream.of(What.values()).map(what -> of(records, what)).toList();
   }
 

@@ -51,7 +51,7 @@ public enum Loss {
 
   /** What one body lost, in per cent. */
   public Optional<BigFraction> percent(BodyAccount account) {
-    return of(account.balance()).flatMap(Ratio::percent);
+    return figure.percent(account.balance());
   }
 
   /** What one body lost as a weight. */

@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shrink.ControlChart;
@@ -12,7 +13,9 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -38,6 +41,10 @@ public record LossChart(
     Optional<BigDecimal> upper) {
   /** A species not killed for longer than this begins anew: chiller and season have changed. */
   private static final int GAP_DAYS = 60;
+
+  private static final Map<Loss, Drawn<MonthRecords, List<LossChart>>> DRAWN =
+      Stream.of(Loss.values())
+          .collect(Collectors.toMap(loss -> loss, loss -> new Drawn<>(r -> draw(r, loss))));
 
   /** Copies the points. */
   public LossChart {
@@ -67,6 +74,10 @@ public record LossChart(
 
   /** The chart of every species of which the month has a body with that loss, by species. */
   public static List<LossChart> of(MonthRecords records, Loss loss) {
+    return DRAWN.get(loss).of(records);
+  }
+
+  private static List<LossChart> draw(MonthRecords records, Loss loss) {
     return Stream.of(Species.values())
         .map(species -> of(records, loss, species))
         .filter(chart -> !chart.ofMonth().isEmpty())

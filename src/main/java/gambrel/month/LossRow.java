@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.measure.Money;
 import gambrel.reckoning.BodyAccount;
@@ -29,9 +30,14 @@ public record LossRow(
     Ratio before,
     Optional<Spread> spread,
     Optional<Money> money) {
+  private static final Drawn<MonthRecords, List<LossRow>> DRAWN = new Drawn<>(LossRow::draw);
 
   /** Every group of which the month has a body with that loss. */
   public static List<LossRow> of(MonthRecords records) {
+    return DRAWN.of(records);
+  }
+
+  private static List<LossRow> draw(MonthRecords records) {
     var rows = new ArrayList<LossRow>();
     for (var loss : Loss.values()) {
       var month = loss.of(records.bodies());
@@ -40,7 +46,7 @@ public record LossRow(
         rows.addAll(of(records, loss, species, like(month, species), like(before, species)));
       }
     }
-    return rows;
+    return List.copyOf(rows);
   }
 
   private static List<BodyAccount> like(List<BodyAccount> bodies, Species species) {

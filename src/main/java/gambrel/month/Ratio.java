@@ -1,6 +1,7 @@
 package gambrel.month;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
@@ -20,30 +21,47 @@ public record Ratio(Weight part, Weight whole, int bodies) {
   /** Nothing known. */
   public static final Ratio NONE = new Ratio(Weight.ZERO, Weight.ZERO, 0);
 
-  /** One body's figure: what part it is of what whole. */
-  public record Figure(
-      Function<BodyBalance, Optional<Weight>> part, Function<BodyBalance, Optional<Weight>> whole) {
+  /** One body's figure: what part it is of what whole. Kept with the body: make few of them. */
+  public static final class Figure {
+    private final Drawn<BodyBalance, Optional<Ratio>> ratio;
+    private final Drawn<BodyBalance, Optional<BigFraction>> percent;
+
+    /** The figure of {@code part} in {@code whole}. */
+    public Figure(
+        Function<BodyBalance, Optional<Weight>> part,
+        Function<BodyBalance, Optional<Weight>> whole) {
+      ratio = new Drawn<>(body -> ofOne(part.apply(body), whole.apply(body)));
+      percent = new Drawn<>(body -> of(body).flatMap(Ratio::percent));
+    }
 
     /** This figure of one body; empty where not known. */
     public Optional<Ratio> of(BodyBalance balance) {
-      var part = this.part.apply(balance);
-      var whole = this.whole.apply(balance).filter(weight -> !weight.isZero());
-      return part.isEmpty() || whole.isEmpty()
-          ? Optional.empty()
-          : Optional.of(new Ratio(part.get(), whole.get(), 1));
+      return ratio.of(balance);
+    }
+
+    /** This figure of one body, in per cent. */
+    public Optional<BigFraction> percent(BodyBalance balance) {
+      return percent.of(balance);
     }
 
     /** This figure of several bodies. */
     public Ratio of(Collection<BodyAccount> accounts) {
-      return accounts.stream()
-          .flatMap(account -> of(account.balance()).stream())
-          .reduce(NONE, Ratio::plus);
+      return sum(accounts.stream().flatMap(account -> of(account.balance()).stream()).toList());
     }
   }
 
-  private Ratio plus(Ratio other) {
-    return new Ratio(
-        part.plus(other.part), whole.plus(other.whole), bodies + other.bodies);
+  /** One body's part in a whole; empty where one is not known or the whole is nothing. */
+  public static Optional<Ratio> ofOne(Optional<Weight> part, Optional<Weight> whole) {
+    return part.isEmpty() || whole.filter(weight -> !weight.isZero()).isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Ratio(part.get(), whole.get(), 1));
+  }
+
+  /** All parts over all wholes. */
+  public static Ratio sum(Collection<Ratio> ratios) {
+    var part = Weight.sum(ratios.stream().map(Ratio::part).toList());
+    var whole = Weight.sum(ratios.stream().map(Ratio::whole).toList());
+    return new Ratio(part, whole, ratios.stream().mapToInt(Ratio::bodies).sum());
   }
 
   /** Whether it is of any body. */

@@ -23,15 +23,20 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    var records = MonthRecords.of(night, register, yearMonth);
+    return compose(MonthRecords.of(night, register, yearMonth), wording);
+  }
+
+  /** The same from records that are there already. */
+  public static SummaryView compose(MonthRecords records, Wording wording) {
+    var night = records.night();
     var month = records.bodies();
     var settings = night.shop().settings();
     var places = Places.of(balances(month), wording.formats(), settings.unit());
     var shop = new ShopPart(settings, wording);
     var groups = new GroupsPart(month, wording, places);
-    var money = new MoneyPart(month, register, wording);
+    var money = new MoneyPart(month, records.register(), wording);
     var list = new BodiesPart(month, wording, places);
-    String name = wording.formats().month(yearMonth);
+    String name = wording.formats().month(month.month());
     return new SummaryView(
         shop.page(
             wording.say("summary.title", name),

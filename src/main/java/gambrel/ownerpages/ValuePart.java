@@ -8,7 +8,6 @@ import gambrel.month.Settled;
 import gambrel.month.value.BodyWorth;
 import gambrel.month.value.CutChoice;
 import gambrel.month.value.CutChoices;
-import gambrel.month.value.Lately;
 import gambrel.month.value.SmallWeights;
 import gambrel.month.value.Unvalued;
 import gambrel.reckoning.BodyAccount;
@@ -46,7 +45,7 @@ final class ValuePart {
       var hint = month.isEmpty() ? List.<String>of() : List.of(wording.say("month.value.none"));
       return new ValueChapter(List.of(), List.of(), "", List.of(), hint);
     }
-    var choices = new CutChoices(records.rail().items()).of(Lately.settled(records));
+    var choices = CutChoices.lately(records);
     return new ValueChapter(
         Stream.of(Species.values()).flatMap(s -> worth(s).stream()).toList(),
         choices.stream().map(this::choice).toList(),

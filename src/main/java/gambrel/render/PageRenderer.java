@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import org.w3c.dom.Document;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
@@ -20,6 +22,11 @@ import org.xhtmlrenderer.util.XRLog;
  * <p>Safe for use by several threads.
  */
 public final class PageRenderer {
+
+  private static final String READY =
+      "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>x</title>"
+          + "<style>td { border-bottom: 1px solid #888 }</style></head>"
+          + "<body><h1>x</h1><table><tr><td>x</td></tr></table></body></html>";
 
   private static final Duration DEFAULT_LIMIT = Duration.ofSeconds(60);
   private static final float DOTS_PER_POINT = ITextRenderer.DEFAULT_DOTS_PER_POINT;
@@ -50,6 +57,16 @@ public final class PageRenderer {
     this.limit = limit;
     this.memory = memory;
     this.makers = makers;
+  }
+
+  /**
+   * Makes a page and forgets it, so that fonts and the layout engine are loaded when the first page
+   * is wanted. Whatever fails here fails again where it is told.
+   */
+  public static void getReady() {
+    var templates = new Templates(Optional.empty());
+    var info = new DocumentInfo("", "en", "", "", Instant.EPOCH);
+    new PageRenderer(templates).make("ready", READY, info, List.of(), "0".repeat(32));
   }
 
   /** The same, taking pages from {@code memory} as long as program and templates are the same. */

@@ -1,12 +1,11 @@
 package gambrel.run;
 
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
 import gambrel.render.PageMemory;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,8 +28,8 @@ public interface Documents {
   /** The draft of a statement that is held. */
   byte[] draft(Night night, Planned planned, byte[] figures);
 
-  /** The owner's summary of a month. */
-  byte[] summary(Night night, Register register, YearMonth month);
+  /** The owner's summary of a month. Summaries are made on several threads at a time. */
+  byte[] summary(MonthRecords month);
 
   /** The morning sheet. */
   byte[] morning(MorningReport report);

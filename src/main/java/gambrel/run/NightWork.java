@@ -1,7 +1,6 @@
 package gambrel.run;
 
 import gambrel.cause.LikelyCauses;
-import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
 import gambrel.data.RegisterTable;
@@ -11,7 +10,6 @@ import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.publish.Changes;
 import gambrel.publish.Content;
-import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
 import gambrel.register.IssuePlan;
@@ -31,26 +29,16 @@ import java.util.function.Supplier;
 final class NightWork {
   private final Night night;
   private final Documents documents;
-  private final PublishedFiles published;
+  private final NightFiles files;
   private final RegisterStore store;
-  private final PageShelf shelf;
-  private final Changes changes;
   private final List<Notice> notices = new ArrayList<>();
   private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
 
-  NightWork(
-      Night night,
-      Documents documents,
-      PublishedFiles published,
-      RegisterStore store,
-      PageShelf shelf,
-      Changes changes) {
-    this.shelf = shelf;
-    this.changes = changes;
+  NightWork(Night night, Documents documents, NightFiles files, RegisterStore store) {
     this.night = night;
     this.documents = documents;
-    this.published = published;
+    this.files = files;
     this.store = store;
   }
 
@@ -59,22 +47,33 @@ final class NightWork {
     return report;
   }
 
-  void make(NightNoticeList known, Register before, Collection<YearMonth> months)
+  /**
+   * Makes it all.
+   *
+   * @param before the register as it was
+   * @param lost what is missing of the documents that it names
+   * @param months the months to summarise; none means every month that has a body
+   */
+  void make(
+      NightNoticeList known,
+      Register before,
+      List<Notice> lost,
+      Collection<YearMonth> months)
       throws IOException {
     causes = known.causes();
     notices.addAll(known.all());
-    notices.addAll(store.lost(before));
+    notices.addAll(lost);
     notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
-    var files = new StatementFiles(night.shop(), before);
-    var statements =
-        new Statements(night, documents, store, files, published, changes, shelf, notices);
+    var names = new StatementFiles(night.shop(), before);
+    var statements = new Statements(night, documents, store, names, files, notices);
     var register = statements.issue(plan, before);
     statements.hold(plan);
-    summaries(register, months);
+    var work = new MonthWork(night, register, documents, months);
+    summaries(work, months.isEmpty());
     morning(plan, before, register);
-    write(PageShelf.FILE, shelf.after(changes));
-    tables(register);
+    files.pages();
+    tables(register, work);
   }
 
   private IssuePlan plan(NightNoticeList known, Register before) {
@@ -84,15 +83,21 @@ final class NightWork {
     return allowed;
   }
 
-  private void summaries(Register register, Collection<YearMonth> months) throws IOException {
-    var wanted = months.isEmpty() ? Months.of(night) : months;
-    for (var month : wanted) {
-      document(Months.file(month), () -> documents.summary(night, register, month));
-    }
-    if (months.isEmpty()) {
-      for (String file : Months.stale(published.list(Months.FOLDER), wanted)) {
-        changes.remove(file);
-      }
+  private void summaries(MonthWork work, boolean ofAll) throws IOException {
+    work.make(
+        new MonthWork.Summaries() {
+          @Override
+          public void page(String file, byte[] page) throws IOException {
+            files.page(file, page);
+          }
+
+          @Override
+          public void problem(String file, TemplateProblem problem) {
+            notMade(file, problem);
+          }
+        });
+    if (ofAll) {
+      work.stale(files.list(Months.FOLDER)).forEach(files::remove);
     }
   }
 
@@ -118,37 +123,27 @@ final class NightWork {
 
   private void document(String path, Supplier<byte[]> maker) throws IOException {
     try {
-      byte[] page = maker.get();
-      shelf.place(path, page);
-      write(path, page);
+      files.page(path, maker.get());
     } catch (TemplateProblem problem) {
-      notices.add(
-          Notice.of(
-              NoticeCode.TEMPLATE_BAD,
-              Place.NONE,
-              path + " was not made: " + problem.getMessage() + "."));
+      notMade(path, problem);
     }
   }
 
-  private void tables(Register register) throws IOException {
+  private void notMade(String path, TemplateProblem problem) {
+    notices.add(
+        Notice.of(
+            NoticeCode.TEMPLATE_BAD,
+            Place.NONE,
+            path + " was not made: " + problem.getMessage() + "."));
+  }
+
+  private void tables(Register register, MonthWork months) throws IOException {
     var tables = new ArrayList<Table>(NightTables.of(night));
-    tables.addAll(MonthTables.of(night, register, Months.of(night)));
+    tables.addAll(months.tables());
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
     for (var table : tables) {
-      write("data/" + table.name(), Content.of(table));
-    }
-  }
-
-  private void write(String path, byte[] bytes) throws IOException {
-    if (!published.holds(path, bytes)) {
-      changes.write(path, bytes);
-    }
-  }
-
-  private void write(String path, Content content) throws IOException {
-    if (!published.holds(path, content)) {
-      changes.write(path, content);
+      files.write("data/" + table.name(), Content.of(table));
     }
   }
 }

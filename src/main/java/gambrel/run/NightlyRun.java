@@ -75,11 +75,12 @@ public final class NightlyRun {
       throws IOException, RefusedException {
     var store = new RegisterStore(published, inputs.shop().settings());
     var known = store.load();
+    var lost = SideBySide.begin(known, store::lost);
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
     var shelf = PageShelf.of(published);
-    var work =
-        new NightWork(night, documents.remembering(shelf), published, store, shelf, changes);
-    work.make(NightNoticeList.of(inputs, night), known, months);
+    var files = new NightFiles(published, shelf, changes);
+    var work = new NightWork(night, documents.remembering(shelf), files, store);
+    work.make(NightNoticeList.of(inputs, night), known, lost.result(), months);
     return work;
   }
 }

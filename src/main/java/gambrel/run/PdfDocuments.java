@@ -1,12 +1,12 @@
 package gambrel.run;
 
+import gambrel.month.MonthRecords;
 import gambrel.ownerpages.MorningComposer;
 import gambrel.ownerpages.SummaryComposer;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
 import gambrel.render.Attachment;
 import gambrel.render.DocumentInfo;
 import gambrel.render.PageMemory;
@@ -21,7 +21,6 @@ import gambrel.wording.WordFiles;
 import gambrel.wording.Wording;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,6 +39,16 @@ public final class PdfDocuments implements Documents {
     this.settings = settings;
     this.words = words;
     this.renderer = renderer;
+  }
+
+  /** Loads what pages are made with, beside whatever the caller does meanwhile. */
+  public static void getReady() {
+    SideBySide.begin(
+        WORDS,
+        any -> {
+          PageRenderer.getReady();
+          return any;
+        });
   }
 
   /**
@@ -81,9 +90,9 @@ public final class PdfDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(Night night, Register register, YearMonth month) {
-    var view = SummaryComposer.compose(night, register, month, wording(SHOP));
-    var info = info(view.page(), view.heading(), DocumentDates.of(night, month));
+  public byte[] summary(MonthRecords month) {
+    var view = SummaryComposer.compose(month, wording(SHOP));
+    var info = info(view.page(), view.heading(), DocumentDates.of(month.night(), month.month()));
     return renderer.render("summary.ftlh", view, info, List.of());
   }
 

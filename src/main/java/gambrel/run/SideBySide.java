@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 
 /**
  * Works on all processors and hands over what comes of it in the order in which it was asked for,
@@ -44,6 +45,19 @@ final class SideBySide {
     } finally {
       workers.shutdownNow();
     }
+  }
+
+  /** Something that is being made. */
+  interface Begun<R> {
+    /** What was made, once it is; throws what the work threw. */
+    R result() throws IOException;
+  }
+
+  /** Begins to make something of an item while the caller goes on with what is next. */
+  static <T, R> Begun<R> begin(T item, Work<T, R> work) {
+    var task = new FutureTask<>(() -> work.of(item));
+    helper(task).start();
+    return () -> result(task);
   }
 
   private static <T, R> void each(

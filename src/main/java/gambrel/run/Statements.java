@@ -4,8 +4,6 @@ import gambrel.measure.Money;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
-import gambrel.publish.Changes;
-import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
 import gambrel.register.Figures;
@@ -17,6 +15,7 @@ import gambrel.register.StatementFiles;
 import gambrel.render.TemplateProblem;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -31,28 +30,22 @@ final class Statements {
   private final Night night;
   private final Documents documents;
   private final RegisterStore store;
-  private final StatementFiles files;
-  private final PublishedFiles published;
-  private final Changes changes;
-  private final PageShelf shelf;
+  private final StatementFiles names;
+  private final NightFiles files;
   private final List<Notice> notices;
 
   Statements(
       Night night,
       Documents documents,
       RegisterStore store,
-      StatementFiles files,
-      PublishedFiles published,
-      Changes changes,
-      PageShelf shelf,
+      StatementFiles names,
+      NightFiles files,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
     this.store = store;
+    this.names = names;
     this.files = files;
-    this.published = published;
-    this.changes = changes;
-    this.shelf = shelf;
     this.notices = notices;
   }
 
@@ -87,22 +80,19 @@ final class Statements {
       notices.add(problem(made.problem().get(), made.planned()));
       return Optional.empty();
     }
-    String file = files.issued(made.planned());
+    String file = names.issued(made.planned());
     write(file, made.document());
     return Optional.of(row(made.planned(), file, made.document(), made.figures()));
   }
 
   /** Without a register a name may be taken by a statement that once went out: that one is kept. */
   private void write(String file, byte[] document) throws IOException {
-    if (published.holds(file, document)) {
-      return;
-    }
-    var other = published.read(file);
+    var other = files.read(file).filter(there -> !Arrays.equals(there, document));
     if (other.isPresent()) {
       String mark = Digest.of(other.get()).substring(0, MARK);
-      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
+      files.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-    changes.write(file, document);
+    files.write(file, document);
   }
 
   private Optional<List<Figures.Change>> differences(Planned planned) throws IOException {
@@ -135,9 +125,9 @@ final class Statements {
   void hold(IssuePlan plan) throws IOException {
     Set<String> kept = new HashSet<>();
     SideBySide.each(plan.held(), this::draft, made -> hold(made).ifPresent(kept::add));
-    for (String file : published.list("held")) {
+    for (String file : files.list("held")) {
       if (StatementFiles.isDraft(file) && !kept.contains(file)) {
-        changes.remove(file);
+        files.remove(file);
       }
     }
   }
@@ -152,11 +142,8 @@ final class Statements {
       notices.add(problem(made.problem().get(), made.planned()));
       return Optional.empty();
     }
-    String file = files.held(made.planned());
-    shelf.place(file, made.document());
-    if (!published.holds(file, made.document())) {
-      changes.write(file, made.document());
-    }
+    String file = names.held(made.planned());
+    files.page(file, made.document());
     return Optional.of(file);
   }
 

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * A made-up plant with as many export rows as asked for: so many cattle every working day, chilled
@@ -25,7 +26,6 @@ public final class BenchShop {
   private final Path folder;
   private final int perDay;
   private final Random random;
-  private final List<LocalDate> days = new ArrayList<>();
 
   private BenchShop(Path folder, int perDay, long seed) {
     this.folder = folder;
@@ -47,25 +47,36 @@ public final class BenchShop {
   }
 
   private void write(int bodies) throws IOException {
-    Files.createDirectories(folder.resolve("exports"));
     var list = new ArrayList<BenchBody>();
     for (var day = FIRST; list.size() < bodies; day = day.plusDays(1)) {
       if (day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY) {
-        days.add(day);
         for (int i = 0; i < perDay && list.size() < bodies; i++) {
           list.add(BenchBody.of(list.size() + 1, day, i, random));
         }
       }
     }
-    BenchOffice.write(folder, list);
-    var floor = new BenchFloor(list);
-    days.stream().flatMap(d -> List.of(d, d.plusDays(1), d.plusDays(HANGING)).stream())
-        .distinct()
-        .sorted()
-        .forEach(day -> export(floor, day));
+    write(folder, list, LocalDate.MAX);
   }
 
-  private void export(BenchFloor floor, LocalDate day) {
+  /**
+   * Writes a shop folder of these bodies, with the exports of no later day than {@code last}.
+   *
+   * @param bodies in the order of their kill
+   */
+  static void write(Path folder, List<BenchBody> bodies, LocalDate last) throws IOException {
+    Files.createDirectories(folder.resolve("exports"));
+    BenchOffice.write(folder, bodies);
+    var floor = new BenchFloor(bodies);
+    bodies.stream()
+        .map(BenchBody::killed)
+        .flatMap(d -> Stream.of(d, d.plusDays(1), d.plusDays(HANGING)))
+        .distinct()
+        .sorted()
+        .filter(day -> !day.isAfter(last))
+        .forEach(day -> export(folder, floor, day));
+  }
+
+  private static void export(Path folder, BenchFloor floor, LocalDate day) {
     floor
         .work(day)
         .forEach(

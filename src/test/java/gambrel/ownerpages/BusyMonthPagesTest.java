@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
@@ -87,7 +88,9 @@ class BusyMonthPagesTest {
 
   private static byte[] summary(Night night) {
     return new OwnerDocuments(night.shop().settings())
-        .summary(night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH));
+        .summary(
+            MonthRecords.of(
+                night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH)));
   }
 
   /** Texts that begin outside the type area. */

@@ -1,10 +1,10 @@
 package gambrel.ownerpages;
 
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
 import gambrel.render.DocumentInfo;
 import gambrel.render.PageRenderer;
 import gambrel.render.Templates;
@@ -16,7 +16,6 @@ import gambrel.wording.WordFiles;
 import gambrel.wording.Wording;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,8 +48,8 @@ final class OwnerDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(Night night, Register register, YearMonth month) {
-    var view = SummaryComposer.compose(night, register, month, wording);
+  public byte[] summary(MonthRecords month) {
+    var view = SummaryComposer.compose(month, wording);
     return renderer.render("summary.ftlh", view, info(view.page()), List.of());
   }
 

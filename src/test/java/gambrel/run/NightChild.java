@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import gambrel.month.MonthRecords;
 import gambrel.publish.Content;
 import gambrel.publish.Disk;
 import gambrel.publish.WatchedDisk;
@@ -7,7 +8,6 @@ import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
@@ -15,7 +15,6 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -247,8 +246,8 @@ final class NightChild implements AutoCloseable {
     }
 
     @Override
-    public byte[] summary(Night night, Register register, YearMonth month) {
-      return documents().summary(night, register, month);
+    public byte[] summary(MonthRecords month) {
+      return documents().summary(month);
     }
 
     @Override

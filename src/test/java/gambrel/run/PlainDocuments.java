@@ -1,12 +1,11 @@
 package gambrel.run;
 
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
 import java.nio.charset.StandardCharsets;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,8 +23,8 @@ public final class PlainDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(Night night, Register register, YearMonth month) {
-    return text("summary " + month + '\n', new byte[0]);
+  public byte[] summary(MonthRecords month) {
+    return text("summary " + month.month() + '\n', new byte[0]);
   }
 
   @Override

@@ -1,12 +1,11 @@
 package gambrel.run;
 
+import gambrel.month.MonthRecords;
 import gambrel.notice.Notice;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
 import gambrel.register.Planned;
-import gambrel.register.Register;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -36,8 +35,8 @@ public final class TinyDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(Night night, Register register, YearMonth month) {
-    return TinyPdf.of("summary " + month, "none", new byte[0]);
+  public byte[] summary(MonthRecords month) {
+    return TinyPdf.of("summary " + month.month(), "none", new byte[0]);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package gambrel.month.pace;
 
+import gambrel.balance.Drawn;
 import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
 import gambrel.reckoning.BodyAccount;
@@ -12,9 +13,14 @@ import java.time.YearMonth;
  * @param before those before
  */
 public record PaceReadings(Stints month, Stints before) {
+  private static final Drawn<MonthRecords, PaceReadings> DRAWN = new Drawn<>(PaceReadings::read);
 
   /** Reads both. */
   public static PaceReadings of(MonthRecords records) {
+    return DRAWN.of(records);
+  }
+
+  private static PaceReadings read(MonthRecords records) {
     var bodies =
         records.night().bodies().values().stream().map(BodyAccount::balance).toList();
     var earlier = records.baseline().months().stream().map(MonthBodies::month).toList();

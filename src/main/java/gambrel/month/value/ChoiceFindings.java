@@ -34,7 +34,7 @@ public final class ChoiceFindings {
   public static List<Finding> of(MonthRecords records) {
     var findings = new ArrayList<Finding>();
     var own = new ChoiceFindings(records);
-    for (var choice : own.choices.of(Lately.settled(records))) {
+    for (var choice : CutChoices.lately(records)) {
       for (var way : choice.ways()) {
         way.toBest()
             .filter(difference -> difference.high() < 0)

@@ -1,6 +1,7 @@
 package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.balance.PieceBalance;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
@@ -8,13 +9,12 @@ import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
+import gambrel.month.MonthRecords;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -27,8 +27,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * boning room, which makes pieces sold on the bone and boned out comparable.
  */
 public final class CutChoices {
+  private static final Drawn<MonthRecords, List<CutChoice>> LATELY =
+      new Drawn<>(r -> new CutChoices(r.rail().items()).of(Lately.settled(r)));
+
   private final ItemValues values;
-  private final Map<BodyBalance, Products> products = new IdentityHashMap<>();
 
   /** At these values. */
   public CutChoices(ItemValues values) {
@@ -46,6 +48,11 @@ public final class CutChoices {
     BigFraction rate() {
       return worth.divide(base.fraction());
     }
+  }
+
+  /** The choices of a month and of the twelve before it, at the month's values. */
+  public static List<CutChoice> lately(MonthRecords records) {
+    return LATELY.of(records);
   }
 
   /** The choices among some bodies, by species in tree order. */
@@ -85,7 +92,7 @@ public final class CutChoices {
     if (base.isEmpty()) {
       return Optional.empty();
     }
-    var all = products.computeIfAbsent(body, b -> new Products(b, values));
+    var all = new Products(body, values);
     var under = all.under(piece.id());
     var way = way(under, piece, body.weighings().tree());
     return way.isEmpty()

@@ -1,6 +1,7 @@
 package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
@@ -19,10 +20,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 final class Products {
   private static final String MINCE = "mince";
+  private static final Drawn<BodyBalance, List<Product>> ALL = new Drawn<>(Products::read);
 
   private final BodyBalance body;
   private final ItemValues values;
-  private final List<Product> all;
 
   /**
    * All of one item.
@@ -38,32 +39,34 @@ final class Products {
   Products(BodyBalance body, ItemValues values) {
     this.body = body;
     this.values = values;
+  }
+
+  private static List<Product> read(BodyBalance body) {
     var byItem = new LinkedHashMap<Key, Weight>();
     for (var weighing : body.weighings().out()) {
       if (!body.weighings().isOffal(weighing)) {
-        byItem.merge(new Key(weighing.item(), isFood(weighing)), weighing.net(), Weight::plus);
+        byItem.merge(new Key(weighing.item(), isFood(body, weighing)), weighing.net(), Weight::plus);
       }
     }
-    all =
-        byItem.entrySet().stream()
-            .map(e -> new Product(e.getKey().item(), e.getKey().food(), e.getValue()))
-            .toList();
+    return byItem.entrySet().stream()
+        .map(e -> new Product(e.getKey().item(), e.getKey().food(), e.getValue()))
+        .toList();
   }
 
-  private boolean isFood(Weighing product) {
+  private static boolean isFood(BodyBalance body, Weighing product) {
     var kind = body.weighings().kind(product);
     return product.step() != Step.BIN && (kind == Kind.MEAT || kind == Kind.TRIM);
   }
 
   /** All of them, in the order in which they were first weighed. */
   List<Product> all() {
-    return all;
+    return ALL.of(body);
   }
 
   /** Those of a piece. */
   List<Product> under(String piece) {
     var tree = body.weighings().tree();
-    return all.stream().filter(product -> tree.isUnder(product.item(), piece)).toList();
+    return all().stream().filter(product -> tree.isUnder(product.item(), piece)).toList();
   }
 
   /** Money in the major unit; empty where one of them has no value. */

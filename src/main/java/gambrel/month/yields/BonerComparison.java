@@ -6,7 +6,6 @@ import gambrel.month.LikeWithLike;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.LikeWithLike.Sample;
 import gambrel.month.MonthBodies;
-import gambrel.month.Ratio;
 import gambrel.month.Settled;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
@@ -96,7 +95,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   private static Optional<Sample> sample(BodyAccount account) {
     var boner = Boners.of(account.balance());
-    var bone = YieldFigure.BONE.figure().of(account.balance()).flatMap(Ratio::percent);
+    var bone = YieldFigure.BONE.figure().percent(account.balance());
     return boner.isEmpty() || bone.isEmpty()
         ? Optional.empty()
         : Optional.of(

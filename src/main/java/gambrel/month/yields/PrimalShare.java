@@ -1,6 +1,7 @@
 package gambrel.month.yields;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
@@ -11,8 +12,11 @@ import gambrel.month.Spread;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What went home or into tubs of one primal, as a share of the weight into the boning room.
@@ -23,6 +27,8 @@ import java.util.Optional;
  * @param before the bodies of the twelve months before, in per cent
  */
 public record PrimalShare(Species species, Item primal, Ratio month, Optional<Spread> before) {
+  private static final Drawn<BodyBalance, Map<Item, Ratio>> SHARES =
+      new Drawn<>(PrimalShare::shares);
 
   static List<PrimalShare> of(
       Species species, List<BodyAccount> month, List<BodyAccount> before) {
@@ -39,8 +45,10 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
 
   private static PrimalShare of(
       Species species, Item primal, List<BodyAccount> month, List<BodyAccount> before) {
-    var figure = new Ratio.Figure(body -> weight(body, primal), BodyBalance::boning);
-    return new PrimalShare(species, primal, figure.of(month), Yields.spread(figure, before));
+    var percents =
+        of(primal, before).stream().flatMap(ratio -> ratio.percent().stream()).toList();
+    return new PrimalShare(
+        species, primal, Ratio.sum(of(primal, month)), Spread.of(percents));
   }
 
   /** The first part on the way down that does not hang, if a hung part of the body is above it. */
@@ -54,14 +62,26 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
         .filter(part -> !part.parent().equals(CutTree.ROOT));
   }
 
-  private static Optional<Weight> weight(BodyBalance body, Item primal) {
+  /** Of those bodies that have it. */
+  private static List<Ratio> of(Item primal, List<BodyAccount> accounts) {
+    return accounts.stream()
+        .flatMap(account -> Stream.ofNullable(SHARES.of(account.balance()).get(primal)))
+        .toList();
+  }
+
+  private static Map<Item, Ratio> shares(BodyBalance body) {
+    var weights = new HashMap<Item, Weight>();
     var tree = body.weighings().tree();
-    var those =
-        body.cuts().stream()
-            .filter(PrimalShare::leaves)
-            .filter(w -> tree.isUnder(w.item(), primal.id()))
-            .toList();
-    return Optional.of(Weighing.total(those)).filter(weight -> !weight.isZero());
+    body.cuts().stream()
+        .filter(PrimalShare::leaves)
+        .forEach(
+            w -> primal(tree, w.item()).ifPresent(p -> weights.merge(p, w.net(), Weight::plus)));
+    var shares = new HashMap<Item, Ratio>();
+    weights.forEach(
+        (primal, weight) ->
+            Ratio.ofOne(Optional.of(weight).filter(w -> !w.isZero()), body.boning())
+                .ifPresent(share -> shares.put(primal, share)));
+    return shares;
   }
 
   private static boolean leaves(Weighing weighing) {

@@ -12,7 +12,6 @@ import gambrel.month.FindingKind;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.MonthChange;
 import gambrel.month.MonthRecords;
-import gambrel.month.Ratio;
 import gambrel.month.Settled;
 import gambrel.month.Sides;
 import gambrel.month.Sureness;
@@ -60,7 +59,7 @@ public final class YieldFindings {
   }
 
   private static Optional<BigFraction> takeHome(BodyAccount account) {
-    return YieldFigure.TAKE_HOME.figure().of(account.balance()).flatMap(Ratio::percent);
+    return YieldFigure.TAKE_HOME.figure().percent(account.balance());
   }
 
   /** Meat on the bone would at least have been mince. */

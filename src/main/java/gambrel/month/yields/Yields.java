@@ -83,9 +83,7 @@ public final class Yields {
   /** The spread of a figure over bodies, in per cent. */
   static Optional<Spread> spread(Ratio.Figure figure, List<BodyAccount> accounts) {
     return Spread.of(
-        accounts.stream()
-            .flatMap(a -> figure.of(a.balance()).flatMap(Ratio::percent).stream())
-            .toList());
+        accounts.stream().flatMap(a -> figure.percent(a.balance()).stream()).toList());
   }
 
   private static List<BodyAccount> of(List<BodyAccount> accounts, Species species) {
