@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
+import gambrel.month.MonthRecords;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.render.PrintedPages;
@@ -105,12 +106,12 @@ class MonthPaperworkTest {
     var pages =
         PrintedPages.of(
             new OwnerDocuments(night.shop().settings())
-                .summary(night, register, YearMonth.of(2026, 7)));
+                .summary(MonthRecords.of(night, register, YearMonth.of(2026, 7))));
     return String.join(" ", pages).contains("Paid and unpaid are as of the night that printed");
   }
 
   @Test
-  void only_the_latest_revision_is_owed_but_since_the_first() {
+  void onlyTheLatestRevisionIsOwedButSinceTheFirst() {
     var register =
         new Register(
             List.of(
