@@ -12,8 +12,10 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -38,6 +40,7 @@ final class RoutineShop {
   private final SplittableRandom dice;
   private final Scene scene;
   private final Fault fault;
+  private final Map<LocalDate, Integer> onTheBench = new HashMap<>();
   private final List<RegisterRow> statements = new ArrayList<>();
   private int bodies;
   private int faulty;
@@ -84,7 +87,7 @@ final class RoutineShop {
     double out = fault == Fault.BATCH_LOSES ? 34 : 39.2;
     // Before the bench book has anybody at the bench, or the tub would be a body's.
     line("2026-03-27T05:00", "-", "tub trim", 40, " batch=M1");
-    line("2026-03-27T06:00", "-", "pack mince", out, " batch=M1");
+    line("2026-03-27T05:30", "-", "pack mince", out, " batch=M1");
     return MonthRecords.of(
         Books.night(scene, "2026-04-30T00:00:00Z"),
         new Register(statements),
@@ -115,7 +118,7 @@ final class RoutineShop {
     String bought = "shop,Hill," + two(hot * price * (dear ? 3 : 1));
     scene.body("%s,beef,steer,%s,%s,400,,,".formatted(id, killed, own ? bought : "ann,,"));
     double aged = hang(id, killed, days, hot);
-    new Cutting(id, killed, killed.plusDays(days), place).cut(aged);
+    new Cutting(id, killed, killed.plusDays(days)).cut(aged);
     if (!own && killed.isBefore(MARCH)) {
       charged(id, killed.plusDays(days + 2L));
     }
@@ -131,7 +134,7 @@ final class RoutineShop {
     double reads = fault == Fault.RAIL_READS_LIGHT && changed ? 0.985 : 1;
     line(killed + "T10:00", id, "hot carcase", hot, "");
     line(killed.plusDays(1) + "T10:00", id, "cold carcase", cold * reads, "");
-    line(killed.plusDays(days) + "T07:00", id, "aged carcase", aged * reads, "");
+    line(killed.plusDays(days) + "T04:00", id, "aged carcase", aged * reads, "");
     return aged;
   }
 
@@ -156,7 +159,7 @@ final class RoutineShop {
             ""));
   }
 
-  /** A body on the bench: each of a day of kill has two hours of its own. */
+  /** A body on the bench: each has two hours of its own, so that the bench book names one boner. */
   private final class Cutting {
     private final String id;
     private final LocalDate killed;
@@ -164,11 +167,11 @@ final class RoutineShop {
     private final int hour;
     private final String boner;
 
-    Cutting(String id, LocalDate killed, LocalDate day, int place) {
+    Cutting(String id, LocalDate killed, LocalDate day) {
       this.id = id;
       this.killed = killed;
       this.day = day;
-      this.hour = 8 + 2 * place;
+      this.hour = 4 + 2 * onTheBench.merge(day, 1, Integer::sum);
       this.boner = (bodies + killed.getDayOfYear()) % 2 == 0 ? "Wyn" : "Dario";
     }
 

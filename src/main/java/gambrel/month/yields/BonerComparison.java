@@ -15,14 +15,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * How much bone, as a share of the weight into the boning room, each boner's bodies gave against
  * bodies of the same class, cut the same way, that others boned. Bone bins that weigh more than the
- * others' hold meat. Compared are the month's bodies; where a boner has fewer than {@link #ENOUGH},
- * his latest before the month fill them up. The month's second half is looked at on its own as well,
- * so that what began in the month is not hidden by what was before; of the two looks the one that is
- * surer counts.
+ * others' hold meat. Compared are the month's bodies by themselves; the month's bodies with each
+ * boner's latest before it where the month has fewer than {@link #ENOUGH} of him, since few bodies tell
+ * little; and the month's second half, so that what began in the month is not hidden by what was
+ * before. Of these looks the surest counts; they share the rate of false alarms.
  *
  * @param species the species
  * @param differences by boner, in percentage points
@@ -38,17 +39,30 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     var found = new ArrayList<BonerComparison>();
     for (var species : Species.values()) {
       var whole = byBoner(species, Settled.of(month.cut()));
-      var late = late(species, month);
+      var alone = all(whole);
       fillUp(whole, byBoner(species, Settled.of(baseline.cut())));
-      int looks = LikeWithLike.eachAgainstTheRest(late).isEmpty() ? 1 : 2;
-      var differences = LikeWithLike.eachAgainstTheRest(all(whole), looks);
-      LikeWithLike.eachAgainstTheRest(late, looks)
-          .forEach((boner, d) -> differences.merge(boner, d, BonerComparison::surer));
+      var differences = surest(alone, all(whole), late(species, month));
       if (!differences.isEmpty()) {
         found.add(new BonerComparison(species, differences));
       }
     }
     return found;
+  }
+
+  /** Looks that show the same bodies are one; those that compare nobody are none. */
+  private static SortedMap<String, Difference> surest(
+      List<Sample> alone, List<Sample> filledUp, List<Sample> late) {
+    var looks =
+        Stream.of(alone, filledUp, late)
+            .distinct()
+            .filter(look -> !LikeWithLike.eachAgainstTheRest(look).isEmpty())
+            .toList();
+    var differences = new TreeMap<String, Difference>();
+    for (var look : looks) {
+      LikeWithLike.eachAgainstTheRest(look, looks.size())
+          .forEach((boner, d) -> differences.merge(boner, d, BonerComparison::surer));
+    }
+    return differences;
   }
 
   private static List<Sample> late(Species species, MonthBodies month) {
