@@ -64,6 +64,11 @@ final class BusyShop {
     shop.add("values.csv", BusyCuts.values(american));
   }
 
+  /** A further line of shop.properties. */
+  void set(String setting) {
+    shop.add("shop.properties", setting);
+  }
+
   private static String codes() {
     return Stream.concat(
             BusyCuts.packed().map(item -> item + "," + item + ",pack"),
