@@ -8,13 +8,9 @@ import gambrel.run.Preview;
 import gambrel.run.RefusedException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** Reads and computes as a run does, and tells what a person should know. */
 @Command(
@@ -22,48 +18,39 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Reads and computes like run, prints the notices, publishes nothing.")
-final class CheckCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private ShopArguments arguments;
-
+final class CheckCommand extends ShopCommand {
   @Option(
       names = "--preview",
       paramLabel = "FILE",
       description = "writes the statement of the body that was cut last, to look at the templates")
   private Path preview;
 
-  private final DocumentMaker maker;
-
   CheckCommand(DocumentMaker maker) {
-    this.maker = maker;
+    super(maker);
   }
 
   @Override
-  public Integer call() {
-    var console = new Console(spec);
-    try {
-      if (preview != null) {
-        OutputPath.refuseExports(preview, arguments.shop());
-      }
-      var inputs = arguments.read();
-      var asOf = arguments.asOf(inputs);
-      var documents = maker.of(arguments.shop(), inputs.shop().settings());
-      var outcome =
-          new NightlyRun(inputs, documents).check(arguments.shop().resolve("reports"), asOf);
-      if (outcome instanceof Outcome.Done done) {
-        var notices = done.report().notices();
-        notices.forEach(notice -> print(console.out(), notice));
-        LayoutHelp.lines(arguments.shop(), inputs, notices).forEach(console.out()::println);
-        if (preview != null) {
-          return Math.max(
-              console.finish(Preview.write(preview, done.report().night(), documents)),
-              console.finish(outcome));
-        }
-      }
-      return console.finish(outcome);
-    } catch (RefusedException e) {
-      return console.finish(new Outcome.Refused(e.getMessage()));
+  int call(Console console) throws RefusedException {
+    var shop = arguments().shop();
+    if (preview != null) {
+      OutputPath.refuseExports(preview, shop);
     }
+    var reading = read();
+    var outcome =
+        new NightlyRun(reading.inputs(), reading.documents())
+            .check(shop.resolve("reports"), reading.asOf());
+    if (outcome instanceof Outcome.Done done) {
+      var notices = done.report().notices();
+      notices.forEach(notice -> print(console.out(), notice));
+      LayoutHelp.lines(shop, reading.inputs(), notices).forEach(console.out()::println);
+      if (preview != null) {
+        return Math.max(
+            console.finish(
+                Preview.write(preview, done.report().night(), reading.documents())),
+            console.finish(outcome));
+      }
+    }
+    return console.finish(outcome);
   }
 
   private static void print(PrintWriter to, Notice notice) {

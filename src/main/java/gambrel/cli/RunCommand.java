@@ -11,12 +11,8 @@ import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 
 /** The nightly job. */
 @Command(
@@ -24,10 +20,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Reads the shop folder, makes the night's documents and publishes them.")
-final class RunCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @Mixin private ShopArguments arguments;
-
+final class RunCommand extends ShopCommand {
   @Option(
       names = "--out",
       paramLabel = "DIR",
@@ -40,31 +33,23 @@ final class RunCommand implements Callable<Integer> {
       description = "a month to summarise, instead of every month that has a body; may be repeated")
   private List<String> months = new ArrayList<>();
 
-  private final DocumentMaker maker;
-
   RunCommand(DocumentMaker maker) {
-    this.maker = maker;
+    super(maker);
   }
 
   @Override
-  public Integer call() {
-    var console = new Console(spec);
-    try {
-      var wanted = months();
-      var root = out == null ? arguments.shop().resolve("reports") : out;
-      OutputPath.checkFolder(root, arguments.shop());
-      var inputs = arguments.read();
-      var asOf = arguments.asOf(inputs);
-      var documents = maker.of(arguments.shop(), inputs.shop().settings());
-      var outcome = new NightlyRun(inputs, documents).run(root, asOf, wanted);
-      if (outcome instanceof Outcome.Done done && !arguments.isQuiet()) {
-        tell(console.out(), root, done.report());
-        console.warn(done.report());
-      }
-      return console.finish(outcome);
-    } catch (RefusedException e) {
-      return console.finish(new Outcome.Refused(e.getMessage()));
+  int call(Console console) throws RefusedException {
+    var wanted = months();
+    var root = out == null ? arguments().shop().resolve("reports") : out;
+    OutputPath.checkFolder(root, arguments().shop());
+    var reading = read();
+    var outcome =
+        new NightlyRun(reading.inputs(), reading.documents()).run(root, reading.asOf(), wanted);
+    if (outcome instanceof Outcome.Done done && !arguments().isQuiet()) {
+      tell(console.out(), root, done.report());
+      console.warn(done.report());
     }
+    return console.finish(outcome);
   }
 
   private List<YearMonth> months() throws RefusedException {

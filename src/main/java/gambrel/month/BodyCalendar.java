@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The bodies of every month, put into their months in one pass. Cancelled bodies belong to none. Safe
- * for use by several threads.
+ * The bodies of every month, put into their months in one pass. Cancelled bodies belong to none.
+ * Safe for use by several threads.
  */
 public final class BodyCalendar {
   private final Night night;

@@ -12,8 +12,8 @@ import java.util.Random;
 import java.util.stream.IntStream;
 
 /**
- * How long one night takes, from the start of the process to its end: a shop of forty cattle a month
- * with a year behind it, a run of the night before, and three bodies cut since.
+ * How long one night takes, from the start of the process to its end: a shop of forty cattle a
+ * month with a year behind it, a run of the night before, and three bodies cut since.
  *
  * <pre>OneNight FOLDER NIGHTS COMMAND...</pre>
  *

@@ -115,7 +115,8 @@ class SideBySideTest {
   @Test
   void throwsWhateverItsWorkThrowsAsItIs() {
     for (var thrown :
-        List.of(new IOException("disk"), new IllegalStateException("bug"), new StackOverflowError())) {
+        List.of(
+            new IOException("disk"), new IllegalStateException("bug"), new StackOverflowError())) {
       assertSame(thrown, assertThrows(Throwable.class, () -> failing(thrown)));
     }
   }
