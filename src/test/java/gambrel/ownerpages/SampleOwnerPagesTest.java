@@ -8,6 +8,7 @@ import gambrel.data.NightTables;
 import gambrel.data.RegisterTable;
 import gambrel.data.Table;
 import gambrel.reckoning.Night;
+import gambrel.month.MonthRecords;
 import gambrel.register.MorningReport;
 import gambrel.register.Register;
 import gambrel.run.Documents;
@@ -69,8 +70,8 @@ class SampleOwnerPagesTest {
                 return proxy;
               }
               if (method.getName().equals("summary")) {
-                night = (Night) arguments[0];
-                register = (Register) arguments[1];
+                night = ((MonthRecords) arguments[0]).night();
+                register = ((MonthRecords) arguments[0]).register();
               } else if (method.getName().equals("morning")) {
                 report = (MorningReport) arguments[0];
               }
