@@ -61,7 +61,7 @@ final class Blocks {
                   Weighing.total(weighings),
                   allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
                   uncertainty.resolutionSquared(all),
-                  weighings));
+                  body.own(weighings)));
         });
     return balances;
   }

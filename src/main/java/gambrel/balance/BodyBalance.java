@@ -46,7 +46,7 @@ public final class BodyBalance implements Drawn.Subject {
     this.rail = rail;
     this.trim = trim;
     this.boning = boning;
-    this.boningWeighings = List.copyOf(boningWeighings);
+    this.boningWeighings = weighings.own(boningWeighings);
     this.fromBlock = fromBlock;
     this.outputs = outputs;
     this.pieces = List.copyOf(pieces);

@@ -6,6 +6,7 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import gambrel.weighing.Weighings;
 import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -49,12 +50,22 @@ public final class BodyWeighings {
   }
 
   private Sorted sort() {
-    var all = named.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
-    var cuts = all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
+    var all = Weighings.choose(named, w -> w.ofBody() && w.step().movesMass());
+    var cuts = Weighings.choose(all, w -> w.step().isCutting() && !isOffal(w));
     var bySteps = new EnumMap<Step, List<Weighing>>(Step.class);
     all.forEach(w -> bySteps.computeIfAbsent(w.step(), s -> new ArrayList<>()).add(w));
-    bySteps.replaceAll((step, list) -> List.copyOf(list));
+    bySteps.replaceAll((step, list) -> own(list));
     return new Sorted(all, cuts, bySteps);
+  }
+
+  /** The same weighings, packed where the body's are. */
+  List<Weighing> own(List<Weighing> some) {
+    return Weighings.some(named, some);
+  }
+
+  /** Whether they are packed, so that what is drawn from them is better drawn anew than kept. */
+  public boolean arePacked() {
+    return Weighings.isPacked(named);
   }
 
   /** The body. */

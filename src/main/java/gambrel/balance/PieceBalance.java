@@ -2,6 +2,7 @@ package gambrel.balance;
 
 import gambrel.measure.Weight;
 import gambrel.weighing.Weighing;
+import gambrel.weighing.Weighings;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -24,7 +25,7 @@ public record PieceBalance(
     List<Weighing> weighings) {
   /** Copies the weighings. */
   public PieceBalance {
-    weighings = List.copyOf(weighings);
+    weighings = Weighings.copyOf(weighings);
   }
 
   /** Block less out, where out is known. */

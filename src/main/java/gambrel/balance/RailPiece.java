@@ -3,6 +3,7 @@ package gambrel.balance;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import gambrel.weighing.Weighings;
 import java.util.List;
 
 /**
@@ -16,7 +17,7 @@ import java.util.List;
 public record RailPiece(String item, Step step, int number, List<Weighing> weighings) {
   /** Copies the weighings. */
   public RailPiece {
-    weighings = List.copyOf(weighings);
+    weighings = Weighings.copyOf(weighings);
   }
 
   /** Their sum. */

@@ -1,6 +1,5 @@
 package gambrel.balance;
 
-import gambrel.cuts.CutTree;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.LocalDate;
@@ -13,16 +12,14 @@ import java.util.Set;
 /** Reads the rail weighings of one body: what stands at each step, what each part weighed last. */
 final class RailReader {
   private final HungTrees trees;
-  private final CutTree tree;
-  private final int head;
+  private final BodyWeighings body;
   private final List<Weighing> hot;
   private final List<Weighing> cold;
   private final List<Weighing> aged;
 
   private RailReader(HungTrees trees, BodyWeighings weighings) {
     this.trees = trees;
-    this.tree = weighings.tree();
-    this.head = weighings.body().head();
+    this.body = weighings;
     this.hot = weighings.of(Step.HOT);
     this.cold = weighings.of(Step.COLD);
     this.aged = latest(weighings.of(Step.AGED));
@@ -65,7 +62,8 @@ final class RailReader {
 
   /** Left and right are told apart only where all weighings that are compared say which. */
   private Standing parts(List<Weighing> compared) {
-    return new Standing(new HungParts(trees, tree, head, compared));
+    return new Standing(
+        body, new HungParts(trees, body.tree(), body.body().head(), compared));
   }
 
   private static List<Weighing> both(List<Weighing> one, List<Weighing> other) {

@@ -1,51 +1,47 @@
 package gambrel.weighing;
 
-import java.lang.ref.SoftReference;
-import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Iterator;
 import java.util.List;
-import java.util.RandomAccess;
-import java.util.Spliterator;
 
-/**
- * A list of weighings, earliest first, that unpacks itself when it is used and stays so as long as
- * there is room.
- */
-final class PackedWeighings extends AbstractList<Weighing> implements RandomAccess {
+/** Weighings, earliest first, as bytes; they unpack themselves when they are used. */
+final class PackedWeighings extends PackedList {
   private final WeighingPacker packer;
+  private final Unpacked unpacked;
   private final byte[][] packed;
   private final int size;
-  private volatile SoftReference<List<Weighing>> unpacked = new SoftReference<>(null);
+  private volatile List<Weighing> list;
 
-  PackedWeighings(WeighingPacker packer, List<byte[]> packed, int size) {
+  PackedWeighings(WeighingPacker packer, Unpacked unpacked, List<byte[]> packed, int size) {
     this.packer = packer;
+    this.unpacked = unpacked;
     this.packed = packed.toArray(byte[][]::new);
     this.size = size;
   }
 
-  private List<Weighing> list() {
-    var list = unpacked.get();
-    if (list == null) {
-      list = unpack();
-      unpacked = new SoftReference<>(list);
+  @Override
+  List<Weighing> list() {
+    var known = list;
+    if (known == null) {
+      known = unpack();
+      list = known;
+      unpacked.add(this);
     }
-    return list;
+    return known;
+  }
+
+  /** Gives up what was unpacked. */
+  void forget() {
+    list = null;
   }
 
   private List<Weighing> unpack() {
-    var list = new ArrayList<Weighing>(size);
+    var all = new ArrayList<Weighing>(size);
     for (byte[] part : packed) {
-      packer.unpack(part, list);
+      packer.unpack(part, all);
     }
-    list.sort(Weighing.BY_TIME);
-    return Collections.unmodifiableList(list);
-  }
-
-  @Override
-  public Weighing get(int index) {
-    return list().get(index);
+    all.sort(Weighing.BY_TIME);
+    return Collections.unmodifiableList(all);
   }
 
   @Override
@@ -54,12 +50,12 @@ final class PackedWeighings extends AbstractList<Weighing> implements RandomAcce
   }
 
   @Override
-  public Iterator<Weighing> iterator() {
-    return list().iterator();
+  PackedWeighings whole() {
+    return this;
   }
 
   @Override
-  public Spliterator<Weighing> spliterator() {
-    return list().spliterator();
+  int number(int index) {
+    return index;
   }
 }

@@ -11,16 +11,18 @@ import java.util.Set;
 final class WeighingStore {
   private final int kept;
   private final WeighingPacker packer = new WeighingPacker();
+  private final Unpacked unpacked;
   private final Map<String, Gathered> byBody = new LinkedHashMap<>();
   private final Map<String, Gathered> byBatch = new LinkedHashMap<>();
   private final Gathered loose = new Gathered();
   private final Set<Gathered> waiting = new LinkedHashSet<>();
-  private int unpacked;
+  private int asTheyAre;
   private boolean packs;
 
   /** A store that keeps so many weighings as they are. */
   WeighingStore(int kept) {
     this.kept = kept;
+    this.unpacked = new Unpacked(kept);
   }
 
   /** The weighings of one list: some packed, in the order in which they came, the latest not yet. */
@@ -45,7 +47,7 @@ final class WeighingStore {
     } else if (!named) {
       add(weighing, loose);
     }
-    if (unpacked > kept) {
+    if (asTheyAre > kept) {
       packs = true;
       packWaiting();
     }
@@ -55,13 +57,13 @@ final class WeighingStore {
     to.waiting.add(weighing);
     to.size++;
     waiting.add(to);
-    unpacked++;
+    asTheyAre++;
   }
 
   private void packWaiting() {
     waiting.parallelStream().forEach(list -> list.pack(packer));
     waiting.clear();
-    unpacked = 0;
+    asTheyAre = 0;
   }
 
   /** All of them; the store is empty then. */
@@ -81,7 +83,7 @@ final class WeighingStore {
 
   private List<Weighing> list(Gathered gathered) {
     return packs
-        ? new PackedWeighings(packer, gathered.packed, gathered.size)
+        ? new PackedWeighings(packer, unpacked, gathered.packed, gathered.size)
         : gathered.waiting.stream().sorted(Weighing.BY_TIME).toList();
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -85,11 +86,28 @@ public final class Weighings {
   private static List<Weighing> without(List<Weighing> list, Set<Place> rows) {
     return list.stream().noneMatch(w -> rows.contains(w.place()))
         ? list
-        : list.stream().filter(w -> !rows.contains(w.place())).toList();
+        : choose(list, w -> !rows.contains(w.place()));
   }
 
   /** A list that does not change: a packed one stays packed. */
   public static List<Weighing> copyOf(List<Weighing> weighings) {
-    return weighings instanceof PackedWeighings ? weighings : List.copyOf(weighings);
+    return weighings instanceof PackedList ? weighings : List.copyOf(weighings);
+  }
+
+  /** The weighings of a list that pass, packed where it is. */
+  public static List<Weighing> choose(List<Weighing> from, Predicate<Weighing> which) {
+    return from instanceof PackedList packed
+        ? packed.choose(which)
+        : from.stream().filter(which).toList();
+  }
+
+  /** Some weighings of a list in an order of their own, packed where it is. */
+  public static List<Weighing> some(List<Weighing> from, List<Weighing> some) {
+    return from instanceof PackedList packed ? packed.some(some) : List.copyOf(some);
+  }
+
+  /** Whether a list keeps its weighings packed, so that what is drawn from it need not be kept. */
+  public static boolean isPacked(List<Weighing> list) {
+    return list instanceof PackedList;
   }
 }
