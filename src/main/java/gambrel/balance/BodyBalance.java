@@ -17,7 +17,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class BodyBalance implements Drawn.Subject {
   private static final long MILLIS_AN_HOUR = 3_600_000;
   private static final Drawn<BodyBalance, List<Weighing>> TOPMOST =
-      new Drawn<>(body -> new Blocks(body.weighings).topmost());
+      new Drawn<>(body -> body.weighings.own(new Blocks(body.weighings).topmost()));
+  private static final Drawn<BodyBalance, Optional<LocalDate>> FIRST_CUT =
+      new Drawn<>(body -> body.cuts().stream().findFirst().map(Weighing::date));
+  private static final Drawn<BodyBalance, Optional<OffsetDateTime>> LAST_CUT =
+      new Drawn<>(body -> last(body.cuts()));
   private static final Drawn<BodyBalance, Optional<BigFraction>> HOURS_CHILLED =
       new Drawn<>(BodyBalance::chilled);
 
@@ -170,13 +174,12 @@ public final class BodyBalance implements Drawn.Subject {
 
   /** The local date of the first cut. */
   public Optional<LocalDate> firstCut() {
-    return cuts().stream().findFirst().map(Weighing::date);
+    return FIRST_CUT.of(this);
   }
 
   /** When the last cut was weighed. */
   public Optional<OffsetDateTime> lastCut() {
-    var cuts = cuts();
-    return cuts.isEmpty() ? Optional.empty() : Optional.of(cuts.get(cuts.size() - 1).time());
+    return LAST_CUT.of(this);
   }
 
   /** Days from slaughter to the first cut. */
@@ -216,16 +219,18 @@ public final class BodyBalance implements Drawn.Subject {
   }
 
   private Optional<BigFraction> chilled() {
-    var hot = last(Step.HOT);
-    var cold = last(Step.COLD);
+    var hot = last(weighings.of(Step.HOT));
+    var cold = last(weighings.of(Step.COLD));
     return hot.isEmpty() || cold.isEmpty()
         ? Optional.empty()
         : Optional.of(
             BigFraction.of(Duration.between(hot.get(), cold.get()).toMillis(), MILLIS_AN_HOUR));
   }
 
-  private Optional<OffsetDateTime> last(Step step) {
-    return weighings.of(step).stream().reduce((a, b) -> b).map(Weighing::time);
+  private static Optional<OffsetDateTime> last(List<Weighing> weighings) {
+    return weighings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(weighings.get(weighings.size() - 1).time());
   }
 
   private static Optional<BigFraction> percent(Optional<Weight> part, Optional<Weight> whole) {

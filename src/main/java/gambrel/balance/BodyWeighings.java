@@ -7,7 +7,6 @@ import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import gambrel.weighing.Weighings;
-import java.lang.ref.SoftReference;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,7 +21,7 @@ public final class BodyWeighings {
   private final Body body;
   private final CutTree tree;
   private final List<Weighing> named;
-  private volatile SoftReference<Sorted> sorted = new SoftReference<>(null);
+  private volatile Sorted sorted;
 
   /**
    * Keeps those of {@code weighings} that are the body's own.
@@ -36,15 +35,15 @@ public final class BodyWeighings {
     this.named = weighings;
   }
 
-  /** The lists that are asked for again and again, made anew where memory ran short. */
+  /** The lists that are asked for again and again. */
   private record Sorted(
       List<Weighing> all, List<Weighing> cuts, Map<Step, List<Weighing>> bySteps) {}
 
   private Sorted sorted() {
-    var known = sorted.get();
+    var known = sorted;
     if (known == null) {
       known = sort();
-      sorted = new SoftReference<>(known);
+      sorted = known;
     }
     return known;
   }

@@ -12,16 +12,18 @@ import java.util.List;
  * @param item the part
  * @param step the step
  * @param number how many of the part they take up
+ * @param weight the sum of the weighings
  * @param weighings the weighings
  */
-public record RailPiece(String item, Step step, int number, List<Weighing> weighings) {
+public record RailPiece(
+    String item, Step step, int number, Weight weight, List<Weighing> weighings) {
   /** Copies the weighings. */
   public RailPiece {
     weighings = Weighings.copyOf(weighings);
   }
 
-  /** Their sum. */
-  public Weight weight() {
-    return Weighing.total(weighings);
+  /** All weighings of one hung part at one step. */
+  RailPiece(String item, Step step, int number, List<Weighing> weighings) {
+    this(item, step, number, Weighing.total(weighings), weighings);
   }
 }

@@ -17,8 +17,13 @@ public final class MonthTables {
   public static List<Table> of(Night night, Register register, Collection<YearMonth> months) {
     var calendar = new BodyCalendar(night);
     return of(
-        months.stream()
-            .map(month -> MonthRows.of(MonthRecords.of(calendar, night, register, month)))
+        months.parallelStream()
+            .map(
+                month -> {
+                  var rows = MonthRows.of(MonthRecords.of(calendar, night, register, month));
+                  calendar.done(month);
+                  return rows;
+                })
             .toList());
   }
 

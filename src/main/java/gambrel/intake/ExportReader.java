@@ -24,8 +24,8 @@ public final class ExportReader {
 
   private static final String FOLDER = "exports";
 
-  /** So many rows are some 80 MB; most shops never have as many. */
-  private static final int KEPT = 200_000;
+  /** So many rows are some 40 MB; most shops have no more. */
+  private static final int KEPT = 100_000;
 
   private final List<Notice> notices = new ArrayList<>();
 

@@ -19,7 +19,7 @@ public final class Baseline {
   /** Fewer bodies than this carry no limits. */
   public static final int ENOUGH = 20;
 
-  private static final int MONTHS = 12;
+  static final int MONTHS = 12;
 
   private final YearMonth month;
   private final List<MonthBodies> before = new ArrayList<>();

@@ -5,9 +5,11 @@ import gambrel.balance.Drawn;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Species;
 import gambrel.reckoning.BodyAccount;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -76,15 +78,17 @@ public record Completeness(
     var bodies = what.in(records.bodies());
     var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
     var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
-    var all = Stream.concat(before, bodies.stream()).toList();
-    var asked =
-        lacking.stream().filter(a -> isUsual(what, a.body().species(), all)).toList();
+    var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
+    var asked = lacking.stream().filter(a -> usual.contains(a.body().species())).toList();
     return new Completeness(what, bodies.size(), lacking, asked);
   }
 
-  private static boolean isUsual(What what, Species species, List<BodyAccount> all) {
-    var like = all.stream().filter(a -> a.body().species() == species).toList();
-    return 2 * like.stream().filter(what::isKnown).count() > like.size();
+  /** The species of which more than half of the bodies have it. */
+  private static Set<Species> usual(What what, List<BodyAccount> all) {
+    var balance = new EnumMap<Species, Integer>(Species.class);
+    all.forEach(a -> balance.merge(a.body().species(), what.isKnown(a) ? 1 : -1, Integer::sum));
+    balance.values().removeIf(more -> more <= 0);
+    return balance.keySet();
   }
 
   /** How many have it. */

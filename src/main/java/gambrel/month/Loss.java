@@ -1,12 +1,14 @@
 package gambrel.month;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -22,6 +24,11 @@ public enum Loss {
   BENCH(BodyFigures.BENCH),
   /** In batches, of the green weight into them. */
   BATCH(BodyFigures.BATCH);
+
+  private static final Drawn<BodyBalance, LocalDate> LAST_COLD =
+      new Drawn<>(body -> last(body.weighings().of(Step.COLD)));
+  private static final Drawn<BodyBalance, LocalDate> LAST_AGED =
+      new Drawn<>(body -> last(body.weighings().of(Step.AGED)));
 
   private final Ratio.Figure figure;
 
@@ -66,13 +73,16 @@ public enum Loss {
 
   private boolean isWeighedBy(BodyBalance balance, LocalDate day) {
     return switch (this) {
-      case CHILL -> isBy(balance.weighings().of(Step.COLD), day);
-      case AGEING -> isBy(balance.weighings().of(Step.AGED), day);
+      case CHILL -> !LAST_COLD.of(balance).isAfter(day);
+      case AGEING -> !LAST_AGED.of(balance).isAfter(day);
       case BENCH, BATCH -> true;
     };
   }
 
-  private static boolean isBy(List<Weighing> weighings, LocalDate day) {
-    return weighings.stream().noneMatch(w -> w.date().isAfter(day));
+  private static LocalDate last(List<Weighing> weighings) {
+    return weighings.stream()
+        .map(Weighing::date)
+        .max(Comparator.naturalOrder())
+        .orElse(LocalDate.MIN);
   }
 }

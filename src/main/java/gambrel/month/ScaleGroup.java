@@ -1,6 +1,7 @@
 package gambrel.month;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.weighing.Weighing;
 import java.util.Collection;
 import java.util.HashMap;
@@ -12,16 +13,21 @@ import java.util.TreeSet;
 
 /** Which scales stand behind a body's balance. */
 final class ScaleGroup {
+  private static final Drawn<BodyBalance, Optional<String>> BENCH =
+      new Drawn<>(body -> main(body.weighings().out()));
+  private static final Drawn<BodyBalance, Optional<String>> RAIL =
+      new Drawn<>(body -> main(body.boningWeighings()));
+
   private ScaleGroup() {}
 
   /** The scale that most of what came off the block was weighed on. */
   static Optional<String> bench(BodyBalance balance) {
-    return main(balance.weighings().out());
+    return BENCH.of(balance);
   }
 
   /** The scale that most of the weight into the boning room was weighed on. */
   static Optional<String> rail(BodyBalance balance) {
-    return main(balance.boningWeighings());
+    return RAIL.of(balance);
   }
 
   private static Optional<String> main(List<Weighing> weighings) {

@@ -5,28 +5,62 @@ import gambrel.charge.Bill;
 import gambrel.decision.Decision;
 import gambrel.measure.ByteOrder;
 import gambrel.owner.Entitlement;
+import gambrel.owner.Sharing;
 import gambrel.shop.Body;
 import gambrel.shop.Customer;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 
-/**
- * All that is known of a body at one moment.
- *
- * @param balance its figures
- * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
- * @param bill what it costs
- * @param decision where it stands
- */
-public record BodyAccount(
-    BodyBalance balance,
-    SortedMap<String, Entitlement> entitlements,
-    Bill bill,
-    Decision decision) {
-  /** Copies the map. */
-  public BodyAccount {
-    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
+/** All that is known of a body at one moment. Immutable. */
+public final class BodyAccount {
+  private final BodyBalance balance;
+  private final Optional<SortedMap<String, Entitlement>> entitlements;
+  private final Bill bill;
+  private final Decision decision;
+
+  /**
+   * All that is known of a body.
+   *
+   * @param balance its figures
+   * @param entitlements what each customer gets, by id; the shop's own part under its reserved id.
+   *     Where weighings are packed they are divided anew whenever somebody asks
+   * @param bill what it costs
+   * @param decision where it stands
+   */
+  BodyAccount(
+      BodyBalance balance,
+      SortedMap<String, Entitlement> entitlements,
+      Bill bill,
+      Decision decision) {
+    this.balance = balance;
+    this.entitlements =
+        balance.weighings().arePacked()
+            ? Optional.empty()
+            : Optional.of(ByteOrder.sorted(entitlements));
+    this.bill = bill;
+    this.decision = decision;
+  }
+
+  /** Its figures. */
+  public BodyBalance balance() {
+    return balance;
+  }
+
+  /** What each customer gets, by id; the shop's own part under its reserved id. */
+  public SortedMap<String, Entitlement> entitlements() {
+    return Collections.unmodifiableSortedMap(entitlements.orElseGet(() -> Sharing.of(balance)));
+  }
+
+  /** What it costs. */
+  public Bill bill() {
+    return bill;
+  }
+
+  /** Where it stands. */
+  public Decision decision() {
+    return decision;
   }
 
   /** The body. */
@@ -36,6 +70,11 @@ public record BodyAccount(
 
   /** The customers who get a statement: everybody but the shop. */
   public List<String> customers() {
-    return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+    return entitlements().keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+  }
+
+  @Override
+  public String toString() {
+    return body().id() + ", " + decision.state();
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.shrink;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.shop.Outcome;
 import gambrel.shop.Step;
@@ -19,15 +20,18 @@ import java.util.List;
  * @param chart the chart of the points that have a chill shrink
  */
 public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
+  private static final Drawn<BodyBalance, Instant> FIRST_HOT =
+      new Drawn<>(
+          body ->
+              body.weighings().of(Step.HOT).stream()
+                  .findFirst()
+                  .map(hot -> hot.time().toInstant())
+                  .orElse(Instant.MAX));
+
   /** Date of kill, first hot weighing, id. */
   public static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
-          .thenComparing(
-              b ->
-                  b.weighings().of(Step.HOT).stream()
-                      .findFirst()
-                      .map(hot -> hot.time().toInstant())
-                      .orElse(Instant.MAX))
+          .thenComparing(FIRST_HOT::of)
           .thenComparing(b -> b.body().id());
 
   /** Copies the points. */

@@ -29,7 +29,7 @@ abstract sealed class PackedList extends AbstractList<Weighing> implements Rando
         numbers[count++] = number(i);
       }
     }
-    return new PackedSelection(whole(), numbers, count);
+    return count == numbers.length ? this : new PackedSelection(whole(), numbers, count);
   }
 
   /** Some of its weighings in their own order, packed too. */

@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Gathers weighings in any order, and packs them whenever there are too many. */
 final class WeighingStore {
+  /** The bodies of two busy weeks: most figures are drawn body by body. */
+  private static final int UNPACKED = 60_000;
+
   private final int kept;
   private final WeighingPacker packer = new WeighingPacker();
   private final Unpacked unpacked;
@@ -22,7 +25,7 @@ final class WeighingStore {
   /** A store that keeps so many weighings as they are. */
   WeighingStore(int kept) {
     this.kept = kept;
-    this.unpacked = new Unpacked(kept);
+    this.unpacked = new Unpacked(Math.min(kept, UNPACKED));
   }
 
   /** The weighings of one list: some packed, in the order in which they came, the latest not yet. */

@@ -2,18 +2,22 @@ package gambrel.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.Table;
 import gambrel.intake.ExportReader;
 import gambrel.publish.Csv;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
+import gambrel.register.Register;
 import gambrel.run.Inputs;
+import gambrel.run.Months;
 import gambrel.run.RefusedException;
 import gambrel.weighing.ExportFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -58,7 +62,9 @@ class ManyRowsTest {
   /** All that the data files, the morning sheet and a trace are made of. */
   private static List<Object> told(Night night) {
     var tables = new TreeMap<String, String>();
-    for (Table table : NightTables.of(night)) {
+    var all = new ArrayList<Table>(NightTables.of(night));
+    all.addAll(MonthTables.of(night, new Register(List.of()), Months.of(night)));
+    for (var table : all) {
       tables.put(table.name(), new String(Csv.bytes(table), StandardCharsets.UTF_8));
     }
     var ledger = night.ledger();

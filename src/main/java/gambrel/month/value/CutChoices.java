@@ -14,7 +14,9 @@ import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -29,6 +31,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class CutChoices {
   private static final Drawn<MonthRecords, List<CutChoice>> LATELY =
       new Drawn<>(r -> new CutChoices(r.rail().items()).of(Lately.settled(r)));
+
+  private static final Drawn<BodyBalance, Map<String, Made>> MADE = new Drawn<>(CutChoices::made);
 
   private final ItemValues values;
 
@@ -49,6 +53,9 @@ public final class CutChoices {
       return worth.divide(base.fraction());
     }
   }
+
+  /** What a body's piece was made into, whatever that is worth. */
+  private record Made(String way, List<Products.Product> products) {}
 
   /** The choices of a month and of the twelve before it, at the month's values. */
   public static List<CutChoice> lately(MonthRecords records) {
@@ -92,12 +99,34 @@ public final class CutChoices {
     if (base.isEmpty()) {
       return Optional.empty();
     }
-    var all = new Products(body, values);
-    var under = all.under(piece.id());
-    var way = way(under, piece, body.weighings().tree());
-    return way.isEmpty()
-        ? Optional.empty()
-        : all.worth(under).map(worth -> new Cut(account, way, worth, base.get()));
+    return Optional.ofNullable(MADE.of(body).get(piece.id()))
+        .flatMap(
+            made ->
+                new Products(body, values)
+                    .worth(made.products())
+                    .map(worth -> new Cut(account, made.way(), worth, base.get())));
+  }
+
+  private static Map<String, Made> made(BodyBalance body) {
+    var made = new HashMap<String, Made>();
+    var products = Products.of(body);
+    var tree = body.weighings().tree();
+    var pieces =
+        products.stream()
+            .filter(product -> tree.find(product.item()).isPresent())
+            .flatMap(product -> tree.path(product.item()).stream())
+            .filter(item -> isChoice(tree, item))
+            .distinct()
+            .toList();
+    for (var piece : pieces) {
+      var under =
+          products.stream().filter(p -> tree.isUnder(p.item(), piece.id())).toList();
+      String way = way(under, piece, tree);
+      if (!way.isEmpty()) {
+        made.put(piece.id(), new Made(way, under));
+      }
+    }
+    return made;
   }
 
   private static String way(List<Products.Product> under, Item piece, CutTree tree) {

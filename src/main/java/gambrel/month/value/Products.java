@@ -59,14 +59,8 @@ final class Products {
   }
 
   /** All of them, in the order in which they were first weighed. */
-  List<Product> all() {
+  static List<Product> of(BodyBalance body) {
     return ALL.of(body);
-  }
-
-  /** Those of a piece. */
-  List<Product> under(String piece) {
-    var tree = body.weighings().tree();
-    return all().stream().filter(product -> tree.isUnder(product.item(), piece)).toList();
   }
 
   /** Money in the major unit; empty where one of them has no value. */

@@ -18,7 +18,7 @@ public final class Unvalued {
     for (var account : accounts) {
       var products = new Products(account.balance(), values);
       var tree = account.balance().weighings().tree();
-      products.all().stream()
+      Products.of(account.balance()).stream()
           .filter(Products.Product::food)
           .filter(product -> products.worth(List.of(product)).isEmpty())
           .flatMap(product -> tree.find(product.item()).stream())
