@@ -22,7 +22,7 @@ final class YieldMonthFigures {
 
   static List<MonthFigure> of(MonthRecords records) {
     var figures = new ArrayList<MonthFigure>();
-    var yields = new Yields(records.bodies(), records.baseline());
+    var yields = Yields.of(records);
     for (var line : yields.lines()) {
       String group = (line.split().id() + " " + line.name()).strip();
       for (var cell : line.cells()) {
@@ -36,7 +36,7 @@ final class YieldMonthFigures {
       String group = share.primal().id();
       figures.add(percent("primal_pct", share.species(), group, share.month(), share.before()));
     }
-    for (var comparison : BonerComparison.of(records.bodies(), records.baseline())) {
+    for (var comparison : BonerComparison.of(records)) {
       comparison
           .differences()
           .forEach(

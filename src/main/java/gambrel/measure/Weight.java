@@ -1,6 +1,7 @@
 package gambrel.measure;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Collection;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -16,6 +17,9 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
 
   /** Decimals of every weight in output data, and the step of every division. */
   public static final int OUTPUT_DECIMALS = 3;
+
+  /** So many of a weight's steps are a unit. */
+  static final BigInteger UNIT = BigInteger.TEN.pow(DECIMALS);
 
   /** No weight. */
   public static final Weight ZERO = new Weight(0);

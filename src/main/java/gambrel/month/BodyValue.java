@@ -2,12 +2,15 @@ package gambrel.month;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.measure.Weight;
+import gambrel.measure.Worth;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.HashMap;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -22,42 +25,52 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
   /** So much of the take-home must have a value before anything is said of the body. */
   private static final BigFraction ENOUGH = BigFraction.of(9, 10);
 
-  private static final BodyValue NONE =
-      new BodyValue(BigFraction.ZERO, BigFraction.ZERO, BigFraction.ZERO);
+  private static final Drawn<BodyBalance, Map<String, Weight>> PACKS =
+      new Drawn<>(BodyValue::packs);
 
   /** The value of {@code body}; weights without a value are counted as such. */
   public static BodyValue of(BodyBalance body, ItemValues values) {
-    var packs =
-        body.weighings().of(Step.PACK).stream()
-            .filter(w -> !w.inBatch() && !body.weighings().isOffal(w))
-            .toList();
-    var total = of(packs, body, values);
+    var total = of(PACKS.of(body), body, values);
     for (var batch : body.batches()) {
       total = total.plus(of(batch, body, values));
     }
     return total;
   }
 
-  /** Item by item: fractions are dear, and a body has many packs of few items. */
-  private static BodyValue of(List<Weighing> packs, BodyBalance body, ItemValues values) {
+  private static Map<String, Weight> packs(BodyBalance body) {
+    return byItem(
+        body.weighings().of(Step.PACK).stream()
+            .filter(w -> !w.inBatch() && !body.weighings().isOffal(w)));
+  }
+
+  private static Map<String, Weight> byItem(Stream<Weighing> packs) {
     var byItem = new HashMap<String, Weight>();
     packs.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
-    var total = NONE;
-    for (var item : byItem.entrySet()) {
+    return byItem;
+  }
+
+  private static BodyValue of(Map<String, Weight> packs, BodyBalance body, ItemValues values) {
+    var worth = new Worth();
+    var valued = Weight.ZERO;
+    for (var item : packs.entrySet()) {
       var value = values.of(body.weighings().tree(), item.getKey());
-      total = total.plus(of(item.getValue(), value));
+      if (value.isPresent()) {
+        worth.add(item.getValue(), value.get());
+        valued = valued.plus(item.getValue());
+      }
     }
-    return total;
+    return new BodyValue(
+        worth.sum(), valued.fraction(), Weight.sum(packs.values()).fraction());
   }
 
   private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {
     var part = batch.partOf(body.body().id());
-    var packs = batch.weighings().stream().filter(w -> w.step() == Step.PACK).toList();
+    var packs = byItem(batch.weighings().stream().filter(w -> w.step() == Step.PACK));
     return of(part, mean(packs, body, values));
   }
 
   private static Optional<BigFraction> mean(
-      List<Weighing> packs, BodyBalance body, ItemValues values) {
+      Map<String, Weight> packs, BodyBalance body, ItemValues values) {
     var all = of(packs, body, values);
     return all.valued.signum() > 0 && all.isEnough()
         ? Optional.of(all.value.divide(all.valued))

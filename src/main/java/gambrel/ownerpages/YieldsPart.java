@@ -29,7 +29,7 @@ final class YieldsPart {
     this.records = records;
     this.wording = wording;
     this.rates = new Rates(wording, records.night().shop().settings().currency());
-    this.yields = new Yields(records.bodies(), records.baseline());
+    this.yields = Yields.of(records);
   }
 
   YieldsChapter chapter(List<YieldsChapter.YieldGroup> groups) {
@@ -125,7 +125,7 @@ final class YieldsPart {
   private List<String> boners() {
     var told = new ArrayList<String>();
     int compared = 0;
-    for (var comparison : BonerComparison.of(records.bodies(), records.baseline())) {
+    for (var comparison : BonerComparison.of(records)) {
       for (var entry : comparison.differences().entrySet()) {
         compared++;
         if (entry.getValue().low() > 0) {

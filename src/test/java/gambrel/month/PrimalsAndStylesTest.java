@@ -43,7 +43,7 @@ class PrimalsAndStylesTest {
         05T11:01 B2 pack mince 93
         """);
     var records = Books.march(scene);
-    var primals = new Yields(records.bodies(), records.baseline()).primals();
+    var primals = Yields.of(records).primals();
     assertEquals(
         List.of("rump-and-loin"), primals.stream().map(share -> share.primal().id()).toList());
     var share = primals.get(0);

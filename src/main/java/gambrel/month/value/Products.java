@@ -4,6 +4,7 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
 import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
+import gambrel.measure.Worth;
 import gambrel.month.ItemValues;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -65,15 +66,15 @@ final class Products {
 
   /** Money in the major unit; empty where one of them has no value. */
   Optional<BigFraction> worth(Collection<Product> products) {
-    var sum = BigFraction.ZERO;
+    var worth = new Worth();
     for (var product : products) {
       var value = value(product.item());
       if (value.isEmpty()) {
         return Optional.empty();
       }
-      sum = sum.add(value.get().multiply(product.net().fraction()));
+      worth.add(product.net(), value.get());
     }
-    return Optional.of(sum);
+    return Optional.of(worth.sum());
   }
 
   private Optional<BigFraction> value(String item) {

@@ -1,11 +1,13 @@
 package gambrel.month.yields;
 
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.month.Baseline;
 import gambrel.month.LikeWithLike;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.LikeWithLike.Sample;
 import gambrel.month.MonthBodies;
+import gambrel.month.MonthRecords;
 import gambrel.month.Settled;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
@@ -34,8 +36,15 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   private static final int HALF = 15;
 
+  private static final Drawn<MonthRecords, List<BonerComparison>> DRAWN =
+      new Drawn<>(records -> of(records.bodies(), records.baseline()));
+
   /** The species in which boners can be compared. */
-  public static List<BonerComparison> of(MonthBodies month, Baseline baseline) {
+  public static List<BonerComparison> of(MonthRecords records) {
+    return DRAWN.of(records);
+  }
+
+  private static List<BonerComparison> of(MonthBodies month, Baseline baseline) {
     var found = new ArrayList<BonerComparison>();
     for (var species : Species.values()) {
       var whole = byBoner(species, Settled.of(month.cut()));

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * @param before the bodies of the twelve months before, in per cent
  */
 public record PrimalShare(Species species, Item primal, Ratio month, Optional<Spread> before) {
-  private static final Drawn<BodyBalance, Map<Item, Ratio>> SHARES =
+  private static final Drawn<BodyBalance, Map<String, Ratio>> SHARES =
       new Drawn<>(PrimalShare::shares);
 
   static List<PrimalShare> of(
@@ -65,18 +65,19 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
   /** Of those bodies that have it. */
   private static List<Ratio> of(Item primal, List<BodyAccount> accounts) {
     return accounts.stream()
-        .flatMap(account -> Stream.ofNullable(SHARES.of(account.balance()).get(primal)))
+        .flatMap(account -> Stream.ofNullable(SHARES.of(account.balance()).get(primal.id())))
         .toList();
   }
 
-  private static Map<Item, Ratio> shares(BodyBalance body) {
-    var weights = new HashMap<Item, Weight>();
+  /** By the id of the primal: an item takes long to look up. */
+  private static Map<String, Ratio> shares(BodyBalance body) {
+    var weights = new HashMap<String, Weight>();
     var tree = body.weighings().tree();
     body.cuts().stream()
         .filter(PrimalShare::leaves)
         .forEach(
-            w -> primal(tree, w.item()).ifPresent(p -> weights.merge(p, w.net(), Weight::plus)));
-    var shares = new HashMap<Item, Ratio>();
+            w -> primal(tree, w.item()).ifPresent(p -> weights.merge(p.id(), w.net(), Weight::plus)));
+    var shares = new HashMap<String, Ratio>();
     weights.forEach(
         (primal, weight) ->
             Ratio.ofOne(Optional.of(weight).filter(w -> !w.isZero()), body.boning())

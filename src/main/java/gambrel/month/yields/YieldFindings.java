@@ -40,7 +40,7 @@ public final class YieldFindings {
   public static List<Finding> of(MonthRecords records) {
     var findings = new ArrayList<Finding>();
     var own = new YieldFindings(records);
-    for (var comparison : BonerComparison.of(records.bodies(), records.baseline())) {
+    for (var comparison : BonerComparison.of(records)) {
       comparison
           .differences()
           .forEach(

@@ -1,8 +1,8 @@
 package gambrel.month.yields;
 
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
-import gambrel.month.Baseline;
-import gambrel.month.MonthBodies;
+import gambrel.month.MonthRecords;
 import gambrel.month.Ratio;
 import gambrel.month.Settled;
 import gambrel.month.Spread;
@@ -16,17 +16,36 @@ import java.util.stream.Stream;
 
 /** What the settled bodies of a month gave, beside those of the twelve months before. */
 public final class Yields {
+  private static final Drawn<MonthRecords, Yields> DRAWN = new Drawn<>(Yields::new);
+
   private final List<BodyAccount> month;
   private final List<BodyAccount> before;
+  private final List<YieldLine> lines;
+  private final List<PrimalShare> primals;
 
-  /** For a month and what went before it. */
-  public Yields(MonthBodies month, Baseline baseline) {
-    this.month = Settled.of(month.cut());
-    this.before = Settled.of(baseline.cut());
+  private Yields(MonthRecords records) {
+    this.month = Settled.of(records.bodies().cut());
+    this.before = Settled.of(records.baseline().cut());
+    this.lines = readLines();
+    this.primals = readPrimals();
+  }
+
+  /** Those of a month. */
+  public static Yields of(MonthRecords records) {
+    return DRAWN.of(records);
   }
 
   /** Every species; then its classes, where the month has several, and its boners. */
   public List<YieldLine> lines() {
+    return lines;
+  }
+
+  /** The share of every primal in the weight into the boning room, by species in tree order. */
+  public List<PrimalShare> primals() {
+    return primals;
+  }
+
+  private List<YieldLine> readLines() {
     var lines = new ArrayList<YieldLine>();
     for (var species : Species.values()) {
       var own = of(month, species);
@@ -60,8 +79,7 @@ public final class Yields {
     }
   }
 
-  /** The share of every primal in the weight into the boning room, by species in tree order. */
-  public List<PrimalShare> primals() {
+  private List<PrimalShare> readPrimals() {
     return Stream.of(Species.values())
         .flatMap(s -> PrimalShare.of(s, of(month, s), of(before, s)).stream())
         .toList();
