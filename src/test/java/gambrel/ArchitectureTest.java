@@ -121,6 +121,9 @@ class ArchitectureTest {
           .resideOutsideOfPackage("gambrel.render..")
           .and()
           .doNotHaveFullyQualifiedName("gambrel.run.AsOf")
+          .and()
+          // What somebody sees who waits is no output.
+          .doNotHaveFullyQualifiedName("gambrel.cli.StandardError")
           .should()
           .callMethodWhere(clock());
 

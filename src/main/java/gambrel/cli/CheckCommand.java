@@ -25,8 +25,8 @@ final class CheckCommand extends ShopCommand {
       description = "writes the statement of the body that was cut last, to look at the templates")
   private Path preview;
 
-  CheckCommand(DocumentMaker maker) {
-    super(maker);
+  CheckCommand(DocumentMaker maker, Terminal terminal) {
+    super(maker, terminal);
   }
 
   @Override
@@ -35,10 +35,14 @@ final class CheckCommand extends ShopCommand {
     if (preview != null) {
       OutputPath.refuseExports(preview, shop);
     }
-    var reading = read();
-    var outcome =
-        new NightlyRun(reading.inputs(), reading.documents())
-            .check(shop.resolve("reports"), reading.asOf());
+    Reading reading;
+    Outcome outcome;
+    try (var progress = progress(console)) {
+      reading = read(progress);
+      outcome =
+          new NightlyRun(reading.inputs(), reading.documents(), progress)
+              .check(shop.resolve("reports"), reading.asOf());
+    }
     if (outcome instanceof Outcome.Done done) {
       var notices = done.report().notices();
       notices.forEach(notice -> print(console.out(), notice));

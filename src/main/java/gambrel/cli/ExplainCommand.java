@@ -4,6 +4,7 @@ import gambrel.cause.LikelyCauses;
 import gambrel.explain.Explanation;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.Outcome;
+import gambrel.run.Progress;
 import gambrel.run.RefusedException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,7 +30,7 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() {
     var console = new Console(spec);
     try {
-      var inputs = arguments.read();
+      var inputs = arguments.read(Progress.NONE);
       var night = new Reckoner(inputs.shop(), inputs.exports()).at(arguments.asOf(inputs));
       var causes = LikelyCauses.of(night, inputs.exports());
       var explanation = Explanation.of(night, causes, body);

@@ -19,19 +19,25 @@ public final class Main {
     }
     var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(out, err, args));
+    System.exit(run(PdfDocuments::of, new StandardError(), out, err, args));
   }
 
-  /** Runs one command; returns its exit code. */
+  /** Runs one command where nobody watches; returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     return run(PdfDocuments::of, out, err, args);
   }
 
   /** The same with other documents. */
   static int run(DocumentMaker maker, PrintWriter out, PrintWriter err, String... args) {
+    return run(maker, Terminal.NONE, out, err, args);
+  }
+
+  /** The same with {@code err} on a terminal. */
+  static int run(
+      DocumentMaker maker, Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
     var line = new CommandLine(new GambrelCommand());
-    line.addSubcommand(new RunCommand(maker));
-    line.addSubcommand(new CheckCommand(maker));
+    line.addSubcommand(new RunCommand(maker, terminal));
+    line.addSubcommand(new CheckCommand(maker, terminal));
     line.addSubcommand(new ExplainCommand());
     line.addSubcommand(new GenerateCompletion());
     line.setOut(out);

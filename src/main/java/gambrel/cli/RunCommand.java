@@ -33,8 +33,8 @@ final class RunCommand extends ShopCommand {
       description = "a month to summarise, instead of every month that has a body; may be repeated")
   private List<String> months = new ArrayList<>();
 
-  RunCommand(DocumentMaker maker) {
-    super(maker);
+  RunCommand(DocumentMaker maker, Terminal terminal) {
+    super(maker, terminal);
   }
 
   @Override
@@ -42,9 +42,13 @@ final class RunCommand extends ShopCommand {
     var wanted = months();
     var root = out == null ? arguments().shop().resolve("reports") : out;
     OutputPath.checkFolder(root, arguments().shop());
-    var reading = read();
-    var outcome =
-        new NightlyRun(reading.inputs(), reading.documents()).run(root, reading.asOf(), wanted);
+    Outcome outcome;
+    try (var progress = progress(console)) {
+      var reading = read(progress);
+      outcome =
+          new NightlyRun(reading.inputs(), reading.documents(), progress)
+              .run(root, reading.asOf(), wanted);
+    }
     if (outcome instanceof Outcome.Done done && !arguments().isQuiet()) {
       tell(console.out(), root, done.report());
       console.warn(done.report());

@@ -2,6 +2,7 @@ package gambrel.cli;
 
 import gambrel.run.AsOf;
 import gambrel.run.Inputs;
+import gambrel.run.Progress;
 import gambrel.run.RefusedException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -32,8 +33,8 @@ final class ShopArguments {
     return quiet;
   }
 
-  Inputs read() throws RefusedException {
-    return Inputs.read(shop);
+  Inputs read(Progress progress) throws RefusedException {
+    return Inputs.read(shop, progress);
   }
 
   OffsetDateTime asOf(Inputs inputs) throws RefusedException {

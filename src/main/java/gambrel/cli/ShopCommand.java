@@ -3,6 +3,7 @@ package gambrel.cli;
 import gambrel.run.Documents;
 import gambrel.run.Inputs;
 import gambrel.run.Outcome;
+import gambrel.run.Progress;
 import gambrel.run.RefusedException;
 import java.time.OffsetDateTime;
 import java.util.concurrent.Callable;
@@ -16,9 +17,16 @@ abstract class ShopCommand implements Callable<Integer> {
   @Mixin private ShopArguments arguments;
 
   private final DocumentMaker maker;
+  private final Terminal terminal;
 
-  ShopCommand(DocumentMaker maker) {
+  /**
+   * A command.
+   *
+   * @param terminal what standard error is
+   */
+  ShopCommand(DocumentMaker maker, Terminal terminal) {
     this.maker = maker;
+    this.terminal = terminal;
   }
 
   /**
@@ -47,9 +55,14 @@ abstract class ShopCommand implements Callable<Integer> {
     return arguments;
   }
 
+  /** Shows how far the work is until it is closed, which has to be before anything is printed. */
+  final ProgressLine progress(Console console) {
+    return ProgressLine.begin(console.err(), arguments.isQuiet() ? Terminal.NONE : terminal);
+  }
+
   /** Reads the shop folder. */
-  final Reading read() throws RefusedException {
-    var inputs = arguments.read();
+  final Reading read(Progress progress) throws RefusedException {
+    var inputs = arguments.read(progress);
     var asOf = arguments.asOf(inputs);
     return new Reading(inputs, asOf, maker.of(arguments.shop(), inputs.shop().settings()));
   }

@@ -6,6 +6,7 @@ import gambrel.notice.Place;
 import gambrel.notice.Severity;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
+import gambrel.weighing.Headway;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -46,12 +47,21 @@ public final class ExportReader {
    * #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
-    return read(folder, shop, Files::newInputStream);
+    return readTelling(folder, shop, Headway.NONE);
+  }
+
+  /**
+   * The same for somebody who waits.
+   *
+   * @param headway is told of the bytes of the files as they are read
+   */
+  public static Exports readTelling(Path folder, Shop shop, Headway headway) {
+    return read(folder, shop, Files::newInputStream, KEPT, headway);
   }
 
   /** The same with files that are opened in another way. */
   static Exports read(Path folder, Shop shop, SteadyFile.Opener opener) {
-    return read(folder, shop, opener, KEPT);
+    return read(folder, shop, opener, KEPT, Headway.NONE);
   }
 
   /**
@@ -60,16 +70,17 @@ public final class ExportReader {
    * @param most once so many rows are kept, further files keep their bytes and are read again
    */
   public static Exports read(Path folder, Shop shop, int most) {
-    return read(folder, shop, Files::newInputStream, most);
+    return read(folder, shop, Files::newInputStream, most, Headway.NONE);
   }
 
-  private static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, int most) {
+  private static Exports read(
+      Path folder, Shop shop, SteadyFile.Opener opener, int most, Headway headway) {
     var reader = new ExportReader(folder, shop, opener, most);
-    var files = reader.files(folder.resolve(FOLDER));
+    var files = reader.files(folder.resolve(FOLDER), headway);
     return new Exports(files, reader.notices);
   }
 
-  private List<ExportFile> files(Path top) {
+  private List<ExportFile> files(Path top, Headway headway) {
     var files = new ArrayList<ExportFile>();
     if (!Files.isDirectory(top)) {
       notices.add(
@@ -82,8 +93,14 @@ public final class ExportReader {
       var readings = new ArrayList<Reading>();
       ExportTree.list(top, FOLDER)
           .forEach((path, entry) -> readings.add(new Reading(path, entry, layouts.of(path))));
+      var bytes = headway.begin(readings.stream().mapToLong(r -> r.entry().size()).sum());
       readings.parallelStream()
-          .map(this::read)
+          .map(
+              reading -> {
+                var read = read(reading);
+                bytes.accept(reading.entry().size());
+                return read;
+              })
           .toList()
           .forEach(
               read -> {

@@ -62,21 +62,21 @@ final class ExportTree extends SimpleFileVisitor<Path> {
           attributes.isSymbolicLink()
               ? "it is a link"
               : attributes.isRegularFile() ? "" : "it is no regular file";
-      add(file, fault, false);
+      add(file, attributes.size(), fault, false);
     }
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException e) {
-    add(file, "cannot be opened", true);
+    add(file, 0, "cannot be opened", true);
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult postVisitDirectory(Path dir, IOException e) {
     if (e != null) {
-      add(dir, "cannot be listed", true);
+      add(dir, 0, "cannot be listed", true);
     }
     return FileVisitResult.CONTINUE;
   }
@@ -85,18 +85,19 @@ final class ExportTree extends SimpleFileVisitor<Path> {
     return path.getFileName().toString().startsWith(".");
   }
 
-  private void add(Path path, String fault, boolean isOutOfReach) {
+  private void add(Path path, long size, String fault, boolean isOutOfReach) {
     var relative = new StringBuilder(prefix);
     top.relativize(path).forEach(name -> relative.append('/').append(name));
-    entries.put(relative.toString(), new Entry(path, fault, isOutOfReach));
+    entries.put(relative.toString(), new Entry(path, size, fault, isOutOfReach));
   }
 
   /**
    * Something that should be read.
    *
    * @param path where it lies
+   * @param size its bytes when it was listed
    * @param fault why it cannot be read, or empty
    * @param isOutOfReach whether it may hold exports that just cannot be got at
    */
-  record Entry(Path path, String fault, boolean isOutOfReach) {}
+  record Entry(Path path, long size, String fault, boolean isOutOfReach) {}
 }

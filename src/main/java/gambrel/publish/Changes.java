@@ -76,6 +76,11 @@ public final class Changes implements AutoCloseable {
     return changes.isEmpty();
   }
 
+  /** How many files change. */
+  public int count() {
+    return changes.size();
+  }
+
   /** The files that are removed. */
   public Set<String> removed() {
     return changes.stream()

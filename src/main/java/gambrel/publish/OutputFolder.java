@@ -82,7 +82,16 @@ public final class OutputFolder implements AutoCloseable {
 
   /** Publishes {@code changes}: all of them, even if the process dies on the way. */
   public void publish(Changes changes) throws IOException {
-    publisher.publish(changes);
+    publish(changes, () -> {});
+  }
+
+  /**
+   * The same for somebody who waits.
+   *
+   * @param staged run after each change that is ready to become visible
+   */
+  public void publish(Changes changes, Runnable staged) throws IOException {
+    publisher.publish(changes, staged);
   }
 
   @Override

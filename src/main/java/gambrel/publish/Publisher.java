@@ -25,13 +25,13 @@ final class Publisher {
     this.disk = disk;
   }
 
-  void publish(Changes changes) throws IOException {
+  void publish(Changes changes, Runnable staged) throws IOException {
     clearStaging();
     if (changes.isEmpty()) {
       return;
     }
     try {
-      stage(changes);
+      stage(changes, staged);
     } catch (IOException | RuntimeException e) {
       if (!Files.exists(root.resolve(Journal.FILE))) {
         undo();
@@ -41,7 +41,7 @@ final class Publisher {
     finish();
   }
 
-  private void stage(Changes changes) throws IOException {
+  private void stage(Changes changes, Runnable after) throws IOException {
     var staging = root.resolve(Journal.STAGING);
     makeFolders(staging);
     var steps = new ArrayList<Journal.Step>();
@@ -55,6 +55,7 @@ final class Publisher {
       } else {
         steps.add(new Journal.Remove(change.path()));
       }
+      after.run();
     }
     var draft = staging.resolve("journal");
     disk.write(draft, Content.of(new Journal(steps).bytes()));

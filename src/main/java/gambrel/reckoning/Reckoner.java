@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongConsumer;
 
 /**
  * Reckons a shop at a moment. A release covers the reasons that hold when today's folder is reckoned
@@ -25,11 +26,17 @@ public final class Reckoner {
   private final Shop shop;
   private final List<ExportFile> files;
   private final int kept;
+  private final Waiting waiting;
   private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
 
   /** For a shop folder and its exports, in path order. */
   public Reckoner(Shop shop, List<ExportFile> files) {
-    this(shop, files, Ledgers.KEPT);
+    this(shop, files, Waiting.NOBODY);
+  }
+
+  /** The same for somebody who waits. */
+  public Reckoner(Shop shop, List<ExportFile> files, Waiting waiting) {
+    this(shop, files, Ledgers.KEPT, waiting);
   }
 
   /**
@@ -38,17 +45,23 @@ public final class Reckoner {
    * @param kept where there are more, they are packed
    */
   public Reckoner(Shop shop, List<ExportFile> files, int kept) {
+    this(shop, files, kept, Waiting.NOBODY);
+  }
+
+  private Reckoner(Shop shop, List<ExportFile> files, int kept, Waiting waiting) {
     this.shop = shop;
     this.files = files;
     this.kept = kept;
+    this.waiting = waiting;
   }
 
   /** Everything that is known at {@code asOf}. */
   public Night at(OffsetDateTime asOf) {
     var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
-    var reckoning = reckoning(moment);
+    var reckoning = reckoning(moment, waiting);
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
+    var lookedBack = lookedBack(reckoning, releases);
     var notices = new NightNotices(reckoning);
     var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
     reckoning
@@ -57,7 +70,7 @@ public final class Reckoner {
             (id, balance) -> {
               var entitlements = Sharing.of(balance);
               var bill = reckoning.bill(id);
-              var released = released(id, releases, notices);
+              var released = released(id, releases, notices, lookedBack);
               var decision = decider.decide(balance, bill, entitlements, released);
               var account = new BodyAccount(balance, entitlements, bill, decision);
               bodies.put(id, account);
@@ -67,10 +80,27 @@ public final class Reckoner {
         shop, moment, reckoning.ledger(), reckoning.batches(), bodies, notices.all());
   }
 
-  private Set<Reason> released(String body, Releases releases, NightNotices notices) {
+  /** Takes note of each moment that has to be reckoned for the releases in force. */
+  private LongConsumer lookedBack(Reckoning reckoning, Releases releases) {
+    long moments =
+        reckoning.balances().keySet().stream()
+            .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
+            .map(Release::on)
+            .filter(on -> !reckonings.containsKey(on))
+            .distinct()
+            .count();
+    return moments == 0 ? moment -> {} : waiting.releases().begin(moments);
+  }
+
+  private Set<Reason> released(
+      String body, Releases releases, NightNotices notices, LongConsumer lookedBack) {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
-      var then = reckoning(release.on());
+      boolean isNew = !reckonings.containsKey(release.on());
+      var then = reckoning(release.on(), Waiting.NOBODY);
+      if (isNew) {
+        lookedBack.accept(1);
+      }
       var decider =
           new Decider(
               shop.settings(),
@@ -86,7 +116,9 @@ public final class Reckoner {
     return released;
   }
 
-  private Reckoning reckoning(OffsetDateTime moment) {
-    return reckonings.computeIfAbsent(moment, m -> Reckoning.of(shop, Ledgers.of(files, shop, m, kept), m));
+  private Reckoning reckoning(OffsetDateTime moment, Waiting who) {
+    return reckonings.computeIfAbsent(
+        moment,
+        m -> Reckoning.of(shop, Ledgers.of(files, shop, m, kept, who.rows()), m, who.bodies()));
   }
 }

@@ -13,6 +13,7 @@ import gambrel.decision.ScaleTests;
 import gambrel.measure.ByteOrder;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
+import gambrel.weighing.Headway;
 import gambrel.weighing.Ledger;
 import gambrel.weighing.SetAside;
 import gambrel.weighing.Weighing;
@@ -45,16 +46,21 @@ final class Reckoning {
     this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
   }
 
-  /** Reckons what the exports say by {@code asOf}. */
-  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf) {
+  /**
+   * Reckons what the exports say by {@code asOf}.
+   *
+   * @param headway is told of the bodies
+   */
+  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Headway headway) {
     var reckoning = new Reckoning(shop, ledger, asOf);
-    reckoning.balanceBodies();
+    reckoning.balanceBodies(headway);
     return reckoning;
   }
 
-  private void balanceBodies() {
+  private void balanceBodies(Headway headway) {
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
+    var balanced = headway.begin(shop.bodies().size());
     // A body's figures depend on nothing but its own weighings, so that order does not matter.
     var read =
         shop.bodies().values().parallelStream()
@@ -64,8 +70,10 @@ final class Reckoning {
                       body.outcome() == Outcome.CANCELLED
                           ? List.<Weighing>of()
                           : ledger.weighings().of(body.id());
-                  return reader.read(
-                      new BodyWeighings(body, shop.cuts().of(body.species()), own));
+                  var balance =
+                      reader.read(new BodyWeighings(body, shop.cuts().of(body.species()), own));
+                  balanced.accept(1);
+                  return balance;
                 })
             .toList();
     for (var balance : read) {

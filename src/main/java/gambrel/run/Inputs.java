@@ -30,9 +30,18 @@ public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) 
    * @throws RefusedException if it cannot be read
    */
   public static Inputs read(Path folder) throws RefusedException {
+    return read(folder, Progress.NONE);
+  }
+
+  /**
+   * The same for somebody who waits.
+   *
+   * @throws RefusedException if it cannot be read
+   */
+  public static Inputs read(Path folder, Progress progress) throws RefusedException {
     var reading = ShopReader.read(folder);
     if (reading instanceof ShopReading.Ok ok) {
-      var exports = ExportReader.read(folder, ok.shop());
+      var exports = ExportReader.readTelling(folder, ok.shop(), progress.of(Stage.READING));
       var notices = new ArrayList<>(ok.notices());
       notices.addAll(exports.notices());
       return new Inputs(ok.shop(), exports.files(), notices);

@@ -8,6 +8,7 @@ import gambrel.month.MonthRecords;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.render.TemplateProblem;
+import gambrel.weighing.Headway;
 import java.io.IOException;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -65,11 +66,22 @@ final class MonthWork {
     void problem(String file, TemplateProblem problem);
   }
 
-  /** Makes all months, and hands over the summaries in the order in which they are wanted. */
-  void make(Summaries summaries) throws IOException {
+  /**
+   * Makes all months, and hands over the summaries in the order in which they are wanted.
+   *
+   * @param headway is told of the months
+   */
+  void make(Headway headway, Summaries summaries) throws IOException {
     var months = new LinkedHashSet<>(wanted);
     months.addAll(all);
-    SideBySide.each(List.copyOf(months), this::make, made -> take(made, summaries));
+    var done = headway.begin(months.size());
+    SideBySide.each(
+        List.copyOf(months),
+        this::make,
+        made -> {
+          take(made, summaries);
+          done.accept(1);
+        });
   }
 
   private Made make(YearMonth month) {

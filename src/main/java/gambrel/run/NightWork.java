@@ -31,15 +31,18 @@ final class NightWork {
   private final Documents documents;
   private final NightFiles files;
   private final RegisterStore store;
+  private final Progress progress;
   private final List<Notice> notices = new ArrayList<>();
   private LikelyCauses causes = LikelyCauses.NONE;
   private MorningReport report;
 
-  NightWork(Night night, Documents documents, NightFiles files, RegisterStore store) {
+  NightWork(
+      Night night, Documents documents, NightFiles files, RegisterStore store, Progress progress) {
     this.night = night;
     this.documents = documents;
     this.files = files;
     this.store = store;
+    this.progress = progress;
   }
 
   /** What a person should know. */
@@ -67,8 +70,9 @@ final class NightWork {
     var plan = plan(known, before);
     var names = new StatementFiles(night.shop(), before);
     var statements = new Statements(night, documents, store, names, files, notices);
-    var register = statements.issue(plan, before);
-    statements.hold(plan);
+    var made = progress.begin(Stage.STATEMENTS, plan.issue().size() + plan.held().size());
+    var register = statements.issue(plan, before, made);
+    statements.hold(plan, made);
     var work = new MonthWork(night, register, documents, months);
     summaries(work, months.isEmpty());
     morning(plan, before, register);
@@ -85,6 +89,7 @@ final class NightWork {
 
   private void summaries(MonthWork work, boolean ofAll) throws IOException {
     work.make(
+        progress.of(Stage.MONTHS),
         new MonthWork.Summaries() {
           @Override
           public void page(String file, byte[] page) throws IOException {
@@ -142,8 +147,10 @@ final class NightWork {
     tables.addAll(months.tables());
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
+    var made = progress.begin(Stage.TABLES, tables.size());
     for (var table : tables) {
       files.write("data/" + table.name(), Content.of(table));
+      made.accept(1);
     }
   }
 }

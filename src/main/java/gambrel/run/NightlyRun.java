@@ -6,6 +6,7 @@ import gambrel.publish.OutputBusyException;
 import gambrel.publish.OutputFolder;
 import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Reckoner;
+import gambrel.reckoning.Waiting;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -18,17 +19,28 @@ public final class NightlyRun {
   private final Inputs inputs;
   private final Documents documents;
   private final Disk disk;
+  private final Progress progress;
 
   /** A run over a shop folder that has been read. */
   public NightlyRun(Inputs inputs, Documents documents) {
-    this(inputs, documents, Disk.SYSTEM);
+    this(inputs, documents, Progress.NONE);
+  }
+
+  /** The same for somebody who waits. */
+  public NightlyRun(Inputs inputs, Documents documents, Progress progress) {
+    this(inputs, documents, Disk.SYSTEM, progress);
   }
 
   /** The same on a disk of its own. */
   NightlyRun(Inputs inputs, Documents documents, Disk disk) {
+    this(inputs, documents, disk, Progress.NONE);
+  }
+
+  private NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
     this.inputs = inputs;
     this.documents = documents;
     this.disk = disk;
+    this.progress = progress;
   }
 
   /**
@@ -40,7 +52,8 @@ public final class NightlyRun {
     try (var out = OutputFolder.open(root, disk);
         var changes = new Changes(root)) {
       var work = work(out.files(), changes, asOf, months);
-      out.publish(changes);
+      var staged = progress.begin(Stage.PUBLISHING, changes.count());
+      out.publish(changes, () -> staged.accept(1));
       return new Outcome.Done(work.report());
     } catch (OutputBusyException e) {
       return new Outcome.Busy();
@@ -76,11 +89,17 @@ public final class NightlyRun {
     var store = new RegisterStore(published, inputs.shop().settings());
     var known = store.load();
     var lost = SideBySide.begin(known, store::lost);
-    var night = new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
+    var night = new Reckoner(inputs.shop(), inputs.exports(), waiting()).at(asOf);
     var shelf = PageShelf.of(published);
     var files = new NightFiles(published, shelf, changes);
-    var work = new NightWork(night, documents.remembering(shelf), files, store);
+    var work = new NightWork(night, documents.remembering(shelf), files, store, progress);
+    progress.begin(Stage.CAUSES, 0);
     work.make(NightNoticeList.of(inputs, night), known, lost.result(), months);
     return work;
+  }
+
+  private Waiting waiting() {
+    return new Waiting(
+        progress.of(Stage.ROWS), progress.of(Stage.BODIES), progress.of(Stage.RELEASES));
   }
 }

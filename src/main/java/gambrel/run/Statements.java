@@ -20,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.LongConsumer;
 import java.util.function.UnaryOperator;
 
 /** Makes the statements and drafts of a night. */
@@ -49,10 +50,20 @@ final class Statements {
     this.notices = notices;
   }
 
-  /** Makes what the plan issues; returns the register with it. */
-  Register issue(IssuePlan plan, Register register) throws IOException {
+  /**
+   * Makes what the plan issues; returns the register with it.
+   *
+   * @param done given 1 for each
+   */
+  Register issue(IssuePlan plan, Register register, LongConsumer done) throws IOException {
     var rows = new ArrayList<RegisterRow>();
-    SideBySide.each(plan.issue(), this::statement, made -> issue(made).ifPresent(rows::add));
+    SideBySide.each(
+        plan.issue(),
+        this::statement,
+        made -> {
+          issue(made).ifPresent(rows::add);
+          done.accept(1);
+        });
     return register.with(rows);
   }
 
@@ -121,10 +132,20 @@ final class Statements {
         Digest.of(figures));
   }
 
-  /** Makes the drafts of what is held and drops those of what is held no more. */
-  void hold(IssuePlan plan) throws IOException {
+  /**
+   * Makes the drafts of what is held and drops those of what is held no more.
+   *
+   * @param done given 1 for each
+   */
+  void hold(IssuePlan plan, LongConsumer done) throws IOException {
     Set<String> kept = new HashSet<>();
-    SideBySide.each(plan.held(), this::draft, made -> hold(made).ifPresent(kept::add));
+    SideBySide.each(
+        plan.held(),
+        this::draft,
+        made -> {
+          hold(made).ifPresent(kept::add);
+          done.accept(1);
+        });
     for (String file : files.list("held")) {
       if (StatementFiles.isDraft(file) && !kept.contains(file)) {
         files.remove(file);

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 
 /**
@@ -25,6 +26,9 @@ public final class Ledgers {
   /** So many weighings are some 80 MB; most shops never have as many. */
   public static final int KEPT = 250_000;
 
+  /** Those that go through every file. */
+  private static final int PASSES = 2;
+
   private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
 
   private final List<ExportFile> files;
@@ -34,8 +38,10 @@ public final class Ledgers {
   private final RowReader reader;
   private final Rows rows;
   private final Directory directory;
+  private final LongConsumer passed;
 
-  private Ledgers(List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept) {
+  private Ledgers(
+      List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept, LongConsumer passed) {
     this.files = files;
     this.shop = shop;
     this.asOf = asOf;
@@ -43,6 +49,7 @@ public final class Ledgers {
     this.reader = new RowReader(shop);
     this.rows = new Rows(shop, asOf, reader);
     this.directory = new Directory(shop);
+    this.passed = passed;
   }
 
   /**
@@ -60,7 +67,19 @@ public final class Ledgers {
    * @param kept so many weighings are kept as they are; more are packed
    */
   public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept) {
-    return new Ledgers(files, shop, asOf, kept).build();
+    return of(files, shop, asOf, kept, Headway.NONE);
+  }
+
+  /**
+   * The same for somebody who waits.
+   *
+   * @param headway is told of the rows as they are gone through, each of them twice; what few files
+   *     are read for beside that is not counted
+   */
+  public static Ledger of(
+      List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept, Headway headway) {
+    long rows = files.stream().mapToLong(ExportFile::count).sum();
+    return new Ledgers(files, shop, asOf, kept, headway.begin(PASSES * rows)).build();
   }
 
   private Ledger build() {
@@ -98,7 +117,8 @@ public final class Ledgers {
         first -> {
           rows.look(first.rows(), first.read());
           suspects.add(first.look());
-        });
+        },
+        passed);
     rows.decide();
     suspects.decide();
     var found = new ArrayList<KeyedRow>();
@@ -124,7 +144,8 @@ public final class Ledgers {
         file -> {
           file.weighings().forEach(store::add);
           judged.put(file.count().file(), file.withoutWeighings());
-        });
+        },
+        passed);
     var weighings = store.weighings();
     var beyond = beyond(weighings);
     if (beyond.isEmpty()) {

@@ -15,6 +15,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +27,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
   private static final String AS_OF = "--as-of=" + NightShop.NIGHT;
+
+  /** A terminal of 80 columns. */
+  private static final Terminal WATCHED =
+      new Terminal() {
+        @Override
+        public OptionalInt columns() {
+          return OptionalInt.of(80);
+        }
+
+        @Override
+        public long nanos() {
+          return System.nanoTime();
+        }
+      };
 
   @TempDir private Path folder;
   private NightShop shop;
@@ -71,6 +89,33 @@ class MainTest {
   @Test
   void quietSaysNothing() {
     assertEquals(new Result(0, "", ""), gambrel("run", path, AS_OF, "--quiet"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"run", "check"})
+  void workThatLastsShowsHowFarItIsOnATerminalAndClearsItInTheEnd(String command) {
+    var out = new StringWriter();
+    var err = new StringWriter();
+    DocumentMaker lasting =
+        (folder, settings) -> {
+          await(() -> !err.toString().isEmpty());
+          return new TinyDocuments();
+        };
+
+    int code =
+        Main.run(
+            lasting, WATCHED, new PrintWriter(out), new PrintWriter(err), command, path, AS_OF);
+
+    assertEquals(0, code);
+    assertTrue(err.toString().startsWith("\rreading exports: 1 of 1 kB"), err.toString());
+    assertTrue(err.toString().matches("(?s).*\r +\r"), err.toString());
+  }
+
+  private static void await(BooleanSupplier condition) {
+    long end = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
+    while (!condition.getAsBoolean() && System.nanoTime() < end) {
+      LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(10));
+    }
   }
 
   @Test
