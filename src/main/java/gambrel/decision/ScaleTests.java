@@ -4,7 +4,6 @@ import gambrel.cuts.Region;
 import gambrel.measure.Weight;
 import gambrel.shop.Scale;
 import gambrel.shop.Settings;
-import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -24,12 +22,15 @@ public final class ScaleTests {
   private final Map<String, List<Test>> byScale = new HashMap<>();
   private final Map<String, List<Doubt>> doubts = new HashMap<>();
 
-  /** Reads the tests among {@code weighings}. */
-  public ScaleTests(Settings settings, Stream<Weighing> weighings) {
+  /**
+   * Judges weighings of test weights.
+   *
+   * @param weighings earliest first
+   */
+  public ScaleTests(Settings settings, List<Weighing> weighings) {
     this.settings = settings;
-    weighings
-        .filter(w -> w.step() == Step.TEST && w.code().nominal().isPresent())
-        .sorted(Weighing.BY_TIME)
+    weighings.stream()
+        .filter(w -> w.code().nominal().isPresent())
         .forEach(
             w ->
                 byScale

@@ -7,8 +7,8 @@ import gambrel.shop.Shop;
 import gambrel.weighing.Weighing;
 import gambrel.weighing.Weighings;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds bodies that were weighed on a day before their kill: one notice a body. */
 final class BeforeKill {
@@ -16,14 +16,16 @@ final class BeforeKill {
 
   /** The notices. */
   static List<Notice> of(Shop shop, Weighings weighings) {
-    var notices = new ArrayList<Notice>();
-    for (var body : shop.bodies().values()) {
-      body.killed()
-          .map(killed -> before(killed, weighings.of(body.id())))
-          .filter(early -> !early.isEmpty())
-          .ifPresent(early -> notices.add(notice(body, early)));
-    }
-    return notices;
+    return shop.bodies().values().parallelStream()
+        .flatMap(body -> of(body, weighings.of(body.id())).stream())
+        .toList();
+  }
+
+  private static Optional<Notice> of(Body body, List<Weighing> weighings) {
+    return body.killed()
+        .map(killed -> before(killed, weighings))
+        .filter(early -> !early.isEmpty())
+        .map(early -> notice(body, early));
   }
 
   private static List<Weighing> before(LocalDate killed, List<Weighing> weighings) {

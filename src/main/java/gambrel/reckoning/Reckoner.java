@@ -1,5 +1,6 @@
 package gambrel.reckoning;
 
+import gambrel.balance.BodyBalance;
 import gambrel.decision.Decider;
 import gambrel.decision.Reason;
 import gambrel.decision.Releases;
@@ -63,21 +64,30 @@ public final class Reckoner {
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
     var lookedBack = lookedBack(reckoning, releases);
     var notices = new NightNotices(reckoning);
+    var released = new HashMap<String, Set<Reason>>();
+    for (String id : reckoning.balances().keySet()) {
+      released.put(id, released(id, releases, notices, lookedBack));
+    }
     var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
-    reckoning
-        .balances()
-        .forEach(
-            (id, balance) -> {
-              var entitlements = Sharing.of(balance);
-              var bill = reckoning.bill(id);
-              var released = released(id, releases, notices, lookedBack);
-              var decision = decider.decide(balance, bill, entitlements, released);
-              var account = new BodyAccount(balance, entitlements, bill, decision);
-              bodies.put(id, account);
-              notices.about(account);
-            });
+    reckoning.balances().values().parallelStream()
+        .map(balance -> account(balance, reckoning, decider, released))
+        .toList()
+        .forEach(account -> bodies.put(account.body().id(), account));
+    bodies.values().forEach(notices::about);
     return new Night(
         shop, moment, reckoning.ledger(), reckoning.batches(), bodies, notices.all());
+  }
+
+  private static BodyAccount account(
+      BodyBalance balance,
+      Reckoning reckoning,
+      Decider decider,
+      Map<String, Set<Reason>> released) {
+    String id = balance.body().id();
+    var entitlements = Sharing.of(balance);
+    var bill = reckoning.bill(id);
+    var decision = decider.decide(balance, bill, entitlements, released.get(id));
+    return new BodyAccount(balance, entitlements, bill, decision);
   }
 
   /** Takes note of each moment that has to be reckoned for the releases in force. */

@@ -41,7 +41,7 @@ final class Reckoning {
     this.shop = shop;
     this.asOf = asOf;
     this.ledger = ledger;
-    this.tests = new ScaleTests(shop.settings(), ledger.weighings().stream());
+    this.tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
     this.judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
     this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
   }
@@ -73,14 +73,16 @@ final class Reckoning {
                   var balance =
                       reader.read(new BodyWeighings(body, shop.cuts().of(body.species()), own));
                   balanced.accept(1);
-                  return balance;
+                  return new Billed(balance, billing.bill(balance));
                 })
             .toList();
-    for (var balance : read) {
-      balances.put(balance.body().id(), balance);
-      bills.put(balance.body().id(), billing.bill(balance));
+    for (var made : read) {
+      balances.put(made.balance().body().id(), made.balance());
+      bills.put(made.balance().body().id(), made.bill());
     }
   }
+
+  private record Billed(BodyBalance balance, Bill bill) {}
 
   private static Map<String, List<SetAside>> setAsideByBody(Ledger ledger) {
     var byBody = new HashMap<String, List<SetAside>>();

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -162,11 +161,10 @@ public final class Ledgers {
 
   private Set<Place> beyond(Weighings weighings) {
     var limit = new RailLimit(shop);
-    var beyond = new HashSet<Place>();
-    for (String body : weighings.bodies()) {
-      limit.beyond(weighings.of(body)).forEach(weighing -> beyond.add(weighing.place()));
-    }
-    return beyond;
+    return weighings.bodies().parallelStream()
+        .flatMap(body -> limit.beyond(weighings.of(body)).stream())
+        .map(Weighing::place)
+        .collect(Collectors.toSet());
   }
 
   /** All that is worth saying of rows, but for those that wait. */

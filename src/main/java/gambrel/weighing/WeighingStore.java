@@ -1,5 +1,6 @@
 package gambrel.weighing;
 
+import gambrel.shop.Step;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,6 +19,7 @@ final class WeighingStore {
   private final Map<String, Gathered> byBody = new LinkedHashMap<>();
   private final Map<String, Gathered> byBatch = new LinkedHashMap<>();
   private final Gathered loose = new Gathered();
+  private final List<Weighing> tests = new ArrayList<>();
   private final Set<Gathered> waiting = new LinkedHashSet<>();
   private int asTheyAre;
   private boolean packs;
@@ -50,6 +52,9 @@ final class WeighingStore {
     } else if (!named) {
       add(weighing, loose);
     }
+    if (weighing.step() == Step.TEST) {
+      tests.add(weighing);
+    }
     if (asTheyAre > kept) {
       packs = true;
       packWaiting();
@@ -74,7 +79,11 @@ final class WeighingStore {
     if (packs) {
       packWaiting();
     }
-    return new Weighings(lists(byBody), lists(byBatch), list(loose));
+    return new Weighings(
+        lists(byBody),
+        lists(byBatch),
+        list(loose),
+        tests.stream().sorted(Weighing.BY_TIME).toList());
   }
 
   private Map<String, List<Weighing>> lists(Map<String, Gathered> gathered) {

@@ -17,6 +17,7 @@ public final class Weighings {
   private final Map<String, List<Weighing>> byBody;
   private final Map<String, List<Weighing>> byBatch;
   private final List<Weighing> loose;
+  private final List<Weighing> tests;
 
   /**
    * Weighings in lists earliest first.
@@ -24,14 +25,17 @@ public final class Weighings {
    * @param byBody those that name a body, by its id
    * @param byBatch those that take part in a batch, by its id
    * @param loose those that do neither
+   * @param tests those of test weights, which are among the others too
    */
   Weighings(
       Map<String, List<Weighing>> byBody,
       Map<String, List<Weighing>> byBatch,
-      List<Weighing> loose) {
+      List<Weighing> loose,
+      List<Weighing> tests) {
     this.byBody = byBody;
     this.byBatch = byBatch;
     this.loose = loose;
+    this.tests = tests;
   }
 
   /** The bodies that are named, those first that stand first in the exports. */
@@ -64,10 +68,18 @@ public final class Weighings {
         byBody.values().stream().flatMap(List::stream), Stream.concat(ofBatches, loose.stream()));
   }
 
+  /** Those of test weights, earliest first. */
+  public List<Weighing> tests() {
+    return tests;
+  }
+
   /** The same without the weighings of some rows. */
   Weighings without(Set<Place> rows) {
     return new Weighings(
-        without(byBody, rows), without(byBatch, rows), without(loose, rows));
+        without(byBody, rows),
+        without(byBatch, rows),
+        without(loose, rows),
+        without(tests, rows));
   }
 
   private static Map<String, List<Weighing>> without(
