@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cuts text into lines. It is taken a block at a time, since asking a reader for each character costs
- * more than all else about it.
+ * Cuts text into lines. It is taken a block at a time, since asking a reader for each character
+ * costs more than all else about it.
  */
 final class LineReader {
   /** Shorter than the longest line, so that a line within one block is never too long. */
