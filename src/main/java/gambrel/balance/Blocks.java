@@ -12,6 +12,8 @@ import java.util.TreeMap;
 
 /** The pieces of one body that were weighed on the block. */
 final class Blocks {
+  private static final List<String> LABELS = List.of("left-", "right-");
+
   private final BodyWeighings body;
   private final Map<String, List<Weighing>> byItem;
 
@@ -34,12 +36,21 @@ final class Blocks {
 
   /** The primals of a left or right quarter stand in the tree under the plain quarter. */
   private boolean isAbove(String above, String item) {
-    String plain = above.replaceFirst("^(left|right)-", "");
+    String plain = plain(above);
     boolean plainAbove =
         body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);
+  }
+
+  private static String plain(String item) {
+    for (String label : LABELS) {
+      if (item.startsWith(label)) {
+        return item.substring(label.length());
+      }
+    }
+    return item;
   }
 
   /**

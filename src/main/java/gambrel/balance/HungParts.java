@@ -5,6 +5,7 @@ import gambrel.cuts.Item;
 import gambrel.weighing.Weighing;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,15 +55,31 @@ final class HungParts {
     return hung.children(part);
   }
 
+  /** Some parts, and all that they are parts of. */
+  Set<String> above(Collection<String> some) {
+    var above = new HashSet<String>();
+    for (String part : some) {
+      if (hung.tree().find(part).isPresent()) {
+        hung.tree().path(part).forEach(item -> above.add(item.id()));
+      }
+    }
+    return above;
+  }
+
   /** How many of each measured part {@code number} of {@code part} take up. */
   Map<String, BigFraction> coverage(String part, int number) {
     var coverage = new HashMap<String, BigFraction>();
     for (String below : measured) {
       if (isUnder(below, part)) {
-        coverage.put(below, BigFraction.of((long) number * count(below), count(part)));
+        coverage.put(below, fraction((long) number * count(below), count(part)));
       }
     }
     return coverage;
+  }
+
+  /** Nearly all are whole numbers, which need no reducing. */
+  private static BigFraction fraction(long part, int whole) {
+    return part % whole == 0 ? BigFraction.of(part / whole) : BigFraction.of(part, whole);
   }
 
   boolean isUnder(String part, String above) {

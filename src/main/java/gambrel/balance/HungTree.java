@@ -4,6 +4,7 @@ import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,7 @@ final class HungTree {
   private final CutTree tree;
   private final boolean apart;
   private final Map<String, List<String>> children = new HashMap<>();
+  private final Set<String> aboveHung = new HashSet<>();
   private final List<String> smallest;
 
   HungTree(CutTree tree, boolean apart) {
@@ -34,6 +36,12 @@ final class HungTree {
           item.id(),
           tree.children(item.id()).stream().map(Item::id).filter(this::isFollowed).toList());
     }
+    children.forEach(
+        (part, below) -> {
+          if (below.stream().anyMatch(this::isHung)) {
+            aboveHung.add(part);
+          }
+        });
     smallest =
         tree.items().stream()
             .map(Item::id)
@@ -61,7 +69,7 @@ final class HungTree {
   }
 
   boolean isSmallest(String part) {
-    return children(part).stream().noneMatch(this::isHung);
+    return !aboveHung.contains(part);
   }
 
   private boolean isHung(String item) {

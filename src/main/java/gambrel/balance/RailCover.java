@@ -26,6 +26,9 @@ public record RailCover(List<RailPiece> pieces) {
 
   /** This and {@code other} together. */
   RailCover and(RailCover other) {
+    if (isEmpty() || other.isEmpty()) {
+      return isEmpty() ? other : this;
+    }
     var all = new ArrayList<>(pieces);
     all.addAll(other.pieces);
     return new RailCover(all);

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -48,7 +49,12 @@ final class Standing {
 
   /** What stands of the weighings of one step. */
   RailCover standing(Step step, List<Weighing> weighings) {
-    return standing(parts.root(), pieces(step, weighings));
+    if (weighings.isEmpty()) {
+      return RailCover.NONE;
+    }
+    var pieces = pieces(step, weighings);
+    // A body hangs in a few of the many parts of its tree.
+    return standing(parts.root(), pieces, parts.above(pieces.keySet()));
   }
 
   private Map<String, RailPiece> pieces(Step step, List<Weighing> weighings) {
@@ -65,10 +71,12 @@ final class Standing {
     return pieces;
   }
 
-  private RailCover standing(String part, Map<String, RailPiece> pieces) {
+  private RailCover standing(String part, Map<String, RailPiece> pieces, Set<String> above) {
     var below = RailCover.NONE;
     for (String child : parts.children(part)) {
-      below = below.and(standing(child, pieces));
+      if (above.contains(child)) {
+        below = below.and(standing(child, pieces, above));
+      }
     }
     var own = pieces.get(part);
     if (own == null) {

@@ -3,7 +3,6 @@ package gambrel.cuts;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +17,9 @@ public final class CutTree {
   private final Map<String, Integer> order = new HashMap<>();
   private final Map<String, List<Item>> children = new HashMap<>();
 
+  /** For each position, the items from the root down to it: asked of every weighing. */
+  private final List<List<Item>> paths = new ArrayList<>();
+
   /** For each position, the position just after the last item under it. */
   private final int[] ends;
 
@@ -30,6 +32,7 @@ public final class CutTree {
     items = depthFirst();
     for (int i = 0; i < items.size(); i++) {
       order.put(items.get(i).id(), i);
+      paths.add(pathTo(items.get(i)));
     }
     ends = ends();
   }
@@ -105,11 +108,16 @@ public final class CutTree {
    * @throws IllegalArgumentException if the tree has no such item
    */
   public List<Item> path(String id) {
-    var path = new LinkedList<Item>();
-    for (var at = items.get(order(id)); at != root(); at = items.get(order(at.parent()))) {
-      path.addFirst(at);
+    return paths.get(order(id));
+  }
+
+  /** Whose parent's path is known already. */
+  private List<Item> pathTo(Item item) {
+    var path = new ArrayList<Item>();
+    if (!paths.isEmpty()) {
+      path.addAll(path(item.parent()));
     }
-    path.addFirst(root());
+    path.add(item);
     return List.copyOf(path);
   }
 

@@ -22,9 +22,11 @@ public enum Kind {
   /** Water, seasoning or bought-in fat put into a batch. */
   ADDED;
 
+  private final String id = name().toLowerCase(Locale.ROOT);
+
   /** The word used in the shop's files, in lower case. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return id;
   }
 
   /** The kind of that id, without regard to case or outer blanks; empty if there is none. */

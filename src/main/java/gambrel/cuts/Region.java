@@ -10,9 +10,11 @@ public enum Region {
   UK,
   US;
 
+  private final String id = name().toLowerCase(Locale.ROOT);
+
   /** The word used in the shop's files, in lower case. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return id;
   }
 
   /** The region of that id, without regard to case or outer blanks; empty if there is none. */

@@ -13,9 +13,11 @@ public enum Species {
   GOAT,
   GAME;
 
+  private final String id = name().toLowerCase(Locale.ROOT);
+
   /** The word used in the shop's files, in lower case. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return id;
   }
 
   /** The species of that id, without regard to case or outer blanks; empty if there is none. */

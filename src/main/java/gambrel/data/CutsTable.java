@@ -4,7 +4,6 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.BodyWeighings;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
-import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -58,10 +57,9 @@ final class CutsTable {
     var tree = weighings.tree();
     var below = new HashMap<String, List<Weighing>>();
     for (var weighing : weighings.out()) {
-      var at = tree.find(weighing.item());
-      while (at.isPresent()) {
-        below.computeIfAbsent(at.get().id(), i -> new ArrayList<>()).add(weighing);
-        at = tree.find(at.get().parent());
+      var item = tree.find(weighing.item());
+      for (var at : item.isPresent() ? tree.path(weighing.item()) : List.<Item>of()) {
+        below.computeIfAbsent(at.id(), i -> new ArrayList<>()).add(weighing);
       }
     }
     return below;
@@ -79,8 +77,15 @@ final class CutsTable {
 
   private static List<String> row(
       BodyBalance balance, Item item, String step, String level, List<Weighing> weighings) {
-    var weight = Weight.sum(weighings.stream().map(Weighing::net).toList());
-    var pieces = weighings.stream().flatMap(w -> w.pieces().stream()).toList();
+    var weight = Weighing.total(weighings);
+    int packs = 0;
+    Optional<Integer> pieces = Optional.empty();
+    for (var weighing : weighings) {
+      packs += weighing.step() == Step.PACK ? 1 : 0;
+      if (weighing.pieces().isPresent()) {
+        pieces = Optional.of(pieces.orElse(0) + weighing.pieces().get());
+      }
+    }
     return new Row()
         .text(balance.body().id())
         .text(item.id())
@@ -89,11 +94,8 @@ final class CutsTable {
         .text(step)
         .text(level)
         .weight(weight)
-        .number(weighings.stream().filter(w -> w.step() == Step.PACK).count())
-        .number(
-            pieces.isEmpty()
-                ? Optional.empty()
-                : Optional.of(pieces.stream().mapToInt(Integer::intValue).sum()))
+        .number(packs)
+        .number(pieces)
         .optional(
             balance.boning().filter(w -> !w.isZero()).map(w -> weight.percentOf(w, Row.PERCENT)))
         .cells();

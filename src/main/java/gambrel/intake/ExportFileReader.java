@@ -104,22 +104,23 @@ final class ExportFileReader {
   }
 
   private Optional<String> fault(Header header, Map<String, Integer> positions) {
-    boolean named = layout.text().header();
-    if (named && header.row().broken().isPresent()) {
+    if (layout.text().header() && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> "its first line cannot be read: " + why);
     }
-    var twice = header.twice(layout.columns().texts());
+    var twice = header.hasTwins() ? header.twice(layout.columns().texts()) : List.<String>of();
     if (!twice.isEmpty()) {
       return Optional.of("the column " + String.join(", ", twice) + " stands there twice");
     }
     var lacking = layout.lacking(positions.keySet());
-    String found =
-        named
-            ? "; its first line has " + String.join(", ", header.names())
-            : "; its first line has " + header.width() + " cells";
     return lacking.isEmpty()
         ? Optional.empty()
-        : Optional.of("it lacks the column " + String.join(", ", lacking) + found);
+        : Optional.of("it lacks the column " + String.join(", ", lacking) + found(header));
+  }
+
+  private String found(Header header) {
+    return layout.text().header()
+        ? "; its first line has " + String.join(", ", header.names())
+        : "; its first line has " + header.width() + " cells";
   }
 
   /** A file that cannot be read, for the reason that ends the sentence. */

@@ -3,6 +3,7 @@ package gambrel.intake;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -88,6 +89,11 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
       positions.putIfAbsent(names.get(i), i);
     }
     return positions;
+  }
+
+  /** Whether any column stands there twice, known or not; blank ones do in many files. */
+  boolean hasTwins() {
+    return new HashSet<>(names).size() < names.size();
   }
 
   /** The columns of {@code known} that stand there twice. */

@@ -3,6 +3,7 @@ package gambrel.intake;
 import gambrel.weighing.Field;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -27,6 +28,8 @@ record LayoutColumns(Map<String, String> named, Set<String> own) {
   /** The fields under their own ids. */
   static final LayoutColumns PLAIN = new LayoutColumns(Map.of(), fields());
 
+  private static final Set<String> ALL = everyOne();
+
   LayoutColumns {
     named = Map.copyOf(named);
     own = Set.copyOf(own);
@@ -42,9 +45,13 @@ record LayoutColumns(Map<String, String> named, Set<String> own) {
 
   /** All columns that a layout may name. */
   static Set<String> all() {
+    return ALL;
+  }
+
+  private static Set<String> everyOne() {
     var all = new HashSet<>(fields());
     all.addAll(List.of(DATE, CLOCK, BARCODE));
-    return all;
+    return Collections.unmodifiableSet(all);
   }
 
   /** Whether a column is given by its number. */

@@ -26,10 +26,13 @@ public enum Step {
   /** Moves no mass. */
   OTHER;
 
+  private final String id = name().toLowerCase(Locale.ROOT);
+
   /** The step that a cell names. */
   public static Optional<Step> of(String text) {
+    String wanted = text.strip().toLowerCase(Locale.ROOT);
     for (var step : values()) {
-      if (step.id().equals(text.strip().toLowerCase(Locale.ROOT))) {
+      if (step.id.equals(wanted)) {
         return Optional.of(step);
       }
     }
@@ -38,7 +41,7 @@ public enum Step {
 
   /** The word that files use. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return id;
   }
 
   /** Whether the thing hangs on the rail. */

@@ -95,11 +95,10 @@ final class Acceptance {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
     }
-    var any = Stream.of(Species.values());
     boolean known =
         body.isPresent()
             ? has(body.get().species(), code)
-            : any.anyMatch(species -> has(species, code));
+            : Stream.of(Species.values()).anyMatch(species -> has(species, code));
     if (!known) {
       throw new Refusal(NoticeCode.ITEM_NOT_IN_SPECIES, misfit(code, body));
     }

@@ -8,10 +8,31 @@ final class Decimals {
   /** The most digits before the point, and after it. */
   private static final int MOST_DIGITS = 12;
 
+  /** So many digits always fit. */
+  private static final int MOST_IN_LONG = 18;
+
   private Decimals() {}
 
   static Optional<BigDecimal> of(String text) {
-    return isPlain(text) ? Optional.of(new BigDecimal(text)) : Optional.empty();
+    if (!isPlain(text)) {
+      return Optional.empty();
+    }
+    return Optional.of(text.length() <= MOST_IN_LONG ? small(text) : new BigDecimal(text));
+  }
+
+  /** What the JDK makes of a plain text, without its copies of the characters. */
+  private static BigDecimal small(String text) {
+    long digits = 0;
+    int decimals = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '.') {
+        decimals = text.length() - i - 1;
+      } else if (c >= '0') {
+        digits = digits * 10 + (c - '0');
+      }
+    }
+    return BigDecimal.valueOf(text.charAt(0) == '-' ? -digits : digits, decimals);
   }
 
   /** One text for equal numbers: {@code 1.50}, {@code +1.5} and {@code 01.5} are 1.5. */

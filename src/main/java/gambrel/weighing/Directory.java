@@ -26,6 +26,7 @@ import java.util.concurrent.ConcurrentSkipListMap;
 final class Directory {
   private final Shop shop;
   private final IdIndex bodies;
+  private final Map<String, Body> byId;
   private final IdIndex customers;
   private final IdIndex scales;
   private final Tags tags;
@@ -38,6 +39,7 @@ final class Directory {
   Directory(Shop shop) {
     this.shop = shop;
     bodies = new IdIndex(shop.bodies().keySet());
+    byId = new HashMap<>(shop.bodies());
     customers = new IdIndex(shop.customers().keySet());
     scales = new IdIndex(shop.scales().keySet());
     batches = new IdIndex(shop.batches().keySet());
@@ -155,16 +157,16 @@ final class Directory {
 
   /** Every body that a cell may mean: one by id, else by tag, each as written before without zeros. */
   List<Body> candidates(String text, LocalDate date) {
-    var byId = bodies.find(text);
-    if (byId.isPresent() && byId.get().exact()) {
-      return List.of(shop.bodies().get(text));
+    var match = bodies.find(text);
+    if (match.isPresent() && match.get().exact()) {
+      return List.of(byId.get(text));
     }
     var tagged = tags.bodies(text, date);
     if (!tagged.isEmpty()) {
       return tagged;
     }
-    if (byId.isPresent()) {
-      return List.of(shop.bodies().get(taken("body", text, byId.get())));
+    if (match.isPresent()) {
+      return List.of(byId.get(taken("body", text, match.get())));
     }
     var tag = tags.find(text);
     if (tag.isEmpty()) {

@@ -49,7 +49,11 @@ final class DivisionGrid {
 
     private boolean isOff() {
       var scale = weighing.scale();
-      var shown = Decimals.of(text()).orElse(BigDecimal.ZERO);
+      // A net weight stands in the weighing as the row has it.
+      var shown =
+          field() == Field.NET
+              ? weighing.shown()
+              : Decimals.of(text()).orElse(BigDecimal.ZERO);
       if (weighing.unit() == scale.unit()) {
         return shown.remainder(scale.division()).signum() != 0;
       }

@@ -67,13 +67,13 @@ public final class ExportRow {
   }
 
   private static String[] array(Map<Field, String> cells) {
+    var array = new String[FIELDS.length];
     int length = 0;
-    for (var field : cells.keySet()) {
-      length = Math.max(length, field.ordinal() + 1);
+    for (int i = 0; i < array.length; i++) {
+      array[i] = cells.get(FIELDS[i]);
+      length = array[i] == null ? length : i + 1;
     }
-    var array = new String[length];
-    cells.forEach((field, text) -> array[field.ordinal()] = text);
-    return array;
+    return Arrays.copyOf(array, length);
   }
 
   /** File and first line. */

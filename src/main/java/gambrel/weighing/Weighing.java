@@ -47,14 +47,18 @@ public record Weighing(
 
   /** Earliest first; at one time by scale and ticket, so that the files' names do not matter. */
   public static final Comparator<Weighing> BY_TIME =
-      Comparator.comparing((Weighing w) -> w.time().toInstant())
+      Comparator.comparing(Weighing::time, OffsetDateTime.timeLineOrder())
           .thenComparing(w -> w.scale().id())
           .thenComparing(Weighing::ticket)
           .thenComparing(Weighing::place);
 
   /** The net weights of {@code weighings} together. */
   public static Weight total(Collection<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+    long total = 0;
+    for (var weighing : weighings) {
+      total = Math.addExact(total, weighing.net().hundredThousandths());
+    }
+    return Weight.ofHundredThousandths(total);
   }
 
   /** Where the thing is on its way. */

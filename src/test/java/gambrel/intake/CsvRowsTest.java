@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -154,6 +155,56 @@ class CsvRowsTest {
         boolean covered = rows.stream().anyMatch(row -> covers(row, line));
         assertTrue(covered || line.isBlank(), () -> line + " is lost of " + text);
       }
+    }
+  }
+
+  /** What may stand in an export, and what damage puts there. */
+  private static final String DAMAGE =
+      "a0.-T ,,;\t|\"'\n\r\0\uFFFD\uFFFE\uFEFF\u001A\u0085\u2028\\#\uD800";
+
+  @ParameterizedTest
+  @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
+  void whateverTheTextCellsAreTheOnesThatTheLibraryFinds(long seed) throws IOException {
+    var random = new Random(seed);
+    for (int round = 0; round < 500; round++) {
+      char delimiter = ",;\t|".charAt(random.nextInt(4));
+      char quote = "\"'\0".charAt(random.nextInt(3));
+      String text = damaged("bench1,17,2026-07-06T13:06:11,B0701,101,1.235,,\n".repeat(4), random);
+      var lines = lines(text.getBytes(StandardCharsets.UTF_8));
+      for (var row : new CsvRows(lines, delimiter, quote, 1, ANY).all(0)) {
+        if (isWhole(row)) {
+          assertEquals(byTheLibrary(row.raw(), delimiter, quote), row.cells(), row.raw());
+        }
+      }
+    }
+  }
+
+  private static String damaged(String text, Random random) {
+    var damaged = new StringBuilder(text);
+    for (int i = random.nextInt(20); i > 0; i--) {
+      int at = random.nextInt(damaged.length());
+      char c = DAMAGE.charAt(random.nextInt(DAMAGE.length()));
+      damaged.replace(at, at + random.nextInt(2), String.valueOf(c));
+    }
+    return damaged.toString();
+  }
+
+  /** Of other broken rows only the first cells are told apart. */
+  private static boolean isWhole(CsvRow row) {
+    return row.broken().filter(why -> !why.startsWith("it holds")).isEmpty();
+  }
+
+  private static List<String> byTheLibrary(String record, char delimiter, char quote)
+      throws IOException {
+    var format =
+        CSVFormat.RFC4180
+            .builder()
+            .setDelimiter(delimiter)
+            .setQuote(quote == TextForm.NO_QUOTE ? null : Character.valueOf(quote))
+            .setIgnoreEmptyLines(false)
+            .get();
+    try (var parser = CSVParser.parse(record + '\n', format)) {
+      return parser.iterator().next().toList();
     }
   }
 

@@ -30,6 +30,22 @@ class DecimalsTest {
   }
 
   @Test
+  void isTheNumberThatTheJdkReads() {
+    var dice = new SplittableRandom(13);
+    for (int i = 0; i < 20_000; i++) {
+      var text = new StringBuilder(dice.nextInt(3) == 0 ? "-" : dice.nextInt(3) == 0 ? "+" : "");
+      int whole = dice.nextInt(13);
+      dice.ints(whole, 0, 10).forEach(text::append);
+      if (whole == 0 || dice.nextBoolean()) {
+        text.append('.');
+        dice.ints(whole == 0 ? 1 : dice.nextInt(13), 0, 10).forEach(text::append);
+      }
+      var number = Decimals.of(text.toString());
+      assertEquals(Optional.of(new BigDecimal(text.toString())), number, text.toString());
+    }
+  }
+
+  @Test
   void hasTheTextOfItsValue() {
     var dice = new SplittableRandom(11);
     for (int i = 0; i < 20_000; i++) {
