@@ -5,11 +5,9 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * Takes lines apart into records (RFC 4180). Every line that is not blank becomes part of exactly
@@ -74,20 +72,18 @@ final class CsvRows {
         length += span.text().length();
       }
       if (length > PORTION) {
-        takeApart(spans, row -> used.add(use.apply(row)));
+        takeApart(spans).forEach(row -> used.add(use.apply(row)));
         spans.clear();
         length = 0;
       }
     }
-    takeApart(spans, row -> used.add(use.apply(row)));
+    takeApart(spans).forEach(row -> used.add(use.apply(row)));
     return used;
   }
 
   /** The first record from line index {@code from} on, which must not be blank. */
   CsvRow first(int from) {
-    var row = new ArrayList<CsvRow>(1);
-    takeApart(List.of(span(from)), row::add);
-    return row.get(0);
+    return takeApart(List.of(span(from))).get(0);
   }
 
   /** The index of the line after the record that starts at {@code from}. */
@@ -97,7 +93,7 @@ final class CsvRows {
 
   private Span span(int start) {
     return isPlain(lines.get(start))
-        ? new Span(start, start + 1, lines.get(start).text(), Optional.empty(), Form.PLAIN)
+        ? new Span(start, start + 1, lines.get(start).text(), Optional.empty(), true)
         : scanned(start);
   }
 
@@ -131,8 +127,8 @@ final class CsvRows {
   private Span span(QuoteScanner scanner, int start, int end, String text) {
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Span(start, start + 1, lines.get(start).text(), fault, Form.BROKEN)
-        : new Span(start, end, text, strange(text), Form.QUOTED);
+        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
+        : new Span(start, end, text, strange(text), true);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -178,46 +174,17 @@ final class CsvRows {
         : Optional.empty();
   }
 
-  private void takeApart(List<Span> spans, Consumer<CsvRow> use) {
-    var quoted = quoted(spans).iterator();
-    for (var span : spans) {
-      var cells =
-          switch (span.form()) {
-            case PLAIN -> plain(span.text());
-            case QUOTED -> quoted.next().toList();
-            case BROKEN -> beforeQuote(span.text());
-          };
-      use.accept(row(span, cells));
-    }
-  }
-
-  /** The library's records, which few files need; a parser is dear, so that one does for all. */
-  private List<CSVRecord> quoted(List<Span> spans) {
-    var text = new StringBuilder();
-    for (var span : spans) {
-      if (span.form() == Form.QUOTED) {
-        text.append(span.text()).append('\n');
-      }
-    }
-    if (text.isEmpty()) {
-      return List.of();
-    }
-    try (var parser = CSVParser.parse(text.toString(), format())) {
-      return parser.getRecords();
+  private List<CsvRow> takeApart(List<Span> spans) {
+    var sound = new StringBuilder();
+    spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
+    try (var parser = CSVParser.parse(sound.toString(), format())) {
+      var records = parser.iterator();
+      return spans.stream()
+          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private List<String> plain(String text) {
-    var cells = new ArrayList<String>();
-    int start = 0;
-    for (int end = text.indexOf(delimiter); end >= 0; end = text.indexOf(delimiter, start)) {
-      cells.add(text.substring(start, end));
-      start = end + 1;
-    }
-    cells.add(text.substring(start));
-    return cells;
   }
 
   private CSVFormat format() {
@@ -247,15 +214,6 @@ final class CsvRows {
   }
 
   /** A record as a range of lines; {@code end} is excluded. */
-  private record Span(int start, int end, String text, Optional<String> fault, Form form) {}
-
-  /** How a record is taken apart. */
-  private enum Form {
-    /** A line in which delimiters part cells and nothing else means anything. */
-    PLAIN,
-    /** By the library: whatever may be quoted, and what holds strange characters. */
-    QUOTED,
-    /** As far as it can be told. */
-    BROKEN
-  }
+  private record Span(
+      int start, int end, String text, Optional<String> fault, boolean wellQuoted) {}
 }

@@ -8,7 +8,6 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +19,6 @@ import org.apache.commons.csv.QuoteMode;
 public final class Csv {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setRecordSeparator('\n').setQuoteMode(QuoteMode.MINIMAL).get();
-
-  /** Quotes, ends of line, and all that is quoted where it begins or ends a cell. */
-  private static final char LAST_SPECIAL = '#';
 
   private Csv() {}
 
@@ -48,42 +44,10 @@ public final class Csv {
       var printer = new CSVPrinter(text, FORMAT);
       printer.printRecord(table.header());
       for (var row : (Iterable<List<String>>) rows::iterator) {
-        if (isPlain(row)) {
-          writePlain(row, text);
-        } else {
-          printer.printRecord(row);
-        }
+        printer.printRecord(row);
       }
       printer.flush();
     }
-  }
-
-  /**
-   * Whether no cell can need quotes, so that a row is its cells and commas: most rows are, and the
-   * printer takes several times as long to find that out.
-   */
-  private static boolean isPlain(List<String> row) {
-    for (String cell : row) {
-      int last = cell.length() - 1;
-      for (int i = 0; i <= last; i++) {
-        char c = cell.charAt(i);
-        boolean inner = c == ' ' && i > 0 && i < last;
-        if (c <= LAST_SPECIAL && !inner || c == ',') {
-          return false;
-        }
-      }
-    }
-    return !row.isEmpty() && !row.get(0).isEmpty();
-  }
-
-  private static void writePlain(List<String> row, Writer text) throws IOException {
-    for (int i = 0; i < row.size(); i++) {
-      if (i > 0) {
-        text.write(',');
-      }
-      text.write(row.get(i));
-    }
-    text.write('\n');
   }
 
   /** One row as it would stand in a file, without its end of line. */
