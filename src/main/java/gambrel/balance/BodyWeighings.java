@@ -7,7 +7,6 @@ import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import gambrel.weighing.Weighings;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -52,8 +51,8 @@ public final class BodyWeighings {
     var all = Weighings.choose(named, w -> w.ofBody() && w.step().movesMass());
     var cuts = Weighings.choose(all, w -> w.step().isCutting() && !isOffal(w));
     var bySteps = new EnumMap<Step, List<Weighing>>(Step.class);
-    all.forEach(w -> bySteps.computeIfAbsent(w.step(), s -> new ArrayList<>()).add(w));
-    bySteps.replaceAll((step, list) -> own(list));
+    all.forEach(w -> bySteps.put(w.step(), List.of()));
+    bySteps.replaceAll((step, list) -> Weighings.choose(all, w -> w.step() == step));
     return new Sorted(all, cuts, bySteps);
   }
 

@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.shop.Outcome;
 import java.time.YearMonth;
@@ -21,12 +22,16 @@ public final class BodyCalendar {
     this.night = night;
     for (var account : night.bodies().values()) {
       if (account.body().outcome() != Outcome.CANCELLED) {
-        Stream.of(account.body().killed().map(YearMonth::from), MonthBodies.of(account))
-            .flatMap(Optional::stream)
+        months(account)
             .distinct()
             .forEach(month -> months.computeIfAbsent(month, this::none).place(account));
       }
     }
+  }
+
+  private static Stream<YearMonth> months(BodyAccount account) {
+    var own = Stream.of(account.body().killed().map(YearMonth::from), MonthBodies.of(account));
+    return Stream.concat(own.flatMap(Optional::stream), MonthBodies.onBlock(account));
   }
 
   /** The bodies of a month; none where it has none. */

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The bodies of a month, in order of kill. A body belongs to the month in which it was killed for
@@ -28,6 +29,7 @@ public final class MonthBodies {
   private final Set<BodyAccount> killed = new TreeSet<>(ORDER_OF_KILL);
   private final Set<BodyAccount> cut = new TreeSet<>(ORDER_OF_KILL);
   private final Set<BodyAccount> whole = new TreeSet<>(ORDER_OF_KILL);
+  private final Set<BodyAccount> onBlock = new TreeSet<>(ORDER_OF_KILL);
   private final Set<BodyAccount> all = new TreeSet<>(ORDER_OF_KILL);
 
   MonthBodies(Night night, YearMonth month) {
@@ -45,6 +47,9 @@ public final class MonthBodies {
     if (wasKilledIn(account)) {
       killed.add(account);
       all.add(account);
+    }
+    if (onBlock(account).anyMatch(month::equals)) {
+      onBlock.add(account);
     }
     boolean isOf = of(account).filter(month::equals).isPresent();
     if (isOf && account.body().outcome() == Outcome.WHOLE && isDone(account)) {
@@ -69,6 +74,11 @@ public final class MonthBodies {
 
   private static boolean isDone(BodyAccount account) {
     return account.decision().state() != State.OPEN && account.balance().outputs().isPresent();
+  }
+
+  /** The months in which a topmost piece of a body was weighed on the block. */
+  static Stream<YearMonth> onBlock(BodyAccount account) {
+    return account.balance().topmostBlocks().stream().map(w -> YearMonth.from(w.date()));
   }
 
   private static Optional<YearMonth> lastCut(BodyAccount account) {
@@ -108,6 +118,11 @@ public final class MonthBodies {
   /** The bodies that left it whole, as they hung. */
   public List<BodyAccount> whole() {
     return List.copyOf(whole);
+  }
+
+  /** The bodies of which a topmost piece was weighed on the block in it. */
+  public List<BodyAccount> onBlock() {
+    return List.copyOf(onBlock);
   }
 
   /** Whether a body was killed in the month. */

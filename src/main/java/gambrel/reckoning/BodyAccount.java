@@ -17,6 +17,7 @@ import java.util.SortedMap;
 public final class BodyAccount {
   private final BodyBalance balance;
   private final Optional<SortedMap<String, Entitlement>> entitlements;
+  private final List<String> customers;
   private final Bill bill;
   private final Decision decision;
 
@@ -39,6 +40,8 @@ public final class BodyAccount {
         balance.weighings().arePacked()
             ? Optional.empty()
             : Optional.of(ByteOrder.sorted(entitlements));
+    this.customers =
+        entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
     this.bill = bill;
     this.decision = decision;
   }
@@ -70,7 +73,7 @@ public final class BodyAccount {
 
   /** The customers who get a statement: everybody but the shop. */
   public List<String> customers() {
-    return entitlements().keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+    return customers;
   }
 
   @Override

@@ -7,7 +7,8 @@ import gambrel.shop.Scale;
 import gambrel.shop.ScaleCode;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -41,8 +42,9 @@ final class WeighingPacker {
     to.numbers(weighings, numberOf(Weighing::body));
     to.numbers(weighings, numberOf(Weighing::code));
     to.numbers(weighings, w -> w.net().hundredThousandths());
-    to.texts(weighings, w -> w.shown().unscaledValue().toString());
+    to.numbers(weighings, w -> isLong(w.shown()) ? w.shown().unscaledValue().longValue() : 0);
     to.numbers(weighings, w -> w.shown().scale());
+    to.texts(weighings, w -> isLong(w.shown()) ? "" : w.shown().unscaledValue().toString());
     to.numbers(weighings, numberOf(Weighing::unit));
     to.numbers(weighings, w -> w.pieces().orElse(NONE));
     to.numbers(weighings, numberOf(Weighing::batch));
@@ -65,8 +67,9 @@ final class WeighingPacker {
     var bodies = shared(from.numbers(size));
     var codes = shared(from.numbers(size));
     var nets = from.numbers(size);
-    var shown = from.texts(size);
+    var shown = from.numbers(size);
     var decimals = from.numbers(size);
+    var longer = from.texts(size);
     var units = shared(from.numbers(size));
     var pieces = from.numbers(size);
     var batches = shared(from.numbers(size));
@@ -78,18 +81,30 @@ final class WeighingPacker {
               new Place((String) files[i], (int) lines[i]),
               (Scale) scales[i],
               tickets[i],
-              Instant.ofEpochSecond(seconds[i], nanos[i])
-                  .atOffset((ZoneOffset) offsets[i]),
+              time(seconds[i], nanos[i], (ZoneOffset) offsets[i]),
               (String) bodies[i],
               (ScaleCode) codes[i],
               Weight.ofHundredThousandths(nets[i]),
-              new BigDecimal(new BigInteger(shown[i]), (int) decimals[i]),
+              longer[i].isEmpty()
+                  ? BigDecimal.valueOf(shown[i], (int) decimals[i])
+                  : new BigDecimal(new BigInteger(longer[i]), (int) decimals[i]),
               (WeightUnit) units[i],
               pieces[i] == NONE ? Optional.empty() : Optional.of((int) pieces[i]),
               (String) batches[i],
               (String) customers[i],
               (String) boners[i]));
     }
+  }
+
+  /** No scale shows more digits; a row may. */
+  private static boolean isLong(BigDecimal shown) {
+    return shown.unscaledValue().bitLength() < Long.SIZE;
+  }
+
+  /** Not by way of an instant, which makes rules for the offset each time. */
+  private static OffsetDateTime time(long seconds, long nanos, ZoneOffset offset) {
+    return OffsetDateTime.of(
+        LocalDateTime.ofEpochSecond(seconds, (int) nanos, offset), offset);
   }
 
   /** Looks up once what stands in a run of weighings. */

@@ -10,8 +10,8 @@ import java.util.Set;
 
 /** Gathers weighings in any order, and packs them whenever there are too many. */
 final class WeighingStore {
-  /** The bodies of two busy weeks: most figures are drawn body by body. */
-  private static final int UNPACKED = 60_000;
+  /** The bodies of a busy month: most figures are drawn body by body, a month's one after another. */
+  private static final int UNPACKED = 100_000;
 
   private final int kept;
   private final WeighingPacker packer = new WeighingPacker();

@@ -5,6 +5,8 @@ import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
 import gambrel.reckoning.BodyAccount;
 import java.time.YearMonth;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Times of work read from a month and from the twelve before it, by the day of the weighing.
@@ -21,11 +23,14 @@ public record PaceReadings(Stints month, Stints before) {
   }
 
   private static PaceReadings read(MonthRecords records) {
-    var bodies =
-        records.night().bodies().values().stream().map(BodyAccount::balance).toList();
-    var earlier = records.baseline().months().stream().map(MonthBodies::month).toList();
     return new PaceReadings(
-        Stints.of(bodies, day -> YearMonth.from(day).equals(records.month())),
-        Stints.of(bodies, day -> earlier.contains(YearMonth.from(day))));
+        read(List.of(records.bodies())), read(records.baseline().months()));
+  }
+
+  private static Stints read(List<MonthBodies> months) {
+    var own = months.stream().map(MonthBodies::month).collect(Collectors.toSet());
+    var bodies = months.stream().flatMap(month -> month.onBlock().stream()).distinct();
+    return Stints.of(
+        bodies.map(BodyAccount::balance).toList(), day -> own.contains(YearMonth.from(day)));
   }
 }

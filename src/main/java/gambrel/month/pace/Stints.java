@@ -1,6 +1,7 @@
 package gambrel.month.pace;
 
 import gambrel.balance.BodyBalance;
+import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.Spread;
@@ -44,6 +45,8 @@ public record Stints(List<Stint> counted, int breaks) {
     counted = List.copyOf(counted);
   }
 
+  private static final Drawn<BodyBalance, List<Start>> STARTS = new Drawn<>(Stints::starts);
+
   private record Start(Weighing weighing, Species species) {
     Stint until(Weighing next) {
       long millis = Duration.between(weighing.time(), next.time()).toMillis();
@@ -66,17 +69,25 @@ public record Stints(List<Stint> counted, int breaks) {
   public static Stints of(Collection<BodyBalance> bodies, Predicate<LocalDate> when) {
     var days = new TreeMap<String, Map<LocalDate, List<Start>>>();
     for (var body : bodies) {
-      for (var weighing : body.topmostBlocks()) {
-        if (!weighing.boner().isEmpty() && when.test(weighing.date())) {
+      for (var start : STARTS.of(body)) {
+        var weighing = start.weighing();
+        if (when.test(weighing.date())) {
           days.computeIfAbsent(weighing.boner(), b -> new TreeMap<>())
               .computeIfAbsent(weighing.date(), d -> new ArrayList<>())
-              .add(new Start(weighing, body.body().species()));
+              .add(start);
         }
       }
     }
     var all = new ArrayList<Stint>();
     days.values().forEach(own -> own.values().forEach(day -> read(day, all)));
     return withoutBreaks(all);
+  }
+
+  private static List<Start> starts(BodyBalance body) {
+    return body.topmostBlocks().stream()
+        .filter(weighing -> !weighing.boner().isEmpty())
+        .map(weighing -> new Start(weighing, body.body().species()))
+        .toList();
   }
 
   private static void read(List<Start> day, List<Stint> all) {

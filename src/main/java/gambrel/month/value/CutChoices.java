@@ -69,13 +69,25 @@ public final class CutChoices {
       var own = accounts.stream().filter(a -> a.body().species() == species).toList();
       if (!own.isEmpty()) {
         var tree = own.get(0).balance().weighings().tree();
+        var makers = makers(own);
         tree.items().stream()
-            .filter(item -> isChoice(tree, item))
-            .forEach(item -> ways(species, item, own).ifPresent(open::add));
+            .filter(item -> makers.containsKey(item.id()))
+            .forEach(item -> ways(species, item, makers.get(item.id())).ifPresent(open::add));
       }
     }
     int comparisons = open.stream().mapToInt(Ways::pairs).sum();
     return open.stream().map(ways -> ways.compared(comparisons)).toList();
+  }
+
+  /** The bodies by the pieces of which they have something. */
+  private static Map<String, List<BodyAccount>> makers(List<BodyAccount> accounts) {
+    var makers = new HashMap<String, List<BodyAccount>>();
+    for (var account : accounts) {
+      for (String piece : MADE.of(account.balance()).keySet()) {
+        makers.computeIfAbsent(piece, p -> new ArrayList<>()).add(account);
+      }
+    }
+    return makers;
   }
 
   private static boolean isChoice(CutTree tree, Item item) {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What went home or into tubs of one primal, as a share of the weight into the boning room.
@@ -27,8 +28,15 @@ import java.util.stream.Stream;
  * @param before the bodies of the twelve months before, in per cent
  */
 public record PrimalShare(Species species, Item primal, Ratio month, Optional<Spread> before) {
-  private static final Drawn<BodyBalance, Map<String, Ratio>> SHARES =
+  private static final Drawn<BodyBalance, Map<String, Share>> SHARES =
       new Drawn<>(PrimalShare::shares);
+
+  /** One body's share, with the per cent that twelve months will ask for. */
+  private record Share(Ratio ratio, BigFraction percent) {
+    static Share of(Ratio ratio) {
+      return new Share(ratio, ratio.percent().orElseThrow());
+    }
+  }
 
   static List<PrimalShare> of(
       Species species, List<BodyAccount> month, List<BodyAccount> before) {
@@ -45,10 +53,9 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
 
   private static PrimalShare of(
       Species species, Item primal, List<BodyAccount> month, List<BodyAccount> before) {
-    var percents =
-        of(primal, before).stream().flatMap(ratio -> ratio.percent().stream()).toList();
-    return new PrimalShare(
-        species, primal, Ratio.sum(of(primal, month)), Spread.of(percents));
+    var percents = of(primal, before).stream().map(Share::percent).toList();
+    var shares = of(primal, month).stream().map(Share::ratio).toList();
+    return new PrimalShare(species, primal, Ratio.sum(shares), Spread.of(percents));
   }
 
   /** The first part on the way down that does not hang, if a hung part of the body is above it. */
@@ -63,25 +70,25 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
   }
 
   /** Of those bodies that have it. */
-  private static List<Ratio> of(Item primal, List<BodyAccount> accounts) {
+  private static List<Share> of(Item primal, List<BodyAccount> accounts) {
     return accounts.stream()
         .flatMap(account -> Stream.ofNullable(SHARES.of(account.balance()).get(primal.id())))
         .toList();
   }
 
   /** By the id of the primal: an item takes long to look up. */
-  private static Map<String, Ratio> shares(BodyBalance body) {
+  private static Map<String, Share> shares(BodyBalance body) {
     var weights = new HashMap<String, Weight>();
     var tree = body.weighings().tree();
     body.cuts().stream()
         .filter(PrimalShare::leaves)
         .forEach(
             w -> primal(tree, w.item()).ifPresent(p -> weights.merge(p.id(), w.net(), Weight::plus)));
-    var shares = new HashMap<String, Ratio>();
+    var shares = new HashMap<String, Share>();
     weights.forEach(
         (primal, weight) ->
             Ratio.ofOne(Optional.of(weight).filter(w -> !w.isZero()), body.boning())
-                .ifPresent(share -> shares.put(primal, share)));
+                .ifPresent(ratio -> shares.put(primal, Share.of(ratio))));
     return shares;
   }
 
