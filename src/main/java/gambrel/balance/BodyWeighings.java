@@ -39,6 +39,10 @@ public final class BodyWeighings {
       List<Weighing> all, List<Weighing> cuts, Map<Step, List<Weighing>> bySteps) {}
 
   private Sorted sorted() {
+    return Weighings.drawn(named, this::sort).orElseGet(this::kept);
+  }
+
+  private Sorted kept() {
     var known = sorted;
     if (known == null) {
       known = sort();

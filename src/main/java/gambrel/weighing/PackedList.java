@@ -20,7 +20,7 @@ abstract sealed class PackedList extends AbstractList<Weighing> implements Rando
   abstract int number(int index);
 
   /** Those that pass, packed too. */
-  PackedList choose(Predicate<Weighing> which) {
+  List<Weighing> choose(Predicate<Weighing> which) {
     var all = list();
     var numbers = new int[all.size()];
     int count = 0;
@@ -29,11 +29,14 @@ abstract sealed class PackedList extends AbstractList<Weighing> implements Rando
         numbers[count++] = number(i);
       }
     }
-    return count == numbers.length ? this : new PackedSelection(whole(), numbers, count);
+    return count == numbers.length ? this : selection(numbers, count);
   }
 
   /** Some of its weighings in their own order, packed too. */
-  PackedList some(List<Weighing> some) {
+  List<Weighing> some(List<Weighing> some) {
+    if (some.isEmpty()) {
+      return List.of();
+    }
     var all = list();
     var numbers = new int[some.size()];
     int count = 0;
@@ -44,7 +47,12 @@ abstract sealed class PackedList extends AbstractList<Weighing> implements Rando
       }
       numbers[count++] = number(at);
     }
-    return new PackedSelection(whole(), numbers, count);
+    return selection(numbers, count);
+  }
+
+  /** Nothing is not packed, so that nobody unpacks a body to find nothing in it. */
+  private List<Weighing> selection(int[] numbers, int count) {
+    return count == 0 ? List.of() : new PackedSelection(whole(), numbers, count);
   }
 
   @Override

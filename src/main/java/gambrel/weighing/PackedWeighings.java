@@ -3,6 +3,7 @@ package gambrel.weighing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** Weighings, earliest first, as bytes; they unpack themselves when they are used. */
 final class PackedWeighings extends PackedList {
@@ -11,6 +12,7 @@ final class PackedWeighings extends PackedList {
   private final byte[][] packed;
   private final int size;
   private volatile List<Weighing> list;
+  private volatile Object drawn;
 
   PackedWeighings(WeighingPacker packer, Unpacked unpacked, List<byte[]> packed, int size) {
     this.packer = packer;
@@ -30,9 +32,22 @@ final class PackedWeighings extends PackedList {
     return known;
   }
 
-  /** Gives up what was unpacked. */
+  /** Gives up what was unpacked and what was drawn from it. */
   void forget() {
     list = null;
+    drawn = null;
+  }
+
+  /** What {@code how} draws from it, kept as long as it is unpacked; always the same {@code how}. */
+  <T> T drawn(Supplier<T> how) {
+    var known = drawn;
+    if (known == null) {
+      known = how.get();
+      drawn = known;
+    }
+    @SuppressWarnings("unchecked") // nothing else is ever put in
+    var found = (T) known;
+    return found;
   }
 
   private List<Weighing> unpack() {

@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -116,6 +118,18 @@ public final class Weighings {
   /** Some weighings of a list in an order of their own, packed where it is. */
   public static List<Weighing> some(List<Weighing> from, List<Weighing> some) {
     return from instanceof PackedList packed ? packed.some(some) : List.copyOf(some);
+  }
+
+  /**
+   * What is drawn from the weighings of one body, kept with them only as long as they are unpacked;
+   * empty where they are not packed, or are a choice of some.
+   *
+   * @param how draws it, always the same from the same list
+   */
+  public static <T> Optional<T> drawn(List<Weighing> list, Supplier<T> how) {
+    return list instanceof PackedWeighings packed
+        ? Optional.of(packed.drawn(how))
+        : Optional.empty();
   }
 
   /** Whether a list keeps its weighings packed, so that what is drawn from it need not be kept. */

@@ -43,6 +43,7 @@ record DataPass(
     pools().forEach(MemoryPoolMXBean::resetPeakUsage);
     long start = System.nanoTime();
     var inputs = Inputs.read(shop);
+    long rows = inputs.exports().stream().mapToLong(file -> file.count()).sum();
     long read = System.nanoTime();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
     long reckoned = System.nanoTime();
@@ -59,7 +60,7 @@ record DataPass(
     Files.delete(folder);
     long written = System.nanoTime();
     return new DataPass(
-        inputs.exports().stream().mapToLong(file -> file.count()).sum(),
+        rows,
         night.bodies().size(),
         (read - start) / NANOS,
         (reckoned - read) / NANOS,
