@@ -5,7 +5,9 @@ import gambrel.cuts.Species;
 import gambrel.measure.Money;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -60,6 +62,8 @@ public record LossRow(
       List<BodyAccount> month,
       List<BodyAccount> before) {
     var all = Stream.concat(before.stream(), month.stream()).toList();
+    var monthOf = byOwnership(month);
+    var beforeOf = byOwnership(before);
     return Stream.of(Split.values())
         .flatMap(split -> Band.of(split, all).stream())
         .flatMap(
@@ -73,14 +77,23 @@ public record LossRow(
                                 species,
                                 band,
                                 whose,
-                                of(month, band, whose),
-                                of(before, band, whose))))
+                                of(monthOf.get(whose), band),
+                                of(beforeOf.get(whose), band))))
         .filter(row -> row.month().isKnown())
         .toList();
   }
 
-  private static List<BodyAccount> of(List<BodyAccount> bodies, Band band, Ownership whose) {
-    return bodies.stream().filter(a -> Ownership.of(a) == whose && band.holds(a)).toList();
+  private static Map<Ownership, List<BodyAccount>> byOwnership(List<BodyAccount> bodies) {
+    var byOwnership = new EnumMap<Ownership, List<BodyAccount>>(Ownership.class);
+    for (var whose : Ownership.values()) {
+      byOwnership.put(whose, new ArrayList<>());
+    }
+    bodies.forEach(account -> byOwnership.get(Ownership.of(account)).add(account));
+    return byOwnership;
+  }
+
+  private static List<BodyAccount> of(List<BodyAccount> bodies, Band band) {
+    return bodies.stream().filter(band::holds).toList();
   }
 
   private static LossRow row(

@@ -11,9 +11,6 @@ import gambrel.run.Inputs;
 import gambrel.run.Months;
 import gambrel.run.RefusedException;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -40,7 +37,12 @@ record DataPass(
 
   /** Makes the data files of a shop folder, and deletes them. */
   static DataPass over(Path shop) throws RefusedException, IOException {
-    pools().forEach(MemoryPoolMXBean::resetPeakUsage);
+    try (var heap = new PeakHeap()) {
+      return over(shop, heap);
+    }
+  }
+
+  private static DataPass over(Path shop, PeakHeap heap) throws RefusedException, IOException {
     long start = System.nanoTime();
     var inputs = Inputs.read(shop);
     long rows = inputs.exports().stream().mapToLong(file -> file.count()).sum();
@@ -66,19 +68,13 @@ record DataPass(
         (reckoned - read) / NANOS,
         (written - reckoned) / NANOS,
         bytes,
-        pools().stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum());
+        heap.most());
   }
 
   private static List<Table> tables(Night night) {
     var tables = new ArrayList<Table>(NightTables.of(night));
     tables.addAll(MonthTables.of(night, new Register(List.of()), Months.of(night)));
     return tables;
-  }
-
-  private static List<MemoryPoolMXBean> pools() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(pool -> pool.getType() == MemoryType.HEAP)
-        .toList();
   }
 
   double seconds() {

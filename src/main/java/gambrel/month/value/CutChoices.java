@@ -96,8 +96,20 @@ public final class CutChoices {
   }
 
   private Optional<Ways> ways(Species species, Item piece, List<BodyAccount> accounts) {
+    if (!isCutInSeveralWays(piece, accounts)) {
+      return Optional.empty();
+    }
     return Ways.of(species, piece, true, cuts(piece, true, accounts))
         .or(() -> Ways.of(species, piece, false, cuts(piece, false, accounts)));
+  }
+
+  /** Asked before what each body's piece is worth, which takes longer. */
+  private static boolean isCutInSeveralWays(Item piece, List<BodyAccount> accounts) {
+    var bodies = new HashMap<String, Integer>();
+    for (var account : accounts) {
+      bodies.merge(MADE.of(account.balance()).get(piece.id()).way(), 1, Integer::sum);
+    }
+    return bodies.values().stream().filter(n -> n >= CutChoice.FEWEST).count() > 1;
   }
 
   /** What each of the bodies made of a piece, so far as that is known. */
