@@ -92,22 +92,6 @@ final class CsvRows {
   }
 
   private Span span(int start) {
-    return isPlain(lines.get(start))
-        ? new Span(start, start + 1, lines.get(start).text(), Optional.empty(), true)
-        : scanned(start);
-  }
-
-  /** Nearly every line of an export holds nothing that could mean anything but itself. */
-  private boolean isPlain(TextLine line) {
-    String text = line.text();
-    return text.length() < MOST_CELLS
-        && !line.overlong()
-        && text.indexOf(quote) < 0
-        && text.indexOf(0) < 0
-        && text.indexOf(REPLACED) < 0;
-  }
-
-  private Span scanned(int start) {
     var scanner = new QuoteScanner(delimiter, quote);
     String first = lines.get(start).text();
     scanner.read(first);
