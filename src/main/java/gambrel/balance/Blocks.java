@@ -1,5 +1,6 @@
 package gambrel.balance;
 
+import gambrel.cuts.SideLabels;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -12,8 +13,6 @@ import java.util.TreeMap;
 
 /** The pieces of one body that were weighed on the block. */
 final class Blocks {
-  private static final List<String> LABELS = List.of("left-", "right-");
-
   private final BodyWeighings body;
   private final Map<String, List<Weighing>> byItem;
 
@@ -36,21 +35,12 @@ final class Blocks {
 
   /** The primals of a left or right quarter stand in the tree under the plain quarter. */
   private boolean isAbove(String above, String item) {
-    String plain = plain(above);
+    String plain = SideLabels.plain(above);
     boolean plainAbove =
         body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);
-  }
-
-  private static String plain(String item) {
-    for (String label : LABELS) {
-      if (item.startsWith(label)) {
-        return item.substring(label.length());
-      }
-    }
-    return item;
   }
 
   /**

@@ -3,6 +3,7 @@ package gambrel.balance;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
+import gambrel.cuts.SideLabels;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -16,8 +17,6 @@ import java.util.stream.Stream;
  * species.
  */
 final class HungTree {
-  private static final List<String> LABELS = List.of("left-", "right-");
-
   /** They hang whatever kind a shop's own cuts give them. */
   private static final Set<String> SIDES_AND_QUARTERS =
       Set.of("side", "forequarter", "hindquarter");
@@ -83,7 +82,7 @@ final class HungTree {
   }
 
   private boolean hasLabelledForm(String item) {
-    return LABELS.stream().anyMatch(label -> tree.find(label + item).isPresent());
+    return SideLabels.ALL.stream().anyMatch(label -> tree.find(label + item).isPresent());
   }
 
   /** Whether all of {@code items} but the carcase say left or right. */
@@ -98,12 +97,7 @@ final class HungTree {
   }
 
   private static String plain(CutTree tree, String item) {
-    for (String label : LABELS) {
-      if (item.startsWith(label)) {
-        String plain = item.substring(label.length());
-        return tree.find(plain).isPresent() ? plain : item;
-      }
-    }
-    return item;
+    String plain = SideLabels.plain(item);
+    return tree.find(plain).isPresent() ? plain : item;
   }
 }

@@ -2,6 +2,7 @@ package gambrel.month.pace;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
+import gambrel.cuts.SideLabels;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.Spread;
@@ -61,7 +62,7 @@ public record Stints(List<Stint> counted, int breaks) {
 
     /** Left and right are one kind of piece. */
     private String item() {
-      return weighing.item().replaceFirst("^(left|right)-", "");
+      return SideLabels.plain(weighing.item());
     }
   }
 
