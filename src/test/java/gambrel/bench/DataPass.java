@@ -1,14 +1,11 @@
 package gambrel.bench;
 
-import gambrel.data.MonthTables;
 import gambrel.data.NightTables;
 import gambrel.data.Table;
 import gambrel.publish.Csv;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
-import gambrel.register.Register;
 import gambrel.run.Inputs;
-import gambrel.run.Months;
 import gambrel.run.RefusedException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,7 +70,7 @@ record DataPass(
 
   private static List<Table> tables(Night night) {
     var tables = new ArrayList<Table>(NightTables.of(night));
-    tables.addAll(MonthTables.of(night, new Register(List.of()), Months.of(night)));
+    tables.addAll(MonthFiles.of(night));
     return tables;
   }
 

@@ -2,16 +2,14 @@ package gambrel.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.data.MonthTables;
+import gambrel.bench.MonthFiles;
 import gambrel.data.NightTables;
 import gambrel.data.Table;
 import gambrel.intake.ExportReader;
 import gambrel.publish.Csv;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
-import gambrel.register.Register;
 import gambrel.run.Inputs;
-import gambrel.run.Months;
 import gambrel.run.RefusedException;
 import gambrel.weighing.ExportFile;
 import java.nio.charset.StandardCharsets;
@@ -63,7 +61,7 @@ class ManyRowsTest {
   private static List<Object> told(Night night) {
     var tables = new TreeMap<String, String>();
     var all = new ArrayList<Table>(NightTables.of(night));
-    all.addAll(MonthTables.of(night, new Register(List.of()), Months.of(night)));
+    all.addAll(MonthFiles.of(night));
     for (var table : all) {
       tables.put(table.name(), new String(Csv.bytes(table), StandardCharsets.UTF_8));
     }
