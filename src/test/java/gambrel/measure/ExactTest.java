@@ -35,6 +35,21 @@ class ExactTest {
     assertEquals(new BigDecimal(root), Exact.sqrt(square, 3));
   }
 
+  /** Commons Numbers 1.2 has two negative fractions the wrong way round: a gain is a negative loss. */
+  @Test
+  void fractionsBelowZeroAreInOrderToo() {
+    var random = new Random(12);
+    for (int i = 0; i < 1000; i++) {
+      long one = random.nextInt(41) - 20;
+      long other = random.nextInt(41) - 20;
+      long below = 1 + random.nextInt(20);
+      assertEquals(
+          Long.compare(one, other),
+          BigFraction.of(one, below).compareTo(BigFraction.of(other, below)),
+          () -> one + " against " + other + ", both over " + below);
+    }
+  }
+
   @Test
   void refusesTheRootOfANegativeNumber() {
     assertThrows(ArithmeticException.class, () -> Exact.sqrt(BigFraction.of(-1), 3));
