@@ -1,6 +1,5 @@
 package gambrel.balance;
 
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
@@ -236,6 +235,6 @@ public final class BodyBalance implements Drawn.Subject {
   private static Optional<BigFraction> percent(Optional<Weight> part, Optional<Weight> whole) {
     return part.isEmpty() || whole.isEmpty() || whole.get().isZero()
         ? Optional.empty()
-        : Optional.of(Exact.percent(part.get().fraction(), whole.get().fraction()));
+        : Optional.of(part.get().percentOf(whole.get()));
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.cause;
 
 import gambrel.balance.Outputs;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
 import gambrel.weighing.Weighing;
@@ -177,7 +176,7 @@ final class Evidence {
     var boning = balance.boning();
     var parts = new ArrayList<String>();
     if (loss.isPresent() && boning.filter(w -> !w.isZero()).isPresent()) {
-      var percent = Exact.percent(loss.get().fraction(), boning.get().fraction());
+      var percent = loss.get().percentOf(boning.get());
       parts.add("loss of " + facts.id() + " " + Speech.percent(percent));
     }
     boolean rail = candidate.touches().stream().anyMatch(t -> t.weighing().step().isRail());

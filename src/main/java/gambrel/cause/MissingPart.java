@@ -3,7 +3,6 @@ package gambrel.cause;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.RailCover;
 import gambrel.decision.ReasonCode;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import java.util.List;
@@ -147,7 +146,7 @@ final class MissingPart {
             + suspect.id()
             + " was weighed on the rail, and what came of it is "
             + Speech.percent(
-                Exact.percent(side.minus(loss).fraction(), side.fraction()))
+                side.minus(loss).percentOf(side))
             + " of that side: the other side was cut too.";
     return Optional.of(suggest(suspect, Step.COLD, side, evidence, 0));
   }

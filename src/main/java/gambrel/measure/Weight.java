@@ -21,6 +21,8 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
   /** So many of a weight's steps are a unit. */
   static final BigInteger UNIT = BigInteger.TEN.pow(DECIMALS);
 
+  private static final BigInteger HUNDRED = BigInteger.valueOf(100);
+
   /** No weight. */
   public static final Weight ZERO = new Weight(0);
 
@@ -67,6 +69,13 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
   /** The exact value in the shop's unit. */
   public BigFraction fraction() {
     return BigFraction.of(hundredThousandths, 100_000);
+  }
+
+  /** This as an exact percentage of {@code whole}, which must not be zero. */
+  public BigFraction percentOf(Weight whole) {
+    return BigFraction.of(
+        BigInteger.valueOf(hundredThousandths).multiply(HUNDRED),
+        BigInteger.valueOf(whole.hundredThousandths));
   }
 
   /**

@@ -112,7 +112,7 @@ public record LossRow(
         loss,
         lost,
         loss.of(before),
-        Spread.of(before.stream().flatMap(a -> loss.percent(a).stream()).toList()),
+        Spread.ofPercent(before.stream().flatMap(a -> loss.of(a.balance()).stream()).toList()),
         records.rail().of(species, lost.part()));
   }
 }

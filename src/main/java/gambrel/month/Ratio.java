@@ -2,7 +2,6 @@ package gambrel.month;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import java.util.Collection;
@@ -50,6 +49,25 @@ public record Ratio(Weight part, Weight whole, int bodies) {
     }
   }
 
+  /**
+   * Which of two is the smaller share, exactly: parts times the other's whole, in 128 bits. Neither
+   * whole may be nothing.
+   */
+  static int compareShares(Ratio one, Ratio other) {
+    int bySize =
+        compareProducts(
+            one.part.hundredThousandths(),
+            other.whole.hundredThousandths(),
+            other.part.hundredThousandths(),
+            one.whole.hundredThousandths());
+    return one.whole.isNegative() == other.whole.isNegative() ? bySize : -bySize;
+  }
+
+  private static int compareProducts(long a, long b, long c, long d) {
+    int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
+    return high == 0 ? Long.compareUnsigned(a * b, c * d) : high;
+  }
+
   /** One body's part in a whole; empty where one is not known or the whole is nothing. */
   public static Optional<Ratio> ofOne(Optional<Weight> part, Optional<Weight> whole) {
     return part.isEmpty() || whole.filter(weight -> !weight.isZero()).isEmpty()
@@ -73,6 +91,6 @@ public record Ratio(Weight part, Weight whole, int bodies) {
   public Optional<BigFraction> percent() {
     return whole.isZero()
         ? Optional.empty()
-        : Optional.of(Exact.percent(part.fraction(), whole.fraction()));
+        : Optional.of(part.percentOf(whole));
   }
 }

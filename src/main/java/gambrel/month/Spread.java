@@ -3,6 +3,7 @@ package gambrel.month;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -28,27 +29,42 @@ public record Spread(
 
   /** The spread of {@code values}; empty if there are none. */
   public static Optional<Spread> of(Collection<BigFraction> values) {
-    if (values.isEmpty()) {
-      return Optional.empty();
-    }
-    var sorted = values.stream().sorted().toList();
-    return Optional.of(
-        new Spread(
-            at(sorted, 1),
-            at(sorted, 2),
-            at(sorted, 3),
-            sorted.get(0),
-            sorted.get(sorted.size() - 1),
-            sorted.size()));
+    return of(values.stream().sorted().toList(), Function.identity());
   }
 
-  private static BigFraction at(List<BigFraction> sorted, int quarters) {
+  /**
+   * The spread of shares, in per cent; empty if there are none. No whole may be nothing. Shares are
+   * many: only those are made fractions that the spread is read off.
+   */
+  public static Optional<Spread> ofPercent(Collection<Ratio> shares) {
+    var sorted = shares.stream().sorted(Ratio::compareShares).toList();
+    return of(sorted, share -> share.percent().orElseThrow());
+  }
+
+  private static <T> Optional<Spread> of(List<T> sorted, Function<T, BigFraction> value) {
+    return sorted.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Spread(
+                at(sorted, 1, value),
+                at(sorted, 2, value),
+                at(sorted, 3, value),
+                value.apply(sorted.get(0)),
+                value.apply(sorted.get(sorted.size() - 1)),
+                sorted.size()));
+  }
+
+  private static <T> BigFraction at(
+      List<T> sorted, int quarters, Function<T, BigFraction> valueOf) {
     int position = (sorted.size() - 1) * quarters;
     int index = position / 4;
-    var value = sorted.get(index);
+    var value = valueOf.apply(sorted.get(index));
     return position % 4 == 0
         ? value
         : value.add(
-            sorted.get(index + 1).subtract(value).multiply(BigFraction.of(position % 4, 4)));
+            valueOf
+                .apply(sorted.get(index + 1))
+                .subtract(value)
+                .multiply(BigFraction.of(position % 4, 4)));
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.wording;
 
 import gambrel.cuts.Species;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.statement.FlowView;
@@ -178,6 +177,6 @@ final class FlowPart {
 
   private String share(String key, Weight part, Weight whole) {
     return wording.say(
-        key, subject.formats().percent(Exact.percent(part.fraction(), whole.fraction())));
+        key, subject.formats().percent(part.percentOf(whole)));
   }
 }

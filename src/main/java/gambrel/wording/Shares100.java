@@ -26,7 +26,7 @@ public final class Shares100 {
     }
     if (weights.stream().anyMatch(Weight::isNegative)) {
       return weights.stream()
-          .map(w -> Exact.units(Exact.percent(w.fraction(), sum.fraction()), 1))
+          .map(w -> Exact.units(w.percentOf(sum), 1))
           .toList();
     }
     var shares = new TreeMap<String, BigFraction>();

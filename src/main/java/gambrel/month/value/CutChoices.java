@@ -72,7 +72,9 @@ public final class CutChoices {
         var makers = makers(own);
         tree.items().stream()
             .filter(item -> makers.containsKey(item.id()))
-            .forEach(item -> ways(species, item, makers.get(item.id())).ifPresent(open::add));
+            .filter(item -> makers.get(item.id()).inSeveralWays())
+            .forEach(
+                item -> ways(species, item, makers.get(item.id()).bodies()).ifPresent(open::add));
       }
     }
     int comparisons = open.stream().mapToInt(Ways::pairs).sum();
@@ -80,14 +82,34 @@ public final class CutChoices {
   }
 
   /** The bodies by the pieces of which they have something. */
-  private static Map<String, List<BodyAccount>> makers(List<BodyAccount> accounts) {
-    var makers = new HashMap<String, List<BodyAccount>>();
+  private static Map<String, Makers> makers(List<BodyAccount> accounts) {
+    var makers = new HashMap<String, Makers>();
     for (var account : accounts) {
-      for (String piece : MADE.of(account.balance()).keySet()) {
-        makers.computeIfAbsent(piece, p -> new ArrayList<>()).add(account);
-      }
+      MADE.of(account.balance())
+          .forEach(
+              (piece, made) ->
+                  makers.computeIfAbsent(piece, p -> new Makers()).add(account, made.way()));
     }
     return makers;
+  }
+
+  /** Who made something of a piece, and how many in which way: what it is worth is asked later. */
+  private static final class Makers {
+    private final List<BodyAccount> bodies = new ArrayList<>();
+    private final Map<String, Integer> ways = new HashMap<>();
+
+    void add(BodyAccount account, String way) {
+      bodies.add(account);
+      ways.merge(way, 1, Integer::sum);
+    }
+
+    List<BodyAccount> bodies() {
+      return bodies;
+    }
+
+    boolean inSeveralWays() {
+      return ways.values().stream().filter(n -> n >= CutChoice.FEWEST).count() > 1;
+    }
   }
 
   private static boolean isChoice(CutTree tree, Item item) {
@@ -96,20 +118,8 @@ public final class CutChoices {
   }
 
   private Optional<Ways> ways(Species species, Item piece, List<BodyAccount> accounts) {
-    if (!isCutInSeveralWays(piece, accounts)) {
-      return Optional.empty();
-    }
     return Ways.of(species, piece, true, cuts(piece, true, accounts))
         .or(() -> Ways.of(species, piece, false, cuts(piece, false, accounts)));
-  }
-
-  /** Asked before what each body's piece is worth, which takes longer. */
-  private static boolean isCutInSeveralWays(Item piece, List<BodyAccount> accounts) {
-    var bodies = new HashMap<String, Integer>();
-    for (var account : accounts) {
-      bodies.merge(MADE.of(account.balance()).get(piece.id()).way(), 1, Integer::sum);
-    }
-    return bodies.values().stream().filter(n -> n >= CutChoice.FEWEST).count() > 1;
   }
 
   /** What each of the bodies made of a piece, so far as that is known. */

@@ -12,12 +12,11 @@ import gambrel.month.Spread;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What went home or into tubs of one primal, as a share of the weight into the boning room.
@@ -28,15 +27,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param before the bodies of the twelve months before, in per cent
  */
 public record PrimalShare(Species species, Item primal, Ratio month, Optional<Spread> before) {
-  private static final Drawn<BodyBalance, Map<String, Share>> SHARES =
+  private static final Drawn<BodyBalance, Map<String, Ratio>> SHARES =
       new Drawn<>(PrimalShare::shares);
-
-  /** One body's share, with the per cent that twelve months will ask for. */
-  private record Share(Ratio ratio, BigFraction percent) {
-    static Share of(Ratio ratio) {
-      return new Share(ratio, ratio.percent().orElseThrow());
-    }
-  }
 
   static List<PrimalShare> of(
       Species species, List<BodyAccount> month, List<BodyAccount> before) {
@@ -44,18 +36,18 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
       return List.of();
     }
     var tree = month.get(0).balance().weighings().tree();
+    var ofMonth = byPrimal(month);
+    var ofBefore = byPrimal(before);
     return tree.items().stream()
-        .filter(item -> primal(tree, item.id()).filter(item::equals).isPresent())
-        .map(item -> of(species, item, month, before))
-        .filter(share -> share.month().isKnown())
+        .filter(item -> ofMonth.containsKey(item.id()))
+        .map(
+            item ->
+                new PrimalShare(
+                    species,
+                    item,
+                    Ratio.sum(ofMonth.get(item.id())),
+                    Spread.ofPercent(ofBefore.getOrDefault(item.id(), List.of()))))
         .toList();
-  }
-
-  private static PrimalShare of(
-      Species species, Item primal, List<BodyAccount> month, List<BodyAccount> before) {
-    var percents = of(primal, before).stream().map(Share::percent).toList();
-    var shares = of(primal, month).stream().map(Share::ratio).toList();
-    return new PrimalShare(species, primal, Ratio.sum(shares), Spread.of(percents));
   }
 
   /** The first part on the way down that does not hang, if a hung part of the body is above it. */
@@ -69,26 +61,30 @@ public record PrimalShare(Species species, Item primal, Ratio month, Optional<Sp
         .filter(part -> !part.parent().equals(CutTree.ROOT));
   }
 
-  /** Of those bodies that have it. */
-  private static List<Share> of(Item primal, List<BodyAccount> accounts) {
-    return accounts.stream()
-        .flatMap(account -> Stream.ofNullable(SHARES.of(account.balance()).get(primal.id())))
-        .toList();
+  /** The shares of those bodies that have it, by the id of the primal. */
+  private static Map<String, List<Ratio>> byPrimal(List<BodyAccount> accounts) {
+    var shares = new HashMap<String, List<Ratio>>();
+    for (var account : accounts) {
+      SHARES
+          .of(account.balance())
+          .forEach((id, share) -> shares.computeIfAbsent(id, p -> new ArrayList<>()).add(share));
+    }
+    return shares;
   }
 
   /** By the id of the primal: an item takes long to look up. */
-  private static Map<String, Share> shares(BodyBalance body) {
+  private static Map<String, Ratio> shares(BodyBalance body) {
     var weights = new HashMap<String, Weight>();
     var tree = body.weighings().tree();
     body.cuts().stream()
         .filter(PrimalShare::leaves)
         .forEach(
             w -> primal(tree, w.item()).ifPresent(p -> weights.merge(p.id(), w.net(), Weight::plus)));
-    var shares = new HashMap<String, Share>();
+    var shares = new HashMap<String, Ratio>();
     weights.forEach(
         (primal, weight) ->
             Ratio.ofOne(Optional.of(weight).filter(w -> !w.isZero()), body.boning())
-                .ifPresent(ratio -> shares.put(primal, Share.of(ratio))));
+                .ifPresent(ratio -> shares.put(primal, ratio)));
     return shares;
   }
 

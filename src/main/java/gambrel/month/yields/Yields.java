@@ -100,8 +100,8 @@ public final class Yields {
 
   /** The spread of a figure over bodies, in per cent. */
   static Optional<Spread> spread(Ratio.Figure figure, List<BodyAccount> accounts) {
-    return Spread.of(
-        accounts.stream().flatMap(a -> figure.percent(a.balance()).stream()).toList());
+    return Spread.ofPercent(
+        accounts.stream().flatMap(a -> figure.of(a.balance()).stream()).toList());
   }
 
   private static List<BodyAccount> of(List<BodyAccount> accounts, Species species) {
