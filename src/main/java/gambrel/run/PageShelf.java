@@ -7,11 +7,12 @@ import gambrel.render.PageMemory;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.WeakHashMap;
 import java.util.regex.Pattern;
 
 /**
@@ -27,8 +28,13 @@ final class PageShelf implements PageMemory {
 
   private final PublishedFiles published;
   private final Map<String, Page> byRecipe = new HashMap<>();
-  /** Pages are made by several threads. */
-  private final Map<String, String> made = new ConcurrentHashMap<>();
+
+  /** Where the pages taken from the shelf stand; an array is known by itself, not by its bytes. */
+  private final Map<byte[], Page> taken = Collections.synchronizedMap(new WeakHashMap<>());
+
+  /** The recipes of the pages made tonight, of which most are never placed. */
+  private final Map<byte[], String> made = Collections.synchronizedMap(new WeakHashMap<>());
+
   private final Map<String, Page> placed = new HashMap<>();
 
   /** A page: the digest of its bytes and where it stands. */
@@ -61,11 +67,14 @@ final class PageShelf implements PageMemory {
 
   @Override
   public Optional<byte[]> find(String recipe) {
+    var page = byRecipe.get(recipe);
+    if (page == null) {
+      return Optional.empty();
+    }
     try {
-      var page = byRecipe.get(recipe);
-      return page == null
-          ? Optional.empty()
-          : published.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
+      var bytes = published.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
+      bytes.ifPresent(b -> taken.put(b, page));
+      return bytes;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -73,14 +82,16 @@ final class PageShelf implements PageMemory {
 
   @Override
   public void keep(String recipe, byte[] page) {
-    made.put(Digest.of(page), recipe);
+    made.put(page, recipe);
   }
 
-  /** Takes note of where a page stands from tonight on, anew or still. */
+  /** Takes note of where a page that was taken or made tonight stands from now on. */
   void place(String path, byte[] page) {
-    String digest = Digest.of(page);
-    if (made.containsKey(digest)) {
-      placed.put(path, new Page(made.get(digest), digest, path));
+    var before = taken.get(page);
+    if (before != null) {
+      placed.put(path, new Page(before.recipe(), before.digest(), path));
+    } else if (made.containsKey(page)) {
+      placed.put(path, new Page(made.get(page), Digest.of(page), path));
     }
   }
 
