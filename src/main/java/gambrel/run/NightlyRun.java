@@ -7,6 +7,7 @@ import gambrel.publish.OutputFolder;
 import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Reckoner;
 import gambrel.reckoning.Waiting;
+import gambrel.weighing.ExportFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -21,7 +22,7 @@ public final class NightlyRun {
   private final Disk disk;
   private final Progress progress;
 
-  /** A run over a shop folder that has been read. */
+  /** A run over a shop folder that has been read, whose exports it uses up. */
   public NightlyRun(Inputs inputs, Documents documents) {
     this(inputs, documents, Progress.NONE);
   }
@@ -94,7 +95,9 @@ public final class NightlyRun {
     var files = new NightFiles(published, shelf, changes);
     var work = new NightWork(night, documents.remembering(shelf), files, store, progress);
     progress.begin(Stage.CAUSES, 0);
-    work.make(NightNoticeList.of(inputs, night), known, lost.result(), months);
+    var notices = NightNoticeList.of(inputs, night);
+    inputs.exports().forEach(ExportFile::giveUp);
+    work.make(notices, known, lost.result(), months);
     return work;
   }
 

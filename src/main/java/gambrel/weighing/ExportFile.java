@@ -10,7 +10,7 @@ import java.util.function.Supplier;
 public final class ExportFile {
   private final String path;
   private final int count;
-  private final Supplier<List<ExportRow>> rows;
+  private volatile Supplier<List<ExportRow>> rows;
 
   /**
    * A file that keeps its rows.
@@ -48,9 +48,21 @@ public final class ExportFile {
     return count;
   }
 
-  /** The rows in file order; ask once and go through them. */
+  /**
+   * The rows in file order; ask once and go through them.
+   *
+   * @throws IllegalStateException if they were given up
+   */
   public List<ExportRow> rows() {
     return rows.get();
+  }
+
+  /** Gives the rows up, once nobody asks for them: those of many years take much of the memory. */
+  public void giveUp() {
+    rows =
+        () -> {
+          throw new IllegalStateException("the rows of " + path + " were given up");
+        };
   }
 
   @Override

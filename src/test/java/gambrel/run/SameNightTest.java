@@ -99,7 +99,7 @@ class SameNightTest {
     shop.add("releases.csv", "B1,Hetty,2026-03-06T09:00,price,reissue").packs("B3", "30");
     shop.run(folder.resolve("whole"), LATER);
     var today = Trees.published(folder.resolve("whole"));
-    var inputs = Inputs.read(shop.write());
+    var written = shop.write();
 
     var disk = new FailingDisk(0);
     int crashes = 0;
@@ -107,7 +107,7 @@ class SameNightTest {
       var out = folder.resolve("crash" + crashes);
       copy(yesterday, out);
       disk = new FailingDisk(crashes);
-      var outcome = night(inputs, disk).run(out, NightShop.moment(LATER), List.of());
+      var outcome = night(Inputs.read(written), disk).run(out, NightShop.moment(LATER), List.of());
       if (disk.isWhole()) {
         break;
       }
@@ -115,7 +115,7 @@ class SameNightTest {
       if (!Files.exists(out.resolve(".journal")) && !isTodays(out, today)) {
         assertEquals(yesterday, visible(out), "after " + crashes + " operations");
       }
-      night(inputs, Disk.SYSTEM).run(out, NightShop.moment(LATER), List.of());
+      night(Inputs.read(written), Disk.SYSTEM).run(out, NightShop.moment(LATER), List.of());
       assertEquals(today, Trees.published(out), "after " + crashes + " operations");
       crashes++;
     }
