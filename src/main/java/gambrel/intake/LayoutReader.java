@@ -112,13 +112,16 @@ final class LayoutReader {
   }
 
   private TextForm text() {
-    var delimiter = file.getCharacter("delimiter", LayoutTypes::delimiter);
+    var delimiters =
+        file.getCharacter("delimiter", LayoutTypes::delimiter)
+            .map(List::of)
+            .orElse(TextForm.USUAL_DELIMITERS);
     char quote = file.getCharacter("quote", LayoutTypes::quote).orElse(TextForm.DOUBLE_QUOTE);
-    if (delimiter.isPresent() && delimiter.get() == quote) {
-      file.refuse("quote", "is the delimiter, too");
+    if (delimiters.contains(quote)) {
+      file.refuse("quote", "may be the delimiter, too");
     }
     return new TextForm(
-        delimiter.map(List::of).orElse(TextForm.USUAL_DELIMITERS),
+        delimiters,
         quote,
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
         file.get("skip", this::count).orElse(0),

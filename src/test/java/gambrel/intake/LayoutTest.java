@@ -454,7 +454,7 @@ class LayoutTest {
         "time=dd/MM/yyyy hh:mm", "date=dd/mm/yyyy", "clock=HH:MM", "identity=colour",
         "instore=WC", "column.colour=2", "value.colour.x=y", "constant.colour=red",
         "column.net=0", "header=no\ncolumn.net=Net", "decimal=,\nthousands=,",
-        "delimiter=;\nquote=;", "time=yyyy-MM-dd HH:mm\nclock=HH:mm"
+        "delimiter=;\nquote=;", "quote=;", "time=yyyy-MM-dd HH:mm\nclock=HH:mm"
       })
   void aLayoutWithAMistakeReadsNothingAndSaysWhere(String layout) {
     var exports = read(layout, HEADER + ROW);
