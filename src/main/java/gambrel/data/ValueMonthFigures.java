@@ -13,7 +13,6 @@ import gambrel.month.money.SupplierLine;
 import gambrel.month.value.BodyWorth;
 import gambrel.month.value.CutChoice;
 import gambrel.month.value.CutChoices;
-import gambrel.month.value.Lately;
 import gambrel.reckoning.BodyAccount;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -115,12 +114,7 @@ final class ValueMonthFigures {
   }
 
   private void suppliers() {
-    var stock =
-        OwnStock.of(
-            Lately.settled(records),
-            records.rail().items(),
-            records.night().shop().settings().currency());
-    for (var line : SupplierLine.of(stock)) {
+    for (var line : SupplierLine.of(OwnStock.lately(records))) {
       add(
           "margin_of_cold",
           line.species(),

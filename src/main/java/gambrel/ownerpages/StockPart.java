@@ -5,16 +5,12 @@ import gambrel.measure.Money;
 import gambrel.month.LikeWithLike;
 import gambrel.month.MonthRecords;
 import gambrel.month.Ownership;
-import gambrel.month.Settled;
 import gambrel.month.Spread;
 import gambrel.month.money.OwnStock;
 import gambrel.month.money.SupplierLine;
-import gambrel.month.value.Lately;
-import gambrel.reckoning.BodyAccount;
 import gambrel.statement.MoneyChapter;
 import gambrel.wording.Wording;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +36,7 @@ final class StockPart {
 
   /** The month's bodies, least margin first; the rest are in the data file. */
   List<MoneyChapter.Stock> bodies() {
-    return stock(records.bodies().cut()).stream()
+    return OwnStock.ofMonth(records).stream()
         .sorted(LEAST_MARGIN_FIRST)
         .limit(MOST_BODIES)
         .map(this::body)
@@ -65,7 +61,7 @@ final class StockPart {
   }
 
   private List<SupplierLine> lines() {
-    return SupplierLine.of(stock(Lately.settled(records)));
+    return SupplierLine.of(OwnStock.lately(records));
   }
 
   private MoneyChapter.Supplier supplier(SupplierLine line) {
@@ -107,7 +103,7 @@ final class StockPart {
           wording.say(
               "month.stock.few", wording.formats().count(LikeWithLike.FEWEST)));
     }
-    int more = stock(records.bodies().cut()).size() - MOST_BODIES;
+    int more = OwnStock.ofMonth(records).size() - MOST_BODIES;
     if (more > 0) {
       remarks.add(wording.count("month.stock.more", more, wording.formats().count(more)));
     }
@@ -127,12 +123,5 @@ final class StockPart {
                     rates.minor(Exact.ofStatistic(-difference.high())),
                     rates.minor(Exact.ofStatistic(-difference.low())),
                     records.night().shop().settings().unit().id()));
-  }
-
-  private List<OwnStock> stock(Collection<BodyAccount> accounts) {
-    return OwnStock.of(
-        Settled.of(accounts),
-        records.rail().items(),
-        records.night().shop().settings().currency());
   }
 }

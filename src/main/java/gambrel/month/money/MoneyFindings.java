@@ -10,9 +10,7 @@ import gambrel.month.MonthChange;
 import gambrel.month.MonthRecords;
 import gambrel.month.Settled;
 import gambrel.month.Sureness;
-import gambrel.month.value.Lately;
 import gambrel.reckoning.BodyAccount;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -93,7 +91,7 @@ public final class MoneyFindings {
 
   private Optional<Finding> losses() {
     var losing =
-        stock(records.bodies().cut()).stream()
+        OwnStock.ofMonth(records).stream()
             .filter(s -> s.margin().filter(m -> m.compareTo(Money.ZERO) < 0).isPresent())
             .toList();
     if (losing.isEmpty()) {
@@ -116,8 +114,8 @@ public final class MoneyFindings {
   }
 
   private Stream<Finding> suppliers() {
-    var now = stock(records.bodies().cut());
-    return SupplierLine.of(stock(Lately.settled(records))).stream()
+    var now = OwnStock.ofMonth(records);
+    return SupplierLine.of(OwnStock.lately(records)).stream()
         .filter(line -> line.toOthers().filter(d -> d.high() < 0).isPresent())
         .flatMap(line -> supplier(line, now).stream());
   }
@@ -151,13 +149,6 @@ public final class MoneyFindings {
                 Evidence.count(difference.others())),
             Costs.ofShop(new Money(Exact.units(missed, 0))),
             Sureness.LIKELY));
-  }
-
-  private List<OwnStock> stock(Collection<BodyAccount> accounts) {
-    return OwnStock.of(
-        Settled.of(accounts),
-        records.rail().items(),
-        records.night().shop().settings().currency());
   }
 
   /** From minor units to the major unit. */

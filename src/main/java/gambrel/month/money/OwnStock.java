@@ -1,11 +1,15 @@
 package gambrel.month.money;
 
+import gambrel.balance.Drawn;
 import gambrel.balance.Outputs;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.month.BodyValue;
 import gambrel.month.ItemValues;
+import gambrel.month.MonthRecords;
 import gambrel.month.Ownership;
+import gambrel.month.Settled;
+import gambrel.month.value.Lately;
 import gambrel.reckoning.BodyAccount;
 import java.util.Collection;
 import java.util.Currency;
@@ -24,6 +28,27 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record OwnStock(
     BodyAccount account, Money cost, Optional<Money> value, Optional<Weight> cold) {
+
+  private static final Drawn<MonthRecords, List<OwnStock>> OF_MONTH =
+      new Drawn<>(records -> of(records, Settled.of(records.bodies().cut())));
+
+  private static final Drawn<MonthRecords, List<OwnStock>> LATELY =
+      new Drawn<>(records -> of(records, Lately.settled(records)));
+
+  /** Those cut in a month whose weights hold, at the month's values. */
+  public static List<OwnStock> ofMonth(MonthRecords records) {
+    return OF_MONTH.of(records);
+  }
+
+  /** Those cut in a month or the twelve before it, at the month's values. */
+  public static List<OwnStock> lately(MonthRecords records) {
+    return LATELY.of(records);
+  }
+
+  private static List<OwnStock> of(MonthRecords records, List<BodyAccount> accounts) {
+    return of(
+        accounts, records.rail().items(), records.night().shop().settings().currency());
+  }
 
   /** The bodies of the shop alone whose cost is known. */
   public static List<OwnStock> of(
