@@ -43,11 +43,12 @@ final class Scratch implements AutoCloseable {
   /** Writes bytes to the disk; what comes back reads them from there. */
   Content add(byte[] bytes) throws IOException {
     long start = end;
+    int length = bytes.length; // what is returned must not hold the bytes
     var buffer = ByteBuffer.wrap(bytes);
     while (buffer.hasRemaining()) {
       end += channel.write(buffer, end);
     }
-    return out -> copy(start, bytes.length, out);
+    return out -> copy(start, length, out);
   }
 
   private void copy(long start, int length, OutputStream out) throws IOException {

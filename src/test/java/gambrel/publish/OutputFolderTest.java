@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.run.Trees;
 import java.io.IOException;
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -222,6 +223,26 @@ class OutputFolderTest {
             "c.pdf", "",
             "d.pdf", "more".repeat(50_000)),
         Trees.published(folder));
+  }
+
+  /** Ten years of statements are four gigabytes. */
+  @Test
+  void whatWaitsOnTheDiskIsNotInMemoryToo() throws Exception {
+    try (var changes = new Changes(folder, 0)) {
+      var document = waiting(changes);
+      for (int i = 0; i < 100 && document.get() != null; i++) {
+        System.gc();
+        Thread.sleep(10);
+      }
+      assertTrue(document.get() == null, "its bytes are still held");
+      assertEquals(1, changes.count());
+    }
+  }
+
+  private static WeakReference<byte[]> waiting(Changes changes) throws IOException {
+    var document = bytes("more".repeat(50_000));
+    changes.write("a.pdf", document);
+    return new WeakReference<>(document);
   }
 
   @Test
