@@ -21,8 +21,8 @@ final class IssuedPart {
     this.named = new Named(report.night(), wording);
   }
 
-  List<Issued> issued() {
-    return report.issued().stream().map(this::issued).toList();
+  List<Issued> of(List<RegisterRow> rows) {
+    return rows.stream().map(this::issued).toList();
   }
 
   private Issued issued(RegisterRow row) {

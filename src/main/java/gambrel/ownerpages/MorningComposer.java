@@ -1,11 +1,18 @@
 package gambrel.ownerpages;
 
+import gambrel.decision.State;
+import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.statement.MorningView;
 import gambrel.wording.Wording;
+import java.util.List;
 
 /** Puts together the morning sheet from its parts. */
 public final class MorningComposer {
+  /** Nobody works through more in a morning; a night that rebuilds ten years has thousands. */
+  static final int MOST_ROWS = 300;
+
   private MorningComposer() {}
 
   /** The morning sheet of a night. */
@@ -15,7 +22,7 @@ public final class MorningComposer {
     var shop = new ShopPart(settings, wording);
     var date = night.asOf().toLocalDate();
     String day = wording.formats().date(date);
-    var held = new HeldPart(night, report.causes(), wording).of(night.bodies().values());
+    var waiting = waiting(night);
     var todo = new TodoPart(report.notices(), wording);
     var files = new FilesPart(night, wording);
     var story = new NightStory(report, wording);
@@ -26,12 +33,29 @@ public final class MorningComposer {
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(wording.formats().day(date)),
-        story.sentences(held.size(), todo),
-        held,
+        story.sentences(waiting.size(), todo),
+        new HeldPart(night, report.causes(), wording).of(first(waiting)),
+        more("morning.held.more", waiting, wording),
         todo.todo(),
-        new IssuedPart(report, wording).issued(),
+        new IssuedPart(report, wording).of(first(report.issued())),
+        more("morning.issued.more", report.issued(), wording),
         files.rows(),
         files.total(),
         story.notes());
+  }
+
+  private static List<BodyAccount> waiting(Night night) {
+    return night.bodies().values().stream()
+        .filter(account -> account.decision().state() == State.HELD)
+        .toList();
+  }
+
+  private static <T> List<T> first(List<T> all) {
+    return all.subList(0, Math.min(all.size(), MOST_ROWS));
+  }
+
+  private static String more(String key, List<?> all, Wording wording) {
+    int more = all.size() - MOST_ROWS;
+    return more > 0 ? wording.count(key, more, wording.formats().count(more)) : "";
   }
 }

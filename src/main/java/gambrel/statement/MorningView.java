@@ -12,8 +12,10 @@ import java.util.Map;
  * @param heading the day
  * @param story the night in a few sentences; where nothing waits, that all is well
  * @param held what waits for a person
+ * @param heldMore how many more wait than have a row, and where they are; empty if none do
  * @param todo each thing to do, worst first
  * @param issued statements that went out
+ * @param issuedMore how many more went out than have a row, and where they are; empty if none did
  * @param files what was read
  * @param fileTotal sums of {@code files}
  * @param notes such as open bodies, or that the register is new
@@ -25,8 +27,10 @@ public record MorningView(
     String heading,
     List<String> story,
     List<Held> held,
+    String heldMore,
     List<Todo> todo,
     List<Issued> issued,
+    String issuedMore,
     List<FileRow> files,
     FileRow fileTotal,
     List<String> notes) {

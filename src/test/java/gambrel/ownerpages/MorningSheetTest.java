@@ -152,6 +152,38 @@ class MorningSheetTest {
   }
 
   @Test
+  void of_the_statements_of_many_years_the_first_are_listed_and_the_rest_counted() {
+    var issued = new ArrayList<RegisterRow>();
+    for (int i = 0; i < MorningComposer.MOST_ROWS; i++) {
+      issued.add(statement("c-ann", "B" + i, 1, 4_000, 0));
+    }
+    var full = sheet(shop.at(NOW), issued, List.of(), false);
+    assertEquals(MorningComposer.MOST_ROWS, full.issued().size());
+    assertEquals("", full.issuedMore());
+
+    issued.add(statement("c-bob", "B1", 1, 4_000, 0));
+    var over = sheet(shop.at(NOW), issued, List.of(), false);
+    assertEquals(full.issued(), over.issued());
+    assertEquals("1 statement more stands in data/statements.csv.", over.issuedMore());
+    assertEquals("301 statements were issued.", over.story().get(1));
+  }
+
+  /** Of 300 kg 20 are missing, of each. */
+  @Test
+  void of_very_many_bodies_that_wait_the_first_are_listed_and_the_rest_counted() {
+    var shop = new SmallShop(folder.resolve("many"));
+    for (int i = 0; i < MorningComposer.MOST_ROWS + 2; i++) {
+      String body = "H" + i;
+      shop.beef(body, "2026-07-06", "c-ann").hung(body, "2026-07-06", "306", "300");
+      shop.cut(body, "2026-07-13", "200", "80");
+    }
+    var sheet = sheet(shop.at("2026-09-15T02:00:00Z"), List.of(), List.of(), false);
+    assertEquals(MorningComposer.MOST_ROWS, sheet.held().size());
+    assertEquals("2 bodies more wait; they stand in data/bodies.csv.", sheet.heldMore());
+    assertTrue(sheet.story().get(0).startsWith("302 bodies wait for you."), sheet.story().get(0));
+  }
+
+  @Test
   void up_to_twenty_files_are_listed_one_by_one() {
     files(19);
     assertEquals(20, sheet(List.of()).files().size());

@@ -28,11 +28,13 @@ final class SampleMorning {
                 "2",
                 "3")),
         held(),
+        "",
         todo(),
         List.of(
             new MorningView.Issued("Aroha Ngātuere", "B-0341", "", "231.44 kg", "$399.04"),
             new MorningView.Issued(
                 "Muirne Ó Cathasaigh", "L-0102", W.say("morning.revision", "2"), "60.13 kg", "")),
+        "",
         List.of(
             new MorningView.FileRow("exports/bench-1/2026-04-01.csv", "212", "208", "0", "2", "2"),
             new MorningView.FileRow("exports/bench-2/2026-04-01.csv", "164", "127", "36", "0", "1"),
@@ -92,8 +94,10 @@ final class SampleMorning {
         "Friday 3 April 2026",
         List.of(W.say("morning.well"), W.say("morning.issued.none"), W.say("morning.read.none")),
         List.of(),
+        "",
         List.of(),
         List.of(),
+        "",
         List.of(),
         new MorningView.FileRow("", "", "", "", "", ""),
         List.of());
