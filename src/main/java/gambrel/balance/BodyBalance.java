@@ -17,10 +17,6 @@ public final class BodyBalance implements Drawn.Subject {
   private static final long MILLIS_AN_HOUR = 3_600_000;
   private static final Drawn<BodyBalance, List<Weighing>> TOPMOST =
       new Drawn<>(body -> body.weighings.own(new Blocks(body.weighings).topmost()));
-  private static final Drawn<BodyBalance, Optional<LocalDate>> FIRST_CUT =
-      new Drawn<>(body -> body.cuts().stream().findFirst().map(Weighing::date));
-  private static final Drawn<BodyBalance, Optional<OffsetDateTime>> LAST_CUT =
-      new Drawn<>(body -> last(body.cuts()));
   private static final Drawn<BodyBalance, Optional<BigFraction>> HOURS_CHILLED =
       new Drawn<>(BodyBalance::chilled);
 
@@ -33,6 +29,11 @@ public final class BodyBalance implements Drawn.Subject {
   private final Optional<Outputs> outputs;
   private final List<PieceBalance> pieces;
   private final List<BatchBalance> batches;
+
+  /** Asked of every body by every month, so that they must not need its weighings again. */
+  private final Optional<LocalDate> firstCut;
+
+  private final Optional<OffsetDateTime> lastCut;
   private final Drawings drawings = new Drawings();
 
   BodyBalance(
@@ -54,6 +55,9 @@ public final class BodyBalance implements Drawn.Subject {
     this.outputs = outputs;
     this.pieces = List.copyOf(pieces);
     this.batches = List.copyOf(batches);
+    var cuts = cuts();
+    this.firstCut = cuts.stream().findFirst().map(Weighing::date);
+    this.lastCut = last(cuts);
   }
 
   /** Its own weighings. */
@@ -173,12 +177,12 @@ public final class BodyBalance implements Drawn.Subject {
 
   /** The local date of the first cut. */
   public Optional<LocalDate> firstCut() {
-    return FIRST_CUT.of(this);
+    return firstCut;
   }
 
   /** When the last cut was weighed. */
   public Optional<OffsetDateTime> lastCut() {
-    return LAST_CUT.of(this);
+    return lastCut;
   }
 
   /** Days from slaughter to the first cut. */

@@ -84,18 +84,15 @@ final class CustomerExplanation {
   }
 
   private void payments(String customer) {
-    night.shop().payments().stream()
-        .filter(p -> p.customer().equals(customer) && p.body().equals(account.body().id()))
-        .filter(p -> !p.date().isAfter(night.asOf().toLocalDate()))
-        .forEach(
-            p ->
-                lines.text(
-                    String.join(
-                            "  ",
-                            "  payment of " + p.date(),
-                            p.amount().decimal(currency).toPlainString(),
-                            p.note())
-                        .stripTrailing()));
+    for (var payment : night.payments(customer, account.body().id())) {
+      lines.text(
+          String.join(
+                  "  ",
+                  "  payment of " + payment.date(),
+                  payment.amount().decimal(currency).toPlainString(),
+                  payment.note())
+              .stripTrailing());
+    }
   }
 
   private Optional<BigDecimal> money(Money amount) {

@@ -10,9 +10,11 @@ import gambrel.shop.Release;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Plans one night. */
 final class IssuePlanner {
@@ -34,11 +36,12 @@ final class IssuePlanner {
   }
 
   IssuePlan plan() {
+    var standing = standing();
     for (var account : night.bodies().values()) {
       if (account.decision().state() == State.HELD) {
         account.customers().forEach(customer -> held.add(planned(account, customer, false)));
       } else if (account.decision().state() == State.ISSUED) {
-        account.customers().forEach(customer -> consider(account, customer));
+        account.customers().forEach(customer -> consider(account, customer, standing));
       }
     }
     keepWithinLimit();
@@ -47,15 +50,26 @@ final class IssuePlanner {
   }
 
   private Planned planned(BodyAccount account, String customer, boolean reissue) {
-    var figures = FigureReader.read(account, customer, night.shop().settings());
     var last = register.last(customer, account.body().id());
-    return new Planned(customer, account, figures, last, reissue);
+    return new Planned(customer, account, last, reissue);
   }
 
-  private void consider(BodyAccount account, String customer) {
-    var planned = planned(account, customer, false);
-    var last = planned.replaces();
-    boolean same = isSame(planned);
+  /** The statements whose figures are still the same; to read them takes long where they are many. */
+  private Set<RegisterRow> standing() {
+    return night.bodies().values().parallelStream()
+        .filter(account -> account.decision().state() == State.ISSUED)
+        .flatMap(account -> account.customers().stream().flatMap(c -> standing(account, c)))
+        .collect(Collectors.toSet());
+  }
+
+  private Stream<RegisterRow> standing(BodyAccount account, String customer) {
+    return register.last(customer, account.body().id()).stream()
+        .filter(row -> hasFigures(row, account, customer));
+  }
+
+  private void consider(BodyAccount account, String customer, Set<RegisterRow> standing) {
+    var last = register.last(customer, account.body().id());
+    boolean same = last.filter(standing::contains).isPresent();
     if (same && !isReissued(account, last)) {
       return;
     }
@@ -65,9 +79,9 @@ final class IssuePlanner {
     issue.add(planned(account, customer, same));
   }
 
-  private boolean isSame(Planned planned) {
-    var figures = digest.apply(planned.figures());
-    return planned.replaces().filter(row -> row.figures().equals(figures)).isPresent();
+  private boolean hasFigures(RegisterRow row, BodyAccount account, String customer) {
+    var figures = FigureReader.read(account, customer, night.shop().settings());
+    return row.figures().equals(digest.apply(figures));
   }
 
   private boolean isReissued(BodyAccount account, Optional<RegisterRow> last) {

@@ -4,18 +4,17 @@ import gambrel.reckoning.BodyAccount;
 import java.util.Optional;
 
 /**
- * A statement to be made tonight.
+ * A statement to be made tonight. Its figures are read off the account when they are wanted: those of
+ * ten years' statements would fill the memory.
  *
  * @param customer for whom
  * @param account about which body
- * @param figures its figures
  * @param replaces the statement that it replaces
  * @param reissue whether only a reissue asked for it
  */
 public record Planned(
     String customer,
     BodyAccount account,
-    Figures figures,
     Optional<RegisterRow> replaces,
     boolean reissue) {
   /** Its revision. */

@@ -11,12 +11,19 @@ import java.util.Optional;
 /** Every statement ever issued. Immutable. */
 public final class Register {
   private final List<RegisterRow> rows;
+  private final List<RegisterRow> latest;
   private final Map<String, RegisterRow> last = new HashMap<>();
+  private final Map<String, LocalDateTime> first = new HashMap<>();
 
   /** A register of {@code rows}, in any order. */
   public Register(Collection<RegisterRow> rows) {
     this.rows = rows.stream().sorted(RegisterRow.ORDER).toList();
-    this.rows.forEach(row -> last.put(key(row.customer(), row.body()), row));
+    for (var row : this.rows) {
+      String key = key(row.customer(), row.body());
+      last.put(key, row);
+      first.merge(key, row.issued(), (one, other) -> one.isBefore(other) ? one : other);
+    }
+    latest = last.values().stream().sorted(RegisterRow.ORDER).toList();
   }
 
   private static String key(String customer, String body) {
@@ -35,7 +42,12 @@ public final class Register {
 
   /** The latest statement of everybody about everything, in register order. */
   public List<RegisterRow> latest() {
-    return rows.stream().filter(row -> last.get(key(row.customer(), row.body())) == row).toList();
+    return latest;
+  }
+
+  /** When the first statement went out of those that a row is one of. */
+  public LocalDateTime since(RegisterRow row) {
+    return first.get(key(row.customer(), row.body()));
   }
 
   /** The statements issued at one moment. */

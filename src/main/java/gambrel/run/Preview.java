@@ -29,7 +29,7 @@ public final class Preview {
     }
     String customer = account.get().customers().get(0);
     var figures = FigureReader.read(account.get(), customer, night.shop().settings());
-    var planned = new Planned(customer, account.get(), figures, Optional.empty(), false);
+    var planned = new Planned(customer, account.get(), Optional.empty(), false);
     try {
       Files.write(
           file,

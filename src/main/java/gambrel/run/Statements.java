@@ -6,6 +6,7 @@ import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
+import gambrel.register.FigureReader;
 import gambrel.register.Figures;
 import gambrel.register.IssuePlan;
 import gambrel.register.Planned;
@@ -72,13 +73,18 @@ final class Statements {
       Planned planned, byte[] figures, byte[] document, Optional<TemplateProblem> problem) {}
 
   private Made statement(Planned planned) throws IOException {
-    var differences = differences(planned);
+    var figures = figures(planned);
+    var differences = differences(planned, figures);
     return made(
-        planned, figures -> documents.statement(night, planned, differences, figures));
+        planned, figures, bytes -> documents.statement(night, planned, differences, bytes));
   }
 
-  private static Made made(Planned planned, UnaryOperator<byte[]> maker) {
-    byte[] figures = RegisterStore.bytes(planned.figures());
+  private Figures figures(Planned planned) {
+    return FigureReader.read(planned.account(), planned.customer(), night.shop().settings());
+  }
+
+  private static Made made(Planned planned, Figures read, UnaryOperator<byte[]> maker) {
+    byte[] figures = RegisterStore.bytes(read);
     try {
       return new Made(planned, figures, maker.apply(figures), Optional.empty());
     } catch (TemplateProblem problem) {
@@ -106,23 +112,25 @@ final class Statements {
     files.write(file, document);
   }
 
-  private Optional<List<Figures.Change>> differences(Planned planned) throws IOException {
+  private Optional<List<Figures.Change>> differences(Planned planned, Figures figures)
+      throws IOException {
     if (planned.replaces().isEmpty()) {
       return Optional.of(List.of());
     }
-    return store.figures(planned.replaces().get()).map(planned.figures()::changesSince);
+    return store.figures(planned.replaces().get()).map(figures::changesSince);
   }
 
   private RegisterRow row(Planned planned, String file, byte[] document, byte[] figures) {
     String customer = planned.customer();
     var bill = planned.account().bill();
-    boolean charged = !planned.account().entitlements().get(customer).isOutrightOnly();
+    var own = planned.account().entitlements().get(customer);
+    boolean charged = !own.isOutrightOnly();
     return new RegisterRow(
         customer,
         planned.body(),
         planned.revision(),
         night.asOf().toLocalDateTime().withNano(0),
-        planned.account().entitlements().get(customer).takeHome(),
+        own.takeHome(),
         charged ? bill.net(customer) : Money.ZERO,
         charged ? bill.tax(customer) : Money.ZERO,
         night.paid(customer, planned.body()),
@@ -154,7 +162,8 @@ final class Statements {
   }
 
   private Made draft(Planned planned) {
-    return made(planned, figures -> documents.draft(night, planned, figures));
+    return made(
+        planned, figures(planned), bytes -> documents.draft(night, planned, bytes));
   }
 
   /** Where the draft stands, if there is one. */

@@ -75,10 +75,7 @@ final class ChargeSums {
   }
 
   private List<Payment> payments() {
-    var today = subject.night().asOf().toLocalDate();
-    return subject.night().shop().payments().stream()
-        .filter(p -> p.customer().equals(subject.customer()))
-        .filter(p -> p.body().equals(subject.body().id()) && !p.date().isAfter(today))
+    return subject.night().payments(subject.customer(), subject.body().id()).stream()
         .sorted(Comparator.comparing(Payment::date))
         .toList();
   }

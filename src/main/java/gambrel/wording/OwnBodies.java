@@ -1,12 +1,21 @@
 package gambrel.wording;
 
+import gambrel.balance.Drawn;
+import gambrel.cuts.Species;
 import gambrel.decision.State;
 import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
+import gambrel.reckoning.Night;
 import gambrel.shop.Outcome;
-import java.time.OffsetDateTime;
-import java.util.Comparator;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -22,6 +31,16 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
 
   private static final int MOST = 20;
 
+  private static final Drawn<Night, Map<Kind, NavigableMap<Instant, List<BigFraction>>>> GIVEN =
+      new Drawn<>(OwnBodies::given);
+
+  /** Bodies that are held against each other. */
+  private record Kind(Species species, String category) {
+    static Kind of(BodyAccount account) {
+      return new Kind(account.body().species(), account.body().category());
+    }
+  }
+
   /** The last ones cut before the subject's body, so that a later body changes no page. */
   static Optional<OwnBodies> of(Subject subject) {
     var cut = subject.balance().lastCut();
@@ -29,18 +48,35 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
       return Optional.empty();
     }
     var percents =
-        subject.night().bodies().values().stream()
-            .filter(other -> isAlike(other, subject) && isCutBefore(other, cut.get()))
-            .sorted(
-                Comparator.comparing(OwnBodies::lastCut, OffsetDateTime.timeLineOrder()).reversed())
+        GIVEN
+            .of(subject.night())
+            .getOrDefault(Kind.of(subject.account()), Collections.emptyNavigableMap())
+            .headMap(cut.get().toInstant(), false)
+            .descendingMap()
+            .values()
+            .stream()
+            .flatMap(List::stream)
             .limit(MOST)
-            .map(other -> other.balance().takeHomeOfColdPercent().orElseThrow())
             .sorted()
             .toList();
     return percents.size() < FEWEST
         ? Optional.empty()
         : Optional.of(
             new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
+  }
+
+  /** What every body gave, by when it was cut last; those cut at one moment by id. */
+  private static Map<Kind, NavigableMap<Instant, List<BigFraction>>> given(Night night) {
+    var given = new HashMap<Kind, NavigableMap<Instant, List<BigFraction>>>();
+    night.bodies().values().stream()
+        .filter(OwnBodies::isDone)
+        .forEach(
+            account ->
+                given
+                    .computeIfAbsent(Kind.of(account), kind -> new TreeMap<>())
+                    .computeIfAbsent(lastCut(account), moment -> new ArrayList<>())
+                    .add(account.balance().takeHomeOfColdPercent().orElseThrow()));
+    return given;
   }
 
   /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) what they gave. */
@@ -52,21 +88,16 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
     return printed.compareTo(Exact.round(most, 1)) > 0 ? 1 : 0;
   }
 
-  private static boolean isAlike(BodyAccount other, Subject subject) {
-    var state = other.decision().state();
+  private static boolean isDone(BodyAccount account) {
+    var state = account.decision().state();
     return (state == State.ISSUED || state == State.CLOSED)
-        && other.body().outcome() == Outcome.CUT
-        && other.body().species() == subject.body().species()
-        && other.body().category().equals(subject.body().category())
-        && other.balance().batches().stream().noneMatch(batch -> batch.isOpen())
-        && other.balance().takeHomeOfColdPercent().isPresent();
+        && account.body().outcome() == Outcome.CUT
+        && account.balance().batches().stream().noneMatch(batch -> batch.isOpen())
+        && account.balance().takeHomeOfColdPercent().isPresent()
+        && account.balance().lastCut().isPresent();
   }
 
-  private static boolean isCutBefore(BodyAccount other, OffsetDateTime moment) {
-    return other.balance().lastCut().filter(moment::isAfter).isPresent();
-  }
-
-  private static OffsetDateTime lastCut(BodyAccount account) {
-    return account.balance().lastCut().orElseThrow();
+  private static Instant lastCut(BodyAccount account) {
+    return account.balance().lastCut().orElseThrow().toInstant();
   }
 }

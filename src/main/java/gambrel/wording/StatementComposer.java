@@ -30,7 +30,9 @@ public final class StatementComposer {
       Optional<List<Figures.Change>> changes,
       boolean draft,
       Wording wording) {
-    var subject = new Subject(night, planned.account(), planned.customer(), wording);
+    String customer = planned.customer();
+    var own = planned.account().entitlements().get(customer);
+    var subject = new Subject(night, planned.account(), customer, own, wording);
     return new StatementView(
         page(subject, draft),
         wording.words().labels(),

@@ -26,9 +26,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param night all that is known
  * @param account the body
  * @param customer the customer's id
+ * @param own what the customer gets of it
  * @param wording the customer's words
  */
-record Subject(Night night, BodyAccount account, String customer, Wording wording) {
+record Subject(
+    Night night, BodyAccount account, String customer, Entitlement own, Wording wording) {
 
   Settings settings() {
     return night.shop().settings();
@@ -44,10 +46,6 @@ record Subject(Night night, BodyAccount account, String customer, Wording wordin
 
   Body body() {
     return account.body();
-  }
-
-  Entitlement own() {
-    return account.entitlements().get(customer);
   }
 
   Optional<Outputs> outputs() {

@@ -3,7 +3,6 @@ package gambrel.statement;
 import gambrel.decision.State;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
-import gambrel.register.FigureReader;
 import gambrel.register.Planned;
 import gambrel.render.PageRenderer;
 import gambrel.run.Documents;
@@ -66,8 +65,7 @@ final class GoldenSet {
 
   private static byte[] print(Night night, Documents documents, String body, String customer) {
     var account = night.bodies().get(body);
-    var figures = FigureReader.read(account, customer, night.shop().settings());
-    var planned = new Planned(customer, account, figures, Optional.empty(), false);
+    var planned = new Planned(customer, account, Optional.empty(), false);
     return account.decision().state() == State.HELD
         ? documents.draft(night, planned, new byte[0])
         : documents.statement(night, planned, Optional.of(List.of()), new byte[0]);

@@ -3,7 +3,6 @@ package gambrel.wording;
 import gambrel.decision.State;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
-import gambrel.register.FigureReader;
 import gambrel.register.Figures;
 import gambrel.register.Planned;
 import gambrel.register.RegisterRow;
@@ -132,8 +131,7 @@ final class FarmShop {
   Planned planned(String body, String customer, Optional<RegisterRow> replaces) {
     var night = night();
     var account = night.bodies().get(body);
-    var figures = FigureReader.read(account, customer, night.shop().settings());
-    return new Planned(customer, account, figures, replaces, false);
+    return new Planned(customer, account, replaces, false);
   }
 
   StatementView statement(String body, String customer) {

@@ -3,7 +3,6 @@ package gambrel.wording;
 import gambrel.decision.State;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
-import gambrel.register.FigureReader;
 import gambrel.register.Planned;
 import gambrel.run.Inputs;
 import gambrel.run.PdfDocuments;
@@ -49,8 +48,7 @@ public final class Printing {
       var state = account.decision().state();
       if (state == State.ISSUED || state == State.HELD) {
         for (String customer : account.customers()) {
-          var figures = FigureReader.read(account, customer, night.shop().settings());
-          all.add(new Planned(customer, account, figures, Optional.empty(), false));
+          all.add(new Planned(customer, account, Optional.empty(), false));
         }
       }
     }

@@ -8,7 +8,6 @@ import gambrel.register.RegisterRow;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -45,16 +44,19 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
 
   private static List<Debt> where(
       Night night, Register register, Predicate<YearMonth> belongs) {
-    var first = new HashMap<String, LocalDate>();
-    register
-        .rows()
-        .forEach(
-            row -> first.merge(key(row), row.issued().toLocalDate(), Debt::earlier));
     return register.latest().stream()
-        .map(row -> new Debt(row, first.get(key(row)), month(night, row), paid(night, row)))
-        .filter(debt -> belongs.test(debt.month()))
+        .filter(row -> belongs.test(month(night, row)))
+        .map(row -> of(night, register, row))
         .sorted(ORDER)
         .toList();
+  }
+
+  private static Debt of(Night night, Register register, RegisterRow row) {
+    return new Debt(
+        row,
+        register.since(row).toLocalDate(),
+        month(night, row),
+        night.paid(row.customer(), row.body()));
   }
 
   /** The month of the statement's body; of the statement itself where the body is gone. */
@@ -62,17 +64,5 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
     return Optional.ofNullable(night.bodies().get(row.body()))
         .flatMap(MonthBodies::of)
         .orElseGet(() -> YearMonth.from(row.issued()));
-  }
-
-  private static Money paid(Night night, RegisterRow row) {
-    return night.paid(row.customer(), row.body());
-  }
-
-  private static LocalDate earlier(LocalDate a, LocalDate b) {
-    return a.isBefore(b) ? a : b;
-  }
-
-  private static String key(RegisterRow row) {
-    return row.customer() + '\n' + row.body();
   }
 }

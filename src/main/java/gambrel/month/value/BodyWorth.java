@@ -17,8 +17,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param account the body
  * @param worth its take-home at the values of one day, money in the major unit
  * @param cold its cold weight
+ * @param rate money in the major unit for a unit of cold weight
  */
-public record BodyWorth(BodyAccount account, BigFraction worth, Weight cold) {
+public record BodyWorth(
+    BodyAccount account, BigFraction worth, Weight cold, BigFraction rate) {
 
   /** Of every body of which cold weight and value are known, least first, then by id. */
   public static List<BodyWorth> of(Collection<BodyAccount> accounts, ItemValues values) {
@@ -36,12 +38,11 @@ public record BodyWorth(BodyAccount account, BigFraction worth, Weight cold) {
         .balance()
         .cold()
         .filter(cold -> !cold.isZero() && value.isEnough())
-        .map(cold -> new BodyWorth(account, value.value(), cold));
+        .map(cold -> of(account, value.value(), cold));
   }
 
-  /** Money in the major unit for a unit of cold weight. */
-  public BigFraction rate() {
-    return worth.divide(cold.fraction());
+  private static BodyWorth of(BodyAccount account, BigFraction worth, Weight cold) {
+    return new BodyWorth(account, worth, cold, worth.divide(cold.fraction()));
   }
 
   /** All worth over all cold weight; empty without bodies. */
