@@ -57,9 +57,7 @@ final class Faults {
   }
 
   private static boolean hasOddShrink(BodyFacts facts) {
-    var state = facts.account().decision().state();
-    boolean finished = state == State.ISSUED || state == State.CLOSED;
-    return finished
+    return facts.account().decision().state().isSettled()
         && facts.account().decision().released().isEmpty()
         && (facts.chillStrain() >= ODD_SHRINK || isColdAboveHot(facts));
   }

@@ -145,8 +145,7 @@ final class MissingPart {
         "Only one side of "
             + suspect.id()
             + " was weighed on the rail, and what came of it is "
-            + Speech.percent(
-                side.minus(loss).percentOf(side))
+            + Speech.percent(side.minus(loss).percentOf(side))
             + " of that side: the other side was cut too.";
     return Optional.of(suggest(suspect, Step.COLD, side, evidence, 0));
   }

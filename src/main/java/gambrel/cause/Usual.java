@@ -5,7 +5,6 @@ import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
 import gambrel.decision.LossLimit;
-import gambrel.decision.State;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.reckoning.Night;
@@ -40,13 +39,9 @@ final class Usual {
     settings = night.shop().settings();
     balanced =
         night.bodies().values().stream()
-            .filter(a -> isSettled(a.decision().state()) && a.decision().released().isEmpty())
+            .filter(a -> a.decision().state().isSettled() && a.decision().released().isEmpty())
             .map(a -> a.balance())
             .toList();
-  }
-
-  private static boolean isSettled(State state) {
-    return state == State.ISSUED || state == State.CLOSED;
   }
 
   /** Cutting loss as a part of what the shop allows that body. */

@@ -15,6 +15,11 @@ public enum State {
   /** Entered by mistake or withdrawn. */
   CANCELLED;
 
+  /** Whether a body is finished and nobody has to look at it. */
+  public boolean isSettled() {
+    return this == ISSUED || this == CLOSED;
+  }
+
   /** The word that data files print. */
   public String id() {
     return name().toLowerCase(Locale.ROOT);

@@ -56,6 +56,11 @@ public enum Loss {
     return figure.of(accounts);
   }
 
+  /** How what each of them lost spreads, in per cent; empty where it is known of none. */
+  Optional<Spread> spread(Collection<BodyAccount> accounts) {
+    return figure.spread(accounts);
+  }
+
   /** What one body lost, in per cent. */
   public Optional<BigFraction> percent(BodyAccount account) {
     return figure.percent(account.balance());

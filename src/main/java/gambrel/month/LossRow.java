@@ -112,7 +112,7 @@ public record LossRow(
         loss,
         lost,
         loss.of(before),
-        Spread.ofPercent(before.stream().flatMap(a -> loss.of(a.balance()).stream()).toList()),
+        loss.spread(before),
         records.rail().of(species, lost.part()));
   }
 }

@@ -5,6 +5,7 @@ import gambrel.balance.Drawn;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -45,7 +46,16 @@ public record Ratio(Weight part, Weight whole, int bodies) {
 
     /** This figure of several bodies. */
     public Ratio of(Collection<BodyAccount> accounts) {
-      return sum(accounts.stream().flatMap(account -> of(account.balance()).stream()).toList());
+      return sum(each(accounts));
+    }
+
+    /** How this figure spreads over several bodies, in per cent; empty where it is known of none. */
+    public Optional<Spread> spread(Collection<BodyAccount> accounts) {
+      return Spread.ofPercent(each(accounts));
+    }
+
+    private List<Ratio> each(Collection<BodyAccount> accounts) {
+      return accounts.stream().flatMap(account -> of(account.balance()).stream()).toList();
     }
   }
 

@@ -36,11 +36,15 @@ final class HeldPart {
   }
 
   /** Those of {@code accounts} that are held. */
-  List<Held> of(Collection<BodyAccount> accounts) {
+  static List<BodyAccount> among(Collection<BodyAccount> accounts) {
     return accounts.stream()
         .filter(account -> account.decision().state() == State.HELD)
-        .map(this::held)
         .toList();
+  }
+
+  /** A row for each of some that are held. */
+  List<Held> of(List<BodyAccount> held) {
+    return held.stream().map(this::held).toList();
   }
 
   private Held held(BodyAccount account) {

@@ -1,8 +1,5 @@
 package gambrel.ownerpages;
 
-import gambrel.decision.State;
-import gambrel.reckoning.BodyAccount;
-import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.statement.MorningView;
 import gambrel.wording.Wording;
@@ -22,7 +19,7 @@ public final class MorningComposer {
     var shop = new ShopPart(settings, wording);
     var date = night.asOf().toLocalDate();
     String day = wording.formats().date(date);
-    var waiting = waiting(night);
+    var waiting = HeldPart.among(night.bodies().values());
     var todo = new TodoPart(report.notices(), wording);
     var files = new FilesPart(night, wording);
     var story = new NightStory(report, wording);
@@ -42,12 +39,6 @@ public final class MorningComposer {
         files.rows(),
         files.total(),
         story.notes());
-  }
-
-  private static List<BodyAccount> waiting(Night night) {
-    return night.bodies().values().stream()
-        .filter(account -> account.decision().state() == State.HELD)
-        .toList();
   }
 
   private static <T> List<T> first(List<T> all) {

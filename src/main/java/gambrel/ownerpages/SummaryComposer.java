@@ -47,7 +47,7 @@ public final class SummaryComposer {
         known(month, wording),
         new FirstPart(records, wording, places).page(),
         new StoryPart(month, wording, places).sentences(),
-        new HeldPart(night, wording).of(month.bodies()),
+        new HeldPart(night, wording).of(HeldPart.among(month.bodies())),
         groups.shrink(),
         ShrinkChapterPart.chapter(records, wording, places),
         new ChartPart(records, wording).charts(),

@@ -76,6 +76,16 @@ public final class BodyAccount {
     return customers;
   }
 
+  /**
+   * Whether its weights hold and are all there: issued or closed, with no batch open. A held body may
+   * lack a tub, and the meat of an open batch is not yet taken home; in a comparison either would pass
+   * for a poor body.
+   */
+  public boolean isSettled() {
+    return decision.state().isSettled()
+        && balance.batches().stream().noneMatch(batch -> batch.isOpen());
+  }
+
   @Override
   public String toString() {
     return body().id() + ", " + decision.state();

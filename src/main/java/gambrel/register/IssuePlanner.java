@@ -39,7 +39,7 @@ final class IssuePlanner {
     var standing = standing();
     for (var account : night.bodies().values()) {
       if (account.decision().state() == State.HELD) {
-        account.customers().forEach(customer -> held.add(planned(account, customer, false)));
+        account.customers().forEach(customer -> held.add(draft(account, customer)));
       } else if (account.decision().state() == State.ISSUED) {
         account.customers().forEach(customer -> consider(account, customer, standing));
       }
@@ -49,9 +49,8 @@ final class IssuePlanner {
     return new IssuePlan(issue, held, notices);
   }
 
-  private Planned planned(BodyAccount account, String customer, boolean reissue) {
-    var last = register.last(customer, account.body().id());
-    return new Planned(customer, account, last, reissue);
+  private Planned draft(BodyAccount account, String customer) {
+    return new Planned(customer, account, register.last(customer, account.body().id()), false);
   }
 
   /** The statements whose figures are still the same; to read them takes long where they are many. */
@@ -76,7 +75,7 @@ final class IssuePlanner {
     if (last.filter(row -> row.issued().isAfter(now)).isPresent()) {
       return;
     }
-    issue.add(planned(account, customer, same));
+    issue.add(new Planned(customer, account, last, same));
   }
 
   private boolean hasFigures(RegisterRow row, BodyAccount account, String customer) {

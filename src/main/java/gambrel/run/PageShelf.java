@@ -29,13 +29,16 @@ final class PageShelf implements PageMemory {
   private final PublishedFiles published;
   private final Map<String, Page> byRecipe = new HashMap<>();
 
-  /** Where the pages taken from the shelf stand; an array is known by itself, not by its bytes. */
-  private final Map<byte[], Page> taken = Collections.synchronizedMap(new WeakHashMap<>());
-
-  /** The recipes of the pages made tonight, of which most are never placed. */
-  private final Map<byte[], String> made = Collections.synchronizedMap(new WeakHashMap<>());
-
   private final Map<String, Page> placed = new HashMap<>();
+
+  /**
+   * The pages taken and made tonight, of which most are never placed. An array is known by itself, not
+   * by its bytes; pages are made by several threads.
+   */
+  private final Map<byte[], Tonight> tonight = Collections.synchronizedMap(new WeakHashMap<>());
+
+  /** How a page was made, with its digest where that is known already. */
+  private record Tonight(String recipe, Optional<String> digest) {}
 
   /** A page: the digest of its bytes and where it stands. */
   private record Page(String recipe, String digest, String path) {
@@ -73,7 +76,7 @@ final class PageShelf implements PageMemory {
     }
     try {
       var bytes = published.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
-      bytes.ifPresent(b -> taken.put(b, page));
+      bytes.ifPresent(b -> tonight.put(b, new Tonight(recipe, Optional.of(page.digest()))));
       return bytes;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -82,16 +85,15 @@ final class PageShelf implements PageMemory {
 
   @Override
   public void keep(String recipe, byte[] page) {
-    made.put(page, recipe);
+    tonight.put(page, new Tonight(recipe, Optional.empty()));
   }
 
   /** Takes note of where a page that was taken or made tonight stands from now on. */
   void place(String path, byte[] page) {
-    var before = taken.get(page);
-    if (before != null) {
-      placed.put(path, new Page(before.recipe(), before.digest(), path));
-    } else if (made.containsKey(page)) {
-      placed.put(path, new Page(made.get(page), Digest.of(page), path));
+    var known = tonight.get(page);
+    if (known != null) {
+      String digest = known.digest().orElseGet(() -> Digest.of(page));
+      placed.put(path, new Page(known.recipe(), digest, path));
     }
   }
 

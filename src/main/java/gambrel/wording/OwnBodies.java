@@ -2,7 +2,6 @@ package gambrel.wording;
 
 import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
-import gambrel.decision.State;
 import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
@@ -89,10 +88,8 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
   }
 
   private static boolean isDone(BodyAccount account) {
-    var state = account.decision().state();
-    return (state == State.ISSUED || state == State.CLOSED)
+    return account.isSettled()
         && account.body().outcome() == Outcome.CUT
-        && account.balance().batches().stream().noneMatch(batch -> batch.isOpen())
         && account.balance().takeHomeOfColdPercent().isPresent()
         && account.balance().lastCut().isPresent();
   }

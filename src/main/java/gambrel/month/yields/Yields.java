@@ -3,9 +3,7 @@ package gambrel.month.yields;
 import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.month.MonthRecords;
-import gambrel.month.Ratio;
 import gambrel.month.Settled;
-import gambrel.month.Spread;
 import gambrel.month.yields.YieldLine.Split;
 import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
@@ -93,15 +91,9 @@ public final class Yields {
       List<BodyAccount> before) {
     var cells =
         Stream.of(YieldFigure.values())
-            .map(f -> new YieldLine.Cell(f, f.figure().of(month), spread(f.figure(), before)))
+            .map(f -> new YieldLine.Cell(f, f.figure().of(month), f.figure().spread(before)))
             .toList();
     return new YieldLine(species, split, name, cells);
-  }
-
-  /** The spread of a figure over bodies, in per cent. */
-  static Optional<Spread> spread(Ratio.Figure figure, List<BodyAccount> accounts) {
-    return Spread.ofPercent(
-        accounts.stream().flatMap(a -> figure.of(a.balance()).stream()).toList());
   }
 
   private static List<BodyAccount> of(List<BodyAccount> accounts, Species species) {
