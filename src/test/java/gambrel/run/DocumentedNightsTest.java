@@ -1,6 +1,7 @@
 package gambrel.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -33,6 +34,42 @@ class DocumentedNightsTest {
         assertTrue(told.contains(text(file).lines().findFirst().orElseThrow()), file::toString);
       }
     }
+  }
+
+  @Test
+  void haveMonthFiguresThatAreAllExplained() throws IOException {
+    var shop = new NightShop(folder).beef("B1", "ann");
+    shop.run(NightShop.NIGHT);
+
+    var told = text(MANUAL.resolve("month.md"));
+    var figures = text(shop.reports().resolve("data/month-figures.csv")).lines().skip(1).toList();
+    assertTrue(figures.size() > 10, figures::toString);
+    for (var figure : figures) {
+      var name = figure.split(",")[1];
+      assertTrue(told.contains("`" + name + "`"), figure);
+    }
+  }
+
+  @Test
+  void knowEverySettingThatIsNamed() throws IOException {
+    var section = Pattern.compile("(?ms)^## shop.properties$(.*?)^## ");
+    var table = section.matcher(text(MANUAL.resolve("shop-folder.md"))).results().findFirst();
+    var lines = table.orElseThrow().group(1).lines().filter(line -> line.startsWith("| `"));
+    var shop = new NightShop(folder).beef("B1", "ann");
+    int named = 0;
+    for (var line : lines.toList()) {
+      for (var key : line.split("\\|")[1].split("[`, ]+")) {
+        if (!key.isEmpty()) {
+          shop.add("shop.properties", key + "=");
+          named++;
+        }
+      }
+    }
+    assertTrue(named > 15, "" + named);
+
+    shop.run(NightShop.NIGHT);
+
+    assertFalse(text(shop.reports().resolve("data/notices.csv")).contains("setting-bad"));
   }
 
   @Test
