@@ -35,8 +35,7 @@ final class Blocks {
   /** The primals of a left or right quarter stand in the tree under the plain quarter. */
   private boolean isAbove(String above, String item) {
     String plain = SideLabels.plain(above);
-    boolean plainAbove =
-        body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
+    boolean plainAbove = body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);

@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * The weighings that are a body's own: all that name it and move mass, but for packs of a batch. Every
- * list is earliest first.
+ * The weighings that are a body's own: all that name it and move mass, but for packs of a batch.
+ * Every list is earliest first.
  */
 public final class BodyWeighings {
   private final Body body;
@@ -91,6 +91,14 @@ public final class BodyWeighings {
   /** The kind of a weighing's item; waste if the tree lacks the item. */
   public Kind kind(Weighing weighing) {
     return tree.find(weighing.item()).map(Item::kind).orElse(Kind.WASTE);
+  }
+
+  /**
+   * Whether a bin counts as bone, as fat or as waste; waste is whatever is neither bone nor fat.
+   */
+  public Kind binKind(Weighing bin) {
+    var kind = kind(bin);
+    return kind == Kind.BONE || kind == Kind.FAT ? kind : Kind.WASTE;
   }
 
   /** Whether a weighing takes mass off its body for good. */

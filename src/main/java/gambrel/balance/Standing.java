@@ -40,8 +40,7 @@ final class Standing {
               ? Optional.of(ageing.get().and(other.ageing.get()))
               : ageing.or(() -> other.ageing);
       boolean allKnown = known && other.known;
-      return new Replaced(
-          cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+      return new Replaced(cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
     }
   }
 

@@ -65,18 +65,14 @@ final class Quantity {
 
   private static Optional<BigFraction> weight(
       Charge charge, BodyBalance balance, List<Weighing> weighings) {
-    return weighings.isEmpty()
-        ? Optional.empty()
-        : Optional.of(total(charge, balance, weighings));
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(total(charge, balance, weighings));
   }
 
-  private static BigFraction total(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static BigFraction total(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     return Weighing.total(only(charge, balance, weighings)).fraction();
   }
 
-  private static List<Weighing> only(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static List<Weighing> only(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     if (charge.item().isEmpty()) {
       return weighings;
     }

@@ -61,18 +61,18 @@ final class OutputsExplanation {
     weight("tub", Outputs::tub, "tubs that went into batches");
     lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList());
     perhaps("bone", Outputs::bone, "bins of kind bone");
-    lines.weighings(bins(kind -> kind == Kind.BONE));
+    lines.weighings(bins(Kind.BONE));
     perhaps("fat", Outputs::fat, "bins of kind fat");
-    lines.weighings(bins(kind -> kind == Kind.FAT));
+    lines.weighings(bins(Kind.FAT));
     perhaps("waste", Outputs::waste, "all other bins");
-    lines.weighings(bins(kind -> kind != Kind.BONE && kind != Kind.FAT));
+    lines.weighings(bins(Kind.WASTE));
     weight("rail_trim", Outputs::railTrim, "taken off while it hung, contained in the above");
     lines.weighings(balance.trim().all());
   }
 
-  private List<Weighing> bins(Predicate<Kind> kinds) {
+  private List<Weighing> bins(Kind kind) {
     var weighings = balance.weighings();
-    return weighings.of(Step.BIN).stream().filter(w -> kinds.test(weighings.kind(w))).toList();
+    return weighings.of(Step.BIN).stream().filter(w -> weighings.binKind(w) == kind).toList();
   }
 
   private void losses() {
@@ -114,10 +114,8 @@ final class OutputsExplanation {
     lines.weight(name, balance.outputs().flatMap(figure), formula);
   }
 
-  private void root(
-      String name, Function<Outputs, Optional<BigFraction>> square, String formula) {
-    lines.figure(
-        name, balance.outputs().flatMap(square).map(s -> Exact.sqrt(s, 3)), formula);
+  private void root(String name, Function<Outputs, Optional<BigFraction>> square, String formula) {
+    lines.figure(name, balance.outputs().flatMap(square).map(s -> Exact.sqrt(s, 3)), formula);
   }
 
   private void percent(String name, Optional<Share> share, String formula) {

@@ -49,7 +49,9 @@ public record Ratio(Weight part, Weight whole, int bodies) {
       return sum(each(accounts));
     }
 
-    /** How this figure spreads over several bodies, in per cent; empty where it is known of none. */
+    /**
+     * How this figure spreads over several bodies, in per cent; empty where it is known of none.
+     */
     public Optional<Spread> spread(Collection<BodyAccount> accounts) {
       return Spread.ofPercent(each(accounts));
     }
@@ -99,8 +101,6 @@ public record Ratio(Weight part, Weight whole, int bodies) {
 
   /** Per cent; empty where it is of no body. */
   public Optional<BigFraction> percent() {
-    return whole.isZero()
-        ? Optional.empty()
-        : Optional.of(part.percentOf(whole));
+    return whole.isZero() ? Optional.empty() : Optional.of(part.percentOf(whole));
   }
 }
