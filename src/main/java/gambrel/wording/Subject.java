@@ -2,6 +2,7 @@ package gambrel.wording;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
+import gambrel.charge.CustomerMoney;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
@@ -42,6 +43,10 @@ record Subject(
 
   BodyBalance balance() {
     return account.balance();
+  }
+
+  CustomerMoney money() {
+    return night.money(account, customer);
   }
 
   Body body() {
