@@ -35,11 +35,13 @@ public final class BodyWeighings {
     this.all = those(weighings, w -> w.ofBody() && w.step().movesMass());
     this.cuts = those(all, w -> w.step().isCutting() && !isOffal(w));
     this.out = those(all, BodyWeighings::isOut);
-    this.bySteps = all.stream().collect(Collectors.groupingBy(Weighing::step));
+    this.bySteps =
+        all.stream()
+            .collect(Collectors.groupingBy(Weighing::step, Collectors.toUnmodifiableList()));
   }
 
   private static List<Weighing> those(List<Weighing> weighings, Predicate<Weighing> which) {
-    return weighings.stream().filter(which).toList();
+    return weighings.stream().filter(which).collect(Collectors.toUnmodifiableList());
   }
 
   /** The body. */

@@ -6,8 +6,6 @@ import gambrel.cuts.Kind;
 import gambrel.decision.LossLimit;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
-import gambrel.measure.Exact;
-import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Outcome;
@@ -22,7 +20,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Explains what came of a body, and what is missing. */
 final class OutputsExplanation {
@@ -43,9 +40,9 @@ final class OutputsExplanation {
     takeHome();
     leftovers();
     losses();
-    percent("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
-    percent("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
-    percent("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
+    lines.share("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
+    lines.share("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
+    lines.share("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
   }
 
   private void takeHome() {
@@ -90,13 +87,16 @@ final class OutputsExplanation {
         Outputs::cuttingLoss,
         "boning - packs - tubs - bins, without offal and rail trim");
     perhaps("unweighed", Outputs::unweighed, "boning - packs - tubs: no bins weighed");
-    root("balance_u", Outputs::resolutionSquared, "2 * root of the sum of d^2/12, over:");
+    lines.root(
+        "balance_u",
+        balance.outputs().flatMap(Outputs::resolutionSquared),
+        "2 * root of the sum of d^2/12, over:");
     if (balance.outputs().flatMap(Outputs::resolutionSquared).isPresent()) {
       divisions();
     }
-    root(
+    lines.root(
         "balance_scale",
-        Outputs::permittedSquared,
+        balance.outputs().flatMap(Outputs::permittedSquared),
         "permitted errors of these scales (OIML R 76 in service)");
     if (waitsForLoss()) {
       limit();
@@ -116,9 +116,9 @@ final class OutputsExplanation {
         "loss_limit",
         Optional.of(Weight.of(LossLimit.of(settings, balance))),
         "limit.cutting_loss_pct of boning; limit.hanging_pct_per_day for days without a weighing");
-    root(
+    lines.root(
         "loss_u",
-        outputs -> Optional.of(outputs.uncertaintySquared()),
+        balance.outputs().map(Outputs::uncertaintySquared),
         "root of balance_u^2 + balance_scale^2: the loss waits beyond the limit by more than this");
   }
 
@@ -142,13 +142,5 @@ final class OutputsExplanation {
 
   private void perhaps(String name, Function<Outputs, Optional<Weight>> figure, String formula) {
     lines.weight(name, balance.outputs().flatMap(figure), formula);
-  }
-
-  private void root(String name, Function<Outputs, Optional<BigFraction>> square, String formula) {
-    lines.figure(name, balance.outputs().flatMap(square).map(s -> Exact.sqrt(s, 3)), formula);
-  }
-
-  private void percent(String name, Optional<Share> share, String formula) {
-    lines.figure(name, share.map(s -> Exact.round(s.percent(), 3)), formula);
   }
 }
