@@ -11,8 +11,6 @@ import gambrel.reckoning.Night;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Traces every figure of a body down to file, line and ticket. */
 public final class Explanation {
@@ -43,7 +41,7 @@ public final class Explanation {
     body();
     likely.forEach(this::likely);
     rail();
-    new OutputsExplanation(balance, lines).add();
+    new OutputsExplanation(account, night.shop().settings(), lines).add();
     pieces();
     balance.batches().forEach(this::batch);
     account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));
@@ -99,15 +97,15 @@ public final class Explanation {
             ? "no rail weights: sum of the topmost block weights"
             : "each part's latest standing rail weight");
     lines.weighings(balance.boningWeighings());
-    percent("dressing_pct", BodyBalance::dressingPercent, "hot / live");
-    percent(
+    lines.share("dressing_pct", balance.shares().dressing(), "hot / live");
+    lines.share(
         "chill_shrink_pct",
-        BodyBalance::chillShrinkPercent,
+        balance.shares().chillShrink(),
         "(hot - cold - rail trim before cold) / hot");
     lines.weighings(balance.trim().beforeCold());
-    percent(
+    lines.share(
         "ageing_shrink_pct",
-        BodyBalance::ageingShrinkPercent,
+        balance.shares().ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
     lines.weighings(balance.trim().afterCold());
     lines.figure(
@@ -117,11 +115,6 @@ public final class Explanation {
         "hours_chilled",
         balance.hoursChilled().map(hours -> Exact.round(hours, 3)),
         "last hot to last cold weighing");
-  }
-
-  private void percent(
-      String name, Function<BodyBalance, Optional<BigFraction>> figure, String formula) {
-    lines.figure(name, figure.apply(balance).map(p -> Exact.round(p, 3)), formula);
   }
 
   private void pieces() {
