@@ -32,7 +32,7 @@ final class SampleKeeping {
   }
 
   private static String cut(Words words, boolean fahrenheit) {
-    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C");
+    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C", "3");
   }
 
   private static String ground(boolean fahrenheit) {
