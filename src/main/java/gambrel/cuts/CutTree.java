@@ -1,5 +1,6 @@
 package gambrel.cuts;
 
+import gambrel.cuts.Extension.Rejected;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -51,10 +52,10 @@ public final class CutTree {
     }
     children.replaceAll((id, below) -> List.copyOf(below));
     items = depthFirst();
-    for (int i = 0; i < items.size(); i++) {
-      order.put(items.get(i).id(), i);
-      paths.add(pathTo(items.get(i)));
-      facts.put(items.get(i).id(), items.get(i).facts().over(facts(items.get(i).parent())));
+    for (var item : items) {
+      order.put(item.id(), order.size());
+      paths.add(pathTo(item));
+      facts.put(item.id(), item.facts().over(facts(item.parent())));
     }
     ends = ends();
   }
