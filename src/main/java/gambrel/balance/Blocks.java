@@ -1,7 +1,6 @@
 package gambrel.balance;
 
 import gambrel.cuts.SideLabels;
-import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -36,8 +35,7 @@ final class Blocks {
   /** The primals of a left or right quarter stand in the tree under the plain quarter. */
   private boolean isAbove(String above, String item) {
     String plain = SideLabels.plain(above);
-    boolean plainAbove =
-        body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
+    boolean plainAbove = body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);
@@ -62,7 +60,7 @@ final class Blocks {
                   Weighing.total(weighings),
                   allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
                   uncertainty.resolutionSquared(all),
-                  body.own(weighings)));
+                  weighings));
         });
     return balances;
   }

@@ -1,8 +1,8 @@
 package gambrel.balance;
 
 import gambrel.measure.Weight;
-import org.apache.commons.numbers.fraction.BigFraction;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What came of a body; known from the first end product on.
@@ -36,4 +36,13 @@ public record Outputs(
     Optional<Weight> unweighed,
     Optional<BigFraction> resolutionSquared,
     Optional<BigFraction> permittedSquared,
-    Optional<Weight> batchLoss) {}
+    Optional<Weight> batchLoss) {
+  /**
+   * U² of the cutting loss from divisions and permitted errors together; unknown ones count zero.
+   */
+  public BigFraction uncertaintySquared() {
+    return resolutionSquared
+        .orElse(BigFraction.ZERO)
+        .add(permittedSquared.orElse(BigFraction.ZERO));
+  }
+}

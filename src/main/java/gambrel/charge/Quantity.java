@@ -14,9 +14,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Quantity {
   private Quantity() {}
 
-  /** The billed quantity; empty where it is not known. */
-  static Optional<BigFraction> billed(Charge charge, BodyBalance balance) {
-    return counted(charge, balance)
+  /**
+   * The billed quantity; empty where it is not known.
+   *
+   * @param daysHung the days to charge for
+   */
+  static Optional<BigFraction> billed(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
+    return counted(charge, balance, daysHung)
         .map(
             quantity -> {
               if (quantity.equals(BigFraction.ZERO) && isOptional(charge.basis())) {
@@ -36,7 +41,8 @@ final class Quantity {
     };
   }
 
-  private static Optional<BigFraction> counted(Charge charge, BodyBalance balance) {
+  private static Optional<BigFraction> counted(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
     return switch (charge.basis()) {
       case HEAD -> Optional.of(BigFraction.of(balance.body().head()));
       case SHARE -> Optional.of(BigFraction.ONE);
@@ -44,7 +50,7 @@ final class Quantity {
       case HOT -> weight(charge, balance, balance.rail().hot().weighings());
       case COLD -> weight(charge, balance, balance.rail().cold().weighings());
       case BONING -> weight(charge, balance, balance.boningWeighings());
-      case DAY -> balance.daysHung().map(BigFraction::of);
+      case DAY -> daysHung.map(BigFraction::of);
       case TUB -> Optional.of(total(charge, balance, tubs(balance)));
       case PACKED -> Optional.of(total(charge, balance, balance.weighings().of(Step.PACK)));
       case PACK ->
@@ -59,18 +65,14 @@ final class Quantity {
 
   private static Optional<BigFraction> weight(
       Charge charge, BodyBalance balance, List<Weighing> weighings) {
-    return weighings.isEmpty()
-        ? Optional.empty()
-        : Optional.of(total(charge, balance, weighings));
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(total(charge, balance, weighings));
   }
 
-  private static BigFraction total(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static BigFraction total(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     return Weighing.total(only(charge, balance, weighings)).fraction();
   }
 
-  private static List<Weighing> only(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static List<Weighing> only(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     if (charge.item().isEmpty()) {
       return weighings;
     }

@@ -102,9 +102,7 @@ public final class Sharing {
       var part = Weight.ofThousandths(parts.getOrDefault(customer, 0L));
       lines
           .computeIfAbsent(customer, c -> new ArrayList<>())
-          .add(
-              new Line(
-                  item, isOffal(item), own.plus(part), count(customer, packs, outright), own));
+          .add(new Line(item, kind(item), own.plus(part), count(customer, packs, outright), own));
     }
   }
 
@@ -120,8 +118,8 @@ public final class Sharing {
     return Optional.empty();
   }
 
-  private boolean isOffal(String item) {
-    return balance.weighings().tree().find(item).map(Item::kind).orElse(Kind.WASTE) == Kind.OFFAL;
+  private Kind kind(String item) {
+    return balance.weighings().tree().find(item).map(Item::kind).orElse(Kind.WASTE);
   }
 
   private Map<String, List<BatchPart>> batchParts() {

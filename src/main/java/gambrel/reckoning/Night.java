@@ -1,8 +1,6 @@
 package gambrel.reckoning;
 
 import gambrel.balance.BatchBalance;
-import gambrel.balance.Drawings;
-import gambrel.balance.Drawn;
 import gambrel.measure.ByteOrder;
 import gambrel.measure.Money;
 import gambrel.notice.Notice;
@@ -16,8 +14,8 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 
-/** Everything that is known of the shop at one moment; what is drawn from it is kept with it. */
-public final class Night implements Drawn.Subject {
+/** Everything that is known of the shop at one moment. Immutable. */
+public final class Night {
   private final Shop shop;
   private final OffsetDateTime asOf;
   private final Ledger ledger;
@@ -25,7 +23,6 @@ public final class Night implements Drawn.Subject {
   private final SortedMap<String, BodyAccount> bodies;
   private final List<Notice> notices;
   private final Map<String, List<Payment>> payments;
-  private final Drawings drawings = new Drawings();
 
   /**
    * Copies the collections.
@@ -91,13 +88,6 @@ public final class Night implements Drawn.Subject {
 
   /** What a customer has paid for a body by now. */
   public Money paid(String customer, String body) {
-    return payments(customer, body).stream()
-        .map(Payment::amount)
-        .reduce(Money.ZERO, Money::plus);
-  }
-
-  @Override
-  public Drawings drawings() {
-    return drawings;
+    return payments(customer, body).stream().map(Payment::amount).reduce(Money.ZERO, Money::plus);
   }
 }

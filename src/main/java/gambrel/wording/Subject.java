@@ -161,12 +161,8 @@ record Subject(
 
   /** The sum of weighings. */
   String total(Collection<Weighing> weighings) {
-    var sum = sum(weighings);
+    var sum = Weighing.total(weighings);
     var decimals = Decimals.fitting(Decimals.of(weighings, settings().unit()), List.of(sum));
     return formats().weight(sum, decimals);
-  }
-
-  static Weight sum(Collection<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 }

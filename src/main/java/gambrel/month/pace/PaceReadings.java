@@ -5,6 +5,7 @@ import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
 import gambrel.reckoning.BodyAccount;
 import java.time.YearMonth;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -23,13 +24,18 @@ public record PaceReadings(Stints month, Stints before) {
   }
 
   private static PaceReadings read(MonthRecords records) {
-    return new PaceReadings(
-        read(List.of(records.bodies())), read(records.baseline().months()));
+    return new PaceReadings(read(List.of(records.bodies())), read(records.baseline().months()));
   }
 
   private static Stints read(List<MonthBodies> months) {
     var own = months.stream().map(MonthBodies::month).collect(Collectors.toSet());
-    var bodies = months.stream().flatMap(month -> month.onBlock().stream()).distinct();
+    var bodies =
+        months.stream()
+            .flatMap(month -> month.onBlock().stream())
+            .collect(
+                Collectors.toMap(a -> a.body().id(), a -> a, (a, same) -> a, LinkedHashMap::new))
+            .values()
+            .stream();
     return Stints.of(
         bodies.map(BodyAccount::balance).toList(), day -> own.contains(YearMonth.from(day)));
   }
