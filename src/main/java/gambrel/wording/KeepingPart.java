@@ -4,16 +4,24 @@ import gambrel.cuts.Food;
 import gambrel.cuts.Food.Span;
 import gambrel.cuts.Food.Temperature;
 import gambrel.cuts.Region;
+import gambrel.cuts.Species;
 import gambrel.shop.Outcome;
 import gambrel.shop.Step;
-import gambrel.statement.KeepingView;
+import gambrel.statement.TextTable;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** How to keep and cook what is in the boxes, as far as published sources say it. */
+/**
+ * How to keep and cook what is in the boxes, as far as published sources say it, and what the
+ * household must mind.
+ */
 final class KeepingPart {
+  /** From this age on parts of cattle may not be eaten: 9 CFR 310.22 and its like elsewhere. */
+  private static final int RISK_MONTHS = 30;
+
   private final Subject subject;
   private final Wording wording;
 
@@ -23,21 +31,22 @@ final class KeepingPart {
   }
 
   /** Empty where the sources say nothing of what the household got. */
-  static Optional<KeepingView> of(Subject subject) {
-    return subject.is(Outcome.CUT) ? new KeepingPart(subject).view() : Optional.empty();
+  static Optional<TextTable> of(Subject subject) {
+    return subject.is(Outcome.CUT) ? new KeepingPart(subject).table() : Optional.empty();
   }
 
-  private Optional<KeepingView> view() {
+  private Optional<TextTable> table() {
     var foods = subject.night().shop().foods();
     var rows = kinds().stream().map(this::row).toList();
+    var heads =
+        List.of(
+            wording.say("keeping.food"),
+            wording.say("keeping.fridge", temperature(foods.fridge())),
+            wording.say("keeping.freezer", temperature(foods.freezer())),
+            wording.say("keeping.cook"));
     return rows.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new KeepingView(
-                rows,
-                wording.say("keeping.fridge", temperature(foods.fridge())),
-                wording.say("keeping.freezer", temperature(foods.freezer())),
-                wording.say("keeping.source")));
+        : Optional.of(new TextTable("", heads, rows, wording.say("keeping.source")));
   }
 
   /** The kinds of food that the household got, in the order of the table. */
@@ -54,8 +63,8 @@ final class KeepingPart {
     return foods.all().stream().filter(got::contains).toList();
   }
 
-  private KeepingView.Row row(Food food) {
-    return new KeepingView.Row(
+  private List<String> row(Food food) {
+    return List.of(
         wording.say("keeping." + food.id()),
         span(food.fridgeDays(), "keeping.days", "keeping.days"),
         span(food.freezerMonths(), "keeping.month", "keeping.months"),
@@ -83,5 +92,33 @@ final class KeepingPart {
     var degrees = american ? temperature.fahrenheit() : temperature.celsius();
     return wording.say(
         american ? "keeping.fahrenheit" : "keeping.celsius", subject.formats().number(degrees));
+  }
+
+  /** Short sentences for the end of the page. */
+  static List<String> cautions(Subject subject) {
+    var wording = subject.wording();
+    var cautions = new ArrayList<String>();
+    String region = subject.settings().region().id();
+    if (!subject.is(Outcome.CONDEMNED)) {
+      if (mayHoldRiskMaterial(subject)) {
+        var known =
+            subject
+                .body()
+                .ageMonths()
+                .map(age -> wording.say("caution.cattle.age", subject.formats().count(age)))
+                .orElseGet(() -> wording.say("caution.cattle.unknown"));
+        cautions.add(known + ' ' + wording.say("caution.cattle." + region));
+      }
+      cautions.add(wording.say("caution.sale." + region));
+      cautions.add(wording.say("caution.raw"));
+    }
+    cautions.add(wording.say("caution.label"));
+    cautions.add(wording.say("caution.local"));
+    return cautions;
+  }
+
+  private static boolean mayHoldRiskMaterial(Subject subject) {
+    return subject.body().species() == Species.BEEF
+        && subject.body().ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
   }
 }

@@ -44,9 +44,7 @@ final class OweAnswer {
     if (!subject.account().bill().linesOf(subject.customer()).isEmpty()) {
       lines.add(charges(money, subject));
     }
-    if (!subject.account().bill().unknown().isEmpty()) {
-      lines.add(ChargesPart.unknown(subject));
-    }
+    ChargesPart.unknown(subject).ifPresent(lines::add);
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(wording.say("owe.payments", formats.money(money.paid())));
     }

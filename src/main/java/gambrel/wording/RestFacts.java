@@ -5,10 +5,12 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings.Bins;
 import gambrel.shop.Step;
+import gambrel.statement.Answer;
 import gambrel.statement.Fact;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Where the rest is: packed, not taken home, not weighed. It is about the whole body. */
@@ -22,8 +24,15 @@ final class RestFacts {
     this.wording = subject.wording();
   }
 
-  static List<Fact> of(Subject subject) {
-    return new RestFacts(subject).facts();
+  /** Empty where there is nothing to say. */
+  static Optional<Answer> of(Subject subject) {
+    var facts = new RestFacts(subject).facts();
+    var wording = subject.wording();
+    String lead =
+        wording.say(subject.is(Outcome.CONDEMNED) ? "rest.lead.condemned" : "rest.lead");
+    return facts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Answer("rest", wording.say("rest.question"), lead, List.of(), facts));
   }
 
   private List<Fact> facts() {

@@ -3,7 +3,9 @@ package gambrel.wording;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.Planned;
+import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
+import gambrel.statement.Answer;
 import gambrel.statement.PageView;
 import gambrel.statement.ShopView;
 import gambrel.statement.StatementView;
@@ -44,14 +46,32 @@ public final class StatementComposer {
         subject.isOutrightOnly() ? "" : subject.body().note(),
         draft ? Optional.of(DraftPart.of(subject, planned)) : Optional.empty(),
         draft ? Optional.empty() : ChangesPart.of(subject, planned, changes),
-        AnswersPart.of(subject),
+        answers(subject),
         FlowPart.of(subject),
         SharesPart.of(subject),
         BoxesPart.of(subject),
         PendingPart.of(subject),
         ChargesPart.of(subject),
         KeepingPart.of(subject),
-        CautionPart.of(subject));
+        KeepingPart.cautions(subject));
+  }
+
+  /** The questions that customers ask, in the order in which they ask them. */
+  private static List<Answer> answers(Subject subject) {
+    boolean condemned = subject.is(Outcome.CONDEMNED);
+    boolean owner = !subject.isOutrightOnly();
+    var answers = new ArrayList<>(List.of(PacksAnswer.of(subject), OweAnswer.of(subject)));
+    if (owner && !condemned) {
+      WhyAnswer.of(subject).ifPresent(answers::add);
+      NormalAnswer.of(subject).ifPresent(answers::add);
+    }
+    if (!condemned) {
+      MineAnswer.of(subject).ifPresent(answers::add);
+    }
+    if (owner) {
+      RestFacts.of(subject).ifPresent(answers::add);
+    }
+    return answers;
   }
 
   private static String name(Subject subject) {

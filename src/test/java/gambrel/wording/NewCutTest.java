@@ -95,7 +95,7 @@ class NewCutTest {
     var rows = shop.statement("B1", "c-ann").keeping().orElseThrow().rows();
     assertTrue(
         rows.stream()
-            .anyMatch(row -> row.food().equals("Chops") && row.fridge().equals("3–5 days")));
+            .anyMatch(row -> row.get(0).equals("Chops") && row.get(1).equals("3–5 days")));
   }
 
   @Test
