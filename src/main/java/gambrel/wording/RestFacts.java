@@ -62,8 +62,9 @@ final class RestFacts {
 
   /** What dressing takes off bodies of the species; their cut table says whether it does. */
   private void addDressed(String label, Offal line) {
-    if (subject.tree().items().stream().anyMatch(item -> isOn(line, item.id()))) {
-      add(label, isBought(line) ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
+    if (subject.has(line)) {
+      boolean bought = isBought(line);
+      add(label, bought ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
     }
   }
 
@@ -77,11 +78,7 @@ final class RestFacts {
   }
 
   private boolean isOn(Offal line, Weighing weighing) {
-    return isOn(line, weighing.item());
-  }
-
-  private boolean isOn(Offal line, String item) {
-    return subject.kind(item) == Kind.OFFAL && subject.tree().facts(item).offalLine() == line;
+    return subject.is(line, weighing.item());
   }
 
   private Kind kind(Weighing weighing) {
@@ -150,7 +147,7 @@ final class RestFacts {
         .anyMatch(
             charge ->
                 subject.tree().items().stream()
-                    .filter(item -> isOn(line, item.id()))
+                    .filter(item -> subject.is(line, item.id()))
                     .anyMatch(
                         item ->
                             charge.id().startsWith(item.id()) || charge.item().equals(item.id())));

@@ -5,7 +5,9 @@ import gambrel.register.Figures;
 import gambrel.register.Planned;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
+import gambrel.shop.Step;
 import gambrel.statement.Answer;
+import gambrel.statement.Fact;
 import gambrel.statement.PageView;
 import gambrel.statement.ShopView;
 import gambrel.statement.StatementView;
@@ -50,7 +52,7 @@ public final class StatementComposer {
         FlowPart.of(subject),
         SharesPart.of(subject),
         BoxesPart.of(subject),
-        PendingPart.of(subject),
+        pending(subject),
         ChargesPart.of(subject),
         KeepingPart.of(subject),
         KeepingPart.cautions(subject));
@@ -72,6 +74,35 @@ public final class StatementComposer {
       RestFacts.of(subject).ifPresent(answers::add);
     }
     return answers;
+  }
+
+  /** What is still to come, and when; the last batch says that a revision follows. */
+  private static List<Fact> pending(Subject subject) {
+    var facts = new ArrayList<Fact>();
+    var open = subject.openBatches();
+    for (var batch : open) {
+      boolean last = facts.size() + 1 == open.size();
+      String revision = last ? ' ' + subject.wording().say("pending.revision") : "";
+      facts.add(new Fact(batch.name(), pending(subject, batch) + revision));
+    }
+    return facts;
+  }
+
+  private static String pending(Subject subject, BatchMeat meat) {
+    var wording = subject.wording();
+    var batch = meat.batch().batch();
+    var tubs =
+        subject.balance().weighings().of(Step.TUB).stream()
+            .filter(tub -> tub.batch().equals(batch.id()))
+            .toList();
+    String owner = subject.isSharer() ? "pending.batch.share" : "pending.batch";
+    String when =
+        batch
+            .due()
+            .filter(day -> !meat.batch().late())
+            .map(day -> wording.say("pending.due", subject.formats().date(day)))
+            .orElseGet(() -> wording.say("pending.late"));
+    return wording.say(owner, subject.total(tubs)) + ' ' + when;
   }
 
   private static String name(Subject subject) {

@@ -1,7 +1,6 @@
 package gambrel.wording;
 
 import gambrel.balance.Outputs;
-import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.statement.Answer;
@@ -54,7 +53,7 @@ final class WhyAnswer {
   }
 
   private static String dressing(Subject subject) {
-    String key = subject.body().species() == Species.PORK ? "why.dressing.pork" : "why.dressing";
+    String key = subject.isSkinned() ? "why.dressing" : "why.dressing.pork";
     return subject.body().liveGuessed() ? key + ".guessed" : key;
   }
 

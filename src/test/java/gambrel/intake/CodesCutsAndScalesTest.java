@@ -129,6 +129,18 @@ class CodesCutsAndScalesTest {
   }
 
   @Test
+  void aCutOfTheShopsOwnHasTheFactsOfTheItemThatItComesFrom() {
+    files.with(
+        "cuts.csv",
+        "species,item,parent,name,kind\nbeef,long-bone,op-rib,Long bone rib,meat\n"
+            + "beef,herb-sausages,sausages,Herb sausages,meat\n");
+    files.clean();
+    assertTrue(beef().facts("long-bone").isOnBone());
+    assertTrue(beef().facts("herb-sausages").isMinced());
+    assertEquals(Optional.of("sausage"), beef().facts("herb-sausages").food());
+  }
+
+  @Test
   void aBlankCellLeavesAKnownItemAsItWas() {
     var before = beef().find("kidney").orElseThrow();
     files.with("cuts.csv", "species,item,parent,name,kind\nbeef,kidney,,,meat\n");
