@@ -42,7 +42,7 @@ public final class Explanation {
     body();
     likely.forEach(this::likely);
     rail();
-    new OutputsExplanation(balance, lines).add();
+    new OutputsExplanation(account, night.shop().settings(), lines).add();
     pieces();
     balance.batches().forEach(this::batch);
     account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));

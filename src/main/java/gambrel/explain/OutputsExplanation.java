@@ -3,11 +3,16 @@ package gambrel.explain;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
+import gambrel.decision.LossLimit;
+import gambrel.decision.Reason;
+import gambrel.decision.ReasonCode;
 import gambrel.measure.Exact;
 import gambrel.measure.Share;
 import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Outcome;
 import gambrel.shop.Scale;
+import gambrel.shop.Settings;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -21,11 +26,15 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Explains what came of a body, and what is missing. */
 final class OutputsExplanation {
+  private final BodyAccount account;
   private final BodyBalance balance;
+  private final Settings settings;
   private final Lines lines;
 
-  OutputsExplanation(BodyBalance balance, Lines lines) {
-    this.balance = balance;
+  OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
+    this.account = account;
+    this.balance = account.balance();
+    this.settings = settings;
     this.lines = lines;
   }
 
@@ -89,7 +98,28 @@ final class OutputsExplanation {
         "balance_scale",
         Outputs::permittedSquared,
         "permitted errors of these scales (OIML R 76 in service)");
+    if (waitsForLoss()) {
+      limit();
+    }
     perhaps("batch_loss", Outputs::batchLoss, "tubs - its parts of batches");
+  }
+
+  private boolean waitsForLoss() {
+    return account.decision().reasons().stream()
+        .map(Reason::code)
+        .anyMatch(code -> code == ReasonCode.LOSS_HIGH || code == ReasonCode.LOSS_NEGATIVE);
+  }
+
+  /** What the cutting loss is held against. */
+  private void limit() {
+    lines.weight(
+        "loss_limit",
+        Optional.of(Weight.of(LossLimit.of(settings, balance))),
+        "limit.cutting_loss_pct of boning; limit.hanging_pct_per_day for days without a weighing");
+    root(
+        "loss_u",
+        outputs -> Optional.of(outputs.uncertaintySquared()),
+        "root of balance_u^2 + balance_scale^2: the loss waits beyond the limit by more than this");
   }
 
   /** The scales of the balance's equation and how often each was used. */

@@ -2,7 +2,6 @@ package gambrel.month;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BatchState;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import java.util.List;
 import java.util.Optional;
@@ -27,7 +26,7 @@ final class BatchFindings {
         List.of(
             new Evidence.Name(batch.batch().id()),
             new Evidence.Mass(loss.isNegative() ? Weight.ZERO.minus(loss) : loss),
-            Evidence.percent(batch.lossShare().orElseThrow().abs().multiply(Exact.HUNDRED))),
+            Evidence.percent(batch.lossShare().orElseThrow().percent().abs())),
         Optional.empty(),
         Sureness.CERTAIN);
   }

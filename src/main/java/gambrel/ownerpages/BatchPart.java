@@ -1,8 +1,8 @@
 package gambrel.ownerpages;
 
+import gambrel.measure.Share;
 import gambrel.month.MonthBodies;
 import gambrel.balance.BatchBalance;
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.statement.SummaryView.BatchRow;
 import gambrel.wording.Decimals;
@@ -33,7 +33,7 @@ final class BatchPart {
         weight(batch.added(), decimals),
         weight(batch.out(), decimals),
         batch.loss().map(loss -> wording.formats().bareWeight(loss, decimals)).orElse(""),
-        Percents.bare(batch.lossShare().map(share -> share.multiply(Exact.HUNDRED)), wording),
+        Percents.bare(batch.lossShare().map(Share::percent), wording),
         state(batch));
   }
 

@@ -2,6 +2,7 @@ package gambrel.wording;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
+import gambrel.charge.CustomerMoney;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Facts.Offal;
 import gambrel.cuts.Item;
@@ -43,6 +44,10 @@ record Subject(
 
   BodyBalance balance() {
     return account.balance();
+  }
+
+  CustomerMoney money() {
+    return night.money(account, customer);
   }
 
   Body body() {
