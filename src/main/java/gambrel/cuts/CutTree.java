@@ -135,8 +135,8 @@ public final class CutTree {
   }
 
   /**
-   * The facts of an item: each is its own, else that of the nearest item above that has one. All are
-   * empty for an unknown item.
+   * The facts of an item: each is its own, else that of the nearest item above that has one. All
+   * are empty for an unknown item.
    */
   public Facts facts(String id) {
     return facts.getOrDefault(id, Facts.INHERITED);

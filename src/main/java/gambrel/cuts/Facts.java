@@ -3,8 +3,8 @@ package gambrel.cuts;
 import java.util.Optional;
 
 /**
- * What the trade knows of an item beside its weight: columns of the cut tables. An empty fact is that
- * of the item which this one comes from; {@link CutTree} looks it up.
+ * What the trade knows of an item beside its weight: columns of the cut tables. An empty fact is
+ * that of the item which this one comes from; {@link CutTree#facts} fills it in.
  *
  * @param food the id of its kind of food, which says how it keeps and is cooked
  * @param bone whether it has bone in it when it is packed under its own name

@@ -8,7 +8,7 @@ import java.util.Set;
  * A kind of food, and what is published of how it keeps and to what its middle is cooked.
  *
  * @param id its name in the cut tables and in the words files, such as {@code roasts}
- * @param kind the kind of items that are such food where the cut table names no food; empty for none
+ * @param kind the kind of items that are such food where their row names none; empty for no kind
  * @param species the species whose meat the source covers
  * @param fridgeDays days in the fridge; empty if the source gives none
  * @param freezerMonths months in the freezer; empty if the source gives none

@@ -18,10 +18,10 @@ public record Foods(Food.Temperature fridge, Food.Temperature freezer, List<Food
   }
 
   /**
-   * The kind of food that an item of a tree is: the one that its row names, else the one of its kind,
-   * else, for meat, the one of the nearest item above that names one. Empty for an unknown item, for
-   * bone, fat and waste, for meat of which no row says it, and where the source leaves out the
-   * species.
+   * The kind of food that an item of a tree is: the one that its row names, else the one of its
+   * kind, else the one of the nearest item above that names one. Empty for an unknown item, for
+   * bone, fat and waste, for meat of which no row says it, and for a species that the source leaves
+   * out.
    */
   public Optional<Food> of(CutTree tree, String item) {
     return tree.find(item)

@@ -64,10 +64,10 @@ public enum AccuracyClass {
   }
 
   /**
-   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions, for a load given
-   * in divisions. Class III is as secondary copies print it. Of classes I and II no copy was at hand:
-   * the limits of OIML R 76 stand in. For class IIII {@link #hasHandbook44Source} says how far a
-   * source was at hand.
+   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions, for a load
+   * given in divisions. Class III is as secondary copies print it. Of the other classes no copy is
+   * at hand: classes I and II take the limits of OIML R 76, and so does class IIII up to 400
+   * divisions; see {@link #hasHandbook44Source}.
    */
   public int handbook44Divisions(BigFraction loadInDivisions) {
     return switch (this) {
@@ -78,8 +78,8 @@ public enum AccuracyClass {
   }
 
   /**
-   * Whether the limit of {@link #handbook44Divisions} has a published source at hand. For class IIII
-   * and loads up to 400 divisions it is that of OIML R 76; the 5 divisions beyond have none.
+   * Whether the limit of {@link #handbook44Divisions} has a published source at hand. Only the 5
+   * divisions of class IIII for loads above 400 divisions have none.
    */
   public boolean hasHandbook44Source(BigFraction loadInDivisions) {
     return this != IIII

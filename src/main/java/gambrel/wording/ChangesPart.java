@@ -52,7 +52,9 @@ final class ChangesPart {
     if (changes.isEmpty() || changes.get().isEmpty()) {
       remark = ' ' + wording.say(changes.isEmpty() ? "changes.unknown" : "changes.none");
     }
-    var heads = List.of(wording.say("changes.item"), wording.say("changes.was"), wording.say("changes.now"));
+    var heads =
+        List.of(
+            wording.say("changes.item"), wording.say("changes.was"), wording.say("changes.now"));
     return new TextTable(sentence + remark, heads, rows, "");
   }
 

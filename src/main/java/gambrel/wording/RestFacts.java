@@ -53,17 +53,16 @@ final class RestFacts {
       addWaste();
     }
     if (wasSlaughtered()) {
-      addDressed("rest.hide", Offal.HIDE);
-      addDressed("rest.skin", Offal.SKIN);
-      addDressed("rest.head", Offal.HEAD);
+      addDressed("rest.hide", Offal.HIDE, isBought(Offal.HIDE));
+      addDressed("rest.skin", Offal.SKIN, isBought(Offal.SKIN));
+      addDressed("rest.head", Offal.HEAD, false);
     }
     return facts;
   }
 
   /** What dressing takes off bodies of the species; their cut table says whether it does. */
-  private void addDressed(String label, Offal line) {
+  private void addDressed(String label, Offal line, boolean bought) {
     if (subject.has(line)) {
-      boolean bought = isBought(line);
       add(label, bought ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
     }
   }
@@ -139,7 +138,7 @@ final class RestFacts {
         : wording.say("rest.packed.left", subject.total(packed), subject.total(left));
   }
 
-  /** Whether the customer has a credit for an item of that line, or one named after such an item. */
+  /** Whether the customer has a credit for an item of that line, or named after such an item. */
   private boolean isBought(Offal line) {
     return subject.account().bill().linesOf(subject.customer()).stream()
         .map(charged -> charged.charge())

@@ -13,7 +13,7 @@ final class SharesPart {
 
   private SharesPart() {}
 
-  /** Empty for whoever has no share, or all of it. */
+  /** Empty for a customer who has no share, or all of it. */
   static Optional<TextTable> of(Subject subject) {
     if (!subject.isSharer() || subject.outputs().isEmpty() || subject.is(Outcome.CONDEMNED)) {
       return Optional.empty();
@@ -31,8 +31,9 @@ final class SharesPart {
       rows.add(row(subject, "shares.offal", outputs.offal(), own.offal()));
     }
     String key = subject.is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
-    var heads = List.of("", wording.say("shares.in_all"), wording.say("shares.yours", subject.share()));
-    return Optional.of(new TextTable(wording.say(key, subject.share()), heads, rows, ""));
+    String share = subject.share();
+    var heads = List.of("", wording.say("shares.in_all"), wording.say("shares.yours", share));
+    return Optional.of(new TextTable(wording.say(key, share), heads, rows, ""));
   }
 
   private static List<String> row(Subject subject, String label, Weight whole, Weight yours) {

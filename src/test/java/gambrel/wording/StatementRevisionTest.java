@@ -72,7 +72,9 @@ class StatementRevisionTest {
             "Beef mince: still to come > 0.90 kg",
             "Lost in the chiller, % of hot: 2.512% > 2%",
             "Trimmed off on the rail: 1.5 kg > –"),
-        view.rows().stream().map(r -> plain(r.get(0) + ": " + r.get(1) + " > " + r.get(2))).toList());
+        view.rows().stream()
+            .map(r -> plain(r.get(0) + ": " + r.get(1) + " > " + r.get(2)))
+            .toList());
   }
 
   @Test
