@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.cuts.CutTree;
 import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.month.MonthRecords;
@@ -12,8 +13,6 @@ import java.util.List;
 
 /** How fast pieces were boned, where the block's weighings tell. */
 final class PacePart {
-  private static final String HINDQUARTER = "hindquarter";
-
   private final MonthRecords records;
   private final Wording wording;
   private final Rates rates;
@@ -72,6 +71,6 @@ final class PacePart {
   }
 
   private static boolean isHindquarter(PaceLine line) {
-    return line.species() == Species.BEEF && line.item().id().equals(HINDQUARTER);
+    return line.species() == Species.BEEF && line.item().id().equals(CutTree.HINDQUARTER);
   }
 }

@@ -2,6 +2,7 @@ package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
+import gambrel.cuts.CutTree;
 import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
 import gambrel.measure.Worth;
@@ -20,7 +21,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * without a value are worth nothing.
  */
 final class Products {
-  private static final String MINCE = "mince";
   private static final Drawn<BodyBalance, List<Product>> ALL = new Drawn<>(Products::read);
 
   private final BodyBalance body;
@@ -85,7 +85,7 @@ final class Products {
     }
     return switch (tree.find(item).map(found -> found.kind()).orElse(Kind.WASTE)) {
       case BONE, FAT, WASTE -> Optional.of(BigFraction.ZERO);
-      case TRIM -> values.of(tree, MINCE);
+      case TRIM -> values.of(tree, CutTree.MINCE);
       default -> Optional.empty();
     };
   }

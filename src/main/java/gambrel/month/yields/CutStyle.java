@@ -28,7 +28,7 @@ public final class CutStyle {
   private static String onTheBone(BodyBalance body) {
     var packed = new TreeMap<String, Weight>();
     for (var weighing : body.weighings().all()) {
-      if (leaves(weighing) && OnTheBone.is(weighing.item())) {
+      if (leaves(weighing) && body.weighings().tree().facts(weighing.item()).isOnBone()) {
         packed.merge(weighing.item(), weighing.net(), Weight::plus);
       }
     }

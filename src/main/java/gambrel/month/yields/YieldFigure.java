@@ -12,7 +12,6 @@ import gambrel.weighing.Weighing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /** What a body's yields are told by, each as a part of a whole. */
@@ -25,9 +24,6 @@ public enum YieldFigure {
   FAT(BodyFigures.FAT),
   /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
   TRIM(new Ratio.Figure(body -> Share.of(trim(body), body.boning())));
-
-  /** What trim is packed as where it does not go through a tub. */
-  private static final Set<String> GROUND = Set.of("mince", "burgers", "sausages", "sausage-meat");
 
   private final Ratio.Figure figure;
 
@@ -60,7 +56,8 @@ public enum YieldFigure {
     boolean tub = weighing.step() == Step.TUB && weighing.inBatch();
     return tub && body.weighings().kind(weighing) == Kind.TRIM
         || isPackOf(body, weighing, Kind.TRIM)
-        || (tub || isPack(weighing)) && GROUND.contains(weighing.item());
+        || (tub || isPack(weighing))
+            && body.weighings().tree().facts(weighing.item()).isMinced();
   }
 
   private static boolean isPackOf(BodyBalance body, Weighing weighing, Kind kind) {
