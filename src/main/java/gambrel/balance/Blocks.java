@@ -62,7 +62,7 @@ final class Blocks {
                   Weighing.total(weighings),
                   allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
                   uncertainty.resolutionSquared(all),
-                  body.own(weighings)));
+                  weighings));
         });
     return balances;
   }

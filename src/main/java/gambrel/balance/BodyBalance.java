@@ -16,7 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class BodyBalance implements Drawn.Subject {
   private static final long MILLIS_AN_HOUR = 3_600_000;
   private static final Drawn<BodyBalance, List<Weighing>> TOPMOST =
-      new Drawn<>(body -> body.weighings.own(new Blocks(body.weighings).topmost()));
+      new Drawn<>(body -> new Blocks(body.weighings).topmost());
   private static final Drawn<BodyBalance, Optional<BigFraction>> HOURS_CHILLED =
       new Drawn<>(BodyBalance::chilled);
 
@@ -50,7 +50,7 @@ public final class BodyBalance implements Drawn.Subject {
     this.rail = rail;
     this.trim = trim;
     this.boning = boning;
-    this.boningWeighings = weighings.own(boningWeighings);
+    this.boningWeighings = List.copyOf(boningWeighings);
     this.fromBlock = fromBlock;
     this.outputs = outputs;
     this.pieces = List.copyOf(pieces);

@@ -6,7 +6,6 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +25,7 @@ public final class BodyWeighings {
    * Keeps those of {@code weighings} that are the body's own.
    *
    * @param tree the cut tree of its species
-   * @param weighings all that name the body, earliest first; not copied, since it may be packed
+   * @param weighings all that name the body, earliest first
    */
   public BodyWeighings(Body body, CutTree tree, List<Weighing> weighings) {
     this.body = body;
@@ -39,10 +38,6 @@ public final class BodyWeighings {
       List<Weighing> all, List<Weighing> cuts, Map<Step, List<Weighing>> bySteps) {}
 
   private Sorted sorted() {
-    return Weighings.drawn(named, this::sort).orElseGet(this::kept);
-  }
-
-  private Sorted kept() {
     var known = sorted;
     if (known == null) {
       known = sort();
@@ -52,22 +47,12 @@ public final class BodyWeighings {
   }
 
   private Sorted sort() {
-    var all = Weighings.choose(named, w -> w.ofBody() && w.step().movesMass());
-    var cuts = Weighings.choose(all, w -> w.step().isCutting() && !isOffal(w));
+    var all = named.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
+    var cuts = all.stream().filter(w -> w.step().isCutting() && !isOffal(w)).toList();
     var bySteps = new EnumMap<Step, List<Weighing>>(Step.class);
     all.forEach(w -> bySteps.put(w.step(), List.of()));
-    bySteps.replaceAll((step, list) -> Weighings.choose(all, w -> w.step() == step));
+    bySteps.replaceAll((step, list) -> all.stream().filter(w -> w.step() == step).toList());
     return new Sorted(all, cuts, bySteps);
-  }
-
-  /** The same weighings, packed where the body's are. */
-  List<Weighing> own(List<Weighing> some) {
-    return Weighings.some(named, some);
-  }
-
-  /** Whether they are packed, so that what is drawn from them is better drawn anew than kept. */
-  public boolean arePacked() {
-    return Weighings.isPacked(named);
   }
 
   /** The body. */

@@ -3,7 +3,6 @@ package gambrel.balance;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -21,8 +20,8 @@ import java.util.stream.Collectors;
 public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
   /** Copies the lists. */
   public RailTrim {
-    beforeCold = Weighings.copyOf(beforeCold);
-    afterCold = Weighings.copyOf(afterCold);
+    beforeCold = List.copyOf(beforeCold);
+    afterCold = List.copyOf(afterCold);
   }
 
   /** Finds it: after the first hot time, on an earlier day than the weighing that ends the step. */
@@ -45,7 +44,7 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
         after.add(weighing);
       }
     }
-    return new RailTrim(weighings.own(before), weighings.own(after));
+    return new RailTrim(before, after);
   }
 
   private static Optional<LocalDate> endOfAgeing(Rail rail) {
