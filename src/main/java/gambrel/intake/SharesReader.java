@@ -38,7 +38,7 @@ final class SharesReader {
   private void read(Row row) {
     var named = bodies.find(row.text("body"));
     if (named.isEmpty()) {
-      row.check();
+      row.checked();
       row.needText("body");
     }
     String body = row.known("body", bodies).orElseThrow();
@@ -55,7 +55,7 @@ final class SharesReader {
   }
 
   private static BigFraction share(Row row) {
-    row.check();
+    row.checked();
     row.needText("customer");
     return row.need("share", Formats::share);
   }
