@@ -6,7 +6,6 @@ import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Region;
 import gambrel.cuts.Species;
-import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
@@ -43,15 +42,16 @@ public final class BuiltInCuts {
   }
 
   private static List<Item> read(Species species, Region region) {
-    var path = "/gambrel/cuts/" + species.id() + ".csv";
-    try (var in = BuiltInCuts.class.getResourceAsStream(path)) {
-      if (in == null) {
-        throw new FileNotFoundException(path);
-      }
-      var reader = new InputStreamReader(in, StandardCharsets.UTF_8);
-      try (var parser = CSVParser.parse(reader, FORMAT)) {
-        return parser.stream().map(row -> item(row, region)).toList();
-      }
+    return rows("/gambrel/cuts/" + species.id() + ".csv").stream()
+        .map(row -> item(row, region))
+        .toList();
+  }
+
+  /** The rows of a built-in table. */
+  static List<CSVRecord> rows(String path) {
+    try (var in = BuiltInCuts.class.getResourceAsStream(path);
+        var parser = CSVParser.parse(new InputStreamReader(in, StandardCharsets.UTF_8), FORMAT)) {
+      return parser.getRecords();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -18,6 +18,8 @@ record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
   /** Totals and page heads are short; what is longer is never ignored. */
   private static final int LONGEST_IGNORED = 1000;
 
+  private static final int MOST_STEPS = 5_000_000;
+
   /** Reads a file. */
   static CountedLines read(InputStream in, TextForm form) throws IOException {
     var all = TextLine.readMarked(in, form.charset());
@@ -37,11 +39,54 @@ record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
             || !expression.matcher(new PatientText(line.text())).find()) {
           counted.add(line);
         }
-      } catch (PatientText.OutOfPatience e) {
+      } catch (OutOfPatience e) {
         counted.addAll(lines.subList(i, lines.size()));
         return new CountedLines(counted, OptionalInt.of(line.number()));
       }
     }
     return new CountedLines(counted, OptionalInt.empty());
+  }
+
+  /** The expression has looked at too many characters. */
+  private static final class OutOfPatience extends RuntimeException {
+    private OutOfPatience() {
+      super(null, null, false, false);
+    }
+  }
+
+  /**
+   * A text that a regular expression may look at only so often: some expressions need more steps
+   * than there is time. Steps are counted rather than seconds, so that every machine decides alike.
+   */
+  private static final class PatientText implements CharSequence {
+    private final String text;
+    private int steps;
+
+    private PatientText(String text) {
+      this.text = text;
+    }
+
+    @Override
+    public char charAt(int index) {
+      if (++steps > MOST_STEPS) {
+        throw new OutOfPatience();
+      }
+      return text.charAt(index);
+    }
+
+    @Override
+    public int length() {
+      return text.length();
+    }
+
+    @Override
+    public CharSequence subSequence(int start, int end) {
+      return text.subSequence(start, end);
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
   }
 }

@@ -107,7 +107,7 @@ final class ExportFileReader {
     if (layout.text().header() && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> "its first line cannot be read: " + why);
     }
-    var twice = header.hasTwins() ? header.twice(layout.columns().texts()) : List.<String>of();
+    var twice = header.twice(layout.columns().texts());
     if (!twice.isEmpty()) {
       return Optional.of("the column " + String.join(", ", twice) + " stands there twice");
     }

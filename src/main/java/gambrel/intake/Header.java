@@ -1,9 +1,7 @@
 package gambrel.intake;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -76,19 +74,10 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return positions;
   }
 
-  /** Whether any column stands there twice, known or not; blank ones do in many files. */
-  boolean hasTwins() {
-    return new HashSet<>(names).size() < names.size();
-  }
-
   /** The columns of {@code known} that stand there twice. */
   List<String> twice(Collection<String> known) {
-    var twice = new ArrayList<String>();
-    for (var name : known) {
-      if (names.indexOf(name) != names.lastIndexOf(name)) {
-        twice.add(name);
-      }
-    }
-    return twice;
+    return known.stream()
+        .filter(name -> names.indexOf(name) != names.lastIndexOf(name))
+        .toList();
   }
 }

@@ -16,6 +16,20 @@ final class Row {
   private static final String READ_AS_BLANK =
       "Correct the cell that is named; it was read as blank.";
 
+  /** A row that is left out; never leaves this package. */
+  static final class RowRefused extends RuntimeException {
+    private final transient Notice notice;
+
+    private RowRefused(Notice notice) {
+      super(notice.message(), null, false, false);
+      this.notice = notice;
+    }
+
+    Notice notice() {
+      return notice;
+    }
+  }
+
   private final Place place;
   private final CsvRow row;
   private final Map<String, Integer> positions;

@@ -48,7 +48,7 @@ final class SharesReader {
     String customer = given.isEmpty() ? Customer.SHOP : given;
     try {
       ofBody.merge(customer, share(row), SharesReader::plus);
-    } catch (RowRefused e) {
+    } catch (Row.RowRefused e) {
       ofBody.put(customer, BigFraction.ZERO);
       throw e;
     }

@@ -154,7 +154,7 @@ final class ShopFolder {
         var checked = csv.brokenBy(csv.broken().or(() -> fault(csv, header.width())));
         try {
           reader.accept(new Row(place, checked, positions, cells, notices::add));
-        } catch (RowRefused e) {
+        } catch (Row.RowRefused e) {
           notices.add(e.notice());
         }
       }
