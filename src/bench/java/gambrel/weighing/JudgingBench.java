@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** One row judged: its time, what it is like, its weights, whether it becomes a weighing. */
+/** One row judged: its time, its key, its weights, whether it becomes a weighing. */
 @State(Scope.Benchmark)
 @OperationsPerInvocation(Plant.ROWS)
 public class JudgingBench {
@@ -22,9 +22,8 @@ public class JudgingBench {
   private Shop shop;
   private Directory directory;
   private RowReader reader;
-  private Rows rows;
   private FileJudge judge;
-  private List<ExportRow> exported;
+  private List<ExportFile> exported;
   private List<ReadRow> read;
 
   /** Makes the rows: those of all scales, as one file. */
@@ -34,27 +33,33 @@ public class JudgingBench {
     shop = plant.inputs().shop();
     directory = new Directory(shop);
     reader = new RowReader(shop);
-    rows = new Rows(shop, Plant.AS_OF, reader);
     exported =
-        plant.inputs().exports().stream()
-            .flatMap(file -> file.rows().stream())
-            .limit(Plant.ROWS)
-            .toList();
-    read = rows.of(exported);
+        List.of(
+            new ExportFile(
+                FILE,
+                plant.inputs().exports().stream()
+                    .flatMap(file -> file.rows().stream())
+                    .limit(Plant.ROWS)
+                    .toList()));
+    read = rows().files().get(0).rows();
     var comparison = Comparison.of(List.of(), Plant.AS_OF);
-    judge = new FileJudge(shop, Plant.AS_OF, directory, reader, comparison, Map.of(), Set.of());
+    judge = new FileJudge(shop, Plant.AS_OF, directory, reader, comparison, Map.of());
   }
 
   /** Corrections laid over, time and status read. */
   @Benchmark
   public Object time() {
-    return rows.of(exported);
+    return rows();
   }
 
-  /** The number by which like rows are found. */
+  private Rows rows() {
+    return new Rows(exported, shop, Plant.AS_OF, reader);
+  }
+
+  /** The rows that have to be compared with others. */
   @Benchmark
-  public Object likeness() {
-    return new Suspects(reader).look(FILE, read);
+  public Object candidates() {
+    return RepeatCandidates.of(read, reader);
   }
 
   /** The weights alone. */

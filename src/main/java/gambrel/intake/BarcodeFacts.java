@@ -21,7 +21,7 @@ record BarcodeFacts(
     String body,
     String code,
     String pieces,
-    Optional<Amount> net,
+    Optional<WeightText.Amount> net,
     Optional<LocalDate> date,
     String fault) {
   /** No barcode. */
@@ -51,12 +51,12 @@ record BarcodeFacts(
   }
 
   private static BarcodeFacts of(InStorePlan.Reading own) {
-    var net = new Amount(own.weight(), Optional.empty());
+    var net = new WeightText.Amount(own.weight(), Optional.empty());
     return new BarcodeFacts("", own.item(), "", Optional.of(net), Optional.empty(), "");
   }
 
   private static BarcodeFacts of(ElementString label, int thisYear) {
-    var net = label.net().map(weight -> new Amount(weight.value(), Optional.of(weight.unit())));
+    var net = label.net().map(weight -> new WeightText.Amount(weight.value(), Optional.of(weight.unit())));
     return new BarcodeFacts(
         label.lot().orElse(""),
         label.cut().orElse(""),

@@ -7,33 +7,15 @@ import gambrel.shop.Outcome;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
 /** Reads {@code bodies.csv}. */
 final class BodiesReader {
   private static final Columns COLUMNS =
       Columns.of("bodies.csv", "body", "species")
-          .and(
-              "class",
-              "killed",
-              "live_weight",
-              "live_guessed",
-              "age_months",
-              "fat_mm",
-              "customer",
-              "head",
-              "tags",
-              "mark",
-              "outcome",
-              "supplier",
-              "cost",
-              "note");
+          .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
+          .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note");
 
-  private final IdIndex customers;
-
-  private BodiesReader(IdIndex customers) {
-    this.customers = customers;
-  }
+  private BodiesReader() {}
 
   /**
    * The bodies by id, without what {@code shares.csv} says. A body of unknown species is left out;
@@ -42,19 +24,15 @@ final class BodiesReader {
    * @param customers every owner that may be named, the shop included
    */
   static SortedMap<String, Body> read(ShopFolder folder, IdIndex customers) {
-    var reader = new BodiesReader(customers);
-    var bodies = new TreeMap<String, Body>();
-    folder.eachVital(
+    return folder.byIdVital(
         COLUMNS,
-        row -> {
-          String id = row.newId("body", bodies.keySet());
+        (id, row) -> {
           row.about(id);
-          bodies.put(id, reader.body(id, row));
+          return body(id, row, customers);
         });
-    return bodies;
   }
 
-  private Body body(String id, Row row) {
+  private static Body body(String id, Row row, IdIndex customers) {
     return new Body(
         id,
         row.need("species", Formats.word(Species.class)),

@@ -17,9 +17,10 @@ record Columns(String file, List<String> required, List<String> optional) {
     return new Columns(file, List.of(required), List.of());
   }
 
-  /** The same with optional columns. */
+  /** The same with more optional columns. */
   Columns and(String... optional) {
-    return new Columns(file, required, List.of(optional));
+    return new Columns(
+        file, required, Stream.concat(this.optional.stream(), Stream.of(optional)).toList());
   }
 
   /** All columns. */

@@ -5,23 +5,21 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
 /**
- * Takes lines apart into records (RFC 4180). Every line that is not blank becomes part of exactly
- * one record: where a quote is never closed only the line on which it opens is broken, and reading
- * goes on with the next.
+ * Takes lines apart into records (RFC 4180). Commons CSV takes the cells apart; which lines a record
+ * has is found out here, since Commons CSV stops at the first record that is not well quoted, and
+ * reads on to the end of the file where a quote is never closed. Here only the line on which such a
+ * quote opens is broken, and reading goes on with the next. Every line that is not blank becomes
+ * part of exactly one record, which knows its physical line and its raw text.
  */
 final class CsvRows {
   /** The most cells that a record may have. */
   static final int MOST_CELLS = 10_000;
 
   private static final int MOST_LINES = 200;
-
-  /** Records are taken apart so many characters at a time, for the sake of memory. */
-  private static final int PORTION = 1 << 18;
 
   private static final char REPLACED = '\uFFFD';
 
@@ -54,14 +52,7 @@ final class CsvRows {
 
   /** All records from line index {@code from} on. */
   List<CsvRow> all(int from) {
-    return all(from, row -> row);
-  }
-
-  /** What {@code use} makes of each record; the cells of few are in memory at a time. */
-  <T> List<T> all(int from, Function<CsvRow, T> use) {
-    var used = new ArrayList<T>();
     var spans = new ArrayList<Span>();
-    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
@@ -69,16 +60,9 @@ final class CsvRows {
         var span = span(at);
         spans.add(span);
         at = span.end();
-        length += span.text().length();
-      }
-      if (length > PORTION) {
-        takeApart(spans).forEach(row -> used.add(use.apply(row)));
-        spans.clear();
-        length = 0;
       }
     }
-    takeApart(spans).forEach(row -> used.add(use.apply(row)));
-    return used;
+    return takeApart(spans);
   }
 
   /** The first record from line index {@code from} on, which must not be blank. */

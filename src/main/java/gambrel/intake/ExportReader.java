@@ -9,14 +9,12 @@ import gambrel.weighing.ExportFile;
 import gambrel.weighing.Headway;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
@@ -32,50 +30,29 @@ public final class ExportReader {
 
   private final Layouts layouts;
   private final SteadyFile.Opener opener;
-  private final int most;
-  private final AtomicInteger kept = new AtomicInteger();
 
-  private ExportReader(Path folder, Shop shop, SteadyFile.Opener opener, int most) {
+  private ExportReader(Path folder, Shop shop, SteadyFile.Opener opener) {
     this.opener = opener;
-    this.most = most;
     layouts = new Layouts(folder, shop, notices);
   }
 
   /**
    * Reads every {@code .csv} file under {@code exports}. A file that cannot be read, or that is being
-   * written just now, is a notice and the rest goes on; of one whose columns are not known every row is broken by {@link
-   * #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
+   * written just now, is a notice and the rest goes on; of one whose columns are not known every row
+   * is broken by {@link #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
     return readTelling(folder, shop, Headway.NONE);
   }
 
-  /**
-   * The same for somebody who waits.
-   *
-   * @param headway is told of the bytes of the files as they are read
-   */
+  /** As above, and reports the bytes of the files to {@code headway} as they are read. */
   public static Exports readTelling(Path folder, Shop shop, Headway headway) {
-    return read(folder, shop, Files::newInputStream, KEPT, headway);
+    return read(folder, shop, Files::newInputStream, headway);
   }
 
-  /** The same with files that are opened in another way. */
-  static Exports read(Path folder, Shop shop, SteadyFile.Opener opener) {
-    return read(folder, shop, opener, KEPT, Headway.NONE);
-  }
-
-  /**
-   * The same with another number of rows that are kept.
-   *
-   * @param most once so many rows are kept, further files keep their bytes and are read again
-   */
-  public static Exports read(Path folder, Shop shop, int most) {
-    return read(folder, shop, Files::newInputStream, most, Headway.NONE);
-  }
-
-  private static Exports read(
-      Path folder, Shop shop, SteadyFile.Opener opener, int most, Headway headway) {
-    var reader = new ExportReader(folder, shop, opener, most);
+  /** As above, with files that are opened in another way. */
+  static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, Headway headway) {
+    var reader = new ExportReader(folder, shop, opener);
     var files = reader.files(folder.resolve(FOLDER), headway);
     return new Exports(files, reader.notices);
   }
@@ -114,20 +91,7 @@ public final class ExportReader {
   }
 
   /** A file to read. */
-  private record Reading(String path, ExportTree.Entry entry, Layouts.Choice layout) {
-    private ExportFile rows(InputStream in, List<Notice> notices) throws IOException {
-      return new ExportFileReader(path, layout, notices).read(in);
-    }
-
-    /** What was wrong with the file as a whole was said when it was read first. */
-    private ExportFile again(Snapshot snapshot) {
-      try (var in = snapshot.open()) {
-        return rows(in, new ArrayList<>());
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
-    }
-  }
+  private record Reading(String path, ExportTree.Entry entry, Layouts.Choice layout) {}
 
   private ReadFile read(Reading reading) {
     var entry = reading.entry();
@@ -154,17 +118,9 @@ public final class ExportReader {
     return Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place(path, 0), why);
   }
 
-  private ReadFile read(Reading reading, InputStream in) throws IOException {
+  private static ReadFile read(Reading reading, InputStream in) throws IOException {
     var notices = new ArrayList<Notice>();
-    if (kept.get() < most) {
-      var file = reading.rows(in, notices);
-      kept.addAndGet(file.count());
-      return new ReadFile(Optional.of(file), notices);
-    }
-    var taken = Snapshot.take(in, bytes -> reading.rows(bytes, notices).count());
-    var snapshot = taken.snapshot();
-    var file =
-        new ExportFile(reading.path(), taken.content(), () -> reading.again(snapshot).rows());
+    var file = new ExportFileReader(reading.path(), reading.layout(), notices).read(in);
     return new ReadFile(Optional.of(file), notices);
   }
 

@@ -29,9 +29,6 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
-  /** Where fields stand in an export that needs no translation; empty for any other. */
-  private final Map<Field, Integer> untranslated = new EnumMap<>(Field.class);
-
   private final Map<String, String> texts = new HashMap<>();
 
   /**
@@ -47,9 +44,6 @@ final class ExportRows {
     this.width = width;
     this.positions = positions;
     this.fewest = layout.fewest(positions);
-    if (layout.translation() == RowTranslation.PLAIN) {
-      positions.forEach((column, at) -> untranslated.put(Field.of(column).orElseThrow(), at));
-    }
   }
 
   /** A row of a file whose columns are known. */
@@ -64,10 +58,6 @@ final class ExportRows {
   /** A row that cannot be used for a reason of its own or the file's. */
   ExportRow row(CsvRow csv, Optional<String> broken) {
     var place = new Place(path, csv.line());
-    if (!untranslated.isEmpty()) {
-      var fields = untranslated(csv, broken.isPresent());
-      return new ExportRow(place, fields, layout.unit(), broken, csv.raw());
-    }
     var read = layout.translation().translate(cells(csv));
     var fault = broken.or(read::broken);
     var fields = fields(read.fields(), fault.isPresent());
@@ -86,9 +76,6 @@ final class ExportRows {
   }
 
   private Optional<String> overlong(CsvRow csv) {
-    if (!hasOverlong(csv.cells())) {
-      return Optional.empty();
-    }
     return positions.entrySet().stream()
         .filter(column -> csv.cell(column.getValue()).length() > LONGEST)
         .map(column -> "its " + column.getKey() + " is longer than " + LONGEST + " characters")
@@ -96,52 +83,27 @@ final class ExportRows {
         .findFirst();
   }
 
-  private static boolean hasOverlong(List<String> cells) {
-    for (String cell : cells) {
-      if (cell.length() > LONGEST) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private Map<String, String> cells(CsvRow csv) {
     var cells = new HashMap<String, String>();
     positions.forEach(
         (column, position) -> {
           String text = csv.cell(position);
-          if (isUsable(text)) {
+          if (!text.isEmpty() && text.length() <= LONGEST) {
             cells.put(column, text);
           }
         });
     return cells;
   }
 
-  private Map<Field, String> untranslated(CsvRow csv, boolean broken) {
-    var fields = new EnumMap<Field, String>(Field.class);
-    for (var column : untranslated.entrySet()) {
-      String text = csv.cell(column.getValue());
-      if (isUsable(text)) {
-        put(fields, column.getKey(), text, broken);
-      }
-    }
-    return fields;
-  }
-
-  private static boolean isUsable(String text) {
-    return !text.isEmpty() && text.length() <= LONGEST;
-  }
-
   private Map<Field, String> fields(Map<Field, String> read, boolean broken) {
     var fields = new EnumMap<Field, String>(Field.class);
-    read.forEach((field, text) -> put(fields, field, text, broken));
+    read.forEach(
+        (field, text) -> {
+          if (!broken || IDENTITY.contains(field)) {
+            fields.put(field, OWN.contains(field) ? text : shared(text));
+          }
+        });
     return fields;
-  }
-
-  private void put(Map<Field, String> fields, Field field, String text, boolean broken) {
-    if (!broken || IDENTITY.contains(field)) {
-      fields.put(field, OWN.contains(field) ? text : shared(text));
-    }
   }
 
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */

@@ -11,6 +11,7 @@ import java.util.Currency;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -21,6 +22,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param decimalComma whether the file may write a comma for the decimal point
  */
 record Formats(Dates dates, Currency currency, boolean decimalComma) {
+  private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)");
+  private static final int MOST_DIGITS = 12;
+  private static final int LONGEST = 100;
 
   /** The same for a file with this delimiter: beside a semicolon the comma is a decimal mark. */
   Formats forDelimiter(char delimiter) {
@@ -51,7 +55,31 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
 
   /** Any number. */
   BigDecimal number(String text) {
-    return Numbers.read(text, decimalComma);
+    return number(text, decimalComma);
+  }
+
+  /**
+   * The number that a text denotes, without thousands marks and exponents.
+   *
+   * @param decimalComma whether a comma may stand for the decimal point
+   * @throws BadCell if it is none, or has more than 12 digits before or after the point
+   */
+  static BigDecimal number(String text, boolean decimalComma) {
+    String plain = decimalComma ? text.replace(',', '.') : text;
+    if (SpreadsheetDamage.isExponent(text)) {
+      throw new BadCell("is written with an exponent; write the number out");
+    }
+    if (!PLAIN.matcher(plain).matches()) {
+      throw new BadCell("is not a plain number such as 12.345, without thousands marks or unit");
+    }
+    // What is very long takes long to read.
+    var number = plain.length() > LONGEST ? null : new BigDecimal(plain);
+    if (number == null
+        || number.precision() - number.scale() > MOST_DIGITS
+        || number.scale() > MOST_DIGITS) {
+      throw new BadCell("has too many digits");
+    }
+    return number;
   }
 
   /** Zero or more. */

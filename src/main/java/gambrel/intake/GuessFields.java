@@ -11,6 +11,7 @@ import java.util.Map;
 
 /** Finds which column of a table is which, the surest first. */
 final class GuessFields {
+  private static final int BY_SUM = 100;
   private static final int BY_KNOWN = 80;
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
@@ -40,7 +41,11 @@ final class GuessFields {
 
   /** The best choice for each field for which there is one; no column serves two. */
   Map<String, Choice> best() {
-    new GuessSums(table, numbers).find(choices::add);
+    for (var sum : numbers.sums(table)) {
+      choices.add(new Choice("gross", sum.gross(), BY_SUM, "gross less tare is net"));
+      choices.add(new Choice("tare", sum.tare(), BY_SUM, "gross less tare is net"));
+      choices.add(new Choice("net", sum.net(), BY_SUM, "gross less tare is net"));
+    }
     for (var column : table.columns()) {
       GuessWords.columns().forEach(field -> add(field, column));
     }

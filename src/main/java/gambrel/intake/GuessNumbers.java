@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -94,5 +95,43 @@ final class GuessNumbers {
     } catch (BadCell e) {
       return Optional.empty();
     }
+  }
+
+  /** Columns of which gross less tare is net in every row. */
+  record Sum(GuessTable.Column gross, GuessTable.Column tare, GuessTable.Column net) {}
+
+  /** Every such three columns of a table. */
+  List<Sum> sums(GuessTable table) {
+    var columns = new LinkedHashMap<GuessTable.Column, List<BigDecimal>>();
+    for (var column : table.columns()) {
+      numbers(column).ifPresent(values -> columns.put(column, values));
+    }
+    var sums = new ArrayList<Sum>();
+    for (var gross : columns.keySet()) {
+      for (var tare : columns.keySet()) {
+        for (var net : columns.keySet()) {
+          if (isDifference(columns.get(gross), columns.get(tare), columns.get(net))) {
+            sums.add(new Sum(gross, tare, net));
+          }
+        }
+      }
+    }
+    return sums;
+  }
+
+  private static boolean isDifference(
+      List<BigDecimal> gross, List<BigDecimal> tare, List<BigDecimal> net) {
+    if (gross.size() < 2 || gross.size() != tare.size() || gross.size() != net.size()) {
+      return false;
+    }
+    boolean tared = false;
+    for (int i = 0; i < gross.size(); i++) {
+      if (gross.get(i).subtract(tare.get(i)).compareTo(net.get(i)) != 0) {
+        return false;
+      }
+      // Of the two that add up to gross, the tare is the lighter.
+      tared |= tare.get(i).signum() != 0 && tare.get(i).compareTo(net.get(i)) < 0;
+    }
+    return tared;
   }
 }

@@ -1,14 +1,11 @@
 package gambrel.intake;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BinaryOperator;
 import java.util.function.ToLongFunction;
 
 /**
@@ -22,31 +19,17 @@ import java.util.function.ToLongFunction;
 record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
   /**
-   * Finds the header: the first line that is not blank, taken apart by the delimiter that lets most
-   * of the {@code known} column names appear. Empty for a file of blank lines.
-   */
-  static Optional<Header> find(
-      List<TextLine> lines, Collection<Character> delimiters, Collection<String> known) {
-    var form = TextForm.PLAIN;
-    return delimiters.stream()
-        .flatMap(delimiter -> at(lines, delimiter, form).stream())
-        .reduce(best(header -> header.count(known)));
-  }
-
-  /**
-   * Finds the header as a file of this form has it, by the delimiter with the highest score.
-   * Without a header line, the first row is taken for its number of columns.
+   * Finds the header: the first line that is not blank, taken apart by the delimiter of the form
+   * with the highest score. Empty for a file of blank lines. Where files of this form have no header
+   * line, the first row is taken for its number of columns.
    */
   static Optional<Header> find(
       List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
     return form.delimiters().stream()
         .flatMap(delimiter -> at(lines, delimiter, form).stream())
-        .reduce(best(score));
-  }
-
-  private static BinaryOperator<Header> best(ToLongFunction<Header> score) {
-    return (best, other) ->
-        score.applyAsLong(other) > score.applyAsLong(best) ? other : best;
+        .reduce(
+            (best, other) ->
+                score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
   }
 
   private static Optional<Header> at(List<TextLine> lines, char delimiter, TextForm form) {
@@ -91,19 +74,10 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return positions;
   }
 
-  /** Whether any column stands there twice, known or not; blank ones do in many files. */
-  boolean hasTwins() {
-    return new HashSet<>(names).size() < names.size();
-  }
-
   /** The columns of {@code known} that stand there twice. */
   List<String> twice(Collection<String> known) {
-    var twice = new ArrayList<String>();
-    for (var name : known) {
-      if (names.indexOf(name) != names.lastIndexOf(name)) {
-        twice.add(name);
-      }
-    }
-    return twice;
+    return known.stream()
+        .filter(name -> names.indexOf(name) != names.lastIndexOf(name))
+        .toList();
   }
 }

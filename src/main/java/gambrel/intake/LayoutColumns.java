@@ -1,15 +1,14 @@
 package gambrel.intake;
 
 import gambrel.weighing.Field;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Where an export has its columns. Columns are known by the ids of fields, and by {@code date},
@@ -25,33 +24,24 @@ record LayoutColumns(Map<String, String> named, Set<String> own) {
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
 
-  /** The fields under their own ids. */
-  static final LayoutColumns PLAIN = new LayoutColumns(Map.of(), fields());
+  private static final Set<String> FIELDS =
+      Stream.of(Field.values()).map(Field::id).collect(Collectors.toUnmodifiableSet());
 
-  private static final Set<String> ALL = everyOne();
+  private static final Set<String> ALL =
+      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE))
+          .collect(Collectors.toUnmodifiableSet());
+
+  /** The fields under their own ids. */
+  static final LayoutColumns PLAIN = new LayoutColumns(Map.of(), FIELDS);
 
   LayoutColumns {
     named = Map.copyOf(named);
     own = Set.copyOf(own);
   }
 
-  private static Set<String> fields() {
-    var ids = new HashSet<String>();
-    for (var field : Field.values()) {
-      ids.add(field.id());
-    }
-    return ids;
-  }
-
   /** All columns that a layout may name. */
   static Set<String> all() {
     return ALL;
-  }
-
-  private static Set<String> everyOne() {
-    var all = new HashSet<>(fields());
-    all.addAll(List.of(DATE, CLOCK, BARCODE));
-    return Collections.unmodifiableSet(all);
   }
 
   /** Whether a column is given by its number. */
@@ -90,23 +80,20 @@ record LayoutColumns(Map<String, String> named, Set<String> own) {
 
   /** The named columns that are not among {@code present}, as the layout names them. */
   List<String> missing(Collection<String> present) {
-    var missing = new ArrayList<String>();
-    named.entrySet().stream()
+    return named.entrySet().stream()
         .filter(entry -> !entry.getValue().isEmpty() && !present.contains(entry.getKey()))
         .sorted(Map.Entry.comparingByKey())
-        .forEach(entry -> missing.add(entry.getValue()));
-    return missing;
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   /** The header texts by which columns are found. */
   List<String> texts() {
-    var texts = new ArrayList<String>();
-    for (String column : all()) {
-      String text = named.getOrDefault(column, own.contains(column) ? column : "");
-      if (!text.isEmpty() && !isNumber(text)) {
-        texts.add(Header.name(text));
-      }
-    }
-    return texts;
+    return ALL.stream()
+        .map(column -> named.getOrDefault(column, own.contains(column) ? column : ""))
+        .filter(text -> !text.isEmpty() && !isNumber(text))
+        .map(Header::name)
+        .sorted()
+        .toList();
   }
 }

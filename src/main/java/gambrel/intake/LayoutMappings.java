@@ -18,11 +18,6 @@ final class LayoutMappings {
     this.file = file;
   }
 
-  /** Whether a key is one of these. */
-  static boolean isOne(String key) {
-    return key.startsWith(COLUMN) || key.startsWith(CONSTANT) || key.startsWith(VALUE);
-  }
-
   /**
    * Reads them.
    *
@@ -30,7 +25,7 @@ final class LayoutMappings {
    */
   void read(boolean header) {
     for (String key : file.keys()) {
-      if (isOne(key)) {
+      if (key.startsWith(COLUMN) || key.startsWith(CONSTANT) || key.startsWith(VALUE)) {
         readOne(key, header);
       }
     }

@@ -17,10 +17,6 @@ import java.util.Set;
 final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
-  private static final Set<String> KEYS =
-      Set.of(
-          "delimiter", "quote", "decimal", "thousands", "charset", "skip", "header", "ignore",
-          "unit", "time", "date", "clock", "identity", "instore", "instore.decimals");
 
   private static final List<List<String>> NEEDED =
       List.of(
@@ -65,10 +61,8 @@ final class LayoutReader {
   static Optional<Layout> read(
       SettingsFile file, Place place, Locale locale, String scale, int thisYear) {
     var reader = new LayoutReader(file, place, locale);
-    file.keys().stream()
-        .filter(key -> !KEYS.contains(key) && !LayoutMappings.isOne(key))
-        .forEach(file::unknown);
     var layout = reader.layout(scale, thisYear);
+    file.tellUnknown();
     return file.isFaulty() ? Optional.empty() : Optional.of(layout);
   }
 

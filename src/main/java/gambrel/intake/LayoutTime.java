@@ -38,7 +38,7 @@ record LayoutTime(
       return text;
     }
     return parse(time, text, LayoutTime::moment)
-        .orElseGet(() -> Unreadable.cell(text, "not by the layout's pattern"));
+        .orElseGet(() -> BadCell.unreadable(text, "not by the layout's pattern"));
   }
 
   /**
@@ -48,7 +48,7 @@ record LayoutTime(
    */
   String ofTwo(String dateText, String clockText, Optional<LocalDate> stamped) {
     if (dateText.isEmpty() && stamped.isEmpty()) {
-      return clockText.isEmpty() ? "" : Unreadable.cell(clockText, "no date");
+      return clockText.isEmpty() ? "" : BadCell.unreadable(clockText, "no date");
     }
     var day =
         dateText.isEmpty()
@@ -56,15 +56,15 @@ record LayoutTime(
             : parse(date.isEmpty() ? ISO_DATE : date, dateText, LocalDate::from);
     if (day.isEmpty()) {
       String both = (dateText + ' ' + clockText).strip();
-      return Unreadable.cell(both, "the date is not by the pattern");
+      return BadCell.unreadable(both, "the date is not by the pattern");
     }
     if (clockText.isEmpty()) {
-      return timed ? Unreadable.cell(dateText, "no clock time") : firstOf(day.get());
+      return timed ? BadCell.unreadable(dateText, "no clock time") : firstOf(day.get());
     }
     return parse(clock.isEmpty() ? ANY_CLOCK : clock, clockText, LocalTime::from)
         .map(found -> LocalDateTime.of(day.get(), found).toString())
         .orElseGet(
-            () -> Unreadable.cell(day.get() + " " + clockText, "the clock is not by the pattern"));
+            () -> BadCell.unreadable(day.get() + " " + clockText, "the clock is not by the pattern"));
   }
 
   /** The first moment of a day. */

@@ -91,7 +91,7 @@ record LayoutTranslation(
     try {
       return numerals.read(text).toPlainString();
     } catch (BadCell e) {
-      return Unreadable.cell(text, e.getMessage());
+      return BadCell.unreadable(text, e.getMessage());
     }
   }
 
@@ -109,7 +109,7 @@ record LayoutTranslation(
     }
     var cells = row.cells(WeightUnit.of(raw.getOrDefault(Field.UNIT.id(), "")), unit);
     if (unweighed && !barcode.fault().isEmpty()) {
-      cells.put(Field.NET, Unreadable.cell("barcode", barcode.fault()));
+      cells.put(Field.NET, BadCell.unreadable("barcode", barcode.fault()));
     }
     return cells;
   }

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
 
@@ -33,46 +34,43 @@ final class LayoutTypes {
 
   /** What stands between cells. */
   static char delimiter(String text) {
-    char c = character(text);
-    if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE || "\"\n\r".indexOf(c) >= 0) {
-      throw new BadCell("cannot stand between cells");
-    }
-    return c;
+    return character(
+        text,
+        c -> !Character.isLetterOrDigit(c) && c != TextForm.NO_QUOTE && "\"\n\r".indexOf(c) < 0,
+        "cannot stand between cells");
   }
 
   /** What encloses cells. */
   static char quote(String text) {
-    char c = character(text);
-    if (Character.isLetterOrDigit(c) || Character.isWhitespace(c)) {
-      throw new BadCell("cannot enclose cells; none means that nothing does");
-    }
-    return c;
+    return character(
+        text,
+        c -> !Character.isLetterOrDigit(c) && !Character.isWhitespace(c),
+        "cannot enclose cells; none means that nothing does");
   }
 
   /** The decimal mark. */
   static char decimal(String text) {
-    char c = character(text);
-    if (c != '.' && c != ',') {
-      throw new BadCell("is neither a point nor a comma");
-    }
-    return c;
+    return character(text, c -> c == '.' || c == ',', "is neither a point nor a comma");
   }
 
   /** What stands between thousands. */
   static char thousands(String text) {
-    char c = character(text);
-    if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE) {
-      throw new BadCell("is no mark such as , or space");
-    }
-    return c;
+    return character(
+        text,
+        c -> !Character.isLetterOrDigit(c) && c != TextForm.NO_QUOTE,
+        "is no mark such as , or space");
   }
 
-  private static char character(String text) {
+  private static char character(String text, Predicate<Character> fits, String misfit) {
     var word = WORDS.get(text.toLowerCase(Locale.ROOT));
     if (word == null && text.length() != 1) {
       throw new BadCell("is not a single character");
     }
-    return word == null ? text.charAt(0) : word;
+    char c = word == null ? text.charAt(0) : word;
+    if (!fits.test(c)) {
+      throw new BadCell(misfit);
+    }
+    return c;
   }
 
   /** A character set. */

@@ -4,6 +4,7 @@ import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
 import gambrel.shop.IdIndex;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +15,20 @@ final class Row {
   private static final String LEFT_OUT = "Correct the row; it was left out.";
   private static final String READ_AS_BLANK =
       "Correct the cell that is named; it was read as blank.";
+
+  /** A row that is left out; never leaves this package. */
+  static final class RowRefused extends RuntimeException {
+    private final transient Notice notice;
+
+    private RowRefused(Notice notice) {
+      super(notice.message(), null, false, false);
+      this.notice = notice;
+    }
+
+    Notice notice() {
+      return notice;
+    }
+  }
 
   private final Place place;
   private final CsvRow row;
@@ -35,11 +50,12 @@ final class Row {
     this.notices = notices;
   }
 
-  /** Refuses the row if it is broken as text. */
-  void check() {
+  /** This row; refuses it if it is broken as text. */
+  Row checked() {
     if (row.broken().isPresent()) {
       throw new RowRefused(notice(NoticeCode.SHOP_ROW_BAD, row.broken().get()).advising(LEFT_OUT));
     }
+    return this;
   }
 
   /** Where the row stands. */
@@ -127,6 +143,13 @@ final class Row {
       return given;
     }
     return resolved(column, match.get());
+  }
+
+  /** Refuses the row if its last day is before its first. */
+  void checkPeriod(Optional<LocalDate> from, Optional<LocalDate> to) {
+    if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
+      throw refuse(NoticeCode.SHOP_ROW_BAD, "to is before from");
+    }
   }
 
   /** Adds a notice about the row, which is used all the same. */

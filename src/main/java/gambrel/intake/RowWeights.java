@@ -21,7 +21,7 @@ final class RowWeights {
   private static final String NO_UNIT = "another weight of the row has a unit, this has none";
 
   private final Map<Field, String> texts = new LinkedHashMap<>();
-  private final Map<Field, Amount> amounts = new EnumMap<>(Field.class);
+  private final Map<Field, WeightText.Amount> amounts = new EnumMap<>(Field.class);
 
   /** Adds a cell as it stands; one that is no weight becomes a text that is no number. */
   void add(Field field, String text, WeightText type) {
@@ -29,12 +29,12 @@ final class RowWeights {
     try {
       amounts.put(field, type.read(text));
     } catch (BadCell e) {
-      texts.put(field, Unreadable.cell(text, e.getMessage()));
+      texts.put(field, BadCell.unreadable(text, e.getMessage()));
     }
   }
 
   /** Adds a weight that is known. */
-  void add(Field field, Amount amount) {
+  void add(Field field, WeightText.Amount amount) {
     texts.put(field, amount.value().toPlainString());
     amounts.put(field, amount);
   }
@@ -57,7 +57,7 @@ final class RowWeights {
     named.addAll(units.values());
     ofRow.ifPresent(named::add);
     if (!METRIC.containsAll(named) && named.stream().anyMatch(METRIC::contains)) {
-      texts.forEach((field, text) -> cells.put(field, Unreadable.cell(text, TWO_SYSTEMS)));
+      texts.forEach((field, text) -> cells.put(field, BadCell.unreadable(text, TWO_SYSTEMS)));
       return cells;
     }
     var common = named.size() == 1 ? named.iterator().next() : smaller(named);
@@ -80,10 +80,10 @@ final class RowWeights {
   }
 
   private String text(
-      Field field, Amount amount, Map<Field, WeightUnit> units, WeightUnit common) {
+      Field field, WeightText.Amount amount, Map<Field, WeightUnit> units, WeightUnit common) {
     var unit = units.get(field);
     if (unit == null) {
-      return amount.value().signum() == 0 ? "0" : Unreadable.cell(texts.get(field), NO_UNIT);
+      return amount.value().signum() == 0 ? "0" : BadCell.unreadable(texts.get(field), NO_UNIT);
     }
     return in(amount.value(), unit, common).toPlainString();
   }

@@ -10,9 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -29,6 +31,7 @@ final class SettingsFile {
   private final List<TextLine> lines;
   private final Properties values = new Properties();
   private final List<Notice> notices;
+  private final Set<String> read = new HashSet<>();
   private boolean faulty;
 
   /**
@@ -64,7 +67,9 @@ final class SettingsFile {
     } catch (IOException | IllegalArgumentException e) {
       throw new UnreadableShop(name + " cannot be read");
     }
-    keys().stream().filter(key -> text(key).indexOf(REPLACED) >= 0).forEach(this::drop);
+    keys().stream()
+        .filter(key -> values.getProperty(key).indexOf(REPLACED) >= 0)
+        .forEach(this::drop);
   }
 
   /** Whether a value had to be left out because it cannot be read. */
@@ -74,14 +79,19 @@ final class SettingsFile {
 
   /** As {@link #get}, but the value may be a single blank or tab. */
   <T> Optional<T> getCharacter(String key, Function<String, T> type) {
-    String value = values.getProperty(key, "");
+    String value = value(key);
     String text = value.length() == 1 ? value : value.strip();
     return text.isEmpty() ? Optional.empty() : understand(key, text, type);
   }
 
   /** The stripped value of a key; empty if it is blank or missing. */
   String text(String key) {
-    return values.getProperty(key, "").strip();
+    return value(key).strip();
+  }
+
+  private String value(String key) {
+    read.add(key);
+    return values.getProperty(key, "");
   }
 
   /** Whether the key stands there, even with a blank value. */
@@ -122,8 +132,12 @@ final class SettingsFile {
     }
   }
 
-  /** Adds a note for a key that means nothing. */
-  void unknown(String key) {
+  /** Adds a notice for each key that nothing has asked for so far. */
+  void tellUnknown() {
+    keys().stream().filter(key -> !read.contains(key)).forEach(this::tellUnknown);
+  }
+
+  private void tellUnknown(String key) {
     notices.add(
         Notice.of(NoticeCode.SETTING_BAD, place(key), "there is no setting " + key)
             .advising("Correct its spelling or take it out; it was ignored.")
@@ -132,6 +146,7 @@ final class SettingsFile {
 
   /** Adds a notice for a key whose value cannot be right. */
   void refuse(String key, String why) {
+    read.add(key);
     add(key, key + " " + why);
   }
 

@@ -18,34 +18,6 @@ import java.util.Set;
 /** Reads {@code shop.properties}. */
 final class SettingsReader {
   private static final String RAIL = "rail";
-  private static final String YEAR_REVIEW = "year_review";
-  private static final Set<String> KEYS =
-      Set.of(
-          "name",
-          "address",
-          "contact",
-          "currency",
-          "locale",
-          "language",
-          "region",
-          "unit",
-          "zone",
-          "paper",
-          "dates",
-          "tax_name",
-          "tax_included",
-          "templates",
-          RAIL,
-          "bins",
-          "quiet_hours",
-          "cutting_days",
-          YEAR_REVIEW,
-          "allow_mixed_batches",
-          "limit.cutting_loss_pct",
-          "limit.hanging_pct_per_day",
-          "limit.batch_loss_pct",
-          "limit.days_hung",
-          "limit.revisions");
 
   private final SettingsFile file;
   private final Formats plain;
@@ -66,7 +38,7 @@ final class SettingsReader {
     var reader = new SettingsReader(file);
     var settings = reader.settings();
     var own = file.get("dates", pattern -> SettingTypes.formatter(pattern, settings.locale()));
-    file.keys().stream().filter(key -> !reader.isKnown(key)).forEach(file::unknown);
+    file.tellUnknown();
     return new Result(
         settings, new Formats(new Dates(own, settings.zone()), settings.currency(), false));
   }
@@ -96,7 +68,7 @@ final class SettingsReader {
         file.get("bins", t -> word(Bins.class, t)).orElse(Bins.WEIGHED),
         file.get("quiet_hours", plain::count).orElse(6),
         file.get("cutting_days", plain::count).orElse(4),
-        file.getEvenBlank(YEAR_REVIEW, SettingTypes::months)
+        file.getEvenBlank("year_review", SettingTypes::months)
             .orElse(EnumSet.of(Month.DECEMBER)),
         yes("allow_mixed_batches"),
         limits());
@@ -142,10 +114,6 @@ final class SettingsReader {
     return key.startsWith(RAIL + ".")
         ? Species.of(key.substring(RAIL.length() + 1))
         : Optional.empty();
-  }
-
-  private boolean isKnown(String key) {
-    return KEYS.contains(key) || railSpecies(key).isPresent();
   }
 
   /** Settings, and the formats that follow from them. */

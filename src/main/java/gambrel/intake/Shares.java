@@ -40,7 +40,7 @@ final class Shares {
       throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, "is a date that was a share such as 1/2");
     }
     try {
-      return Exact.fraction(Numbers.read(text, decimalComma));
+      return Exact.fraction(Formats.number(text, decimalComma));
     } catch (BadCell e) {
       throw new BadCell(WANTED);
     }

@@ -38,7 +38,7 @@ final class SharesReader {
   private void read(Row row) {
     var named = bodies.find(row.text("body"));
     if (named.isEmpty()) {
-      row.check();
+      row.checked();
       row.needText("body");
     }
     String body = row.known("body", bodies).orElseThrow();
@@ -48,14 +48,14 @@ final class SharesReader {
     String customer = given.isEmpty() ? Customer.SHOP : given;
     try {
       ofBody.merge(customer, share(row), SharesReader::plus);
-    } catch (RowRefused e) {
+    } catch (Row.RowRefused e) {
       ofBody.put(customer, BigFraction.ZERO);
       throw e;
     }
   }
 
   private static BigFraction share(Row row) {
-    row.check();
+    row.checked();
     row.needText("customer");
     return row.need("share", Formats::share);
   }

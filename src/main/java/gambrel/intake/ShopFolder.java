@@ -7,15 +7,19 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** The tables of a shop folder, row by row. */
 final class ShopFolder {
-  private static final List<Character> DELIMITERS = TextForm.USUAL_DELIMITERS;
-
   private static final int LONGEST_CELL = 10_000;
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 
@@ -36,50 +40,71 @@ final class ShopFolder {
   }
 
   /**
-   * Gives every row of a file to {@code reader}; rows that it refuses are left out with a notice. A
-   * missing or empty file has no rows.
+   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left out
+   * with a notice. A missing or empty file has no rows.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
-  void each(Columns columns, Consumer<Row> reader) {
-    eachEvenBroken(columns, row -> readWhole(row, reader));
+  <T> List<T> list(Columns columns, Function<Row, T> reader) {
+    var values = new ArrayList<T>();
+    each(columns, row -> values.add(reader.apply(row)));
+    return values;
+  }
+
+  /** As {@link #list}, by the id in the first required column, which no two rows may share. */
+  <T> SortedMap<String, T> byId(Columns columns, BiFunction<String, Row, T> reader) {
+    var values = new TreeMap<String, T>();
+    each(columns, row -> add(values, columns, row, reader));
+    return values;
   }
 
   /**
-   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to
-   * {@link Row#check} them itself.
-   */
-  void eachEvenBroken(Columns columns, Consumer<Row> reader) {
-    if (Files.exists(folder.resolve(columns.file()))) {
-      var lines = lines(columns.file());
-      Header.find(lines, DELIMITERS, columns.all())
-          .filter(header -> isComplete(columns, header))
-          .ifPresent(header -> rows(columns, lines, header, reader));
-    }
-  }
-
-  /**
-   * As {@link #each} for a file without which there is no shop.
+   * As {@link #byId} for a file without which there is no shop.
    *
    * @throws UnreadableShop also if the file or a required column is missing
    */
-  void eachVital(Columns columns, Consumer<Row> reader) {
+  <T> SortedMap<String, T> byIdVital(Columns columns, BiFunction<String, Row, T> reader) {
     if (!Files.exists(folder.resolve(columns.file()))) {
       throw new UnreadableShop(columns.file() + " is missing");
     }
     var lines = lines(columns.file());
     var header =
-        Header.find(lines, DELIMITERS, columns.all())
+        header(columns, lines)
             .orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
     if (!isComplete(columns, header)) {
       throw new UnreadableShop(columns.file() + " " + complaint(columns, header));
     }
-    rows(columns, lines, header, row -> readWhole(row, reader));
+    var values = new TreeMap<String, T>();
+    rows(columns, lines, header, row -> add(values, columns, row.checked(), reader));
+    return values;
   }
 
-  private static void readWhole(Row row, Consumer<Row> reader) {
-    row.check();
-    reader.accept(row);
+  private static <T> void add(
+      Map<String, T> values, Columns columns, Row row, BiFunction<String, Row, T> reader) {
+    String id = row.newId(columns.required().get(0), values.keySet());
+    values.put(id, reader.apply(id, row));
+  }
+
+  /** Gives every row of a file to {@code reader}, as {@link #list} does. */
+  void each(Columns columns, Consumer<Row> reader) {
+    eachEvenBroken(columns, row -> reader.accept(row.checked()));
+  }
+
+  /**
+   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to check
+   * them itself.
+   */
+  void eachEvenBroken(Columns columns, Consumer<Row> reader) {
+    if (Files.exists(folder.resolve(columns.file()))) {
+      var lines = lines(columns.file());
+      header(columns, lines)
+          .filter(header -> isComplete(columns, header))
+          .ifPresent(header -> rows(columns, lines, header, reader));
+    }
+  }
+
+  private static Optional<Header> header(Columns columns, List<TextLine> lines) {
+    return Header.find(lines, TextForm.PLAIN, header -> header.count(columns.all()));
   }
 
   private List<TextLine> lines(String file) {
@@ -127,7 +152,11 @@ final class ShopFolder {
       if (csv.broken().isPresent() || !csv.isBlankFrom(0)) {
         var place = new Place(columns.file(), csv.line());
         var checked = csv.brokenBy(csv.broken().or(() -> fault(csv, header.width())));
-        offer(new Row(place, checked, positions, cells, notices::add), reader);
+        try {
+          reader.accept(new Row(place, checked, positions, cells, notices::add));
+        } catch (Row.RowRefused e) {
+          notices.add(e.notice());
+        }
       }
     }
   }
@@ -142,13 +171,5 @@ final class ShopFolder {
     return csv.cells().stream().anyMatch(cell -> CONTROL.matcher(cell).find())
         ? Optional.of("it holds control characters")
         : Optional.empty();
-  }
-
-  private void offer(Row row, Consumer<Row> reader) {
-    try {
-      reader.accept(row);
-    } catch (RowRefused e) {
-      notices.add(e.notice());
-    }
   }
 }

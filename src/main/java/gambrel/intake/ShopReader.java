@@ -35,14 +35,13 @@ public final class ShopReader {
     var settings = read.settings();
     var folder = new ShopFolder(path, read.formats(), notices);
     var cuts = CutsReader.read(folder, BuiltInCuts.load(settings.region()));
-    var items = new Items(cuts);
-    var customers = CustomersReader.read(folder);
+    var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
     var bodies = SharesReader.apply(folder, BodiesReader.read(folder, ownerIds), ownerIds);
-    var scales = ScalesReader.read(folder, settings.unit());
-    var ids = Ids.of(ownerIds, bodies.values(), scales.keySet());
+    var scales = FloorTables.scales(folder, settings.unit());
+    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
     return new Shop(
         settings,
         cuts,
@@ -50,14 +49,14 @@ public final class ShopReader {
         BuiltInFoods.load(),
         customers,
         bodies,
-        CodesReader.read(folder, items),
+        FloorTables.codes(folder, known),
         scales,
-        BenchReader.read(folder, ids),
-        ChargesReader.read(folder, items, ids),
-        ValuesReader.read(folder, items),
-        BatchesReader.read(folder),
-        PaymentsReader.read(folder, ids),
-        CorrectionsReader.read(folder, ids),
-        ReleasesReader.read(folder, ids));
+        FloorTables.bench(folder, known),
+        OfficeTables.charges(folder, known),
+        OfficeTables.values(folder, known),
+        FloorTables.batches(folder),
+        OfficeTables.payments(folder, known),
+        OfficeTables.corrections(folder, known),
+        OfficeTables.releases(folder, known));
   }
 }

@@ -19,6 +19,14 @@ final class WeightText {
   private static final String HALVES = "½¼¾⅛⅜⅝⅞";
   private static final String[] WRITTEN_OUT = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8"};
 
+  /**
+   * A weight as a cell or barcode gives it.
+   *
+   * @param value exact
+   * @param unit the unit that is written with it
+   */
+  record Amount(BigDecimal value, Optional<WeightUnit> unit) {}
+
   private final Numerals numerals;
   private final boolean poundsAndOunces;
 

@@ -26,7 +26,6 @@ import java.util.function.LongConsumer;
 public final class Reckoner {
   private final Shop shop;
   private final List<ExportFile> files;
-  private final int kept;
   private final Waiting waiting;
   private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
 
@@ -37,22 +36,8 @@ public final class Reckoner {
 
   /** The same for somebody who waits. */
   public Reckoner(Shop shop, List<ExportFile> files, Waiting waiting) {
-    this(shop, files, Ledgers.KEPT, waiting);
-  }
-
-  /**
-   * The same with another number of weighings that are kept as they are.
-   *
-   * @param kept where there are more, they are packed
-   */
-  public Reckoner(Shop shop, List<ExportFile> files, int kept) {
-    this(shop, files, kept, Waiting.NOBODY);
-  }
-
-  private Reckoner(Shop shop, List<ExportFile> files, int kept, Waiting waiting) {
     this.shop = shop;
     this.files = files;
-    this.kept = kept;
     this.waiting = waiting;
   }
 
@@ -129,6 +114,6 @@ public final class Reckoner {
   private Reckoning reckoning(OffsetDateTime moment, Waiting who) {
     return reckonings.computeIfAbsent(
         moment,
-        m -> Reckoning.of(shop, Ledgers.of(files, shop, m, kept, who.rows()), m, who.bodies()));
+        m -> Reckoning.of(shop, Ledgers.of(files, shop, m, who.rows()), m, who.bodies()));
   }
 }

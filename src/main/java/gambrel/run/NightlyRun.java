@@ -7,7 +7,6 @@ import gambrel.publish.OutputFolder;
 import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Reckoner;
 import gambrel.reckoning.Waiting;
-import gambrel.weighing.ExportFile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -22,7 +21,7 @@ public final class NightlyRun {
   private final Disk disk;
   private final Progress progress;
 
-  /** A run over a shop folder that has been read, whose exports it uses up. */
+  /** A run over a shop folder that has been read. */
   public NightlyRun(Inputs inputs, Documents documents) {
     this(inputs, documents, Progress.NONE);
   }
@@ -96,7 +95,6 @@ public final class NightlyRun {
     var work = new NightWork(night, documents.remembering(shelf), files, store, progress);
     progress.begin(Stage.CAUSES, 0);
     var notices = NightNoticeList.of(inputs, night);
-    inputs.exports().forEach(ExportFile::giveUp);
     work.make(notices, known, lost.result(), months);
     return work;
   }

@@ -5,7 +5,7 @@ public enum Stage {
   /** Exports are read; counted in bytes. */
   READING,
 
-  /** The rows of the exports are compared and judged; counted in rows, each of them twice. */
+  /** The rows of the exports are compared and judged; counted in rows. */
   ROWS,
 
   /** Bodies are balanced; counted in bodies. */

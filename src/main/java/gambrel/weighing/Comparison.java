@@ -3,7 +3,6 @@ package gambrel.weighing;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
-import gambrel.shop.IdIndex;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,8 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Compares rows with each other: repeats, voids, and tickets with more than one content. Rows are
- * given in file and line order; later rows repeat earlier ones. A row that nothing else is like and
- * that no void may mean need not be given.
+ * given in file and line order; later rows repeat earlier ones. Only {@link RepeatCandidates} need be
+ * given.
  */
 final class Comparison {
   private static final int MOST_NAMED = 5;
@@ -95,15 +94,12 @@ final class Comparison {
       byTicket = new HashMap<>();
       for (var each : rows) {
         if (!each.read().removed() && !each.status().isVoid() && fate(each) != Fate.REPEAT) {
-          byTicket.computeIfAbsent(ticket(each, each.read().ticket()), k -> new ArrayList<>()).add(each);
+          String own = RepeatCandidates.ticket(each.read(), each.read().ticket());
+          byTicket.computeIfAbsent(own, k -> new ArrayList<>()).add(each);
         }
       }
     }
-    return byTicket.getOrDefault(ticket(row, ticket), List.of());
-  }
-
-  private static String ticket(KeyedRow row, String ticket) {
-    return row.read().scale() + '\n' + IdIndex.withoutZeros(ticket);
+    return byTicket.getOrDefault(RepeatCandidates.ticket(row.read(), ticket), List.of());
   }
 
   private void cancel(KeyedRow row) {

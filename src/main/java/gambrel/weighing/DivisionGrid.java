@@ -9,7 +9,10 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Finds weights that a scale cannot show: no multiple of its division, as written and in the row's
@@ -21,21 +24,8 @@ final class DivisionGrid {
   private static final int ONE_IN = 5;
   private static final int MOST_NOTICES = 10;
 
-  private final List<Off> off = new ArrayList<>();
+  private final Map<String, List<List<Weighed>>> wrongScales = new LinkedHashMap<>();
   private final List<Notice> notices = new ArrayList<>();
-
-  /**
-   * Where so many of a file's weights are off that the scale is the reason.
-   *
-   * @param first the first of them
-   * @param weights how many there are
-   * @param files in how many files
-   */
-  record Off(Weighed first, int weights, int files) {
-    private Off with(Off later) {
-      return new Off(first, weights + later.weights, files + later.files);
-    }
-  }
 
   /** A weighing with the row that it was read from. */
   record Weighed(Weighing weighing, ReadRow row) {
@@ -82,38 +72,30 @@ final class DivisionGrid {
   private DivisionGrid() {}
 
   /**
-   * Looks at one file.
+   * The notices: those of single rows, then those of scales.
    *
-   * @param weighed in line order
-   * @param typed places of rows whose weight a correction gives: nobody takes it for the scale's
+   * @param files for each file its weighings in line order
+   * @param typed places of rows whose weight a correction gives; they say nothing about the scale
    */
-  static DivisionGrid of(List<Weighed> weighed, Set<Place> typed) {
+  static List<Notice> notices(Stream<List<Weighed>> files, Set<Place> typed) {
     var grid = new DivisionGrid();
-    var byScale = new LinkedHashMap<String, List<Weighed>>();
-    weighed.stream()
-        .filter(w -> !typed.contains(w.row().place()))
-        .forEach(
-            w -> byScale.computeIfAbsent(w.weighing().scale().id(), s -> new ArrayList<>()).add(w));
-    byScale.values().forEach(grid::look);
-    return grid;
+    files.forEach(
+        file ->
+            file.stream()
+                .filter(weighed -> !typed.contains(weighed.row().place()))
+                .collect(
+                    Collectors.groupingBy(
+                        w -> w.weighing().scale().id(), LinkedHashMap::new, Collectors.toList()))
+                .forEach(grid::look));
+    grid.wrongScales.values().forEach(grid::tellScale);
+    return grid.notices;
   }
 
-  /** The notices of all files: those of single rows, then those of scales. */
-  static List<Notice> notices(List<DivisionGrid> ofFiles) {
-    var notices = new ArrayList<Notice>();
-    var byScale = new LinkedHashMap<String, Off>();
-    for (var grid : ofFiles) {
-      notices.addAll(grid.notices);
-      grid.off.forEach(o -> byScale.merge(o.first().weighing().scale().id(), o, Off::with));
-    }
-    byScale.values().forEach(o -> notices.add(tellScale(o)));
-    return notices;
-  }
-
-  private void look(List<Weighed> ofScale) {
-    var out = ofScale.stream().filter(Weighed::isOff).toList();
-    if (out.size() > 1 && out.size() * ONE_IN >= ofScale.size()) {
-      off.add(new Off(out.get(0), out.size(), 1));
+  /** Looks at the weighings of one scale in one file. */
+  private void look(String scale, List<Weighed> weighed) {
+    var out = weighed.stream().filter(Weighed::isOff).toList();
+    if (out.size() > 1 && out.size() * ONE_IN >= weighed.size()) {
+      wrongScales.computeIfAbsent(scale, s -> new ArrayList<>()).add(out);
       return;
     }
     int shown = out.size() > MOST_NOTICES ? MOST_NOTICES - 1 : out.size();
@@ -124,7 +106,7 @@ final class DivisionGrid {
           next.notice(
               (out.size() - shown)
                   + " more weights of scale "
-                  + next.weighing().scale().id()
+                  + scale
                   + " in this file, from this row on, do not fit its "
                   + next.grid()
                   + "."));
@@ -143,22 +125,23 @@ final class DivisionGrid {
                 + "."));
   }
 
-  private static Notice tellScale(Off off) {
-    var first = off.first();
-    return first
-        .notice(
-            off.weights()
-                + " weights of scale "
-                + first.weighing().scale().id()
-                + (off.files() == 1 ? "" : " in " + off.files() + " files")
-                + ", such as "
-                + first.written()
-                + ", do not fit its "
-                + first.grid()
-                + ".")
-        .aboutBody("")
-        .advising(
-            "Correct division or unit of the scale in scales.csv, or the unit in the layout of"
-                + " its exports: the division decides how much loss the scale can explain.");
+  private void tellScale(List<List<Weighed>> files) {
+    var first = files.get(0).get(0);
+    notices.add(
+        first
+            .notice(
+                files.stream().mapToInt(List::size).sum()
+                    + " weights of scale "
+                    + first.weighing().scale().id()
+                    + (files.size() == 1 ? "" : " in " + files.size() + " files")
+                    + ", such as "
+                    + first.written()
+                    + ", do not fit its "
+                    + first.grid()
+                    + ".")
+            .aboutBody("")
+            .advising(
+                "Correct division or unit of the scale in scales.csv, or the unit in the layout of"
+                    + " its exports: the division decides how much loss the scale can explain."));
   }
 }

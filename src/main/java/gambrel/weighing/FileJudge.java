@@ -21,14 +21,12 @@ final class FileJudge {
   private final Acceptance acceptance;
   private final Comparison comparison;
   private final Map<Place, Notice> conflicts;
-  private final Set<Place> typed;
 
   /**
    * A judge.
    *
    * @param comparison of the rows that may be repeats, voids or voided
    * @param conflicts why rows wait that stand against each other
-   * @param typed rows whose weight a correction gives
    */
   FileJudge(
       Shop shop,
@@ -36,15 +34,13 @@ final class FileJudge {
       Directory directory,
       RowReader reader,
       Comparison comparison,
-      Map<Place, Notice> conflicts,
-      Set<Place> typed) {
+      Map<Place, Notice> conflicts) {
     this.asOf = asOf;
     this.directory = directory;
     this.bench = new Bench(shop.bench());
     this.acceptance = new Acceptance(shop, directory, bench, reader);
     this.comparison = comparison;
     this.conflicts = conflicts;
-    this.typed = typed;
   }
 
   /**
@@ -125,13 +121,7 @@ final class FileJudge {
               count.getOrDefault(Fate.REPEAT, 0),
               count.getOrDefault(Fate.VOID, 0),
               count.getOrDefault(Fate.SET_ASIDE, 0));
-      return new JudgedFile(
-          rows,
-          setAside,
-          weighed.stream().map(DivisionGrid.Weighed::weighing).toList(),
-          ClockJumps.of(met),
-          RowsAhead.of(used, asOf),
-          DivisionGrid.of(weighed, typed));
+      return new JudgedFile(rows, setAside, used, weighed, ClockJumps.of(met));
     }
   }
 

@@ -15,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /**
@@ -66,25 +65,14 @@ final class Overlay {
   /** A row after its corrections. */
   record Corrected(ExportRow row, boolean removed) {}
 
-  /** A row with what fits it laid over. */
+  /** A row with what fits it laid over; rows are given in file and line order, each once. */
   Corrected apply(ExportRow row) {
-    return lay(row, fitting(row), applied -> {});
-  }
-
-  /** Remembers what fits a row: rows come in file and line order, each once. */
-  void note(ExportRow row) {
-    var corrections = fitting(row);
-    corrections.forEach(c -> used.put(c, true));
-    lay(row, corrections, applied::add);
-  }
-
-  private static Corrected lay(
-      ExportRow row, List<Correction> corrections, Consumer<AppliedCorrection> applied) {
     var corrected = row;
     boolean removed = false;
-    for (var correction : corrections) {
+    for (var correction : fitting(row)) {
+      used.put(correction, true);
       var was = corrected.get(Field.of(correction.field()).orElseThrow());
-      applied.accept(new AppliedCorrection(row, was, correction));
+      applied.add(new AppliedCorrection(row, was, correction));
       if (correction.field().equals(Field.STATUS.id())) {
         removed = correction.value().equalsIgnoreCase("void");
         corrected = removed ? corrected : corrected.with(Field.STATUS, correction.value());
@@ -120,7 +108,7 @@ final class Overlay {
     return found;
   }
 
-  /** All that was laid over the rows noted so far, row by row. */
+  /** All that was laid over rows, row by row. */
   List<AppliedCorrection> applied() {
     return applied;
   }

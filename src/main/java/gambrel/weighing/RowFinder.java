@@ -1,7 +1,6 @@
 package gambrel.weighing;
 
 import gambrel.notice.Place;
-import java.lang.ref.SoftReference;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,38 +9,31 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Finds rows of the exports by their place; a file is read when a row of it is wanted. */
+/** Finds rows of the exports by their place; the rows of a file are indexed when first asked for. */
 public final class RowFinder {
-  private final Map<String, ExportFile> files;
-  private final Map<String, SoftReference<Map<Integer, ExportRow>>> read = new HashMap<>();
+  private final List<ExportFile> files;
+  private final Map<String, Map<Integer, ExportRow>> byLine = new HashMap<>();
 
   /** For the files of a shop. */
   public RowFinder(List<ExportFile> files) {
-    this.files = files.stream().collect(Collectors.toMap(ExportFile::path, Function.identity()));
+    this.files = files;
   }
 
-  /** The row that begins at a place, as it stands there. */
+  /** The row that begins at a place, as it stands there; empty if none does. */
   public Optional<ExportRow> find(Place place) {
-    return Optional.ofNullable(byLine(place.file()).get(place.line()));
+    return Optional.ofNullable(
+        byLine.computeIfAbsent(place.file(), this::byLine).get(place.line()));
   }
 
-  /** Every row, in no particular order. */
+  /** Every row, in the order of the exports. */
   public Stream<ExportRow> all() {
-    return files.values().stream().flatMap(file -> file.rows().stream());
+    return files.stream().flatMap(file -> file.rows().stream());
   }
 
   private Map<Integer, ExportRow> byLine(String path) {
-    var known = read.get(path);
-    var rows = known == null ? null : known.get();
-    if (rows == null) {
-      var file = files.get(path);
-      rows =
-          file == null
-              ? Map.of()
-              : file.rows().stream()
-                  .collect(Collectors.toMap(row -> row.place().line(), Function.identity()));
-      read.put(path, new SoftReference<>(rows));
-    }
-    return rows;
+    return files.stream()
+        .filter(file -> file.path().equals(path))
+        .flatMap(file -> file.rows().stream())
+        .collect(Collectors.toMap(row -> row.place().line(), Function.identity()));
   }
 }

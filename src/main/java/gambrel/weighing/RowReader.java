@@ -34,27 +34,13 @@ final class RowReader {
 
   /** A row with what it is compared by. */
   KeyedRow keyed(ReadRow read) {
-    String content = content(read.row(), read.time());
-    return new KeyedRow(read, key(read.row(), read.time(), content), content);
+    return new KeyedRow(read, key(read), content(read.row(), read.time()));
   }
 
-  /**
-   * A key that all rows share that may be one weighing: their own keys, with the two passes of an
-   * hour that comes twice taken as one, since only the whole of the exports tells them apart.
-   */
-  String likeness(ReadRow read) {
+  /** What makes two rows the same weighing. */
+  String key(ReadRow read) {
     var row = read.row();
-    var time = read.time().map(this::firstPass);
-    boolean byContent = row.get(Field.TICKET).isEmpty() && row.identity().isEmpty();
-    return key(row, time, byContent && row.broken().isEmpty() ? content(row, time) : "");
-  }
-
-  private OffsetDateTime firstPass(OffsetDateTime time) {
-    var zone = shop.settings().zone();
-    return time.atZoneSimilarLocal(zone).withEarlierOffsetAtOverlap().toOffsetDateTime();
-  }
-
-  private static String key(ExportRow row, Optional<OffsetDateTime> time, String content) {
+    var time = read.time();
     if (row.broken().isPresent()) {
       return "broken\n" + row.raw();
     }
@@ -63,7 +49,7 @@ final class RowReader {
       return Occurrences.KEY + row.identity().get();
     }
     if (ticket.isEmpty()) {
-      return "content\n" + row.get(Field.SCALE) + '\n' + content;
+      return "content\n" + row.get(Field.SCALE) + '\n' + content(row, time);
     }
     String date = time.map(t -> t.toLocalDate().toString()).orElse("? " + row.get(Field.TIME));
     return "ticket\n" + row.get(Field.SCALE) + '\n' + ticket + '\n' + date;

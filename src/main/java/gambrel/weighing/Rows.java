@@ -5,36 +5,45 @@ import gambrel.shop.Shop;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
-/** Rows as they count: corrected, and at the moment that their time means. */
+/** The rows of all exports as they count: corrected, and at the moment that their time means. */
 final class Rows {
   private final Overlay overlay;
   private final ClockChanges clocks;
   private final RowReader reader;
+  private final List<OfFile> files;
 
-  Rows(Shop shop, OffsetDateTime asOf, RowReader reader) {
+  /** The rows of one file, in line order. */
+  record OfFile(String path, List<ReadRow> rows) {}
+
+  /** Reads the rows of {@code files}, which are given in path order. */
+  Rows(List<ExportFile> files, Shop shop, OffsetDateTime asOf, RowReader reader) {
     this.overlay = new Overlay(shop, asOf);
     this.clocks = new ClockChanges(new Times(shop.settings().zone()));
     this.reader = reader;
+    var corrected = new ArrayList<List<Overlay.Corrected>>();
+    for (var file : files) {
+      corrected.add(file.rows().stream().map(overlay::apply).toList());
+    }
+    corrected.forEach(rows -> rows.forEach(row -> clocks.look(row.row())));
+    clocks.decide();
+    this.files =
+        IntStream.range(0, files.size())
+            .parallel()
+            .mapToObj(i -> new OfFile(files.get(i).path(), read(corrected.get(i))))
+            .toList();
   }
 
-  /** The rows of a file in line order; asked by several threads at once. */
-  List<ReadRow> of(List<ExportRow> file) {
-    return file.stream()
-        .map(overlay::apply)
+  private List<ReadRow> read(List<Overlay.Corrected> rows) {
+    return rows.stream()
         .map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed()))
         .toList();
   }
 
-  /** Looks at a file, in the order of files, before {@link #decide}. */
-  void look(List<ExportRow> file, List<ReadRow> read) {
-    file.forEach(overlay::note);
-    read.forEach(row -> clocks.look(row.row()));
-  }
-
-  /** Decides about hours that come twice, once every file has been looked at. */
-  void decide() {
-    clocks.decide();
+  /** The files in path order. */
+  List<OfFile> files() {
+    return files;
   }
 
   /** What was laid over rows, row by row. */

@@ -3,77 +3,56 @@ package gambrel.weighing;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import java.time.OffsetDateTime;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Rows of one scale dated so far after the run's clock that no weighing of tonight explains it: one
+ * Tells of rows dated so far after the run's clock that no weighing of tonight explains it: one
  * notice a scale.
- *
- * @param first the first of them
- * @param rows how many there are
- * @param files in how many files
- * @param earliest the earliest time among them
- * @param latest the latest
  */
-record RowsAhead(
-    ReadRow first, int rows, int files, OffsetDateTime earliest, OffsetDateTime latest) {
+final class RowsAhead {
   private static final int HOURS = 6;
 
+  private RowsAhead() {}
+
   /**
-   * What one file has of them, by scale.
+   * The notices.
    *
-   * @param rows that count as used, in line order
+   * @param used rows that count as used, in file and line order
    */
-  static Collection<RowsAhead> of(List<ReadRow> rows, OffsetDateTime asOf) {
+  static List<Notice> notices(Stream<ReadRow> used, OffsetDateTime asOf) {
     var tonight = asOf.plusHours(HOURS);
-    var byScale = new LinkedHashMap<String, RowsAhead>();
-    for (var row : rows) {
-      row.time()
-          .filter(time -> time.isAfter(tonight))
-          .ifPresent(
-              time ->
-                  byScale.merge(
-                      row.scale(), new RowsAhead(row, 1, 1, time, time), RowsAhead::another));
-    }
-    return byScale.values();
+    return used
+        .filter(row -> row.time().isPresent() && time(row).isAfter(tonight))
+        .collect(Collectors.groupingBy(ReadRow::scale, LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .stream()
+        .map(RowsAhead::notice)
+        .toList();
   }
 
-  /** The notices about all files together. */
-  static List<Notice> notices(Collection<RowsAhead> ofFiles) {
-    var byScale = new LinkedHashMap<String, RowsAhead>();
-    ofFiles.forEach(ahead -> byScale.merge(ahead.first.scale(), ahead, RowsAhead::with));
-    return byScale.values().stream().map(RowsAhead::notice).toList();
+  private static OffsetDateTime time(ReadRow row) {
+    return row.time().orElseThrow();
   }
 
-  /** With another row of the same file. */
-  private RowsAhead another(RowsAhead row) {
-    var both = with(row);
-    return new RowsAhead(first, both.rows, files, both.earliest, both.latest);
-  }
-
-  /** With those of a later file. */
-  private RowsAhead with(RowsAhead later) {
-    return new RowsAhead(
-        first,
-        rows + later.rows,
-        files + later.files,
-        earliest.isAfter(later.earliest) ? later.earliest : earliest,
-        latest.isBefore(later.latest) ? later.latest : latest);
-  }
-
-  private Notice notice() {
-    boolean one = rows == 1;
+  private static Notice notice(List<ReadRow> rows) {
+    var first = rows.get(0);
+    boolean one = rows.size() == 1;
+    long files = rows.stream().map(row -> row.place().file()).distinct().count();
+    var times =
+        rows.stream().map(RowsAhead::time).sorted(OffsetDateTime.timeLineOrder()).toList();
+    var latest = times.get(times.size() - 1);
     return Notice.of(
             NoticeCode.DATED_AHEAD,
             first.place(),
-            (one ? "1 row" : rows + " rows")
+            (one ? "1 row" : rows.size() + " rows")
                 + " of scale "
                 + first.scale()
                 + (files == 1 ? "" : " in " + files + " files")
                 + (one ? " is dated " : " are dated ")
-                + earliest.toLocalDateTime()
+                + times.get(0).toLocalDateTime()
                 + (one ? "" : " to " + latest.toLocalDateTime())
                 + ", later than this run, and "
                 + (one ? "has" : "have")

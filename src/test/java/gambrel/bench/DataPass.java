@@ -7,7 +7,6 @@ import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.Inputs;
 import gambrel.run.RefusedException;
-import gambrel.weighing.ExportFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,10 +42,9 @@ record DataPass(
   private static DataPass over(Path shop, PeakHeap heap) throws RefusedException, IOException {
     long start = System.nanoTime();
     var inputs = Inputs.read(shop);
-    long rows = inputs.exports().stream().mapToLong(file -> file.count()).sum();
+    long rows = inputs.exports().stream().mapToLong(file -> file.rows().size()).sum();
     long read = System.nanoTime();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
-    inputs.exports().forEach(ExportFile::giveUp);
     long reckoned = System.nanoTime();
     long bytes = 0;
     var folder = Files.createTempDirectory("gambrel-data");

@@ -219,10 +219,10 @@ class CsvRowsTest {
     for (char delimiter : new char[] {',', ';', '\t'}) {
       var text = String.join("" + delimiter, "\uFEFFBody", " Species ", "\"note\"") + "\n";
       var lines = lines(text.getBytes(StandardCharsets.UTF_8));
-      var header = Header.find(lines, List.of(',', ';', '\t'), known).orElseThrow();
+      var header = Header.find(lines, TextForm.PLAIN, h -> h.count(known)).orElseThrow();
       assertEquals(delimiter, header.delimiter());
       assertEquals(known, header.names());
     }
-    assertEquals(Optional.empty(), Header.find(lines(new byte[0]), List.of(','), known));
+    assertEquals(Optional.empty(), Header.find(List.of(), TextForm.PLAIN, h -> h.count(known)));
   }
 }

@@ -249,14 +249,4 @@ class ExportReaderTest {
     assertEquals(List.of(), read().files());
     assertEquals("exports", read().notices().get(0).place().file());
   }
-
-  @Test
-  void aFileThatChangesLaterKeepsTheRowsThatItHad() {
-    files.with("exports/a.csv", HEADER + ROW + "\n");
-    var file = ExportReader.read(folder, files.clean(), 0).files().get(0);
-    var rows = file.rows();
-    files.with("exports/a.csv", HEADER);
-    assertEquals(1, rows.size());
-    assertEquals(rows, file.rows());
-  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.notice.NoticeCode;
+import gambrel.weighing.Headway;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -97,7 +98,7 @@ class SteadyFileTest {
   private Exports exports(SteadyFile.Opener opener) {
     var files = new ShopFiles(folder.resolve("shop"));
     files.with("exports/a.csv", EXPORT + "71,2.5\n").with("exports/b.csv", EXPORT + "72,1\n");
-    return ExportReader.read(files.folder(), files.clean(), opener);
+    return ExportReader.read(files.folder(), files.clean(), opener, Headway.NONE);
   }
 
   private static List<String> told(Exports exports) {

@@ -100,7 +100,7 @@ class NightProgressTest {
     assertEquals(
         Map.of(
             READING, bytes,
-            ROWS, 2 * rows,
+            ROWS, rows,
             BODIES, 3L,
             CAUSES, 0L,
             STATEMENTS, 2L,

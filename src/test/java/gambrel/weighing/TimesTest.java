@@ -3,6 +3,7 @@ package gambrel.weighing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
@@ -14,8 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("A time as nearly every scale writes it")
-class PlainTimeTest {
+@DisplayName("A time of an export")
+class TimesTest {
+  private static final Times TIMES = new Times(ZoneId.of("Australia/Sydney"));
+
   private static final DateTimeFormatter JDK =
       DateTimeFormatter.ISO_LOCAL_DATE_TIME.withResolverStyle(ResolverStyle.STRICT);
 
@@ -34,7 +37,7 @@ class PlainTimeTest {
     "2024-02-29T00:00, 2024-02-29T00:00:00"
   })
   void isRead(String text, LocalDateTime time) {
-    assertEquals(Optional.of(time), PlainTime.read(text));
+    assertEquals(Optional.of(time), TIMES.local(text));
   }
 
   @ParameterizedTest
@@ -43,8 +46,8 @@ class PlainTimeTest {
         "", "2026-02-29T10:00", "2026-13-01T10:00", "2026-07-31T24:00", "2026-07-31T10:60",
         "2026-07-31T10:00:60", "2026-07-31T10:00Z", "31.07.2026 10:00", "2026-07-31T1O:00"
       })
-  void isLeftToTheJdkIfItIsAnythingElse(String text) {
-    assertEquals(Optional.empty(), PlainTime.read(text));
+  void isNoLocalTimeIfItIsAnythingElse(String text) {
+    assertEquals(Optional.empty(), TIMES.local(text));
   }
 
   @Test
@@ -54,13 +57,13 @@ class PlainTimeTest {
       String text =
           "%04d-%02d-%02dT%02d:%02d:%02d"
               .formatted(
-                  1 + dice.nextInt(9_999),
+                  1900 + dice.nextInt(300),
                   dice.nextInt(14),
                   dice.nextInt(33),
                   dice.nextInt(25),
                   dice.nextInt(61),
                   dice.nextInt(61));
-      assertEquals(jdk(text), PlainTime.read(text), text);
+      assertEquals(jdk(text), TIMES.local(text), text);
     }
   }
 }

@@ -1,0 +1,178 @@
+package gambrel.intake;
+
+import gambrel.cuts.Species;
+import gambrel.notice.NoticeCode;
+import gambrel.shop.Charge;
+import gambrel.shop.Correction;
+import gambrel.shop.Customer;
+import gambrel.shop.ItemValue;
+import gambrel.shop.Payment;
+import gambrel.shop.Release;
+import gambrel.weighing.Field;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.SortedMap;
+
+/** Reads the tables of customers, money and decisions, each in file order or by id. */
+final class OfficeTables {
+  private OfficeTables() {}
+
+  /** {@code customers.csv}. */
+  static SortedMap<String, Customer> customers(ShopFolder folder) {
+    return folder.byId(
+        Columns.of("customers.csv", "customer", "name").and("address", "email", "language"),
+        (id, row) -> {
+          if (id.equals(Customer.SHOP)) {
+            throw row.refuse(
+                NoticeCode.SHOP_ROW_BAD, "shop stands for the shop itself; the row was ignored");
+          }
+          return new Customer(
+              id,
+              row.needText("name"),
+              row.text("address"),
+              row.text("email"),
+              row.kindly("language", Formats::language).orElse(""));
+        });
+  }
+
+  /**
+   * {@code charges.csv}. One key may stand in several rows that differ in what or when they apply
+   * to.
+   */
+  static List<Charge> charges(ShopFolder folder, Known known) {
+    var taken = new HashSet<List<Object>>();
+    return folder.list(
+        Columns.of("charges.csv", "charge", "description", "basis", "price")
+            .and("minimum", "free", "species", "class", "item", "body")
+            .and("hot_from", "hot_to", "tax_percent", "from", "to"),
+        row -> {
+          var charge = charge(row, known);
+          row.checkPeriod(charge.from(), charge.to());
+          if (!taken.add(scope(charge))) {
+            throw row.refuse(
+                NoticeCode.ID_TWICE, "charge \"" + charge.id() + "\" stands there twice");
+          }
+          return charge;
+        });
+  }
+
+  private static Charge charge(Row row, Known known) {
+    return new Charge(
+        row.need("charge", Formats::id),
+        row.needText("description"),
+        row.need("basis", Formats.word(Charge.Basis.class)),
+        row.need("price", Formats::number),
+        notNegative(row, "minimum"),
+        notNegative(row, "free"),
+        row.get("species", Formats.word(Species.class)).map(Species::id).orElse(""),
+        row.text("class"),
+        known.optionalItem(row, "item"),
+        row.known("body", known.bodies()).orElse(""),
+        row.get("hot_from", Formats::weight),
+        row.get("hot_to", Formats::weight),
+        notNegative(row, "tax_percent"),
+        row.get("from", Formats::date),
+        row.get("to", Formats::date));
+  }
+
+  private static BigDecimal notNegative(Row row, String column) {
+    return row.get(column, Formats::notNegative).orElse(BigDecimal.ZERO);
+  }
+
+  private static List<Object> scope(Charge charge) {
+    return List.of(
+        charge.id(),
+        charge.basis(),
+        charge.species(),
+        charge.category(),
+        charge.item(),
+        charge.body(),
+        charge.hotFrom(),
+        charge.hotTo(),
+        charge.from(),
+        charge.to());
+  }
+
+  /** {@code values.csv}. */
+  static List<ItemValue> values(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("values.csv", "item", "value").and("from", "to"),
+        row -> {
+          var value =
+              new ItemValue(
+                  known.neededItem(row, "item"),
+                  row.need("value", Formats::number),
+                  row.get("from", Formats::date),
+                  row.get("to", Formats::date));
+          row.checkPeriod(value.from(), value.to());
+          return value;
+        });
+  }
+
+  /** {@code payments.csv}. */
+  static List<Payment> payments(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
+        row -> {
+          row.needText("customer");
+          return new Payment(
+              row.knownOrKept("customer", known.customers()),
+              row.knownOrKept("body", known.bodies()),
+              row.need("date", Formats::date),
+              row.need("amount", Formats::money),
+              row.text("note"));
+        });
+  }
+
+  /** {@code corrections.csv}. */
+  static List<Correction> corrections(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
+            .and("date"),
+        row -> {
+          row.needText("scale");
+          return new Correction(
+              row.knownOrKept("scale", known.scales()),
+              row.need("ticket", OfficeTables::ticket),
+              row.get("date", Formats::date),
+              row.need("field", OfficeTables::field).id(),
+              row.text("value"),
+              row.needText("by"),
+              row.need("on", Formats::moment),
+              row.needText("reason"),
+              row.place());
+        });
+  }
+
+  private static String ticket(Formats formats, String text) {
+    if (SpreadsheetDamage.isDate(text)) {
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, "is a date that was a run of tickets");
+    }
+    return formats.id(text);
+  }
+
+  private static Field field(Formats formats, String text) {
+    return Field.of(text)
+        .filter(field -> field != Field.SCALE && field != Field.TICKET)
+        .orElseThrow(() -> new BadCell("is no column of the exports that can be corrected"));
+  }
+
+  /** {@code releases.csv}; without an action a row releases. */
+  static List<Release> releases(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("releases.csv", "body", "by", "on", "reason").and("action"),
+        row -> {
+          row.needText("body");
+          String body = row.known("body", known.bodies()).orElseThrow();
+          row.about(body);
+          return new Release(
+              body,
+              row.needText("by"),
+              row.need("on", Formats::moment),
+              row.needText("reason"),
+              row.get("action", Formats.word(Release.Action.class)).orElse(Release.Action.RELEASE),
+              row.place());
+        });
+  }
+}
