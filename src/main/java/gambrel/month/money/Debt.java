@@ -1,5 +1,6 @@
 package gambrel.month.money;
 
+import gambrel.month.BodyCalendar;
 import gambrel.month.MonthBodies;
 import gambrel.measure.Money;
 import gambrel.reckoning.Night;
@@ -62,7 +63,7 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
   /** The month of the statement's body; of the statement itself where the body is gone. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
-        .flatMap(MonthBodies::of)
+        .flatMap(BodyCalendar::of)
         .orElseGet(() -> YearMonth.from(row.issued()));
   }
 }
