@@ -106,7 +106,6 @@ final class MonthWork {
     }
     made.problem().ifPresent(problem -> summaries.problem(file, problem));
     made.rows().ifPresent(rows::add);
-    calendar.done(made.month());
   }
 
   /** Summaries among {@code files} of months that have no body any more. */
