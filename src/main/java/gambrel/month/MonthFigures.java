@@ -71,7 +71,7 @@ public record MonthFigures(List<MonthFigure> all) {
       for (var comparison : parts.boners()) {
         comparison.differences().forEach((boner, d) -> boner(comparison.species(), boner, d));
       }
-      PaceLine.of(records, parts.pace()).forEach(this::pace);
+      parts.paceLines().forEach(this::pace);
       parts.worths().forEach(this::worth);
       for (var choice : parts.choices()) {
         for (var way : choice.ways()) {

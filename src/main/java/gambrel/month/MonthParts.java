@@ -3,6 +3,7 @@ package gambrel.month;
 import gambrel.month.money.IncomeLine;
 import gambrel.month.money.OwnStock;
 import gambrel.month.money.SupplierLine;
+import gambrel.month.pace.PaceLine;
 import gambrel.month.pace.PaceReadings;
 import gambrel.month.value.CutChoice;
 import gambrel.month.value.CutChoices;
@@ -22,6 +23,7 @@ import java.util.List;
  * @param completeness how many bodies have which weight
  * @param boners how boners' bodies compare in bone
  * @param pace times of work on the block
+ * @param paceLines how fast each kind of piece was boned
  * @param worths what bodies were worth, by species
  * @param choices pieces that were cut in several ways, in the month and the twelve before
  * @param stock the shop's own bodies of the month
@@ -38,6 +40,7 @@ public record MonthParts(
     List<Completeness> completeness,
     List<BonerComparison> boners,
     PaceReadings pace,
+    List<PaceLine> paceLines,
     List<WorthLine> worths,
     List<CutChoice> choices,
     List<OwnStock> stock,
@@ -47,6 +50,7 @@ public record MonthParts(
   /** Computes the parts of a month. */
   public static MonthParts of(MonthRecords records) {
     var chills = LossChart.of(records, Loss.CHILL);
+    var pace = PaceReadings.of(records);
     return new MonthParts(
         chills,
         LossChart.of(records, Loss.BENCH),
@@ -56,7 +60,8 @@ public record MonthParts(
         FurtherDay.of(records),
         Completeness.of(records),
         BonerComparison.of(records),
-        PaceReadings.of(records),
+        pace,
+        PaceLine.of(records, pace),
         WorthLine.of(records),
         new CutChoices(records.rail().items()).of(records.lately()),
         OwnStock.of(records, records.bodies().settled()),

@@ -71,14 +71,14 @@ public record Shift(
         strongest = strength;
         var now = scatter.mean(values(since).values());
         var mean = Exact.ofStatistic(now.value());
-        var before = Exact.ofStatistic(usual.value());
+        var usually = Exact.ofStatistic(usual.value());
         most =
             Optional.of(
                 new Shift(
                     day,
-                    mean.subtract(before),
+                    mean.subtract(usually),
                     mean,
-                    before,
+                    usually,
                     strength,
                     limit,
                     inOrder(since)));

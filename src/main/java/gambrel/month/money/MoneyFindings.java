@@ -42,7 +42,7 @@ public final class MoneyFindings {
       return Optional.empty();
     }
     var oldest = late.get(0);
-    var total = late.stream().map(Debt::due).reduce(Money.ZERO, Money::plus);
+    var total = Debt.sum(late, Debt::due);
     var customer = records.night().shop().customer(oldest.statement().customer()).name();
     return Optional.of(
         new Finding(

@@ -1,7 +1,6 @@
 package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
 import gambrel.balance.PieceBalance;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;

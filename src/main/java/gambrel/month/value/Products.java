@@ -5,6 +5,7 @@ import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
+import gambrel.measure.Worth;
 import gambrel.month.ItemValues;
 import gambrel.month.MonthBody;
 import gambrel.shop.Step;
