@@ -43,10 +43,10 @@ final class AgainstPart {
       boolean last = i == tables.size() - 1;
       views.addAll(
           last
-              ? tables.get(i).kept(1, List.of(page.say("against_explained")))
+              ? tables.get(i).kept("room little", 1, List.of(page.say("against_explained")))
               : tables.get(i).table());
     }
-    return new PartView(page.say("against"), "", views, List.of());
+    return PartView.of(page.say("against"), views, List.of());
   }
 
   private TableBuilder against(Ownership whose, Loss loss, List<MonthFigure> figures) {

@@ -27,7 +27,7 @@ final class BatchPart {
             .number(page.say("loss_percent"))
             .words(page.say("state"), "");
     page.records().bodies().batches().forEach(batch -> row(table, batch));
-    return new PartView(page.say("batches"), "", table.table(), List.of());
+    return PartView.of(page.say("batches"), table.table(), List.of());
   }
 
   private void row(TableBuilder table, BatchBalance batch) {

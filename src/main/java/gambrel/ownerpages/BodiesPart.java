@@ -53,9 +53,8 @@ final class BodiesPart {
     if (!listed.isEmpty()) {
       remarks.add(page.say("bodies_explained"));
     }
-    var tables = table.kept(1, remarks);
-    return new PartView(
-        page.say("bodies"), "room", tables, tables.isEmpty() ? remarks : List.of());
+    var tables = table.kept("", 1, remarks);
+    return PartView.withRoom(page.say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
   }
 
   private List<MonthBody> listed() {

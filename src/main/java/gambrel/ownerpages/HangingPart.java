@@ -41,7 +41,7 @@ final class HangingPart {
             .number(page.label("worth_a_day", page.currency()));
     page.parts().hanging().forEach(hanging -> row(table, hanging));
     var tables = table.table(page.say("hanging_explained"));
-    return new PartView(page.say("hanging"), "", tables, List.of());
+    return PartView.of(page.say("hanging"), tables, List.of());
   }
 
   private void row(TableBuilder table, Hanging hanging) {
@@ -78,7 +78,8 @@ final class HangingPart {
     return new PartView(
         page.say("further_day"),
         "wide",
-        "",
+        false,
+        false,
         tables,
         tables.isEmpty() ? List.of() : List.of(page.say("further_day_explained")),
         List.of());

@@ -46,7 +46,8 @@ final class LossPart {
     return new PartView(
         page.say("weight_lost"),
         "wide chapter",
-        "",
+        false,
+        false,
         sums,
         sums.isEmpty() && shown.isEmpty() ? List.of() : notes,
         shown);
@@ -100,11 +101,11 @@ final class LossPart {
     table.nextHeads().first(page.say("killed"));
     shown.forEach(days -> table.counted(page.label("lost", page.say("percent"))));
     for (var date : dates) {
-      var cells = new ArrayList<>(List.of(new Cell(page.formats().brief(date), "first", 1)));
+      var cells = new ArrayList<>(List.of(new Cell(page.formats().brief(date), "first")));
       shown.forEach(days -> cells.addAll(day(days, date)));
       table.add("", cells);
     }
-    return new PartView(page.say("chiller_by_day"), "room", table.table(), List.of());
+    return PartView.withRoom(page.say("chiller_by_day"), table.table(), List.of());
   }
 
   private String usual(ChillDays days) {
@@ -127,9 +128,8 @@ final class LossPart {
     return List.of(
         new Cell(
             ratio.percent().map(p -> page.number(p, 2)).orElse(""),
-            marked ? "number marked" : "number",
-            1),
-        new Cell(ratio.isKnown() ? page.ofBodies(ratio.bodies()) : "", "number counted", 1));
+            marked ? "number marked" : "number"),
+        new Cell(ratio.isKnown() ? page.ofBodies(ratio.bodies()) : "", "number counted"));
   }
 
   /** Within which hours bodies count as alike, and which ones do not. */
@@ -171,10 +171,10 @@ final class LossPart {
         table.add(
             "",
             List.of(
-                new Cell(page.say("weights." + weight.what().id()), "label", 1),
-                new Cell(of, "", 1)));
+                new Cell(page.say("weights." + weight.what().id()), "label"),
+                new Cell(of, "")));
       }
     }
-    return new PartView(page.say("weights_known"), "kept", table.list(), List.of());
+    return PartView.kept(page.say("weights_known"), table.list(), List.of());
   }
 }

@@ -67,7 +67,7 @@ final class MoneyPart {
     if (hours) {
       remarks.add(page.say("month.income.hour"));
     }
-    return new PartView(page.say("income"), "", table.table(remarks), List.of());
+    return PartView.of(page.say("income"), table.table(remarks), List.of());
   }
 
   private static Optional<BigFraction> anHour(IncomeLine line, Income income, Stints stints) {
@@ -78,14 +78,13 @@ final class MoneyPart {
   /** What the shop bought for itself: body by body, and by supplier. */
   PartView stock() {
     var remarks = remarks();
-    var suppliers = suppliers().kept(1, remarks);
+    var suppliers = suppliers().kept("room", 1, remarks);
     var tables = new ArrayList<TableView>();
     if (!suppliers.isEmpty() || !remarks.isEmpty()) {
       tables.addAll(bodies().table());
       tables.addAll(suppliers);
     }
-    return new PartView(
-        page.say("stock"), "room", tables, suppliers.isEmpty() ? remarks : List.of());
+    return PartView.withRoom(page.say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
   }
 
   /** The month's bodies, least margin first; the rest are in the data file. */
@@ -213,10 +212,10 @@ final class MoneyPart {
           List.of(
               new Cell(
                   page.label("total", page.say("unpaid_total")), TableBuilder.FIRST, 3),
-              new Cell(due(unpaid), TableBuilder.NUMBER, 1)));
+              new Cell(due(unpaid), TableBuilder.NUMBER)));
     }
-    var tables = table.kept(Math.min(2, unpaid.size() + 1), List.of(page.say("payments_known")));
-    return new PartView(page.say("unpaid"), "room", tables, List.of());
+    var tables = table.kept("", 2, List.of(page.say("payments_known")));
+    return PartView.withRoom(page.say("unpaid"), tables, List.of());
   }
 
   private String due(List<Debt> debts) {

@@ -29,7 +29,7 @@ final class PacePart {
             .number(page.label("before", page.say("minutes_each")))
             .number(page.label("before", page.unit() + ' ' + page.say("an_hour")));
     page.parts().paceLines().forEach(line -> row(table, line));
-    return new PartView(page.say("pace"), "", table.table(), remarks());
+    return PartView.of(page.say("pace"), table.table(), remarks());
   }
 
   private void row(TableBuilder table, PaceLine line) {

@@ -84,7 +84,7 @@ final class TableBuilder {
 
   /** A column with its own classes in the head and below it. */
   TableBuilder column(String text, String headStyle, String cellStyle) {
-    head.add(new Cell(text, headStyle, 1));
+    head.add(new Cell(text, headStyle));
     columns.add(cellStyle);
     return this;
   }
@@ -107,10 +107,10 @@ final class TableBuilder {
     var cells = new ArrayList<Cell>();
     for (var value : values) {
       if (value instanceof Counted counted) {
-        cells.add(new Cell(counted.text(), columns.get(cells.size()), 1));
-        cells.add(new Cell(counted.bodies(), columns.get(cells.size()), 1));
+        cells.add(new Cell(counted.text(), columns.get(cells.size())));
+        cells.add(new Cell(counted.bodies(), columns.get(cells.size())));
       } else {
-        cells.add(new Cell((String) value, columns.get(cells.size()), 1));
+        cells.add(new Cell((String) value, columns.get(cells.size())));
       }
     }
     add(rowStyle, cells);
@@ -145,34 +145,32 @@ final class TableBuilder {
 
   /** The table, or none without rows; the remarks stand below it. */
   List<TableView> table(List<String> remarks) {
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(new TableView(style, heads(), List.of(new Body(false, rows)), remarks));
+    return table("", List.of(new Body(false, rows)), remarks, false);
   }
 
-  /** The rows as a list of facts, without heads; none without rows. */
+  /** The rows as a list of facts, without the classes of tables; none without rows. */
   List<TableView> list() {
     return rows.isEmpty()
         ? List.of()
-        : List.of(new TableView(name, List.of(), List.of(new Body(false, rows)), List.of()));
+        : List.of(
+            new TableView(
+                name, "", List.of(), List.of(new Body(false, rows)), List.of(), false, ""));
   }
 
   /**
    * The table, or none without rows; the remarks are its last row, on the page of the rows before.
    *
+   * @param room classes of what keeps room before it; may be empty
    * @param last how many rows at the end are kept on one page with them
    */
-  List<TableView> kept(int last, List<String> remarks) {
-    if (rows.isEmpty()) {
-      return List.of();
-    }
-    int from = rows.size() - last;
+  List<TableView> kept(String room, int last, List<String> remarks) {
+    int from = Math.max(0, rows.size() - last);
     var bodies = new ArrayList<Body>();
     if (from > 0) {
       bodies.add(new Body(false, rows.subList(0, from)));
     }
     bodies.add(new Body(true, rows.subList(from, rows.size())));
-    return List.of(new TableView(style, heads(), bodies, remarks));
+    return table(room, bodies, remarks, true);
   }
 
   /** The table, each row kept on one page with those {@code under} it. */
@@ -186,8 +184,14 @@ final class TableBuilder {
       bodies.add(new Body(true, rows.subList(from, to)));
       from = to;
     }
-    return bodies.isEmpty()
+    return table("", bodies, remarks, true);
+  }
+
+  private List<TableView> table(
+      String room, List<Body> bodies, List<String> remarks, boolean kept) {
+    String width = Integer.toString(columns.size());
+    return rows.isEmpty()
         ? List.of()
-        : List.of(new TableView(style, heads(), bodies, remarks));
+        : List.of(new TableView(style, room, heads(), bodies, remarks, kept, width));
   }
 }

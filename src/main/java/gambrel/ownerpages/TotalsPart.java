@@ -37,9 +37,8 @@ final class TotalsPart {
   PartView part(boolean unpaid) {
     var statements = statements();
     boolean known = !statements.isEmpty() && !unpaid;
-    return new PartView(
+    return PartView.kept(
         page.say("totals"),
-        "kept",
         Stream.concat(weights().stream(), statements.stream()).toList(),
         known ? List.of(page.say("payments_known")) : List.of());
   }

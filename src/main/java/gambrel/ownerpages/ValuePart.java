@@ -37,7 +37,7 @@ final class ValuePart {
       tables.addAll(smalls(remarks));
     }
     boolean said = tables.stream().anyMatch(table -> !table.remarks().isEmpty());
-    return new PartView(page.say("value"), "", tables, said ? List.of() : remarks);
+    return PartView.of(page.say("value"), tables, said ? List.of() : remarks);
   }
 
   private List<TableView> worth() {
@@ -128,7 +128,7 @@ final class ValuePart {
             .limit(MOST_SMALLS)
             .toList();
     all.stream().filter(shown::contains).forEach(line -> small(table, line));
-    return table.kept(1, remarks);
+    return table.kept("room", 1, remarks);
   }
 
   private void small(TableBuilder table, SmallWeights.Line line) {

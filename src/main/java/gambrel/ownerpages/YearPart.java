@@ -34,7 +34,7 @@ final class YearPart {
         month.getMonth() == Month.DECEMBER
             ? page.say("year.title", Integer.toString(month.getYear()))
             : page.say("year.to", page.formats().month(month));
-    return new PartView(title, "", tables, List.of());
+    return PartView.of(title, tables, List.of());
   }
 
   /** A row for each month that has a body of the species, and one for all of them. */

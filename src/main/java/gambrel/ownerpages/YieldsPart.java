@@ -51,7 +51,7 @@ final class YieldsPart {
       }
     }
     var tables = table.table(page.say("yields_explained"));
-    return new PartView(page.say("yields"), "", tables, List.of());
+    return PartView.of(page.say("yields"), tables, List.of());
   }
 
   private Optional<Object[]> row(Ownership whose, Species species) {
@@ -81,15 +81,14 @@ final class YieldsPart {
     lines.forEach(line -> line(table, line.species().orElseThrow(), line.group()));
     var remarks = new ArrayList<>(List.of(page.say("yields_before_explained")));
     remarks.addAll(remarks(lines));
-    return new PartView(
-        page.say("yields_before"), "room", table.keptByRow("under", remarks), List.of());
+    return PartView.withRoom(page.say("yields_before"), table.keptByRow("under", remarks), List.of());
   }
 
   private void line(TableBuilder table, Species species, FigureGroup group) {
     var like = (FigureGroup.Like) group;
     boolean whole = like.by() == FigureGroup.By.ALL;
     var month = new ArrayList<Object>(List.of(whole ? page.species(species) : name(like)));
-    var before = new ArrayList<>(List.of(new Cell(page.say("before"), TableBuilder.FIRST, 1)));
+    var before = new ArrayList<>(List.of(new Cell(page.say("before"), TableBuilder.FIRST)));
     for (var figure : BodyFigure.YIELDS) {
       var found = page.report().figures().find(FigureName.of(figure), species, group);
       month.add(page.counted(found));
@@ -141,8 +140,7 @@ final class YieldsPart {
               .orElse(Counted.NONE),
           spread.map(page::middle).orElse(""));
     }
-    return new PartView(
-        page.say("primals"), "", table.table(page.say("primals_explained")), List.of());
+    return PartView.of(page.say("primals"), table.table(page.say("primals_explained")), List.of());
   }
 
   private List<String> remarks(List<MonthFigure> lines) {

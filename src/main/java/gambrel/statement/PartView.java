@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param title its heading
  * @param style its classes in {@code page.css}
- * @param breaks where pages break: {@code room} begins a page if too little is left of one, {@code
- *     kept} is never broken; empty for the usual rules
+ * @param room whether it begins a page if too little is left of one
+ * @param kept whether it is never broken
  * @param tables its tables
  * @param remarks how to read them
  * @param charts its charts
@@ -16,7 +16,8 @@ import java.util.List;
 public record PartView(
     String title,
     String style,
-    String breaks,
+    boolean room,
+    boolean kept,
     List<TableView> tables,
     List<String> remarks,
     List<ChartView> charts) {
@@ -27,9 +28,19 @@ public record PartView(
     charts = List.copyOf(charts);
   }
 
-  /** A chapter without charts. */
-  public PartView(String title, String breaks, List<TableView> tables, List<String> remarks) {
-    this(title, "wide chapter", breaks, tables, remarks, List.of());
+  /** A part without charts. */
+  public static PartView of(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", false, false, tables, remarks, List.of());
+  }
+
+  /** A part without charts that keeps room for its first rows. */
+  public static PartView withRoom(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", true, false, tables, remarks, List.of());
+  }
+
+  /** A part without charts that is never broken. */
+  public static PartView kept(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", false, true, tables, remarks, List.of());
   }
 
   /** Whether there is nothing to show. */

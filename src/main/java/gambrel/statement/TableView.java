@@ -6,12 +6,21 @@ import java.util.List;
  * A table, ready to be set.
  *
  * @param style its classes in {@code page.css}, separated by blanks; the first names the table
+ * @param room classes of what keeps room before it; may be empty
  * @param heads lines of column heads; may be none
  * @param bodies its rows, in groups that page breaks respect
- * @param remarks how to read it; below the table, or its last row if the last group is kept whole
+ * @param remarks how to read it
+ * @param kept whether the remarks are its last row, else they stand below it
+ * @param columns how many columns it has
  */
 public record TableView(
-    String style, List<List<Cell>> heads, List<Body> bodies, List<String> remarks) {
+    String style,
+    String room,
+    List<List<Cell>> heads,
+    List<Body> bodies,
+    List<String> remarks,
+    boolean kept,
+    String columns) {
   /** Copies the lists. */
   public TableView {
     heads = heads.stream().map(List::copyOf).toList();
@@ -24,9 +33,19 @@ public record TableView(
    *
    * @param text what it says; may be empty
    * @param style its classes; {@code label} is the head of its row
-   * @param span how many columns it takes
+   * @param span how many columns it takes; empty for one
    */
-  public record Cell(String text, String style, int span) {}
+  public record Cell(String text, String style, String span) {
+    /** A cell of one column. */
+    public Cell(String text, String style) {
+      this(text, style, "");
+    }
+
+    /** A cell of several columns. */
+    public Cell(String text, String style, int span) {
+      this(text, style, Integer.toString(span));
+    }
+  }
 
   /**
    * Some rows.

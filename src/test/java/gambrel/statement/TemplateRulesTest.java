@@ -36,14 +36,8 @@ class TemplateRulesTest {
         "parts.ftlh",
         "statement.ftlh",
         "summary.ftlh",
-        "summary-bodies.ftlh",
         "summary-first.ftlh",
-        "summary-money.ftlh",
-        "summary-pace.ftlh",
-        "summary-shrink.ftlh",
-        "summary-value.ftlh",
-        "summary-year.ftlh",
-        "summary-yields.ftlh",
+        "summary-table.ftlh",
         "morning.ftlh");
   }
 
