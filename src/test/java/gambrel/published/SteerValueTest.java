@@ -115,7 +115,7 @@ class SteerValueTest {
     var total = rows.get(rows.size() - 1);
     scene.weigh("02T10:00 B1 cold carcase " + pounds(total));
     var night = night(scene);
-    var worth = BodyWorth.of(bodies(night), Species.BEEF, values(night)).get(0);
+    var worth = BodyWorth.of(bodies(night), Species.LAMB, values(night)).get(0);
     Published.assertWithinLastDigit(
         total.get("dollars_a_lb"), Exact.round(worth.rate(), 4).toPlainString(), "a pound");
     assertTrue(
