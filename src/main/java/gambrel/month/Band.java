@@ -1,6 +1,5 @@
 package gambrel.month;
 
-import gambrel.reckoning.BodyAccount;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -18,7 +17,8 @@ import java.util.TreeSet;
  * @param to upper end, excluded
  */
 public record Band(
-    Split split, String name, Optional<BigDecimal> from, Optional<BigDecimal> to) {
+    Split split, String name, Optional<BigDecimal> from, Optional<BigDecimal> to)
+    implements FigureGroup {
   /** All of them. */
   public static final Band ALL = new Band(Split.ALL, "", Optional.empty(), Optional.empty());
 
@@ -26,7 +26,7 @@ public record Band(
       List.of(BigDecimal.valueOf(8), BigDecimal.valueOf(15), BigDecimal.valueOf(22));
 
   /** The bands of a split, drawn from all bodies that are compared; none where all are alike. */
-  static List<Band> of(Split split, List<BodyAccount> bodies) {
+  static List<Band> of(Split split, List<MonthBody> bodies) {
     return switch (split) {
       case ALL -> List.of(ALL);
       case CATEGORY -> categories(bodies);
@@ -35,7 +35,7 @@ public record Band(
     };
   }
 
-  private static List<Band> categories(List<BodyAccount> bodies) {
+  private static List<Band> categories(List<MonthBody> bodies) {
     var names = new TreeSet<String>();
     bodies.forEach(a -> names.add(category(a)));
     names.remove("");
@@ -44,12 +44,12 @@ public record Band(
         .toList();
   }
 
-  private static String category(BodyAccount account) {
+  private static String category(MonthBody account) {
     return account.body().category().strip().toLowerCase(Locale.ROOT);
   }
 
   /** Whole numbers at which a third and two thirds of the bodies lie below. */
-  private static List<BigDecimal> thirds(Split split, List<BodyAccount> bodies) {
+  private static List<BigDecimal> thirds(Split split, List<MonthBody> bodies) {
     var values = bodies.stream().flatMap(a -> split.value(a).stream()).sorted().toList();
     if (values.isEmpty()) {
       return List.of();
@@ -75,7 +75,7 @@ public record Band(
   }
 
   /** Whether a body is one of them. */
-  public boolean holds(BodyAccount account) {
+  public boolean holds(MonthBody account) {
     return switch (split) {
       case ALL -> true;
       case CATEGORY -> category(account).equals(name);
@@ -89,6 +89,7 @@ public record Band(
   }
 
   /** Its name in data files: {@code days 8-15}, {@code category steer}; empty for all. */
+  @Override
   public String id() {
     if (split == Split.ALL) {
       return "";

@@ -1,9 +1,7 @@
 package gambrel.month;
 
-import gambrel.reckoning.BodyAccount;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -14,54 +12,39 @@ import java.util.function.Function;
  *
  * <p>Bodies belong to their months as in {@link MonthBodies}; a rail weighing later than the month's
  * last day is as yet unknown to it.
+ *
+ * @param month the month that it is the baseline of
+ * @param months its months, oldest first
  */
-public final class Baseline {
+public record Baseline(YearMonth month, List<MonthBodies> months) {
   /** Fewer bodies than this carry no limits. */
   public static final int ENOUGH = 20;
 
   static final int MONTHS = 12;
 
-  private final YearMonth month;
-  private final List<MonthBodies> before = new ArrayList<>();
-
-  /** The baseline of {@code month}. */
-  public Baseline(BodyCalendar calendar, YearMonth month) {
-    this.month = month;
-    for (int i = MONTHS; i > 0; i--) {
-      before.add(calendar.of(month.minusMonths(i)));
-    }
-  }
-
-  /** The month that it is the baseline of. */
-  public YearMonth month() {
-    return month;
-  }
-
   /** Bodies killed in it, in order of kill. */
-  public List<BodyAccount> killed() {
+  public List<MonthBody> killed() {
     return all(MonthBodies::killed);
   }
 
   /** Bodies cut in it, month by month, those killed first first. */
-  public List<BodyAccount> cut() {
+  public List<MonthBody> cut() {
     return all(MonthBodies::cut);
   }
 
-  /** Bodies of which a loss was known by the month's last day, month by month. */
-  public List<BodyAccount> of(Loss loss) {
-    return all(loss::of).stream()
-        .filter(account -> loss.isKnownBy(account.balance(), lastDay()))
-        .toList();
+  /** Those cut in it whose weights hold and are all there. */
+  public List<MonthBody> settled() {
+    return all(MonthBodies::settled);
   }
 
-  /** Its months, oldest first. */
-  public List<MonthBodies> months() {
-    return List.copyOf(before);
+  /** Bodies of which a loss was known by the month's last day, month by month. */
+  public List<MonthBody> of(Loss loss) {
+    return all(loss::of).stream().filter(body -> loss.isKnownBy(body, lastDay())).toList();
   }
 
   /** The same month a year ago. */
   public MonthBodies yearAgo() {
-    return before.get(0);
+    return months.get(0);
   }
 
   /** The last day of which anything is known to the month. */
@@ -69,7 +52,7 @@ public final class Baseline {
     return month.atEndOfMonth();
   }
 
-  private List<BodyAccount> all(Function<MonthBodies, List<BodyAccount>> which) {
-    return before.stream().flatMap(m -> which.apply(m).stream()).toList();
+  private List<MonthBody> all(Function<MonthBodies, List<MonthBody>> which) {
+    return months.stream().flatMap(m -> which.apply(m).stream()).toList();
   }
 }

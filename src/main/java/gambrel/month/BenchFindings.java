@@ -1,15 +1,17 @@
 package gambrel.month;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
- * A bench loss that changed from a day on. Whether the bench or a scale changed is told by what else
- * changed: a rail scale that reads light makes the chiller seem to take more and the bench less by as
+ * A bench loss that changed from a day on. What else changed decides between the
+ * bench and a scale: a rail scale that reads light makes the chiller seem to take more and the bench less by as
  * much; a bench scale that drifts shows on the bodies weighed on it and on no others. Less loss than
  * ever is no better work: more is weighed out than comes in, which a scale does.
  */
@@ -17,14 +19,14 @@ final class BenchFindings {
   /** The rail scale alone explains chiller and bench. */
   static final String RAIL = "rail";
 
+  private final MonthRecords records;
   private final LossChart chart;
   private final Optional<Shift> chill;
-  private final Costs costs;
 
   BenchFindings(MonthRecords records, LossChart chart, Optional<Shift> chill) {
+    this.records = records;
     this.chart = chart;
     this.chill = chill;
-    this.costs = new Costs(records, Loss.BENCH);
   }
 
   List<Finding> all() {
@@ -38,12 +40,12 @@ final class BenchFindings {
 
   private List<Finding> all(Shift shift) {
     if (chill.filter(c -> c.isMore() != shift.isMore()).isPresent()) {
-      return List.of(scale(RAIL, ScaleGroup.rails(shift.subjects()), shift));
+      return List.of(scale(RAIL, rails(shift.subjects()), shift));
     }
     return List.of(
         shift.isMore()
             ? finding(FindingKind.BENCH, "", List.of(), shift)
-            : scale("balance", scales(shift.subjects()), shift));
+            : scale("balance", all(shift.subjects()), shift));
   }
 
   /**
@@ -51,10 +53,10 @@ final class BenchFindings {
    * groups tried, one may seem to move by chance.
    */
   private List<Finding> ofSingleScales() {
-    var scales = ScaleGroup.benches(chart.ofMonth());
+    var scales = benches(chart.ofMonth());
     var moved = new TreeMap<String, Shift>();
     for (String scale : scales) {
-      Shift.of(ScaleGroup.on(scale, chart.before()), ScaleGroup.on(scale, chart.ofMonth()))
+      Shift.of(on(scale, chart.before()), on(scale, chart.ofMonth()))
           .ifPresent(shift -> moved.put(scale, shift));
     }
     var most = moved.values().stream().map(s -> s.excess().abs()).max(Comparator.naturalOrder());
@@ -71,9 +73,31 @@ final class BenchFindings {
     return shift.isMore() ? "light" : "heavy";
   }
 
-  private static Collection<String> scales(List<LossChart.Point> points) {
-    var scales = ScaleGroup.rails(points);
-    scales.addAll(ScaleGroup.benches(points));
+  private static SortedSet<String> benches(List<LossChart.Point> points) {
+    return scales(points, MonthBody::benchScale);
+  }
+
+  private static SortedSet<String> rails(List<LossChart.Point> points) {
+    return scales(points, MonthBody::railScale);
+  }
+
+  private static SortedSet<String> scales(
+      List<LossChart.Point> points, Function<MonthBody, Optional<String>> scale) {
+    var scales = new TreeSet<String>();
+    points.forEach(p -> scale.apply(p.account()).ifPresent(scales::add));
+    return scales;
+  }
+
+  /** The points that were weighed mostly on a bench scale. */
+  private static List<LossChart.Point> on(String scale, List<LossChart.Point> points) {
+    return points.stream()
+        .filter(p -> p.account().benchScale().filter(scale::equals).isPresent())
+        .toList();
+  }
+
+  private static SortedSet<String> all(List<LossChart.Point> points) {
+    var scales = rails(points);
+    scales.addAll(benches(points));
     return scales;
   }
 
@@ -83,22 +107,14 @@ final class BenchFindings {
 
   private Finding finding(
       FindingKind kind, String variant, Collection<String> scales, Shift shift) {
-    var subjects = new ArrayList<>(scales);
-    subjects.addAll(shift.bodies());
-    return Costs.finding(
+    return LossFindings.shifted(
+        records,
+        Loss.BENCH,
         kind,
         variant,
-        subjects,
-        List.of(
-            new Evidence.Day(shift.from()),
-            Evidence.count(shift.subjects().size()),
-            new Evidence.Kind(chart.species()),
-            new Evidence.Percent(shift.mean(), 2),
-            new Evidence.Percent(shift.before(), 2),
-            Evidence.count(chart.baseline()),
-            costs.borne(shift.subjects(), shift.excess()),
-            new Evidence.Name(String.join(", ", scales))),
-        costs.of(shift.subjects(), shift.excess()),
-        Sureness.LIKELY);
+        chart.species(),
+        shift,
+        chart.baseline(),
+        List.copyOf(scales));
   }
 }

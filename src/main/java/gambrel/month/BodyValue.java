@@ -2,15 +2,12 @@ package gambrel.month;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
 import gambrel.measure.Weight;
 import gambrel.measure.Worth;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -25,28 +22,13 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
   /** So much of the take-home must have a value before anything is said of the body. */
   private static final BigFraction ENOUGH = BigFraction.of(9, 10);
 
-  private static final Drawn<BodyBalance, Map<String, Weight>> PACKS =
-      new Drawn<>(BodyValue::packs);
-
   /** The value of {@code body}; weights without a value are counted as such. */
-  public static BodyValue of(BodyBalance body, ItemValues values) {
-    var total = of(PACKS.of(body), body, values);
-    for (var batch : body.batches()) {
-      total = total.plus(of(batch, body, values));
+  public static BodyValue of(MonthBody body, ItemValues values) {
+    var total = of(body.packs(), body.balance(), values);
+    for (var batch : body.balance().batches()) {
+      total = total.plus(of(batch, body.balance(), values));
     }
     return total;
-  }
-
-  private static Map<String, Weight> packs(BodyBalance body) {
-    return byItem(
-        body.weighings().of(Step.PACK).stream()
-            .filter(w -> !w.inBatch() && !body.weighings().isOffal(w)));
-  }
-
-  private static Map<String, Weight> byItem(Stream<Weighing> packs) {
-    var byItem = new HashMap<String, Weight>();
-    packs.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
-    return byItem;
   }
 
   private static BodyValue of(Map<String, Weight> packs, BodyBalance body, ItemValues values) {
@@ -65,7 +47,8 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
 
   private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {
     var part = batch.partOf(body.body().id());
-    var packs = byItem(batch.weighings().stream().filter(w -> w.step() == Step.PACK));
+    var packs =
+        MonthBody.byItem(batch.weighings().stream().filter(w -> w.step() == Step.PACK));
     return of(part, mean(packs, body, values));
   }
 

@@ -9,7 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Chill shrink by day, like with like: bodies of one species that were weighed cold within a window
  * of hours after the last hot weighing.
  *
- * @param species whose
+ * @param chart the chart of all bodies
  * @param hours middle of the window: the median of the baseline's bodies
  * @param baseline the baseline's bodies within the window
  * @param month the month's bodies within it
@@ -17,7 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param shift where the month left the baseline
  */
 public record ChillDays(
-    Species species,
+    LossChart chart,
     BigFraction hours,
     List<LossChart.Point> baseline,
     List<LossChart.Point> month,
@@ -35,12 +35,17 @@ public record ChillDays(
     return hours.map(spread -> of(chart, before, spread.median()));
   }
 
+  /** The species. */
+  public Species species() {
+    return chart.species();
+  }
+
   private static ChillDays of(LossChart chart, List<LossChart.Point> before, BigFraction hours) {
     var like = before.stream().filter(p -> isLike(p, hours)).toList();
     var month = chart.ofMonth().stream().filter(p -> isLike(p, hours)).toList();
     var apart = chart.ofMonth().stream().filter(p -> !isLike(p, hours)).toList();
     return new ChillDays(
-        chart.species(), hours, like, month, apart, Shift.of(like, month));
+        chart, hours, like, month, apart, Shift.of(like, month));
   }
 
   private static boolean isLike(LossChart.Point point, BigFraction hours) {

@@ -1,14 +1,12 @@
 package gambrel.month;
 
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Species;
-import gambrel.reckoning.BodyAccount;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -22,10 +20,7 @@ import java.util.stream.Stream;
  * @param asked of these, the ones whose species mostly has it: there it is forgotten, not left out
  */
 public record Completeness(
-    What what, int of, List<BodyAccount> lacking, List<BodyAccount> asked) {
-  private static final Drawn<MonthRecords, List<Completeness>> DRAWN =
-      new Drawn<>(Completeness::draw);
-
+    What what, int of, List<MonthBody> lacking, List<MonthBody> asked) {
   /** Copies the lists. */
   public Completeness {
     lacking = List.copyOf(lacking);
@@ -56,21 +51,17 @@ public record Completeness(
       return name().toLowerCase(Locale.ROOT);
     }
 
-    private boolean isKnown(BodyAccount account) {
+    private boolean isKnown(MonthBody account) {
       return known.test(account.balance());
     }
 
-    private List<BodyAccount> in(MonthBodies month) {
+    private List<MonthBody> in(MonthBodies month) {
       return this == BONE || this == FAT ? month.cut() : month.killed();
     }
   }
 
   /** What the month's bodies lack, a weight each. */
   public static List<Completeness> of(MonthRecords records) {
-    return DRAWN.of(records);
-  }
-
-  private static List<Completeness> draw(MonthRecords records) {
     return Stream.of(What.values()).map(what -> of(records, what)).toList();
   }
 
@@ -84,7 +75,7 @@ public record Completeness(
   }
 
   /** The species of which more than half of the bodies have it. */
-  private static Set<Species> usual(What what, List<BodyAccount> all) {
+  private static Set<Species> usual(What what, List<MonthBody> all) {
     var balance = new EnumMap<Species, Integer>(Species.class);
     all.forEach(a -> balance.merge(a.body().species(), what.isKnown(a) ? 1 : -1, Integer::sum));
     balance.values().removeIf(more -> more <= 0);
@@ -107,8 +98,11 @@ public record Completeness(
             FindingKind.PAPERWORK,
             what.id(),
             ids,
-            List.of(Evidence.count(asked.size()), Evidence.count(of), new Evidence.Bodies(ids)),
-            Optional.empty(),
+            Map.of(
+                "lacking", Evidence.count(asked.size()),
+                "bodies", Evidence.count(of),
+                "which", new Evidence.Bodies(ids)),
+            List.of(),
             Sureness.CERTAIN));
   }
 }

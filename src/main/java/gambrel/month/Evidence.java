@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** One value in a finding's sentence, typed so that the page prints it in its reader's way. */
+/** A value of a finding, typed so that the page prints it in its reader's way. */
 public sealed interface Evidence {
   /** A percentage, printed with so many decimals. */
   record Percent(BigFraction value, int decimals) implements Evidence {}
@@ -20,8 +20,8 @@ public sealed interface Evidence {
   record Mass(gambrel.measure.Weight value) implements Evidence {}
 
   /**
-   * A weight apart for each who bears it, in the shop's unit, printed as rail weights are; who has
-   * no body stands not in it.
+   * A weight for each owner who bears it, in the shop's unit, printed as rail weights are. Owners
+   * without a body are missing.
    */
   record Borne(Map<Ownership, gambrel.measure.Weight> weights) implements Evidence {
     /** Copies the weights, in the order of owners. */
@@ -70,8 +70,8 @@ public sealed interface Evidence {
     }
   }
 
-  /** What a loss was worth, and to whom; stands last, since a sentence leaves it to the page. */
-  record Cost(Ownership whose, gambrel.measure.Money value) implements Evidence {}
+  /** What a loss was worth, and to whom. */
+  record Cost(Ownership whose, gambrel.measure.Money value) {}
 
   /** A percentage with one decimal. */
   static Percent percent(BigFraction value) {

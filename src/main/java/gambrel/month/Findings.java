@@ -1,5 +1,9 @@
 package gambrel.month;
 
+import gambrel.month.money.MoneyFindings;
+import gambrel.month.pace.PaceFindings;
+import gambrel.month.value.ChoiceFindings;
+import gambrel.month.yields.YieldFindings;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -9,7 +13,18 @@ public final class Findings {
 
   /** The findings of a month, in {@link Finding#ORDER}. */
   public static List<Finding> of(MonthRecords records) {
-    return Stream.of(ShrinkFindings.of(records), ValueFindings.of(records))
+    return of(records, MonthParts.of(records));
+  }
+
+  /** The findings of a month whose parts are known. */
+  static List<Finding> of(MonthRecords records, MonthParts parts) {
+    return Stream.of(
+            LossFindings.of(records, parts),
+            HangingFindings.of(records, parts.hanging()),
+            YieldFindings.of(records, parts.boners()),
+            PaceFindings.of(records, parts.pace()),
+            ChoiceFindings.of(records, parts.choices()),
+            MoneyFindings.of(records, parts))
         .flatMap(List::stream)
         .sorted(Finding.ORDER)
         .toList();

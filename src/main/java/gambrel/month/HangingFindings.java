@@ -2,8 +2,8 @@ package gambrel.month;
 
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
-import gambrel.reckoning.BodyAccount;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -17,11 +17,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class HangingFindings {
   private final MonthRecords records;
 
-  HangingFindings(MonthRecords records) {
+  private HangingFindings(MonthRecords records) {
     this.records = records;
   }
 
-  Optional<Finding> of(Hanging hanging) {
+  static List<Finding> of(MonthRecords records, List<Hanging> hanging) {
+    var findings = new HangingFindings(records);
+    return hanging.stream().flatMap(of -> findings.of(of).stream()).toList();
+  }
+
+  private Optional<Finding> of(Hanging hanging) {
     var usual = daysBefore(hanging).filter(d -> d.number() >= Baseline.ENOUGH);
     if (usual.isEmpty() || !hanging.isSure()) {
       return Optional.empty();
@@ -33,33 +38,31 @@ final class HangingFindings {
     return late.isEmpty() ? Optional.empty() : Optional.of(of(hanging, usual.get(), late));
   }
 
-  private Finding of(Hanging hanging, Spread usual, List<BodyAccount> late) {
+  private Finding of(Hanging hanging, Spread usual, List<MonthBody> late) {
     var days = sum(late.stream().map(a -> over(a, usual)).toList());
     var lost = sum(late.stream().map(a -> lost(a, hanging, usual)).toList());
-    var costs =
-        records
-            .rail()
-            .of(hanging.species(), lost)
-            .map(money -> new Evidence.Cost(Ownership.OWN, money))
-            .stream()
-            .toList();
-    var ids = late.stream().map(a -> a.body().id()).toList();
-    return Costs.finding(
+    var ids = late.stream().map(MonthBody::id).toList();
+    return new Finding(
         FindingKind.HANGING,
         "",
         ids,
-        List.of(
-            Evidence.count(late.size()),
-            new Evidence.Kind(hanging.species()),
-            new Evidence.Number(usual.median(), 0),
-            new Evidence.Number(days, 0),
-            new Evidence.Mass(Weight.of(lost)),
-            new Evidence.Percent(hanging.percentADay(), 2)),
-        costs,
+        Map.of(
+            "bodies", Evidence.count(late.size()),
+            "species", new Evidence.Kind(hanging.species()),
+            "usual", new Evidence.Number(usual.median(), 0),
+            "limit", new Evidence.Number(fence(usual), 0),
+            "days", new Evidence.Number(days, 0),
+            "weight", new Evidence.Mass(Weight.of(lost)),
+            "loss", new Evidence.Percent(hanging.percentADay(), 2)),
+        records
+            .rail()
+            .of(hanging.species(), lost)
+            .map(OwnerCosts::ofShop)
+            .orElse(List.of()),
         Sureness.LIKELY);
   }
 
-  /** Days hung by the bodies of the twelve months before, whoever's they are. */
+  /** Days hung by the bodies of the twelve months before. */
   private Optional<Spread> daysBefore(Hanging hanging) {
     return Spread.of(
         records.baseline().of(Loss.AGEING).stream()
@@ -73,33 +76,27 @@ final class HangingFindings {
     return days.upper().add(middleHalf.multiply(3));
   }
 
-  private static boolean isOwn(BodyAccount account, Hanging hanging) {
-    return Ownership.of(account) == Ownership.OWN && isHung(account, hanging);
+  private static boolean isOwn(MonthBody account, Hanging hanging) {
+    return account.whose() == Ownership.OWN && isHung(account, hanging);
   }
 
-  private static boolean isHung(BodyAccount account, Hanging hanging) {
+  private static boolean isHung(MonthBody account, Hanging hanging) {
     return account.body().species() == hanging.species()
-        && account.balance().rail().ageing().isPresent()
+        && account.share(BodyFigure.AGEING).isPresent()
         && account.balance().daysHung().isPresent();
   }
 
-  private static BigFraction days(BodyAccount account) {
+  private static BigFraction days(MonthBody account) {
     return BigFraction.of(account.balance().daysHung().orElseThrow());
   }
 
-  private static BigFraction over(BodyAccount account, Spread usual) {
+  private static BigFraction over(MonthBody account, Spread usual) {
     return days(account).subtract(usual.median());
   }
 
-  private static BigFraction lost(BodyAccount account, Hanging hanging, Spread usual) {
-    return account
-        .balance()
-        .rail()
-        .ageing()
-        .orElseThrow()
-        .cold()
-        .fraction()
-        .multiply(over(account, usual))
+  private static BigFraction lost(MonthBody body, Hanging hanging, Spread usual) {
+    return HangingSample.cold(body)
+        .multiply(over(body, usual))
         .multiply(hanging.percentADay())
         .divide(100);
   }

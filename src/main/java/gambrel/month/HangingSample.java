@@ -1,7 +1,6 @@
 package gambrel.month;
 
 import gambrel.cuts.Species;
-import gambrel.reckoning.BodyAccount;
 import gambrel.shrink.Trend;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param bodies may be none
  */
-public record HangingSample(List<BodyAccount> bodies) {
+public record HangingSample(List<MonthBody> bodies) {
   /** Fewer bodies than this make no line. */
   public static final int ENOUGH_BODIES = 8;
 
@@ -27,7 +26,7 @@ public record HangingSample(List<BodyAccount> bodies) {
     bodies = List.copyOf(bodies);
   }
 
-  /** Whoever's bodies they are. */
+  /** Those of all owners. */
   public static HangingSample of(MonthRecords records, Species species) {
     return new HangingSample(
         Stream.concat(
@@ -39,8 +38,7 @@ public record HangingSample(List<BodyAccount> bodies) {
 
   /** Those of one owner. */
   public HangingSample of(Ownership whose) {
-    return new HangingSample(
-        bodies.stream().filter(a -> Ownership.of(a) == whose).toList());
+    return new HangingSample(whose.of(bodies));
   }
 
   /** Ageing shrink, in per cent of cold, on days hung; empty where bodies or days are too few. */
@@ -59,14 +57,19 @@ public record HangingSample(List<BodyAccount> bodies) {
 
   /** Spread of the cold weights of what was aged, in the shop's unit; needs a body. */
   public Spread cold() {
-    return spread(a -> a.balance().rail().ageing().orElseThrow().cold().fraction());
+    return spread(HangingSample::cold);
   }
 
-  private Spread spread(Function<BodyAccount, BigFraction> figure) {
+  /** The cold weight of the parts of a body that were aged, in the shop's unit. */
+  static BigFraction cold(MonthBody body) {
+    return body.share(BodyFigure.AGEING).orElseThrow().whole().fraction();
+  }
+
+  private Spread spread(Function<MonthBody, BigFraction> figure) {
     return Spread.of(bodies.stream().map(figure).toList()).orElseThrow();
   }
 
-  private static Optional<Trend.Point> point(BodyAccount account) {
+  private static Optional<Trend.Point> point(MonthBody account) {
     var days = account.balance().daysHung();
     var lost = Loss.AGEING.percent(account);
     return days.isEmpty() || lost.isEmpty()

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Compares two groups of bodies, each body only with such as are like it (same species, class, way of
@@ -22,6 +23,9 @@ public final class LikeWithLike {
 
   /** Of so many comparisons of groups that do not differ, one at most finds a difference. */
   public static final int ONE_FALSE_IN = 100;
+
+  /** The same rate as a value of a finding. */
+  public static final Evidence FALSE_ALARMS = Evidence.percent(BigFraction.of(100, ONE_FALSE_IN));
 
   private LikeWithLike() {}
 

@@ -1,8 +1,6 @@
 package gambrel.month;
 
-import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
-import gambrel.reckoning.BodyAccount;
 import gambrel.shrink.ControlChart;
 import gambrel.shrink.ShrinkSeries;
 import java.math.BigDecimal;
@@ -13,9 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -42,10 +38,6 @@ public record LossChart(
   /** A species not killed for longer than this begins anew: chiller and season have changed. */
   private static final int GAP_DAYS = 60;
 
-  private static final Map<Loss, Drawn<MonthRecords, List<LossChart>>> DRAWN =
-      Stream.of(Loss.values())
-          .collect(Collectors.toMap(loss -> loss, loss -> new Drawn<>(r -> draw(r, loss))));
-
   /** Copies the points. */
   public LossChart {
     points = List.copyOf(points);
@@ -61,7 +53,7 @@ public record LossChart(
    * @param signals codes of the rules that it breaks; none without limits
    */
   public record Point(
-      BodyAccount account,
+      MonthBody account,
       LocalDate day,
       BigFraction percent,
       Optional<BigDecimal> movingRange,
@@ -74,10 +66,6 @@ public record LossChart(
 
   /** The chart of every species of which the month has a body with that loss, by species. */
   public static List<LossChart> of(MonthRecords records, Loss loss) {
-    return DRAWN.get(loss).of(records);
-  }
-
-  private static List<LossChart> draw(MonthRecords records, Loss loss) {
     return Stream.of(Species.values())
         .map(species -> of(records, loss, species))
         .filter(chart -> !chart.ofMonth().isEmpty())
@@ -105,17 +93,17 @@ public record LossChart(
         loss, species, points, baseline.size(), chart.centre(), chart.lower(), chart.upper());
   }
 
-  private static List<BodyAccount> known(Loss loss, List<BodyAccount> from, Species species) {
+  private static List<MonthBody> known(Loss loss, List<MonthBody> from, Species species) {
     return from.stream()
         .filter(a -> a.body().species() == species && a.body().killed().isPresent())
         .filter(a -> loss.percent(a).isPresent())
         .sorted(
-            Comparator.comparing((BodyAccount a) -> YearMonth.from(day(loss, a)))
-                .thenComparing(BodyAccount::balance, ShrinkSeries.ORDER_OF_KILL))
+            Comparator.comparing((MonthBody a) -> YearMonth.from(day(loss, a)))
+                .thenComparing(MonthBody::balance, ShrinkSeries.ORDER_OF_KILL))
         .toList();
   }
 
-  private static List<ControlChart.Observation> observations(Loss loss, List<BodyAccount> all) {
+  private static List<ControlChart.Observation> observations(Loss loss, List<MonthBody> all) {
     var observations = new ArrayList<ControlChart.Observation>();
     LocalDate before = LocalDate.MIN;
     for (var account : all) {
@@ -128,9 +116,9 @@ public record LossChart(
     return observations;
   }
 
-  private static LocalDate day(Loss loss, BodyAccount account) {
+  private static LocalDate day(Loss loss, MonthBody account) {
     var killed = account.body().killed().orElseThrow();
-    return loss == Loss.CHILL || loss == Loss.AGEING
+    return loss.isOnRail()
         ? killed
         : account.balance().lastCut().map(OffsetDateTime::toLocalDate).orElse(killed);
   }

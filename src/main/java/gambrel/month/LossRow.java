@@ -1,13 +1,9 @@
 package gambrel.month;
 
-import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.measure.Money;
-import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -32,14 +28,8 @@ public record LossRow(
     Ratio before,
     Optional<Spread> spread,
     Optional<Money> money) {
-  private static final Drawn<MonthRecords, List<LossRow>> DRAWN = new Drawn<>(LossRow::draw);
-
   /** Every group of which the month has a body with that loss. */
   public static List<LossRow> of(MonthRecords records) {
-    return DRAWN.of(records);
-  }
-
-  private static List<LossRow> draw(MonthRecords records) {
     var rows = new ArrayList<LossRow>();
     for (var loss : Loss.values()) {
       var month = loss.of(records.bodies());
@@ -51,7 +41,7 @@ public record LossRow(
     return List.copyOf(rows);
   }
 
-  private static List<BodyAccount> like(List<BodyAccount> bodies, Species species) {
+  private static List<MonthBody> like(List<MonthBody> bodies, Species species) {
     return bodies.stream().filter(a -> a.body().species() == species).toList();
   }
 
@@ -59,40 +49,30 @@ public record LossRow(
       MonthRecords records,
       Loss loss,
       Species species,
-      List<BodyAccount> month,
-      List<BodyAccount> before) {
+      List<MonthBody> month,
+      List<MonthBody> before) {
     var all = Stream.concat(before.stream(), month.stream()).toList();
-    var monthOf = byOwnership(month);
-    var beforeOf = byOwnership(before);
-    return Stream.of(Split.values())
-        .flatMap(split -> Band.of(split, all).stream())
-        .flatMap(
-            band ->
-                Stream.of(Ownership.values())
-                    .map(
-                        whose ->
-                            row(
-                                records,
-                                loss,
-                                species,
-                                band,
-                                whose,
-                                of(monthOf.get(whose), band),
-                                of(beforeOf.get(whose), band))))
-        .filter(row -> row.month().isKnown())
-        .toList();
-  }
-
-  private static Map<Ownership, List<BodyAccount>> byOwnership(List<BodyAccount> bodies) {
-    var byOwnership = new EnumMap<Ownership, List<BodyAccount>>(Ownership.class);
-    for (var whose : Ownership.values()) {
-      byOwnership.put(whose, new ArrayList<>());
+    var rows = new ArrayList<LossRow>();
+    for (var split : Split.values()) {
+      for (var band : Band.of(split, all)) {
+        for (var whose : Ownership.values()) {
+          rows.add(
+              row(
+                  records,
+                  loss,
+                  species,
+                  band,
+                  whose,
+                  of(whose.of(month), band),
+                  of(whose.of(before), band)));
+        }
+      }
     }
-    bodies.forEach(account -> byOwnership.get(Ownership.of(account)).add(account));
-    return byOwnership;
+    rows.removeIf(row -> !row.month().isKnown());
+    return rows;
   }
 
-  private static List<BodyAccount> of(List<BodyAccount> bodies, Band band) {
+  private static List<MonthBody> of(List<MonthBody> bodies, Band band) {
     return bodies.stream().filter(band::holds).toList();
   }
 
@@ -102,17 +82,17 @@ public record LossRow(
       Species species,
       Band band,
       Ownership whose,
-      List<BodyAccount> month,
-      List<BodyAccount> before) {
-    var lost = loss.of(month);
+      List<MonthBody> month,
+      List<MonthBody> before) {
+    var lost = loss.figure().of(month);
     return new LossRow(
         whose,
         species,
         band,
         loss,
         lost,
-        loss.of(before),
-        loss.spread(before),
+        loss.figure().of(before),
+        loss.figure().spread(before),
         records.rail().of(species, lost.part()));
   }
 }

@@ -3,7 +3,6 @@ package gambrel.month;
 import gambrel.cuts.Species;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.LikeWithLike.Sample;
-import gambrel.reckoning.BodyAccount;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -25,13 +24,13 @@ public record MonthChange(Species species, Difference difference) {
   /** Every species that has enough bodies to tell; alike are bodies of one {@code kind}. */
   public static List<MonthChange> of(
       MonthRecords records,
-      Function<BodyAccount, Optional<BigFraction>> figure,
-      Function<BodyAccount, String> kind) {
+      Function<MonthBody, Optional<BigFraction>> figure,
+      Function<MonthBody, String> kind) {
     var found = new ArrayList<MonthChange>();
     for (var species : Species.values()) {
       var samples = new ArrayList<Sample>();
-      samples.addAll(samples(species, MONTH, records.bodies().cut(), figure, kind));
-      samples.addAll(samples(species, BEFORE, records.baseline().cut(), figure, kind));
+      samples.addAll(samples(species, MONTH, records.bodies().settled(), figure, kind));
+      samples.addAll(samples(species, BEFORE, records.baseline().settled(), figure, kind));
       LikeWithLike.of(samples, MONTH, Species.values().length)
           .ifPresent(difference -> found.add(new MonthChange(species, difference)));
     }
@@ -41,11 +40,11 @@ public record MonthChange(Species species, Difference difference) {
   private static List<Sample> samples(
       Species species,
       String group,
-      Collection<BodyAccount> accounts,
-      Function<BodyAccount, Optional<BigFraction>> figure,
-      Function<BodyAccount, String> kind) {
+      Collection<MonthBody> accounts,
+      Function<MonthBody, Optional<BigFraction>> figure,
+      Function<MonthBody, String> kind) {
     var samples = new ArrayList<Sample>();
-    for (var account : Settled.of(accounts)) {
+    for (var account : accounts) {
       if (account.body().species() == species) {
         figure
             .apply(account)

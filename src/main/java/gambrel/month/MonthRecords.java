@@ -1,38 +1,36 @@
 package gambrel.month;
 
-import gambrel.balance.Drawings;
-import gambrel.balance.Drawn;
+import gambrel.measure.Money;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
+import gambrel.shop.Settings;
 import java.time.YearMonth;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** Everything that a month's findings are drawn from; what is drawn is kept with it. */
-public final class MonthRecords implements Drawn.Subject {
-  private final Night night;
-  private final Register register;
-  private final MonthBodies bodies;
-  private final Baseline baseline;
-  private final RailValue rail;
-  private final Drawings drawings = new Drawings();
-
-  private MonthRecords(Night night, Register register, MonthBodies bodies, Baseline baseline) {
-    this.night = night;
-    this.register = register;
-    this.bodies = bodies;
-    this.baseline = baseline;
-    this.rail = new RailValue(bodies, baseline);
-  }
+/**
+ * The records that a month is drawn from.
+ *
+ * @param night the night's figures
+ * @param register every statement, tonight's too
+ * @param bodies the month's bodies
+ * @param baseline the twelve months before
+ * @param rail what weight on the rail is worth
+ */
+public record MonthRecords(
+    Night night, Register register, MonthBodies bodies, Baseline baseline, RailValue rail) {
 
   /** The records of {@code month}. */
   public static MonthRecords of(Night night, Register register, YearMonth month) {
     return of(new BodyCalendar(night), night, register, month);
   }
 
-  /** The records of {@code month}, where several months are wanted. */
+  /** The records of {@code month}, if several months are wanted. */
   public static MonthRecords of(
       BodyCalendar calendar, Night night, Register register, YearMonth month) {
-    return new MonthRecords(
-        night, register, calendar.of(month), new Baseline(calendar, month));
+    var bodies = calendar.of(month);
+    var baseline = new Baseline(month, calendar.before(month));
+    return new MonthRecords(night, register, bodies, baseline, new RailValue(bodies, baseline));
   }
 
   /** The month. */
@@ -40,33 +38,25 @@ public final class MonthRecords implements Drawn.Subject {
     return bodies.month();
   }
 
-  /** The night's figures. */
-  public Night night() {
-    return night;
+  /** The shop's settings. */
+  public Settings settings() {
+    return night.shop().settings();
   }
 
-  /** Every statement, tonight's too. */
-  public Register register() {
-    return register;
+  /** How many minor units of the shop's currency make its major unit. */
+  public long minorUnits() {
+    long units = 1;
+    for (int i = Money.digits(settings().currency()); i > 0; i--) {
+      units *= 10;
+    }
+    return units;
   }
 
-  /** The month's bodies. */
-  public MonthBodies bodies() {
-    return bodies;
-  }
-
-  /** The twelve months before. */
-  public Baseline baseline() {
-    return baseline;
-  }
-
-  /** What weight on the rail is worth. */
-  public RailValue rail() {
-    return rail;
-  }
-
-  @Override
-  public Drawings drawings() {
-    return drawings;
+  /**
+   * The bodies cut in the month and the twelve before it whose weights hold, earliest month first: a
+   * single month has few of a kind.
+   */
+  public List<MonthBody> lately() {
+    return Stream.concat(baseline.settled().stream(), bodies.settled().stream()).toList();
   }
 }

@@ -26,13 +26,13 @@ public enum Ownership {
   }
 
   /** Whose there are among some bodies, in order. */
-  public static List<Ownership> in(Collection<BodyAccount> accounts) {
-    return accounts.stream().map(Ownership::of).distinct().sorted().toList();
+  public static List<Ownership> in(Collection<MonthBody> bodies) {
+    return bodies.stream().map(MonthBody::whose).distinct().sorted().toList();
   }
 
-  /** Those of some bodies that are borne so. */
-  public List<BodyAccount> of(Collection<BodyAccount> accounts) {
-    return accounts.stream().filter(a -> of(a) == this).toList();
+  /** The bodies in the list whose loss this owner bears. */
+  public List<MonthBody> of(Collection<MonthBody> bodies) {
+    return bodies.stream().filter(b -> b.whose() == this).toList();
   }
 
   /** Its name in data files, and the last part of its words' key. */

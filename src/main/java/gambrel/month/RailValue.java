@@ -3,8 +3,6 @@ package gambrel.month;
 import gambrel.cuts.Species;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
-import gambrel.reckoning.BodyAccount;
-import java.util.ArrayList;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,8 +19,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public final class RailValue {
   private final ItemValues values;
-  private final List<BodyAccount> cut = new ArrayList<>();
-  private final Map<Species, Optional<BigFraction>> known = new EnumMap<>(Species.class);
+  private final Map<Species, BigFraction> known = new EnumMap<>(Species.class);
   private final Currency currency;
 
   /** The values of a month. */
@@ -30,7 +27,13 @@ public final class RailValue {
     var shop = month.night().shop();
     this.values = new ItemValues(shop.values(), baseline.lastDay());
     this.currency = shop.settings().currency();
-    Stream.of(baseline.cut(), month.cut()).forEach(cut::addAll);
+    var cut = Stream.concat(baseline.cut().stream(), month.cut().stream()).toList();
+    for (var species : Species.values()) {
+      values
+          .carcase()
+          .or(() -> fromCuts(cut, species))
+          .ifPresent(rate -> known.put(species, rate));
+    }
   }
 
   /** The values in force on the month's last day. */
@@ -40,7 +43,7 @@ public final class RailValue {
 
   /** Money in the major unit for a unit of weight on the rail; empty where values are missing. */
   public Optional<BigFraction> of(Species species) {
-    return values.carcase().or(() -> known.computeIfAbsent(species, this::fromCuts));
+    return Optional.ofNullable(known.get(species));
   }
 
   /** What a weight is worth. */
@@ -53,12 +56,12 @@ public final class RailValue {
     return of(species).map(rate -> Money.of(rate.multiply(weight), currency));
   }
 
-  private Optional<BigFraction> fromCuts(Species species) {
+  private Optional<BigFraction> fromCuts(List<MonthBody> cut, Species species) {
     var worth = BigFraction.ZERO;
     var boned = BigFraction.ZERO;
     for (var account : cut.stream().filter(a -> a.body().species() == species).toList()) {
       var boning = account.balance().boning().filter(w -> !w.isZero());
-      var value = BodyValue.of(account.balance(), values);
+      var value = BodyValue.of(account, values);
       if (boning.isPresent() && value.isEnough()) {
         worth = worth.add(value.value());
         boned = boned.add(boning.get().fraction());

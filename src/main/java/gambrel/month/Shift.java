@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -25,6 +26,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param excess per cent more than the baseline's days; negative for less
  * @param mean of the days from it on
  * @param before mean of the baseline's days
+ * @param t Student's t of the difference, without its sign
+ * @param limit the least t that counts: the probability of more by chance is {@link #FALSE_ALARMS},
+ *     shared among the days
  * @param subjects the bodies from it on
  */
 public record Shift(
@@ -32,6 +36,8 @@ public record Shift(
     BigFraction excess,
     BigFraction mean,
     BigFraction before,
+    double t,
+    double limit,
     List<LossChart.Point> subjects) {
   private static final double FALSE_ALARMS = 0.01;
   private static final int LEAST_DAYS = 10;
@@ -55,24 +61,30 @@ public record Shift(
     }
     var scatter = DayScatter.of(before.values());
     var usual = scatter.mean(before.values());
-    double strongest = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
+    double limit = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
+    double strongest = limit;
     Optional<Shift> most = Optional.empty();
     for (var day : days) {
       var since = month.stream().filter(p -> !p.day().isBefore(day)).toList();
       double strength = since.size() < LEAST_BODIES ? 0 : strength(since, scatter, usual);
       if (strength > strongest) {
         strongest = strength;
-        most = Optional.of(of(day, since, scatter.mean(values(since).values()), usual));
+        var now = scatter.mean(values(since).values());
+        var mean = Exact.ofStatistic(now.value());
+        var usually = Exact.ofStatistic(usual.value());
+        most =
+            Optional.of(
+                new Shift(
+                    day,
+                    mean.subtract(usually),
+                    mean,
+                    usually,
+                    strength,
+                    limit,
+                    inOrder(since)));
       }
     }
     return most;
-  }
-
-  private static Shift of(
-      LocalDate day, List<LossChart.Point> since, DayScatter.Mean now, DayScatter.Mean usual) {
-    var mean = Exact.ofStatistic(now.value());
-    var before = Exact.ofStatistic(usual.value());
-    return new Shift(day, mean.subtract(before), mean, before, inOrder(since));
   }
 
   private static List<LossChart.Point> inOrder(List<LossChart.Point> points) {
@@ -103,6 +115,19 @@ public record Shift(
                 LossChart.Point::day,
                 TreeMap::new,
                 Collectors.mapping(p -> p.percent().doubleValue(), Collectors.toList())));
+  }
+
+  /** The values that decided, by the names that sentences use. */
+  Map<String, Evidence> evidence() {
+    return Map.of(
+        "since", new Evidence.Day(from),
+        "bodies", Evidence.count(subjects.size()),
+        "loss", new Evidence.Percent(mean, 2),
+        "usual", new Evidence.Percent(before, 2),
+        "difference", new Evidence.Percent(excess, 2),
+        "t", new Evidence.Number(Exact.ofStatistic(t), 2),
+        "t_limit", new Evidence.Number(Exact.ofStatistic(limit), 2),
+        "false_alarms", Evidence.percent(Exact.ofStatistic(100 * FALSE_ALARMS)));
   }
 
   /** Whether more was lost. */

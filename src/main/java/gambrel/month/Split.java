@@ -1,6 +1,5 @@
 package gambrel.month;
 
-import gambrel.reckoning.BodyAccount;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,7 +23,7 @@ public enum Split {
   }
 
   /** The number by which a body falls into a band; empty where not known or not a number. */
-  Optional<BigDecimal> value(BodyAccount account) {
+  Optional<BigDecimal> value(MonthBody account) {
     return switch (this) {
       case ALL, CATEGORY -> Optional.empty();
       case DAYS -> account.balance().daysHung().map(BigDecimal::valueOf);

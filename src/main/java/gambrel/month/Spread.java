@@ -1,5 +1,6 @@
 package gambrel.month;
 
+import gambrel.measure.Share;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -36,9 +37,27 @@ public record Spread(
    * The spread of shares, in per cent; empty if there are none. No whole may be nothing. Shares are
    * many: only those are made fractions that the spread is read off.
    */
-  public static Optional<Spread> ofPercent(Collection<Ratio> shares) {
-    var sorted = shares.stream().sorted(Ratio::compareShares).toList();
-    return of(sorted, share -> share.percent().orElseThrow());
+  public static Optional<Spread> ofPercent(Collection<Share> shares) {
+    return of(shares.stream().sorted(Spread::compareShares).toList(), Share::percent);
+  }
+
+  /**
+   * Which of two is the smaller share, exactly: parts times the other's whole, in 128 bits. Neither
+   * whole may be zero.
+   */
+  static int compareShares(Share one, Share other) {
+    int bySize =
+        compareProducts(
+            one.part().hundredThousandths(),
+            other.whole().hundredThousandths(),
+            other.part().hundredThousandths(),
+            one.whole().hundredThousandths());
+    return one.whole().isNegative() == other.whole().isNegative() ? bySize : -bySize;
+  }
+
+  private static int compareProducts(long a, long b, long c, long d) {
+    int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
+    return high == 0 ? Long.compareUnsigned(a * b, c * d) : high;
   }
 
   private static <T> Optional<Spread> of(List<T> sorted, Function<T, BigFraction> value) {

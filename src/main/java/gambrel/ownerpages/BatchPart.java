@@ -1,56 +1,59 @@
 package gambrel.ownerpages;
 
-import gambrel.measure.Share;
-import gambrel.month.MonthBodies;
 import gambrel.balance.BatchBalance;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
-import gambrel.statement.SummaryView.BatchRow;
+import gambrel.statement.PartView;
 import gambrel.wording.Decimals;
-import gambrel.wording.Wording;
 import java.util.List;
-import java.util.Optional;
 
 /** The batches whose last row is of the month. */
 final class BatchPart {
-  private final MonthBodies month;
-  private final Wording wording;
+  private final MonthPage page;
 
-  BatchPart(MonthBodies month, Wording wording) {
-    this.month = month;
-    this.wording = wording;
+  BatchPart(MonthPage page) {
+    this.page = page;
   }
 
-  List<BatchRow> rows() {
-    return month.batches().stream().map(this::row).toList();
+  PartView part() {
+    var table =
+        new TableBuilder("batches", "")
+            .first(page.say("batch"))
+            .words(page.say("product"), "")
+            .number(page.label("meat_in", page.unit()))
+            .number(page.label("added", page.unit()))
+            .number(page.label("out", page.unit()))
+            .number(page.label("loss", page.unit()))
+            .number(page.say("loss_percent"))
+            .words(page.say("state"), "");
+    page.records().bodies().batches().forEach(batch -> row(table, batch));
+    return PartView.of(page.say("batches"), table.table(), List.of());
   }
 
-  private BatchRow row(BatchBalance batch) {
-    int decimals = Decimals.of(batch.weighings(), month.night().shop().settings().unit());
-    return new BatchRow(
+  private void row(TableBuilder table, BatchBalance batch) {
+    int decimals = Decimals.of(batch.weighings(), page.records().settings().unit());
+    table.row(
         batch.batch().id(),
         batch.batch().product(),
         weight(batch.meatIn(), decimals),
         weight(batch.added(), decimals),
         weight(batch.out(), decimals),
-        batch.loss().map(loss -> wording.formats().bareWeight(loss, decimals)).orElse(""),
-        Percents.bare(batch.lossShare().map(Share::percent), wording),
+        batch.loss().map(loss -> page.formats().bareWeight(loss, decimals)).orElse(""),
+        page.tenths(batch.lossShare().map(Share::percent)),
         state(batch));
   }
 
-  /** Nothing is printed as nothing. */
+  /** A weight of zero is left blank. */
   private String weight(Weight weight, int decimals) {
-    return Optional.of(weight)
-        .filter(w -> !w.isZero())
-        .map(w -> wording.formats().bareWeight(w, decimals))
-        .orElse("");
+    return weight.isZero() ? "" : page.formats().bareWeight(weight, decimals);
   }
 
   private String state(BatchBalance batch) {
     if (batch.late()) {
-      return wording.say("summary.batch.late");
+      return page.say("summary.batch.late");
     }
     var due = batch.batch().due().filter(day -> batch.isOpen());
-    return due.map(day -> wording.say("summary.batch.due", wording.formats().brief(day)))
-        .orElseGet(() -> wording.say("summary.batch." + batch.state().id()));
+    return due.map(day -> page.say("summary.batch.due", page.formats().brief(day)))
+        .orElseGet(() -> page.say("summary.batch." + batch.state().id()));
   }
 }

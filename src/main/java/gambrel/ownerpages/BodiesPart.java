@@ -1,14 +1,13 @@
 package gambrel.ownerpages;
 
-import gambrel.measure.Share;
-import gambrel.month.MonthBodies;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.State;
-import gambrel.measure.Weight;
-import gambrel.reckoning.BodyAccount;
-import gambrel.statement.SummaryView.BodyRow;
-import gambrel.wording.Wording;
+import gambrel.measure.Share;
+import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
+import gambrel.statement.PartView;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,66 +16,81 @@ import java.util.Optional;
  * adds up to the month.
  */
 final class BodiesPart {
-  /** More lines than this nobody reads: then only what is not settled is listed. */
+  /** Nobody reads more lines than this: of more bodies only those that are not settled are listed. */
   static final int MOST_BODIES = 60;
 
+  private final MonthPage page;
   private final MonthBodies month;
-  private final Wording wording;
-  private final Places places;
   private final Named named;
 
-  BodiesPart(MonthBodies month, Wording wording, Places places) {
-    this.month = month;
-    this.wording = wording;
-    this.places = places;
-    this.named = new Named(month.night(), wording);
+  BodiesPart(MonthPage page) {
+    this.page = page;
+    this.month = page.records().bodies();
+    this.named = new Named(month.night(), page.wording());
   }
 
-  List<BodyRow> rows() {
-    return listed().stream().map(this::row).toList();
+  PartView part() {
+    var table =
+        new TableBuilder("bodies", "even tight")
+            .first(page.say("body"))
+            .words(page.say("owner"), "")
+            .words(page.say("kind"), "kind")
+            .words(page.say("killed"), "day");
+    for (String weight : List.of("hot", "cold", "boning", "home", "bench_loss")) {
+      table.number(page.label(weight, page.unit()), "weight");
+    }
+    for (String percent : List.of("chill_percent", "bench_percent", "home_percent")) {
+      table.number(page.say(percent), "percent");
+    }
+    table.column(page.say("state"), "state", "state");
+    var listed = listed();
+    listed.forEach(body -> row(table, body));
+    int more = month.bodies().size() - listed.size();
+    var remarks = new ArrayList<String>();
+    if (more > 0) {
+      remarks.add(page.counted("bodies.more", more));
+    }
+    if (!listed.isEmpty()) {
+      remarks.add(page.say("bodies_explained"));
+    }
+    var tables = table.kept("", 1, remarks);
+    return PartView.withRoom(page.say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
   }
 
-  private List<BodyAccount> listed() {
-    var all = List.copyOf(month.bodies());
-    return all.size() <= MOST_BODIES
-        ? all
-        : all.stream().filter(BodiesPart::isUnsettled).toList();
+  private List<MonthBody> listed() {
+    return month.bodies().size() <= MOST_BODIES
+        ? month.bodies()
+        : month.bodies().stream().filter(BodiesPart::isUnsettled).toList();
   }
 
-  private static boolean isUnsettled(BodyAccount account) {
-    var state = account.decision().state();
-    return state == State.OPEN || state == State.HELD;
+  private static boolean isUnsettled(MonthBody body) {
+    return body.state() == State.OPEN || body.state() == State.HELD;
   }
 
-  /** How many bodies have no line, and where they are; empty if all have. */
-  String more() {
-    int more = month.bodies().size() - listed().size();
-    return more == 0 ? "" : wording.count("bodies.more", more, wording.formats().count(more));
-  }
-
-  private BodyRow row(BodyAccount account) {
-    var body = account.body();
-    var hung = Optional.of(account.balance()).filter(b -> month.isKilled(account));
-    var cut = Optional.of(account.balance()).filter(b -> month.isTakenHome(account));
-    var state = account.decision().state();
-    return new BodyRow(
+  private void row(TableBuilder table, MonthBody of) {
+    var body = of.body();
+    var places = page.places();
+    var hung = Optional.of(of.balance()).filter(b -> month.isKilled(of));
+    var cut = Optional.of(of.balance()).filter(b -> month.isTakenHome(of));
+    var outputs = cut.flatMap(BodyBalance::outputs);
+    table.styled(
+        of.state() == State.HELD ? "waits" : "",
         body.id(),
         named.owners(body),
         named.kind(body),
-        body.killed().map(wording.formats()::brief).orElse(""),
+        body.killed().map(page.formats()::brief).orElse(""),
         places.hung(hung.flatMap(BodyBalance::hot)),
         places.hung(hung.flatMap(BodyBalance::cold)),
         places.boning(cut),
-        places.cut(takeHome(cut)),
-        places.cut(cut.flatMap(BodyBalance::outputs).flatMap(Outputs::cuttingLoss)),
-        Percents.bare(hung.flatMap(b -> b.shares().chillShrink()).map(Share::percent), wording),
-        Percents.bare(cut.flatMap(b -> b.shares().cuttingLoss()).map(Share::percent), wording),
-        Percents.bare(cut.flatMap(b -> b.shares().takeHomeOfCold()).map(Share::percent), wording),
-        wording.say("summary.state." + state.id()),
-        state == State.HELD);
+        places.cut(outputs.map(Outputs::takeHome)),
+        places.cut(outputs.flatMap(Outputs::cuttingLoss)),
+        percent(hung.flatMap(b -> b.shares().chillShrink())),
+        percent(cut.flatMap(b -> b.shares().cuttingLoss())),
+        percent(cut.flatMap(b -> b.shares().takeHomeOfCold())),
+        page.say("summary.state." + of.state().id()));
   }
 
-  private static Optional<Weight> takeHome(Optional<BodyBalance> balance) {
-    return balance.flatMap(BodyBalance::outputs).map(Outputs::takeHome);
+  private String percent(Optional<Share> share) {
+    return page.tenths(share.map(Share::percent));
   }
 }

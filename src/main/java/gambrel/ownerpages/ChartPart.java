@@ -1,11 +1,7 @@
 package gambrel.ownerpages;
 
-import gambrel.month.Loss;
 import gambrel.month.LossChart;
-import gambrel.month.MonthRecords;
 import gambrel.statement.ChartView;
-import gambrel.wording.Wording;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,47 +17,49 @@ final class ChartPart {
   /** So many points can be told apart. */
   private static final int MOST_POINTS = 120;
 
-  private final MonthRecords records;
-  private final Wording wording;
+  private final MonthPage page;
 
-  ChartPart(MonthRecords records, Wording wording) {
-    this.records = records;
-    this.wording = wording;
+  ChartPart(MonthPage page) {
+    this.page = page;
   }
 
   List<ChartView> charts() {
-    return Stream.of(Loss.CHILL, Loss.BENCH).flatMap(loss -> chosen(loss).stream())
+    return chosen()
         .filter(LossChart::hasLimits)
-        .map(chart -> new LossDrawing(chart, shown(chart), records.month(), wording).view())
+        .map(
+            chart ->
+                new LossDrawing(chart, shown(chart), page.records().month(), page.wording()).view())
         .toList();
   }
 
   /** Species that cannot be charted yet, in a sentence each. */
   List<String> few() {
-    return Stream.of(Loss.CHILL, Loss.BENCH).flatMap(loss -> chosen(loss).stream())
+    return chosen()
         .filter(chart -> !chart.hasLimits())
         .map(
             chart ->
-                wording.count(
-                    "summary.chart.few." + chart.loss().id(),
-                    chart.baseline(),
-                    wording.say("species." + chart.species().id()),
-                    wording.formats().count(chart.baseline())))
+                page.wording()
+                    .count(
+                        "summary.chart.few." + chart.loss().id(),
+                        chart.baseline(),
+                        page.species(chart.species()),
+                        page.count(chart.baseline())))
         .toList();
   }
 
-  private List<LossChart> chosen(Loss loss) {
-    var charts =
-        LossChart.of(records, loss).stream()
+  private Stream<LossChart> chosen() {
+    return Stream.of(page.parts().chills(), page.parts().benches()).flatMap(ChartPart::chosen);
+  }
+
+  /** The chart of the main species, and of each other with enough bodies in the month. */
+  private static Stream<LossChart> chosen(List<LossChart> charts) {
+    var sorted =
+        charts.stream()
             .sorted(Comparator.comparingInt((LossChart c) -> c.ofMonth().size()).reversed())
             .toList();
-    var chosen = new ArrayList<LossChart>();
-    for (var chart : charts) {
-      if (chosen.isEmpty() || chart.ofMonth().size() >= ENOUGH) {
-        chosen.add(chart);
-      }
-    }
-    return chosen;
+    return Stream.concat(
+        sorted.stream().limit(1),
+        sorted.stream().skip(1).filter(chart -> chart.ofMonth().size() >= ENOUGH));
   }
 
   /** The month's points, and as many before them as can be told apart. */

@@ -8,6 +8,7 @@ import gambrel.wording.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayDeque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -26,12 +27,9 @@ final class FindingWords {
 
   /** What was seen. */
   String seen(Finding finding) {
-    var figures =
-        finding.evidence().stream()
-            .filter(evidence -> !(evidence instanceof Evidence.Cost))
-            .map(this::text)
-            .toArray(String[]::new);
-    return wording.say(finding.key("finding."), figures);
+    var figures = new HashMap<String, String>();
+    finding.evidence().forEach((name, value) -> figures.put(name, text(value)));
+    return wording.words().say(finding.key("finding."), figures);
   }
 
   /** What to do next: the kind's own, unless the variant has a step of its own. */
@@ -47,9 +45,7 @@ final class FindingWords {
 
   /** What it is worth, a line for each who bears it. */
   List<String> worth(Finding finding) {
-    return finding.evidence().stream()
-        .filter(Evidence.Cost.class::isInstance)
-        .map(Evidence.Cost.class::cast)
+    return finding.costs().stream()
         .map(cost -> wording.say("worth." + cost.whose().id(), money(cost.value())))
         .toList();
   }

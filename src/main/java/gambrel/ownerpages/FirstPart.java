@@ -1,21 +1,15 @@
 package gambrel.ownerpages;
 
 import gambrel.cuts.Species;
-import gambrel.measure.Exact;
-import gambrel.month.BodyFigures;
+import gambrel.month.BodyFigure;
 import gambrel.month.Finding;
-import gambrel.month.Findings;
-import gambrel.month.Loss;
 import gambrel.month.LossChart;
 import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
 import gambrel.month.MonthRecords;
-import gambrel.month.Ratio;
-import gambrel.reckoning.BodyAccount;
+import gambrel.ownerpages.TableBuilder.Counted;
 import gambrel.statement.FirstPage;
-import gambrel.statement.SummaryView.Counted;
-import gambrel.wording.Wording;
-import java.util.ArrayList;
-import java.util.Collection;
+import gambrel.statement.TableView;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -25,52 +19,49 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes. */
 final class FirstPart {
+  private final MonthPage page;
   private final MonthRecords records;
-  private final Wording wording;
   private final FindingWords words;
 
-  FirstPart(MonthRecords records, Wording wording, Places places) {
-    this.records = records;
-    this.wording = wording;
-    this.words = new FindingWords(wording, places);
+  FirstPart(MonthPage page) {
+    this.page = page;
+    this.records = page.records();
+    this.words = new FindingWords(page.wording(), page.places());
   }
 
   FirstPage page() {
-    var findings = Findings.of(records);
+    var findings = page.report().findings();
     var rows =
         FirstPageRoom.fitting(
-            findings.stream().map(this::row).toList(),
-            records.night().shop().settings().paper());
+            findings.stream().map(this::row).toList(), records.settings().paper());
     int more = findings.size() - rows.size();
     return new FirstPage(
         counted(),
         rows,
         findings.isEmpty() ? none() : "",
-        more > 0 ? wording.count("first.more", more, wording.formats().count(more)) : "",
-        wording.formats().month(records.month()),
-        wording.formats().month(records.month().minusMonths(12)),
-        figures());
+        more > 0 ? page.counted("first.more", more) : "",
+        five());
   }
 
   /** That nothing was found is only said where something could have been. */
   private String none() {
     boolean compared =
-        LossChart.of(records, Loss.CHILL).stream().anyMatch(LossChart::hasLimits)
-            || LossChart.of(records, Loss.BENCH).stream().anyMatch(LossChart::hasLimits);
-    int before = records.baseline().killed().size();
+        Stream.of(page.parts().chills(), page.parts().benches())
+            .flatMap(List::stream)
+            .anyMatch(LossChart::hasLimits);
     return compared
-        ? wording.say("first.none")
-        : wording.count("first.few", before, count(before));
+        ? page.say("first.none")
+        : page.counted("first.few", records.baseline().killed().size());
   }
 
   private String counted() {
     var before = records.baseline();
-    return wording.say(
+    return page.say(
         "first.counted",
-        count(records.bodies().killed().size()),
-        count(records.bodies().cut().size()),
-        count(before.killed().size()),
-        count(before.cut().size()));
+        page.count(records.bodies().killed().size()),
+        page.count(records.bodies().cut().size()),
+        page.count(before.killed().size()),
+        page.count(before.cut().size()));
   }
 
   private FirstPage.Row row(Finding finding) {
@@ -78,17 +69,28 @@ final class FirstPart {
         words.seen(finding), words.sure(finding), words.next(finding), words.worth(finding));
   }
 
-  private List<FirstPage.Figure> figures() {
-    var figures = new ArrayList<FirstPage.Figure>();
-    figures.add(
-        new FirstPage.Figure(
-            wording.say("first.killed"),
-            new Counted(count(records.bodies().killed().size()), ""),
-            new Counted(count(records.baseline().yearAgo().killed().size()), ""),
-            new Counted(killedAMonth(), "")));
-    main().ifPresent(species -> figures.addAll(figures(species)));
-    figures.removeIf(figure -> figure.month().text().isEmpty() && figure.before().text().isEmpty());
-    return figures;
+  private List<TableView> five() {
+    var month = records.month();
+    var table =
+        new TableBuilder("five", "even short")
+            .first("")
+            .counted(page.formats().month(month))
+            .counted(page.formats().month(month.minusMonths(12)))
+            .counted(page.say("before"));
+    table.row(
+        page.say("first.killed"),
+        new Counted(page.count(records.bodies().killed().size()), ""),
+        new Counted(page.count(records.baseline().yearAgo().killed().size()), ""),
+        new Counted(killedAMonth(), ""));
+    main()
+        .ifPresent(
+            species -> {
+              row(table, "first.chill", species, MonthBodies::killed, BodyFigure.CHILL);
+              row(table, "first.ageing", species, MonthBodies::killed, BodyFigure.AGEING);
+              row(table, "first.bench", species, MonthBodies::cut, BodyFigure.BENCH);
+              row(table, "first.home", species, MonthBodies::cut, BodyFigure.TAKE_HOME);
+            });
+    return table.table();
   }
 
   /** Beside a month's number stands a month's, counted from the first that killed any. */
@@ -97,10 +99,8 @@ final class FirstPart {
         records.baseline().months().stream().dropWhile(m -> m.killed().isEmpty()).toList();
     int killed = months.stream().mapToInt(month -> month.killed().size()).sum();
     return months.isEmpty()
-        ? count(0)
-        : wording.say(
-            "first.a_month",
-            wording.formats().number(Exact.round(BigFraction.of(killed, months.size()), 0)));
+        ? page.count(0)
+        : page.say("first.a_month", page.number(BigFraction.of(killed, months.size()), 0));
   }
 
   /** The species of which most were killed and cut. */
@@ -114,40 +114,27 @@ final class FirstPart {
                 .thenComparing(Comparator.reverseOrder()));
   }
 
-  private List<FirstPage.Figure> figures(Species species) {
-    return List.of(
-        figure("first.chill", species, MonthBodies::killed, Loss.CHILL::of),
-        figure("first.ageing", species, MonthBodies::killed, Loss.AGEING::of),
-        figure("first.bench", species, MonthBodies::cut, Loss.BENCH::of),
-        figure("first.home", species, MonthBodies::cut, BodyFigures.TAKE_HOME::of));
-  }
-
-  private FirstPage.Figure figure(
+  /** A row, unless the figure is known neither in the month nor in the twelve before. */
+  private void row(
+      TableBuilder table,
       String key,
       Species species,
-      Function<MonthBodies, List<BodyAccount>> of,
-      Function<Collection<BodyAccount>, Ratio> figure) {
-    var before =
-        records.baseline().months().stream().flatMap(m -> of.apply(m).stream()).toList();
-    return new FirstPage.Figure(
-        wording.say(key, wording.say("species." + species.id())),
-        counted(figure.apply(like(of.apply(records.bodies()), species))),
-        counted(figure.apply(like(of.apply(records.baseline().yearAgo()), species))),
-        counted(figure.apply(like(before, species))));
+      Function<MonthBodies, List<MonthBody>> of,
+      BodyFigure figure) {
+    var all = records.baseline().months().stream().flatMap(m -> of.apply(m).stream()).toList();
+    var month = counted(figure, of.apply(records.bodies()), species);
+    var before = counted(figure, all, species);
+    if (!month.text().isEmpty() || !before.text().isEmpty()) {
+      var yearAgo = counted(figure, of.apply(records.baseline().yearAgo()), species);
+      table.row(page.say(key, page.species(species)), month, yearAgo, before);
+    }
   }
 
-  private static List<BodyAccount> like(List<BodyAccount> bodies, Species species) {
-    return bodies.stream().filter(a -> a.body().species() == species).toList();
-  }
-
-  private Counted counted(Ratio ratio) {
+  private Counted counted(BodyFigure figure, List<MonthBody> bodies, Species species) {
+    var ratio = figure.of(bodies.stream().filter(b -> b.body().species() == species).toList());
     return ratio
         .percent()
-        .map(p -> new Counted(wording.formats().percent(p), count(ratio.bodies())))
-        .orElseGet(() -> new Counted("", ""));
-  }
-
-  private String count(long number) {
-    return wording.formats().count(number);
+        .map(p -> new Counted(page.formats().percent(p), page.ofBodies(ratio.bodies())))
+        .orElse(Counted.NONE);
   }
 }

@@ -1,101 +1,224 @@
 package gambrel.ownerpages;
 
-import gambrel.month.MonthBodies;
-import gambrel.month.money.Debt;
+import gambrel.measure.Exact;
 import gambrel.measure.Money;
-import gambrel.register.Register;
-import gambrel.statement.Fact;
-import gambrel.statement.MoneyChapter.Unpaid;
-import gambrel.wording.Wording;
+import gambrel.month.LikeWithLike;
+import gambrel.month.Ownership;
+import gambrel.month.Spread;
+import gambrel.month.money.Debt;
+import gambrel.month.money.Income;
+import gambrel.month.money.IncomeLine;
+import gambrel.month.money.OwnStock;
+import gambrel.month.money.SupplierLine;
+import gambrel.month.pace.Pace;
+import gambrel.month.pace.Stints;
+import gambrel.statement.PartView;
+import gambrel.statement.TableView;
+import gambrel.statement.TableView.Cell;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What statements came to, and what is still to be paid of them. */
+/** What cutting brought, what the shop bought, and what is not paid. */
 final class MoneyPart {
+  private static final int MOST_BODIES = 12;
   private static final int MOST_UNPAID = 24;
+  private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
+      Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
+          .thenComparing(s -> s.account().id());
 
-  private final Wording wording;
+  private final MonthPage page;
   private final Named named;
-  private final List<Debt> ofMonth;
-  private final List<Debt> unpaid;
 
-  MoneyPart(MonthBodies month, Register register, Wording wording) {
-    this.wording = wording;
-    this.named = new Named(month.night(), wording);
-    this.ofMonth = Debt.of(month, register);
-    this.unpaid =
-        Debt.until(month, register).stream()
-            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
-            .toList();
+  MoneyPart(MonthPage page) {
+    this.page = page;
+    this.named = new Named(page.records().night(), page.wording());
+  }
+
+  /** What customers were charged for a unit of weight and for an hour on the block. */
+  PartView income() {
+    String hour = page.currency() + ' ' + page.say("an_hour");
+    var table =
+        new TableBuilder("income", "even short")
+            .first("", "kinds")
+            .number(page.say("number"))
+            .number(page.label("charges", page.currency()))
+            .number(page.rateUnit())
+            .number(hour)
+            .number(page.label("before", page.rateUnit()))
+            .number(page.label("before", hour));
+    boolean hours = false;
+    for (var line : page.parts().income()) {
+      var pace = page.parts().pace();
+      String anHour = page.minor(anHour(line, line.month(), pace.month()));
+      hours |= !anHour.isEmpty();
+      table.row(
+          page.species(line.species()),
+          page.count(line.month().bodies()),
+          page.formats().bareMoney(line.month().charges()),
+          page.minor(line.month().minorAUnit()),
+          anHour,
+          page.minor(line.before().minorAUnit()),
+          page.minor(anHour(line, line.before(), pace.before())));
+    }
+    var remarks = new ArrayList<>(List.of(page.say("month.income.read")));
+    if (hours) {
+      remarks.add(page.say("month.income.hour"));
+    }
+    return PartView.of(page.say("income"), table.table(remarks), List.of());
+  }
+
+  private static Optional<BigFraction> anHour(IncomeLine line, Income income, Stints stints) {
+    var weight = stints.of(line.species()).flatMap(Pace::weightAnHour);
+    return income.minorAUnit().flatMap(rate -> weight.map(rate::multiply));
+  }
+
+  /** What the shop bought for itself: body by body, and by supplier. */
+  PartView stock() {
+    var remarks = remarks();
+    var suppliers = suppliers().kept("room", 1, remarks);
+    var tables = new ArrayList<TableView>();
+    if (!suppliers.isEmpty() || !remarks.isEmpty()) {
+      tables.addAll(bodies().table());
+      tables.addAll(suppliers);
+    }
+    return PartView.withRoom(page.say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
+  }
+
+  /** The month's bodies, least margin first; the rest are in the data file. */
+  private TableBuilder bodies() {
+    var table =
+        new TableBuilder("stock", "even")
+            .first(page.say("body"))
+            .words(page.say("kind"), "wider")
+            .words(page.say("supplier"), "wider");
+    sums(table.number(page.say("take_home_of_cold")));
+    page.parts().stock().stream()
+        .sorted(LEAST_MARGIN_FIRST)
+        .limit(MOST_BODIES)
+        .forEach(
+            own ->
+                table.row(
+                    own.account().id(),
+                    named.kind(own.account().body()),
+                    own.account().body().supplier(),
+                    page.tenths(own.takeHomePercent()),
+                    page.formats().bareMoney(own.cost()),
+                    page.money(own.value()),
+                    page.money(own.margin())));
+    return table;
+  }
+
+  private TableBuilder sums(TableBuilder table) {
+    return table
+        .number(page.label("cost", page.currency()))
+        .number(page.label("take_home_worth", page.currency()))
+        .number(page.label("margin", page.currency()));
+  }
+
+  private TableBuilder suppliers() {
+    var table =
+        new TableBuilder("suppliers", "even below")
+            .first(page.say("supplier"))
+            .number(page.say("number"))
+            .number(page.say("take_home_of_cold"))
+            .number(page.say("middle"));
+    sums(table).number(page.label("margin", page.rateUnit()));
+    page.parts().suppliers().forEach(line -> supplier(table, line));
+    return table;
+  }
+
+  private void supplier(TableBuilder table, SupplierLine line) {
+    var known = Optional.of(line).filter(l -> l.counted() > 0);
+    String name = line.supplier().isEmpty() ? page.say("month.stock.nobody") : line.supplier();
+    table.row(
+        page.say("month.pace.piece", name, page.kind(line.species())),
+        page.count(line.bodies()),
+        page.tenths(line.takeHome().map(Spread::median)),
+        line.takeHome().map(page::middle).orElse(""),
+        page.money(known.map(SupplierLine::cost)),
+        page.money(known.map(SupplierLine::value)),
+        page.money(known.map(SupplierLine::margin)),
+        page.minor(line.marginAUnit()));
+  }
+
+  /** How to read the tables; which supplier's bodies gave less beyond chance; what to write down. */
+  private List<String> remarks() {
+    var lines = page.parts().suppliers();
+    if (lines.isEmpty()) {
+      return Ownership.OWN.of(page.records().bodies().cut()).isEmpty()
+          ? List.of()
+          : List.of(page.say("month.stock.none"));
+    }
+    var remarks = new ArrayList<>(List.of(page.say("month.stock.read")));
+    lines.stream().flatMap(line -> less(line).stream()).forEach(remarks::add);
+    if (lines.stream().allMatch(line -> line.toOthers().isEmpty())) {
+      remarks.add(page.say("month.stock.few", page.count(LikeWithLike.FEWEST)));
+    }
+    int more = page.parts().stock().size() - MOST_BODIES;
+    if (more > 0) {
+      remarks.add(page.counted("month.stock.more", more));
+    }
+    return remarks;
+  }
+
+  private Optional<String> less(SupplierLine line) {
+    return line.toOthers()
+        .filter(difference -> difference.high() < 0)
+        .map(
+            difference ->
+                page.say(
+                    "month.stock.less",
+                    line.supplier(),
+                    page.kind(line.species()),
+                    page.minor(Exact.ofStatistic(-difference.mean())),
+                    page.minor(Exact.ofStatistic(-difference.high())),
+                    page.minor(Exact.ofStatistic(-difference.low())),
+                    page.unit()));
   }
 
   /**
    * Statements of this month and before that are not paid in full, oldest first; of many, the last
    * ones in one line.
    */
-  List<Unpaid> unpaid() {
-    if (unpaid.size() <= MOST_UNPAID + 1) {
-      return rows(unpaid);
+  PartView unpaid() {
+    var table =
+        new TableBuilder("unpaid", "")
+            .first(page.say("issued_on"))
+            .words(page.say("customer"), "")
+            .words(page.say("body"), "")
+            .number(page.currency());
+    var unpaid =
+        Debt.until(page.records().bodies(), page.records().register()).stream()
+            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
+            .toList();
+    int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
+    for (var debt : unpaid.subList(0, shown)) {
+      table.row(
+          page.formats().date(debt.since()),
+          named.customer(debt.statement().customer()),
+          debt.statement().body(),
+          page.formats().bareMoney(debt.due()));
     }
-    var rows = new ArrayList<>(rows(unpaid.subList(0, MOST_UNPAID)));
-    var later = unpaid.subList(MOST_UNPAID, unpaid.size());
-    String number = wording.formats().count(later.size());
-    rows.add(
-        new Unpaid(
-            "",
-            wording.say("month.unpaid.later", number),
-            "",
-            wording.formats().bareMoney(sum(later, Debt::due))));
-    return rows;
-  }
-
-  private List<Unpaid> rows(List<Debt> debts) {
-    return debts.stream()
-        .map(
-            debt ->
-                new Unpaid(
-                    wording.formats().date(debt.since()),
-                    named.customer(debt.statement().customer()),
-                    debt.statement().body(),
-                    wording.formats().bareMoney(debt.due())))
-        .toList();
-  }
-
-  /** What they come to. */
-  String unpaidTotal() {
-    return wording.formats().bareMoney(sum(unpaid, Debt::due));
-  }
-
-  /** The month's statements: charges, tax, what was paid and what is open of them. */
-  List<Fact> totals() {
-    var facts = new ArrayList<Fact>();
-    if (ofMonth.isEmpty()) {
-      return facts;
+    var later = unpaid.subList(shown, unpaid.size());
+    if (!later.isEmpty()) {
+      table.row("", page.say("month.unpaid.later", page.count(later.size())), "", due(later));
     }
-    var tax = sum(ofMonth, d -> d.statement().tax());
-    facts.add(fact("summary.total.charges", sum(ofMonth, d -> d.statement().charges())));
-    if (!tax.equals(Money.ZERO)) {
-      facts.add(fact("summary.total.tax", tax));
+    if (!unpaid.isEmpty()) {
+      table.add(
+          "total",
+          List.of(
+              new Cell(
+                  page.label("total", page.say("unpaid_total")), TableBuilder.FIRST, 3),
+              new Cell(due(unpaid), TableBuilder.NUMBER)));
     }
-    facts.add(fact("summary.total.paid", sum(ofMonth, Debt::paid)));
-    facts.add(fact("summary.total.due", sum(ofMonth, d -> atLeastNothing(d.due()))));
-    var credit = sum(ofMonth, d -> atLeastNothing(Money.ZERO.minus(d.due())));
-    if (!credit.equals(Money.ZERO)) {
-      facts.add(fact("summary.total.credit", credit));
-    }
-    return facts;
+    var tables = table.kept("", 2, List.of(page.say("payments_known")));
+    return PartView.withRoom(page.say("unpaid"), tables, List.of());
   }
 
-  private static Money atLeastNothing(Money amount) {
-    return amount.compareTo(Money.ZERO) > 0 ? amount : Money.ZERO;
-  }
-
-  private Fact fact(String key, Money amount) {
-    return new Fact(wording.say(key), wording.formats().money(amount));
-  }
-
-  private static Money sum(List<Debt> debts, Function<Debt, Money> amount) {
-    return debts.stream().map(amount).reduce(Money.ZERO, Money::plus);
+  private String due(List<Debt> debts) {
+    return page.formats().bareMoney(Debt.sum(debts, Debt::due));
   }
 }

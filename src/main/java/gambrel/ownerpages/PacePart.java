@@ -2,70 +2,71 @@ package gambrel.ownerpages;
 
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Species;
-import gambrel.measure.Exact;
-import gambrel.month.MonthRecords;
-import gambrel.month.pace.PaceLine;
 import gambrel.month.pace.Pace;
-import gambrel.statement.PaceChapter;
-import gambrel.wording.Wording;
+import gambrel.month.pace.PaceLine;
+import gambrel.statement.PartView;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How fast pieces were boned, where the block's weighings tell. */
+/** How fast pieces were boned, if the block's weighings tell. */
 final class PacePart {
-  private final MonthRecords records;
-  private final Wording wording;
-  private final Rates rates;
+  private static final String HINDQUARTER = "hindquarter";
 
-  PacePart(MonthRecords records, Wording wording) {
-    this.records = records;
-    this.wording = wording;
-    this.rates = new Rates(wording, records.night().shop().settings().currency());
+  private final MonthPage page;
+
+  PacePart(MonthPage page) {
+    this.page = page;
   }
 
-  PaceChapter chapter() {
-    var pace = PaceLine.of(records);
-    return new PaceChapter(pace.lines().stream().map(this::row).toList(), remarks(pace));
+  PartView part() {
+    var table =
+        new TableBuilder("pace", "even short")
+            .first(page.say("piece"), "wider")
+            .words(page.say("boner"), "")
+            .number(page.say("pieces"))
+            .number(page.say("minutes_each"))
+            .number(page.say("middle"))
+            .number(page.unit() + ' ' + page.say("an_hour"))
+            .number(page.label("before", page.say("minutes_each")))
+            .number(page.label("before", page.unit() + ' ' + page.say("an_hour")));
+    page.parts().paceLines().forEach(line -> row(table, line));
+    return PartView.of(page.say("pace"), table.table(), remarks());
   }
 
-  private PaceChapter.Row row(PaceLine line) {
+  private void row(TableBuilder table, PaceLine line) {
     var month = line.month();
-    return new PaceChapter.Row(
-        wording.say(
+    table.row(
+        page.say(
             "month.pace.piece",
-            wording.cut(line.species(), line.item()),
-            wording.say("summary.kind." + line.species().id())),
-        line.boner().orElseGet(() -> wording.say("month.pace.all")),
-        wording.formats().count(month.pieces()),
-        rates.tenths(month.each().median()),
-        rates.middle(month.each()),
+            page.wording().cut(line.species(), line.item()),
+            page.kind(line.species())),
+        line.boner().orElseGet(() -> page.say("month.pace.all")),
+        page.count(month.pieces()),
+        page.tenths(month.each().median()),
+        page.middle(month.each()),
         anHour(month),
-        line.before().map(before -> rates.tenths(before.each().median())).orElse(""),
+        line.before().map(before -> page.tenths(before.each().median())).orElse(""),
         line.before().map(this::anHour).orElse(""));
   }
 
   private String anHour(Pace pace) {
-    return pace.weightAnHour()
-        .map(weight -> wording.formats().number(Exact.round(weight, 0)))
-        .orElse("");
+    return pace.weightAnHour().map(weight -> page.number(weight, 0)).orElse("");
   }
 
-  private List<String> remarks(PaceLine.Chapter pace) {
-    var remarks = new ArrayList<String>();
-    if (pace.lines().isEmpty()) {
-      if (!records.bodies().cut().isEmpty()) {
-        remarks.add(wording.say("month.pace.none"));
-      }
-      return remarks;
+  private List<String> remarks() {
+    var lines = page.parts().paceLines();
+    if (lines.isEmpty()) {
+      return page.records().bodies().cut().isEmpty()
+          ? List.of()
+          : List.of(page.say("month.pace.none"));
     }
-    remarks.add(wording.say("month.pace.read"));
-    if (pace.breaks() > 0) {
-      remarks.add(
-          wording.count(
-              "month.pace.breaks", pace.breaks(), wording.formats().count(pace.breaks())));
+    var remarks = new ArrayList<>(List.of(page.say("month.pace.read")));
+    int breaks = page.parts().pace().month().breaks();
+    if (breaks > 0) {
+      remarks.add(page.counted("month.pace.breaks", breaks));
     }
-    if (pace.lines().stream().anyMatch(PacePart::isHindquarter)) {
-      remarks.add(wording.say("month.pace.usual"));
+    if (lines.stream().anyMatch(PacePart::isHindquarter)) {
+      remarks.add(page.say("month.pace.usual"));
     }
     return remarks;
   }

@@ -1,11 +1,11 @@
 package gambrel.ownerpages;
 
-import gambrel.month.BodyFigures;
-import gambrel.month.Ratio;
 import gambrel.balance.BatchBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
+import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
@@ -77,9 +77,11 @@ final class ReasonWords {
   }
 
   private String lossPercent(BodyAccount account) {
-    return BodyFigures.BENCH
-        .of(account.balance())
-        .flatMap(Ratio::percent)
+    return account
+        .balance()
+        .shares()
+        .cuttingLoss()
+        .map(Share::percent)
         .map(wording.formats()::percent)
         .orElse("");
   }

@@ -1,14 +1,14 @@
 package gambrel.ownerpages;
 
-import gambrel.month.BodyFigures;
-import gambrel.month.Ownership;
-import gambrel.month.MonthBodies;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Species;
 import gambrel.decision.State;
 import gambrel.measure.Weight;
-import gambrel.reckoning.BodyAccount;
-import gambrel.wording.Wording;
+import gambrel.month.BodyFigure;
+import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
+import gambrel.month.Ownership;
+import gambrel.month.Ratio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,14 +16,14 @@ import java.util.stream.Stream;
 
 /** The month in a few sentences: killed, cut, taken home, lost, and what is not over yet. */
 final class StoryPart {
+  private final MonthPage page;
   private final MonthBodies month;
-  private final Wording wording;
   private final Places places;
 
-  StoryPart(MonthBodies month, Wording wording, Places places) {
-    this.month = month;
-    this.wording = wording;
-    this.places = places;
+  StoryPart(MonthPage page) {
+    this.page = page;
+    this.month = page.records().bodies();
+    this.places = page.places();
   }
 
   List<String> sentences() {
@@ -37,20 +37,20 @@ final class StoryPart {
         sentences.add(
             owners.size() == 1
                 ? text
-                : wording.say("summary.of", wording.say("summary." + ownership.id()), text));
+                : page.say("summary.of", page.owner(ownership), text));
       }
       lost(ownership).ifPresent(sentences::add);
     }
     waits(State.OPEN, "summary.open").ifPresent(sentences::add);
     sentences.add(
-        waits(State.HELD, "summary.held").orElseGet(() -> wording.say("summary.held.none")));
+        waits(State.HELD, "summary.held").orElseGet(() -> page.say("summary.held.none")));
     return sentences;
   }
 
   private String killed() {
     var killed = month.killed();
     if (killed.isEmpty()) {
-      return wording.say("summary.killed.none");
+      return page.say("summary.killed.none");
     }
     var kinds =
         Stream.of(Species.values())
@@ -58,19 +58,19 @@ final class StoryPart {
             .filter(of -> !of.isEmpty())
             .map(this::kind)
             .toList();
-    return wording.count(
-        "summary.killed", killed.size(), count(killed.size()), String.join(", ", kinds));
+    return page.wording().count(
+        "summary.killed", killed.size(), page.count(killed.size()), String.join(", ", kinds));
   }
 
-  private String kind(List<BodyAccount> bodies) {
-    String species = wording.say("summary.kind." + bodies.get(0).body().species().id());
+  private String kind(List<MonthBody> bodies) {
+    String species = page.kind(bodies.get(0).body().species());
     int head = bodies.stream().mapToInt(a -> a.body().head()).sum();
     return head == bodies.size()
-        ? wording.say("summary.number", species, count(bodies.size()))
-        : wording.say("summary.number.head", species, count(bodies.size()), count(head));
+        ? page.say("summary.number", species, page.count(bodies.size()))
+        : page.say("summary.number.head", species, page.count(bodies.size()), page.count(head));
   }
 
-  /** What was cut, left whole and thrown away of somebody's bodies. */
+  /** What was cut, left whole and thrown away of an owner's bodies. */
   private List<String> weights(Ownership ownership) {
     return Stream.of(cut(ownership), whole(ownership), left(ownership))
         .flatMap(Optional::stream)
@@ -79,23 +79,23 @@ final class StoryPart {
 
   private Optional<String> cut(Ownership ownership) {
     var cut = ownership.of(month.cut());
-    var home = BodyFigures.TAKE_HOME_OF_BONING.of(cut);
+    var home = BodyFigure.TAKE_HOME_OF_BONING.of(cut);
     if (!home.isKnown()) {
       return Optional.empty();
     }
     String sentence =
-        wording.count(
+        page.wording().count(
             "summary.cut",
             home.bodies(),
-            count(home.bodies()),
+            page.count(home.bodies()),
             places.inProse(home.whole()),
             places.inProse(home.part()),
-            wording.formats().percent(home.percent().orElseThrow()));
+            page.formats().percent(home.percent().orElseThrow()));
     int more = cut.size() - home.bodies();
     return Optional.of(
         more == 0
             ? sentence
-            : sentence + " " + wording.count("summary.cut.unweighed", more, count(more)));
+            : sentence + " " + page.counted("summary.cut.unweighed", more));
   }
 
   private Optional<String> whole(Ownership ownership) {
@@ -108,35 +108,32 @@ final class StoryPart {
     return whole.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            wording.count(
+            page.wording().count(
                 "summary.whole",
                 whole.size(),
-                count(whole.size()),
+                page.count(whole.size()),
                 places.inProse(weight)));
   }
 
   private Optional<String> lost(Ownership ownership) {
     var killed = ownership.of(month.killed());
     var parts = new ArrayList<String>();
-    var chill = BodyFigures.CHILL.of(killed);
-    if (chill.isKnown()) {
-      parts.add(wording.say("summary.lost.chill", places.inProse(chill.part())));
-    }
-    var ageing = BodyFigures.AGEING.of(killed);
-    if (ageing.isKnown()) {
-      parts.add(wording.say("summary.lost.ageing", places.inProse(ageing.part())));
-    }
-    var bench = BodyFigures.BENCH.of(ownership.of(month.cut()));
-    if (bench.isKnown()) {
-      parts.add(wording.say("summary.lost.bench", places.inProse(bench.part())));
-    }
+    lost(parts, "summary.lost.chill", BodyFigure.CHILL.of(killed));
+    lost(parts, "summary.lost.ageing", BodyFigure.AGEING.of(killed));
+    lost(parts, "summary.lost.bench", BodyFigure.BENCH.of(ownership.of(month.cut())));
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            wording.say(
+            page.say(
                 "summary.lost",
-                wording.say("summary." + ownership.id()),
+                page.owner(ownership),
                 String.join(", ", parts)));
+  }
+
+  private void lost(List<String> parts, String key, Ratio lost) {
+    if (lost.isKnown()) {
+      parts.add(page.say(key, places.inProse(lost.part())));
+    }
   }
 
   private Optional<String> left(Ownership ownership) {
@@ -148,17 +145,13 @@ final class StoryPart {
                 .toList());
     return left.isZero()
         ? Optional.empty()
-        : Optional.of(wording.say("summary.left", places.inProse(left)));
+        : Optional.of(page.say("summary.left", places.inProse(left)));
   }
 
   private Optional<String> waits(State state, String key) {
-    long number = month.bodies().stream().filter(a -> a.decision().state() == state).count();
+    long number = month.bodies().stream().filter(b -> b.state() == state).count();
     return number == 0
         ? Optional.empty()
-        : Optional.of(wording.count(key, number, count(number)));
-  }
-
-  private String count(long number) {
-    return wording.formats().count(number);
+        : Optional.of(page.counted(key, number));
   }
 }

@@ -1,11 +1,12 @@
 package gambrel.ownerpages;
 
-import gambrel.balance.BodyBalance;
 import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
 import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
-import gambrel.statement.MoneyChapter;
+import gambrel.statement.PartView;
 import gambrel.statement.SummaryView;
 import gambrel.wording.Wording;
 import java.time.YearMonth;
@@ -23,48 +24,56 @@ public final class SummaryComposer {
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
-    return compose(MonthRecords.of(night, register, yearMonth), wording);
+    return compose(MonthReport.of(MonthRecords.of(night, register, yearMonth)), wording);
   }
 
-  /** The same from records that are there already. */
-  public static SummaryView compose(MonthRecords records, Wording wording) {
-    var night = records.night();
+  /** The summary of a month whose report is there already. */
+  public static SummaryView compose(MonthReport report, Wording wording) {
+    var page = MonthPage.of(report, wording);
+    var records = report.records();
     var month = records.bodies();
-    var settings = night.shop().settings();
-    var places = Places.of(balances(month), wording.formats(), settings.unit());
-    var shop = new ShopPart(settings, wording);
-    var groups = new GroupsPart(month, wording, places);
-    var money = new MoneyPart(month, records.register(), wording);
-    var list = new BodiesPart(month, wording, places);
+    var shop = new ShopPart(records.settings(), wording);
+    var held = month.bodies().stream().map(MonthBody::account).toList();
     String name = wording.formats().month(month.month());
     return new SummaryView(
         shop.page(
             wording.say("summary.title", name),
-            wording.say("summary.running", settings.name(), name)),
+            wording.say("summary.running", records.settings().name(), name)),
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(name),
         known(month, wording),
-        new FirstPart(records, wording, places).page(),
-        new StoryPart(month, wording, places).sentences(),
-        new HeldPart(night, wording).of(HeldPart.among(month.bodies())),
-        groups.shrink(),
-        ShrinkChapterPart.chapter(records, wording, places),
-        new ChartPart(records, wording).charts(),
-        new YieldsPart(records, wording).chapter(groups.yields()),
-        new PacePart(records, wording).chapter(),
-        new ValuePart(records, wording).chapter(),
-        new BatchPart(month, wording).rows(),
-        money(records, new TotalsPart(month, wording, places), money, wording),
-        new YearPart(records, wording, places).chapter(),
-        list.rows(),
-        list.more(),
-        settings.unit().id(),
-        settings.currency().getCurrencyCode());
+        new FirstPart(page).page(),
+        new StoryPart(page).sentences(),
+        new HeldPart(records.night(), wording).of(HeldPart.among(held)),
+        parts(page));
   }
 
-  private static List<BodyBalance> balances(MonthBodies month) {
-    return month.bodies().stream().map(account -> account.balance()).toList();
+  private static List<PartView> parts(MonthPage page) {
+    var losses = new LossPart(page);
+    var hanging = new HangingPart(page);
+    var yields = new YieldsPart(page);
+    var money = new MoneyPart(page);
+    var unpaid = money.unpaid();
+    return List.of(
+        losses.lost(),
+        losses.chiller(),
+        new AgainstPart(page).part(),
+        hanging.hanging(),
+        hanging.furtherDay(),
+        losses.known(),
+        new BatchPart(page).part(),
+        yields.byOwner(),
+        yields.beforeAndNow(),
+        yields.primals(),
+        new PacePart(page).part(),
+        new ValuePart(page).part(),
+        money.income(),
+        money.stock(),
+        unpaid,
+        new TotalsPart(page).part(!unpaid.isEmpty()),
+        new YearPart(page).part(),
+        new BodiesPart(page).part());
   }
 
   private static String known(MonthBodies month, Wording wording) {
@@ -77,20 +86,5 @@ public final class SummaryComposer {
                     "summary.known",
                     formats.date(time.toLocalDate()) + ", " + formats.time(time.toLocalTime())))
         .orElse("");
-  }
-
-  private static MoneyChapter money(
-      MonthRecords records, TotalsPart weights, MoneyPart money, Wording wording) {
-    var income = new IncomePart(records, wording);
-    var stock = new StockPart(records, wording);
-    return new MoneyChapter(
-        income.rows(),
-        stock.suppliers(),
-        stock.bodies(),
-        money.unpaid(),
-        money.unpaidTotal(),
-        weights.weights(),
-        money.totals(),
-        new MoneyChapter.Remarks(income.remarks(), stock.remarks()));
   }
 }

@@ -2,88 +2,112 @@ package gambrel.ownerpages;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
+import gambrel.measure.Money;
 import gambrel.measure.Weight;
-import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
 import gambrel.month.Ownership;
-import gambrel.reckoning.BodyAccount;
-import gambrel.statement.MoneyChapter;
-import gambrel.wording.Wording;
-import java.util.ArrayList;
+import gambrel.month.money.Debt;
+import gambrel.statement.PartView;
+import gambrel.statement.TableView;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** The weights of the month in sum, a column for each whose the bodies are. */
+/** The month in sum: weights, a column for each owner, and what its statements came to. */
 final class TotalsPart {
-  private final MonthBodies month;
-  private final Wording wording;
-  private final Places places;
-  private final List<BodyAccount> home;
+  private final MonthPage page;
+  private final List<MonthBody> home;
   private final List<Ownership> owners;
+  private final TableBuilder weights = new TableBuilder("sums", "short").first("");
 
-  TotalsPart(MonthBodies month, Wording wording, Places places) {
-    this.month = month;
-    this.wording = wording;
-    this.places = places;
+  TotalsPart(MonthPage page) {
+    this.page = page;
+    var month = page.records().bodies();
     this.home = Stream.concat(month.cut().stream(), month.whole().stream()).toList();
     this.owners = Ownership.in(Stream.concat(month.killed().stream(), home.stream()).toList());
   }
 
-  /** Numbers of bodies and weights; what is nothing is left out. */
-  MoneyChapter.Weights weights() {
-    var rows = new ArrayList<MoneyChapter.Sums>();
-    count(rows, "summary.total.killed", month.killed());
-    add(rows, "summary.total.hot", month.killed(), BodyBalance::hot);
-    count(rows, "summary.total.cut", month.cut());
-    add(rows, "summary.total.boning", home, BodyBalance::boning);
-    add(rows, "summary.total.take_home", home, out(Outputs::takeHome));
-    add(rows, "summary.total.offal", home, out(Outputs::offal));
-    add(rows, "summary.total.bone", home, perhaps(Outputs::bone));
-    add(rows, "summary.total.fat", home, perhaps(Outputs::fat));
-    add(rows, "summary.total.waste", home, perhaps(Outputs::waste));
-    return new MoneyChapter.Weights(
-        owners.stream().map(whose -> wording.say("summary." + whose.id())).toList(), rows);
+  /**
+   * The totals.
+   *
+   * @param unpaid whether the part before lists unpaid statements and so says as of when
+   */
+  PartView part(boolean unpaid) {
+    var statements = statements();
+    boolean known = !statements.isEmpty() && !unpaid;
+    return PartView.kept(
+        page.say("totals"),
+        Stream.concat(weights().stream(), statements.stream()).toList(),
+        known ? List.of(page.say("payments_known")) : List.of());
   }
 
-  private static Function<BodyBalance, Optional<Weight>> out(Function<Outputs, Weight> figure) {
-    return balance -> balance.outputs().map(figure);
+  /** Numbers of bodies and weights; what is zero is left out. */
+  private List<TableView> weights() {
+    owners.forEach(whose -> weights.number(page.owner(whose), "sum"));
+    var month = page.records().bodies();
+    count("summary.total.killed", month.killed());
+    add("summary.total.hot", month.killed(), BodyBalance::hot);
+    count("summary.total.cut", month.cut());
+    add("summary.total.boning", home, BodyBalance::boning);
+    add("summary.total.take_home", home, b -> b.outputs().map(Outputs::takeHome));
+    add("summary.total.offal", home, b -> b.outputs().map(Outputs::offal));
+    add("summary.total.bone", home, b -> b.outputs().flatMap(Outputs::bone));
+    add("summary.total.fat", home, b -> b.outputs().flatMap(Outputs::fat));
+    add("summary.total.waste", home, b -> b.outputs().flatMap(Outputs::waste));
+    return weights.table();
   }
 
-  private static Function<BodyBalance, Optional<Weight>> perhaps(
-      Function<Outputs, Optional<Weight>> figure) {
-    return balance -> balance.outputs().flatMap(figure);
-  }
-
-  private void count(
-      List<MoneyChapter.Sums> rows, String key, Collection<BodyAccount> accounts) {
-    row(rows, key, accounts, of -> of.isEmpty() ? "" : wording.formats().count(of.size()));
+  private void count(String key, Collection<MonthBody> bodies) {
+    row(key, bodies, of -> of.isEmpty() ? "" : page.count(of.size()));
   }
 
   private void add(
-      List<MoneyChapter.Sums> rows,
       String key,
-      Collection<BodyAccount> accounts,
+      Collection<MonthBody> bodies,
       Function<BodyBalance, Optional<Weight>> figure) {
-    row(rows, key, accounts, of -> sum(of, figure));
+    row(key, bodies, of -> sum(of, figure));
   }
 
-  private String sum(
-      List<BodyAccount> accounts, Function<BodyBalance, Optional<Weight>> figure) {
-    var sum =
-        Weight.sum(accounts.stream().flatMap(a -> figure.apply(a.balance()).stream()).toList());
-    return sum.isZero() ? "" : places.sum(sum, places.prose());
+  private String sum(List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
+    var sum = Weight.sum(bodies.stream().flatMap(b -> figure.apply(b.balance()).stream()).toList());
+    return sum.isZero() ? "" : page.places().sum(sum, page.places().prose());
   }
 
   private void row(
-      List<MoneyChapter.Sums> rows,
-      String key,
-      Collection<BodyAccount> accounts,
-      Function<List<BodyAccount>, String> text) {
-    var texts = owners.stream().map(whose -> text.apply(whose.of(accounts))).toList();
+      String key, Collection<MonthBody> bodies, Function<List<MonthBody>, String> text) {
+    var texts = owners.stream().map(whose -> text.apply(whose.of(bodies))).toList();
     if (texts.stream().anyMatch(t -> !t.isEmpty())) {
-      rows.add(new MoneyChapter.Sums(wording.say(key), texts));
+      weights.row(Stream.concat(Stream.of(page.say(key)), texts.stream()).toArray());
     }
+  }
+
+  /** The month's statements: charges, tax, what was paid and what is open of them. */
+  private List<TableView> statements() {
+    var table = new TableBuilder("statements", "brief short").first("").number("");
+    var debts = Debt.of(page.records().bodies(), page.records().register());
+    if (!debts.isEmpty()) {
+      var tax = Debt.sum(debts, d -> d.statement().tax());
+      var credit = Debt.sum(debts, d -> atLeastZero(Money.ZERO.minus(d.due())));
+      row(table, "summary.total.charges", Debt.sum(debts, d -> d.statement().charges()));
+      if (!tax.equals(Money.ZERO)) {
+        row(table, "summary.total.tax", tax);
+      }
+      row(table, "summary.total.paid", Debt.sum(debts, Debt::paid));
+      row(table, "summary.total.due", Debt.sum(debts, d -> atLeastZero(d.due())));
+      if (!credit.equals(Money.ZERO)) {
+        row(table, "summary.total.credit", credit);
+      }
+    }
+    return table.table();
+  }
+
+  private void row(TableBuilder table, String key, Money amount) {
+    table.row(page.say(key), page.formats().money(amount));
+  }
+
+  private static Money atLeastZero(Money amount) {
+    return amount.compareTo(Money.ZERO) > 0 ? amount : Money.ZERO;
   }
 }

@@ -1,24 +1,19 @@
 package gambrel.ownerpages;
 
 import gambrel.cuts.Item;
-import gambrel.cuts.Species;
 import gambrel.measure.WeightUnit;
-import gambrel.month.MonthRecords;
-import gambrel.month.Settled;
 import gambrel.month.value.BodyWorth;
 import gambrel.month.value.CutChoice;
-import gambrel.month.value.CutChoices;
+import gambrel.month.value.Products;
 import gambrel.month.value.SmallWeights;
-import gambrel.month.value.Unvalued;
-import gambrel.reckoning.BodyAccount;
-import gambrel.statement.ValueChapter;
-import gambrel.wording.Wording;
+import gambrel.month.value.WorthLine;
+import gambrel.statement.PartView;
+import gambrel.statement.TableView;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cuts were worth at the shop's own values. */
@@ -26,84 +21,88 @@ final class ValuePart {
   private static final int MOST_NAMES = 8;
   private static final int MOST_SMALLS = 12;
 
-  private final MonthRecords records;
-  private final Wording wording;
-  private final Rates rates;
-  private final List<BodyAccount> month;
-  private final List<BodyAccount> before;
+  private final MonthPage page;
 
-  ValuePart(MonthRecords records, Wording wording) {
-    this.records = records;
-    this.wording = wording;
-    this.rates = new Rates(wording, records.night().shop().settings().currency());
-    this.month = Settled.of(records.bodies().cut());
-    this.before = Settled.of(records.baseline().cut());
+  ValuePart(MonthPage page) {
+    this.page = page;
   }
 
-  ValueChapter chapter() {
-    if (records.night().shop().values().isEmpty()) {
-      var hint = month.isEmpty() ? List.<String>of() : List.of(wording.say("month.value.none"));
-      return new ValueChapter(List.of(), List.of(), "", List.of(), hint);
+  PartView part() {
+    var tables = new ArrayList<TableView>();
+    var remarks = remarks();
+    boolean valued = !page.records().night().shop().values().isEmpty();
+    if (valued) {
+      tables.addAll(worth());
+      tables.addAll(choices());
+      tables.addAll(smalls(remarks));
     }
-    var choices = CutChoices.lately(records);
-    return new ValueChapter(
-        Stream.of(Species.values()).flatMap(s -> worth(s).stream()).toList(),
-        choices.stream().map(this::choice).toList(),
-        wording.say("month.value.small." + unit().id()),
-        smalls(),
-        remarks(choices));
+    boolean said = tables.stream().anyMatch(table -> !table.remarks().isEmpty());
+    return PartView.of(page.say("value"), tables, said ? List.of() : remarks);
   }
 
-  private Optional<ValueChapter.Worth> worth(Species species) {
-    var bodies = of(month, species);
-    return BodyWorth.rateOf(bodies)
-        .map(
-            rate ->
-                new ValueChapter.Worth(
-                    wording.say("species." + species.id()),
-                    wording.formats().count(bodies.size()),
-                    rates.major(rate),
-                    BodyWorth.spreadOf(bodies).map(rates::middleMajor).orElse(""),
-                    named(bodies.get(0)),
-                    named(bodies.get(bodies.size() - 1)),
-                    BodyWorth.rateOf(of(before, species)).map(rates::major).orElse("")));
-  }
-
-  private List<BodyWorth> of(List<BodyAccount> accounts, Species species) {
-    return BodyWorth.of(
-        accounts.stream().filter(a -> a.body().species() == species).toList(),
-        records.rail().items());
+  private List<TableView> worth() {
+    var table =
+        new TableBuilder("worth", "even short")
+            .first("", "kinds")
+            .number(page.say("number"))
+            .number(page.rateUnit())
+            .number(page.say("middle"))
+            .number(page.say("least"), "some")
+            .number(page.say("most"), "some")
+            .number(page.say("before"));
+    for (WorthLine line : page.parts().worths()) {
+      var bodies = line.month();
+      table.row(
+          page.species(line.species()),
+          page.count(bodies.size()),
+          page.major(BodyWorth.rateOf(bodies)),
+          BodyWorth.spreadOf(bodies).map(page::middleMajor).orElse(""),
+          named(bodies.get(0)),
+          named(bodies.get(bodies.size() - 1)),
+          page.major(BodyWorth.rateOf(line.before())));
+    }
+    return table.table();
   }
 
   private String named(BodyWorth body) {
-    return wording.say(
-        "month.value.body", body.account().body().id(), rates.major(body.rate()));
+    return page.say("month.value.body", body.account().id(), page.major(body.rate()));
   }
 
-  private ValueChapter.Choice choice(CutChoice choice) {
-    return new ValueChapter.Choice(
-        wording.say(
-            choice.perPiece() ? "month.value.piece" : "month.value.of.body",
-            wording.cut(choice.species(), choice.piece()),
-            wording.say("summary.kind." + choice.species().id()),
-            unit().id()),
-        choice.ways().stream().map(way -> way(choice, way)).toList());
+  private List<TableView> choices() {
+    var table =
+        new TableBuilder("choices", "even short below")
+            .first(page.say("cut_as"), "widest")
+            .number(page.say("number"))
+            .number(page.rateUnit())
+            .number(page.say("middle"))
+            .number(page.say("less_than_best"))
+            .words(page.say("how_sure"), "wider");
+    for (var choice : page.parts().choices()) {
+      table.group(
+          page.say(
+              choice.perPiece() ? "month.value.piece" : "month.value.of.body",
+              page.wording().cut(choice.species(), choice.piece()),
+              page.kind(choice.species()),
+              page.unit()));
+      choice.ways().forEach(way -> way(table, choice, way));
+    }
+    return table.table();
   }
 
-  private ValueChapter.Way way(CutChoice choice, CutChoice.Way way) {
+  private void way(TableBuilder table, CutChoice choice, CutChoice.Way way) {
     boolean best = way == choice.best();
-    return new ValueChapter.Way(
+    table.row(
         way.items().stream().map(item -> name(choice, item)).collect(Collectors.joining(", ")),
-        wording.formats().count(way.bodies()),
-        rates.major(way.value()),
-        rates.middleMajor(way.spread()),
-        best ? "" : rates.major(choice.best().value().subtract(way.value())),
-        best ? "" : wording.say("month.sure." + sureness(way)));
+        page.count(way.bodies()),
+        page.major(way.value()),
+        page.middleMajor(way.spread()),
+        best ? "" : page.major(choice.best().value().subtract(way.value())),
+        best ? "" : page.say("month.sure." + sureness(way)));
   }
 
   private String name(CutChoice choice, Item item) {
-    String name = wording.cut(choice.species(), item);
-    return item.equals(choice.piece()) ? wording.say("month.value.whole", name) : name;
+    String name = page.wording().cut(choice.species(), item);
+    return item.equals(choice.piece()) ? page.say("month.value.whole", name) : name;
   }
 
   private static String sureness(CutChoice.Way way) {
@@ -113,63 +112,63 @@ final class ValuePart {
   }
 
   /** The cuts of which most was packed, in their own order. */
-  private List<ValueChapter.SmallRow> smalls() {
-    var all = new SmallWeights(records.rail().items()).of(month);
+  private List<TableView> smalls(List<String> remarks) {
+    var table =
+        new TableBuilder("smalls", "even below")
+            .first(page.say("month.value.small." + page.unit()), "widest")
+            .number(page.rateUnit())
+            .number(page.say("instead_mince"))
+            .number(page.say("instead_dice"))
+            .number(page.say("instead_beside"))
+            .words("", "wider");
+    var all = new SmallWeights(page.records().rail().items()).of(page.records().bodies().settled());
     var shown =
         all.stream()
             .sorted(Comparator.comparing(SmallWeights.Line::packed).reversed())
             .limit(MOST_SMALLS)
             .toList();
-    return all.stream().filter(shown::contains).map(this::small).toList();
+    all.stream().filter(shown::contains).forEach(line -> small(table, line));
+    return table.kept("room", 1, remarks);
   }
 
-  private ValueChapter.SmallRow small(SmallWeights.Line line) {
-    return new ValueChapter.SmallRow(
-        wording.say(
+  private void small(TableBuilder table, SmallWeights.Line line) {
+    table.row(
+        page.say(
             "month.pace.piece",
-            wording.cut(line.species(), line.cut()),
-            wording.say("summary.kind." + line.species().id())),
-        rates.major(line.value()),
+            page.wording().cut(line.species(), line.cut()),
+            page.kind(line.species())),
+        page.major(line.value()),
         gain(line.overMince()),
         gain(line.overDice()),
-        line.beside().map(cut -> wording.cut(line.species(), cut)).orElse(""),
-        gain(line.overBeside()));
+        gain(line.overBeside()),
+        line.beside().map(cut -> page.wording().cut(line.species(), cut)).orElse(""));
   }
 
   /** A hundred grams, or four ounces. */
   private String gain(Optional<BigFraction> aUnit) {
-    var part = unit() == WeightUnit.LB ? BigFraction.of(1, 4) : BigFraction.of(1, 10);
-    return aUnit.map(value -> rates.gain(value.multiply(part))).orElse("");
+    boolean pounds = page.records().settings().unit() == WeightUnit.LB;
+    var part = pounds ? BigFraction.of(1, 4) : BigFraction.of(1, 10);
+    return aUnit.map(value -> page.gain(value.multiply(part))).orElse("");
   }
 
-  private List<String> remarks(List<CutChoice> choices) {
+  private List<String> remarks() {
     var remarks = new ArrayList<String>();
+    var month = page.records().bodies().settled();
+    if (page.records().night().shop().values().isEmpty()) {
+      return month.isEmpty() ? remarks : List.of(page.say("month.value.none"));
+    }
     if (!month.isEmpty()) {
-      remarks.add(
-          wording.say(
-              "month.value.read", wording.formats().date(records.month().atEndOfMonth())));
+      var day = page.records().month().atEndOfMonth();
+      remarks.add(page.say("month.value.read", page.formats().date(day)));
     }
-    if (!choices.isEmpty()) {
-      remarks.add(
-          wording.say("month.value.choices", wording.formats().count(CutChoice.FEWEST)));
+    if (!page.parts().choices().isEmpty()) {
+      remarks.add(page.say("month.value.choices", page.count(CutChoice.FEWEST)));
     }
-    var missing = Unvalued.of(month, records.rail().items());
+    var missing = Products.unvalued(month, page.records().rail().items());
     if (!missing.isEmpty()) {
-      remarks.add(wording.say("month.value.missing", names(missing)));
+      var names = page.names(missing.stream().map(Item::name).toList(), MOST_NAMES);
+      remarks.add(page.say("month.value.missing", names));
     }
     return remarks;
-  }
-
-  private String names(List<Item> items) {
-    String shown =
-        items.stream().limit(MOST_NAMES).map(Item::name).collect(Collectors.joining(", "));
-    int more = items.size() - MOST_NAMES;
-    return more > 0
-        ? wording.say("summary.more", shown, wording.formats().count(more))
-        : shown;
-  }
-
-  private WeightUnit unit() {
-    return records.night().shop().settings().unit();
   }
 }

@@ -1,16 +1,13 @@
 package gambrel.ownerpages;
 
-import gambrel.balance.BodyBalance;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
-import gambrel.month.BodyFigures;
-import gambrel.month.Loss;
+import gambrel.month.BodyFigure;
 import gambrel.month.MonthBodies;
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthBody;
 import gambrel.month.Ratio;
-import gambrel.reckoning.BodyAccount;
-import gambrel.statement.YearChapter;
-import gambrel.wording.Wording;
+import gambrel.statement.PartView;
+import gambrel.statement.TableView;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,86 +15,89 @@ import java.util.stream.Stream;
 
 /** The year month by month, which the summary of December carries, and of each month asked for. */
 final class YearPart {
-  private final MonthRecords records;
-  private final Wording wording;
-  private final Places places;
+  private final MonthPage page;
 
-  YearPart(MonthRecords records, Wording wording, Places places) {
-    this.records = records;
-    this.wording = wording;
-    this.places = places;
+  YearPart(MonthPage page) {
+    this.page = page;
   }
 
-  YearChapter chapter() {
-    var asked = records.night().shop().settings().yearReviews();
-    if (!asked.contains(records.month().getMonth())) {
-      return new YearChapter("", List.of());
+  PartView part() {
+    var month = page.records().month();
+    var tables = new ArrayList<TableView>();
+    if (page.records().settings().yearReviews().contains(month.getMonth())) {
+      var months = new ArrayList<>(page.records().baseline().months());
+      months.remove(0);
+      months.add(page.records().bodies());
+      Stream.of(Species.values()).forEach(species -> tables.addAll(table(species, months)));
     }
-    var months = new ArrayList<>(records.baseline().months());
-    months.remove(0);
-    months.add(records.bodies());
-    return new YearChapter(
-        title(),
-        Stream.of(Species.values()).flatMap(s -> species(s, months).stream()).toList());
+    String title =
+        month.getMonth() == Month.DECEMBER
+            ? page.say("year.title", Integer.toString(month.getYear()))
+            : page.say("year.to", page.formats().month(month));
+    return PartView.of(title, tables, List.of());
   }
 
-  private String title() {
-    return records.month().getMonth() == Month.DECEMBER
-        ? wording.say("year.title", Integer.toString(records.month().getYear()))
-        : wording.say("year.to", wording.formats().month(records.month()));
-  }
-
-  private List<YearChapter.Group> species(Species species, List<MonthBodies> months) {
-    var rows = new ArrayList<YearChapter.Row>();
-    var killed = new ArrayList<BodyAccount>();
-    var cut = new ArrayList<BodyAccount>();
+  /** A row for each month that has a body of the species, and one for all of them. */
+  private List<TableView> table(Species species, List<MonthBodies> months) {
+    var table =
+        new TableBuilder("year", "even short")
+            .first(page.species(species), "titled")
+            .number(page.say("killed"))
+            .number(page.label("hot_of_a_body", page.unit()))
+            .number(page.say("chill_percent"))
+            .number(page.say("ageing_shrink"))
+            .number(page.say("cut_bodies"))
+            .number(page.say("bench_percent"))
+            .number(page.say("home_percent"));
+    var killed = new ArrayList<MonthBody>();
+    var cut = new ArrayList<MonthBody>();
     for (var month : months) {
       var k = like(month.killed(), species);
       var c = like(month.cut(), species);
       killed.addAll(k);
       cut.addAll(c);
       if (!k.isEmpty() || !c.isEmpty()) {
-        rows.add(row(wording.formats().month(month.month()), k, c));
+        row(table, "", page.formats().month(month.month()), k, c);
       }
     }
-    if (rows.isEmpty()) {
-      return List.of();
+    if (!table.isEmpty()) {
+      row(table, "strong", page.say("total"), killed, cut);
     }
-    rows.add(row(wording.say("total"), killed, cut));
-    return List.of(new YearChapter.Group(wording.say("species." + species.id()), rows));
+    return table.table();
   }
 
-  private static List<BodyAccount> like(List<BodyAccount> bodies, Species species) {
-    return bodies.stream().filter(a -> a.body().species() == species).toList();
+  private static List<MonthBody> like(List<MonthBody> bodies, Species species) {
+    return bodies.stream().filter(b -> b.body().species() == species).toList();
   }
 
-  private YearChapter.Row row(String month, List<BodyAccount> killed, List<BodyAccount> cut) {
-    var hot = killed.stream().map(BodyAccount::balance).flatMap(b -> hot(b)).toList();
-    return new YearChapter.Row(
+  private void row(
+      TableBuilder table,
+      String style,
+      String month,
+      List<MonthBody> killed,
+      List<MonthBody> cut) {
+    table.styled(
+        style,
         month,
-        wording.formats().count(killed.size()),
-        mean(hot),
-        percent(Loss.CHILL.of(killed)),
-        percent(Loss.AGEING.of(killed)),
-        wording.formats().count(cut.size()),
-        percent(Loss.BENCH.of(cut)),
-        percent(BodyFigures.TAKE_HOME.of(cut)));
+        page.count(killed.size()),
+        mean(killed.stream().flatMap(b -> b.balance().hot().stream()).toList()),
+        percent(BodyFigure.CHILL.of(killed)),
+        percent(BodyFigure.AGEING.of(killed)),
+        page.count(cut.size()),
+        percent(BodyFigure.BENCH.of(cut)),
+        percent(BodyFigure.TAKE_HOME.of(cut)));
   }
 
   /** A body's, since a sum would add customers' and the shop's own. */
   private String mean(List<Weight> hot) {
     return hot.isEmpty()
         ? ""
-        : wording.formats()
+        : page.formats()
             .bareWeight(
-                Weight.of(Weight.sum(hot).fraction().divide(hot.size())), places.hung());
-  }
-
-  private static Stream<Weight> hot(BodyBalance balance) {
-    return balance.hot().stream();
+                Weight.of(Weight.sum(hot).fraction().divide(hot.size())), page.places().hung());
   }
 
   private String percent(Ratio ratio) {
-    return Percents.bare(ratio.percent(), wording);
+    return page.tenths(ratio.percent());
   }
 }

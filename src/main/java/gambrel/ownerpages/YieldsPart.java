@@ -1,163 +1,205 @@
 package gambrel.ownerpages;
 
 import gambrel.cuts.Species;
+import gambrel.month.BodyFigure;
+import gambrel.month.FigureGroup;
+import gambrel.month.FigureName;
 import gambrel.month.LikeWithLike;
-import gambrel.month.MonthRecords;
-import gambrel.month.Ratio;
-import gambrel.month.Spread;
-import gambrel.month.yields.BonerComparison;
-import gambrel.month.yields.PrimalShare;
-import gambrel.month.yields.YieldFigure;
-import gambrel.month.yields.YieldLine;
-import gambrel.month.yields.Yields;
-import gambrel.statement.SummaryView.Counted;
-import gambrel.statement.YieldsChapter;
-import gambrel.wording.Wording;
+import gambrel.month.MonthBodies;
+import gambrel.month.MonthBody;
+import gambrel.month.MonthFigure;
+import gambrel.month.Ownership;
+import gambrel.ownerpages.TableBuilder.Counted;
+import gambrel.statement.PartView;
+import gambrel.statement.TableView.Cell;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** What like bodies gave, beside the twelve months before and what was published. */
+/** What bodies gave: by owner, beside the twelve months before, and by primal. */
 final class YieldsPart {
-  private final MonthRecords records;
-  private final Wording wording;
-  private final Rates rates;
-  private final Yields yields;
+  private static final List<BodyFigure> OF_OWNERS =
+      List.of(
+          BodyFigure.DRESSING,
+          BodyFigure.TAKE_HOME,
+          BodyFigure.MEAT,
+          BodyFigure.BINNED_BONE,
+          BodyFigure.FAT);
 
-  YieldsPart(MonthRecords records, Wording wording) {
-    this.records = records;
-    this.wording = wording;
-    this.rates = new Rates(wording, records.night().shop().settings().currency());
-    this.yields = Yields.of(records);
+  private final MonthPage page;
+
+  YieldsPart(MonthPage page) {
+    this.page = page;
   }
 
-  YieldsChapter chapter(List<YieldsChapter.YieldGroup> groups) {
-    var lines = yields.lines();
-    return new YieldsChapter(
-        groups, lines.stream().map(this::line).toList(), primals(), remarks(lines));
-  }
-
-  private YieldsChapter.Line line(YieldLine line) {
-    var cells = line.cells().stream().map(this::cell).toList();
-    boolean whole = line.split() == YieldLine.Split.ALL;
-    String name =
-        whole
-            ? species(line.species())
-            : wording.say("month.split." + line.split().id(), name(line));
-    return new YieldsChapter.Line(
-        name, whole, cells, cells.stream().anyMatch(cell -> !cell.before().isEmpty()));
-  }
-
-  private String name(YieldLine line) {
-    return line.split() == YieldLine.Split.CLASS ? wording.category(line.name()) : line.name();
-  }
-
-  private YieldsChapter.Cell cell(YieldLine.Cell cell) {
-    return new YieldsChapter.Cell(
-        counted(cell.month()), cell.before().map(rates::medianAndMiddle).orElse(""));
-  }
-
-  private Counted counted(Ratio ratio) {
-    return ratio
-        .percent()
-        .map(p -> new Counted(Percents.bare(p, wording), wording.formats().count(ratio.bodies())))
-        .orElseGet(() -> new Counted("", ""));
-  }
-
-  private List<YieldsChapter.PrimalGroup> primals() {
-    var groups = new LinkedHashMap<Species, List<YieldsChapter.PrimalRow>>();
-    for (var share : yields.primals()) {
-      groups.computeIfAbsent(share.species(), s -> new ArrayList<>()).add(primal(share));
+  /** Yields by owner and species. */
+  PartView byOwner() {
+    var table =
+        new TableBuilder("yields", "even short")
+            .first("", "kinds")
+            .counted(page.say("dressing"))
+            .counted(page.say("take_home_of_cold"))
+            .counted(page.say("meat_of_cold"))
+            .counted(page.say("bone_of_boning"))
+            .counted(page.say("fat_of_boning"));
+    for (var whose : Ownership.values()) {
+      var rows = Stream.of(Species.values()).flatMap(s -> row(whose, s).stream()).toList();
+      if (!rows.isEmpty()) {
+        table.group(page.owner(whose));
+        rows.forEach(table::row);
+      }
     }
-    var all = new ArrayList<YieldsChapter.PrimalGroup>();
-    groups.forEach(
-        (species, rows) -> all.add(new YieldsChapter.PrimalGroup(species(species), rows)));
-    return all;
+    var tables = table.table(page.say("yields_explained"));
+    return PartView.of(page.say("yields"), tables, List.of());
   }
 
-  private YieldsChapter.PrimalRow primal(PrimalShare share) {
-    return new YieldsChapter.PrimalRow(
-        wording.cut(share.species(), share.primal()),
-        counted(share.month()),
-        share.before().map(this::median).orElseGet(() -> new Counted("", "")),
-        share.before().map(rates::middle).orElse(""));
+  private Optional<Object[]> row(Ownership whose, Species species) {
+    MonthBodies month = page.records().bodies();
+    var cells = new ArrayList<Object>(List.of(page.species(species)));
+    boolean known = false;
+    for (var figure : OF_OWNERS) {
+      List<MonthBody> bodies = figure == BodyFigure.DRESSING ? month.killed() : month.cut();
+      var like = bodies.stream().filter(b -> b.body().species() == species).toList();
+      var ratio = figure.of(whose.of(like));
+      known |= ratio.isKnown();
+      cells.add(page.counted(ratio));
+    }
+    return known ? Optional.of(cells.toArray()) : Optional.empty();
   }
 
-  private Counted median(Spread spread) {
-    return new Counted(rates.tenths(spread.median()), wording.formats().count(spread.number()));
+  /** What like bodies gave. */
+  PartView beforeAndNow() {
+    var table =
+        new TableBuilder("like", "even")
+            .first("", "kinds")
+            .counted(page.say("take_home_of_cold"))
+            .counted(page.say("bone_of_boning"))
+            .counted(page.say("fat_of_boning"))
+            .counted(page.say("trim_of_boning"));
+    var lines = page.report().figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
+    lines.forEach(line -> line(table, line.species().orElseThrow(), line.group()));
+    var remarks = new ArrayList<>(List.of(page.say("yields_before_explained")));
+    remarks.addAll(remarks(lines));
+    return PartView.withRoom(page.say("yields_before"), table.keptByRow("under", remarks), List.of());
   }
 
-  private List<String> remarks(List<YieldLine> lines) {
+  private void line(TableBuilder table, Species species, FigureGroup group) {
+    var like = (FigureGroup.Like) group;
+    boolean whole = like.by() == FigureGroup.By.ALL;
+    var month = new ArrayList<Object>(List.of(whole ? page.species(species) : name(like)));
+    var before = new ArrayList<>(List.of(new Cell(page.say("before"), TableBuilder.FIRST)));
+    for (var figure : BodyFigure.YIELDS) {
+      var found = page.report().figures().find(FigureName.of(figure), species, group);
+      month.add(page.counted(found));
+      before.add(new Cell(found.map(this::medianAndMiddle).orElse(""), TableBuilder.NUMBER, 2));
+    }
+    table.styled(whole ? "strong" : "", month.toArray());
+    if (before.stream().skip(1).anyMatch(cell -> !cell.text().isEmpty())) {
+      table.add("under", before);
+    }
+  }
+
+  private String name(FigureGroup.Like like) {
+    String name =
+        like.by() == FigureGroup.By.CLASS ? page.wording().category(like.name()) : like.name();
+    return page.say("month.split." + like.by().id(), name);
+  }
+
+  private String medianAndMiddle(MonthFigure figure) {
+    return figure
+        .before()
+        .spread()
+        .filter(spread -> !page.middle(spread).isEmpty())
+        .map(s -> page.say("month.median.middle", page.tenths(s.median()), page.middle(s)))
+        .orElse("");
+  }
+
+  /** What came of each primal. */
+  PartView primals() {
+    String percent = page.say("percent");
+    var table =
+        new TableBuilder("primals", "even short")
+            .first("", "kinds")
+            .counted(page.label("this_month", percent))
+            .counted(page.label("before", percent))
+            .number(page.label("middle", percent));
+    Optional<Species> group = Optional.empty();
+    for (var figure : page.report().figures().of(FigureName.PRIMAL_PCT).toList()) {
+      var species = figure.species().orElseThrow();
+      if (!figure.species().equals(group)) {
+        table.group(page.species(species));
+        group = figure.species();
+      }
+      var spread = figure.before().spread();
+      table.row(
+          page.wording().cut(species, ((FigureGroup.Part) figure.group()).item()),
+          page.counted(Optional.of(figure)),
+          spread
+              .map(s -> new Counted(page.tenths(s.median()), page.ofBodies(s.number())))
+              .orElse(Counted.NONE),
+          spread.map(page::middle).orElse(""));
+    }
+    return PartView.of(page.say("primals"), table.table(page.say("primals_explained")), List.of());
+  }
+
+  private List<String> remarks(List<MonthFigure> lines) {
     var remarks = new ArrayList<String>();
-    lines.stream()
-        .filter(line -> line.split() == YieldLine.Split.ALL)
-        .forEach(
-            line -> {
-              for (var figure : YieldFigure.values()) {
-                published(line.species(), figure).ifPresent(remarks::add);
-              }
-            });
-    if (lines.stream().anyMatch(line -> line.split() == YieldLine.Split.BONER)) {
+    for (var line : lines) {
+      if (by(line) == FigureGroup.By.ALL) {
+        BodyFigure.YIELDS.forEach(
+            figure -> published(line.species().orElseThrow(), figure).ifPresent(remarks::add));
+      }
+    }
+    if (lines.stream().anyMatch(line -> by(line) == FigureGroup.By.BONER)) {
       remarks.addAll(boners());
     }
     return remarks;
   }
 
-  private Optional<String> published(Species species, YieldFigure figure) {
-    return records
-        .night()
-        .shop()
-        .ranges()
+  private static FigureGroup.By by(MonthFigure line) {
+    return ((FigureGroup.Like) line.group()).by();
+  }
+
+  private Optional<String> published(Species species, BodyFigure figure) {
+    var ranges = page.records().night().shop().ranges();
+    return ranges
         .of(species, figure.id())
         .map(
             range ->
-                wording.say(
+                page.say(
                     range.low().equals(range.high()) ? "month.published.single" : "month.published",
-                    species(species),
-                    wording.say("month.figure." + figure.id()),
-                    wording.formats().percent(range.low()),
-                    wording.formats().percent(range.high()),
-                    wording.source(range)));
+                    page.species(species),
+                    page.say("month.figure." + figure.id()),
+                    page.formats().percent(range.low()),
+                    page.formats().percent(range.high()),
+                    page.wording().source(range)));
   }
 
-  /** Only a difference beyond chance is told; names are not ranked. */
+  /** Only a difference beyond chance is printed; names are not ranked. */
   private List<String> boners() {
-    var told = new ArrayList<String>();
-    int compared = 0;
-    for (var comparison : BonerComparison.of(records)) {
-      for (var entry : comparison.differences().entrySet()) {
-        compared++;
-        if (entry.getValue().low() > 0) {
-          told.add(more(comparison.species(), entry.getKey(), entry.getValue()));
-        }
-      }
+    var compared = page.report().figures().of(FigureName.BONE_TO_OTHERS_POINTS).toList();
+    if (compared.isEmpty()) {
+      return List.of(page.say("month.boners.few", page.count(LikeWithLike.FEWEST)));
     }
-    if (compared == 0) {
-      told.add(wording.say("month.boners.few", count(LikeWithLike.FEWEST)));
-    } else if (told.isEmpty()) {
-      told.add(wording.say("month.boners.alike"));
-    }
-    return told;
+    var more =
+        compared.stream()
+            .filter(f -> f.interval().orElseThrow().lower().signum() > 0)
+            .map(this::boner)
+            .toList();
+    return more.isEmpty() ? List.of(page.say("month.boners.alike")) : more;
   }
 
-  private String more(Species species, String boner, LikeWithLike.Difference difference) {
-    return wording.say(
+  private String boner(MonthFigure figure) {
+    var interval = figure.interval().orElseThrow();
+    return page.say(
         "month.boners.more",
-        boner,
-        species(species),
-        rates.tenths(difference.mean()),
-        rates.tenths(difference.low()),
-        rates.tenths(difference.high()),
-        count(difference.bodies()),
-        count(difference.others()));
-  }
-
-  private String species(Species species) {
-    return wording.say("species." + species.id());
-  }
-
-  private String count(long number) {
-    return wording.formats().count(number);
+        figure.group().id(),
+        page.species(figure.species().orElseThrow()),
+        page.tenths(figure.value()),
+        page.tenths(interval.lower()),
+        page.tenths(interval.upper()),
+        page.count(figure.bodies()),
+        page.count(figure.before().bodies()));
   }
 }

@@ -1,6 +1,6 @@
 package gambrel.run;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
@@ -29,7 +29,7 @@ public interface Documents {
   byte[] draft(Night night, Planned planned, byte[] figures);
 
   /** The owner's summary of a month. Summaries are made on several threads at a time. */
-  byte[] summary(MonthRecords month);
+  byte[] summary(MonthReport month);
 
   /** The morning sheet. */
   byte[] morning(MorningReport report);

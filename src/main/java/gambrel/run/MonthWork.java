@@ -5,6 +5,7 @@ import gambrel.data.MonthTables;
 import gambrel.data.Table;
 import gambrel.month.BodyCalendar;
 import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.render.TemplateProblem;
@@ -85,17 +86,17 @@ final class MonthWork {
   }
 
   private Made make(YearMonth month) {
-    var records = MonthRecords.of(calendar, night, register, month);
+    var report = MonthReport.of(MonthRecords.of(calendar, night, register, month));
     var page = Optional.<byte[]>empty();
     var problem = Optional.<TemplateProblem>empty();
     if (wanted.contains(month)) {
       try {
-        page = Optional.of(documents.summary(records));
+        page = Optional.of(documents.summary(report));
       } catch (TemplateProblem e) {
         problem = Optional.of(e);
       }
     }
-    var rows = Optional.of(records).filter(r -> all.contains(month)).map(MonthRows::of);
+    var rows = Optional.of(report).filter(r -> all.contains(month)).map(MonthRows::of);
     return new Made(month, page, problem, rows);
   }
 

@@ -1,6 +1,6 @@
 package gambrel.run;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.ownerpages.MorningComposer;
 import gambrel.ownerpages.SummaryComposer;
 import gambrel.reckoning.Night;
@@ -90,9 +90,9 @@ public final class PdfDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(MonthRecords month) {
+  public byte[] summary(MonthReport month) {
     var view = SummaryComposer.compose(month, wording(SHOP));
-    var info = info(view.page(), view.heading(), DocumentDates.of(month.night(), month.month()));
+    var info = info(view.page(), view.heading(), DocumentDates.of(month.records().night(), month.records().month()));
     return renderer.render("summary.ftlh", view, info, List.of());
   }
 

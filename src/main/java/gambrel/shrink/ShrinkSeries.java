@@ -1,7 +1,6 @@
 package gambrel.shrink;
 
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
 import gambrel.measure.Share;
 import gambrel.shop.Outcome;
@@ -21,23 +20,22 @@ import java.util.List;
  * @param chart the chart of the points that have a chill shrink
  */
 public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
-  private static final Drawn<BodyBalance, Instant> FIRST_HOT =
-      new Drawn<>(
-          body ->
-              body.weighings().of(Step.HOT).stream()
-                  .findFirst()
-                  .map(hot -> hot.time().toInstant())
-                  .orElse(Instant.MAX));
-
   /** Date of kill, first hot weighing, id. */
   public static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
-          .thenComparing(FIRST_HOT::of)
+          .thenComparing(ShrinkSeries::firstHot)
           .thenComparing(b -> b.body().id());
 
   /** Copies the points. */
   public ShrinkSeries {
     points = List.copyOf(points);
+  }
+
+  private static Instant firstHot(BodyBalance body) {
+    return body.weighings().of(Step.HOT).stream()
+        .findFirst()
+        .map(hot -> hot.time().toInstant())
+        .orElse(Instant.MAX);
   }
 
   /**

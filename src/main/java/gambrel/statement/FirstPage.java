@@ -1,6 +1,5 @@
 package gambrel.statement;
 
-import gambrel.statement.SummaryView.Counted;
 import java.util.List;
 
 /**
@@ -10,22 +9,18 @@ import java.util.List;
  * @param findings at most ten, most money first
  * @param none said instead of them
  * @param more how many were left out, in words
- * @param month head of the month's column
- * @param yearAgo head of the same month's a year before
- * @param figures five
+ * @param five five figures; empty if none is known
  */
 public record FirstPage(
     String counted,
     List<Row> findings,
     String none,
     String more,
-    String month,
-    String yearAgo,
-    List<Figure> figures) {
+    List<TableView> five) {
   /** Copies the lists. */
   public FirstPage {
     findings = List.copyOf(findings);
-    figures = List.copyOf(figures);
+    five = List.copyOf(five);
   }
 
   /**
@@ -42,14 +37,4 @@ public record FirstPage(
       worth = List.copyOf(worth);
     }
   }
-
-  /**
-   * A figure of the month, of the same month a year before, and of the twelve months before.
-   *
-   * @param label what it is
-   * @param month of the month
-   * @param yearAgo of a year before
-   * @param before of the twelve months before
-   */
-  public record Figure(String label, Counted month, Counted yearAgo, Counted before) {}
 }

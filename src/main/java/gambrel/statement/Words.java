@@ -3,6 +3,7 @@ package gambrel.statement;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
@@ -15,14 +16,15 @@ import java.util.stream.Collectors;
  * Every word of the pages in one language.
  *
  * <p>A key without a dot is a label that templates print as it stands. A key with a dot is a
- * sentence for the view: {@code {0}}, {@code {1}} stand for figures that are already text. A
- * sentence about a number of things has two forms, {@code key.one} and {@code key.many}.
+ * sentence for the view: {@code {0}}, {@code {1}} or names in braces stand for figures that are
+ * already text. A sentence about a number of things has two forms, {@code key.one} and {@code
+ * key.many}.
  *
  * @param texts the words by key
  */
 public record Words(Map<String, String> texts) {
 
-  private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+  private static final Pattern PLACE = Pattern.compile("\\{([a-z_]+|\\d)}");
 
   /** Copies the words. */
   public Words {
@@ -67,6 +69,20 @@ public record Words(Map<String, String> texts) {
    * @throws IllegalArgumentException if no such sentence exists, or figures are too few
    */
   public String say(String key, String... figures) {
+    var named = new HashMap<String, String>();
+    for (int i = 0; i < figures.length; i++) {
+      named.put(Integer.toString(i), figures[i]);
+    }
+    return say(key, named);
+  }
+
+  /**
+   * A sentence with named figures.
+   *
+   * @param figures as printed, by the names that stand in braces
+   * @throws IllegalArgumentException if no such sentence exists, or a figure is missing
+   */
+  public String say(String key, Map<String, String> figures) {
     var text = texts.get(key);
     if (text == null) {
       throw new IllegalArgumentException("there are no words for \"" + key + "\"");
@@ -92,11 +108,11 @@ public record Words(Map<String, String> texts) {
     return List.of(singular.split(" ")).contains(Long.toString(number));
   }
 
-  private static String figure(String key, String place, String[] figures) {
-    var index = Integer.parseInt(place);
-    if (index >= figures.length) {
-      throw new IllegalArgumentException("\"" + key + "\" needs a figure {" + index + "}");
+  private static String figure(String key, String place, Map<String, String> figures) {
+    var figure = figures.get(place);
+    if (figure == null) {
+      throw new IllegalArgumentException("\"" + key + "\" needs a figure {" + place + "}");
     }
-    return figures[index];
+    return figure;
   }
 }

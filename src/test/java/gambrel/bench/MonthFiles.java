@@ -5,6 +5,7 @@ import gambrel.data.MonthTables;
 import gambrel.data.Table;
 import gambrel.month.BodyCalendar;
 import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
 import gambrel.run.Months;
@@ -21,7 +22,7 @@ public final class MonthFiles {
     var months = Months.of(night).stream().sorted().toList();
     var rows =
         months.parallelStream()
-            .map(month -> MonthRows.of(MonthRecords.of(calendar, night, register, month)))
+            .map(month -> MonthRows.of(MonthReport.of(MonthRecords.of(calendar, night, register, month))))
             .toList();
     return MonthTables.of(rows);
   }

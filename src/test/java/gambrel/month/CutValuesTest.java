@@ -7,7 +7,7 @@ import gambrel.cuts.Item;
 import gambrel.month.value.CutChoice;
 import gambrel.month.value.CutChoices;
 import gambrel.month.value.SmallWeights;
-import gambrel.month.value.Unvalued;
+import gambrel.month.value.Products;
 import gambrel.scenes.Scene;
 import java.nio.file.Path;
 import java.util.List;
@@ -107,7 +107,7 @@ class CutValuesTest {
     var records = Books.march(scene);
     assertEquals(
         List.of("rib-eye-bone-in", "rump-steak", "cube-roll"),
-        Unvalued.of(records.bodies().cut(), records.rail().items()).stream()
+        Products.unvalued(records.bodies().cut(), records.rail().items()).stream()
             .map(Item::id)
             .toList());
   }
@@ -132,7 +132,7 @@ class CutValuesTest {
 
   private List<CutChoice> choices() {
     var records = Books.march(scene);
-    return new CutChoices(records.rail().items()).of(Settled.of(records.bodies().cut()));
+    return new CutChoices(records.rail().items()).of(records.bodies().settled());
   }
 
   private static List<String> ids(CutChoice.Way way) {

@@ -73,8 +73,8 @@ class LeftHangingTest {
   void andToldWithTheDaysOverTheUsualOnesAndWhatTheyCost() {
     hang("D11", "shop", MARCH, 11);
     var evidence = found().get(0).evidence();
-    assertEquals("Number[value=7, decimals=0]", evidence.get(2).toString());
-    assertEquals("Number[value=4, decimals=0]", evidence.get(3).toString());
-    assertEquals("1.200", ((Evidence.Mass) evidence.get(4)).value().toString());
+    assertEquals("Number[value=7, decimals=0]", evidence.get("usual").toString());
+    assertEquals("Number[value=4, decimals=0]", evidence.get("days").toString());
+    assertEquals("1.200", ((Evidence.Mass) evidence.get("weight")).value().toString());
   }
 }

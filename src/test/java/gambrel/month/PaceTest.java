@@ -8,6 +8,7 @@ import gambrel.month.pace.PaceLine;
 import gambrel.month.pace.PaceReadings;
 import gambrel.scenes.Scene;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
@@ -42,7 +43,7 @@ class PaceTest {
         05T08:22 B1 block hindquarter 46
         05T08:30 B1 block hindquarter 52
         """);
-    var line = PaceLine.of(Books.march(scene)).lines().get(0);
+    var line = lines(Books.march(scene)).get(0);
     assertEquals(Optional.of("Wyn"), line.boner());
     assertEquals(3, line.month().pieces());
     assertEquals(BigFraction.of(10), line.month().each().median());
@@ -60,9 +61,9 @@ class PaceTest {
         05T09:00 B1 block hindquarter 50
         05T09:10 B1 block hindquarter 50
         """);
-    var chapter = PaceLine.of(Books.march(scene));
-    assertEquals(3, chapter.lines().get(0).month().pieces());
-    assertEquals(1, chapter.breaks());
+    var records = Books.march(scene);
+    assertEquals(3, lines(records).get(0).month().pieces());
+    assertEquals(1, PaceReadings.of(records).month().breaks());
   }
 
   @Test
@@ -73,7 +74,7 @@ class PaceTest {
         05T08:00:30 B1 block hindquarter 50
         05T08:20:00 B1 block hindquarter 50
         """);
-    var month = PaceLine.of(Books.march(scene)).lines().get(0).month();
+    var month = lines(Books.march(scene)).get(0).month();
     assertEquals(2, month.pieces());
     assertEquals(BigFraction.of(10), month.each().median());
   }
@@ -88,7 +89,7 @@ class PaceTest {
         """);
     assertEquals(
         BigFraction.of(12),
-        PaceLine.of(Books.march(scene)).lines().get(0).month().each().median());
+        lines(Books.march(scene)).get(0).month().each().median());
   }
 
   @Test
@@ -101,7 +102,11 @@ class PaceTest {
         06T08:10 B1 block hindquarter 50
         """);
     var records = Books.march(scene);
-    assertTrue(PaceLine.of(records).lines().isEmpty());
+    assertTrue(lines(records).isEmpty());
     assertTrue(PaceReadings.of(records).month().of(Species.BEEF).isEmpty());
+  }
+
+  private static List<PaceLine> lines(MonthRecords records) {
+    return PaceLine.of(records, PaceReadings.of(records));
   }
 }

@@ -43,13 +43,14 @@ class PrimalsAndStylesTest {
         05T11:01 B2 pack mince 93
         """);
     var records = Books.march(scene);
-    var primals = Yields.of(records).primals();
+    var primals =
+        Yields.of(records).stream().filter(f -> f.name() == FigureName.PRIMAL_PCT).toList();
     assertEquals(
-        List.of("rump-and-loin"), primals.stream().map(share -> share.primal().id()).toList());
-    var share = primals.get(0);
-    assertEquals(2, share.month().bodies());
-    assertEquals(BigFraction.of(15, 2), share.month().percent().orElseThrow());
-    assertTrue(share.before().isEmpty());
+        List.of("rump-and-loin"), primals.stream().map(figure -> figure.group().id()).toList());
+    var figure = primals.get(0);
+    assertEquals(2, figure.bodies());
+    assertEquals(BigFraction.of(15, 2), figure.value().orElseThrow());
+    assertTrue(figure.before().spread().isEmpty());
   }
 
   /** 5 kg of T-bone of 100 are a way of cutting; 0.9 kg are an odd steak. */

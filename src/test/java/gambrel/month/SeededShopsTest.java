@@ -58,7 +58,7 @@ class SeededShopsTest {
     for (var ofShop : found) {
       assertEquals(
           List.of(new Evidence.Name("Wyn")),
-          ofShop.stream().map(f -> f.evidence().get(0)).toList());
+          ofShop.stream().map(f -> f.evidence().get("boner")).toList());
       assertTrue(ofShop.get(0).money().isPresent());
     }
   }
@@ -83,12 +83,12 @@ class SeededShopsTest {
         findings(BoningShop::loinOnTheBoneIsCheap, f -> f.kind() == FindingKind.CUT_CHOICE);
     for (var ofShop : found) {
       assertEquals(1, ofShop.size());
-      var cuts = (Evidence.Cuts) ofShop.get(0).evidence().get(2);
+      var cuts = (Evidence.Cuts) ofShop.get(0).evidence().get("way");
       assertEquals("T-bone steak", cuts.items().get(0).name());
     }
   }
 
   private static String name(Finding finding) {
-    return ((Evidence.Name) finding.evidence().get(0)).value();
+    return ((Evidence.Name) finding.evidence().get("supplier")).value();
   }
 }

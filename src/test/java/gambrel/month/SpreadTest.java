@@ -3,6 +3,7 @@ package gambrel.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ class SpreadTest {
     var random = new Random(number);
     for (int i = 0; i < 50; i++) {
       var shares = shares(random, number);
-      var percents = shares.stream().map(share -> share.percent().orElseThrow()).toList();
+      var percents = shares.stream().map(Share::percent).toList();
       assertEquals(Spread.of(percents), Spread.ofPercent(shares));
     }
   }
@@ -52,16 +53,16 @@ class SpreadTest {
     for (var one : shares) {
       for (var other : shares) {
         assertEquals(
-            one.percent().orElseThrow().compareTo(other.percent().orElseThrow()),
-            Ratio.compareShares(one, other),
+            one.percent().compareTo(other.percent()),
+            Spread.compareShares(one, other),
             () -> one + " against " + other);
       }
     }
   }
 
   /** Losses may be gains; some are a step apart, some the same share of another whole. */
-  private static List<Ratio> shares(Random random, int number) {
-    var shares = new ArrayList<Ratio>();
+  private static List<Share> shares(Random random, int number) {
+    var shares = new ArrayList<Share>();
     while (shares.size() < number) {
       long whole = 1 + random.nextInt(MOST);
       long part = random.nextInt(MOST) - MOST / 4;
@@ -74,8 +75,8 @@ class SpreadTest {
   }
 
   /** Whose products do not fit into 64 bits. */
-  private static List<Ratio> huge(Random random) {
-    var shares = new ArrayList<Ratio>();
+  private static List<Share> huge(Random random) {
+    var shares = new ArrayList<Share>();
     for (int i = 0; i < 40; i++) {
       long whole = random.nextLong();
       shares.add(share(random.nextLong(), whole == 0 ? 1 : whole));
@@ -87,8 +88,8 @@ class SpreadTest {
     return shares;
   }
 
-  private static Ratio share(long part, long whole) {
-    return new Ratio(new Weight(part), new Weight(whole), 1);
+  private static Share share(long part, long whole) {
+    return new Share(new Weight(part), new Weight(whole));
   }
 
   private static List<BigFraction> fractions(String... values) {

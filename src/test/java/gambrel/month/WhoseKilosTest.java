@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** A third of the routine shop's bodies are its own, the others a customer's. */
 @DisplayName("Kilos of customers and of the shop")
 class WhoseKilosTest {
-  private static final int MONTHS_PERCENT = 3;
-  private static final int USUAL_PERCENT = 4;
+  private static final String MONTHS_PERCENT = "loss";
+  private static final String USUAL_PERCENT = "usual";
 
   @TempDir Path folder;
 
@@ -77,12 +77,12 @@ class WhoseKilosTest {
     assertEquals(expected, borne(finding).orElseThrow().weights());
   }
 
-  private static BigFraction percent(Finding finding, int place) {
-    return ((Evidence.Percent) finding.evidence().get(place)).value();
+  private static BigFraction percent(Finding finding, String name) {
+    return ((Evidence.Percent) finding.evidence().get(name)).value();
   }
 
   private static Optional<Evidence.Borne> borne(Finding finding) {
-    return finding.evidence().stream()
+    return finding.evidence().values().stream()
         .filter(Evidence.Borne.class::isInstance)
         .map(Evidence.Borne.class::cast)
         .findFirst();
@@ -92,11 +92,7 @@ class WhoseKilosTest {
   @EnumSource(Fault.class)
   void goWithTheMoneyOfOneWhoIsNamed(Fault fault) {
     for (var finding : Findings.of(march(fault))) {
-      var costs =
-          finding.evidence().stream()
-              .filter(Evidence.Cost.class::isInstance)
-              .map(cost -> ((Evidence.Cost) cost).value())
-              .toList();
+      var costs = finding.costs().stream().map(Evidence.Cost::value).toList();
       assertTrue(finding.money().map(costs::contains).orElse(costs.isEmpty()), finding::toString);
     }
   }
@@ -106,8 +102,9 @@ class WhoseKilosTest {
   void areInNoFindingAddedUp(Fault fault) {
     var records = march(fault);
     for (var finding : Findings.of(records)) {
-      var owners = Ownership.in(bodies(records, finding));
-      boolean oneWeight = finding.evidence().stream().anyMatch(Evidence.Mass.class::isInstance);
+      var owners =
+          bodies(records, finding).stream().map(Ownership::of).distinct().sorted().toList();
+      boolean oneWeight = finding.evidence().values().stream().anyMatch(Evidence.Mass.class::isInstance);
       assertTrue(!oneWeight || owners.size() <= 1, finding::toString);
       borne(finding)
           .ifPresent(borne -> assertEquals(owners, List.copyOf(borne.weights().keySet())));

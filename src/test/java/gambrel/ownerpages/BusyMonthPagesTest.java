@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
 import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.render.PrintedPages;
 import java.io.IOException;
@@ -89,8 +90,9 @@ class BusyMonthPagesTest {
   private static byte[] summary(Night night) {
     return new OwnerDocuments(night.shop().settings())
         .summary(
-            MonthRecords.of(
-                night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH)));
+            MonthReport.of(
+                MonthRecords.of(
+                    night, SmallShop.NOTHING_ISSUED, YearMonth.parse(BusyShop.MONTH))));
   }
 
   /** Texts that begin outside the type area. */

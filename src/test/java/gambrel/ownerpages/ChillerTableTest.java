@@ -1,10 +1,9 @@
 package gambrel.ownerpages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.statement.ShrinkChapter;
-import gambrel.statement.SummaryView.Counted;
+import gambrel.statement.SummaryView;
+import gambrel.statement.TableView.Cell;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -37,31 +36,21 @@ class ChillerTableTest {
     body("B1", "beef", "2026-05-04", "250", "245");
     body("B2", "beef", "2026-05-04", "250", "243");
     body("L1", "lamb", "2026-05-06", "25", "24.5");
-    var table = may();
+    var month = may();
+    var heads = month.tables("daily").get(0).heads().get(0).stream().map(Cell::text).toList();
+    assertEquals(List.of("", "Beef, usual 2.00%", "Lamb, usual 2.00%"), heads);
     assertEquals(
         List.of(
-            new ShrinkChapter.Kind("Beef", "usual 2.00%"),
-            new ShrinkChapter.Kind("Lamb", "usual 2.00%")),
-        table.kinds());
-    var none = new ShrinkChapter.Cell(new Counted("", ""), false);
-    assertEquals(
-        List.of(
-            new ShrinkChapter.Day(
-                "4 May",
-                List.of(
-                    new ShrinkChapter.Cell(new Counted("2.40", "2"), false), none)),
-            new ShrinkChapter.Day(
-                "6 May",
-                List.of(
-                    none, new ShrinkChapter.Cell(new Counted("2.00", "1"), false)))),
-        table.days());
+            List.of("4 May", "2.40", "of 2", "", ""), List.of("6 May", "", "", "2.00", "of 1")),
+        SmallShop.rows(month, "daily"));
   }
 
   @Test
   void is_left_out_without_enough_bodies_before() {
     var few = new SmallShop(folder.resolve("few"));
     few.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
-    assertTrue(few.summary("2026-05", "2026-07-01T02:00:00Z").losses().chiller().days().isEmpty());
+    assertEquals(
+        List.of(), few.summary("2026-05", "2026-07-01T02:00:00Z").tables("daily"));
   }
 
   private void body(String id, String species, String day, String hot, String cold) {
@@ -69,7 +58,7 @@ class ChillerTableTest {
     shop.hung(id, day, hot, cold);
   }
 
-  private ShrinkChapter.Chiller may() {
-    return shop.summary("2026-05", "2026-07-01T02:00:00Z").losses().chiller();
+  private SummaryView may() {
+    return shop.summary("2026-05", "2026-07-01T02:00:00Z");
   }
 }

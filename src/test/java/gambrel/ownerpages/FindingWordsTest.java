@@ -15,7 +15,6 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -67,15 +66,15 @@ class FindingWordsTest {
             FindingKind.CHILLER,
             "",
             List.of(),
-            List.of(
-                new Evidence.Day(LocalDate.of(2026, 3, 9)),
-                Evidence.count(8),
-                new Evidence.Kind(Species.BEEF),
-                new Evidence.Percent(BigFraction.of(3), 2),
-                new Evidence.Percent(BigFraction.of(2), 2),
-                Evidence.count(40),
-                new Evidence.Borne(weights)),
-            Optional.empty(),
+            Map.of(
+                "since", new Evidence.Day(LocalDate.of(2026, 3, 9)),
+                "bodies", Evidence.count(8),
+                "species", new Evidence.Kind(Species.BEEF),
+                "loss", new Evidence.Percent(BigFraction.of(3), 2),
+                "usual", new Evidence.Percent(BigFraction.of(2), 2),
+                "bodies_before", Evidence.count(40),
+                "weight", new Evidence.Borne(weights)),
+            List.of(),
             Sureness.LIKELY));
   }
 }

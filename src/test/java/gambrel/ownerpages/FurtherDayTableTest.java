@@ -2,8 +2,7 @@ package gambrel.ownerpages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.statement.ShrinkChapter;
-import gambrel.statement.ShrinkChapter.Ranged;
+import gambrel.statement.TableView;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -19,8 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("The table of one more day")
 class FurtherDayTableTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
-  private static final Ranged NONE = new Ranged("", "");
-
   @TempDir private Path folder;
   private SmallShop shop;
   private int bodies;
@@ -48,29 +45,23 @@ class FurtherDayTableTest {
     }
   }
 
-  private List<ShrinkChapter.Further> may() {
-    return shop.summary("2026-05", "2026-07-01T02:00:00Z").losses().further();
+  private List<TableView> may() {
+    return shop.summary("2026-05", "2026-07-01T02:00:00Z").tables("further");
   }
 
   @Test
   void says_beside_what_a_customer_loses_what_the_customer_is_charged() {
     hangEight("c-ann");
     var group = may().get(0);
-    assertEquals("Customers' bodies", group.title());
+    assertEquals("Customers' bodies", heads(group).get(0));
     assertEquals(
         List.of("Lost, kg", "Worth, AUD", "Charged, AUD"),
-        group.heads().stream().map(Ranged::text).toList());
+        List.of(heads(group).get(3), heads(group).get(5), heads(group).get(7)));
     assertEquals(
-        new ShrinkChapter.FurtherRow(
-            "Beef",
-            "8",
-            "7.5",
-            List.of(
-                new Ranged("1.00", "1.00 to 1.00"),
-                new Ranged("10.00", "10.00 to 10.00"),
-                new Ranged("2.00", ""))),
-        group.rows().get(0));
-    assertEquals(List.of(), group.notes());
+        List.of(
+            "Beef", "8", "7.5", "1.00", "1.00 to 1.00", "10.00", "10.00 to 10.00", "2.00", ""),
+        group.rows().get(0).texts());
+    assertEquals(List.of(), group.remarks());
   }
 
   /** After 7.5 days 192.5 of 200 are left; without another, 191.5: 1 / 191.5 is 0.52 %, of 10. */
@@ -78,16 +69,13 @@ class FurtherDayTableTest {
   void says_beside_what_the_shop_loses_what_it_must_ask_for() {
     hangEight("");
     var group = may().get(0);
-    assertEquals("The shop's own bodies", group.title());
+    assertEquals("The shop's own bodies", heads(group).get(0));
     assertEquals(
         List.of("Lost, kg", "Price up, %", "Price up, AUD a kg"),
-        group.heads().stream().map(Ranged::text).toList());
+        List.of(heads(group).get(3), heads(group).get(5), heads(group).get(7)));
     assertEquals(
-        List.of(
-            new Ranged("1.00", "1.00 to 1.00"),
-            new Ranged("0.52", "0.52 to 0.52"),
-            new Ranged("0.052", "0.052 to 0.052")),
-        group.rows().get(0).figures());
+        List.of("1.00", "1.00 to 1.00", "0.52", "0.52 to 0.52", "0.052", "0.052 to 0.052"),
+        group.rows().get(0).texts().subList(3, 9));
   }
 
   @Test
@@ -96,18 +84,21 @@ class FurtherDayTableTest {
     hang("", 8);
     var own = may().get(1);
     assertEquals(
-        new ShrinkChapter.FurtherRow("Beef", "1", "8", List.of(NONE, NONE, NONE)),
-        own.rows().get(0));
+        List.of("Beef", "1", "8", "", "", "", "", "", ""), own.rows().get(0).texts());
     assertEquals(
         List.of(
             "Nothing stands where too few bodies tell: it takes 8, and 3 different numbers of days"
                 + " hung."),
-        own.notes());
+        own.remarks());
   }
 
   @Test
   void is_left_out_where_nothing_hung() {
     shop.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
     assertEquals(List.of(), may());
+  }
+
+  private static List<String> heads(TableView table) {
+    return table.heads().get(0).stream().map(TableView.Cell::text).toList();
   }
 }

@@ -3,8 +3,6 @@ package gambrel.ownerpages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.statement.SummaryView;
-import gambrel.statement.SummaryView.BodyRow;
-import gambrel.statement.SummaryView.Counted;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 @DisplayName("A month of many bodies")
 class LongListsTest {
+  private static final String BODIES = "Every body of the month";
+
   @TempDir private Path folder;
   private SmallShop shop;
 
@@ -26,8 +26,8 @@ class LongListsTest {
   @Test
   void sixty_bodies_have_a_line_each() {
     sound(60);
-    assertEquals(60, july().bodies().size());
-    assertEquals("", july().bodiesMore());
+    assertEquals(60, SmallShop.rows(july(), "bodies").size());
+    assertEquals(1, SmallShop.remarks(july(), BODIES).size(), "how to read it alone");
   }
 
   /** Of 300 kg 20 are missing; the other 61 are cut without fault. */
@@ -37,9 +37,9 @@ class LongListsTest {
     shop.beef("X1", "2026-07-06", "c-ann").hung("X1", "2026-07-06", "306", "300");
     shop.cut("X1", "2026-07-13", "200", "80");
     var month = july();
-    assertEquals(List.of("X1"), month.bodies().stream().map(BodyRow::body).toList());
+    assertEquals(List.of("X1"), SmallShop.column(month, "bodies", 0));
     assertEquals(
-        "61 bodies more are settled; they stand in data/bodies.csv.", month.bodiesMore());
+        "61 bodies more are settled; they stand in data/bodies.csv.", SmallShop.remarks(month, BODIES).get(0));
   }
 
   /** 2 in May and 7 in June; the ten months before have none. */
@@ -50,9 +50,9 @@ class LongListsTest {
       shop.beef("A" + i, day, "c-ann").row("rail", day + "T08:00", "A" + i, "hot", "300");
     }
     sound(1);
-    var killed = july().first().figures().get(0);
-    assertEquals(new Counted("1", ""), killed.month());
-    assertEquals(new Counted("5 a month", ""), killed.before(), "9 in two months");
+    var killed = july().first().five().get(0).rows().get(0).texts();
+    assertEquals(List.of("1", ""), killed.subList(1, 3));
+    assertEquals(List.of("5 a month", ""), killed.subList(5, 7), "9 in two months");
   }
 
   private void sound(int number) {

@@ -42,7 +42,7 @@ class MonthAlarmsTest {
   void a_chiller_that_takes_one_and_a_half_per_cent_more_is_named_with_its_day(long seed) {
     var records = records(new SteadyShop(folder, seed).chillerTakes(1.5, "2026-07-08").made());
     var finding = found(records, FindingKind.CHILLER).orElseThrow();
-    assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get(0));
+    assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get("since"));
     assertTrue(finding.money().orElseThrow().minor() > 0);
     assertTrue(
         LossChart.of(records, Loss.CHILL).get(0).signals().stream()

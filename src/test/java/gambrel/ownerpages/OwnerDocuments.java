@@ -1,6 +1,6 @@
 package gambrel.ownerpages;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
@@ -48,7 +48,7 @@ final class OwnerDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(MonthRecords month) {
+  public byte[] summary(MonthReport month) {
     var view = SummaryComposer.compose(month, wording);
     return renderer.render("summary.ftlh", view, info(view.page()), List.of());
   }

@@ -8,7 +8,7 @@ import gambrel.data.NightTables;
 import gambrel.data.RegisterTable;
 import gambrel.data.Table;
 import gambrel.reckoning.Night;
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.register.MorningReport;
 import gambrel.register.Register;
 import gambrel.run.Documents;
@@ -16,7 +16,6 @@ import gambrel.run.Inputs;
 import gambrel.run.NightlyRun;
 import gambrel.run.PlainDocuments;
 import gambrel.statement.MorningView;
-import gambrel.statement.SummaryView.BodyRow;
 import gambrel.statement.SummaryView;
 import gambrel.wording.Wording;
 import java.lang.reflect.Proxy;
@@ -70,8 +69,8 @@ class SampleOwnerPagesTest {
                 return proxy;
               }
               if (method.getName().equals("summary")) {
-                night = ((MonthRecords) arguments[0]).night();
-                register = ((MonthRecords) arguments[0]).register();
+                night = ((MonthReport) arguments[0]).records().night();
+                register = ((MonthReport) arguments[0]).records().register();
               } else if (method.getName().equals("morning")) {
                 report = (MorningReport) arguments[0];
               }
@@ -93,9 +92,9 @@ class SampleOwnerPagesTest {
   @MethodSource("months")
   void take_home_and_bins_are_the_sums_of_the_data_file(YearMonth month) {
     var home =
-        summary(month).bodies().stream()
-            .filter(row -> !row.takeHome().isEmpty())
-            .map(BodyRow::body)
+        SmallShop.rows(summary(month), "bodies").stream()
+            .filter(row -> !row.get(7).isEmpty())
+            .map(row -> row.get(0))
             .collect(Collectors.toSet());
     Predicate<Map<String, String>> taken = row -> home.contains(row.get("body"));
     assertTotal(month, "Take-home", sum("take_home_kg", taken));
@@ -110,9 +109,9 @@ class SampleOwnerPagesTest {
   void every_body_that_was_cut_is_taken_home_in_one_month() {
     var counted =
         months()
-            .flatMap(month -> summary(month).bodies().stream())
-            .filter(row -> !row.takeHome().isEmpty())
-            .map(BodyRow::body)
+            .flatMap(month -> SmallShop.rows(summary(month), "bodies").stream())
+            .filter(row -> !row.get(7).isEmpty())
+            .map(row -> row.get(0))
             .sorted()
             .toList();
     var expected =
@@ -130,10 +129,9 @@ class SampleOwnerPagesTest {
     Predicate<Map<String, String>> known = row -> !row.get("chill_shrink_pct").isEmpty();
     long expected = bodies().stream().filter(killedIn(month).and(known)).count();
     long counted =
-        summary(month).shrink().stream()
-            .flatMap(group -> group.rows().stream())
-            .map(row -> row.chill().bodies())
+        SmallShop.column(summary(month), "lost", 2).stream()
             .filter(bodies -> !bodies.isEmpty())
+            .map(bodies -> bodies.replace("of ", ""))
             .mapToLong(Long::parseLong)
             .sum();
     assertEquals(expected, counted);
@@ -153,9 +151,7 @@ class SampleOwnerPagesTest {
                         .movePointLeft(2))
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     var printed =
-        summary(month).shrink().stream()
-            .flatMap(group -> group.rows().stream())
-            .map(row -> row.chillWeight())
+        SmallShop.column(summary(month), "lost", 3).stream()
             .filter(text -> !text.isEmpty())
             .map(BigDecimal::new)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
@@ -172,8 +168,8 @@ class SampleOwnerPagesTest {
             .map(row -> new BigDecimal(row.get("due")))
             .filter(due -> due.signum() > 0)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
-    var month = summary(YearMonth.parse("2026-09"));
-    assertEquals(expected, new BigDecimal(month.money().unpaidTotal().replace(",", "")));
+    var unpaid = SmallShop.rows(summary(YearMonth.parse("2026-09")), "unpaid");
+    assertEquals(expected, new BigDecimal(unpaid.get(unpaid.size() - 1).get(1).replace(",", "")));
   }
 
   @Test
@@ -246,9 +242,9 @@ class SampleOwnerPagesTest {
 
   private static void assertTotal(YearMonth month, String label, BigDecimal expected) {
     var printed =
-        summary(month).money().weights().rows().stream()
-            .filter(row -> row.label().equals(label))
-            .flatMap(row -> row.sums().stream())
+        SmallShop.rows(summary(month), "sums").stream()
+            .filter(row -> row.get(0).equals(label))
+            .flatMap(row -> row.stream().skip(1))
             .filter(text -> !text.isEmpty())
             .map(text -> new BigDecimal(text.replaceAll("[^0-9.]", "")))
             .reduce(BigDecimal.ZERO, BigDecimal::add);

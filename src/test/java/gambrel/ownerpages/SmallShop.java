@@ -11,6 +11,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import gambrel.statement.TableView;
+import java.util.stream.Stream;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -138,5 +140,30 @@ final class SmallShop {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The texts of the rows of a month's tables of one name, group headings left out. */
+  static List<List<String>> rows(SummaryView month, String table) {
+    return month.tables(table).stream()
+        .flatMap(of -> of.rows().stream())
+        .filter(row -> !row.style().equals("group"))
+        .map(TableView.Row::texts)
+        .toList();
+  }
+
+  /** The texts of one column. */
+  static List<String> column(SummaryView month, String table, int column) {
+    return rows(month, table).stream().map(row -> row.get(column)).toList();
+  }
+
+  /** The remarks of a part of a month and of its tables. */
+  static List<String> remarks(SummaryView month, String title) {
+    return month.part(title).stream()
+        .flatMap(
+            part ->
+                Stream.concat(
+                    part.tables().stream().flatMap(table -> table.remarks().stream()),
+                    part.remarks().stream()))
+        .toList();
   }
 }

@@ -1,9 +1,12 @@
 package gambrel.ownerpages;
 
+import static gambrel.ownerpages.SmallShop.rows;
+import static gambrel.ownerpages.SmallShop.remarks;
+import static gambrel.ownerpages.SmallShop.column;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.statement.MoneyChapter;
+import gambrel.statement.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -31,8 +34,8 @@ class StockChapterTest {
     shop.cut(id, killed.substring(0, 8) + "20", "78", "21");
   }
 
-  private MoneyChapter july() {
-    return shop.summary("2026-07", "2026-09-15T02:00:00Z").money();
+  private SummaryView july() {
+    return shop.summary("2026-07", "2026-09-15T02:00:00Z");
   }
 
   @Test
@@ -43,11 +46,11 @@ class StockChapterTest {
     body("B4", "2026-07-06", "", "Vale", "");
     assertEquals(
         List.of(
-            new MoneyChapter.Stock(
+            List.of(
                 "B2", "beef, steer", "Vale", "78.0", "800.00", "780.00", "\u221220.00"),
-            new MoneyChapter.Stock(
+            List.of(
                 "B1", "beef, steer", "Hill", "78.0", "700.00", "780.00", "80.00")),
-        july().stock());
+        rows(july(), "stock"));
   }
 
   /** Hill's two left 80 and 30 on 200 kg: 0.55 a kilo; one of them is of June. */
@@ -57,15 +60,15 @@ class StockChapterTest {
     body("B1", "2026-07-06", "", "Hill", "700");
     assertEquals(
         List.of(
-            new MoneyChapter.Supplier(
+            List.of(
                 "Hill, beef", "2", "78.0", "", "1,450.00", "1,560.00", "110.00", "0.55")),
-        july().suppliers());
+        rows(july(), "suppliers"));
   }
 
   @Test
   void names_no_supplier_as_such() {
     body("B1", "2026-07-06", "", "", "700");
-    assertEquals("no supplier, beef", july().suppliers().get(0).supplier());
+    assertEquals("no supplier, beef", column(july(), "suppliers", 0).get(0));
   }
 
   @Test
@@ -74,14 +77,14 @@ class StockChapterTest {
     assertEquals(
         List.of(
             "To see what own bodies leave over, enter their cost and supplier in bodies.csv."),
-        july().remarks().stock());
+        remarks(july(), "What the shop bought"));
   }
 
   @Test
   void is_not_there_for_a_shop_that_buys_nothing() {
     body("B1", "2026-07-06", "c-ann", "", "");
-    assertEquals(List.of(), july().stock());
-    assertEquals(List.of(), july().remarks().stock());
+    assertEquals(List.of(), rows(july(), "stock"));
+    assertEquals(List.of(), remarks(july(), "What the shop bought"));
   }
 
   @Test
@@ -89,7 +92,7 @@ class StockChapterTest {
     for (int i = 0; i < 13; i++) {
       body("B" + (10 + i), "2026-07-06", "", "Hill", "700");
     }
-    assertEquals(12, july().stock().size());
-    assertTrue(july().remarks().stock().contains("1 more body of the month is not listed."));
+    assertEquals(12, rows(july(), "stock").size());
+    assertTrue(remarks(july(), "What the shop bought").contains("1 more body of the month is not listed."));
   }
 }

@@ -1,8 +1,10 @@
 package gambrel.ownerpages;
 
+import static gambrel.ownerpages.SmallShop.rows;
+import static gambrel.ownerpages.SmallShop.remarks;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.statement.ValueChapter;
+import gambrel.statement.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,6 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 @DisplayName("The chapter on what cuts were worth")
 class ValueChapterTest {
+  private static final String VALUE = "What the cuts were worth";
+
   @TempDir private Path folder;
   private SmallShop shop;
 
@@ -31,8 +35,8 @@ class ValueChapterTest {
     return shop.add("values.csv", "item,value,from,to\n" + String.join("\n", rows));
   }
 
-  private ValueChapter july() {
-    return shop.summary("2026-07", "2026-09-15T02:00:00Z").value();
+  private SummaryView july() {
+    return shop.summary("2026-07", "2026-09-15T02:00:00Z");
   }
 
   /** At 10 a kilo 780 and 1500 on 100 and 200 kg, together 2280 on 300; before 400 on 50. */
@@ -40,8 +44,8 @@ class ValueChapterTest {
   void gives_the_worth_of_take_home_on_the_cold_weight() {
     values("mince,10,,");
     assertEquals(
-        List.of(new ValueChapter.Worth("Beef", "2", "7.60", "", "B2 7.50", "B1 7.80", "8.00")),
-        july().bodies());
+        List.of(List.of("Beef", "2", "7.60", "", "B2 7.50", "B1 7.80", "8.00")),
+        rows(july(), "worth"));
   }
 
   @Test
@@ -51,27 +55,23 @@ class ValueChapterTest {
     shop.cut("B3", "2026-07-14", "78", "21");
     shop.beef("B4", "2026-07-06", "c-ann").hung("B4", "2026-07-06", "102", "100");
     shop.cut("B4", "2026-07-14", "78", "21");
-    assertEquals("7.73–7.80", july().bodies().get(0).middle());
+    assertEquals("7.73–7.80", rows(july(), "worth").get(0).get(3));
   }
 
   @Test
   void takes_the_values_of_the_months_last_day() {
     values("mince,10,,2026-07-30", "mince,20,2026-07-31,2026-07-31", "mince,30,2026-08-01,");
-    assertEquals("15.20", july().bodies().get(0).value());
+    assertEquals("15.20", rows(july(), "worth").get(0).get(2));
   }
 
   @Test
   void asks_for_values_where_there_are_none() {
+    assertEquals(List.of(), july().part(VALUE).orElseThrow().tables());
     assertEquals(
-        new ValueChapter(
-            List.of(),
-            List.of(),
-            "",
-            List.of(),
-            List.of(
-                "To see what each way of cutting is worth, enter in values.csv what you sell a cut"
-                    + " for.")),
-        july());
+        List.of(
+            "To see what each way of cutting is worth, enter in values.csv what you sell a cut"
+                + " for."),
+        remarks(july(), VALUE));
   }
 
   /** 10 of 99 kg have no value: more than a tenth. */
@@ -81,20 +81,19 @@ class ValueChapterTest {
     shop.add("codes.csv", "rump,rump-steak,pack");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
     shop.cut("B3", "2026-07-14", "89", "0").row("bench", "2026-07-14T10:00", "B3", "rump", "10");
-    assertEquals("2", july().bodies().get(0).bodies());
-    assertEquals(
-        "No value in values.csv for: Rump steak.",
-        july().remarks().get(july().remarks().size() - 1));
+    assertEquals("2", rows(july(), "worth").get(0).get(1));
+    var remarks = remarks(july(), VALUE);
+    assertEquals("No value in values.csv for: Rump steak.", remarks.get(remarks.size() - 1));
   }
 
   /** A kilo of T-bone at 30 less mince at 10 is 20: 2.00 for 100 g. */
   @Test
   void tells_a_little_more_on_a_cut_by_a_hundred_grams() {
     tBone();
-    assertEquals("100 g kept on", july().small());
+    assertEquals("100 g kept on", small());
     assertEquals(
-        List.of(new ValueChapter.SmallRow("Short loin, beef", "30.00", "+2.00", "", "", "")),
-        july().smalls());
+        List.of(List.of("Short loin, beef", "30.00", "+2.00", "", "", "")),
+        rows(july(), "smalls"));
   }
 
   /** Four ounces are a quarter of a pound. */
@@ -103,8 +102,8 @@ class ValueChapterTest {
     tBone();
     shop.instead(
         "shop.properties", "name=F\ncurrency=USD\nlocale=en-US\nunit=lb\nzone=UTC\npaper=letter");
-    assertEquals("4 oz kept on", july().small());
-    assertEquals("+5.00", july().smalls().get(0).mince());
+    assertEquals("4 oz kept on", small());
+    assertEquals("+5.00", rows(july(), "smalls").get(0).get(2));
   }
 
   private void tBone() {
@@ -112,5 +111,10 @@ class ValueChapterTest {
     shop.add("codes.csv", "t,t-bone,pack");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
     shop.cut("B3", "2026-07-14", "74", "20").row("bench", "2026-07-14T10:00", "B3", "t", "5");
+  }
+
+  /** The head of the table of what a little more on a cut is worth. */
+  private String small() {
+    return july().tables("smalls").get(0).heads().get(0).get(0).text();
   }
 }

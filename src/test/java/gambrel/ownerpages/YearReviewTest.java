@@ -1,8 +1,9 @@
 package gambrel.ownerpages;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.statement.YearChapter;
+import gambrel.statement.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,36 +29,35 @@ class YearReviewTest {
 
   @Test
   void comes_with_december_a_line_a_month_and_their_total() {
-    var chapter = year("2026-12");
-    assertEquals("The year 2026", chapter.title());
-    var beef = chapter.groups().get(0);
-    assertEquals("Beef", beef.title());
+    var year = year("2026-12");
+    assertTrue(year.part("The year 2026").isPresent());
+    assertEquals("Beef", year.tables("year").get(0).heads().get(0).get(0).text());
     assertEquals(
         List.of("March 2026", "September 2026", "December 2026", "Total"),
-        beef.rows().stream().map(YearChapter.Row::month).toList());
+        SmallShop.column(year, "year", 0));
     assertEquals(
         List.of("1.0", "2.0", "", "1.5"),
-        beef.rows().stream().map(YearChapter.Row::chill).toList());
-    assertEquals("466.7", beef.rows().get(3).hot(), "500, 600 and 300 kg are 1400");
+        SmallShop.column(year, "year", 3));
+    assertEquals("466.7", SmallShop.column(year, "year", 2).get(3), "500, 600 and 300 kg are 1400");
   }
 
   @Test
   void stays_away_in_other_months_unless_asked_for() {
-    assertEquals(List.of(), year("2026-09").groups());
+    assertEquals(List.of(), year("2026-09").tables("year"));
   }
 
   @Test
   void covers_the_twelve_months_that_end_with_the_month_asked_for() {
     shop.add("shop.properties", "year_review=9");
-    var chapter = year("2026-09");
-    assertEquals("The twelve months to September 2026", chapter.title());
+    var year = year("2026-09");
+    assertTrue(year.part("The twelve months to September 2026").isPresent());
     assertEquals(
         List.of("March 2026", "September 2026", "Total"),
-        chapter.groups().get(0).rows().stream().map(YearChapter.Row::month).toList());
-    assertEquals(List.of(), year("2026-12").groups(), "only what is asked for");
+        SmallShop.column(year, "year", 0));
+    assertEquals(List.of(), year("2026-12").tables("year"), "only what is asked for");
   }
 
-  private YearChapter year(String month) {
-    return shop.summary(month, LATER).year();
+  private SummaryView year(String month) {
+    return shop.summary(month, LATER);
   }
 }

@@ -3,9 +3,11 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.measure.Money;
 import gambrel.month.ItemValues;
+import gambrel.month.MonthBody;
 import gambrel.month.money.OwnStock;
 import gambrel.month.value.BodyWorth;
 import gambrel.reckoning.Night;
@@ -17,6 +19,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Currency;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,7 +82,7 @@ class SteerValueTest {
   @Test
   void salableMeatIsWorthWhatTheCarcassIsOnItsWeight() throws RefusedException {
     var night = steer();
-    var worth = BodyWorth.of(night.bodies().values(), values(night)).get(0);
+    var worth = BodyWorth.of(bodies(night), Species.BEEF, values(night)).get(0);
     var cents = Exact.round(worth.rate().multiply(100), 2);
     assertEquals(new BigDecimal("64.58"), cents, "40040 cents on 620 lb");
     var left = new BigDecimal("0.5").multiply(new BigDecimal("440"));
@@ -92,7 +95,7 @@ class SteerValueTest {
   void nothingIsLeftOverWhatTheSteerCost() throws RefusedException {
     var night = steer();
     var margin =
-        OwnStock.of(night.bodies().values(), values(night), DOLLAR).get(0).margin().orElseThrow();
+        OwnStock.of(bodies(night), values(night), DOLLAR).get(0).margin().orElseThrow();
     assertEquals(new Money(40), margin, "400.40 less 400.00");
   }
 
@@ -112,7 +115,7 @@ class SteerValueTest {
     var total = rows.get(rows.size() - 1);
     scene.weigh("02T10:00 B1 cold carcase " + pounds(total));
     var night = night(scene);
-    var worth = BodyWorth.of(night.bodies().values(), values(night)).get(0);
+    var worth = BodyWorth.of(bodies(night), Species.LAMB, values(night)).get(0);
     Published.assertWithinLastDigit(
         total.get("dollars_a_lb"), Exact.round(worth.rate(), 4).toPlainString(), "a pound");
     assertTrue(
@@ -126,5 +129,9 @@ class SteerValueTest {
   private static BigDecimal pounds(Map<String, String> row) {
     return new BigDecimal(row.get("weight_lb"))
         .add(new BigDecimal(row.get("weight_oz")).divide(new BigDecimal(16)));
+  }
+
+  private static List<MonthBody> bodies(Night night) {
+    return night.bodies().values().stream().map(MonthBody::of).toList();
   }
 }

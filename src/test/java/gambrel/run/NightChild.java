@@ -1,6 +1,6 @@
 package gambrel.run;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.publish.Content;
 import gambrel.publish.Disk;
 import gambrel.publish.WatchedDisk;
@@ -246,7 +246,7 @@ final class NightChild implements AutoCloseable {
     }
 
     @Override
-    public byte[] summary(MonthRecords month) {
+    public byte[] summary(MonthReport month) {
       return documents().summary(month);
     }
 

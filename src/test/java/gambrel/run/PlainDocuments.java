@@ -1,6 +1,6 @@
 package gambrel.run;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
@@ -23,8 +23,8 @@ public final class PlainDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(MonthRecords month) {
-    return text("summary " + month.month() + '\n', new byte[0]);
+  public byte[] summary(MonthReport month) {
+    return text("summary " + month.records().month() + '\n', new byte[0]);
   }
 
   @Override

@@ -1,6 +1,6 @@
 package gambrel.run;
 
-import gambrel.month.MonthRecords;
+import gambrel.month.MonthReport;
 import gambrel.notice.Notice;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
@@ -35,8 +35,8 @@ public final class TinyDocuments implements Documents {
   }
 
   @Override
-  public byte[] summary(MonthRecords month) {
-    return TinyPdf.of("summary " + month.month(), "none", new byte[0]);
+  public byte[] summary(MonthReport month) {
+    return TinyPdf.of("summary " + month.records().month(), "none", new byte[0]);
   }
 
   @Override

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The words and names of a language")
 class LanguagesTest {
-  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+  private static final Pattern PLACE = Pattern.compile("\\{[a-z_\\d]+}");
 
   /** Keys of what an English-speaking shop writes itself. */
   private static final String CLASS = "class.";

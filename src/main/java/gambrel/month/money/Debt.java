@@ -1,5 +1,6 @@
 package gambrel.month.money;
 
+import gambrel.month.BodyCalendar;
 import gambrel.month.MonthBodies;
 import gambrel.measure.Money;
 import gambrel.reckoning.Night;
@@ -10,6 +11,7 @@ import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
@@ -30,6 +32,11 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
   /** Charges and tax less payments; negative where the shop owes the customer. */
   public Money due() {
     return statement.charges().plus(statement.tax()).minus(paid);
+  }
+
+  /** An amount of some debts in sum. */
+  public static Money sum(List<Debt> debts, Function<Debt, Money> amount) {
+    return debts.stream().map(amount).reduce(Money.ZERO, Money::plus);
   }
 
   /** Every statement of {@code month}, oldest first. */
@@ -62,7 +69,7 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
   /** The month of the statement's body; of the statement itself where the body is gone. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
-        .flatMap(MonthBodies::of)
+        .flatMap(BodyCalendar::of)
         .orElseGet(() -> YearMonth.from(row.issued()));
   }
 }

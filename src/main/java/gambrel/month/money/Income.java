@@ -3,7 +3,7 @@ package gambrel.month.money;
 import gambrel.cuts.Species;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import gambrel.shop.Customer;
 import java.util.Collection;
 import java.util.List;
@@ -23,7 +23,7 @@ public record Income(Money charges, BigFraction weight, int bodies) {
   private static final Income NONE = new Income(Money.ZERO, BigFraction.ZERO, 0);
 
   /** Of all of {@code accounts} of a species whose weight and charges are known. */
-  public static Income of(Species species, Collection<BodyAccount> accounts) {
+  public static Income of(Species species, Collection<MonthBody> accounts) {
     return accounts.stream()
         .filter(a -> a.body().species() == species)
         .flatMap(a -> of(a).stream())
@@ -31,7 +31,7 @@ public record Income(Money charges, BigFraction weight, int bodies) {
   }
 
   /** Of one body; empty for the shop's own, without its weight, and while a charge is not known. */
-  public static Optional<Income> of(BodyAccount account) {
+  public static Optional<Income> of(MonthBody account) {
     if (account.bill().lines().isEmpty() || !account.bill().unknown().isEmpty()) {
       return Optional.empty();
     }
@@ -43,13 +43,13 @@ public record Income(Money charges, BigFraction weight, int bodies) {
         .filter(income -> income.weight().signum() > 0);
   }
 
-  private static Money charges(BodyAccount account) {
-    return account.customers().stream()
+  private static Money charges(MonthBody account) {
+    return account.account().customers().stream()
         .map(customer -> account.bill().net(customer))
         .reduce(Money.ZERO, Money::plus);
   }
 
-  private static BigFraction customersPart(BodyAccount account, Weight weight) {
+  private static BigFraction customersPart(MonthBody account, Weight weight) {
     var own = account.body().owners().getOrDefault(Customer.SHOP, BigFraction.ZERO);
     return weight.fraction().multiply(BigFraction.ONE.subtract(own));
   }
@@ -64,12 +64,5 @@ public record Income(Money charges, BigFraction weight, int bodies) {
     return weight.signum() == 0
         ? Optional.empty()
         : Optional.of(BigFraction.of(charges.minor()).divide(weight));
-  }
-
-  /** The species of which something was charged. */
-  public static List<Species> species(Collection<BodyAccount> accounts) {
-    return List.of(Species.values()).stream()
-        .filter(species -> of(species, accounts).bodies() > 0)
-        .toList();
   }
 }

@@ -2,16 +2,18 @@ package gambrel.month.money;
 
 import gambrel.measure.Exact;
 import gambrel.measure.Money;
-import gambrel.month.Costs;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
 import gambrel.month.MonthChange;
+import gambrel.month.MonthParts;
 import gambrel.month.MonthRecords;
-import gambrel.month.Settled;
+import gambrel.month.OwnerCosts;
 import gambrel.month.Sureness;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.LikeWithLike;
+import gambrel.month.MonthBody;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,14 +21,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** What a month's money asks to be looked at: debts, charges, and what was bought. */
 public final class MoneyFindings {
   private final MonthRecords records;
+  private final MonthParts parts;
 
-  private MoneyFindings(MonthRecords records) {
+  private MoneyFindings(MonthRecords records, MonthParts parts) {
     this.records = records;
+    this.parts = parts;
   }
 
   /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records) {
-    var own = new MoneyFindings(records);
+  public static List<Finding> of(MonthRecords records, MonthParts parts) {
+    var own = new MoneyFindings(records, parts);
     return Stream.of(own.unpaid().stream(), own.charges(), own.losses().stream(), own.suppliers())
         .flatMap(found -> found)
         .toList();
@@ -38,21 +42,21 @@ public final class MoneyFindings {
       return Optional.empty();
     }
     var oldest = late.get(0);
-    var total = late.stream().map(Debt::due).reduce(Money.ZERO, Money::plus);
+    var total = Debt.sum(late, Debt::due);
     var customer = records.night().shop().customer(oldest.statement().customer()).name();
     return Optional.of(
-        Costs.finding(
+        new Finding(
             FindingKind.UNPAID,
             late.size() == 1 ? "one" : "many",
             late.stream().map(debt -> debt.statement().body()).distinct().toList(),
-            List.of(
-                Evidence.count(late.size()),
-                new Evidence.Cash(total),
-                Evidence.count(LateDebts.DAYS),
-                new Evidence.Name(customer),
-                new Evidence.Day(oldest.since()),
-                new Evidence.Cash(oldest.due())),
-            Costs.ofShop(total),
+            Map.of(
+                "statements", Evidence.count(late.size()),
+                "total", new Evidence.Cash(total),
+                "days", Evidence.count(LateDebts.DAYS),
+                "customer", new Evidence.Name(customer),
+                "since", new Evidence.Day(oldest.since()),
+                "due", new Evidence.Cash(oldest.due())),
+            OwnerCosts.ofShop(total),
             Sureness.CERTAIN));
   }
 
@@ -68,30 +72,35 @@ public final class MoneyFindings {
 
   private Finding charges(MonthChange change) {
     var bodies =
-        Settled.of(records.bodies().cut()).stream()
+        records.bodies().settled().stream()
             .filter(a -> a.body().species() == change.species())
             .filter(a -> Income.of(a).isPresent())
             .toList();
     var income = Income.of(change.species(), bodies);
-    var before = Income.of(change.species(), Settled.of(records.baseline().cut()));
-    var less = Exact.ofStatistic(-change.difference().mean());
-    return Costs.finding(
+    var before = Income.of(change.species(), records.baseline().settled());
+    var difference = change.difference();
+    var less = Exact.ofStatistic(-difference.mean());
+    return new Finding(
         FindingKind.CHARGES,
         "",
         ids(bodies),
-        List.of(
-            new Evidence.Kind(change.species()),
-            rate(income.minorAUnit().orElseThrow()),
-            rate(before.minorAUnit().orElseThrow()),
-            Evidence.count(change.difference().bodies()),
-            Evidence.count(change.difference().others())),
-        Costs.ofShop(new Money(Exact.units(less.multiply(income.weight()), 0))),
+        Map.of(
+            "species", new Evidence.Kind(change.species()),
+            "charge", rate(income.minorAUnit().orElseThrow()),
+            "usual", rate(before.minorAUnit().orElseThrow()),
+            "bodies", Evidence.count(difference.bodies()),
+            "bodies_before", Evidence.count(difference.others()),
+            "less", rate(less),
+            "lower", rate(Exact.ofStatistic(-difference.high())),
+            "upper", rate(Exact.ofStatistic(-difference.low())),
+            "false_alarms", LikeWithLike.FALSE_ALARMS),
+        OwnerCosts.ofShop(new Money(Exact.units(less.multiply(income.weight()), 0))),
         Sureness.LIKELY);
   }
 
   private Optional<Finding> losses() {
     var losing =
-        OwnStock.ofMonth(records).stream()
+        parts.stock().stream()
             .filter(s -> s.margin().filter(m -> m.compareTo(Money.ZERO) < 0).isPresent())
             .toList();
     if (losing.isEmpty()) {
@@ -101,28 +110,27 @@ public final class MoneyFindings {
         losing.stream().map(s -> s.margin().orElseThrow()).reduce(Money.ZERO, Money::plus);
     var accounts = losing.stream().map(OwnStock::account).toList();
     return Optional.of(
-        Costs.finding(
+        new Finding(
             FindingKind.STOCK,
             losing.size() == 1 ? "loss.one" : "loss.many",
             ids(accounts),
-            List.of(
-                Evidence.count(losing.size()),
-                new Evidence.Bodies(ids(accounts)),
-                new Evidence.Cash(Money.ZERO.minus(lost))),
-            Costs.ofShop(Money.ZERO.minus(lost)),
+            Map.of(
+                "bodies", Evidence.count(losing.size()),
+                "which", new Evidence.Bodies(ids(accounts)),
+                "loss", new Evidence.Cash(Money.ZERO.minus(lost))),
+            OwnerCosts.ofShop(Money.ZERO.minus(lost)),
             Sureness.CERTAIN));
   }
 
   private Stream<Finding> suppliers() {
-    var now = OwnStock.ofMonth(records);
-    return SupplierLine.of(OwnStock.lately(records)).stream()
+    return parts.suppliers().stream()
         .filter(line -> line.toOthers().filter(d -> d.high() < 0).isPresent())
-        .flatMap(line -> supplier(line, now).stream());
+        .flatMap(line -> supplier(line).stream());
   }
 
-  private Optional<Finding> supplier(SupplierLine line, List<OwnStock> now) {
+  private Optional<Finding> supplier(SupplierLine line) {
     var bought =
-        now.stream()
+        parts.stock().stream()
             .filter(s -> s.account().body().supplier().equals(line.supplier()))
             .filter(s -> s.account().body().species() == line.species())
             .toList();
@@ -137,27 +145,29 @@ public final class MoneyFindings {
             .map(cold -> cold.fraction().multiply(less))
             .reduce(BigFraction.ZERO, BigFraction::add);
     return Optional.of(
-        Costs.finding(
+        new Finding(
             FindingKind.STOCK,
             "supplier",
             ids(bought.stream().map(OwnStock::account).toList()),
-            List.of(
-                new Evidence.Name(line.supplier()),
-                new Evidence.Kind(line.species()),
-                rate(less),
-                Evidence.count(difference.bodies()),
-                Evidence.count(difference.others())),
-            Costs.ofShop(new Money(Exact.units(missed, 0))),
+            Map.of(
+                "supplier", new Evidence.Name(line.supplier()),
+                "species", new Evidence.Kind(line.species()),
+                "less", rate(less),
+                "lower", rate(Exact.ofStatistic(-difference.high())),
+                "upper", rate(Exact.ofStatistic(-difference.low())),
+                "bodies", Evidence.count(difference.bodies()),
+                "others", Evidence.count(difference.others()),
+                "false_alarms", LikeWithLike.FALSE_ALARMS),
+            OwnerCosts.ofShop(new Money(Exact.units(missed, 0))),
             Sureness.LIKELY));
   }
 
   /** From minor units to the major unit. */
   private Evidence rate(BigFraction minor) {
-    int digits = Money.digits(records.night().shop().settings().currency());
-    return new Evidence.Rate(minor.divide(BigFraction.of(10).pow(digits)));
+    return new Evidence.Rate(minor.divide(BigFraction.of(records.minorUnits())));
   }
 
-  private static List<String> ids(List<BodyAccount> accounts) {
+  private static List<String> ids(List<MonthBody> accounts) {
     return accounts.stream().map(a -> a.body().id()).sorted().toList();
   }
 }

@@ -1,17 +1,13 @@
 package gambrel.month.money;
 
-import gambrel.balance.Drawn;
-import gambrel.balance.Outputs;
 import gambrel.measure.Money;
-import gambrel.measure.Share;
 import gambrel.measure.Weight;
+import gambrel.month.BodyFigure;
 import gambrel.month.BodyValue;
 import gambrel.month.ItemValues;
 import gambrel.month.MonthRecords;
 import gambrel.month.Ownership;
-import gambrel.month.Settled;
-import gambrel.month.value.Lately;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
@@ -28,40 +24,24 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param cold its cold weight; empty where not known
  */
 public record OwnStock(
-    BodyAccount account, Money cost, Optional<Money> value, Optional<Weight> cold) {
+    MonthBody account, Money cost, Optional<Money> value, Optional<Weight> cold) {
 
-  private static final Drawn<MonthRecords, List<OwnStock>> OF_MONTH =
-      new Drawn<>(records -> of(records, Settled.of(records.bodies().cut())));
-
-  private static final Drawn<MonthRecords, List<OwnStock>> LATELY =
-      new Drawn<>(records -> of(records, Lately.settled(records)));
-
-  /** Those cut in a month whose weights hold, at the month's values. */
-  public static List<OwnStock> ofMonth(MonthRecords records) {
-    return OF_MONTH.of(records);
-  }
-
-  /** Those cut in a month or the twelve before it, at the month's values. */
-  public static List<OwnStock> lately(MonthRecords records) {
-    return LATELY.of(records);
-  }
-
-  private static List<OwnStock> of(MonthRecords records, List<BodyAccount> accounts) {
-    return of(
-        accounts, records.rail().items(), records.night().shop().settings().currency());
+  /** The own bodies among {@code bodies} whose cost is known, at the month's values. */
+  public static List<OwnStock> of(MonthRecords records, List<MonthBody> bodies) {
+    return of(bodies, records.rail().items(), records.settings().currency());
   }
 
   /** The bodies of the shop alone whose cost is known. */
   public static List<OwnStock> of(
-      Collection<BodyAccount> accounts, ItemValues values, Currency currency) {
+      Collection<MonthBody> accounts, ItemValues values, Currency currency) {
     return accounts.stream()
-        .filter(a -> Ownership.of(a) == Ownership.OWN && a.body().cost().isPresent())
+        .filter(a -> a.whose() == Ownership.OWN && a.body().cost().isPresent())
         .map(a -> of(a, values, currency))
         .toList();
   }
 
-  private static OwnStock of(BodyAccount account, ItemValues values, Currency currency) {
-    var value = BodyValue.of(account.balance(), values);
+  private static OwnStock of(MonthBody account, ItemValues values, Currency currency) {
+    var value = BodyValue.of(account, values);
     return new OwnStock(
         account,
         account.body().cost().orElseThrow(),
@@ -88,11 +68,6 @@ public record OwnStock(
 
   /** Take-home of cold weight, in per cent. */
   public Optional<BigFraction> takeHomePercent() {
-    return account.balance().shares().takeHomeOfCold().map(Share::percent);
-  }
-
-  /** Take-home. */
-  public Optional<Weight> takeHome() {
-    return account.balance().outputs().map(Outputs::takeHome);
+    return account.percent(BodyFigure.TAKE_HOME);
   }
 }

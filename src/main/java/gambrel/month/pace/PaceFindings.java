@@ -1,5 +1,6 @@
 package gambrel.month.pace;
 
+import gambrel.measure.Exact;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
@@ -9,6 +10,7 @@ import gambrel.month.MonthRecords;
 import gambrel.month.Sureness;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Work on the block that took longer than in the twelve months before, the same boners compared. */
@@ -19,8 +21,7 @@ public final class PaceFindings {
   private PaceFindings() {}
 
   /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records) {
-    var readings = PaceReadings.of(records);
+  public static List<Finding> of(MonthRecords records, PaceReadings readings) {
     var pieces =
         readings.month().counted().stream().map(PieceKind::of).distinct().sorted().toList();
     var findings = new ArrayList<Finding>();
@@ -57,14 +58,18 @@ public final class PaceFindings {
         FindingKind.PACE,
         "",
         List.of(piece.item()),
-        List.of(
-            new Evidence.Kind(piece.species()),
-            new Evidence.Cuts(piece.species(), List.of(item)),
-            new Evidence.Number(now.each().median(), 1),
-            new Evidence.Number(then.each().median(), 1),
-            Evidence.count(difference.bodies()),
-            Evidence.count(difference.others())),
-        Optional.empty(),
+        Map.of(
+            "species", new Evidence.Kind(piece.species()),
+            "piece", new Evidence.Cuts(piece.species(), List.of(item)),
+            "minutes", new Evidence.Number(now.each().median(), 1),
+            "usual", new Evidence.Number(then.each().median(), 1),
+            "pieces", Evidence.count(difference.bodies()),
+            "pieces_before", Evidence.count(difference.others()),
+            "difference", new Evidence.Number(Exact.ofStatistic(difference.mean()), 1),
+            "lower", new Evidence.Number(Exact.ofStatistic(difference.low()), 1),
+            "upper", new Evidence.Number(Exact.ofStatistic(difference.high()), 1),
+            "false_alarms", LikeWithLike.FALSE_ALARMS),
+        List.of(),
         Sureness.LIKELY);
   }
 }

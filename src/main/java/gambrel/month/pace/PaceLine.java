@@ -21,29 +21,17 @@ public record PaceLine(
     Species species, Item item, Optional<String> boner, Pace month, Optional<Pace> before) {
 
   /**
-   * What a month says about pace.
-   *
-   * @param lines by species and piece in tree order: all together where there are several boners,
-   *     then each
-   * @param breaks gaps of the month that were left out
+   * The pace of a month by species and piece in tree order: all together where there are several
+   * boners, then each.
    */
-  public record Chapter(List<PaceLine> lines, int breaks) {
-    /** Copies the lines. */
-    public Chapter {
-      lines = List.copyOf(lines);
-    }
-  }
-
-  /** The pace of a month. */
-  public static Chapter of(MonthRecords records) {
-    var readings = PaceReadings.of(records);
+  public static List<PaceLine> of(MonthRecords records, PaceReadings readings) {
     var lines = new ArrayList<PaceLine>();
     for (var species : Species.values()) {
       for (var item : records.night().shop().cuts().of(species).items()) {
         lines.addAll(of(species, item, readings.month(), readings.before()));
       }
     }
-    return new Chapter(lines, readings.month().breaks());
+    return lines;
   }
 
   private static List<PaceLine> of(Species species, Item item, Stints now, Stints before) {

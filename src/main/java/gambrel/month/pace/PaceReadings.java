@@ -1,11 +1,11 @@
 package gambrel.month.pace;
 
-import gambrel.balance.Drawn;
 import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import java.time.YearMonth;
-import java.util.LinkedHashMap;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -16,27 +16,17 @@ import java.util.stream.Collectors;
  * @param before those before
  */
 public record PaceReadings(Stints month, Stints before) {
-  private static final Drawn<MonthRecords, PaceReadings> DRAWN = new Drawn<>(PaceReadings::read);
-
   /** Reads both. */
   public static PaceReadings of(MonthRecords records) {
-    return DRAWN.of(records);
-  }
-
-  private static PaceReadings read(MonthRecords records) {
-    return new PaceReadings(read(List.of(records.bodies())), read(records.baseline().months()));
+    return new PaceReadings(
+        read(List.of(records.bodies())), read(records.baseline().months()));
   }
 
   private static Stints read(List<MonthBodies> months) {
     var own = months.stream().map(MonthBodies::month).collect(Collectors.toSet());
-    var bodies =
-        months.stream()
-            .flatMap(month -> month.onBlock().stream())
-            .collect(
-                Collectors.toMap(a -> a.body().id(), a -> a, (a, same) -> a, LinkedHashMap::new))
-            .values()
-            .stream();
-    return Stints.of(
-        bodies.map(BodyAccount::balance).toList(), day -> own.contains(YearMonth.from(day)));
+    var bodies = Collections.<MonthBody>newSetFromMap(new IdentityHashMap<>());
+    var inOrder =
+        months.stream().flatMap(month -> month.onBlock().stream()).filter(bodies::add).toList();
+    return Stints.of(inOrder, day -> own.contains(YearMonth.from(day)));
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.month.pace;
 
-import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
+import gambrel.month.MonthBody;
 import gambrel.cuts.SideLabels;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
@@ -39,38 +38,17 @@ public record Stints(List<Stint> counted, int breaks) {
   /** Nor was what took so many times as long as such a piece usually takes. */
   private static final int TIMES_USUAL = 3;
 
-  private static final long MILLIS_A_MINUTE = 60_000;
 
   /** Copies the stints. */
   public Stints {
     counted = List.copyOf(counted);
   }
 
-  private static final Drawn<BodyBalance, List<Start>> STARTS = new Drawn<>(Stints::starts);
-
-  private record Start(Weighing weighing, Species species) {
-    Stint until(Weighing next) {
-      long millis = Duration.between(weighing.time(), next.time()).toMillis();
-      return new Stint(
-          weighing.boner(),
-          species,
-          item(),
-          1,
-          weighing.net(),
-          BigFraction.of(millis, MILLIS_A_MINUTE));
-    }
-
-    /** Left and right are one kind of piece. */
-    private String item() {
-      return SideLabels.plain(weighing.item());
-    }
-  }
-
   /** The stints that began on {@code when}. */
-  public static Stints of(Collection<BodyBalance> bodies, Predicate<LocalDate> when) {
-    var days = new TreeMap<String, Map<LocalDate, List<Start>>>();
+  public static Stints of(Collection<MonthBody> bodies, Predicate<LocalDate> when) {
+    var days = new TreeMap<String, Map<LocalDate, List<BlockStart>>>();
     for (var body : bodies) {
-      for (var start : STARTS.of(body)) {
+      for (var start : body.starts()) {
         var weighing = start.weighing();
         if (when.test(weighing.date())) {
           days.computeIfAbsent(weighing.boner(), b -> new TreeMap<>())
@@ -84,16 +62,9 @@ public record Stints(List<Stint> counted, int breaks) {
     return withoutBreaks(all);
   }
 
-  private static List<Start> starts(BodyBalance body) {
-    return body.topmostBlocks().stream()
-        .filter(weighing -> !weighing.boner().isEmpty())
-        .map(weighing -> new Start(weighing, body.body().species()))
-        .toList();
-  }
-
-  private static void read(List<Start> day, List<Stint> all) {
+  private static void read(List<BlockStart> day, List<Stint> all) {
     day.sort((a, b) -> Weighing.BY_TIME.compare(a.weighing(), b.weighing()));
-    var waiting = new ArrayList<Start>();
+    var waiting = new ArrayList<BlockStart>();
     for (var start : day) {
       if (!waiting.isEmpty() && !isTogether(waiting, start)) {
         all.add(join(waiting, start.weighing()));
@@ -103,12 +74,12 @@ public record Stints(List<Stint> counted, int breaks) {
     }
   }
 
-  private static boolean isTogether(List<Start> waiting, Start next) {
+  private static boolean isTogether(List<BlockStart> waiting, BlockStart next) {
     var last = waiting.get(waiting.size() - 1).weighing();
     return Duration.between(last.time(), next.weighing().time()).compareTo(TOGETHER) < 0;
   }
 
-  private static Stint join(List<Start> fetched, Weighing next) {
+  private static Stint join(List<BlockStart> fetched, Weighing next) {
     var first = fetched.get(0).until(next);
     var weight = Weight.sum(fetched.stream().map(start -> start.weighing().net()).toList());
     return new Stint(

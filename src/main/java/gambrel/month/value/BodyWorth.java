@@ -1,10 +1,11 @@
 package gambrel.month.value;
 
+import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.BodyValue;
 import gambrel.month.ItemValues;
 import gambrel.month.Spread;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -20,11 +21,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param rate money in the major unit for a unit of cold weight
  */
 public record BodyWorth(
-    BodyAccount account, BigFraction worth, Weight cold, BigFraction rate) {
+    MonthBody account, BigFraction worth, Weight cold, BigFraction rate) {
 
-  /** Of every body of which cold weight and value are known, least first, then by id. */
-  public static List<BodyWorth> of(Collection<BodyAccount> accounts, ItemValues values) {
-    return accounts.stream()
+  /** Of every body of a species of which cold weight and value are known, least first, then by id. */
+  public static List<BodyWorth> of(
+      Collection<MonthBody> bodies, Species species, ItemValues values) {
+    return bodies.stream()
+        .filter(body -> body.body().species() == species)
         .flatMap(account -> of(account, values).stream())
         .sorted(
             Comparator.comparing(BodyWorth::rate)
@@ -32,8 +35,8 @@ public record BodyWorth(
         .toList();
   }
 
-  private static Optional<BodyWorth> of(BodyAccount account, ItemValues values) {
-    var value = BodyValue.of(account.balance(), values);
+  private static Optional<BodyWorth> of(MonthBody account, ItemValues values) {
+    var value = BodyValue.of(account, values);
     return account
         .balance()
         .cold()
@@ -41,7 +44,7 @@ public record BodyWorth(
         .map(cold -> of(account, value.value(), cold));
   }
 
-  private static BodyWorth of(BodyAccount account, BigFraction worth, Weight cold) {
+  private static BodyWorth of(MonthBody account, BigFraction worth, Weight cold) {
     return new BodyWorth(account, worth, cold, worth.divide(cold.fraction()));
   }
 

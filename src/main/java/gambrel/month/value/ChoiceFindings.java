@@ -1,18 +1,20 @@
 package gambrel.month.value;
 
+import gambrel.measure.Exact;
 import gambrel.measure.Money;
-import gambrel.month.Costs;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.MonthRecords;
+import gambrel.month.OwnerCosts;
 import gambrel.month.Ownership;
-import gambrel.month.Settled;
 import gambrel.month.Sureness;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.LikeWithLike;
+import gambrel.month.MonthBody;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -31,10 +33,10 @@ public final class ChoiceFindings {
   }
 
   /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records) {
+  public static List<Finding> of(MonthRecords records, List<CutChoice> lately) {
     var findings = new ArrayList<Finding>();
     var own = new ChoiceFindings(records);
-    for (var choice : CutChoices.lately(records)) {
+    for (var choice : lately) {
       for (var way : choice.ways()) {
         way.toBest()
             .filter(difference -> difference.high() < 0)
@@ -61,26 +63,27 @@ public final class ChoiceFindings {
             .map(cut -> cut.base().fraction().multiply(less))
             .reduce(BigFraction.ZERO, BigFraction::add);
     return Optional.of(
-        Costs.finding(
+        new Finding(
             FindingKind.CUT_CHOICE,
             choice.perPiece() ? "piece" : "body",
-            cuts.stream().map(cut -> cut.account().body().id()).sorted().toList(),
-            List.of(
-                new Evidence.Cuts(choice.species(), List.of(choice.piece())),
-                new Evidence.Cuts(choice.species(), choice.best().items()),
-                new Evidence.Cuts(choice.species(), way.items()),
-                new Evidence.Rate(less),
-                Evidence.count(difference.others()),
-                Evidence.count(difference.bodies()),
-                Evidence.count(cuts.size())),
-            Costs.ofShop(Money.of(missed, records.night().shop().settings().currency())),
+            cuts.stream().map(cut -> cut.account().id()).sorted().toList(),
+            Map.of(
+                "piece", new Evidence.Cuts(choice.species(), List.of(choice.piece())),
+                "best", new Evidence.Cuts(choice.species(), choice.best().items()),
+                "way", new Evidence.Cuts(choice.species(), way.items()),
+                "less", new Evidence.Rate(less),
+                "bodies_best", Evidence.count(difference.others()),
+                "bodies", Evidence.count(difference.bodies()),
+                "bodies_month", Evidence.count(cuts.size()),
+                "difference_low", new Evidence.Rate(Exact.ofStatistic(-difference.high())),
+                "difference_high", new Evidence.Rate(Exact.ofStatistic(-difference.low())),
+                "false_alarms", LikeWithLike.FALSE_ALARMS),
+            OwnerCosts.ofShop(Money.of(missed, records.settings().currency())),
             Sureness.LIKELY));
   }
 
-  private List<BodyAccount> ownBodies() {
-    return Settled.of(records.bodies().cut()).stream()
-        .filter(a -> Ownership.of(a) == Ownership.OWN)
-        .toList();
+  private List<MonthBody> ownBodies() {
+    return Ownership.OWN.of(records.bodies().settled());
   }
 
   private static String ids(CutChoice.Way way) {

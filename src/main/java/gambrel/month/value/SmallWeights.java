@@ -6,7 +6,7 @@ import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -61,7 +61,7 @@ public final class SmallWeights {
   }
 
   /** The cuts that some bodies were packed as, by species in tree order. */
-  public List<Line> of(Collection<BodyAccount> accounts) {
+  public List<Line> of(Collection<MonthBody> accounts) {
     var lines = new ArrayList<Line>();
     for (var species : Species.values()) {
       var own = accounts.stream().filter(a -> a.body().species() == species).toList();
@@ -72,7 +72,7 @@ public final class SmallWeights {
     return lines;
   }
 
-  private List<Line> of(Species species, List<BodyAccount> accounts) {
+  private List<Line> of(Species species, List<MonthBody> accounts) {
     var tree = accounts.get(0).balance().weighings().tree();
     var packed = packed(tree, accounts);
     var sold = new LinkedHashMap<Item, BigFraction>();
@@ -98,24 +98,18 @@ public final class SmallWeights {
   }
 
   /** What was packed, by the part whose value it has, in tree order. */
-  private Map<Item, Weight> packed(CutTree tree, List<BodyAccount> accounts) {
+  private Map<Item, Weight> packed(CutTree tree, List<MonthBody> accounts) {
     var packed =
         new TreeMap<Item, Weight>(Comparator.comparingInt(item -> tree.order(item.id())));
     for (var account : accounts) {
       for (var weighing : account.balance().weighings().out()) {
-        if (isMeat(account, weighing)) {
+        if (Products.isFood(account.balance(), weighing)) {
           valued(tree, weighing)
               .ifPresent(part -> packed.merge(part, weighing.net(), Weight::plus));
         }
       }
     }
     return packed;
-  }
-
-  private static boolean isMeat(BodyAccount account, Weighing weighing) {
-    var kind = account.balance().weighings().kind(weighing);
-    boolean food = kind == Kind.MEAT || kind == Kind.TRIM;
-    return food && weighing.step() != Step.BIN;
   }
 
   /** The part whose value an item has; trim is mince. */

@@ -1,15 +1,13 @@
 package gambrel.month.yields;
 
-import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
-import gambrel.month.Baseline;
+import gambrel.month.BodyFigure;
 import gambrel.month.LikeWithLike;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.LikeWithLike.Sample;
 import gambrel.month.MonthBodies;
 import gambrel.month.MonthRecords;
-import gambrel.month.Settled;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.MonthBody;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -36,20 +34,14 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   private static final int HALF = 15;
 
-  private static final Drawn<MonthRecords, List<BonerComparison>> DRAWN =
-      new Drawn<>(records -> of(records.bodies(), records.baseline()));
-
   /** The species in which boners can be compared. */
   public static List<BonerComparison> of(MonthRecords records) {
-    return DRAWN.of(records);
-  }
-
-  private static List<BonerComparison> of(MonthBodies month, Baseline baseline) {
+    var month = records.bodies();
     var found = new ArrayList<BonerComparison>();
     for (var species : Species.values()) {
-      var whole = byBoner(species, Settled.of(month.cut()));
+      var whole = byBoner(species, month.settled());
       var alone = all(whole);
-      fillUp(whole, byBoner(species, Settled.of(baseline.cut())));
+      fillUp(whole, byBoner(species, records.baseline().settled()));
       var differences = surest(alone, all(whole), late(species, month));
       if (!differences.isEmpty()) {
         found.add(new BonerComparison(species, differences));
@@ -78,7 +70,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     return all(
         byBoner(
             species,
-            Settled.of(month.cut()).stream()
+            month.settled().stream()
                 .filter(a -> a.balance().lastCut().orElseThrow().getDayOfMonth() > HALF)
                 .toList()));
   }
@@ -104,21 +96,21 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   /** In order of the last cut. */
   private static SortedMap<String, List<Sample>> byBoner(
-      Species species, Collection<BodyAccount> accounts) {
+      Species species, Collection<MonthBody> accounts) {
     var samples = new TreeMap<String, List<Sample>>();
     accounts.stream()
         .filter(a -> a.body().species() == species)
         .sorted(
-            Comparator.comparing((BodyAccount a) -> a.balance().lastCut().orElseThrow().toInstant())
+            Comparator.comparing((MonthBody a) -> a.balance().lastCut().orElseThrow().toInstant())
                 .thenComparing(a -> a.body().id()))
         .flatMap(a -> sample(a).stream())
         .forEach(s -> samples.computeIfAbsent(s.group(), boner -> new ArrayList<>()).add(s));
     return samples;
   }
 
-  private static Optional<Sample> sample(BodyAccount account) {
-    var boner = Boners.of(account.balance());
-    var bone = YieldFigure.BONE.figure().percent(account.balance());
+  private static Optional<Sample> sample(MonthBody account) {
+    var boner = account.boner();
+    var bone = account.percent(BodyFigure.BONE);
     return boner.isEmpty() || bone.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -127,7 +119,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
   }
 
   /** Bodies of one class, cut the same way. */
-  public static String kind(BodyAccount account) {
-    return account.body().category() + '|' + CutStyle.of(account.balance());
+  public static String kind(MonthBody account) {
+    return account.body().category() + '|' + account.style();
   }
 }

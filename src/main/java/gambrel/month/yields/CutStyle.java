@@ -1,10 +1,7 @@
 package gambrel.month.yields;
 
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Drawn;
 import gambrel.measure.Weight;
-import gambrel.shop.Step;
-import gambrel.weighing.Weighing;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -16,28 +13,18 @@ public final class CutStyle {
   /** An item that makes up less of the body than this is no way of cutting. */
   private static final BigFraction LEAST = BigFraction.of(1, 100);
 
-  private static final Drawn<BodyBalance, String> STYLE = new Drawn<>(CutStyle::onTheBone);
-
   private CutStyle() {}
 
   /** The items packed on the bone, joined by blanks; empty for a body boned out. */
   public static String of(BodyBalance body) {
-    return STYLE.of(body);
-  }
-
-  private static String onTheBone(BodyBalance body) {
     var packed = new TreeMap<String, Weight>();
     for (var weighing : body.weighings().all()) {
-      if (leaves(weighing) && body.weighings().tree().facts(weighing.item()).isOnBone()) {
+      if (Primals.leaves(weighing) && body.weighings().tree().facts(weighing.item()).isOnBone()) {
         packed.merge(weighing.item(), weighing.net(), Weight::plus);
       }
     }
     var least = body.boning().map(w -> w.fraction().multiply(LEAST)).orElse(BigFraction.ZERO);
     packed.values().removeIf(weight -> weight.fraction().compareTo(least) < 0);
     return String.join(" ", packed.keySet());
-  }
-
-  private static boolean leaves(Weighing weighing) {
-    return weighing.step() == Step.PACK || weighing.step() == Step.TUB && weighing.inBatch();
   }
 }

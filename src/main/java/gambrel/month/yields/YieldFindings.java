@@ -2,23 +2,25 @@ package gambrel.month.yields;
 
 import gambrel.balance.BodyBalance;
 import gambrel.cuts.CutTree;
+import gambrel.cuts.CutTree;
 import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
+import gambrel.month.BodyFigure;
 import gambrel.month.BodyValue;
-import gambrel.month.Costs;
 import gambrel.month.Evidence;
 import gambrel.month.Finding;
 import gambrel.month.FindingKind;
 import gambrel.month.LikeWithLike.Difference;
 import gambrel.month.MonthChange;
 import gambrel.month.MonthRecords;
-import gambrel.month.Settled;
-import gambrel.month.Sides;
+import gambrel.month.OwnerCosts;
 import gambrel.month.Sureness;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.LikeWithLike;
+import gambrel.month.MonthBody;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -27,18 +29,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** What the yields of a month ask to be looked at: meat left on the bone, and less taken home. */
 public final class YieldFindings {
   private final MonthRecords records;
-  private final List<BodyAccount> cut;
 
   private YieldFindings(MonthRecords records) {
     this.records = records;
-    this.cut = Settled.of(records.bodies().cut());
   }
 
   /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records) {
+  public static List<Finding> of(MonthRecords records, List<BonerComparison> boners) {
     var findings = new ArrayList<Finding>();
     var own = new YieldFindings(records);
-    for (var comparison : BonerComparison.of(records)) {
+    for (var comparison : boners) {
       comparison
           .differences()
           .forEach(
@@ -56,31 +56,32 @@ public final class YieldFindings {
     return findings;
   }
 
-  private static Optional<BigFraction> takeHome(BodyAccount account) {
-    return YieldFigure.TAKE_HOME.figure().percent(account.balance());
+  private static Optional<BigFraction> takeHome(MonthBody account) {
+    return account.percent(BodyFigure.TAKE_HOME);
   }
 
   /** Meat on the bone would at least have been mince. */
   private Finding boner(Species species, String boner, Difference difference) {
-    var bodies = bodies(species, a -> Boners.of(a.balance()).filter(boner::equals).isPresent());
+    var bodies = bodies(species, a -> a.boner().filter(boner::equals).isPresent());
     var tree = records.night().shop().cuts().of(species);
     var values = records.rail().items();
     var worth =
         values
             .of(tree, CutTree.MINCE)
             .map(mince -> mince.subtract(values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO)));
-    return Costs.finding(
+    return new Finding(
         FindingKind.BONER,
         "",
         ids(bodies),
-        List.of(
-            new Evidence.Name(boner),
-            new Evidence.Kind(species),
-            points(difference.mean()),
-            points(difference.low()),
-            points(difference.high()),
-            Evidence.count(difference.bodies()),
-            Evidence.count(difference.others())),
+        Map.of(
+            "boner", new Evidence.Name(boner),
+            "species", new Evidence.Kind(species),
+            "difference", points(difference.mean()),
+            "lower", points(difference.low()),
+            "upper", points(difference.high()),
+            "bodies", Evidence.count(difference.bodies()),
+            "others", Evidence.count(difference.others()),
+            "false_alarms", LikeWithLike.FALSE_ALARMS),
         costs(worth, bodies, BodyBalance::boning, difference.mean()),
         Sureness.LIKELY);
   }
@@ -90,20 +91,21 @@ public final class YieldFindings {
     var difference = change.difference();
     var total =
         bodies.stream()
-            .map(a -> BodyValue.of(a.balance(), records.rail().items()))
+            .map(a -> BodyValue.of(a, records.rail().items()))
             .filter(BodyValue::isEnough)
             .reduce(BodyValue::plus);
-    return Costs.finding(
+    return new Finding(
         FindingKind.YIELD,
         "",
         ids(bodies),
-        List.of(
-            new Evidence.Kind(change.species()),
-            points(-difference.mean()),
-            points(-difference.high()),
-            points(-difference.low()),
-            Evidence.count(difference.bodies()),
-            Evidence.count(difference.others())),
+        Map.of(
+            "species", new Evidence.Kind(change.species()),
+            "difference", points(-difference.mean()),
+            "lower", points(-difference.high()),
+            "upper", points(-difference.low()),
+            "bodies", Evidence.count(difference.bodies()),
+            "bodies_before", Evidence.count(difference.others()),
+            "false_alarms", LikeWithLike.FALSE_ALARMS),
         costs(
             total.map(v -> v.value().divide(v.valued())),
             bodies,
@@ -112,23 +114,24 @@ public final class YieldFindings {
         Sureness.LIKELY);
   }
 
-  private List<BodyAccount> bodies(Species species, Predicate<BodyAccount> which) {
-    return cut.stream().filter(a -> a.body().species() == species).filter(which).toList();
+  private List<MonthBody> bodies(Species species, Predicate<MonthBody> which) {
+    return records.bodies().settled().stream()
+        .filter(a -> a.body().species() == species).filter(which).toList();
   }
 
   private List<Evidence.Cost> costs(
       Optional<BigFraction> worth,
-      List<BodyAccount> bodies,
+      List<MonthBody> bodies,
       Function<BodyBalance, Optional<Weight>> weight,
       double points) {
-    var currency = records.night().shop().settings().currency();
-    return worth
-        .map(w -> w.multiply(Exact.ofStatistic(points)).divide(100))
-        .map(rate -> Sides.costs(bodies, a -> weight.apply(a.balance()), rate, currency))
-        .orElseGet(List::of);
+    var rate = worth.map(w -> w.multiply(Exact.ofStatistic(points)).divide(100));
+    return OwnerCosts.costs(
+        OwnerCosts.weights(bodies, a -> weight.apply(a.balance())),
+        rate,
+        records.settings().currency());
   }
 
-  private static List<String> ids(List<BodyAccount> accounts) {
+  private static List<String> ids(List<MonthBody> accounts) {
     return accounts.stream().map(a -> a.body().id()).sorted().toList();
   }
 

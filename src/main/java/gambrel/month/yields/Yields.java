@@ -1,116 +1,126 @@
 package gambrel.month.yields;
 
-import gambrel.balance.Drawn;
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
 import gambrel.cuts.Species;
+import gambrel.measure.Share;
+import gambrel.month.BodyFigure;
+import gambrel.month.FigureGroup;
+import gambrel.month.FigureName;
+import gambrel.month.MonthBody;
+import gambrel.month.MonthFigure;
 import gambrel.month.MonthRecords;
-import gambrel.month.Settled;
-import gambrel.month.yields.YieldLine.Split;
-import gambrel.reckoning.BodyAccount;
+import gambrel.month.Ratio;
+import gambrel.month.Spread;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
-/** What the settled bodies of a month gave, beside those of the twelve months before. */
+/** What the settled bodies of a month gave, beside those of the twelve months before, as figures. */
 public final class Yields {
-  private static final Drawn<MonthRecords, Yields> DRAWN = new Drawn<>(Yields::new);
-
-  private final List<BodyAccount> month;
-  private final List<BodyAccount> before;
-  private final List<YieldLine> lines;
-  private final List<PrimalShare> primals;
+  private final MonthRecords records;
+  private final List<MonthFigure> figures = new ArrayList<>();
 
   private Yields(MonthRecords records) {
-    this.month = Settled.of(records.bodies().cut());
-    this.before = Settled.of(records.baseline().cut());
-    this.lines = readLines();
-    this.primals = readPrimals();
+    this.records = records;
   }
 
-  /** Those of a month. */
-  public static Yields of(MonthRecords records) {
-    return DRAWN.of(records);
-  }
-
-  /** Every species; then its classes, where the month has several, and its boners. */
-  public List<YieldLine> lines() {
-    return lines;
-  }
-
-  /** The share of every primal in the weight into the boning room, by species in tree order. */
-  public List<PrimalShare> primals() {
-    return primals;
-  }
-
-  private List<YieldLine> readLines() {
-    var lines = new ArrayList<YieldLine>();
+  /**
+   * The figures of {@link BodyFigure#YIELDS} of every species, then of its classes if the month has
+   * several, and of its boners; after them the share of every primal in the weight into the boning
+   * room, by species in tree order. A figure that is known of no body of the month has no value.
+   */
+  public static List<MonthFigure> of(MonthRecords records) {
+    var yields = new Yields(records);
     for (var species : Species.values()) {
-      var own = of(month, species);
-      if (own.isEmpty()) {
-        continue;
+      var month = of(records.bodies().settled(), species);
+      var before = of(records.baseline().settled(), species);
+      if (!month.isEmpty()) {
+        yields.line(species, FigureGroup.By.ALL, "", month, before);
+        yields.split(species, FigureGroup.By.CLASS, Yields::category, month, before);
+        yields.split(species, FigureGroup.By.BONER, MonthBody::boner, month, before);
       }
-      lines.add(line(species, Split.ALL, "", own, of(before, species)));
-      split(lines, species, Split.CLASS, Yields::category);
-      split(lines, species, Split.BONER, account -> Boners.of(account.balance()));
     }
-    return lines.stream().filter(YieldLine::isKnown).toList();
+    List.of(Species.values()).forEach(yields::primals);
+    return yields.figures;
+  }
+
+  private static List<MonthBody> of(List<MonthBody> bodies, Species species) {
+    return bodies.stream().filter(b -> b.body().species() == species).toList();
+  }
+
+  private static Optional<String> category(MonthBody body) {
+    return Optional.of(body.body().category()).filter(category -> !category.isEmpty());
   }
 
   private void split(
-      List<YieldLine> lines,
       Species species,
-      Split split,
-      Function<BodyAccount, Optional<String>> by) {
-    var names = names(of(month, species), by);
-    if (split == Split.CLASS && names.size() < 2) {
+      FigureGroup.By by,
+      Function<MonthBody, Optional<String>> name,
+      List<MonthBody> month,
+      List<MonthBody> before) {
+    var names = month.stream().flatMap(b -> name.apply(b).stream()).distinct().sorted().toList();
+    if (by == FigureGroup.By.CLASS && names.size() < 2) {
       return;
     }
-    for (String name : names) {
-      lines.add(
-          line(
-              species,
-              split,
-              name,
-              named(of(month, species), by, name),
-              named(of(before, species), by, name)));
+    for (String one : names) {
+      line(species, by, one, named(month, name, one), named(before, name, one));
     }
   }
 
-  private List<PrimalShare> readPrimals() {
-    return Stream.of(Species.values())
-        .flatMap(s -> PrimalShare.of(s, of(month, s), of(before, s)).stream())
+  private static List<MonthBody> named(
+      List<MonthBody> bodies, Function<MonthBody, Optional<String>> by, String name) {
+    return bodies.stream().filter(b -> by.apply(b).filter(name::equals).isPresent()).toList();
+  }
+
+  private void line(
+      Species species,
+      FigureGroup.By by,
+      String name,
+      List<MonthBody> month,
+      List<MonthBody> before) {
+    if (BodyFigure.YIELDS.stream().anyMatch(figure -> figure.of(month).isKnown())) {
+      for (var figure : BodyFigure.YIELDS) {
+        var group = new FigureGroup.Like(by, name);
+        add(FigureName.of(figure), species, group, figure.of(month), figure.spread(before));
+      }
+    }
+  }
+
+  private void primals(Species species) {
+    CutTree tree = records.night().shop().cuts().of(species);
+    var month = of(records.bodies().settled(), species);
+    var before = of(records.baseline().settled(), species);
+    for (var item : tree.items()) {
+      var shares = shares(month, item);
+      if (!shares.isEmpty()) {
+        var group = new FigureGroup.Part(item, Optional.empty());
+        var spread = Spread.ofPercent(shares(before, item));
+        add(FigureName.PRIMAL_PCT, species, group, Ratio.sum(shares), spread);
+      }
+    }
+  }
+
+  private static List<Share> shares(Collection<MonthBody> bodies, Item primal) {
+    return bodies.stream()
+        .flatMap(body -> Optional.ofNullable(body.primals().get(primal.id())).stream())
         .toList();
   }
 
-  private static YieldLine line(
-      Species species,
-      Split split,
-      String name,
-      List<BodyAccount> month,
-      List<BodyAccount> before) {
-    var cells =
-        Stream.of(YieldFigure.values())
-            .map(f -> new YieldLine.Cell(f, f.figure().of(month), f.figure().spread(before)))
-            .toList();
-    return new YieldLine(species, split, name, cells);
-  }
-
-  private static List<BodyAccount> of(List<BodyAccount> accounts, Species species) {
-    return accounts.stream().filter(a -> a.body().species() == species).toList();
-  }
-
-  private static List<String> names(
-      List<BodyAccount> accounts, Function<BodyAccount, Optional<String>> by) {
-    return accounts.stream().flatMap(a -> by.apply(a).stream()).distinct().sorted().toList();
-  }
-
-  private static List<BodyAccount> named(
-      List<BodyAccount> accounts, Function<BodyAccount, Optional<String>> by, String name) {
-    return accounts.stream().filter(a -> by.apply(a).filter(name::equals).isPresent()).toList();
-  }
-
-  private static Optional<String> category(BodyAccount account) {
-    return Optional.of(account.body().category()).filter(category -> !category.isEmpty());
+  private void add(
+      FigureName name, Species species, FigureGroup group, Ratio month, Optional<Spread> before) {
+    figures.add(
+        new MonthFigure(
+            name,
+            Optional.empty(),
+            Optional.of(species),
+            group,
+            month.bodies(),
+            month.percent(),
+            new MonthFigure.Comparison(
+                before.map(Spread::number).orElse(0), Optional.empty(), before),
+            Optional.empty()));
   }
 }
