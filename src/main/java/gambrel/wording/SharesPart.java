@@ -12,7 +12,7 @@ final class SharesPart {
 
   private SharesPart() {}
 
-  /** Empty for whoever has no share, or all of it. */
+  /** Empty for a customer with no share, or with the whole body. */
   static Optional<SharesView> of(Subject subject) {
     if (!subject.isSharer() || subject.outputs().isEmpty() || subject.is(Outcome.CONDEMNED)) {
       return Optional.empty();
@@ -40,7 +40,7 @@ final class SharesPart {
         subject.wording().say(label), subject.home(whole), subject.home(yours));
   }
 
-  /** All that was packed for somebody by name, the shop's own included. */
+  /** All packs with a customer's name, the shop's own included. */
   private static Weight named(Subject subject) {
     return Weight.sum(
         subject.account().entitlements().values().stream().map(Entitlement::outright).toList());
