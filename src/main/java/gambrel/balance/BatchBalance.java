@@ -52,6 +52,11 @@ public record BatchBalance(
     return state == BatchState.OPEN;
   }
 
+  /** The meat in the output: all parts together. */
+  public Weight meatOut() {
+    return Weight.sum(partByBody.values());
+  }
+
   /** The meat that a body put in, zero if none. */
   public Weight meatInOf(String body) {
     return meatInByBody.getOrDefault(body, Weight.ZERO);

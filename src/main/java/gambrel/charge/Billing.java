@@ -29,14 +29,14 @@ public final class Billing {
     this.shop = shop;
   }
 
-  /** The bill; nothing for a body that is the shop's alone. */
+  /** The bill of a body; empty if the body is the shop's alone. */
   public Bill bill(BodyBalance balance) {
     return bill(balance, date(balance), balance.daysHung());
   }
 
   /**
    * What one day more on the rail adds to the customers' charges, without tax, at the prices of a
-   * day and with its weights as they are. Empty where the days hung, or what a day costs, are not
+   * day and with its weights as they are. Empty if the days hung, or what a day costs, are not
    * known.
    */
   public Optional<Money> furtherDay(BodyBalance balance, LocalDate prices) {
@@ -72,7 +72,7 @@ public final class Billing {
     return new Bill(lines, unknown);
   }
 
-  /** The day whose prices apply: of the first pack, without one of the last weighing. */
+  /** Prices of the day of the first pack apply; without a pack, of the last weighing. */
   private static Optional<LocalDate> date(BodyBalance balance) {
     var packs = balance.weighings().of(Step.PACK);
     var all = balance.weighings().all();

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Counts what a charge is levied on. */
+/** Counts the quantity of a charge. */
 final class Quantity {
   private Quantity() {}
 
   /**
-   * The billed quantity; empty where it is not known.
+   * The billed quantity; empty if it is not known.
    *
    * @param daysHung the days to charge for
    */
@@ -33,7 +33,7 @@ final class Quantity {
             });
   }
 
-  /** Where nothing was done there is no minimum to pay: no sausages, no sausage making. */
+  /** Whether the work may not have been done at all; then the minimum is not charged. */
   private static boolean isOptional(Charge.Basis basis) {
     return switch (basis) {
       case TUB, PACKED, PACK -> true;

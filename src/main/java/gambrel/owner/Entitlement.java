@@ -12,7 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What one customer gets of a body.
  *
  * @param customer the customer's id
- * @param share their share of the body; zero for somebody with outright packs only
+ * @param share their share of the body; zero for a customer with outright packs only
  * @param lines item by item, in tree order
  * @param batchParts their part of each batch, by batch id order
  */

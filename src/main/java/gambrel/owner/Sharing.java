@@ -38,7 +38,7 @@ public final class Sharing {
     this.items = new TreeMap<>(Comparator.comparingInt(balance.weighings().tree()::order));
   }
 
-  /** What everybody gets who gets something or owns a share, the shop too, by id. */
+  /** What each customer with a share or with packs gets, by id; the shop under its reserved id. */
   public static SortedMap<String, Entitlement> of(BodyBalance balance) {
     return new Sharing(balance).divide();
   }

@@ -35,15 +35,14 @@ public record BodyAccount(
     return balance.body();
   }
 
-  /** The customers who get a statement: everybody but the shop. */
+  /** The customers who get a statement: every customer but the shop. */
   public List<String> customers() {
     return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
   }
 
   /**
-   * Whether its weights hold and are all there: issued or closed, with no batch open. A held body
-   * may lack a tub, and the meat of an open batch is not yet taken home; in a comparison either
-   * would pass for a poor body.
+   * Whether its weights are complete: issued or closed, with no batch open. A held body may lack a
+   * tub, and the meat of an open batch is not yet taken home; comparisons leave both out.
    */
   public boolean isSettled() {
     return decision.state().isSettled()

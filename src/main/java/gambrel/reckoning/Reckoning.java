@@ -50,7 +50,7 @@ record Reckoning(
   /**
    * Reckons what the exports say by {@code asOf}.
    *
-   * @param headway is told of the bodies
+   * @param headway counts the bodies
    */
   static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Headway headway) {
     var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());

@@ -13,7 +13,7 @@ final class BoningParts {
   /**
    * A part.
    *
-   * @param kind what its bar stands for
+   * @param kind the kind of its bar
    * @param label key of what it is
    * @param weight of the whole body
    */

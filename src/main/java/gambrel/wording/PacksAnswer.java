@@ -91,7 +91,7 @@ final class PacksAnswer {
     }
   }
 
-  /** What was put up by name for somebody who has a share besides. */
+  /** The packs by name of a customer who also has a share. */
   private void outright() {
     var own = subject.outright();
     if (subject.isSharer() && !own.isEmpty()) {
