@@ -1,7 +1,6 @@
 package gambrel.balance;
 
 import gambrel.cuts.SideLabels;
-import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;

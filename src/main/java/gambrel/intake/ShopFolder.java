@@ -40,8 +40,8 @@ final class ShopFolder {
   }
 
   /**
-   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left out
-   * with a notice. A missing or empty file has no rows.
+   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left
+   * out with a notice. A missing or empty file has no rows.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
@@ -69,8 +69,7 @@ final class ShopFolder {
     }
     var lines = lines(columns.file());
     var header =
-        header(columns, lines)
-            .orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
+        header(columns, lines).orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
     if (!isComplete(columns, header)) {
       throw new UnreadableShop(columns.file() + " " + complaint(columns, header));
     }
@@ -91,8 +90,8 @@ final class ShopFolder {
   }
 
   /**
-   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to check
-   * them itself.
+   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to
+   * check them itself.
    */
   void eachEvenBroken(Columns columns, Consumer<Row> reader) {
     if (Files.exists(folder.resolve(columns.file()))) {

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Builds the ledger of the exports as known at one moment. */
 public final class Ledgers {
@@ -48,8 +47,7 @@ public final class Ledgers {
   }
 
   /** As above, and reports to {@code headway} the rows whose use is decided. */
-  public static Ledger of(
-      List<ExportFile> files, Shop shop, OffsetDateTime asOf, Headway headway) {
+  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, Headway headway) {
     long rows = files.stream().mapToLong(file -> file.rows().size()).sum();
     return new Ledgers(files, shop, asOf, headway.begin(rows)).build();
   }
@@ -115,8 +113,7 @@ public final class Ledgers {
         .forEach(notices::add);
     files.forEach(file -> notices.addAll(file.jumps()));
     notices.addAll(RowsAhead.notices(files.stream().flatMap(file -> file.used().stream()), asOf));
-    notices.addAll(
-        DivisionGrid.notices(files.stream().map(JudgedFile::weighed), typedWeights()));
+    notices.addAll(DivisionGrid.notices(files.stream().map(JudgedFile::weighed), typedWeights()));
     notices.addAll(directory.notices());
     return notices;
   }
