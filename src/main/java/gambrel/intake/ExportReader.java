@@ -103,8 +103,7 @@ public final class ExportReader {
               : ExportFileReader.unreadable(path, 0, entry.fault()));
     }
     try {
-      return SteadyFile.of(entry.path(), opener)
-          .read(in -> read(reading, in))
+      return SteadyFile.read(entry.path(), opener, in -> read(reading, in))
           .orElseGet(() -> ReadFile.none(unfinished(path, "was being written while it was read")));
     } catch (NoSuchFileException e) {
       return ReadFile.none(unfinished(path, "went away while the exports were read"));

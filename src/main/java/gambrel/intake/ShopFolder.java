@@ -108,8 +108,10 @@ final class ShopFolder {
 
   private List<TextLine> lines(String file) {
     try {
-      return SteadyFile.of(folder.resolve(file))
-          .read(in -> TextLine.read(in, StandardCharsets.UTF_8))
+      return SteadyFile.read(
+              folder.resolve(file),
+              Files::newInputStream,
+              in -> TextLine.read(in, StandardCharsets.UTF_8))
           .orElseThrow(() -> new UnreadableShop(file + " was being written while it was read"));
     } catch (IOException e) {
       throw new UnreadableShop(file + " cannot be read");

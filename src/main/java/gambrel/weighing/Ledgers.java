@@ -74,7 +74,7 @@ public final class Ledgers {
     }
     return new Ledger(
         weighings,
-        files.stream().map(JudgedFile::count).toList(),
+        files.stream().map(FileJudge.JudgedFile::count).toList(),
         files.stream()
             .flatMap(file -> file.setAside().stream())
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
@@ -83,13 +83,13 @@ public final class Ledgers {
         rows.corrections());
   }
 
-  private JudgedFile judge(FileJudge judge, Rows.OfFile file, Set<Place> beyond) {
+  private FileJudge.JudgedFile judge(FileJudge judge, Rows.OfFile file, Set<Place> beyond) {
     var done = judge.judge(file.path(), file.rows(), beyond);
     judged.accept(file.rows().size());
     return done;
   }
 
-  private static Weighings weighings(List<JudgedFile> files) {
+  private static Weighings weighings(List<FileJudge.JudgedFile> files) {
     return new Weighings(
         files.stream()
             .flatMap(file -> file.weighed().stream())
@@ -106,14 +106,15 @@ public final class Ledgers {
   }
 
   /** All that is worth saying of rows, except why rows are set aside. */
-  private List<Notice> notices(List<JudgedFile> files) {
+  private List<Notice> notices(List<FileJudge.JudgedFile> files) {
     var notices = new ArrayList<>(rows.notices());
     comparison.notices().stream()
         .filter(notice -> notice.code() != NoticeCode.TICKET_CONFLICT)
         .forEach(notices::add);
     files.forEach(file -> notices.addAll(file.jumps()));
     notices.addAll(RowsAhead.notices(files.stream().flatMap(file -> file.used().stream()), asOf));
-    notices.addAll(DivisionGrid.notices(files.stream().map(JudgedFile::weighed), typedWeights()));
+    notices.addAll(
+        DivisionGrid.notices(files.stream().map(FileJudge.JudgedFile::weighed), typedWeights()));
     notices.addAll(directory.notices());
     return notices;
   }
