@@ -26,8 +26,9 @@ final class BadCell extends RuntimeException {
   }
 
   /**
-   * The text that is handed on instead of a cell that an export's layout cannot read: no later stage
-   * can take it for a value, so that the row is set aside and a correction of the cell settles it.
+   * The text that is handed on instead of a cell that an export's layout cannot read: no later
+   * stage can take it for a value, so that the row is set aside and a correction of the cell
+   * settles it.
    *
    * @param text as it stands in the export
    * @param why in a few words

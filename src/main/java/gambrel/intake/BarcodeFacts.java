@@ -56,7 +56,10 @@ record BarcodeFacts(
   }
 
   private static BarcodeFacts of(ElementString label, int thisYear) {
-    var net = label.net().map(weight -> new WeightText.Amount(weight.value(), Optional.of(weight.unit())));
+    var net =
+        label
+            .net()
+            .map(weight -> new WeightText.Amount(weight.value(), Optional.of(weight.unit())));
     return new BarcodeFacts(
         label.lot().orElse(""),
         label.cut().orElse(""),

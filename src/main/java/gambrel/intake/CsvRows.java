@@ -9,11 +9,11 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
 /**
- * Takes lines apart into records (RFC 4180). Commons CSV takes the cells apart; which lines a record
- * has is found out here, since Commons CSV stops at the first record that is not well quoted, and
- * reads on to the end of the file where a quote is never closed. Here only the line on which such a
- * quote opens is broken, and reading goes on with the next. Every line that is not blank becomes
- * part of exactly one record, which knows its physical line and its raw text.
+ * Takes lines apart into records (RFC 4180). Commons CSV takes the cells apart; which lines a
+ * record has is found out here, since Commons CSV stops at the first record that is not well
+ * quoted, and reads on to the end of the file where a quote is never closed. Here only the line on
+ * which such a quote opens is broken, and reading goes on with the next. Every line that is not
+ * blank becomes part of exactly one record, which knows its physical line and its raw text.
  */
 final class CsvRows {
   /** The most cells that a record may have. */

@@ -37,9 +37,9 @@ public final class ExportReader {
   }
 
   /**
-   * Reads every {@code .csv} file under {@code exports}. A file that cannot be read, or that is being
-   * written just now, is a notice and the rest goes on; of one whose columns are not known every row
-   * is broken by {@link #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
+   * Reads every {@code .csv} file under {@code exports}. A file that cannot be read, or that is
+   * being written just now, is a notice and the rest goes on; of one whose columns are not known
+   * every row is broken by {@link #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
     return readTelling(folder, shop, Headway.NONE);
@@ -103,10 +103,8 @@ public final class ExportReader {
               : ExportFileReader.unreadable(path, 0, entry.fault()));
     }
     try {
-      return SteadyFile.of(entry.path(), opener)
-          .read(in -> read(reading, in))
-          .orElseGet(
-              () -> ReadFile.none(unfinished(path, "was being written while it was read")));
+      return SteadyFile.read(entry.path(), opener, in -> read(reading, in))
+          .orElseGet(() -> ReadFile.none(unfinished(path, "was being written while it was read")));
     } catch (NoSuchFileException e) {
       return ReadFile.none(unfinished(path, "went away while the exports were read"));
     } catch (IOException e) {

@@ -69,8 +69,8 @@ final class FloorTables {
   }
 
   /**
-   * {@code bench.csv}. A body or customer that is not known is kept: the rows that it would fill must
-   * not pass for rows without an owner.
+   * {@code bench.csv}. A body or customer that is not known is kept: the rows that it would fill
+   * must not pass for rows without an owner.
    */
   static List<BenchEntry> bench(ShopFolder folder, Known known) {
     return folder.list(

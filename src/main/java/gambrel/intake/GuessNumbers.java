@@ -20,6 +20,7 @@ final class GuessNumbers {
   /** The last mark of a number that is not one of thousands for sure. */
   private static final Pattern COMMA =
       Pattern.compile(".*\\.\\d{3},\\d+\\D*|[+-]?0,\\d+\\D*|[^.,]*,(?!\\d{3}(\\D|$)).*");
+
   private static final Pattern POINT =
       Pattern.compile(".*,\\d{3}\\.\\d+\\D*|[+-]?0\\.\\d+\\D*|[^.,]*\\.(?!\\d{3}(\\D|$)).*");
   private static final Pattern GROUPED =

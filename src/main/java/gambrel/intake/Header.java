@@ -20,16 +20,13 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
   /**
    * Finds the header: the first line that is not blank, taken apart by the delimiter of the form
-   * with the highest score. Empty for a file of blank lines. Where files of this form have no header
-   * line, the first row is taken for its number of columns.
+   * with the highest score. Empty for a file of blank lines. Where files of this form have no
+   * header line, the first row is taken for its number of columns.
    */
-  static Optional<Header> find(
-      List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
+  static Optional<Header> find(List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
     return form.delimiters().stream()
         .flatMap(delimiter -> at(lines, delimiter, form).stream())
-        .reduce(
-            (best, other) ->
-                score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
+        .reduce((best, other) -> score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
   }
 
   private static Optional<Header> at(List<TextLine> lines, char delimiter, TextForm form) {
@@ -76,8 +73,6 @@ record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
   /** The columns of {@code known} that stand there twice. */
   List<String> twice(Collection<String> known) {
-    return known.stream()
-        .filter(name -> names.indexOf(name) != names.lastIndexOf(name))
-        .toList();
+    return known.stream().filter(name -> names.indexOf(name) != names.lastIndexOf(name)).toList();
   }
 }

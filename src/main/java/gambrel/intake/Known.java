@@ -17,8 +17,7 @@ import java.util.stream.Collectors;
  * @param tags other numbers of bodies
  * @param scales the scales
  */
-record Known(
-    CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
+record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
 
   /** What these define. */
   static Known of(

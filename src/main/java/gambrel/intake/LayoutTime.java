@@ -24,8 +24,7 @@ record LayoutTime(
     List<DateTimeFormatter> date,
     List<DateTimeFormatter> clock,
     boolean timed) {
-  private static final List<DateTimeFormatter> ISO_DATE =
-      List.of(DateTimeFormatter.ISO_LOCAL_DATE);
+  private static final List<DateTimeFormatter> ISO_DATE = List.of(DateTimeFormatter.ISO_LOCAL_DATE);
   private static final List<DateTimeFormatter> ANY_CLOCK =
       List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
 
@@ -64,7 +63,8 @@ record LayoutTime(
     return parse(clock.isEmpty() ? ANY_CLOCK : clock, clockText, LocalTime::from)
         .map(found -> LocalDateTime.of(day.get(), found).toString())
         .orElseGet(
-            () -> BadCell.unreadable(day.get() + " " + clockText, "the clock is not by the pattern"));
+            () ->
+                BadCell.unreadable(day.get() + " " + clockText, "the clock is not by the pattern"));
   }
 
   /** The first moment of a day. */

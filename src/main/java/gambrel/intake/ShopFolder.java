@@ -40,8 +40,8 @@ final class ShopFolder {
   }
 
   /**
-   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left out
-   * with a notice. A missing or empty file has no rows.
+   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left
+   * out with a notice. A missing or empty file has no rows.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
@@ -69,8 +69,7 @@ final class ShopFolder {
     }
     var lines = lines(columns.file());
     var header =
-        header(columns, lines)
-            .orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
+        header(columns, lines).orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
     if (!isComplete(columns, header)) {
       throw new UnreadableShop(columns.file() + " " + complaint(columns, header));
     }
@@ -91,8 +90,8 @@ final class ShopFolder {
   }
 
   /**
-   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to check
-   * them itself.
+   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to
+   * check them itself.
    */
   void eachEvenBroken(Columns columns, Consumer<Row> reader) {
     if (Files.exists(folder.resolve(columns.file()))) {
@@ -109,8 +108,10 @@ final class ShopFolder {
 
   private List<TextLine> lines(String file) {
     try {
-      return SteadyFile.of(folder.resolve(file))
-          .read(in -> TextLine.read(in, StandardCharsets.UTF_8))
+      return SteadyFile.read(
+              folder.resolve(file),
+              Files::newInputStream,
+              in -> TextLine.read(in, StandardCharsets.UTF_8))
           .orElseThrow(() -> new UnreadableShop(file + " was being written while it was read"));
     } catch (IOException e) {
       throw new UnreadableShop(file + " cannot be read");

@@ -8,30 +8,13 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 
 /**
- * A file that somebody may be writing. What is read of it counts only if the file was the same
- * afterwards as before; a row that a scale adds in between costs a second reading, a copy that goes
- * on and on is given up.
+ * Reads a file that another program may be writing. What is read counts only if the file was the
+ * same afterwards as before; else it is read again, three times at most.
  */
 final class SteadyFile {
   private static final int TRIES = 3;
 
-  private final Path path;
-  private final Opener opener;
-
-  private SteadyFile(Path path, Opener opener) {
-    this.path = path;
-    this.opener = opener;
-  }
-
-  /** A file of the file system. */
-  static SteadyFile of(Path path) {
-    return new SteadyFile(path, Files::newInputStream);
-  }
-
-  /** A file that is opened in another way. */
-  static SteadyFile of(Path path, Opener opener) {
-    return new SteadyFile(path, opener);
-  }
+  private SteadyFile() {}
 
   /** Opens a file. */
   interface Opener {
@@ -45,8 +28,12 @@ final class SteadyFile {
     T of(InputStream in) throws IOException;
   }
 
-  /** What the file holds; empty if it changes whenever it is read. */
-  <T> Optional<T> read(Reading<T> reading) throws IOException {
+  /**
+   * What a file holds; empty if it changes whenever it is read.
+   *
+   * @param opener how it is opened: usually {@link Files#newInputStream}
+   */
+  static <T> Optional<T> read(Path path, Opener opener, Reading<T> reading) throws IOException {
     for (int i = 0; i < TRIES; i++) {
       var before = Look.at(path);
       T content;

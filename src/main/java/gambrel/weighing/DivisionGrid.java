@@ -41,9 +41,7 @@ final class DivisionGrid {
       var scale = weighing.scale();
       // A net weight stands in the weighing as the row has it.
       var shown =
-          field() == Field.NET
-              ? weighing.shown()
-              : Decimals.of(text()).orElse(BigDecimal.ZERO);
+          field() == Field.NET ? weighing.shown() : Decimals.of(text()).orElse(BigDecimal.ZERO);
       if (weighing.unit() == scale.unit()) {
         return shown.remainder(scale.division()).signum() != 0;
       }

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Builds the ledger of the exports as known at one moment. */
 public final class Ledgers {
@@ -48,8 +47,7 @@ public final class Ledgers {
   }
 
   /** As above, and reports to {@code headway} the rows whose use is decided. */
-  public static Ledger of(
-      List<ExportFile> files, Shop shop, OffsetDateTime asOf, Headway headway) {
+  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, Headway headway) {
     long rows = files.stream().mapToLong(file -> file.rows().size()).sum();
     return new Ledgers(files, shop, asOf, headway.begin(rows)).build();
   }
@@ -76,7 +74,7 @@ public final class Ledgers {
     }
     return new Ledger(
         weighings,
-        files.stream().map(JudgedFile::count).toList(),
+        files.stream().map(FileJudge.JudgedFile::count).toList(),
         files.stream()
             .flatMap(file -> file.setAside().stream())
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
@@ -85,13 +83,13 @@ public final class Ledgers {
         rows.corrections());
   }
 
-  private JudgedFile judge(FileJudge judge, Rows.OfFile file, Set<Place> beyond) {
+  private FileJudge.JudgedFile judge(FileJudge judge, Rows.OfFile file, Set<Place> beyond) {
     var done = judge.judge(file.path(), file.rows(), beyond);
     judged.accept(file.rows().size());
     return done;
   }
 
-  private static Weighings weighings(List<JudgedFile> files) {
+  private static Weighings weighings(List<FileJudge.JudgedFile> files) {
     return new Weighings(
         files.stream()
             .flatMap(file -> file.weighed().stream())
@@ -108,7 +106,7 @@ public final class Ledgers {
   }
 
   /** All that is worth saying of rows, except why rows are set aside. */
-  private List<Notice> notices(List<JudgedFile> files) {
+  private List<Notice> notices(List<FileJudge.JudgedFile> files) {
     var notices = new ArrayList<>(rows.notices());
     comparison.notices().stream()
         .filter(notice -> notice.code() != NoticeCode.TICKET_CONFLICT)
@@ -116,7 +114,7 @@ public final class Ledgers {
     files.forEach(file -> notices.addAll(file.jumps()));
     notices.addAll(RowsAhead.notices(files.stream().flatMap(file -> file.used().stream()), asOf));
     notices.addAll(
-        DivisionGrid.notices(files.stream().map(JudgedFile::weighed), typedWeights()));
+        DivisionGrid.notices(files.stream().map(FileJudge.JudgedFile::weighed), typedWeights()));
     notices.addAll(directory.notices());
     return notices;
   }

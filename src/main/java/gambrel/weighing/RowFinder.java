@@ -9,7 +9,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Finds rows of the exports by their place; the rows of a file are indexed when first asked for. */
+/**
+ * Finds rows of the exports by their place; the rows of a file are indexed when first asked for.
+ */
 public final class RowFinder {
   private final List<ExportFile> files;
   private final Map<String, Map<Integer, ExportRow>> byLine = new HashMap<>();

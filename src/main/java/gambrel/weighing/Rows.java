@@ -36,9 +36,7 @@ final class Rows {
   }
 
   private List<ReadRow> read(List<Overlay.Corrected> rows) {
-    return rows.stream()
-        .map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed()))
-        .toList();
+    return rows.stream().map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed())).toList();
   }
 
   /** The files in path order. */

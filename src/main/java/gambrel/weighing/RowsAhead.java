@@ -41,8 +41,7 @@ final class RowsAhead {
     var first = rows.get(0);
     boolean one = rows.size() == 1;
     long files = rows.stream().map(row -> row.place().file()).distinct().count();
-    var times =
-        rows.stream().map(RowsAhead::time).sorted(OffsetDateTime.timeLineOrder()).toList();
+    var times = rows.stream().map(RowsAhead::time).sorted(OffsetDateTime.timeLineOrder()).toList();
     var latest = times.get(times.size() - 1);
     return Notice.of(
             NoticeCode.DATED_AHEAD,

@@ -33,7 +33,7 @@ class SteadyFileTest {
   }
 
   private Optional<String> read(SteadyFile.Opener opener) throws IOException {
-    return SteadyFile.of(file, opener).read(in -> new String(in.readAllBytes(), UTF_8));
+    return SteadyFile.read(file, opener, in -> new String(in.readAllBytes(), UTF_8));
   }
 
   /** Opens a file to which something is added as soon as it has been read, so many times. */
@@ -118,8 +118,7 @@ class SteadyFileTest {
     var exports = exports(second(growing(Integer.MAX_VALUE)));
 
     assertEquals(List.of("exports/a.csv"), exports.files().stream().map(f -> f.path()).toList());
-    assertEquals(
-        List.of("exports/b.csv was being written while it was read"), told(exports));
+    assertEquals(List.of("exports/b.csv was being written while it was read"), told(exports));
   }
 
   @Test
@@ -132,8 +131,7 @@ class SteadyFileTest {
                   return InputStream.nullInputStream();
                 }));
 
-    assertEquals(
-        List.of("exports/b.csv went away while the exports were read"), told(exports));
+    assertEquals(List.of("exports/b.csv went away while the exports were read"), told(exports));
   }
 
   @Test
