@@ -113,7 +113,7 @@ final class YieldsPart {
         .map(
             range ->
                 wording.say(
-                    range.low().equals(range.high()) ? "month.published.single" : "month.published",
+                    range.low().compareTo(range.high()) == 0 ? "month.published.single" : "month.published",
                     species(species),
                     wording.say("month.figure." + figure.id()),
                     wording.formats().percent(range.low()),

@@ -103,7 +103,7 @@ final class FlowPart {
     if (balance.chillShrinkPercent().isPresent()) {
       var cold = balance.cold().orElseThrow();
       var trimmed = Subject.sum(balance.trim().beforeCold());
-      trimmed(trimmed, cold.plus(hot.minus(cold).minus(trimmed)), cold);
+      trimmed(trimmed, cold.plus(hot.minus(cold).minus(trimmed)));
       var lost = hot.minus(cold).minus(trimmed);
       bars.off(
           Kind.LOST,
@@ -133,7 +133,7 @@ final class FlowPart {
             .orElse(""));
     var trimmed = Subject.sum(balance.trim().afterCold());
     var lost = cold.minus(boning).minus(trimmed);
-    trimmed(trimmed, boning.plus(lost), boning);
+    trimmed(trimmed, boning.plus(lost));
     bars.off(
         Kind.LOST,
         wording.say("flow.ageing"),
@@ -143,7 +143,7 @@ final class FlowPart {
         boning);
   }
 
-  private void trimmed(Weight trimmed, Weight behind, Weight left) {
+  private void trimmed(Weight trimmed, Weight behind) {
     if (!trimmed.isZero()) {
       bars.off(Kind.LEFT, wording.say("flow.trimmed"), trimmed, subject.hung(trimmed), "", behind);
     }

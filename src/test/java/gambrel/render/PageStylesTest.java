@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,7 +65,7 @@ class PageStylesTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
   void areTheEnginesOwnForAnySheetAndPage(long seed) {
-    var dice = new Random(seed);
+    var dice = new SplittableRandom(seed);
     var sheet = sheet(dice);
     var names = some(NAMES, dice);
     var attributes = some(ATTRIBUTES, dice);
@@ -99,7 +99,7 @@ class PageStylesTest {
     return style == null ? "none" : style.getFingerprint();
   }
 
-  private static String sheet(Random dice) {
+  private static String sheet(SplittableRandom dice) {
     var sheet = new StringBuilder("@media screen { p { margin: 9mm } }\n");
     var outers = some(SIMPLE.subList(0, SIMPLE.size() - 3), dice);
     var inners = some(SIMPLE, dice);
@@ -113,13 +113,13 @@ class PageStylesTest {
   }
 
   /** Few selectors a sheet, since one that looks at more keeps all elements from being remembered. */
-  private static List<String> some(List<String> choices, Random dice) {
+  private static List<String> some(List<String> choices, SplittableRandom dice) {
     return List.of(any(choices, dice), any(choices, dice), any(choices, dice));
   }
 
   /** Few kinds of element, so that many look alike and stand at different places. */
   private static String body(
-      Random dice, List<String> names, List<String> attributes, int depth) {
+      SplittableRandom dice, List<String> names, List<String> attributes, int depth) {
     var body = new StringBuilder();
     for (int i = dice.nextInt(8); i >= 0; i--) {
       var name = any(names, dice);
@@ -131,7 +131,7 @@ class PageStylesTest {
     return body.toString();
   }
 
-  private static String any(List<String> choices, Random dice) {
+  private static String any(List<String> choices, SplittableRandom dice) {
     return choices.get(dice.nextInt(choices.size()));
   }
 
