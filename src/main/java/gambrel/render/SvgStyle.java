@@ -20,12 +20,8 @@ record SvgStyle(
     Optional<Color> stroke,
     double strokeWidth,
     double[] dashes,
-    double fillOpacity,
-    double strokeOpacity,
-    String lineCap,
     double fontSize,
     boolean bold,
-    boolean italic,
     String anchor) {
 
   static final SvgStyle INITIAL =
@@ -34,11 +30,7 @@ record SvgStyle(
           Optional.empty(),
           1,
           new double[0],
-          1,
-          1,
-          "butt",
           12,
-          false,
           false,
           "start");
 
@@ -49,12 +41,8 @@ record SvgStyle(
         colour(element, "stroke", stroke, values),
         values.number(element, "stroke-width", strokeWidth),
         dashes(element, values),
-        values.number(element, "fill-opacity", fillOpacity),
-        values.number(element, "stroke-opacity", strokeOpacity),
-        text(element, "stroke-linecap", lineCap),
         values.number(element, "font-size", fontSize),
         heavy(element, values),
-        text(element, "font-style", italic ? "italic" : "normal").equals("italic"),
         text(element, "text-anchor", anchor));
   }
 

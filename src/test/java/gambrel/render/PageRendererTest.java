@@ -44,7 +44,7 @@ class PageRendererTest {
 .next { page-break-before: always }</style>
 <p style="text-transform: uppercase">${name} <b>title</b> <i>italic</i></p>
 <p class="next">Za\u017c\u00f3\u0142\u0107</p>
-<svg viewBox="0 0 90 30"><text x="1.5" y="20" fill-opacity="0.5">W\u012bremu</text></svg>
+<svg viewBox="0 0 90 30"><text x="1.5" y="20">W\u012bremu</text></svg>
 """;
 
   private static final Attachment FIGURES =

@@ -2,7 +2,6 @@ package gambrel.render;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
 
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import org.xhtmlrenderer.extend.UserInterface;
 import org.xhtmlrenderer.layout.SharedContext;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
 
-/** Styles remembered across pages are those that the layout engine finds by itself. */
+/** Styles from sheets that are parsed once are those that the layout engine finds by itself. */
 class PageStylesTest {
   private static final List<String> SIMPLE =
       List.of(
@@ -112,7 +111,7 @@ class PageStylesTest {
     return sheet.append("@media print { b { margin: 2mm } }").toString().replace(">", "&gt;");
   }
 
-  /** Few selectors a sheet, since one that looks at more keeps all elements from being remembered. */
+  /** Few selectors a sheet, so that many of its rules match. */
   private static List<String> some(List<String> choices, SplittableRandom dice) {
     return List.of(any(choices, dice), any(choices, dice), any(choices, dice));
   }
@@ -133,11 +132,6 @@ class PageStylesTest {
 
   private static String any(List<String> choices, SplittableRandom dice) {
     return choices.get(dice.nextInt(choices.size()));
-  }
-
-  @Test
-  void areWorkedOutOnceForElementsThatLookAlike() {
-    assertSame(styleOfP("p { color: red }", "one"), styleOfP("p { color: red }", "two"));
   }
 
   @Test
