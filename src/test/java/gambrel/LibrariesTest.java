@@ -19,7 +19,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The libraries that are shipped, which the build writes into {@code target/runtime-class-path}. */
+/**
+ * The libraries that are shipped, which the build writes into {@code target/runtime-class-path}.
+ */
 class LibrariesTest {
   private static final Pattern LIBRARY =
       Pattern.compile("(?m)^([a-z0-9-]+) +([0-9.]+) +(?:Apache|LGPL|MIT).*$");
@@ -39,8 +41,7 @@ class LibrariesTest {
 
   @Test
   void theNoticeNamesEachLibraryWithItsVersionAndLicence() throws IOException {
-    var named =
-        LIBRARY.matcher(notice()).results().map(LibrariesTest::jar).sorted().toList();
+    var named = LIBRARY.matcher(notice()).results().map(LibrariesTest::jar).sorted().toList();
     var shipped = libraries().stream().map(jar -> jar.getFileName().toString()).sorted().toList();
 
     assertEquals(shipped, named);

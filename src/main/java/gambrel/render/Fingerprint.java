@@ -21,8 +21,8 @@ final class Fingerprint {
 
   /**
    * SHA-256 of the program's jar, whose manifest names the libraries, and of every file of the
-   * shop's template folder; empty where the program does not run from a jar: it may change under our
-   * hands.
+   * shop's template folder; empty where the program does not run from a jar: it may change under
+   * our hands.
    */
   static Optional<String> of(Optional<Path> shopFolder) {
     try {

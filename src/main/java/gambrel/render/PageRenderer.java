@@ -127,8 +127,7 @@ public final class PageRenderer {
     return bytes.toByteArray();
   }
 
-  private ITextRenderer renderer(
-      String template, ITextOutputDevice device, ClosedUserAgent agent) {
+  private ITextRenderer renderer(String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
         new ITextRenderer(
             DOTS_PER_POINT,

@@ -26,13 +26,7 @@ record SvgStyle(
 
   static final SvgStyle INITIAL =
       new SvgStyle(
-          Optional.of(Color.BLACK),
-          Optional.empty(),
-          1,
-          new double[0],
-          12,
-          false,
-          "start");
+          Optional.of(Color.BLACK), Optional.empty(), 1, new double[0], 12, false, "start");
 
   /** This style with what {@code element} sets itself. */
   SvgStyle with(Element element, SvgValues values) {

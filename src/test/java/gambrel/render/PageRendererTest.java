@@ -39,7 +39,7 @@ class PageRendererTest {
           + "AABJRU5ErkJggg==";
 
   private static final String FULL =
-      """
+"""
 <style>@page { size: A4; margin: 20mm; @bottom-right { content: counter(page) " / " counter(pages) } }
 .next { page-break-before: always }</style>
 <p style="text-transform: uppercase">${name} <b>title</b> <i>italic</i></p>

@@ -21,18 +21,55 @@ import org.xhtmlrenderer.pdf.ITextTextRenderer;
 class PageStylesTest {
   private static final List<String> SIMPLE =
       List.of(
-          "p", "b", "td", "*", ".x", ".y", "p.x", ".x.y", "#one", "p:first-child", ":last-child",
-          "tr:nth-child(2n+1)", "b:nth-child(3)", "td:nth-child(even)", "[title]", "[title=t]",
-          "p[title~=u]", ":lang(en)", "a:link", "b:hover", "tr:first-child", "td + td", "p + p + b",
-          ".x:first-child + .y", "p:before", ".y:after", "p:first-line");
+          "p",
+          "b",
+          "td",
+          "*",
+          ".x",
+          ".y",
+          "p.x",
+          ".x.y",
+          "#one",
+          "p:first-child",
+          ":last-child",
+          "tr:nth-child(2n+1)",
+          "b:nth-child(3)",
+          "td:nth-child(even)",
+          "[title]",
+          "[title=t]",
+          "p[title~=u]",
+          ":lang(en)",
+          "a:link",
+          "b:hover",
+          "tr:first-child",
+          "td + td",
+          "p + p + b",
+          ".x:first-child + .y",
+          "p:before",
+          ".y:after",
+          "p:first-line");
   private static final List<String> DECLARED =
       List.of(
-          "color: #123456", "color: red !important", "margin: 1mm", "font-weight: 600",
-          "content: 'x'", "border: 1pt solid #000", "display: block");
+          "color: #123456",
+          "color: red !important",
+          "margin: 1mm",
+          "font-weight: 600",
+          "content: 'x'",
+          "border: 1pt solid #000",
+          "display: block");
   private static final List<String> ATTRIBUTES =
       List.of(
-          "", " class='x'", " class='y x'", " class='xy'", " id='one'", " title='t'",
-          " title='u v'", " lang='en-NZ'", " style='color: blue'", " width='40'", " align='right'");
+          "",
+          " class='x'",
+          " class='y x'",
+          " class='xy'",
+          " id='one'",
+          " title='t'",
+          " title='u v'",
+          " lang='en-NZ'",
+          " style='color: blue'",
+          " width='40'",
+          " align='right'");
   private static final List<String> LANGUAGES =
       List.of("", "<meta http-equiv='Content-Language' content='en'/>");
   private static final List<String> NAMES = List.of("p", "b", "td", "tr", "table", "a", "div");
@@ -76,7 +113,8 @@ class PageStylesTest {
     }
   }
 
-  private static void assertSameStyles(Element element, StyleReference theirs, StyleReference ours) {
+  private static void assertSameStyles(
+      Element element, StyleReference theirs, StyleReference ours) {
     assertEquals(
         theirs.getCascadedStyle(element, false).getFingerprint(),
         ours.getCascadedStyle(element, false).getFingerprint(),
