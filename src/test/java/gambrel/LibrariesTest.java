@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,9 +33,7 @@ class LibrariesTest {
   }
 
   private static String notice() throws IOException {
-    try (var in = LibrariesTest.class.getResourceAsStream("/META-INF/NOTICE")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    return Files.readString(Path.of("target/classes/META-INF/NOTICE"));
   }
 
   @Test

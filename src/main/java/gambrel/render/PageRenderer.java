@@ -116,11 +116,11 @@ public final class PageRenderer {
     renderer.setListener(new ArchiveListener(info, attachments, id));
     var pdf = layOut(renderer, page);
     agent.check();
-    return CrossReferences.normalise(SubsetTags.normalise(pdf));
+    return FixedBytes.of(pdf);
   }
 
   private static byte[] layOut(ITextRenderer renderer, Document page) {
-    renderer.setDocument(page, PageAddress.BASE, new PageNamespace());
+    renderer.setDocument(page, ClosedUserAgent.BASE, new PageNamespace());
     renderer.layout();
     var bytes = new ByteArrayOutputStream(1 << 16);
     renderer.createPDF(bytes);
