@@ -48,8 +48,9 @@ final class ProgressLine implements Progress, AutoCloseable {
   static ProgressLine begin(PrintWriter to, Terminal terminal) {
     var line = new ProgressLine(to, terminal);
     if (terminal != Terminal.NONE) {
-      line.timer.scheduleAtFixedRate(
-          line::draw, PATIENCE.toMillis(), PACE.toMillis(), TimeUnit.MILLISECONDS);
+      var unused =
+          line.timer.scheduleAtFixedRate(
+              line::draw, PATIENCE.toMillis(), PACE.toMillis(), TimeUnit.MILLISECONDS);
       Runtime.getRuntime().addShutdownHook(line.atExit);
     }
     return line;

@@ -23,9 +23,6 @@ public final class ExportReader {
 
   private static final String FOLDER = "exports";
 
-  /** So many rows are some 40 MB; most shops have no more. */
-  private static final int KEPT = 100_000;
-
   private final List<Notice> notices = new ArrayList<>();
 
   private final Layouts layouts;

@@ -10,8 +10,6 @@ import java.util.List;
 
 /** How fast pieces were boned, if the block's weighings tell. */
 final class PacePart {
-  private static final String HINDQUARTER = "hindquarter";
-
   private final MonthPage page;
 
   PacePart(MonthPage page) {

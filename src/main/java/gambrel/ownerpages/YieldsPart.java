@@ -168,7 +168,7 @@ final class YieldsPart {
         .map(
             range ->
                 page.say(
-                    range.low().equals(range.high()) ? "month.published.single" : "month.published",
+                    range.low().compareTo(range.high()) == 0 ? "month.published.single" : "month.published",
                     page.species(species),
                     page.say("month.figure." + figure.id()),
                     page.formats().percent(range.low()),

@@ -16,14 +16,14 @@ import java.io.UncheckedIOException;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.List;
+import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
-import org.xhtmlrenderer.pdf.PDFCreationListener;
 
 /**
  * Makes the file a PDF/A-3a one (ISO 19005-3): colours defined by a profile of its own, metadata,
  * attachments related to the document, and every date and id fixed by the input.
  */
-final class ArchiveListener implements PDFCreationListener {
+final class ArchiveListener extends DefaultPDFCreationListener {
 
   /** Compressed once and written to every document alike. */
   private static final PdfStream SRGB = profile();
@@ -49,11 +49,7 @@ final class ArchiveListener implements PDFCreationListener {
     renderer.getWriter().setXmpMetadata(Xmp.packet(info));
   }
 
-  @Override
-  public void preWrite(ITextRenderer renderer, int pageCount) {
-    // the words of the page must not replace what the document says about itself: see onClose
-  }
-
+  /** Here and not earlier, since the words of the page replace what was said before. */
   @Override
   public void onClose(ITextRenderer renderer) {
     var writer = renderer.getWriter();

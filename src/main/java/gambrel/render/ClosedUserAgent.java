@@ -4,9 +4,11 @@ import com.lowagie.text.Image;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.Optional;
 import org.xhtmlrenderer.pdf.ITextFSImage;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextUserAgent;
@@ -15,6 +17,12 @@ import org.xhtmlrenderer.resource.XMLResource;
 
 /** Loads for a page what lies among the templates, and nothing from anywhere else. */
 final class ClosedUserAgent extends ITextUserAgent {
+
+  /**
+   * The invented folder that all addresses of a page are in, because the layout engine resolves
+   * style sheets against each other only as URLs that it knows. Nothing is ever opened by it.
+   */
+  static final String BASE = "file:/templates/";
 
   private static final String DATA_PNG = "data:image/png;base64,";
   private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
@@ -41,15 +49,31 @@ final class ClosedUserAgent extends ITextUserAgent {
     }
   }
 
+  /** The full address of a reference made by a page; an unreadable one stays as it is. */
+  static String address(String reference) {
+    try {
+      return URI.create(BASE).resolve(reference.replace(" ", "%20")).toString();
+    } catch (IllegalArgumentException e) {
+      return reference;
+    }
+  }
+
+  /** The template file that a full address names, or empty for any other place. */
+  private static Optional<String> named(String address) {
+    return address.startsWith(BASE)
+        ? Optional.of(address.substring(BASE.length()).replace("%20", " "))
+        : Optional.empty();
+  }
+
   @Override
   public String resolveURI(String uri) {
-    return uri == null ? null : PageAddress.resolve(uri);
+    return uri == null ? null : address(uri);
   }
 
   /** Style sheets come through here. */
   @Override
   protected InputStream resolveAndOpenStream(String uri) {
-    var name = PageAddress.file(resolveURI(uri)).orElseThrow(() -> outside(uri));
+    var name = named(resolveURI(uri)).orElseThrow(() -> outside(uri));
     var text = files.text(name).orElseThrow(() -> TemplateProblem.missingFile(template, name));
     return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
@@ -103,7 +127,7 @@ final class ClosedUserAgent extends ITextUserAgent {
   }
 
   private byte[] file(String uri) {
-    var name = PageAddress.file(resolveURI(uri)).orElseThrow(() -> outside(uri));
+    var name = named(resolveURI(uri)).orElseThrow(() -> outside(uri));
     return files.bytes(name).orElseThrow(() -> TemplateProblem.missingFile(template, name));
   }
 

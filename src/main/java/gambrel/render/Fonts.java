@@ -79,8 +79,7 @@ final class Fonts {
     @Override
     public FSFont resolveFont(SharedContext context, FontSpecification wanted) {
       var key =
-          new Wanted(
-              List.of(wanted.families), wanted.size, wanted.fontWeight, wanted.fontStyle);
+          new Wanted(List.of(wanted.families), wanted.size, wanted.fontWeight, wanted.fontStyle);
       return resolved.computeIfAbsent(key, k -> super.resolveFont(context, wanted));
     }
   }

@@ -25,7 +25,7 @@ final class PageNamespace extends XhtmlNamespaceHandler {
   private static final StylesheetInfo DEFAULT_STYLES =
       new StylesheetInfo(
           StylesheetInfo.Origin.USER_AGENT,
-          PageAddress.BASE + ".defaults.css",
+          ClosedUserAgent.BASE + ".defaults.css",
           List.of("all"),
           defaults() + OWN);
 
@@ -38,13 +38,13 @@ final class PageNamespace extends XhtmlNamespaceHandler {
 
   @Override
   protected StylesheetInfo readLinkElement(Element link) {
-    return placed(super.readLinkElement(link), PageAddress.resolve(link.getAttribute("href")));
+    return placed(super.readLinkElement(link), ClosedUserAgent.address(link.getAttribute("href")));
   }
 
   @Override
   protected StylesheetInfo readStyleElement(Element style) {
     styleElements++;
-    var address = PageAddress.BASE + ".style-" + styleElements + ".css";
+    var address = ClosedUserAgent.BASE + ".style-" + styleElements + ".css";
     return placed(super.readStyleElement(style), address);
   }
 

@@ -116,19 +116,18 @@ public final class PageRenderer {
     renderer.setListener(new ArchiveListener(info, attachments, id));
     var pdf = layOut(renderer, page);
     agent.check();
-    return CrossReferences.normalise(SubsetTags.normalise(pdf));
+    return FixedBytes.of(pdf);
   }
 
   private static byte[] layOut(ITextRenderer renderer, Document page) {
-    renderer.setDocument(page, PageAddress.BASE, new PageNamespace());
+    renderer.setDocument(page, ClosedUserAgent.BASE, new PageNamespace());
     renderer.layout();
     var bytes = new ByteArrayOutputStream(1 << 16);
     renderer.createPDF(bytes);
     return bytes.toByteArray();
   }
 
-  private ITextRenderer renderer(
-      String template, ITextOutputDevice device, ClosedUserAgent agent) {
+  private ITextRenderer renderer(String template, ITextOutputDevice device, ClosedUserAgent agent) {
     var renderer =
         new ITextRenderer(
             DOTS_PER_POINT,

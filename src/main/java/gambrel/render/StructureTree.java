@@ -1,5 +1,6 @@
 package gambrel.render;
 
+import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
@@ -72,16 +73,47 @@ final class StructureTree {
         });
   }
 
-  /** What a drawing is, if it says in words what it shows; else it is decoration. */
-  Optional<PdfStructureElement> ofFigure(Element figure, PdfDictionary box) {
-    var words = Figures.description(figure);
+  /**
+   * What a drawing is, if it says in words what it shows; else it is decoration.
+   *
+   * @param area where it lies on its page, in points
+   */
+  Optional<PdfStructureElement> ofFigure(Element figure, Rectangle area) {
+    var words = description(figure);
     if (words.isEmpty()) {
       return Optional.empty();
     }
     var element = made(figure, element(block(figure)), Roles.FIGURE);
     element.put(new PdfName("Alt"), new PdfString(words, PdfObject.TEXT_UNICODE));
-    element.put(ATTRIBUTES, box);
+    element.put(ATTRIBUTES, box(area));
     return Optional.of(element);
+  }
+
+  /** A drawing's title or a picture's alternative text; empty for mere decoration. */
+  private static String description(Element figure) {
+    if (figure.getAttribute("aria-hidden").equals("true")) {
+      return "";
+    }
+    if (Roles.name(figure).equals("img")) {
+      return figure.getAttribute("alt").strip();
+    }
+    for (var child = figure.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element && Roles.name(element).equals("title")) {
+        return element.getTextContent().strip();
+      }
+    }
+    return "";
+  }
+
+  /** Where a figure lies on its page, in points. */
+  private static PdfDictionary box(Rectangle area) {
+    var box = new PdfDictionary();
+    box.put(OWNER, new PdfName("Layout"));
+    box.put(
+        new PdfName("BBox"),
+        new PdfArray(
+            new float[] {area.getLeft(), area.getBottom(), area.getRight(), area.getTop()}));
+    return box;
   }
 
   private static Element block(Node node) {

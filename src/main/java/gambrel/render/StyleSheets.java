@@ -10,15 +10,12 @@ import org.xhtmlrenderer.css.sheet.Stylesheet;
 import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.extend.UserAgentCallback;
 
-/**
- * The style sheets of the templates, parsed once: like the templates themselves they stay as they
- * were first read.
- */
+/** The style sheets of the templates, each parsed once, since template files are read once. */
 final class StyleSheets {
-  /** A language, a paper size and a kind of page each; templates that style each page anew end it. */
+  /** Enough for each language, paper size and kind of page; more are parsed for each page. */
   private static final int MOST = 64;
 
-  private final Map<List<Sheet>, Cascade> known = new ConcurrentHashMap<>();
+  private final Map<List<Sheet>, List<Stylesheet>> known = new ConcurrentHashMap<>();
 
   private record Sheet(String address, List<String> media, String content) {
     static Sheet of(StylesheetInfo info) {
@@ -27,20 +24,20 @@ final class StyleSheets {
   }
 
   /**
-   * The cascade of a page.
+   * The sheets of a page and those that they import, in their order.
    *
    * @param agent opens those that are in files
    */
-  Cascade cascade(List<StylesheetInfo> sheets, String medium, UserAgentCallback agent) {
+  List<Stylesheet> parsed(List<StylesheetInfo> sheets, String medium, UserAgentCallback agent) {
     var key = sheets.stream().map(Sheet::of).toList();
-    var cascade = known.get(key);
-    if (cascade == null) {
-      cascade = Cascade.of(parse(sheets, medium, new StylesheetFactoryImpl(agent)), medium);
+    var parsed = known.get(key);
+    if (parsed == null) {
+      parsed = parse(sheets, medium, new StylesheetFactoryImpl(agent));
       if (known.size() < MOST) {
-        known.putIfAbsent(key, cascade);
+        known.putIfAbsent(key, parsed);
       }
     }
-    return cascade;
+    return parsed;
   }
 
   private static List<Stylesheet> parse(

@@ -1,6 +1,5 @@
 package gambrel.render;
 
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
@@ -23,14 +22,11 @@ record SvgDrawing(Rectangle2D view, double width, double height, List<SvgDrawing
   sealed interface Mark permits Shape, Words {
     /** Colours and line of the mark. */
     SvgStyle style();
-
-    /** How much the drawing's transforms enlarge line widths and letters. */
-    double scale();
   }
 
   /** Any outline. */
-  record Shape(Path2D outline, SvgStyle style, double scale) implements Mark {}
+  record Shape(Path2D outline, SvgStyle style) implements Mark {}
 
-  /** A line of text whose place and slope {@code at} gives. */
-  record Words(String text, AffineTransform at, SvgStyle style, double scale) implements Mark {}
+  /** A line of text whose anchor is at the point {@code x}, {@code y} of its base line. */
+  record Words(String text, double x, double y, SvgStyle style) implements Mark {}
 }

@@ -1,9 +1,7 @@
 package gambrel.render;
 
 import com.lowagie.text.Rectangle;
-import com.lowagie.text.pdf.BaseFont;
 import com.lowagie.text.pdf.PdfContentByte;
-import com.lowagie.text.pdf.PdfGState;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 
@@ -43,7 +41,8 @@ final class SvgPainter {
 
   private void paint(SvgDrawing.Mark mark) {
     page.saveState();
-    applyColours(mark.style());
+    mark.style().fill().ifPresent(page::setColorFill);
+    mark.style().stroke().ifPresent(page::setColorStroke);
     if (mark instanceof SvgDrawing.Shape shape) {
       paintShape(shape);
     } else if (mark instanceof SvgDrawing.Words words && words.style().fill().isPresent()) {
@@ -52,22 +51,11 @@ final class SvgPainter {
     page.restoreState();
   }
 
-  private void applyColours(SvgStyle style) {
-    style.fill().ifPresent(page::setColorFill);
-    style.stroke().ifPresent(page::setColorStroke);
-    if (style.fillOpacity() < 1 || style.strokeOpacity() < 1) {
-      var state = new PdfGState();
-      state.setFillOpacity((float) style.fillOpacity());
-      state.setStrokeOpacity((float) style.strokeOpacity());
-      page.setGState(state);
-    }
-  }
-
   private void paintShape(SvgDrawing.Shape shape) {
     var style = shape.style();
     var stroked = style.stroke().isPresent() && style.strokeWidth() > 0;
     if (stroked) {
-      applyLine(style, scale * shape.scale());
+      applyLine(style);
     }
     trace(shape.outline().getPathIterator(toPage));
     if (stroked && style.fill().isPresent()) {
@@ -81,17 +69,13 @@ final class SvgPainter {
     }
   }
 
-  private void applyLine(SvgStyle style, double enlarged) {
-    page.setLineWidth((float) (style.strokeWidth() * enlarged));
-    switch (style.lineCap()) {
-      case "round" -> page.setLineCap(PdfContentByte.LINE_CAP_ROUND);
-      case "square" -> page.setLineCap(PdfContentByte.LINE_CAP_PROJECTING_SQUARE);
-      default -> page.setLineCap(PdfContentByte.LINE_CAP_BUTT);
-    }
+  private void applyLine(SvgStyle style) {
+    page.setLineWidth((float) (style.strokeWidth() * scale));
+    page.setLineCap(PdfContentByte.LINE_CAP_BUTT);
     if (style.dashes().length > 0) {
       var dashes = new float[style.dashes().length];
       for (var i = 0; i < dashes.length; i++) {
-        dashes[i] = (float) (style.dashes()[i] * enlarged);
+        dashes[i] = (float) (style.dashes()[i] * scale);
       }
       page.setLineDash(dashes, 0);
     }
@@ -112,7 +96,7 @@ final class SvgPainter {
 
   private void paintWords(SvgDrawing.Words words) {
     var style = words.style();
-    var font = font(style);
+    var font = style.bold() ? Fonts.SEMI_BOLD : Fonts.REGULAR;
     var width = font.getWidthPoint(words.text(), (float) style.fontSize());
     var start =
         switch (style.anchor()) {
@@ -121,7 +105,7 @@ final class SvgPainter {
           default -> 0f;
         };
     var matrix = new AffineTransform(toPage);
-    matrix.concatenate(words.at());
+    matrix.translate(words.x(), words.y());
     matrix.translate(start, 0);
     matrix.scale(1, -1);
     page.beginText();
@@ -135,12 +119,5 @@ final class SvgPainter {
         (float) matrix.getTranslateY());
     page.showText(words.text());
     page.endText();
-  }
-
-  private static BaseFont font(SvgStyle style) {
-    if (style.bold()) {
-      return Fonts.SEMI_BOLD;
-    }
-    return style.italic() ? Fonts.ITALIC : Fonts.REGULAR;
   }
 }

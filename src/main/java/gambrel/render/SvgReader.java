@@ -1,15 +1,18 @@
 package gambrel.render;
 
-import java.awt.geom.AffineTransform;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Reads the part of SVG that charts need: groups, rectangles, circles, lines, polygons, paths and
+ * Reads the part of SVG that the charts use: groups, rectangles, circles, lines, polylines and
  * text, styled by attributes.
  *
  * <p>What it cannot draw is a problem of the template rather than a gap in a chart.
@@ -29,25 +32,26 @@ final class SvgReader {
           "stroke",
           "stroke-width",
           "stroke-dasharray",
-          "stroke-linecap",
-          "stroke-opacity",
-          "fill-opacity",
           "font-size",
           "font-weight",
-          "font-style",
           "font-family",
-          "text-anchor",
-          "transform");
+          "text-anchor");
 
-  private final String template;
+  /** The elements that are drawn, each with the attributes that give its geometry. */
+  private static final Map<String, Set<String>> GEOMETRY =
+      Map.of(
+          "g", Set.of(),
+          "text", Set.of("x", "y"),
+          "rect", Set.of("x", "y", "width", "height"),
+          "circle", Set.of("cx", "cy", "r"),
+          "line", Set.of("x1", "y1", "x2", "y2"),
+          "polyline", Set.of("points"));
+
   private final SvgValues values;
-  private final SvgShapes shapes;
   private final List<SvgDrawing.Mark> marks = new ArrayList<>();
 
-  private SvgReader(String template) {
-    this.template = template;
-    this.values = new SvgValues(template);
-    this.shapes = new SvgShapes(values);
+  private SvgReader(SvgValues values) {
+    this.values = values;
   }
 
   /**
@@ -57,12 +61,12 @@ final class SvgReader {
    * @throws TemplateProblem naming the element or attribute that cannot be drawn
    */
   static SvgDrawing read(String template, Element svg) {
-    return new SvgReader(template).drawing(svg);
+    return new SvgReader(new SvgValues(template)).drawing(svg);
   }
 
   private SvgDrawing drawing(Element svg) {
     checkAttributes(svg, Set.of("width", "height", "viewBox", "style"));
-    children(svg, SvgStyle.INITIAL.with(svg, values), values.transform(svg));
+    children(svg, SvgStyle.INITIAL.with(svg, values));
     var box = values.numbers(svg, "viewBox");
     if (box.length != 4) {
       box =
@@ -81,53 +85,74 @@ final class SvgReader {
     return svg.getAttribute(name).endsWith("%") ? otherwise : values.number(svg, name, otherwise);
   }
 
-  private void children(Element parent, SvgStyle style, AffineTransform plane) {
+  private void children(Element parent, SvgStyle style) {
     for (var node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element child) {
-        read(child, style, plane);
+        read(child, style);
       } else if (node.getNodeType() == Node.TEXT_NODE && !node.getTextContent().isBlank()) {
         throw problem("text outside a <text> element: " + node.getTextContent().strip());
       }
     }
   }
 
-  private void read(Element element, SvgStyle inherited, AffineTransform outer) {
+  private void read(Element element, SvgStyle inherited) {
     var name = element.getNodeName();
     if (name.equals("title") || name.equals("desc")) {
       return;
     }
-    if (!name.equals("g") && !name.equals("text") && !SvgShapes.ATTRIBUTES.containsKey(name)) {
+    if (!GEOMETRY.containsKey(name)) {
       throw problem("<" + name + "> cannot be drawn");
     }
-    checkAttributes(element, SvgShapes.ATTRIBUTES.getOrDefault(name, Set.of("x", "y")));
+    checkAttributes(element, GEOMETRY.get(name));
     var style = inherited.with(element, values);
-    var plane = new AffineTransform(outer);
-    plane.concatenate(values.transform(element));
     switch (name) {
-      case "g" -> children(element, style, plane);
-      case "text" -> marks.add(words(element, style, plane));
-      default -> {
-        var outline = shapes.outline(element);
-        outline.transform(plane);
-        marks.add(new SvgDrawing.Shape(outline, style, scale(plane)));
-      }
+      case "g" -> children(element, style);
+      case "text" -> marks.add(words(element, style));
+      default -> marks.add(new SvgDrawing.Shape(outline(element), style));
     }
   }
 
-  private SvgDrawing.Words words(Element element, SvgStyle style, AffineTransform plane) {
+  private SvgDrawing.Words words(Element element, SvgStyle style) {
     for (var node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element child) {
         throw problem("<" + child.getNodeName() + "> inside <text> cannot be drawn");
       }
     }
-    var at = new AffineTransform(plane);
-    at.translate(values.number(element, "x", 0), values.number(element, "y", 0));
     var text = element.getTextContent().replaceAll("\\s+", " ").strip();
-    return new SvgDrawing.Words(text, at, style, scale(plane));
+    return new SvgDrawing.Words(text, of(element, "x"), of(element, "y"), style);
   }
 
-  private static double scale(AffineTransform plane) {
-    return StrictMath.sqrt(Math.abs(plane.getDeterminant()));
+  private Path2D outline(Element e) {
+    return switch (e.getNodeName()) {
+      case "rect" ->
+          new Path2D.Double(
+              new Rectangle2D.Double(of(e, "x"), of(e, "y"), of(e, "width"), of(e, "height")));
+      case "circle" -> circle(of(e, "cx"), of(e, "cy"), of(e, "r"));
+      case "line" ->
+          new Path2D.Double(new Line2D.Double(of(e, "x1"), of(e, "y1"), of(e, "x2"), of(e, "y2")));
+      default -> polyline(e);
+    };
+  }
+
+  private static Path2D circle(double x, double y, double r) {
+    return new Path2D.Double(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+  }
+
+  private Path2D polyline(Element e) {
+    var numbers = values.numbers(e, "points");
+    if (numbers.length < 2 || numbers.length % 2 != 0) {
+      throw values.unknown(e, "points");
+    }
+    var path = new Path2D.Double();
+    path.moveTo(numbers[0], numbers[1]);
+    for (var i = 2; i < numbers.length; i += 2) {
+      path.lineTo(numbers[i], numbers[i + 1]);
+    }
+    return path;
+  }
+
+  private double of(Element e, String name) {
+    return values.number(e, name, 0);
   }
 
   private void checkAttributes(Element element, Set<String> own) {
@@ -141,6 +166,6 @@ final class SvgReader {
   }
 
   private TemplateProblem problem(String what) {
-    return TemplateProblem.of(template, "in the drawing, " + what);
+    return TemplateProblem.of(values.template(), "in the drawing, " + what);
   }
 }

@@ -20,27 +20,13 @@ record SvgStyle(
     Optional<Color> stroke,
     double strokeWidth,
     double[] dashes,
-    double fillOpacity,
-    double strokeOpacity,
-    String lineCap,
     double fontSize,
     boolean bold,
-    boolean italic,
     String anchor) {
 
   static final SvgStyle INITIAL =
       new SvgStyle(
-          Optional.of(Color.BLACK),
-          Optional.empty(),
-          1,
-          new double[0],
-          1,
-          1,
-          "butt",
-          12,
-          false,
-          false,
-          "start");
+          Optional.of(Color.BLACK), Optional.empty(), 1, new double[0], 12, false, "start");
 
   /** This style with what {@code element} sets itself. */
   SvgStyle with(Element element, SvgValues values) {
@@ -49,12 +35,8 @@ record SvgStyle(
         colour(element, "stroke", stroke, values),
         values.number(element, "stroke-width", strokeWidth),
         dashes(element, values),
-        values.number(element, "fill-opacity", fillOpacity),
-        values.number(element, "stroke-opacity", strokeOpacity),
-        text(element, "stroke-linecap", lineCap),
         values.number(element, "font-size", fontSize),
         heavy(element, values),
-        text(element, "font-style", italic ? "italic" : "normal").equals("italic"),
         text(element, "text-anchor", anchor));
   }
 

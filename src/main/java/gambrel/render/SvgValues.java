@@ -1,21 +1,10 @@
 package gambrel.render;
 
-import java.awt.geom.AffineTransform;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.w3c.dom.Element;
 
 /** Reads attribute values of a drawing; what cannot be read is a problem of the template. */
-final class SvgValues {
-
-  private static final Pattern TRANSFORM =
-      Pattern.compile("\\s*(translate|scale|rotate)\\s*\\(([^)]*)\\)\\s*,?");
-
-  private final String template;
-
-  SvgValues(String template) {
-    this.template = template;
-  }
+record SvgValues(String template) {
 
   /** A number, with or without {@code px}; {@code otherwise} where it is not given. */
   double number(Element element, String name, double otherwise) {
@@ -29,26 +18,10 @@ final class SvgValues {
 
   /** Numbers separated by white space or commas. */
   double[] numbers(Element element, String name) {
-    return split(element, name, element.getAttribute(name));
-  }
-
-  /**
-   * The product of the transforms in the {@code transform} attribute; {@code translate}, {@code
-   * scale}, {@code rotate}.
-   */
-  AffineTransform transform(Element element) {
-    var result = new AffineTransform();
-    var given = element.getAttribute("transform");
-    var matcher = TRANSFORM.matcher(given);
-    var end = 0;
-    while (matcher.find() && matcher.start() == end) {
-      apply(element, result, matcher.group(1), split(element, "transform", matcher.group(2)));
-      end = matcher.end();
-    }
-    if (!given.substring(end).isBlank()) {
-      throw unknown(element, "transform");
-    }
-    return result;
+    return Stream.of(element.getAttribute(name).strip().split("[\\s,]+"))
+        .filter(part -> !part.isEmpty())
+        .mapToDouble(part -> parse(element, name, part))
+        .toArray();
   }
 
   TemplateProblem unknown(Element element, String attribute) {
@@ -58,24 +31,6 @@ final class SvgValues {
         what.formatted(element.getNodeName(), attribute, element.getAttribute(attribute)));
   }
 
-  private void apply(Element element, AffineTransform result, String kind, double[] n) {
-    switch (kind + n.length) {
-      case "translate1" -> result.translate(n[0], 0);
-      case "translate2" -> result.translate(n[0], n[1]);
-      case "scale1" -> result.scale(n[0], n[0]);
-      case "rotate1" -> result.rotate(StrictMath.toRadians(n[0]));
-      case "rotate3" -> result.rotate(StrictMath.toRadians(n[0]), n[1], n[2]);
-      default -> throw unknown(element, "transform");
-    }
-  }
-
-  private double[] split(Element element, String name, String list) {
-    return Stream.of(list.strip().split("[\\s,]+"))
-        .filter(part -> !part.isEmpty())
-        .mapToDouble(part -> parse(element, name, part))
-        .toArray();
-  }
-
   private double parse(Element element, String name, String text) {
     try {
       var value = Double.parseDouble(text.strip());
@@ -83,7 +38,7 @@ final class SvgValues {
         return value;
       }
     } catch (NumberFormatException e) {
-      // told below, together with the values that are no numbers to draw with
+      // the same problem as a number without end
     }
     throw unknown(element, name);
   }

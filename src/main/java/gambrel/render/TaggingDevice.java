@@ -78,7 +78,7 @@ final class TaggingDevice extends ITextOutputDevice {
     var area = createLocalTargetArea(c, box);
     var figure =
         isOfSource(box) && painted.add(box)
-            ? tree.ofFigure(box.getElement(), Figures.box(area))
+            ? tree.ofFigure(box.getElement(), area)
             : Optional.<PdfStructureElement>empty();
     if (figure.isPresent()) {
       as(figure.get(), () -> super.paintReplacedElement(c, box));

@@ -3,11 +3,16 @@ package gambrel.render;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -42,8 +47,45 @@ final class TemplateFiles {
     return bytes(name).map(bytes -> decode(name, bytes));
   }
 
+  /**
+   * SHA-256 of the program's jar, whose manifest names the libraries, and of every file of the
+   * shop's template folder. A page made by another state of them is not taken for new. Empty where
+   * the program does not run from a jar, since its classes may change any moment.
+   */
   Optional<String> fingerprint() {
-    return Fingerprint.of(shopFolder);
+    try {
+      var source = TemplateFiles.class.getProtectionDomain().getCodeSource().getLocation();
+      var program = Path.of(URI.create(source.toString()));
+      return Files.isRegularFile(program)
+          ? Optional.of(digest(program, shopFolder))
+          : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** SHA-256 of a program and the files of a folder. */
+  static String digest(Path program, Optional<Path> folder) throws IOException {
+    try {
+      var digest = MessageDigest.getInstance("SHA-256");
+      digest.update(Files.readAllBytes(program));
+      for (var file : files(folder)) {
+        digest.update((file + "\0").getBytes(StandardCharsets.UTF_8));
+        digest.update(Files.readAllBytes(file));
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static List<Path> files(Optional<Path> folder) throws IOException {
+    if (folder.isEmpty() || !Files.isDirectory(folder.get())) {
+      return List.of();
+    }
+    try (var walk = Files.walk(folder.get())) {
+      return walk.filter(Files::isRegularFile).sorted().toList();
+    }
   }
 
   private static boolean isInside(String name) {

@@ -44,9 +44,9 @@ public final class TemplateProblem extends RuntimeException {
     return new TemplateProblem(template, line, column, name, what, cause);
   }
 
-  static TemplateProblem missingFile(String template, String file) {
+  static TemplateProblem missingFile(String asking, String file) {
     return new TemplateProblem(
-        template, 0, 0, file, "there is no file \"" + file + "\" among the templates", null);
+        asking, 0, 0, file, "there is no file \"" + file + "\" among the templates", null);
   }
 
   /** The file to look into, as the templates folder names it. */

@@ -2,6 +2,7 @@ package gambrel.render;
 
 import freemarker.cache.StrongCacheStorage;
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
@@ -55,7 +56,7 @@ public final class Templates {
     try {
       find(template).process(view, page);
     } catch (TemplateException e) {
-      throw TemplateErrors.explain(template, e);
+      throw explain(template, e);
     } catch (IOException e) {
       throw TemplateProblem.of(template, e.getMessage(), e);
     }
@@ -85,7 +86,7 @@ public final class Templates {
     try {
       return language.getTemplate(template);
     } catch (ParseException e) {
-      throw TemplateErrors.explain(e);
+      throw explain(e);
     } catch (TemplateNotFoundException | MalformedTemplateNameException e) {
       throw TemplateProblem.missingFile(template, template);
     }
@@ -111,5 +112,48 @@ public final class Templates {
     language.setCacheStorage(new StrongCacheStorage());
     language.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
     return language;
+  }
+
+  private static TemplateProblem explain(ParseException e) {
+    return TemplateProblem.at(
+        e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+  }
+
+  /** The cause may be a problem of its own, met in an included file. */
+  private static TemplateProblem explain(String page, TemplateException e) {
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof TemplateProblem problem) {
+        return problem;
+      }
+      if (cause instanceof ParseException wrong) {
+        return explain(wrong);
+      }
+      if (cause instanceof TemplateNotFoundException missing) {
+        return TemplateProblem.missingFile(file(page, e), missing.getTemplateName());
+      }
+    }
+    var name = e.getBlamedExpressionString();
+    if (e instanceof InvalidReferenceException && name != null) {
+      return TemplateProblem.missingName(file(page, e), line(e), column(e), name, e);
+    }
+    return TemplateProblem.at(file(page, e), line(e), column(e), firstParagraph(e), e);
+  }
+
+  private static String file(String page, TemplateException e) {
+    return e.getTemplateSourceName() == null ? page : e.getTemplateSourceName();
+  }
+
+  private static int line(TemplateException e) {
+    return e.getLineNumber() == null ? 0 : e.getLineNumber();
+  }
+
+  private static int column(TemplateException e) {
+    return e.getColumnNumber() == null ? 0 : e.getColumnNumber();
+  }
+
+  private static String firstParagraph(TemplateException e) {
+    var message = String.valueOf(e.getMessageWithoutStackTop());
+    var end = message.indexOf("\n\n----");
+    return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\R\\s*", " ").strip();
   }
 }

@@ -11,10 +11,10 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Node;
 import org.w3c.dom.Text;
-import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads the filled page, fetching nothing from anywhere, and makes its text printable. */
 final class XhtmlParser {
@@ -91,19 +91,9 @@ final class XhtmlParser {
     }
   }
 
-  private static final class Strict implements ErrorHandler {
-    @Override
-    public void warning(SAXParseException e) {
-      // says nothing about the page
-    }
-
+  private static final class Strict extends DefaultHandler {
     @Override
     public void error(SAXParseException e) throws SAXException {
-      throw e;
-    }
-
-    @Override
-    public void fatalError(SAXParseException e) throws SAXException {
       throw e;
     }
   }

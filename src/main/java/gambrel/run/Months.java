@@ -8,7 +8,7 @@ import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.Collection;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
@@ -35,7 +35,7 @@ public final class Months {
   }
 
   /** Every month from the first kill to the night's moment that has a body. */
-  public static SortedSet<YearMonth> of(Night night) {
+  public static NavigableSet<YearMonth> of(Night night) {
     var months = new TreeSet<YearMonth>();
     var now = YearMonth.from(night.asOf());
     for (var account : night.bodies().values()) {
@@ -47,7 +47,7 @@ public final class Months {
     return months;
   }
 
-  private static void add(BodyAccount account, SortedSet<YearMonth> months) {
+  private static void add(BodyAccount account, NavigableSet<YearMonth> months) {
     account.body().killed().map(YearMonth::from).ifPresent(months::add);
     account
         .balance()

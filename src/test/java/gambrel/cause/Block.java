@@ -3,17 +3,17 @@ package gambrel.cause;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Cuts one body at one bench: packs in the order of the recipe, tubs and bins as they fill. */
 final class Block {
   private final CleanShop shop;
   private final ShopStyle style;
-  private final Random random;
+  private final SplittableRandom random;
   private final String id;
   private final String bench;
 
-  Block(CleanShop shop, Random random, String id, String bench) {
+  Block(CleanShop shop, SplittableRandom random, String id, String bench) {
     this.shop = shop;
     this.style = shop.style;
     this.random = random;

@@ -13,7 +13,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -32,10 +32,10 @@ final class CleanShop {
   final Map<String, Recipe> bodies = new LinkedHashMap<>();
   final Map<String, LocalDate> killed = new LinkedHashMap<>();
   final ShopStyle style;
-  private final Random random;
+  private final SplittableRandom random;
 
   CleanShop(long seed) {
-    random = new Random(seed);
+    random = new SplittableRandom(seed);
     style = new ShopStyle(random);
     new ShopFloor(this, random).work(FIRST_KILL);
     number();

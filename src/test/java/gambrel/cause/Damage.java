@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 
 /** One thing that goes wrong in a clean shop, and the truth about it. */
 enum Damage {
   /** One or two tickets keyed to another body of the day. */
   WRONG_BODY(Cause.WRONG_BODY) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var row = pick(random, shop.rows.stream().filter(Damage::isCut).toList());
       var shift = shift(shop, row);
       int at = shift.indexOf(row);
@@ -30,7 +30,7 @@ enum Damage {
   /** The print key pressed twice. */
   DOUBLE_PRESS(Cause.DOUBLE_PRESS) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var row = pick(random, shop.rows.stream().filter(r -> !r.isRail()).toList());
       var copy = row.copy(2 + random.nextInt(6));
       shop.rows.add(copy);
@@ -40,7 +40,7 @@ enum Damage {
   /** A bin or some trays weighed with their tare. */
   TARE_LEFT_ON(Cause.TARE_LEFT_ON) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       boolean trays = shop.style.trayTared && random.nextBoolean();
       var rows =
           shop.rows.stream()
@@ -68,7 +68,7 @@ enum Damage {
   /** The body key not changed when the next body came, or changed too early. */
   CHANGEOVER(Cause.CHANGEOVER) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var scale = shop.of("bench" + (1 + random.nextInt(shop.style.benches)));
       var changes = new ArrayList<Integer>();
       var own = scale.stream().filter(r -> !r.body.isEmpty()).toList();
@@ -100,7 +100,7 @@ enum Damage {
   /** A rail weight that was never taken. */
   PART_NOT_WEIGHED(Cause.PART_NOT_WEIGHED) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var sides =
           shop.rows.stream().filter(r -> r.isRail() && r.code.endsWith("side")).toList();
       if (sides.isEmpty()) {
@@ -123,7 +123,7 @@ enum Damage {
   /** A rail weight keyed to another body weighed that day. */
   STRAY_PART(Cause.WRONG_BODY) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var row = pick(random, shop.of("rail"));
       var others =
           othersOfDay(shop, row).stream()
@@ -137,7 +137,7 @@ enum Damage {
   /** A hook weighed hot or cold with one body. */
   HOOK(Cause.HOOK) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       if (!shop.style.hookKnown) {
         return Optional.empty();
       }
@@ -156,7 +156,7 @@ enum Damage {
   /** A tub of bone or fat that was not weighed. */
   BIN_NOT_WEIGHED(Cause.BIN_NOT_WEIGHED) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var row =
           pick(
               random,
@@ -168,7 +168,7 @@ enum Damage {
   /** A decimal point in the wrong place. */
   DECIMAL(Cause.DECIMAL) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var rows = netOnly(shop).stream().filter(Damage::isCut).toList();
       if (rows.isEmpty()) {
         return Optional.empty();
@@ -181,7 +181,7 @@ enum Damage {
   /** One row in the other unit. */
   UNIT_ROW(Cause.UNIT) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var rows = netOnly(shop).stream().filter(r -> !r.isRail()).toList();
       if (rows.isEmpty()) {
         return Optional.empty();
@@ -194,7 +194,7 @@ enum Damage {
   /** A scale left in the other unit for a day. */
   UNIT_DAY(Cause.UNIT) {
     @Override
-    Optional<Truth> happen(CleanShop shop, Random random) {
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
       var row = pick(random, netOnly(shop));
       var shift = shift(shop, row);
       if (!netOnly(shop).containsAll(shift)) {
@@ -228,7 +228,7 @@ enum Damage {
   }
 
   /** Does it; empty where this shop gives no occasion. Tickets are to be numbered anew. */
-  abstract Optional<Truth> happen(CleanShop shop, Random random);
+  abstract Optional<Truth> happen(CleanShop shop, SplittableRandom random);
 
   private static List<ShopRow> netOnly(CleanShop shop) {
     return shop.rows.stream().filter(r -> r.print == ShopRow.Print.NET).toList();
@@ -242,7 +242,7 @@ enum Damage {
     return shop.bodies.get(row.body).species();
   }
 
-  private static <T> T pick(Random random, List<T> of) {
+  private static <T> T pick(SplittableRandom random, List<T> of) {
     return of.get(random.nextInt(of.size()));
   }
 

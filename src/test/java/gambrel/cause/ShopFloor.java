@@ -1,14 +1,14 @@
 package gambrel.cause;
 
+import gambrel.Shuffle;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Kills, hangs and cuts the bodies of a shop, a few a week. */
 final class ShopFloor {
@@ -16,10 +16,10 @@ final class ShopFloor {
 
   private final CleanShop shop;
   private final ShopStyle style;
-  private final Random random;
+  private final SplittableRandom random;
   private final Map<String, LocalDateTime> free = new HashMap<>();
 
-  ShopFloor(CleanShop shop, Random random) {
+  ShopFloor(CleanShop shop, SplittableRandom random) {
     this.shop = shop;
     this.style = shop.style;
     this.random = random;
@@ -57,7 +57,7 @@ final class ShopFloor {
   }
 
   private long grams(Recipe recipe) {
-    return recipe.hot()[0] + random.nextInt(recipe.hot()[1] - recipe.hot()[0]);
+    return (long) recipe.hot()[0] + random.nextInt(recipe.hot()[1] - recipe.hot()[0]);
   }
 
   private List<Long> hang(String id, String step, long grams, LocalDateTime clock) {
@@ -83,13 +83,13 @@ final class ShopFloor {
     int ofDay = random.nextInt(41) - 20;
     var order = new ArrayList<>(ids);
     if (random.nextBoolean()) {
-      Collections.shuffle(order, random);
+      Shuffle.inPlace(order, random);
     }
     var clock = day.plusDays(1).atTime(6, 5);
     var cutting = day.plusDays(2 + random.nextInt(2));
     for (String id : order) {
       clock = clock.plusSeconds(70 + random.nextInt(120));
-      long shrink = shop.bodies.get(id).chill() + ofDay + random.nextInt(31) - 15;
+      long shrink = shop.bodies.get(id).chill() + ofDay + random.nextInt(31) - 15L;
       var cold = hot.get(id).stream().map(g -> g - g * shrink / 10_000).toList();
       weighRail(id, "cold", cold, clock);
       clock = clock.plusSeconds(60);

@@ -3,7 +3,7 @@ package gambrel.cause;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** How one shop weighs: its unit, its scales, what they print, what its hooks and tubs weigh. */
 final class ShopStyle {
@@ -21,7 +21,7 @@ final class ShopStyle {
   final int bodies;
   final List<Recipe> recipes = new ArrayList<>();
 
-  ShopStyle(Random random) {
+  ShopStyle(SplittableRandom random) {
     pounds = random.nextInt(5) == 0;
     benches = random.nextInt(3) == 0 ? 2 : 1;
     leftRight = random.nextBoolean();

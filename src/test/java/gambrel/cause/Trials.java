@@ -14,8 +14,8 @@ import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 
 /** Damages clean shops in one place each and holds what is suggested against the truth. */
 final class Trials {
@@ -87,7 +87,7 @@ final class Trials {
   void damage(Damage damage, long seed, int tries, Score score) {
     for (int attempt = 0; attempt < tries; attempt++) {
       var shop = new CleanShop(seed);
-      var truth = damage.happen(shop, new Random(seed * 1000 + damage.ordinal() * 50L + attempt));
+      var truth = damage.happen(shop, new SplittableRandom(seed * 1000 + damage.ordinal() * 50L + attempt));
       if (truth.isEmpty()) {
         continue;
       }

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.Shuffle;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -176,12 +176,12 @@ class CutTreeTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void in_any_tree_being_under_means_being_on_the_path_however_it_is_listed(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var items = new ArrayList<>(List.of(CARCASE));
     for (int i = 0; i < 60; i++) {
       items.add(item("part-" + i, items.get(random.nextInt(items.size())).id()));
     }
-    Collections.shuffle(items, random);
+    Shuffle.inPlace(items, random);
     var grown = CutTree.of(Species.GAME, items);
     assertEquals(items.size(), grown.items().size());
     for (var below : items) {

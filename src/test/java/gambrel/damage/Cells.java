@@ -3,7 +3,7 @@ package gambrel.damage;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,12 +37,12 @@ final class Cells {
   }
 
   /** One cell. */
-  static byte[] damageOne(byte[] bytes, Random random) {
+  static byte[] damageOne(byte[] bytes, SplittableRandom random) {
     return damage(bytes, random, 1);
   }
 
   /** About one in ten. */
-  static byte[] damageMany(byte[] bytes, Random random) {
+  static byte[] damageMany(byte[] bytes, SplittableRandom random) {
     return damage(bytes, random, 1 + cells(text(bytes)) / 10);
   }
 
@@ -54,7 +54,7 @@ final class Cells {
     return (int) CELL.matcher(text).results().count();
   }
 
-  private static byte[] damage(byte[] bytes, Random random, int number) {
+  private static byte[] damage(byte[] bytes, SplittableRandom random, int number) {
     var text = text(bytes);
     int cells = Math.max(1, cells(text));
     var chosen = random.ints(number, 0, cells).boxed().collect(Collectors.toSet());

@@ -1,11 +1,11 @@
 package gambrel.damage;
 
+import gambrel.Shuffle;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
@@ -17,8 +17,8 @@ enum Damage {
   PART_PASTED_TWICE(
       (bytes, random) -> join(bytes, Arrays.copyOf(bytes, random.nextInt(bytes.length + 1)))),
   LINES_SHUFFLED(Damage::shuffle),
-  LINES_LOST((bytes, random) -> lines(bytes, random, line -> random.nextInt(3) > 0 ? line : "")),
-  FIRST_LINE_LOST((bytes, random) -> lines(bytes, random, new FirstLineLost())),
+  LINES_LOST((bytes, random) -> lines(bytes, line -> random.nextInt(3) > 0 ? line : "")),
+  FIRST_LINE_LOST((bytes, random) -> lines(bytes, new FirstLineLost())),
   QUOTES_SOWN((bytes, random) -> sow(bytes, random, "\"")),
   NULS_SOWN((bytes, random) -> sow(bytes, random, "\0")),
   CARRIAGE_RETURNS_SOWN((bytes, random) -> sow(bytes, random, "\r")),
@@ -34,21 +34,21 @@ enum Damage {
   ONE_CELL(Cells::damageOne),
   MANY_CELLS(Cells::damageMany),
   MONSTROUS_CELL((bytes, random) -> sow(bytes, random, "x".repeat(1 << 20))),
-  MANY_COLUMNS((bytes, random) -> lines(bytes, random, line -> line + ",".repeat(20_000))),
+  MANY_COLUMNS((bytes, random) -> lines(bytes, line -> line + ",".repeat(20_000))),
   MANY_EQUAL_LINES(Damage::repeat);
 
-  private final BiFunction<byte[], Random, byte[]> way;
+  private final BiFunction<byte[], SplittableRandom, byte[]> way;
 
-  Damage(BiFunction<byte[], Random, byte[]> way) {
+  Damage(BiFunction<byte[], SplittableRandom, byte[]> way) {
     this.way = way;
   }
 
   /** The bytes of a file after this happened to it. */
-  byte[] to(byte[] bytes, Random random) {
+  byte[] to(byte[] bytes, SplittableRandom random) {
     return way.apply(bytes, random);
   }
 
-  private static byte[] flip(byte[] bytes, Random random) {
+  private static byte[] flip(byte[] bytes, SplittableRandom random) {
     var flipped = bytes.clone();
     for (int i = 1 + random.nextInt(8); i > 0 && flipped.length > 0; i--) {
       flipped[random.nextInt(flipped.length)] = (byte) random.nextInt(256);
@@ -64,11 +64,11 @@ enum Damage {
     return all.toByteArray();
   }
 
-  private static byte[] sow(byte[] bytes, Random random, String seed) {
+  private static byte[] sow(byte[] bytes, SplittableRandom random, String seed) {
     return sow(bytes, random, seed.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static byte[] sow(byte[] bytes, Random random, byte[] seed) {
+  private static byte[] sow(byte[] bytes, SplittableRandom random, byte[] seed) {
     var sown = bytes;
     for (int i = seed.length > 9 ? 1 : 1 + random.nextInt(4); i > 0; i--) {
       int at = random.nextInt(sown.length + 1);
@@ -85,14 +85,13 @@ enum Damage {
     return String.join("", lines).getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  private static byte[] shuffle(byte[] bytes, Random random) {
+  private static byte[] shuffle(byte[] bytes, SplittableRandom random) {
     var lines = split(bytes);
-    Collections.shuffle(random.nextBoolean() ? lines : lines.subList(1, lines.size()), random);
+    Shuffle.inPlace(random.nextBoolean() ? lines : lines.subList(1, lines.size()), random);
     return joined(lines);
   }
 
-  private static byte[] lines(
-      byte[] bytes, Random random, UnaryOperator<String> change) {
+  private static byte[] lines(byte[] bytes, UnaryOperator<String> change) {
     return joined(split(bytes).stream().map(line -> change(line, change)).toList());
   }
 
@@ -102,7 +101,7 @@ enum Damage {
     return changed.isEmpty() ? "" : changed + "\n";
   }
 
-  private static byte[] repeat(byte[] bytes, Random random) {
+  private static byte[] repeat(byte[] bytes, SplittableRandom random) {
     var lines = split(bytes);
     var line = lines.get(random.nextInt(lines.size())).stripTrailing() + "\n";
     return join(bytes, line.repeat(5_000).getBytes(StandardCharsets.ISO_8859_1));
@@ -119,7 +118,7 @@ enum Damage {
   }
 
   /** The first bytes of a PDF, a ZIP archive (which a workbook is, too) or nothing known. */
-  private static byte[] foreign(Random random) {
+  private static byte[] foreign(SplittableRandom random) {
     var junk = new byte[3_000];
     random.nextBytes(junk);
     var heads = List.of("%PDF-1.7\n%\u00E2\u00E3\n", "PK\u0003\u0004\u0014\0\u0006\0", "");

@@ -13,7 +13,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Timeout;
@@ -39,10 +39,10 @@ class DamagedNightsTest {
   @Timeout(value = 300, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
   void noDamageBreaksANight(int seed) {
     var shop = new LawShop(temporary.resolve("shop"), seed);
-    ForeignExports.write(shop, new Random(seed));
+    ForeignExports.write(shop, new SplittableRandom(seed));
     var whole = FolderCopy.of(shop.folder());
     var before = night(whole, "before", shop.asOf(), "whole");
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (var damage : Damage.values()) {
       var path = pick(whole, random);
       var damaged = whole.with(path, damage.to(whole.files().get(path), random));
@@ -52,7 +52,7 @@ class DamagedNightsTest {
   }
 
   /** An export in one of two cases, else any file. */
-  private static String pick(FolderCopy whole, Random random) {
+  private static String pick(FolderCopy whole, SplittableRandom random) {
     var paths = new ArrayList<>(whole.files().keySet());
     var exports = paths.stream().filter(p -> p.startsWith("exports/")).toList();
     var from = random.nextBoolean() ? exports : paths;

@@ -31,7 +31,7 @@ final class Offal {
     var dice = new Dice("offal" + beast.id());
     for (int[] kind : WANTED.get(beast.species())) {
       if (dice.between(1, 100) <= 55) {
-        pack(beast, dice, Integer.toString(kind[0]), beast.head() * dice.around(kind[1], kind[2]));
+        pack(beast, dice, Integer.toString(kind[0]), (long) beast.head() * dice.around(kind[1], kind[2]));
       }
     }
   }

@@ -9,7 +9,7 @@ final class Packs {
 
   /** Packs of about low to high grams; a single smaller one where there is not enough. */
   static List<Long> of(long grams, int low, int high, Dice dice) {
-    long middle = (low + high) / 2;
+    long middle = (low + high) / 2L;
     return split(grams, Math.max(1, (int) ((grams + middle / 2) / middle)), dice);
   }
 

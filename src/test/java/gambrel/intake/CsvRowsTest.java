@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.junit.jupiter.api.Test;
@@ -111,7 +111,7 @@ class CsvRowsTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void anyPrintedTableReadsBackEqual(long seed) throws IOException {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (int round = 0; round < 100; round++) {
       int columns = 1 + random.nextInt(5);
       var table = new ArrayList<List<String>>();
@@ -126,7 +126,7 @@ class CsvRowsTest {
     }
   }
 
-  private static List<String> cells(Random random, int columns) {
+  private static List<String> cells(SplittableRandom random, int columns) {
     var cells = new ArrayList<String>();
     cells.add("k" + text(random, "ab ,;\"\n\r\t'=é"));
     while (cells.size() < columns) {
@@ -135,7 +135,7 @@ class CsvRowsTest {
     return cells;
   }
 
-  private static String text(Random random, String alphabet) {
+  private static String text(SplittableRandom random, String alphabet) {
     var text = new StringBuilder();
     for (int i = random.nextInt(8); i > 0; i--) {
       text.append(alphabet.charAt(random.nextInt(alphabet.length())));
@@ -146,7 +146,7 @@ class CsvRowsTest {
   @ParameterizedTest
   @ValueSource(longs = {11, 12, 13, 14, 15, 16, 17, 18})
   void whateverTheTextEveryLineThatIsNotBlankBelongsToOneRecord(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (int round = 0; round < 500; round++) {
       String text = text(random, "a,\"\n\r ") + text(random, "\",\n") + text(random, "a,\"\n\r \0");
       var lines = lines(text.getBytes(StandardCharsets.UTF_8));
@@ -165,7 +165,7 @@ class CsvRowsTest {
   @ParameterizedTest
   @ValueSource(longs = {21, 22, 23, 24, 25, 26, 27, 28})
   void whateverTheTextCellsAreTheOnesThatTheLibraryFinds(long seed) throws IOException {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (int round = 0; round < 500; round++) {
       char delimiter = ",;\t|".charAt(random.nextInt(4));
       char quote = "\"'\0".charAt(random.nextInt(3));
@@ -179,7 +179,7 @@ class CsvRowsTest {
     }
   }
 
-  private static String damaged(String text, Random random) {
+  private static String damaged(String text, SplittableRandom random) {
     var damaged = new StringBuilder(text);
     for (int i = random.nextInt(20); i > 0; i--) {
       int at = random.nextInt(damaged.length());

@@ -15,7 +15,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +44,7 @@ class DamagedExportsTest {
   @ParameterizedTest
   @CsvSource({"1, UTF-8", "2, windows-1252", "3, UTF-16", "4, UTF-8", "5, UTF-16LE", "6, UTF-8"})
   void everyLineThatIsNotBlankBelongsToOneRowOrIsTheHeader(long seed, String charset) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (int round = 0; round < 60; round++) {
       var bytes = damaged(random, export(random).getBytes(Charset.forName(charset)));
       String layout = LAYOUTS.get(round % LAYOUTS.size()) + "charset=" + charset + "\n";
@@ -79,7 +79,7 @@ class DamagedExportsTest {
     return first <= line.number() && line.number() <= first + Math.max(0, more);
   }
 
-  private static String export(Random random) {
+  private static String export(SplittableRandom random) {
     var text = new StringBuilder(HEADER);
     for (int i = 0; i < 12; i++) {
       text.append(i).append(";2026-07-01T09:").append(10 + i).append(";B1;71;2,5;");
@@ -88,7 +88,7 @@ class DamagedExportsTest {
     return text.toString();
   }
 
-  private static byte[] damaged(Random random, byte[] whole) {
+  private static byte[] damaged(SplittableRandom random, byte[] whole) {
     var bytes = whole.clone();
     switch (random.nextInt(6)) {
       case 0 -> bytes = Arrays.copyOf(bytes, 1 + random.nextInt(bytes.length - 1));
@@ -105,7 +105,7 @@ class DamagedExportsTest {
     return bytes;
   }
 
-  private static void flip(Random random, byte[] bytes, byte to) {
+  private static void flip(SplittableRandom random, byte[] bytes, byte to) {
     // The header stays: a file that lost it is another test's.
     int from = 2 * HEADER.length() + 2;
     bytes[from + random.nextInt(bytes.length - from)] = to;
@@ -152,7 +152,7 @@ class DamagedExportsTest {
   @Test
   void aFileThatIsNoTextIsTheFilesFaultAndAllItsLinesAreRows() {
     var bytes = new byte[5000];
-    new Random(7).nextBytes(bytes);
+    new SplittableRandom(7).nextBytes(bytes);
     var shop =
         new ShopFiles(folder)
             .with("exports/make/layout.properties", "constant.scale=S1\n")

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.Shuffle;
 import gambrel.weighing.Field;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,11 +9,10 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVFormat;
 
 /** A way of writing exports that is made up at random, and the layout that describes it. */
@@ -23,7 +23,7 @@ public final class ForeignMake {
       List.of("dd/MM/yyyy", "yyyyMMdd", "d.M.yy", "MMM d yyyy");
   private static final List<String> CLOCKS = List.of("HH:mm:ss", "hh.mm.ss a", "HHmmss");
 
-  private final Random random;
+  private final SplittableRandom random;
   private final char delimiter;
   private final char quote;
   private final char decimal;
@@ -39,7 +39,7 @@ public final class ForeignMake {
   private final List<String> codes;
 
   /** A make of plain codes. */
-  ForeignMake(Random random) {
+  ForeignMake(SplittableRandom random) {
     this(random, List.of());
   }
 
@@ -48,7 +48,7 @@ public final class ForeignMake {
    *
    * @param codes those that it writes in a way of its own
    */
-  public ForeignMake(Random random, Collection<String> codes) {
+  public ForeignMake(SplittableRandom random, Collection<String> codes) {
     this.codes = List.copyOf(codes);
     this.random = random;
     delimiter = pick(List.of(',', ';', '\t', '|'));
@@ -74,7 +74,7 @@ public final class ForeignMake {
     all.addAll(List.of("tare", "pieces", "batch", "customer", "operator"));
     all.addAll(inTwo ? List.of(DATE, CLOCK) : List.of("time"));
     all.addAll(unitInCell ? List.of("junk") : List.of("unit", "junk"));
-    Collections.shuffle(all, random);
+    Shuffle.inPlace(all, random);
     return all;
   }
 

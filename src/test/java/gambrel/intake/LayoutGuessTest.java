@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -177,7 +177,7 @@ class LayoutGuessTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3})
   void anyBytesGiveAGuessOrNoneAndALayoutWithoutMistakes(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (int round = 0; round < 20; round++) {
       var bytes = new byte[1 + random.nextInt(400)];
       for (int i = 0; i < bytes.length; i++) {

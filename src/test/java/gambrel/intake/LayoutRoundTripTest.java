@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,7 +21,7 @@ class LayoutRoundTripTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
   void rowsWrittenByALayoutReadBackEqual(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var files = new ShopFiles(folder);
     var shop = files.clean();
     for (int round = 0; round < 12; round++) {
@@ -43,7 +43,7 @@ class LayoutRoundTripTest {
     return row.cells();
   }
 
-  private static List<Map<Field, String>> rows(Random random) {
+  private static List<Map<Field, String>> rows(SplittableRandom random) {
     var rows = new ArrayList<Map<Field, String>>();
     for (int i = 1 + random.nextInt(8); i > 0; i--) {
       var row = new EnumMap<Field, String>(Field.class);
@@ -66,7 +66,7 @@ class LayoutRoundTripTest {
     return rows;
   }
 
-  private static String time(Random random) {
+  private static String time(SplittableRandom random) {
     return "2026-%02d-%02dT%02d:%02d:%02d"
         .formatted(
             1 + random.nextInt(12),
@@ -76,7 +76,7 @@ class LayoutRoundTripTest {
             1 + random.nextInt(59));
   }
 
-  private static String weight(Random random) {
+  private static String weight(SplittableRandom random) {
     return random.nextInt(3000) + "." + (100 + random.nextInt(900));
   }
 }

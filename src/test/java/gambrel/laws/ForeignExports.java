@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -27,7 +27,7 @@ public final class ForeignExports {
   private ForeignExports() {}
 
   /** Writes all exports of {@code shop} in foreign ways; of its rows only {@link #isPlain} remain. */
-  public static void write(LawShop shop, Random random) {
+  public static void write(LawShop shop, SplittableRandom random) {
     var units = unitsShown(shop, random);
     int number = 0;
     for (var export : shop.exports().entrySet()) {
@@ -58,7 +58,7 @@ public final class ForeignExports {
   }
 
   /** Each scale's unit, and for some the finer one that its exports show instead. */
-  private static Map<String, List<String>> unitsShown(LawShop shop, Random random) {
+  private static Map<String, List<String>> unitsShown(LawShop shop, SplittableRandom random) {
     var own = shop.night().table("bodies.csv").columns().contains("hot_lb") ? "lb" : "kg";
     var units = new TreeMap<String, List<String>>();
     for (var scale : shop.file("scales.csv").rows()) {

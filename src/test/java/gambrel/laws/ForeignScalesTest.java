@@ -1,7 +1,7 @@
 package gambrel.laws;
 
 import java.nio.file.Path;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +29,7 @@ class ForeignScalesTest {
       shop.change(path, file -> file.where(ForeignExports::isPlain));
     }
     var before = shop.night();
-    ForeignExports.write(shop, new Random(seed));
+    ForeignExports.write(shop, new SplittableRandom(seed));
 
     shop.night().assertSameFigures(before, "seed " + seed);
   }

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
@@ -121,7 +121,7 @@ class OneRowTest {
   }
 
   private static Pick pick(LawShop shop, long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var files = new ArrayList<>(shop.exports().entrySet());
     var file = files.get(random.nextInt(files.size()));
     return new Pick(file.getKey(), random.nextInt(file.getValue().rows().size()));

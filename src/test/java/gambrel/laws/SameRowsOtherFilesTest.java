@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,7 +51,7 @@ class SameRowsOtherFilesTest {
   void aFileForEveryFewRows(int seed) {
     var shop = shop(seed);
     var before = shop.night();
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var many = new TreeMap<String, CsvFile>();
     var rows = rows(shop);
     for (int at = 0, end; at < rows.size(); at = end) {

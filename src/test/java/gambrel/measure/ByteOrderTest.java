@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +20,7 @@ class ByteOrderTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void textSortsAsItsBytesDo(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     String one = text(random);
     String other = text(random);
     int byBytes =
@@ -29,7 +29,7 @@ class ByteOrderTest {
     assertEquals(Integer.signum(byBytes), Integer.signum(ByteOrder.IDS.compare(one, other)));
   }
 
-  private static String text(Random random) {
+  private static String text(SplittableRandom random) {
     return random
         .ints(random.nextInt(4), 0, POINTS.length)
         .mapToObj(i -> Character.toString(POINTS[i]))

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -48,12 +48,12 @@ class DivisionTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void partsAddUpAndNoPartIsOffByAUnit(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var shares = new TreeMap<String, BigFraction>();
     for (int i = 0; i <= random.nextInt(6); i++) {
       shares.put("id" + i, BigFraction.of(1 + random.nextInt(9), 1 + random.nextInt(9)));
     }
-    long total = random.nextInt(200_001) - 100_000;
+    long total = random.nextInt(200_001) - 100_000L;
     var parts = Division.divide(total, shares);
     assertEquals(total, parts.values().stream().mapToLong(Long::longValue).sum());
     var whole = shares.values().stream().reduce(BigFraction.ZERO, BigFraction::add);

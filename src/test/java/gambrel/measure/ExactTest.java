@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -38,11 +38,11 @@ class ExactTest {
   /** Commons Numbers 1.2 has two negative fractions the wrong way round: a gain is a negative loss. */
   @Test
   void fractionsBelowZeroAreInOrderToo() {
-    var random = new Random(12);
+    var random = new SplittableRandom(12);
     for (int i = 0; i < 1000; i++) {
-      long one = random.nextInt(41) - 20;
-      long other = random.nextInt(41) - 20;
-      long below = 1 + random.nextInt(20);
+      long one = random.nextInt(41) - 20L;
+      long other = random.nextInt(41) - 20L;
+      long below = 1L + random.nextInt(20);
       assertEquals(
           Long.compare(one, other),
           BigFraction.of(one, below).compareTo(BigFraction.of(other, below)),
@@ -62,7 +62,7 @@ class ExactTest {
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void theRootAgreesWithTheJdksOwn(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var square = BigFraction.of(random.nextInt(1_000_000), 1 + random.nextInt(1_000_000));
     var reference =
         new BigDecimal(square.getNumerator())

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.month.LikeWithLike.Sample;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class LikeWithLikeTest {
@@ -88,7 +88,7 @@ class LikeWithLikeTest {
    */
   @Test
   void groupsThatDoNotDifferAreToldApartNoMoreOftenThanPromised() {
-    var dice = new Random(20260401);
+    var dice = new SplittableRandom(20260401);
     int alarms = 0;
     for (int shop = 0; shop < 2000; shop++) {
       var all = new ArrayList<Sample>();

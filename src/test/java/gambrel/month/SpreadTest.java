@@ -9,7 +9,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +37,7 @@ class SpreadTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 7, 200})
   void sharesSpreadLikeTheirPercentages(int number) {
-    var random = new Random(number);
+    var random = new SplittableRandom(number);
     for (int i = 0; i < 50; i++) {
       var shares = shares(random, number);
       var percents = shares.stream().map(Share::percent).toList();
@@ -47,7 +47,7 @@ class SpreadTest {
 
   @Test
   void sharesAreComparedExactly() {
-    var random = new Random(128);
+    var random = new SplittableRandom(128);
     var shares = shares(random, 300);
     shares.addAll(huge(random));
     for (var one : shares) {
@@ -61,11 +61,11 @@ class SpreadTest {
   }
 
   /** Losses may be gains; some are a step apart, some the same share of another whole. */
-  private static List<Share> shares(Random random, int number) {
+  private static List<Share> shares(SplittableRandom random, int number) {
     var shares = new ArrayList<Share>();
     while (shares.size() < number) {
-      long whole = 1 + random.nextInt(MOST);
-      long part = random.nextInt(MOST) - MOST / 4;
+      long whole = 1L + random.nextInt(MOST);
+      long part = random.nextInt(MOST) - MOST / 4L;
       shares.add(share(part, whole));
       if (shares.size() < number && random.nextBoolean()) {
         shares.add(random.nextBoolean() ? share(2 * part, 2 * whole) : share(part + 1, whole));
@@ -75,7 +75,7 @@ class SpreadTest {
   }
 
   /** Whose products do not fit into 64 bits. */
-  private static List<Share> huge(Random random) {
+  private static List<Share> huge(SplittableRandom random) {
     var shares = new ArrayList<Share>();
     for (int i = 0; i < 40; i++) {
       long whole = random.nextLong();

@@ -39,7 +39,6 @@ record ScaleInfo(
 
   /** Maintenance tolerance of NIST Handbook 44, table 6, in divisions (class III: retrieved). */
   int handbook44(BigFraction load) {
-    int unit = Tier.of(accuracy);
     boolean coarse = accuracy.equals("III") || accuracy.equals("IIII");
     int third = accuracy.equals("III") ? 4000 : 400;
     return coarse && load.compareTo(BigFraction.of(third)) > 0 ? 5 : oiml(load);

@@ -8,7 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 /** Kills, hangs, cuts and charges the busy shop's bodies, by dice. */
@@ -29,7 +29,7 @@ final class BusyBench {
   private static final int MINUTES_A_QUARTER = 7;
 
   private final SmallShop shop;
-  private final Random dice;
+  private final SplittableRandom dice;
   private final double unit;
   private final List<Row> rows = new ArrayList<>();
   private final Map<String, LocalDateTime> free = new HashMap<>();
@@ -38,7 +38,7 @@ final class BusyBench {
   private record Row(
       String scale, String time, String body, String code, String net, String batch) {}
 
-  BusyBench(SmallShop shop, Random dice, boolean american) {
+  BusyBench(SmallShop shop, SplittableRandom dice, boolean american) {
     this.shop = shop;
     this.dice = dice;
     this.unit = american ? POUNDS : 1;

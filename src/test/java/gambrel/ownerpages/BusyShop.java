@@ -2,7 +2,7 @@ package gambrel.ownerpages;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,7 +34,7 @@ final class BusyShop {
    */
   BusyShop(Path folder, long seed, boolean american) {
     this.shop = new SmallShop(folder);
-    this.bench = new BusyBench(shop, new Random(seed), american);
+    this.bench = new BusyBench(shop, new SplittableRandom(seed), american);
     if (american) {
       shop.instead(
           "shop.properties",

@@ -63,7 +63,7 @@ class MonthPaperworkTest {
     var rows = new ArrayList<RegisterRow>();
     for (int day = 1; day <= 26; day++) {
       String issued = String.format(Locale.ROOT, "2026-07-%02d", day);
-      rows.add(statement("c-ann", "P" + (100 + day), 1, issued, day * 100, 0));
+      rows.add(statement("c-ann", "P" + (100 + day), 1, issued, day * 100L, 0));
     }
     var july = summary("2026-07", new Register(rows));
     assertEquals(25, unpaid(july).size());

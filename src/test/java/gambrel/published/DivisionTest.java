@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.measure.Division;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -26,9 +26,9 @@ class DivisionTest {
   @ParameterizedTest
   @MethodSource("seeds")
   void partsAreThoseOfTheLargestRemainders(int seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var shares = shares(random);
-    long total = random.nextInt(5_000) - 1_000;
+    long total = random.nextInt(5_000) - 1_000L;
     var parts = Division.divide(total, shares);
     assertEquals(total, parts.values().stream().mapToLong(Long::longValue).sum());
     assertEquals(shares.keySet(), parts.keySet());
@@ -36,7 +36,7 @@ class DivisionTest {
   }
 
   /** Sixths, so that remainders are often equal. */
-  private static TreeMap<String, BigFraction> shares(Random random) {
+  private static TreeMap<String, BigFraction> shares(SplittableRandom random) {
     var shares = new TreeMap<String, BigFraction>();
     int owners = 1 + random.nextInt(6);
     for (int i = 0; i < owners; i++) {

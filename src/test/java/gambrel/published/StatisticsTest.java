@@ -11,6 +11,7 @@ import gambrel.shrink.Students;
 import gambrel.shrink.Trend;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.DisplayName;
@@ -29,7 +30,7 @@ class StatisticsTest {
   @ValueSource(strings = {"Lew", "Mavro", "Michelso", "NumAcc1", "NumAcc2", "NumAcc3"})
   void univariate_sets_to_every_certified_digit(String set) {
     var values =
-        table("nist_strd_" + set.toLowerCase()).stream()
+        table("nist_strd_" + set.toLowerCase(Locale.ROOT)).stream()
             .map(row -> Exact.fraction(new BigDecimal(row.get("y"))))
             .toList();
     var sample = Sample.of(values);

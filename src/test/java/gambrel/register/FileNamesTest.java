@@ -8,7 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,7 +74,7 @@ class FileNamesTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void noTwoIdsShareANameOnAnyFileSystem(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var ids = new TreeSet<String>();
     for (int i = 0; i < 300; i++) {
       ids.add(

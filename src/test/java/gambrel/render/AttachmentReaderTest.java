@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,7 +57,7 @@ class AttachmentReaderTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})
   void aDamagedFileGivesTheContentOrNothing(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var pdf = withAttachments();
     for (var round = 0; round < 50; round++) {
       var damaged = Arrays.copyOf(pdf, 1 + random.nextInt(pdf.length));

@@ -84,7 +84,8 @@ class LanguageFitTest {
 
   private static float width(String column) throws IOException {
     var css = Files.readString(FOLDER.resolve("page.css"));
-    var rule = Pattern.compile("\\.bodies \\." + column + " \\{ width: ([\\d.]+)mm; }").matcher(css);
+    var rule =
+        Pattern.compile("\\.bodies \\." + column + " \\{ width: ([\\d.]+)mm; }").matcher(css);
     assertTrue(rule.find(), column);
     return Float.parseFloat(rule.group(1));
   }

@@ -81,12 +81,12 @@ class PageMemoryTest {
   void isNotTakenWhereProgramOrTemplatesAreDifferent() throws IOException {
     var program = Files.writeString(folder.resolve("program.jar"), "1");
     var templates = Optional.of(Files.createDirectory(folder.resolve("own")));
-    var before = Fingerprint.digest(program, templates);
+    var before = TemplateFiles.digest(program, templates);
 
     Files.writeString(folder.resolve("own/page.css"), "p { }");
-    var styled = Fingerprint.digest(program, templates);
+    var styled = TemplateFiles.digest(program, templates);
     Files.writeString(program, "2");
-    var upgraded = Fingerprint.digest(program, templates);
+    var upgraded = TemplateFiles.digest(program, templates);
 
     assertNotEquals(before, styled);
     assertNotEquals(styled, upgraded);

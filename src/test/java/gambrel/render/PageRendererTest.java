@@ -39,12 +39,12 @@ class PageRendererTest {
           + "AABJRU5ErkJggg==";
 
   private static final String FULL =
-      """
+"""
 <style>@page { size: A4; margin: 20mm; @bottom-right { content: counter(page) " / " counter(pages) } }
 .next { page-break-before: always }</style>
 <p style="text-transform: uppercase">${name} <b>title</b> <i>italic</i></p>
 <p class="next">Za\u017c\u00f3\u0142\u0107</p>
-<svg viewBox="0 0 90 30"><text x="1.5" y="20" fill-opacity="0.5">W\u012bremu</text></svg>
+<svg viewBox="0 0 90 30"><text x="1.5" y="20">W\u012bremu</text></svg>
 """;
 
   private static final Attachment FIGURES =

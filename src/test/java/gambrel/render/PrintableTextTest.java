@@ -3,7 +3,7 @@ package gambrel.render;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,7 +64,7 @@ class PrintableTextTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void anyTextBecomesPrintable(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     for (var round = 0; round < 200; round++) {
       var text =
           random

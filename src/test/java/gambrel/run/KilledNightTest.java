@@ -14,7 +14,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -144,7 +144,7 @@ class KilledNightTest {
   void theProcessIsKilled(long seed) throws Exception {
     boolean asPdf = seed % PDF_EACH == 0;
     var nights = nights(asPdf);
-    var dice = new Random(seed * SPREAD);
+    var dice = new SplittableRandom(seed * SPREAD);
     var out = nights.lay(folder.resolve("out"));
 
     var when =
@@ -161,7 +161,7 @@ class KilledNightTest {
     assertRerunEnds(nights, out, asPdf, when);
   }
 
-  private String killAtOperation(Path out, boolean asPdf, Random dice) throws Exception {
+  private String killAtOperation(Path out, boolean asPdf, SplittableRandom dice) throws Exception {
     int n = dice.nextInt(operations());
     try (var child = NightChild.waitingAt(n, nights(asPdf).shop(), out, asPdf)) {
       child.await(NightChild.READY);
@@ -172,7 +172,7 @@ class KilledNightTest {
     return "at operation " + n;
   }
 
-  private String killAfter(Path out, boolean asPdf, Random dice) throws Exception {
+  private String killAfter(Path out, boolean asPdf, SplittableRandom dice) throws Exception {
     if (!LASTS.containsKey(asPdf)) {
       var whole = nights(asPdf).lay(shared.resolve("lasts" + asPdf));
       try (var child = NightChild.runningThrough(nights(asPdf).shop(), whole, asPdf)) {
@@ -190,7 +190,7 @@ class KilledNightTest {
   }
 
   /** Most of a night is reckoning, and few kills at any moment would meet the rest. */
-  private String killWhilePublishing(Path out, boolean asPdf, Random dice) throws Exception {
+  private String killWhilePublishing(Path out, boolean asPdf, SplittableRandom dice) throws Exception {
     if (!PUBLISHES.containsKey(asPdf)) {
       var whole = nights(asPdf).lay(shared.resolve("publishes" + asPdf));
       try (var child = NightChild.tellingWhenItPublishes(nights(asPdf).shop(), whole, asPdf)) {

@@ -92,7 +92,7 @@ class NightProgressTest {
     long bytes =
         Files.size(folder.resolve("shop/exports/a.csv"))
             + Files.size(folder.resolve("shop/exports/deep/b.csv"));
-    int headers = 2;
+    long headers = 2;
     long rows =
         shop.lines("exports/a.csv").size() + shop.lines("exports/deep/b.csv").size() - headers;
     // A statement, a draft, a month, the morning sheet, the list of pages and the data files.

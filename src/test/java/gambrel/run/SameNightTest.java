@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -196,7 +197,7 @@ class SameNightTest {
               assertFalse(text.contains(folder.toString()), file);
               assertFalse(text.contains(host + " ") || text.contains(host + ","), file);
               assertFalse(text.contains("/" + user + "/"), file);
-              assertFalse(text.contains(LocalDate.now().toString()), file);
+              assertFalse(text.contains(LocalDate.now(ZoneId.systemDefault()).toString()), file);
               boolean tellsOfExports =
                   List.of("data/notices.csv", "data/rows.csv", "morning.pdf").contains(file);
               assertTrue(tellsOfExports || !text.contains("exports/"), file);

@@ -2,12 +2,12 @@ package gambrel.run;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.Shuffle;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -95,9 +95,9 @@ class ShuffledExportsTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void rowsShuffledOverFilesThatOverlap(long seed) {
-    var random = new Random(seed);
+    var random = new SplittableRandom(seed);
     var shuffled = new ArrayList<>(rows);
-    Collections.shuffle(shuffled, random);
+    Shuffle.inPlace(shuffled, random);
     var files = new TreeMap<String, List<String>>();
     for (var row : shuffled) {
       int copies = 1 + random.nextInt(2);

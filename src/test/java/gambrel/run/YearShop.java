@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * A year of a small shop, wholly decided by its seed, as it comes in day by day: export files that
@@ -25,7 +25,7 @@ final class YearShop {
   private static final List<String> OWNERS = List.of("ann", "bob", "cyd", "dan", "eve");
   private static final int KILL_DAYS = 340;
 
-  private final Random dice;
+  private final SplittableRandom dice;
   private final Map<String, List<String>> exports = new LinkedHashMap<>();
   private final Map<String, LocalDate> arrivals = new LinkedHashMap<>();
   private final List<Entry> entries = new ArrayList<>();
@@ -35,7 +35,7 @@ final class YearShop {
   private record Entry(LocalDate day, String file, String line) {}
 
   YearShop(long seed, int bodies) {
-    dice = new Random(seed);
+    dice = new SplittableRandom(seed);
     for (int i = 0; i < bodies; i++) {
       body(i, "B" + (100 + i), START.plusDays(dice.nextInt(KILL_DAYS)));
     }

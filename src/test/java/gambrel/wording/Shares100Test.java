@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.measure.Weight;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -43,7 +43,7 @@ class Shares100Test {
   }
 
   static Stream<List<Weight>> tables() {
-    var random = new Random(20260801);
+    var random = new SplittableRandom(20260801);
     return IntStream.range(0, 200)
         .mapToObj(
             i ->
