@@ -56,6 +56,11 @@ public record Notice(
     return saying(saying.with(name, value));
   }
 
+  /** The same notice with all values of a phrase. */
+  public Notice withAll(Phrase phrase) {
+    return saying(new Phrase(saying.key(), phrase.values()));
+  }
+
   /** The same notice with another sentence and values. */
   public Notice saying(Phrase saying) {
     return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
