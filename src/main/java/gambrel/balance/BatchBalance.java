@@ -20,6 +20,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param out output (O), from its packs
  * @param loss M + A − O; empty while it is open
  * @param lossShare the loss, of M + A; empty while it is open, and if M + A is zero
+ * @param limit the most that the shop accepts as its loss, in the shop's unit
  * @param uncertaintySquared U² of the loss from the scales' divisions (k = 2)
  * @param state whether it is finished and balances
  * @param late whether it is open past its time
@@ -34,6 +35,7 @@ public record BatchBalance(
     Weight out,
     Optional<Weight> loss,
     Optional<Share> lossShare,
+    BigFraction limit,
     BigFraction uncertaintySquared,
     BatchState state,
     boolean late,

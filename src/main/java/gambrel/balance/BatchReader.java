@@ -60,7 +60,8 @@ public final class BatchReader {
     var loss = Optional.of(meatIn.plus(added).minus(out)).filter(l -> finished);
     var share = Share.of(loss, Optional.of(meatIn.plus(added)));
     var uncertainty = new Uncertainty(settings.unit()).resolutionSquared(rows);
-    boolean fits = loss.isPresent() && !meatIn.isZero() && isWithin(share, uncertainty);
+    var limit = limit(meatIn.plus(added));
+    boolean fits = !meatIn.isZero() && loss.filter(l -> isWithin(l, limit, uncertainty)).isPresent();
     return new BatchBalance(
         batch,
         meatIn,
@@ -68,6 +69,7 @@ public final class BatchReader {
         out,
         loss,
         share,
+        limit,
         uncertainty,
         fits ? BatchState.BALANCED : finished ? BatchState.OUT : BatchState.OPEN,
         !finished && isLate(batch, rows),
@@ -91,16 +93,17 @@ public final class BatchReader {
         && Duration.between(last, asOf).compareTo(Duration.ofHours(settings.quietHours())) >= 0;
   }
 
-  /** Whether a loss is neither a gain beyond its uncertainty nor above the shop's limit. */
-  private boolean isWithin(Optional<Share> loss, BigFraction uncertaintySquared) {
-    var limit = Exact.fraction(settings.limits().batchLossPercent());
-    return loss.filter(share -> !isGain(share.part().fraction(), uncertaintySquared))
-        .filter(share -> share.percent().compareTo(limit) <= 0)
-        .isPresent();
+  /** The most that a batch may lose of what went in. */
+  private BigFraction limit(Weight in) {
+    var percent = Exact.fraction(settings.limits().batchLossPercent());
+    return percent.multiply(in.fraction()).divide(Exact.HUNDRED);
   }
 
-  private static boolean isGain(BigFraction loss, BigFraction uncertaintySquared) {
-    return loss.signum() < 0 && loss.multiply(loss).compareTo(uncertaintySquared) > 0;
+  /** Whether a loss is neither a gain beyond its uncertainty nor above the limit. */
+  private static boolean isWithin(Weight weight, BigFraction limit, BigFraction uncertainty) {
+    var loss = weight.fraction();
+    boolean gain = loss.signum() < 0 && loss.multiply(loss).compareTo(uncertainty) > 0;
+    return !gain && loss.compareTo(limit) <= 0;
   }
 
   private boolean isLate(Batch batch, List<Weighing> rows) {

@@ -1,5 +1,6 @@
 package gambrel.cli;
 
+import gambrel.notice.NoticeWords;
 import gambrel.notice.Severity;
 import gambrel.register.MorningReport;
 import gambrel.run.Outcome;
@@ -33,7 +34,7 @@ final class Console {
                     .println(
                         ("gambrel: " + n.code().id() + " " + n.place()).strip()
                             + ": "
-                            + n.message()));
+                            + NoticeWords.ENGLISH.message(n)));
     long waiting = notices.stream().filter(n -> n.severity() == Severity.HOLD).count();
     if (waiting > 0) {
       err().println("gambrel: things that wait for a person, on the morning sheet: " + waiting);

@@ -190,7 +190,7 @@ public final class CutTree {
 
   private static void refuse(Species species, List<Rejected> rejected) {
     if (!rejected.isEmpty()) {
-      throw new IllegalArgumentException(species.id() + ": " + rejected.get(0).message());
+      throw new IllegalArgumentException(species.id() + ": " + rejected.get(0));
     }
   }
 }

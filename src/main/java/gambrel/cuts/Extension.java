@@ -15,28 +15,17 @@ public record Extension(CutTree tree, List<Rejected> rejected) {
   }
 
   /** An item left out of a tree, and why. */
-  public record Rejected(Item item, Flaw flaw) {
-    /** Item and flaw in one sentence. */
-    public String message() {
-      return item.id() + " " + flaw.words;
-    }
-  }
+  public record Rejected(Item item, Flaw flaw) {}
 
   /** Why an item does not fit into a tree. */
   public enum Flaw {
     /** The parent is in neither the tree nor the accepted items. */
-    NO_PARENT("comes from an item that is not in the tree"),
+    NO_PARENT,
     /** The item would come from itself. */
-    CYCLE("comes from itself, directly or by way of other items"),
+    CYCLE,
     /** An earlier item of the same list has the same id. */
-    TWICE("is listed a second time"),
+    TWICE,
     /** The whole body has a parent or another kind, or another item has no parent. */
-    ROOT("is not the root: only carcase, of kind carcase, has no parent");
-
-    private final String words;
-
-    Flaw(String words) {
-      this.words = words;
-    }
+    ROOT
   }
 }

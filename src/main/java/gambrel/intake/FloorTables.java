@@ -35,7 +35,7 @@ final class FloorTables {
 
   private static AccuracyClass accuracy(Formats formats, String text) {
     return AccuracyClass.of(text)
-        .orElseThrow(() -> new BadCell("is not a class: I, II, III or IIII"));
+        .orElseThrow(() -> new BadCell("NOT_CLASS"));
   }
 
   /** {@code codes.csv}. */
@@ -54,7 +54,7 @@ final class FloorTables {
   private static ScaleCode code(String pattern, Row row, Known known) {
     int star = pattern.indexOf('*');
     if (star >= 0 && star < pattern.length() - 1) {
-      throw row.refuse(NoticeCode.SHOP_ROW_BAD, "code \"" + pattern + "\" has a * before its end");
+      throw row.refuse("code", new BadCell("EARLY_STAR"));
     }
     var step = row.need("step", Formats.word(Step.class));
     boolean needsItem = step.movesMass() && step != Step.ADDED;
@@ -81,7 +81,7 @@ final class FloorTables {
           var from = row.need("from", Formats::moment);
           var to = row.need("to", Formats::lastMoment);
           if (to.isBefore(from)) {
-            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "to is before from");
+            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "TO_BEFORE_FROM");
           }
           String body = row.text("body");
           return new BenchEntry(

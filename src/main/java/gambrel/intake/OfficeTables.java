@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.cuts.Species;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.shop.Charge;
 import gambrel.shop.Correction;
 import gambrel.shop.Customer;
@@ -24,8 +25,7 @@ final class OfficeTables {
         Columns.of("customers.csv", "customer", "name").and("address", "email", "language"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
-            throw row.refuse(
-                NoticeCode.SHOP_ROW_BAD, "shop stands for the shop itself; the row was ignored");
+            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "SHOP_ITSELF");
           }
           return new Customer(
               id,
@@ -50,8 +50,7 @@ final class OfficeTables {
           var charge = charge(row, known);
           row.checkPeriod(charge.from(), charge.to());
           if (!taken.add(scope(charge))) {
-            throw row.refuse(
-                NoticeCode.ID_TWICE, "charge \"" + charge.id() + "\" stands there twice");
+            throw row.refuse(NoticeCode.ID_TWICE, "charge", charge.id());
           }
           return charge;
         });
@@ -147,7 +146,7 @@ final class OfficeTables {
 
   private static String ticket(Formats formats, String text) {
     if (SpreadsheetDamage.isDate(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, "is a date that was a run of tickets");
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
     }
     return formats.id(text);
   }
@@ -155,7 +154,7 @@ final class OfficeTables {
   private static Field field(Formats formats, String text) {
     return Field.of(text)
         .filter(field -> field != Field.SCALE && field != Field.TICKET)
-        .orElseThrow(() -> new BadCell("is no column of the exports that can be corrected"));
+        .orElseThrow(() -> new BadCell("NOT_CORRECTABLE"));
   }
 
   /** {@code releases.csv}; without an action a row releases. */

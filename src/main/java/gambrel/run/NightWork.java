@@ -110,11 +110,7 @@ final class NightWork {
     var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
-      notices.add(
-          Notice.of(
-              NoticeCode.REGISTER_NEW,
-              Place.NONE,
-              "There is no register of statements from before this night: revisions start at 1."));
+      notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
     document("morning.pdf", () -> documents.morning(report(plan, register.issuedAt(now), first)));
     report = report(plan, register.issuedAt(now), first);
@@ -135,11 +131,7 @@ final class NightWork {
   }
 
   private void notMade(String path, TemplateProblem problem) {
-    notices.add(
-        Notice.of(
-            NoticeCode.TEMPLATE_BAD,
-            Place.NONE,
-            path + " was not made: " + problem.getMessage() + "."));
+    notices.add(Statements.notMade(problem, "PAGE").with("page", path));
   }
 
   private void tables(Register register, MonthWork months) throws IOException {

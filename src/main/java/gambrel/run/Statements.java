@@ -2,6 +2,7 @@ package gambrel.run;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
@@ -175,14 +176,22 @@ final class Statements {
   }
 
   private static Notice problem(TemplateProblem problem, Planned planned) {
-    return Notice.of(
-            NoticeCode.TEMPLATE_BAD,
-            Place.NONE,
-            "The statement of "
-                + planned.customer()
-                + " was not made: "
-                + problem.getMessage()
-                + ".")
+    return notMade(problem, "STATEMENT")
+        .with("customer", planned.customer())
         .aboutBody(planned.body());
+  }
+
+  /** A page that could not be made for its template. */
+  static Notice notMade(TemplateProblem problem, String variant) {
+    boolean placed = problem.line() > 0;
+    boolean missing = placed && problem.missing().isPresent();
+    var why =
+        Phrase.of(missing ? "TEMPLATE.MISSING" : placed ? "TEMPLATE.PLACE" : "TEMPLATE.FILE")
+            .with("template", problem.template())
+            .with("line", problem.line())
+            .with("column", problem.column())
+            .with("missing", problem.missing().orElse(""))
+            .with("what", problem.what());
+    return Notice.of(NoticeCode.TEMPLATE_BAD, variant, Place.NONE).with("why", why);
   }
 }

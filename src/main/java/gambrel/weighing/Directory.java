@@ -2,7 +2,9 @@ package gambrel.weighing;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.Body;
 import gambrel.shop.Customer;
 import gambrel.shop.IdIndex;
@@ -15,6 +17,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -64,10 +67,9 @@ final class Directory {
     if (!match.exact()) {
       notices.putIfAbsent(
           kind + '\n' + written,
-          Notice.of(
-              NoticeCode.ID_ZEROS,
-              Place.NONE,
-              "The " + kind + " " + written + " of the exports is taken as " + match.id() + "."));
+          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT), Place.NONE)
+              .with("written", written)
+              .with("id", match.id()));
     }
     return match.id();
   }
@@ -79,10 +81,9 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.SCALE_UNKNOWN,
                         text.isEmpty()
-                            ? "The row names no scale."
-                            : "scales.csv has no scale " + text + "."));
+                            ? Notice.of(NoticeCode.SCALE_UNKNOWN, "BLANK", Place.NONE)
+                            : Notice.of(NoticeCode.SCALE_UNKNOWN, Place.NONE)));
     return shop.scales().get(taken("scale", text, match));
   }
 
@@ -102,10 +103,10 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.CODE_UNKNOWN,
                         text.isEmpty()
-                            ? "The row has no code."
-                            : "codes.csv has no code " + text + "."));
+                            ? Notice.of(NoticeCode.CODE_UNKNOWN, "BLANK", Place.NONE)
+                            : Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE)
+                                .with("code", text)));
     return exactCodes.get(taken("code", text, match));
   }
 
@@ -119,8 +120,8 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.CUSTOMER_UNKNOWN,
-                        "customers.csv has no customer " + text + "."));
+                        Notice.of(NoticeCode.CUSTOMER_UNKNOWN, Place.NONE)
+                            .with("customer", text)));
     return taken("customer", text, match);
   }
 
@@ -140,19 +141,24 @@ final class Directory {
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
       throw new Refusal(
-          NoticeCode.BODY_UNKNOWN,
-          tags.lost(text, date).orElse("bodies.csv has no body " + text + "."));
+          tags.lost(text, date)
+              .orElseGet(
+                  () -> Notice.of(NoticeCode.BODY_UNKNOWN, Place.NONE).with("named", text)));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
-          NoticeCode.BODY_AMBIGUOUS,
-          "The number "
-              + text
-              + " is a tag of the bodies "
-              + String.join(" and ", candidates.stream().map(Body::id).toList())
-              + ".");
+          Notice.of(NoticeCode.BODY_AMBIGUOUS, Place.NONE)
+              .with("number", text)
+              .with("bodies", all(candidates)));
     }
     return Optional.of(candidates.get(0));
+  }
+
+  private static Value all(List<Body> bodies) {
+    return bodies.stream()
+        .map(body -> (Value) new Value.Text(body.id()))
+        .reduce((one, other) -> Phrase.of("LIST.AND").with("one", one).with("other", other))
+        .orElseThrow();
   }
 
   /** Every body that a cell may mean: one by id, else by tag, each as written before without zeros. */

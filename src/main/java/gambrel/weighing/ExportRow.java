@@ -1,6 +1,7 @@
 package gambrel.weighing;
 
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -24,7 +25,7 @@ public record ExportRow(
     List<String> values,
     Optional<WeightUnit> unit,
     Optional<String> identity,
-    Optional<String> broken,
+    Optional<Phrase> broken,
     String raw) {
   private static final Field[] FIELDS = Field.values();
 
@@ -34,7 +35,7 @@ public record ExportRow(
       Map<Field, String> cells,
       Optional<WeightUnit> unit,
       Optional<String> identity,
-      Optional<String> broken,
+      Optional<Phrase> broken,
       String raw) {
     this(place, values(cells), unit, identity, broken, raw);
   }
@@ -44,7 +45,7 @@ public record ExportRow(
       Place place,
       Map<Field, String> cells,
       Optional<WeightUnit> unit,
-      Optional<String> broken,
+      Optional<Phrase> broken,
       String raw) {
     this(place, cells, unit, Optional.empty(), broken, raw);
   }

@@ -39,24 +39,17 @@ final class RowsAhead {
 
   private static Notice notice(List<ReadRow> rows) {
     var first = rows.get(0);
-    boolean one = rows.size() == 1;
     long files = rows.stream().map(row -> row.place().file()).distinct().count();
     var times = rows.stream().map(RowsAhead::time).sorted(OffsetDateTime.timeLineOrder()).toList();
-    var latest = times.get(times.size() - 1);
     return Notice.of(
             NoticeCode.DATED_AHEAD,
-            first.place(),
-            (one ? "1 row" : rows.size() + " rows")
-                + " of scale "
-                + first.scale()
-                + (files == 1 ? "" : " in " + files + " files")
-                + (one ? " is dated " : " are dated ")
-                + times.get(0).toLocalDateTime()
-                + (one ? "" : " to " + latest.toLocalDateTime())
-                + ", later than this run, and "
-                + (one ? "has" : "have")
-                + " no effect before then.")
+            rows.size() == 1 ? "ONE" : files == 1 ? "SOME" : "FILES",
+            first.place())
         .aboutTicket(first.scale(), first.ticket())
-        .quoting(first.row().raw());
+        .quoting(first.row().raw())
+        .with("rows", rows.size())
+        .with("files", files)
+        .with("earliest", times.get(0).toLocalDateTime())
+        .with("latest", times.get(times.size() - 1).toLocalDateTime());
   }
 }

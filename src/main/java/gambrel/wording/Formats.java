@@ -4,16 +4,19 @@ import gambrel.measure.Exact;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.ValueFormat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -21,7 +24,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a
  * minus is a minus sign.
  */
-public final class Formats {
+public final class Formats implements ValueFormat {
   private static final String NO_BREAK = "\u00a0";
   private static final String MINUS = "\u2212";
 
@@ -76,6 +79,11 @@ public final class Formats {
     return bareWeight(weight, decimals) + NO_BREAK + unit();
   }
 
+  /** A weight with its unit, with {@code least} decimals or as many as it has, three at most. */
+  public String fitting(Weight weight, int least) {
+    return weight(weight, Decimals.fitting(least, List.of(weight)));
+  }
+
   /** A weight without its unit, {@code decimals} places, half away from zero. */
   public String bareWeight(Weight weight, int decimals) {
     return number(weight.decimal().setScale(decimals, RoundingMode.HALF_UP));
@@ -92,6 +100,7 @@ public final class Formats {
   }
 
   /** A number with the decimals that it has. */
+  @Override
   public String number(BigDecimal value) {
     var pattern = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
     pattern.setMinimumFractionDigits(Math.max(0, value.scale()));
@@ -99,7 +108,13 @@ public final class Formats {
     return signed(value, pattern.format(value.abs()));
   }
 
+  @Override
+  public String number(BigDecimal value, WeightUnit itsUnit) {
+    return number(value) + NO_BREAK + itsUnit.id();
+  }
+
   /** A whole number. */
+  @Override
   public String count(long number) {
     return number(BigDecimal.valueOf(number));
   }
@@ -115,6 +130,7 @@ public final class Formats {
   }
 
   /** A percentage with one decimal. */
+  @Override
   public String percent(BigFraction value) {
     return percent.replace("{0}", tenths(value));
   }
@@ -160,8 +176,15 @@ public final class Formats {
   }
 
   /** A date, such as {@code 3 August 2026}. */
+  @Override
   public String date(LocalDate value) {
     return date.format(value);
+  }
+
+  /** A date and time, such as {@code 3 August 2026, 14:05}. */
+  @Override
+  public String moment(LocalDateTime value) {
+    return date(value.toLocalDate()) + ", " + time(value.toLocalTime());
   }
 
   /** A date for a narrow column, such as {@code 3 Aug}. */
@@ -177,6 +200,14 @@ public final class Formats {
   /** A time of the day, such as {@code 14:05}. */
   public String time(LocalTime value) {
     return time.format(value);
+  }
+
+  /** A name in the middle of a sentence: German nouns keep their capitals. */
+  public String inside(String name) {
+    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+    return word && !locale.getLanguage().equals(Locale.GERMAN.getLanguage())
+        ? name.substring(0, 1).toLowerCase(locale) + name.substring(1)
+        : name;
   }
 
   /** Text at the beginning of a line: months and days have small letters in many languages. */

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Files that somebody writes while they are read. */
 class SteadyFileTest {
   private static final String EXPORT = "scale,ticket,time,body,code,net\nS1,7,2026-07-01T09:00,B1,";
+
+  private static final String NOTHING_GOES_OUT = " No statement goes out until it is read.";
 
   @TempDir private Path folder;
   private Path file;
@@ -104,7 +107,7 @@ class SteadyFileTest {
   private static List<String> told(Exports exports) {
     return exports.notices().stream()
         .filter(notice -> notice.code() == NoticeCode.EXPORT_UNFINISHED)
-        .map(notice -> notice.place() + " " + notice.message())
+        .map(notice -> ENGLISH.message(notice))
         .toList();
   }
 
@@ -118,7 +121,8 @@ class SteadyFileTest {
     var exports = exports(second(growing(Integer.MAX_VALUE)));
 
     assertEquals(List.of("exports/a.csv"), exports.files().stream().map(f -> f.path()).toList());
-    assertEquals(List.of("exports/b.csv was being written while it was read"), told(exports));
+    assertEquals(
+        List.of("exports/b.csv was being written while it was read." + NOTHING_GOES_OUT), told(exports));
   }
 
   @Test
@@ -131,7 +135,8 @@ class SteadyFileTest {
                   return InputStream.nullInputStream();
                 }));
 
-    assertEquals(List.of("exports/b.csv went away while the exports were read"), told(exports));
+    assertEquals(
+        List.of("exports/b.csv went away while the exports were read." + NOTHING_GOES_OUT), told(exports));
   }
 
   @Test
@@ -144,6 +149,6 @@ class SteadyFileTest {
                 }));
 
     assertEquals(1, exports.files().size());
-    assertEquals(List.of("exports/b.csv cannot be opened"), told(exports));
+    assertEquals(List.of("exports/b.csv cannot be opened." + NOTHING_GOES_OUT), told(exports));
   }
 }
