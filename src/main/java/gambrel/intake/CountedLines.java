@@ -1,7 +1,10 @@
 package gambrel.intake;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -22,11 +25,38 @@ record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
 
   /** Reads a file. */
   static CountedLines read(InputStream in, TextForm form) throws IOException {
-    var all = TextLine.readMarked(in, form.charset());
+    var all = lines(in, form.charset());
     var rest = all.subList(Math.min(form.skip(), all.size()), all.size());
     return form.ignore()
         .map(expression -> without(expression, rest))
         .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));
+  }
+
+  /** All lines of a file; a byte order mark outweighs what the layout says. */
+  private static List<TextLine> lines(InputStream in, Charset charset) throws IOException {
+    var buffered = new BufferedInputStream(in);
+    buffered.mark(3);
+    var begin = buffered.readNBytes(3);
+    buffered.reset();
+    return TextLine.read(buffered, marked(begin, charset));
+  }
+
+  private static Charset marked(byte[] begin, Charset otherwise) {
+    if (begins(begin, 0xEF, 0xBB, 0xBF)) {
+      return StandardCharsets.UTF_8;
+    }
+    return begins(begin, 0xFF, 0xFE) || begins(begin, 0xFE, 0xFF)
+        ? StandardCharsets.UTF_16
+        : otherwise;
+  }
+
+  private static boolean begins(byte[] bytes, int... mark) {
+    for (int i = 0; i < mark.length; i++) {
+      if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static CountedLines without(Pattern expression, List<TextLine> lines) {

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
@@ -21,6 +22,9 @@ final class CsvRows {
   static final int MOST_CELLS = 10_000;
 
   private static final int MOST_LINES = 200;
+
+  /** Records are taken apart so many characters at a time, so that few cells are in memory. */
+  private static final int PORTION = 1 << 18;
 
   private static final char REPLACED = '\uFFFD';
 
@@ -53,7 +57,14 @@ final class CsvRows {
 
   /** All records from line index {@code from} on. */
   List<CsvRow> all(int from) {
+    return all(from, row -> row);
+  }
+
+  /** What {@code use} makes of each record; the cells of few are in memory at a time. */
+  <T> List<T> all(int from, Function<CsvRow, T> use) {
+    var used = new ArrayList<T>();
     var spans = new ArrayList<Span>();
+    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
@@ -61,9 +72,16 @@ final class CsvRows {
         var span = span(at);
         spans.add(span);
         at = span.end();
+        length += span.text().length();
+      }
+      if (length > PORTION) {
+        takeApart(spans).forEach(row -> used.add(use.apply(row)));
+        spans.clear();
+        length = 0;
       }
     }
-    return takeApart(spans);
+    takeApart(spans).forEach(row -> used.add(use.apply(row)));
+    return used;
   }
 
   /** The first record from line index {@code from} on, which must not be blank. */

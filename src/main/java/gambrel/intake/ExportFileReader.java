@@ -72,15 +72,15 @@ final class ExportFileReader {
     var csv = new CsvRows(lines, header.delimiter(), quote, fewest, most);
     int width = layout.text().header() ? header.width() : usualWidth(csv, header.next());
     var rows = new ExportRows(path, layout, width, positions);
-    return new ExportFile(path, csv.all(header.next()).stream().map(rows::row).toList());
+    return new ExportFile(path, csv.all(header.next(), rows::row));
   }
 
   /** Without a header, most rows say how many columns there are; of two numbers the larger. */
   private static int usualWidth(CsvRows rows, int from) {
     var counts = new TreeMap<Integer, Integer>();
-    rows.all(from).stream()
-        .filter(row -> row.broken().isEmpty())
-        .forEach(row -> counts.merge(row.cells().size(), 1, Integer::sum));
+    rows.all(from, row -> row.broken().isEmpty() ? row.cells().size() : 0).stream()
+        .filter(width -> width > 0)
+        .forEach(width -> counts.merge(width, 1, Integer::sum));
     return counts.entrySet().stream()
         .reduce((best, other) -> other.getValue() >= best.getValue() ? other : best)
         .map(Map.Entry::getKey)
@@ -97,7 +97,7 @@ final class ExportFileReader {
     if (positions.isEmpty() && layout.text().header()) {
       records.add(rows.row(header.row(), why));
     }
-    csv.all(header.next()).forEach(row -> records.add(rows.row(row, why)));
+    records.addAll(csv.all(header.next(), row -> rows.row(row, why)));
     return new ExportFile(path, records);
   }
 
