@@ -113,14 +113,14 @@ public final class Judge {
     }
   }
 
-  /** That the shares of a body do not add up, with their sum where all are known. */
+  /** The reason for shares that do not add up, with their sum if all are known. */
   public static Reason shares(Body body) {
     return body.owners().containsValue(BigFraction.ZERO)
         ? new Reason(ReasonCode.SHARES, "", Phrase.of("REASON.SHARES.UNKNOWN"))
         : new Reason(ReasonCode.SHARES, "").with("sum", new Value.Ratio(body.sharesSum()));
   }
 
-  /** That a batch does not balance, with its weights, its limit and U. */
+  /** The reason for a batch that does not balance, with its weights, its limit and U. */
   public static Reason batchOut(BatchBalance batch, WeightUnit unit) {
     var uncertainty = Exact.sqrt(batch.uncertaintySquared(), Weight.DECIMALS);
     var in = batch.meatIn().plus(batch.added());

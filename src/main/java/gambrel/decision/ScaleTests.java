@@ -98,7 +98,7 @@ public final class ScaleTests {
     return weighing.net().fraction().subtract(nominal).abs().compareTo(most(weighing)) <= 0;
   }
 
-  /** That a scale failed a test, with the expected and the found weight and the tolerance. */
+  /** The reason for a failed test, with the expected and the found weight and the tolerance. */
   public Reason reason(Weighing test) {
     String ticket = test.ticket().isEmpty() ? test.place().toString() : test.ticket();
     return new Reason(ReasonCode.SCALE_FAILED, test.scale().id() + " " + ticket)

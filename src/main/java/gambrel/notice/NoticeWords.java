@@ -68,19 +68,17 @@ public final class NoticeWords {
 
   /** What to do about a notice. */
   public String advice(Notice notice) {
-    return fill(advice(notice.code().name(), notice.advice()), values(notice));
+    String code = notice.code().name();
+    return notice.advice().isEmpty()
+        ? advice(new Phrase(notice.saying().key(), values(notice)))
+        : advice(new Phrase(code + '.' + notice.advice(), values(notice)));
   }
 
   /** What to do about what a phrase says, under its own key or that of its code. */
   public String advice(Phrase phrase) {
-    int end = phrase.key().indexOf('.');
-    return fill(
-        advice(phrase.key().substring(0, end), phrase.key().substring(end + 1)), phrase.values());
-  }
-
-  private String advice(String code, String variant) {
-    return texts.getOrDefault(
-        code + '.' + variant + ".advice", texts.getOrDefault(code + ".advice", ""));
+    String code = phrase.key().replaceFirst("\\..*", "");
+    var ofCode = texts.getOrDefault(code + ".advice", "");
+    return fill(texts.getOrDefault(phrase.key() + ".advice", ofCode), phrase.values());
   }
 
   /** The words of a phrase. */
