@@ -31,8 +31,8 @@ final class MonthFigureBuilder {
 
   List<MonthFigure> build(MonthParts parts) {
     parts.losses().forEach(this::loss);
-    parts.hanging().forEach(this::hanging);
-    parts.furtherDays().forEach(this::furtherDay);
+    parts.hanging().forEach(hanging -> figures.addAll(hanging.figures()));
+    parts.furtherDays().forEach(day -> figures.addAll(day.figures(records.minorUnits())));
     parts.completeness().forEach(this::known);
     figures.addAll(Yields.of(records));
     for (var comparison : parts.boners()) {
@@ -83,57 +83,6 @@ final class MonthFigureBuilder {
       LossRow row, FigureName name, Optional<BigFraction> value, Comparison before) {
     int bodies = row.month().bodies();
     add(name, row.species(), row.band(), bodies, value, f -> f.with(row.whose()).with(before));
-  }
-
-  /** The slope with its interval, and what one more body would lose in the usual days. */
-  private void hanging(Hanging hanging) {
-    var trend = hanging.trend();
-    double days = hanging.days().median().doubleValue();
-    double mean = trend.slopeMargin(Hanging.CONFIDENCE);
-    double one = trend.predictionMargin(days, Hanging.CONFIDENCE);
-    line(hanging, FigureName.AGEING_PCT_A_DAY, trend.slope(), Kind.CONFIDENCE, mean);
-    line(hanging, FigureName.AGEING_PCT_AT_MEDIAN_DAYS, trend.at(days), Kind.PREDICTION, one);
-  }
-
-  private void line(Hanging hanging, FigureName name, double value, Kind kind, double margin) {
-    var low = Exact.ofStatistic(value - margin);
-    var interval = new Interval(kind, low, Exact.ofStatistic(value + margin));
-    add(
-        name,
-        hanging.species(),
-        Band.ALL,
-        hanging.trend().number(),
-        Optional.of(Exact.ofStatistic(value)),
-        f -> f.with(interval));
-  }
-
-  private void furtherDay(FurtherDay day) {
-    int bodies = day.sample().bodies().size();
-    day(day, FigureName.FURTHER_DAY_PCT, bodies, day.loss(), Kind.CONFIDENCE);
-    day(day, FigureName.FURTHER_DAY_WEIGHT, bodies, day.weight(), Kind.CONFIDENCE);
-    if (day.whose() == Ownership.OWN) {
-      day(day, FigureName.FURTHER_DAY_PRICE_RISE_PCT, bodies, day.rise(), Kind.CONFIDENCE);
-      day(day, FigureName.FURTHER_DAY_PRICE_RISE, bodies, day.priceRise(), Kind.CONFIDENCE);
-    } else {
-      day(day, FigureName.FURTHER_DAY_VALUE, bodies, day.weightWorth(), Kind.CONFIDENCE);
-      var charge =
-          day.charge().map(c -> new Range(c.lower(), c.median(), c.upper()).map(this::major));
-      int charged = day.charge().map(Spread::number).orElse(0);
-      day(day, FigureName.FURTHER_DAY_CHARGE, charged, charge, Kind.MIDDLE_HALF);
-    }
-  }
-
-  private void day(
-      FurtherDay day, FigureName name, int bodies, Optional<Range> range, Kind kind) {
-    range.ifPresent(
-        r ->
-            add(
-                name,
-                day.species(),
-                Band.ALL,
-                bodies,
-                Optional.of(r.middle()),
-                f -> f.with(day.whose()).with(new Interval(kind, r.low(), r.high()))));
   }
 
   private void known(Completeness weight) {
