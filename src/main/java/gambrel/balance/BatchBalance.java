@@ -1,6 +1,7 @@
 package gambrel.balance;
 
 import gambrel.measure.ByteOrder;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.shop.Batch;
 import gambrel.weighing.Weighing;
@@ -17,6 +18,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param meatIn meat in (M), from its tubs
  * @param added what was added (A); with {@code gain} the surplus of the output counts as added
  * @param out output (O), from its packs
+ * @param loss M + A − O; empty while it is open
+ * @param lossShare the loss, of M + A; empty while it is open, and if M + A is zero
+ * @param uncertaintySquared U² of the loss from the scales' divisions (k = 2)
  * @param state whether it is finished and balances
  * @param late whether it is open past its time
  * @param meatInByBody meat in by body; the shop's own under its reserved id
@@ -28,6 +32,9 @@ public record BatchBalance(
     Weight meatIn,
     Weight added,
     Weight out,
+    Optional<Weight> loss,
+    Optional<Share> lossShare,
+    BigFraction uncertaintySquared,
     BatchState state,
     boolean late,
     SortedMap<String, Weight> meatInByBody,
@@ -40,22 +47,14 @@ public record BatchBalance(
     weighings = List.copyOf(weighings);
   }
 
-  /** M + A − O, once finished. */
-  public Optional<Weight> loss() {
-    return isOpen() ? Optional.empty() : Optional.of(meatIn.plus(added).minus(out));
-  }
-
-  /** The loss over what went in, as a fraction, once finished. */
-  public Optional<BigFraction> lossShare() {
-    var in = meatIn.plus(added);
-    return in.isZero()
-        ? Optional.empty()
-        : loss().map(loss -> loss.fraction().divide(in.fraction()));
-  }
-
   /** Whether it is not finished. */
   public boolean isOpen() {
     return state == BatchState.OPEN;
+  }
+
+  /** The meat in the output: all parts together. */
+  public Weight meatOut() {
+    return Weight.sum(partByBody.values());
   }
 
   /** The meat that a body put in, zero if none. */

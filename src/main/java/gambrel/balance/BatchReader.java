@@ -3,6 +3,7 @@ package gambrel.balance;
 import gambrel.measure.ByteOrder;
 import gambrel.measure.Division;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.shop.Batch;
 import gambrel.shop.Customer;
@@ -15,6 +16,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -54,18 +56,23 @@ public final class BatchReader {
     if (batch.gain() && out.compareTo(meatIn.plus(added)) > 0) {
       added = out.minus(meatIn);
     }
-    var state = state(rows, meatIn, added, out);
-    var parts =
-        state == BatchState.OPEN ? new TreeMap<String, Weight>(ByteOrder.IDS) : parts(meatInByBody, added, out);
+    boolean finished = isFinished(rows);
+    var loss = Optional.of(meatIn.plus(added).minus(out)).filter(l -> finished);
+    var share = Share.of(loss, Optional.of(meatIn.plus(added)));
+    var uncertainty = new Uncertainty(settings.unit()).resolutionSquared(rows);
+    boolean fits = loss.isPresent() && !meatIn.isZero() && isWithin(share, uncertainty);
     return new BatchBalance(
         batch,
         meatIn,
         added,
         out,
-        state,
-        state == BatchState.OPEN && isLate(batch, rows),
+        loss,
+        share,
+        uncertainty,
+        fits ? BatchState.BALANCED : finished ? BatchState.OUT : BatchState.OPEN,
+        !finished && isLate(batch, rows),
         meatInByBody,
-        parts,
+        finished ? parts(meatInByBody, added, out) : new TreeMap<>(ByteOrder.IDS),
         rows);
   }
 
@@ -77,25 +84,23 @@ public final class BatchReader {
     return Weighing.total(rows.stream().filter(w -> w.step() == step).toList());
   }
 
-  private BatchState state(List<Weighing> rows, Weight meatIn, Weight added, Weight out) {
-    boolean packed = rows.stream().anyMatch(w -> w.step() == Step.PACK);
-    if (!packed || !isQuiet(rows)) {
-      return BatchState.OPEN;
-    }
-    var loss = meatIn.plus(added).minus(out).fraction();
-    var uncertainty = new Uncertainty(settings.unit()).resolutionSquared(rows);
-    boolean surplus = loss.signum() < 0 && loss.multiply(loss).compareTo(uncertainty) > 0;
-    if (surplus || meatIn.isZero()) {
-      return BatchState.OUT;
-    }
-    var limit = Exact.fraction(settings.limits().batchLossPercent());
-    boolean high = Exact.percent(loss, meatIn.plus(added).fraction()).compareTo(limit) > 0;
-    return high ? BatchState.OUT : BatchState.BALANCED;
+  /** Whether something was packed and nothing was weighed in the quiet hours. */
+  private boolean isFinished(List<Weighing> rows) {
+    var last = rows.get(rows.size() - 1).time();
+    return rows.stream().anyMatch(w -> w.step() == Step.PACK)
+        && Duration.between(last, asOf).compareTo(Duration.ofHours(settings.quietHours())) >= 0;
   }
 
-  private boolean isQuiet(List<Weighing> rows) {
-    var last = rows.get(rows.size() - 1).time();
-    return Duration.between(last, asOf).compareTo(Duration.ofHours(settings.quietHours())) >= 0;
+  /** Whether a loss is neither a gain beyond its uncertainty nor above the shop's limit. */
+  private boolean isWithin(Optional<Share> loss, BigFraction uncertaintySquared) {
+    var limit = Exact.fraction(settings.limits().batchLossPercent());
+    return loss.filter(share -> !isGain(share.part().fraction(), uncertaintySquared))
+        .filter(share -> share.percent().compareTo(limit) <= 0)
+        .isPresent();
+  }
+
+  private static boolean isGain(BigFraction loss, BigFraction uncertaintySquared) {
+    return loss.signum() < 0 && loss.multiply(loss).compareTo(uncertaintySquared) > 0;
   }
 
   private boolean isLate(Batch batch, List<Weighing> rows) {
@@ -114,10 +119,7 @@ public final class BatchReader {
     if (meatIn.isZero()) {
       return parts;
     }
-    var meat =
-        out.fraction()
-            .multiply(meatIn.fraction())
-            .divide(meatIn.plus(added).fraction());
+    var meat = out.fraction().multiply(meatIn.fraction()).divide(meatIn.plus(added).fraction());
     var most = meatIn.fraction();
     var shares = new HashMap<String, BigFraction>();
     meatInByBody.forEach((body, weight) -> shares.put(body, weight.fraction()));

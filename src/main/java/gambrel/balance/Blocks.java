@@ -23,7 +23,7 @@ final class Blocks {
     }
   }
 
-  /** Those with no block-weighed piece above them: together they are what came to the block. */
+  /** The pieces with no block-weighed piece above them; their sum is what came to the block. */
   List<Weighing> topmost() {
     return byItem.entrySet().stream()
         .filter(entry -> byItem.keySet().stream().noneMatch(i -> isAbove(i, entry.getKey())))
@@ -32,11 +32,10 @@ final class Blocks {
         .toList();
   }
 
-  /** The primals of a left or right quarter stand in the tree under the plain quarter. */
+  /** The tree lists the primals of a left or right quarter under the plain quarter. */
   private boolean isAbove(String above, String item) {
     String plain = SideLabels.plain(above);
-    boolean plainAbove =
-        body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
+    boolean plainAbove = body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);

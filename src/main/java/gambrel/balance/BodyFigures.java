@@ -19,11 +19,17 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param weights what it weighed from live to the boning room
  * @param outputs what came of it; empty before the first end product
+ * @param boningSplit what became of W; empty before the first end product, and unless the body is
+ *     cut
  * @param shares figures as parts of a whole
  * @param times when it was weighed
  */
 public record BodyFigures(
-    Weights weights, Optional<Outputs> outputs, Shares shares, Times times) {
+    Weights weights,
+    Optional<Outputs> outputs,
+    Optional<BoningSplit> boningSplit,
+    Shares shares,
+    Times times) {
 
   /**
    * Weights from live to the boning room; each empty if unknown.
@@ -53,8 +59,8 @@ public record BodyFigures(
    * @param chillShrink hot less cold less the rail trim before cold, of hot; empty if hot and cold
    *     cover different parts
    * @param coldOfHot cold, of hot; empty if they cover different parts
-   * @param ageingShrink cold less aged less the rail trim after cold, over the parts that were aged,
-   *     of the cold weight of these parts
+   * @param ageingShrink cold less aged less the rail trim after cold, over the parts that were
+   *     aged, of the cold weight of these parts
    * @param cuttingLoss of boning
    * @param unweighed of boning
    * @param batchLoss of the tubs that went into batches

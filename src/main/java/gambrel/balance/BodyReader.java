@@ -2,6 +2,7 @@ package gambrel.balance;
 
 import gambrel.measure.ByteOrder;
 import gambrel.measure.Weight;
+import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -36,9 +37,8 @@ public final class BodyReader {
     var cuts = trim.without(weighings.cuts());
     var batchesOf = batchesOf(weighings);
     var weights = weights(weighings, rail, trim, into);
-    var outputs =
-        new OutputsReader(settings, uncertainty, weighings, batchesOf)
-            .read(weights, into, out);
+    var reader = new OutputsReader(settings, uncertainty, weighings, batchesOf);
+    var outputs = reader.read(weights, into, out);
     return new BodyBalance(
         weighings,
         rail,
@@ -53,6 +53,9 @@ public final class BodyReader {
         new BodyFigures(
             weights,
             outputs,
+            outputs
+                .filter(o -> weighings.body().outcome() == Outcome.CUT)
+                .map(o -> reader.split(out)),
             BodyFigures.Shares.of(rail, weights, outputs),
             BodyFigures.Times.of(weighings, cuts)));
   }

@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * The weighings that are a body's own: all that name it and move mass, but for packs of a batch. Every
- * list is earliest first.
+ * The weighings that are a body's own: all that name it and move mass, but for packs of a batch.
+ * Every list is earliest first.
  */
 public final class BodyWeighings {
   private final Body body;
@@ -35,11 +35,13 @@ public final class BodyWeighings {
     this.all = those(weighings, w -> w.ofBody() && w.step().movesMass());
     this.cuts = those(all, w -> w.step().isCutting() && !isOffal(w));
     this.out = those(all, BodyWeighings::isOut);
-    this.bySteps = all.stream().collect(Collectors.groupingBy(Weighing::step));
+    this.bySteps =
+        all.stream()
+            .collect(Collectors.groupingBy(Weighing::step, Collectors.toUnmodifiableList()));
   }
 
   private static List<Weighing> those(List<Weighing> weighings, Predicate<Weighing> which) {
-    return weighings.stream().filter(which).toList();
+    return weighings.stream().filter(which).collect(Collectors.toUnmodifiableList());
   }
 
   /** The body. */
@@ -91,6 +93,14 @@ public final class BodyWeighings {
   /** The kind of a weighing's item; waste if the tree lacks the item. */
   public Kind kind(Weighing weighing) {
     return tree.find(weighing.item()).map(Item::kind).orElse(Kind.WASTE);
+  }
+
+  /**
+   * Whether a bin counts as bone, as fat or as waste; waste is whatever is neither bone nor fat.
+   */
+  public Kind binKind(Weighing bin) {
+    var kind = kind(bin);
+    return kind == Kind.BONE || kind == Kind.FAT ? kind : Kind.WASTE;
   }
 
   /** Whether a weighing takes mass off its body for good. */

@@ -20,8 +20,7 @@ final class HungParts {
 
   HungParts(HungTrees trees, CutTree tree, int head, Collection<Weighing> railWeighings) {
     this.head = head;
-    this.hung =
-        trees.of(tree, HungTree.isApart(tree, railWeighings.stream().map(Weighing::item)));
+    this.hung = trees.of(tree, HungTree.isApart(tree, railWeighings.stream().map(Weighing::item)));
     // Coverage is counted in the smallest hung parts; those above them are made of these.
     railWeighings.stream().map(this::part).filter(hung::isSmallest).forEach(measured::add);
     measured.addAll(hung.smallest());
@@ -55,7 +54,7 @@ final class HungParts {
     return hung.children(part);
   }
 
-  /** Some parts, and all that they are parts of. */
+  /** The parts in {@code some} and all parts above them. */
   Set<String> above(Collection<String> some) {
     var above = new HashSet<String>();
     for (String part : some) {
@@ -77,7 +76,7 @@ final class HungParts {
     return coverage;
   }
 
-  /** Nearly all are whole numbers, which need no reducing. */
+  /** Nearly all are whole numbers; these are made without reducing a fraction. */
   private static BigFraction fraction(long part, int whole) {
     return part % whole == 0 ? BigFraction.of(part / whole) : BigFraction.of(part, whole);
   }

@@ -12,12 +12,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A cut tree as far as bodies hang in its parts. Where left and right are told apart the two sides are
- * followed; otherwise left and right count as the plain part. Immutable; made once for all bodies of a
- * species.
+ * The parts of a cut tree in which bodies hang. If left and right are told apart, the two sides are
+ * followed; otherwise left and right count as the plain part. Immutable; made once for all bodies
+ * of a species.
  */
 final class HungTree {
-  /** They hang whatever kind a shop's own cuts give them. */
+  /** These hang, even if a shop's own cuts give them another kind. */
   private static final Set<String> SIDES_AND_QUARTERS =
       Set.of("side", "forequarter", "hindquarter");
 
@@ -62,7 +62,7 @@ final class HungTree {
     return children.getOrDefault(part, List.of());
   }
 
-  /** Those in which bodies hang and below which they do not. */
+  /** The hung parts with no hung part below them. */
   List<String> smallest() {
     return smallest;
   }

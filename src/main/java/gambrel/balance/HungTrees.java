@@ -4,11 +4,11 @@ import gambrel.cuts.CutTree;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The hung parts of each tree, made when first asked for; may be asked by several threads. */
+/** The hung parts of each tree, made at the first call. Safe for use by several threads. */
 final class HungTrees {
   private final Map<Key, HungTree> trees = new ConcurrentHashMap<>();
 
-  /** Trees are known by identity: each species has one. */
+  /** Trees are compared by identity: each species has one. */
   private record Key(CutTree tree, boolean apart) {}
 
   HungTree of(CutTree tree, boolean apart) {

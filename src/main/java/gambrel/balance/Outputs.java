@@ -1,8 +1,8 @@
 package gambrel.balance;
 
 import gambrel.measure.Weight;
-import org.apache.commons.numbers.fraction.BigFraction;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What came of a body; known from the first end product on.
@@ -37,7 +37,9 @@ public record Outputs(
     Optional<BigFraction> resolutionSquared,
     Optional<BigFraction> permittedSquared,
     Optional<Weight> batchLoss) {
-  /** U² of the cutting loss from divisions and permitted errors together; unknown ones count zero. */
+  /**
+   * U² of the cutting loss from divisions and permitted errors together; unknown ones count zero.
+   */
   public BigFraction uncertaintySquared() {
     return resolutionSquared
         .orElse(BigFraction.ZERO)

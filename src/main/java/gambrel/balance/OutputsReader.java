@@ -43,8 +43,29 @@ final class OutputsReader {
       case CANCELLED -> Optional.empty();
       case WHOLE -> boning.map(w -> uncut(w, trimmed));
       case CONDEMNED -> boning.map(w -> uncut(Weight.ZERO, trimmed));
-      case CUT -> hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
+      case CUT ->
+          hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
     };
+  }
+
+  /**
+   * What became of the weight into the boning room.
+   *
+   * @param out what came of that weight: no offal, no rail trim
+   */
+  BoningSplit split(List<Weighing> out) {
+    String id = weighings.body().id();
+    var ofBatches = ofBatches();
+    var pending =
+        Weight.sum(batches.stream().filter(BatchBalance::isOpen).map(b -> b.meatInOf(id)).toList());
+    var tubs = total(out, w -> w.step() == Step.TUB);
+    return new BoningSplit(
+        total(out, w -> w.step() == Step.PACK).plus(ofBatches),
+        pending,
+        bin(out, Kind.BONE),
+        bin(out, Kind.FAT),
+        bin(out, Kind.WASTE),
+        tubs.minus(ofBatches).minus(pending));
   }
 
   /** A body that went into tubs alone has its first end product in a pack of a finished batch. */
@@ -59,8 +80,7 @@ final class OutputsReader {
 
   private Outputs cut(
       Optional<Weight> boning, Weight trimmed, List<Weighing> into, List<Weighing> out) {
-    String id = weighings.body().id();
-    var ofBatches = Weight.sum(batches.stream().map(batch -> batch.partOf(id)).toList());
+    var ofBatches = ofBatches();
     var home = total(Step.PACK, pack -> !weighings.isOffal(pack));
     var meat = total(Step.PACK, weighings::isMeat);
     var counted = binned ? out : out.stream().filter(w -> w.step() != Step.BIN).toList();
@@ -88,9 +108,9 @@ final class OutputsReader {
         meatHome,
         total(Step.PACK, weighings::isOffal),
         total(Step.TUB, Weighing::inBatch),
-        bin(kind -> kind == Kind.BONE),
-        bin(kind -> kind == Kind.FAT),
-        bin(kind -> kind != Kind.BONE && kind != Kind.FAT),
+        bin(Kind.BONE),
+        bin(Kind.FAT),
+        bin(Kind.WASTE),
         trimmed,
         loss,
         binned ? Optional.empty() : left,
@@ -100,14 +120,28 @@ final class OutputsReader {
   }
 
   private Weight total(Step step, Predicate<Weighing> which) {
-    return Weighing.total(weighings.of(step).stream().filter(which).toList());
+    return total(weighings.of(step), which);
   }
 
-  /** What went into the bins of some kinds; empty where the shop weighs no bins. */
-  private Optional<Weight> bin(Predicate<Kind> kinds) {
+  private static Weight total(List<Weighing> some, Predicate<Weighing> which) {
+    return Weighing.total(some.stream().filter(which).toList());
+  }
+
+  /** Its parts of the finished batches. */
+  private Weight ofBatches() {
+    String id = weighings.body().id();
+    return Weight.sum(batches.stream().map(batch -> batch.partOf(id)).toList());
+  }
+
+  /** What went into the bins of a kind; empty if the shop weighs no bins. */
+  private Optional<Weight> bin(Kind kind) {
+    return binned ? Optional.of(bin(weighings.all(), kind)) : Optional.empty();
+  }
+
+  private Weight bin(List<Weighing> some, Kind kind) {
     return binned
-        ? Optional.of(total(Step.BIN, bin -> kinds.test(weighings.kind(bin))))
-        : Optional.empty();
+        ? total(some, w -> w.step() == Step.BIN && weighings.binKind(w) == kind)
+        : Weight.ZERO;
   }
 
   private Optional<Weight> batchLoss() {
@@ -115,7 +149,6 @@ final class OutputsReader {
     return batches.stream().anyMatch(BatchBalance::isOpen)
         ? Optional.empty()
         : Optional.of(
-            Weight.sum(
-                batches.stream().map(b -> b.meatInOf(id).minus(b.partOf(id))).toList()));
+            Weight.sum(batches.stream().map(b -> b.meatInOf(id).minus(b.partOf(id))).toList()));
   }
 }

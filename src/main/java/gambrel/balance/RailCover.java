@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Rail weights that together stand for a body, or for the parts of it that were weighed: no part of
- * the body is in two of them.
+ * Rail weights that together make the weight of a body, or of the parts of it that were weighed. No
+ * part of the body is in two of them.
  *
  * @param pieces the parts
  */

@@ -15,11 +15,10 @@ import java.util.stream.Stream;
  *
  * @param beforeCold trimmed between the hot and the cold weight
  * @param afterCold trimmed between the cold and the aged weight
- * @param tubs tubs without a batch that were weighed in the same time: they move no mass, so they are
- *     neither rail trim nor a cut
+ * @param tubs tubs without a batch that were weighed in the same time: they move no mass, so they
+ *     are neither rail trim nor a cut
  */
-public record RailTrim(
-    List<Weighing> beforeCold, List<Weighing> afterCold, List<Weighing> tubs) {
+public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List<Weighing> tubs) {
   /** Copies the lists. */
   public RailTrim {
     beforeCold = List.copyOf(beforeCold);
@@ -37,9 +36,7 @@ public record RailTrim(
     var cold = rail.cold().first().map(OffsetDateTime::toLocalDate);
     var aged = endOfAgeing(rail);
     for (var weighing : weighings.cuts()) {
-      if (weighing.step() == Step.BLOCK
-          || from.isEmpty()
-          || !weighing.time().isAfter(from.get())) {
+      if (weighing.step() == Step.BLOCK || from.isEmpty() || !weighing.time().isAfter(from.get())) {
         continue;
       }
       boolean isBeforeCold = cold.filter(weighing.date()::isBefore).isPresent();

@@ -12,8 +12,8 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Finds which rail weights stand for the body. Parts of a part replace it only where they cover all
- * of it; weights of one step for different sides of a body add up.
+ * Finds which rail weights count. The weights of parts of a part replace its own weight only if
+ * they cover all of it. Weights of one step for different sides of a body add up.
  */
 final class Standing {
   private final HungParts parts;
@@ -26,8 +26,8 @@ final class Standing {
    * Later rail weights laid over earlier ones.
    *
    * @param cover each part's later weight, else its earlier one
-   * @param ageing both weights of the parts that were weighed again; empty where there are none, or
-   *     the earlier weight of one is not known apart
+   * @param ageing both weights of the parts that were weighed again; empty if there are none, or if
+   *     the earlier weight of one is only known together with others
    */
   record Replaced(RailCover cover, Optional<Rail.Ageing> ageing, boolean known) {
     static Replaced earlier(RailCover cover) {
@@ -40,18 +40,17 @@ final class Standing {
               ? Optional.of(ageing.get().and(other.ageing.get()))
               : ageing.or(() -> other.ageing);
       boolean allKnown = known && other.known;
-      return new Replaced(
-          cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+      return new Replaced(cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
     }
   }
 
-  /** What stands of the weighings of one step. */
+  /** The weighings of one step that count. */
   RailCover standing(Step step, List<Weighing> weighings) {
     if (weighings.isEmpty()) {
       return RailCover.NONE;
     }
     var pieces = pieces(step, weighings);
-    // A body hangs in a few of the many parts of its tree.
+    // A body hangs in a few of the many parts of its tree: only these are visited.
     return standing(parts.root(), pieces, parts.above(pieces.keySet()));
   }
 

@@ -9,6 +9,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How far a balance may be off by what scales show and by what they are allowed to err. */
@@ -46,19 +47,14 @@ final class Uncertainty {
    * scales are independent. Empty if a scale has no accuracy class.
    */
   Optional<BigFraction> permittedSquared(List<Weighing> in, List<Weighing> out) {
+    boolean known =
+        Stream.concat(in.stream(), out.stream()).allMatch(w -> w.scale().accuracy().isPresent());
+    if (!known) {
+      return Optional.empty();
+    }
     Map<Scale, Integer> divisions = new IdentityHashMap<>();
-    for (var weighing : in) {
-      if (weighing.scale().accuracy().isEmpty()) {
-        return Optional.empty();
-      }
-      divisions.merge(weighing.scale(), permitted(weighing), Integer::sum);
-    }
-    for (var weighing : out) {
-      if (weighing.scale().accuracy().isEmpty()) {
-        return Optional.empty();
-      }
-      divisions.merge(weighing.scale(), -permitted(weighing), Integer::sum);
-    }
+    in.forEach(w -> divisions.merge(w.scale(), permitted(w), Integer::sum));
+    out.forEach(w -> divisions.merge(w.scale(), -permitted(w), Integer::sum));
     var sum = BigFraction.ZERO;
     for (var scale : divisions.entrySet()) {
       var error = division(scale.getKey()).multiply(scale.getValue());

@@ -3,9 +3,10 @@ package gambrel.charge;
 import gambrel.measure.Money;
 import gambrel.shop.Charge;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -15,7 +16,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param unknown charges whose quantity is not known
  */
 public record Bill(List<Line> lines, List<Charge> unknown) {
-  /** Nothing to pay. */
+  /** A bill without charges. */
   public static final Bill NONE = new Bill(List.of(), List.of());
 
   /** Copies the lists. */
@@ -50,35 +51,30 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
 
   /** The lines in which a customer has a part. */
   public List<Line> linesOf(String customer) {
-    var own = new ArrayList<Line>();
-    for (var line : lines) {
-      if (line.parts().containsKey(customer)) {
-        own.add(line);
-      }
-    }
-    return own;
+    return lines.stream().filter(line -> line.parts().containsKey(customer)).toList();
   }
 
   /** A customer's charges without tax. */
   public Money net(String customer) {
-    return linesOf(customer).stream()
-        .map(line -> line.parts().get(customer).net())
-        .reduce(Money.ZERO, Money::plus);
+    return sum(partsOf(customer), Part::net);
   }
 
   /** All customers' charges without tax. */
   public Money net() {
-    return lines.stream()
-        .flatMap(line -> line.parts().values().stream())
-        .map(Part::net)
-        .reduce(Money.ZERO, Money::plus);
+    return sum(lines.stream().flatMap(line -> line.parts().values().stream()), Part::net);
   }
 
   /** A customer's tax. */
   public Money tax(String customer) {
-    return linesOf(customer).stream()
-        .map(line -> line.parts().get(customer).tax())
-        .reduce(Money.ZERO, Money::plus);
+    return sum(partsOf(customer), Part::tax);
+  }
+
+  private Stream<Part> partsOf(String customer) {
+    return linesOf(customer).stream().map(line -> line.parts().get(customer));
+  }
+
+  private static Money sum(Stream<Part> parts, Function<Part, Money> amount) {
+    return parts.map(amount).reduce(Money.ZERO, Money::plus);
   }
 
   /** Whether any line is taxed. */

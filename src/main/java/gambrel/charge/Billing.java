@@ -29,14 +29,15 @@ public final class Billing {
     this.shop = shop;
   }
 
-  /** The bill; nothing for a body that is the shop's alone. */
+  /** The bill of a body; empty if the body is the shop's alone. */
   public Bill bill(BodyBalance balance) {
     return bill(balance, date(balance), balance.daysHung());
   }
 
   /**
-   * What one day more on the rail adds to the customers' charges, without tax, at the prices of a day
-   * and with its weights as they are. Empty where the days hung, or what a day costs, are not known.
+   * What one day more on the rail adds to the customers' charges, without tax, at the prices of a
+   * day and with its weights as they are. Empty if the days hung, or what a day costs, are not
+   * known.
    */
   public Optional<Money> furtherDay(BodyBalance balance, LocalDate prices) {
     var day = Optional.of(prices);
@@ -48,8 +49,7 @@ public final class Billing {
         .map(bill -> bill.net().minus(now.net()));
   }
 
-  private Bill bill(
-      BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
+  private Bill bill(BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
     var owners = balance.body().owners();
     if (owners.keySet().equals(Set.of(Customer.SHOP))) {
       return Bill.NONE;
@@ -72,7 +72,7 @@ public final class Billing {
     return new Bill(lines, unknown);
   }
 
-  /** The day whose prices apply: of the first pack, without one of the last weighing. */
+  /** Prices of the day of the first pack apply; without a pack, of the last weighing. */
   private static Optional<LocalDate> date(BodyBalance balance) {
     var packs = balance.weighings().of(Step.PACK);
     var all = balance.weighings().all();
@@ -98,8 +98,7 @@ public final class Billing {
 
   private Bill.Line line(Charge charge, BigFraction quantity, Map<String, BigFraction> owners) {
     var amount =
-        Money.of(
-            quantity.multiply(Exact.fraction(charge.price())), shop.settings().currency());
+        Money.of(quantity.multiply(Exact.fraction(charge.price())), shop.settings().currency());
     var tax = tax(charge, amount);
     return new Bill.Line(charge, quantity, amount, tax, parts(charge, amount, tax, owners));
   }
@@ -107,8 +106,7 @@ public final class Billing {
   private Money tax(Charge charge, Money amount) {
     var rate = Exact.fraction(charge.taxPercent());
     var base = shop.settings().taxIncluded() ? HUNDRED.add(rate) : HUNDRED;
-    return new Money(
-        Exact.units(rate.multiply(BigFraction.of(amount.minor())).divide(base), 0));
+    return new Money(Exact.units(rate.multiply(BigFraction.of(amount.minor())).divide(base), 0));
   }
 
   private SortedMap<String, Bill.Part> parts(

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Counts what a charge is levied on. */
+/** Counts the quantity of a charge. */
 final class Quantity {
   private Quantity() {}
 
   /**
-   * The billed quantity; empty where it is not known.
+   * The billed quantity; empty if it is not known.
    *
    * @param daysHung the days to charge for
    */
@@ -33,7 +33,7 @@ final class Quantity {
             });
   }
 
-  /** Where nothing was done there is no minimum to pay: no sausages, no sausage making. */
+  /** Whether the work may not have been done at all; then the minimum is not charged. */
   private static boolean isOptional(Charge.Basis basis) {
     return switch (basis) {
       case TUB, PACKED, PACK -> true;
@@ -65,18 +65,14 @@ final class Quantity {
 
   private static Optional<BigFraction> weight(
       Charge charge, BodyBalance balance, List<Weighing> weighings) {
-    return weighings.isEmpty()
-        ? Optional.empty()
-        : Optional.of(total(charge, balance, weighings));
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(total(charge, balance, weighings));
   }
 
-  private static BigFraction total(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static BigFraction total(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     return Weighing.total(only(charge, balance, weighings)).fraction();
   }
 
-  private static List<Weighing> only(
-      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+  private static List<Weighing> only(Charge charge, BodyBalance balance, List<Weighing> weighings) {
     if (charge.item().isEmpty()) {
       return weighings;
     }

@@ -1,7 +1,6 @@
 package gambrel.data;
 
 import gambrel.balance.BatchBalance;
-import gambrel.measure.Exact;
 import gambrel.reckoning.Night;
 import java.util.List;
 
@@ -27,7 +26,7 @@ final class BatchesTable {
         .weight(batch.added())
         .weight(batch.out())
         .weight(batch.loss())
-        .percent(batch.lossShare().map(share -> share.multiply(Exact.HUNDRED)))
+        .share(batch.lossShare())
         .text(batch.state().id())
         .cells();
   }

@@ -5,6 +5,7 @@ import gambrel.balance.BodyWeighings;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.reckoning.Night;
+import gambrel.measure.Share;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -96,8 +97,7 @@ final class CutsTable {
         .weight(weight)
         .number(packs)
         .number(pieces)
-        .optional(
-            balance.boning().filter(w -> !w.isZero()).map(w -> weight.percentOf(w, Row.PERCENT)))
+        .share(Share.of(Optional.of(weight), balance.boning()))
         .cells();
   }
 }

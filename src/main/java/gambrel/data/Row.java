@@ -74,8 +74,8 @@ final class Row {
   }
 
   /**
-   * A text that no spreadsheet takes for a formula. One that looks as if it were guarded already gets
-   * a quote more, so that {@link #unguard} gives back exactly what was there.
+   * A text that no spreadsheet takes for a formula. One that looks as if it were guarded already
+   * gets a quote more, so that {@link #unguard} gives back exactly what was there.
    */
   static String guard(String text) {
     return isFormula(text) ? "'" + text : text;

@@ -5,45 +5,30 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * A data file: a header and rows of the same width. Rows are made when they are asked for, since the
- * longest table of ten years does not fit in memory.
+ * A data file: a header and rows of the same width.
+ *
+ * @param name its file name
+ * @param header column names
+ * @param source makes the same rows each time: cells as they are printed
  */
-public final class Table {
-  private final String name;
-  private final List<String> header;
-  private final Supplier<Stream<List<String>>> rows;
-
-  /**
-   * A table.
-   *
-   * @param name its file name
-   * @param header column names
-   * @param rows makes the same rows each time: cells as they are printed
-   */
-  public Table(String name, List<String> header, Supplier<Stream<List<String>>> rows) {
-    this.name = name;
-    this.header = List.copyOf(header);
-    this.rows = rows;
+public record Table(String name, List<String> header, Supplier<Stream<List<String>>> source) {
+  /** Copies the header. */
+  public Table {
+    header = List.copyOf(header);
   }
 
-  /** A table whose rows are there already. */
+  /** A table of rows that are already made. */
   public Table(String name, List<String> header, List<List<String>> rows) {
     this(name, header, List.copyOf(rows)::stream);
   }
 
-  /** Its file name. */
-  public String name() {
-    return name;
-  }
-
-  /** Column names. */
-  public List<String> header() {
-    return header;
-  }
-
-  /** The rows, each as wide as the header. */
+  /**
+   * The rows, each as wide as the header.
+   *
+   * @throws IllegalStateException while they are read, if a row is not
+   */
   public Stream<List<String>> rows() {
-    return rows.get().peek(this::check);
+    return source.get().peek(this::check);
   }
 
   private void check(List<String> row) {

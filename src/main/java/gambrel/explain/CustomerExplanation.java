@@ -66,14 +66,12 @@ final class CustomerExplanation {
               + " for the whole body, tax in it or on it "
               + line.tax().decimal(currency));
     }
-    var paid = night.paid(customer, account.body().id());
-    var charges = bill.net(customer);
-    var tax = bill.tax(customer);
-    lines.figure("charges", money(charges), "without tax");
-    lines.figure("tax", money(tax), "");
-    lines.figure("paid", money(paid), "payments.csv, those that name customer and body");
+    var money = night.money(account, customer);
+    lines.figure("charges", money(money.net()), "without tax");
+    lines.figure("tax", money(money.tax()), "");
+    lines.figure("paid", money(money.paid()), "payments.csv, those that name customer and body");
     payments(customer);
-    lines.figure("due", money(charges.plus(tax).minus(paid)), "charges + tax - paid");
+    lines.figure("due", money(money.due()), "charges + tax - paid");
   }
 
   private String shareSource(Entitlement own) {

@@ -6,7 +6,6 @@ import gambrel.balance.PieceBalance;
 import gambrel.cause.LikelyCauses;
 import gambrel.cause.Suggestion;
 import gambrel.measure.Exact;
-import gambrel.measure.Share;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import java.math.BigDecimal;
@@ -42,7 +41,7 @@ public final class Explanation {
     body();
     likely.forEach(this::likely);
     rail();
-    new OutputsExplanation(balance, lines).add();
+    new OutputsExplanation(account, night.shop().settings(), lines).add();
     pieces();
     balance.batches().forEach(this::batch);
     account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));
@@ -98,13 +97,13 @@ public final class Explanation {
             ? "no rail weights: sum of the topmost block weights"
             : "each part's latest standing rail weight");
     lines.weighings(balance.boningWeighings());
-    percent("dressing_pct", balance.shares().dressing(), "hot / live");
-    percent(
+    lines.share("dressing_pct", balance.shares().dressing(), "hot / live");
+    lines.share(
         "chill_shrink_pct",
         balance.shares().chillShrink(),
         "(hot - cold - rail trim before cold) / hot");
     lines.weighings(balance.trim().beforeCold());
-    percent(
+    lines.share(
         "ageing_shrink_pct",
         balance.shares().ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
@@ -116,10 +115,6 @@ public final class Explanation {
         "hours_chilled",
         balance.hoursChilled().map(hours -> Exact.round(hours, 3)),
         "last hot to last cold weighing");
-  }
-
-  private void percent(String name, Optional<Share> share, String formula) {
-    lines.figure(name, share.map(s -> Exact.round(s.percent(), 3)), formula);
   }
 
   private void pieces() {

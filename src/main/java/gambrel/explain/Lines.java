@@ -1,5 +1,7 @@
 package gambrel.explain;
 
+import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Place;
 import gambrel.weighing.AppliedCorrection;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Builds the text of an explanation: a figure, how it is made, and the weighings behind it. */
 final class Lines {
@@ -43,6 +46,15 @@ final class Lines {
 
   void weight(String name, Optional<Weight> value, String formula) {
     figure(name, value.map(Weight::output), formula);
+  }
+
+  void share(String name, Optional<Share> value, String formula) {
+    figure(name, value.map(share -> Exact.round(share.percent(), 3)), formula);
+  }
+
+  /** The root of a square, such as an uncertainty. */
+  void root(String name, Optional<BigFraction> square, String formula) {
+    figure(name, square.map(value -> Exact.sqrt(value, Weight.OUTPUT_DECIMALS)), formula);
   }
 
   void text(String text) {

@@ -3,11 +3,14 @@ package gambrel.explain;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
-import gambrel.measure.Exact;
-import gambrel.measure.Share;
+import gambrel.decision.LossLimit;
+import gambrel.decision.Reason;
+import gambrel.decision.ReasonCode;
 import gambrel.measure.Weight;
+import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Outcome;
 import gambrel.shop.Scale;
+import gambrel.shop.Settings;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -17,15 +20,18 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Explains what came of a body, and what is missing. */
 final class OutputsExplanation {
+  private final BodyAccount account;
   private final BodyBalance balance;
+  private final Settings settings;
   private final Lines lines;
 
-  OutputsExplanation(BodyBalance balance, Lines lines) {
-    this.balance = balance;
+  OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
+    this.account = account;
+    this.balance = account.balance();
+    this.settings = settings;
     this.lines = lines;
   }
 
@@ -34,9 +40,9 @@ final class OutputsExplanation {
     takeHome();
     leftovers();
     losses();
-    percent("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
-    percent("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
-    percent("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
+    lines.share("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
+    lines.share("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
+    lines.share("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
   }
 
   private void takeHome() {
@@ -61,18 +67,18 @@ final class OutputsExplanation {
     weight("tub", Outputs::tub, "tubs that went into batches");
     lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList());
     perhaps("bone", Outputs::bone, "bins of kind bone");
-    lines.weighings(bins(kind -> kind == Kind.BONE));
+    lines.weighings(bins(Kind.BONE));
     perhaps("fat", Outputs::fat, "bins of kind fat");
-    lines.weighings(bins(kind -> kind == Kind.FAT));
+    lines.weighings(bins(Kind.FAT));
     perhaps("waste", Outputs::waste, "all other bins");
-    lines.weighings(bins(kind -> kind != Kind.BONE && kind != Kind.FAT));
+    lines.weighings(bins(Kind.WASTE));
     weight("rail_trim", Outputs::railTrim, "taken off while it hung, contained in the above");
     lines.weighings(balance.trim().all());
   }
 
-  private List<Weighing> bins(Predicate<Kind> kinds) {
+  private List<Weighing> bins(Kind kind) {
     var weighings = balance.weighings();
-    return weighings.of(Step.BIN).stream().filter(w -> kinds.test(weighings.kind(w))).toList();
+    return weighings.of(Step.BIN).stream().filter(w -> weighings.binKind(w) == kind).toList();
   }
 
   private void losses() {
@@ -81,15 +87,39 @@ final class OutputsExplanation {
         Outputs::cuttingLoss,
         "boning - packs - tubs - bins, without offal and rail trim");
     perhaps("unweighed", Outputs::unweighed, "boning - packs - tubs: no bins weighed");
-    root("balance_u", Outputs::resolutionSquared, "2 * root of the sum of d^2/12, over:");
+    lines.root(
+        "balance_u",
+        balance.outputs().flatMap(Outputs::resolutionSquared),
+        "2 * root of the sum of d^2/12, over:");
     if (balance.outputs().flatMap(Outputs::resolutionSquared).isPresent()) {
       divisions();
     }
-    root(
+    lines.root(
         "balance_scale",
-        Outputs::permittedSquared,
+        balance.outputs().flatMap(Outputs::permittedSquared),
         "permitted errors of these scales (OIML R 76 in service)");
+    if (waitsForLoss()) {
+      limit();
+    }
     perhaps("batch_loss", Outputs::batchLoss, "tubs - its parts of batches");
+  }
+
+  private boolean waitsForLoss() {
+    return account.decision().reasons().stream()
+        .map(Reason::code)
+        .anyMatch(code -> code == ReasonCode.LOSS_HIGH || code == ReasonCode.LOSS_NEGATIVE);
+  }
+
+  /** What the cutting loss is held against. */
+  private void limit() {
+    lines.weight(
+        "loss_limit",
+        Optional.of(Weight.of(LossLimit.of(settings, balance))),
+        "limit.cutting_loss_pct of boning; limit.hanging_pct_per_day for days without a weighing");
+    lines.root(
+        "loss_u",
+        balance.outputs().map(Outputs::uncertaintySquared),
+        "root of balance_u^2 + balance_scale^2: the loss waits beyond the limit by more than this");
   }
 
   /** The scales of the balance's equation and how often each was used. */
@@ -112,15 +142,5 @@ final class OutputsExplanation {
 
   private void perhaps(String name, Function<Outputs, Optional<Weight>> figure, String formula) {
     lines.weight(name, balance.outputs().flatMap(figure), formula);
-  }
-
-  private void root(
-      String name, Function<Outputs, Optional<BigFraction>> square, String formula) {
-    lines.figure(
-        name, balance.outputs().flatMap(square).map(s -> Exact.sqrt(s, 3)), formula);
-  }
-
-  private void percent(String name, Optional<Share> share, String formula) {
-    lines.figure(name, share.map(s -> Exact.round(s.percent(), 3)), formula);
   }
 }

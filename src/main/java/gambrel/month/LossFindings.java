@@ -160,7 +160,7 @@ final class LossFindings {
 
   private Finding batch(BatchBalance batch) {
     var loss = batch.loss().orElseThrow();
-    var percent = batch.lossShare().orElseThrow().abs().multiply(Exact.HUNDRED);
+    var percent = batch.lossShare().orElseThrow().percent().abs();
     var limit = Exact.fraction(records.settings().limits().batchLossPercent());
     return new Finding(
         FindingKind.BATCH,

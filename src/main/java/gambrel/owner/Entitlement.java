@@ -1,15 +1,18 @@
 package gambrel.owner;
 
+import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * What one customer gets of a body.
  *
  * @param customer the customer's id
- * @param share their share of the body; zero for somebody with outright packs only
+ * @param share their share of the body; zero for a customer with outright packs only
  * @param lines item by item, in tree order
  * @param batchParts their part of each batch, by batch id order
  */
@@ -25,13 +28,28 @@ public record Entitlement(
    * What they get of one item.
    *
    * @param item the item
-   * @param offal whether it is offal, outside the take-home weight
+   * @param kind what the item counts as
    * @param weight in whole thousandths
    * @param packs how many packs are theirs; empty where a part of the weight is a share
    * @param outright the part of the weight that was packed for them by name
    */
   public record Line(
-      String item, boolean offal, Weight weight, Optional<Integer> packs, Weight outright) {}
+      String item, Kind kind, Weight weight, Optional<Integer> packs, Weight outright) {
+    /** Whether it is offal, outside the take-home weight. */
+    public boolean isOffal() {
+      return kind == Kind.OFFAL;
+    }
+
+    /** Whether it is meat or trim. */
+    public boolean isMeat() {
+      return kind == Kind.MEAT || kind == Kind.TRIM;
+    }
+
+    /** The part of the weight that is a share. */
+    public Weight shared() {
+      return weight.minus(outright);
+    }
+  }
 
   /**
    * What they get of a batch's meat.
@@ -43,14 +61,35 @@ public record Entitlement(
 
   /** Take-home weight: all lines but offal, and the batch parts. */
   public Weight takeHome() {
-    var total = Weight.ZERO;
-    for (var line : lines) {
-      total = line.offal() ? total : total.plus(line.weight());
-    }
-    for (var part : batchParts) {
-      total = total.plus(part.weight());
-    }
-    return total;
+    return sum(line -> !line.isOffal(), Line::weight).plus(batches());
+  }
+
+  /** The part of the take-home weight that is meat or trim, batch parts included. */
+  public Weight meatHome() {
+    return sum(Line::isMeat, Line::weight).plus(batches());
+  }
+
+  /** The part of the take-home weight that is neither meat nor trim, such as bones. */
+  public Weight otherHome() {
+    return sum(line -> !line.isOffal() && !line.isMeat(), Line::weight);
+  }
+
+  /** The part of the take-home weight that was packed for them by name. */
+  public Weight outright() {
+    return sum(line -> !line.isOffal(), Line::outright);
+  }
+
+  /** Offal. */
+  public Weight offal() {
+    return sum(Line::isOffal, Line::weight);
+  }
+
+  private Weight sum(Predicate<Line> which, Function<Line, Weight> weight) {
+    return Weight.sum(lines.stream().filter(which).map(weight).toList());
+  }
+
+  private Weight batches() {
+    return Weight.sum(batchParts.stream().map(BatchPart::weight).toList());
   }
 
   /** Whether they own the whole body. */

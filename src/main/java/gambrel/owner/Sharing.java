@@ -38,7 +38,7 @@ public final class Sharing {
     this.items = new TreeMap<>(Comparator.comparingInt(balance.weighings().tree()::order));
   }
 
-  /** What everybody gets who gets something or owns a share, the shop too, by id. */
+  /** What each customer with a share or with packs gets, by id; the shop under its reserved id. */
   public static SortedMap<String, Entitlement> of(BodyBalance balance) {
     return new Sharing(balance).divide();
   }
@@ -102,9 +102,7 @@ public final class Sharing {
       var part = Weight.ofThousandths(parts.getOrDefault(customer, 0L));
       lines
           .computeIfAbsent(customer, c -> new ArrayList<>())
-          .add(
-              new Line(
-                  item, isOffal(item), own.plus(part), count(customer, packs, outright), own));
+          .add(new Line(item, kind(item), own.plus(part), count(customer, packs, outright), own));
     }
   }
 
@@ -120,8 +118,8 @@ public final class Sharing {
     return Optional.empty();
   }
 
-  private boolean isOffal(String item) {
-    return balance.weighings().tree().find(item).map(Item::kind).orElse(Kind.WASTE) == Kind.OFFAL;
+  private Kind kind(String item) {
+    return balance.weighings().tree().find(item).map(Item::kind).orElse(Kind.WASTE);
   }
 
   private Map<String, List<BatchPart>> batchParts() {

@@ -1,7 +1,7 @@
 package gambrel.ownerpages;
 
 import gambrel.balance.BatchBalance;
-import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.statement.PartView;
 import gambrel.wording.Decimals;
@@ -39,7 +39,7 @@ final class BatchPart {
         weight(batch.added(), decimals),
         weight(batch.out(), decimals),
         batch.loss().map(loss -> page.formats().bareWeight(loss, decimals)).orElse(""),
-        page.tenths(batch.lossShare().map(share -> share.multiply(Exact.HUNDRED))),
+        page.tenths(batch.lossShare().map(Share::percent)),
         state(batch));
   }
 

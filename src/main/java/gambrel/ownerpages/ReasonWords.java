@@ -4,7 +4,6 @@ import gambrel.balance.BatchBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
-import gambrel.measure.Exact;
 import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
@@ -107,7 +106,7 @@ final class ReasonWords {
         wording.formats().weight(batch.out(), decimals),
         batch
             .lossShare()
-            .map(share -> wording.formats().percent(share.multiply(Exact.HUNDRED)))
+            .map(share -> wording.formats().percent(share.percent()))
             .orElse(""));
   }
 

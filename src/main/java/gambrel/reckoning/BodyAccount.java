@@ -1,5 +1,6 @@
 package gambrel.reckoning;
 
+import gambrel.balance.BatchBalance;
 import gambrel.balance.BodyBalance;
 import gambrel.charge.Bill;
 import gambrel.decision.Decision;
@@ -11,53 +12,22 @@ import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 
-/** All that is known of a body at one moment. Immutable. */
-public final class BodyAccount {
-  private final BodyBalance balance;
-  private final SortedMap<String, Entitlement> entitlements;
-  private final List<String> customers;
-  private final Bill bill;
-  private final Decision decision;
-
-  /**
-   * All that is known of a body.
-   *
-   * @param balance its figures
-   * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
-   * @param bill what it costs
-   * @param decision where it stands
-   */
-  BodyAccount(
-      BodyBalance balance,
-      SortedMap<String, Entitlement> entitlements,
-      Bill bill,
-      Decision decision) {
-    this.balance = balance;
-    this.entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
-    this.customers =
-        entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
-    this.bill = bill;
-    this.decision = decision;
-  }
-
-  /** Its figures. */
-  public BodyBalance balance() {
-    return balance;
-  }
-
-  /** What each customer gets, by id; the shop's own part under its reserved id. */
-  public SortedMap<String, Entitlement> entitlements() {
-    return entitlements;
-  }
-
-  /** What it costs. */
-  public Bill bill() {
-    return bill;
-  }
-
-  /** Where it stands. */
-  public Decision decision() {
-    return decision;
+/**
+ * All that is known of a body at one moment.
+ *
+ * @param balance its figures
+ * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
+ * @param bill what it costs
+ * @param decision where it stands
+ */
+public record BodyAccount(
+    BodyBalance balance,
+    SortedMap<String, Entitlement> entitlements,
+    Bill bill,
+    Decision decision) {
+  /** Copies the entitlements. */
+  public BodyAccount {
+    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
   }
 
   /** The body. */
@@ -65,23 +35,17 @@ public final class BodyAccount {
     return balance.body();
   }
 
-  /** The customers who get a statement: everybody but the shop. */
+  /** The customers who get a statement: every customer but the shop. */
   public List<String> customers() {
-    return customers;
+    return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
   }
 
   /**
-   * Whether its weights hold and are all there: issued or closed, with no batch open. A held body may
-   * lack a tub, and the meat of an open batch is not yet taken home; in a comparison either would pass
-   * for a poor body.
+   * Whether its weights are complete: issued or closed, with no batch open. A held body may lack a
+   * tub, and the meat of an open batch is not yet taken home; comparisons leave both out.
    */
   public boolean isSettled() {
     return decision.state().isSettled()
-        && balance.batches().stream().noneMatch(batch -> batch.isOpen());
-  }
-
-  @Override
-  public String toString() {
-    return body().id() + ", " + decision.state();
+        && balance.batches().stream().noneMatch(BatchBalance::isOpen);
   }
 }

@@ -1,8 +1,7 @@
 package gambrel.reckoning;
 
 import gambrel.balance.BatchBalance;
-import gambrel.balance.Drawings;
-import gambrel.balance.Drawn;
+import gambrel.charge.CustomerMoney;
 import gambrel.measure.ByteOrder;
 import gambrel.measure.Money;
 import gambrel.notice.Notice;
@@ -16,25 +15,34 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 
-/** Everything that is known of the shop at one moment; what is drawn from it is kept with it. */
-public final class Night implements Drawn.Subject {
-  private final Shop shop;
-  private final OffsetDateTime asOf;
-  private final Ledger ledger;
-  private final SortedMap<String, BatchBalance> batches;
-  private final SortedMap<String, BodyAccount> bodies;
-  private final List<Notice> notices;
-  private final Map<String, List<Payment>> payments;
-  private final Drawings drawings = new Drawings();
+/**
+ * Everything that is known of the shop at one moment.
+ *
+ * @param shop the shop folder
+ * @param asOf the moment, at the shop's own offset
+ * @param ledger the exports
+ * @param batches every batch, by id
+ * @param bodies every body, by id
+ * @param notices all that a person should know, but for set-aside rows and publishing
+ * @param payments the shop's payments, by body, as listed
+ */
+public record Night(
+    Shop shop,
+    OffsetDateTime asOf,
+    Ledger ledger,
+    SortedMap<String, BatchBalance> batches,
+    SortedMap<String, BodyAccount> bodies,
+    List<Notice> notices,
+    Map<String, List<Payment>> payments) {
+  /** Copies the collections. */
+  public Night {
+    batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
+    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
+    notices = List.copyOf(notices);
+    payments = Map.copyOf(payments);
+  }
 
-  /**
-   * Copies the collections.
-   *
-   * @param asOf the moment, at the shop's own offset
-   * @param batches every batch, by id
-   * @param bodies every body, by id
-   * @param notices all that a person should know, but for set-aside rows and publishing
-   */
+  /** A night with the payments of {@code shop}. */
   Night(
       Shop shop,
       OffsetDateTime asOf,
@@ -42,43 +50,14 @@ public final class Night implements Drawn.Subject {
       SortedMap<String, BatchBalance> batches,
       SortedMap<String, BodyAccount> bodies,
       List<Notice> notices) {
-    this.shop = shop;
-    this.asOf = asOf;
-    this.ledger = ledger;
-    this.batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
-    this.bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
-    this.notices = List.copyOf(notices);
-    this.payments = shop.payments().stream().collect(Collectors.groupingBy(Payment::body));
-  }
-
-  /** The shop folder. */
-  public Shop shop() {
-    return shop;
-  }
-
-  /** The moment, at the shop's own offset. */
-  public OffsetDateTime asOf() {
-    return asOf;
-  }
-
-  /** The exports. */
-  public Ledger ledger() {
-    return ledger;
-  }
-
-  /** Every batch, by id. */
-  public SortedMap<String, BatchBalance> batches() {
-    return batches;
-  }
-
-  /** Every body, by id. */
-  public SortedMap<String, BodyAccount> bodies() {
-    return bodies;
-  }
-
-  /** All that a person should know, but for set-aside rows and publishing. */
-  public List<Notice> notices() {
-    return notices;
+    this(
+        shop,
+        asOf,
+        ledger,
+        batches,
+        bodies,
+        notices,
+        shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
   }
 
   /** The payments of a customer for a body by now, as listed. */
@@ -91,13 +70,13 @@ public final class Night implements Drawn.Subject {
 
   /** What a customer has paid for a body by now. */
   public Money paid(String customer, String body) {
-    return payments(customer, body).stream()
-        .map(Payment::amount)
-        .reduce(Money.ZERO, Money::plus);
+    return payments(customer, body).stream().map(Payment::amount).reduce(Money.ZERO, Money::plus);
   }
 
-  @Override
-  public Drawings drawings() {
-    return drawings;
+  /** What a customer is charged and has paid for a body by now. */
+  public CustomerMoney money(BodyAccount account, String customer) {
+    var bill = account.bill();
+    return new CustomerMoney(
+        bill.net(customer), bill.tax(customer), paid(customer, account.body().id()));
   }
 }

@@ -8,9 +8,9 @@ import gambrel.balance.BodyWeighings;
 import gambrel.charge.Bill;
 import gambrel.charge.Billing;
 import gambrel.decision.Judge;
-import gambrel.decision.Reason;
 import gambrel.decision.ScaleTests;
 import gambrel.measure.ByteOrder;
+import gambrel.shop.Body;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
 import gambrel.weighing.Headway;
@@ -22,67 +22,68 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** The figures of every body at one moment, before anybody's release. */
-final class Reckoning {
-  private final Shop shop;
-  private final OffsetDateTime asOf;
-  private final Ledger ledger;
-  private final ScaleTests tests;
-  private final Judge judge;
-  private final SortedMap<String, BatchBalance> batches;
-  private final SortedMap<String, BodyBalance> balances = new TreeMap<>(ByteOrder.IDS);
-  private final Map<String, Bill> bills = new HashMap<>();
-
-  private Reckoning(Shop shop, Ledger ledger, OffsetDateTime asOf) {
-    this.shop = shop;
-    this.asOf = asOf;
-    this.ledger = ledger;
-    this.tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
-    this.judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
-    this.batches = BatchReader.read(shop, ledger.weighings(), asOf);
-  }
+/**
+ * The figures of every body at one moment, before any release is looked at.
+ *
+ * @param shop the shop folder
+ * @param asOf the moment
+ * @param ledger the exports
+ * @param tests the test weighings of the scales
+ * @param judge finds what holds a body
+ * @param batches every batch, by id
+ * @param balances every body, by id
+ * @param bills what each body costs, by id
+ */
+record Reckoning(
+    Shop shop,
+    OffsetDateTime asOf,
+    Ledger ledger,
+    ScaleTests tests,
+    Judge judge,
+    SortedMap<String, BatchBalance> batches,
+    SortedMap<String, BodyBalance> balances,
+    Map<String, Bill> bills) {
 
   /**
    * Reckons what the exports say by {@code asOf}.
    *
-   * @param headway is told of the bodies
+   * @param headway counts the bodies
    */
   static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Headway headway) {
-    var reckoning = new Reckoning(shop, ledger, asOf);
-    reckoning.balanceBodies(headway);
-    return reckoning;
-  }
-
-  private void balanceBodies(Headway headway) {
+    var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
+    var batches = BatchReader.read(shop, ledger.weighings(), asOf);
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
     var balanced = headway.begin(shop.bodies().size());
+    var balances = new TreeMap<String, BodyBalance>(ByteOrder.IDS);
+    var bills = new HashMap<String, Bill>();
     // A body's figures depend on nothing but its own weighings, so that order does not matter.
-    var read =
-        shop.bodies().values().parallelStream()
-            .map(
-                body -> {
-                  var own =
-                      body.outcome() == Outcome.CANCELLED
-                          ? List.<Weighing>of()
-                          : ledger.weighings().of(body.id());
-                  var balance =
-                      reader.read(new BodyWeighings(body, shop.cuts().of(body.species()), own));
-                  balanced.accept(1);
-                  return new Billed(balance, billing.bill(balance));
-                })
-            .toList();
-    for (var made : read) {
-      balances.put(made.balance().body().id(), made.balance());
-      bills.put(made.balance().body().id(), made.bill());
-    }
+    shop.bodies().values().parallelStream()
+        .map(
+            body -> {
+              var balance = reader.read(weighings(shop, ledger, body));
+              balanced.accept(1);
+              return Map.entry(balance, billing.bill(balance));
+            })
+        .toList()
+        .forEach(
+            made -> {
+              balances.put(made.getKey().body().id(), made.getKey());
+              bills.put(made.getKey().body().id(), made.getValue());
+            });
+    var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
+    return new Reckoning(shop, asOf, ledger, tests, judge, batches, balances, bills);
   }
 
-  private record Billed(BodyBalance balance, Bill bill) {}
+  /** A cancelled body has no weighings of its own. */
+  private static BodyWeighings weighings(Shop shop, Ledger ledger, Body body) {
+    boolean cancelled = body.outcome() == Outcome.CANCELLED;
+    var own = cancelled ? List.<Weighing>of() : ledger.weighings().of(body.id());
+    return new BodyWeighings(body, shop.cuts().of(body.species()), own);
+  }
 
   private static Map<String, List<SetAside>> setAsideByBody(Ledger ledger) {
     var byBody = new HashMap<String, List<SetAside>>();
@@ -94,40 +95,8 @@ final class Reckoning {
     return byBody;
   }
 
-  Shop shop() {
-    return shop;
-  }
-
-  OffsetDateTime asOf() {
-    return asOf;
-  }
-
-  Ledger ledger() {
-    return ledger;
-  }
-
-  ScaleTests tests() {
-    return tests;
-  }
-
-  Judge judge() {
-    return judge;
-  }
-
-  SortedMap<String, BatchBalance> batches() {
-    return batches;
-  }
-
-  SortedMap<String, BodyBalance> balances() {
-    return balances;
-  }
-
+  /** What a body costs. */
   Bill bill(String body) {
     return bills.get(body);
-  }
-
-  /** The reasons that would hold a finished body. */
-  Set<Reason> reasons(String body) {
-    return judge.reasons(balances.get(body), bills.get(body));
   }
 }

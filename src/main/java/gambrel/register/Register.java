@@ -40,7 +40,7 @@ public final class Register {
     return Optional.ofNullable(last.get(key(customer, body)));
   }
 
-  /** The latest statement of everybody about everything, in register order. */
+  /** The latest statement of each customer about each body, in register order. */
   public List<RegisterRow> latest() {
     return latest;
   }

@@ -1,5 +1,6 @@
 package gambrel.register;
 
+import gambrel.charge.CustomerMoney;
 import gambrel.measure.ByteOrder;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
@@ -44,6 +45,6 @@ public record RegisterRow(
 
   /** Charges and tax less payments. */
   public Money due() {
-    return charges.plus(tax).minus(paid);
+    return new CustomerMoney(charges, tax, paid).due();
   }
 }

@@ -1,6 +1,5 @@
 package gambrel.run;
 
-import gambrel.measure.Money;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
@@ -122,18 +121,16 @@ final class Statements {
 
   private RegisterRow row(Planned planned, String file, byte[] document, byte[] figures) {
     String customer = planned.customer();
-    var bill = planned.account().bill();
-    var own = planned.account().entitlements().get(customer);
-    boolean charged = !own.isOutrightOnly();
+    var money = night.money(planned.account(), customer);
     return new RegisterRow(
         customer,
         planned.body(),
         planned.revision(),
         night.asOf().toLocalDateTime().withNano(0),
-        own.takeHome(),
-        charged ? bill.net(customer) : Money.ZERO,
-        charged ? bill.tax(customer) : Money.ZERO,
-        night.paid(customer, planned.body()),
+        planned.account().entitlements().get(customer).takeHome(),
+        money.net(),
+        money.tax(),
+        money.paid(),
         planned.replaces().map(RegisterRow::revision),
         file,
         Digest.of(document),

@@ -55,18 +55,12 @@ record BatchMeat(Subject subject, BatchBalance batch, Weight part) {
 
   /** What the body put in. */
   Weight put() {
-    return batch.meatInByBody().getOrDefault(subject.body().id(), Weight.ZERO);
-  }
-
-  /** The body's part of the meat in what was made. */
-  Weight bodyPart() {
-    return batch.partOf(subject.body().id());
+    return batch.meatInOf(subject.body().id());
   }
 
   /** Whether its packs weigh more than the meat in them. */
   boolean hasMoreThanMeat() {
-    var meat = Weight.sum(batch.partByBody().values());
-    return !batch.isOpen() && batch.out().thousandths() > meat.thousandths();
+    return !batch.isOpen() && batch.out().thousandths() > batch.meatOut().thousandths();
   }
 
   /** What its packs weigh, with everything in them. */

@@ -32,18 +32,19 @@ record BoxLine(
     var lines = new ArrayList<BoxLine>();
     boolean apart =
         subject.isSharer()
-            && subject.own().lines().stream().anyMatch(l -> !l.offal() && !l.outright().isZero());
+            && subject.own().lines().stream().anyMatch(l -> !l.isOffal() && !l.outright().isZero());
     if (apart) {
       addOutright(subject, lines);
     }
     boolean grouped = !apart && isLong(subject);
     String divided = apart ? subject.wording().say("boxes.group.divided", subject.share()) : "";
     for (var line : subject.own().lines()) {
-      var weight = apart && !line.offal() ? line.weight().minus(line.outright()) : line.weight();
+      var weight = apart && !line.isOffal() ? line.shared() : line.weight();
       if (!weight.isZero()) {
-        var packs = apart && !line.offal() ? Optional.<Integer>empty() : line.packs();
+        var packs = apart && !line.isOffal() ? Optional.<Integer>empty() : line.packs();
         String group = grouped ? quarter(subject, line.item()) : divided;
-        lines.add(new BoxLine(group, name(subject, line.item()), "", packs, weight, line.offal()));
+        lines.add(
+            new BoxLine(group, name(subject, line.item()), "", packs, weight, line.isOffal()));
       }
     }
     String last = grouped ? subject.wording().say("boxes.group.other") : divided;
@@ -60,7 +61,7 @@ record BoxLine(
   private static void addOutright(Subject subject, List<BoxLine> lines) {
     String group = subject.wording().say("boxes.group.outright");
     for (var line : subject.own().lines()) {
-      if (!line.offal() && !line.outright().isZero()) {
+      if (!line.isOffal() && !line.outright().isZero()) {
         long packs =
             subject.balance().weighings().of(Step.PACK).stream()
                 .filter(w -> w.item().equals(line.item()))
@@ -79,7 +80,7 @@ record BoxLine(
   }
 
   private static boolean isLong(Subject subject) {
-    return subject.own().lines().stream().filter(line -> !line.offal()).count() > SHORT_LIST;
+    return subject.own().lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
   }
 
   private static String name(Subject subject, String item) {

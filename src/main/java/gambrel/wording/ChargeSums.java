@@ -1,5 +1,6 @@
 package gambrel.wording;
 
+import gambrel.charge.CustomerMoney;
 import gambrel.measure.Money;
 import gambrel.shop.Payment;
 import gambrel.statement.ChargesView;
@@ -19,7 +20,7 @@ final class ChargeSums {
   ChargeSums(Subject subject) {
     this.subject = subject;
     this.wording = subject.wording();
-    this.money = CustomerMoney.of(subject);
+    this.money = subject.money();
   }
 
   List<ChargesView.Sum> sums() {

@@ -19,7 +19,7 @@ final class NormalAnswer {
     this.wording = subject.wording();
   }
 
-  /** Empty where nothing is known to hold it against, and while the figures are in doubt. */
+  /** Empty if there is nothing to compare with, and while the body is held. */
   static Optional<Answer> of(Subject subject) {
     return subject.account().decision().state() == State.HELD
         ? Optional.empty()

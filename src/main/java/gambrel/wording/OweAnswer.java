@@ -1,5 +1,6 @@
 package gambrel.wording;
 
+import gambrel.charge.CustomerMoney;
 import gambrel.measure.Money;
 import gambrel.statement.Answer;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ final class OweAnswer {
       lead = wording.say("owe.free.lead");
       lines.add(wording.say("owe.outright"));
     } else {
-      var account = CustomerMoney.of(subject);
+      var account = subject.money();
       lead = lead(account, subject);
       lines.addAll(lines(account, subject));
     }

@@ -1,20 +1,12 @@
 package gambrel.wording;
 
-import gambrel.balance.Drawn;
-import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.reckoning.BodyAccount;
-import gambrel.reckoning.Night;
+import gambrel.shop.Body;
 import gambrel.shop.Outcome;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.NavigableMap;
+import java.util.Comparator;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -30,16 +22,6 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
 
   private static final int MOST = 20;
 
-  private static final Drawn<Night, Map<Kind, NavigableMap<Instant, List<BigFraction>>>> GIVEN =
-      new Drawn<>(OwnBodies::given);
-
-  /** Bodies that are held against each other. */
-  private record Kind(Species species, String category) {
-    static Kind of(BodyAccount account) {
-      return new Kind(account.body().species(), account.body().category());
-    }
-  }
-
   /** The last ones cut before the subject's body, so that a later body changes no page. */
   static Optional<OwnBodies> of(Subject subject) {
     var cut = subject.balance().lastCut();
@@ -47,35 +29,18 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
       return Optional.empty();
     }
     var percents =
-        GIVEN
-            .of(subject.night())
-            .getOrDefault(Kind.of(subject.account()), Collections.emptyNavigableMap())
-            .headMap(cut.get().toInstant(), false)
-            .descendingMap()
-            .values()
-            .stream()
-            .flatMap(List::stream)
+        subject.night().bodies().values().stream()
+            .filter(account -> isOfKind(account, subject.body()) && isDone(account))
+            .filter(account -> lastCut(account).isBefore(cut.get().toInstant()))
+            .sorted(Comparator.comparing(OwnBodies::lastCut).reversed())
             .limit(MOST)
+            .map(account -> account.balance().shares().takeHomeOfCold().orElseThrow().percent())
             .sorted()
             .toList();
     return percents.size() < FEWEST
         ? Optional.empty()
         : Optional.of(
             new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
-  }
-
-  /** What every body gave, by when it was cut last; those cut at one moment by id. */
-  private static Map<Kind, NavigableMap<Instant, List<BigFraction>>> given(Night night) {
-    var given = new HashMap<Kind, NavigableMap<Instant, List<BigFraction>>>();
-    night.bodies().values().stream()
-        .filter(OwnBodies::isDone)
-        .forEach(
-            account ->
-                given
-                    .computeIfAbsent(Kind.of(account), kind -> new TreeMap<>())
-                    .computeIfAbsent(lastCut(account), moment -> new ArrayList<>())
-                    .add(account.balance().shares().takeHomeOfCold().orElseThrow().percent()));
-    return given;
   }
 
   /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) what they gave. */
@@ -85,6 +50,11 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
       return -1;
     }
     return printed.compareTo(Exact.round(most, 1)) > 0 ? 1 : 0;
+  }
+
+  private static boolean isOfKind(BodyAccount account, Body body) {
+    return account.body().species() == body.species()
+        && account.body().category().equals(body.category());
   }
 
   private static boolean isDone(BodyAccount account) {

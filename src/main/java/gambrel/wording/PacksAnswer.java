@@ -1,7 +1,5 @@
 package gambrel.wording;
 
-import gambrel.cuts.Kind;
-import gambrel.measure.Weight;
 import gambrel.owner.Entitlement;
 import gambrel.shop.Outcome;
 import gambrel.statement.Answer;
@@ -39,7 +37,7 @@ final class PacksAnswer {
     if (subject.is(Outcome.WHOLE)) {
       lines.add(wording.say("packs.whole"));
       offal();
-      return wording.say("packs.whole.lead", whole());
+      return wording.say("packs.whole.lead", subject.hung(subject.own().takeHome()));
     }
     meat();
     outright();
@@ -48,16 +46,6 @@ final class PacksAnswer {
       lines.add(wording.say("packs.pending"));
     }
     return cut();
-  }
-
-  private String whole() {
-    var total =
-        Weight.sum(
-            subject.own().lines().stream()
-                .filter(l -> !l.offal())
-                .map(Entitlement.Line::weight)
-                .toList());
-    return subject.hung(total);
   }
 
   private String cut() {
@@ -87,7 +75,7 @@ final class PacksAnswer {
   private int counted() {
     int packs = 0;
     for (var line : subject.own().lines()) {
-      packs += line.offal() ? 0 : line.packs().orElse(0);
+      packs += line.isOffal() ? 0 : line.packs().orElse(0);
     }
     for (var batch : subject.batchMeat()) {
       packs += batch.packs().orElse(0);
@@ -96,24 +84,14 @@ final class PacksAnswer {
   }
 
   private void meat() {
-    var total = subject.own().takeHome();
-    var other =
-        Weight.sum(
-            subject.own().lines().stream()
-                .filter(line -> !line.offal() && !isMeat(line))
-                .map(Entitlement.Line::weight)
-                .toList());
+    var own = subject.own();
+    var other = own.otherHome();
     if (!other.isZero()) {
-      lines.add(wording.say("packs.meat", subject.home(total.minus(other)), subject.home(other)));
+      lines.add(wording.say("packs.meat", subject.home(own.meatHome()), subject.home(other)));
     }
   }
 
-  private boolean isMeat(Entitlement.Line line) {
-    var kind = subject.kind(line.item());
-    return kind == Kind.MEAT || kind == Kind.TRIM;
-  }
-
-  /** What was put up by name for somebody who has a share besides. */
+  /** The packs by name of a customer who also has a share. */
   private void outright() {
     var own = subject.outright();
     if (subject.isSharer() && !own.isEmpty()) {
@@ -122,16 +100,16 @@ final class PacksAnswer {
               "packs.outright",
               own.size(),
               subject.formats().count(own.size()),
-              subject.home(Subject.sum(own))));
+              subject.home(subject.own().outright())));
     }
   }
 
   private void offal() {
-    var offal = subject.own().lines().stream().filter(Entitlement.Line::offal).toList();
+    var offal = subject.own().lines().stream().filter(Entitlement.Line::isOffal).toList();
     if (offal.isEmpty()) {
       return;
     }
-    String weight = subject.home(Weight.sum(offal.stream().map(Entitlement.Line::weight).toList()));
+    String weight = subject.home(subject.own().offal());
     boolean known = offal.stream().map(Entitlement.Line::packs).allMatch(Optional::isPresent);
     int packs = offal.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     lines.add(

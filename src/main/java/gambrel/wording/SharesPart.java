@@ -3,7 +3,6 @@ package gambrel.wording;
 import gambrel.measure.Weight;
 import gambrel.owner.Entitlement;
 import gambrel.shop.Outcome;
-import gambrel.shop.Step;
 import gambrel.statement.SharesView;
 import java.util.ArrayList;
 import java.util.Optional;
@@ -13,7 +12,7 @@ final class SharesPart {
 
   private SharesPart() {}
 
-  /** Empty for whoever has no share, or all of it. */
+  /** Empty for a customer with no share, or with the whole body. */
   static Optional<SharesView> of(Subject subject) {
     if (!subject.isSharer() || subject.outputs().isEmpty() || subject.is(Outcome.CONDEMNED)) {
       return Optional.empty();
@@ -24,20 +23,11 @@ final class SharesPart {
     var rows = new ArrayList<SharesView.Row>();
     rows.add(row(subject, "shares.take_home", outputs.takeHome(), own.takeHome()));
     var named = named(subject);
-    var mine =
-        Weight.sum(
-            own.lines().stream().filter(l -> !l.offal()).map(Entitlement.Line::outright).toList());
     if (!named.isZero()) {
-      rows.add(row(subject, "shares.outright", named, mine));
+      rows.add(row(subject, "shares.outright", named, own.outright()));
     }
-    var offal =
-        Weight.sum(
-            own.lines().stream()
-                .filter(Entitlement.Line::offal)
-                .map(Entitlement.Line::weight)
-                .toList());
     if (!outputs.offal().isZero()) {
-      rows.add(row(subject, "shares.offal", outputs.offal(), offal));
+      rows.add(row(subject, "shares.offal", outputs.offal(), own.offal()));
     }
     String key = subject.is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
     return Optional.of(
@@ -50,12 +40,9 @@ final class SharesPart {
         subject.wording().say(label), subject.home(whole), subject.home(yours));
   }
 
-  /** All that was packed for somebody by name, the shop's own included. */
+  /** All packs with a customer's name, the shop's own included. */
   private static Weight named(Subject subject) {
-    var weighings = subject.balance().weighings();
-    return Subject.sum(
-        weighings.of(Step.PACK).stream()
-            .filter(pack -> !pack.customer().isEmpty() && !weighings.isOffal(pack))
-            .toList());
+    return Weight.sum(
+        subject.account().entitlements().values().stream().map(Entitlement::outright).toList());
   }
 }

@@ -2,6 +2,7 @@ package gambrel.wording;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
+import gambrel.charge.CustomerMoney;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
@@ -42,6 +43,10 @@ record Subject(
 
   BodyBalance balance() {
     return account.balance();
+  }
+
+  CustomerMoney money() {
+    return night.money(account, customer);
   }
 
   Body body() {
@@ -161,12 +166,8 @@ record Subject(
 
   /** The sum of weighings. */
   String total(Collection<Weighing> weighings) {
-    var sum = sum(weighings);
+    var sum = Weighing.total(weighings);
     var decimals = Decimals.fitting(Decimals.of(weighings, settings().unit()), List.of(sum));
     return formats().weight(sum, decimals);
-  }
-
-  static Weight sum(Collection<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 }

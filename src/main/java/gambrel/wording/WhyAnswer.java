@@ -90,15 +90,11 @@ final class WhyAnswer {
       String end = whole ? subject.hung(home) : subject.home(home);
       String sentence = subject.wording().say(whole ? wholeKey() : key, start, end);
       var open = subject.openBatches();
-      return open.isEmpty() || whole
-          ? sentence
-          : sentence
-              + " "
-              + subject
-                  .wording()
-                  .say(
-                      "why.pending",
-                      subject.home(Weight.sum(open.stream().map(BatchMeat::put).toList())));
+      if (open.isEmpty() || whole) {
+        return sentence;
+      }
+      var pending = Weight.sum(open.stream().map(BatchMeat::put).toList());
+      return sentence + " " + subject.wording().say("why.pending", subject.home(pending));
     }
 
     private String wholeKey() {

@@ -1,5 +1,7 @@
 package gambrel.scenes;
 
+import gambrel.reckoning.Night;
+import gambrel.reckoning.Reckoner;
 import gambrel.run.AsOf;
 import gambrel.run.Inputs;
 import gambrel.run.NightlyRun;
@@ -129,6 +131,17 @@ public final class Scene {
   /** One night of many over the same output folder. */
   public Found nextNight(String asOf) {
     return night("reports", asOf);
+  }
+
+  /** The figures of a night, without files. */
+  public Night reckon(String asOf) {
+    try {
+      var inputs = read();
+      var when = AsOf.read(moment(asOf), inputs.shop().settings().zone());
+      return new Reckoner(inputs.shop(), inputs.exports()).at(when);
+    } catch (RefusedException e) {
+      throw new AssertionError(e);
+    }
   }
 
   private Found night(String out, String asOf) {
