@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 final class HungTree {
   /** These hang, even if a shop's own cuts give them another kind. */
   private static final Set<String> SIDES_AND_QUARTERS =
-      Set.of("side", "forequarter", "hindquarter");
+      Set.of(CutTree.SIDE, CutTree.FOREQUARTER, CutTree.HINDQUARTER);
 
   private final CutTree tree;
   private final boolean apart;

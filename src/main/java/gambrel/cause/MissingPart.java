@@ -2,6 +2,8 @@ package gambrel.cause;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.RailCover;
+import gambrel.cuts.CutTree;
+import gambrel.cuts.SideLabels;
 import gambrel.decision.ReasonCode;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
@@ -130,7 +132,7 @@ final class MissingPart {
     boolean half =
         balance.weighings().body().head() == 1
             && balance.rail().boning().pieces().stream()
-                .allMatch(p -> p.item().endsWith("side") && p.number() == 1)
+                .allMatch(p -> SideLabels.plain(p.item()).equals(CutTree.SIDE) && p.number() == 1)
             && balance.rail().boning().pieces().size() == 1;
     if (!half || !suspect.isWeighedOut()) {
       return Optional.empty();

@@ -77,6 +77,7 @@ final class Trial {
         shop.settings(),
         shop.cuts(),
         shop.ranges(),
+        shop.foods(),
         shop.customers(),
         bodies,
         shop.codes(),

@@ -1,5 +1,6 @@
 package gambrel.cuts;
 
+import gambrel.cuts.Extension.Rejected;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,10 +13,31 @@ public final class CutTree {
   /** The id of every tree's root. */
   public static final String ROOT = "carcase";
 
+  /** Half of a carcase; every tree has it, as the parts below. */
+  public static final String SIDE = "side";
+
+  /** The front half of a side. */
+  public static final String FOREQUARTER = "forequarter";
+
+  /** The hind half of a side. */
+  public static final String HINDQUARTER = "hindquarter";
+
+  /** Minced meat: what any meat and trim can be made into. */
+  public static final String MINCE = "mince";
+
+  /** Diced meat, the other thing that any meat can be made into. */
+  public static final String DICE = "stewing-dice";
+
+  /** Bone of any part. */
+  public static final String BONE = "bone";
+
   private final Species species;
   private final List<Item> items;
   private final Map<String, Integer> order = new HashMap<>();
   private final Map<String, List<Item>> children = new HashMap<>();
+
+  /** By id, with what is inherited filled in. */
+  private final Map<String, Facts> facts = new HashMap<>();
 
   /** For each position, the items from the root down to it: asked of every weighing. */
   private final List<List<Item>> paths = new ArrayList<>();
@@ -30,9 +52,10 @@ public final class CutTree {
     }
     children.replaceAll((id, below) -> List.copyOf(below));
     items = depthFirst();
-    for (int i = 0; i < items.size(); i++) {
-      order.put(items.get(i).id(), i);
-      paths.add(pathTo(items.get(i)));
+    for (var item : items) {
+      order.put(item.id(), order.size());
+      paths.add(pathTo(item));
+      facts.put(item.id(), item.facts().over(facts(item.parent())));
     }
     ends = ends();
   }
@@ -111,7 +134,15 @@ public final class CutTree {
     return paths.get(order(id));
   }
 
-  /** Whose parent's path is known already. */
+  /**
+   * The facts of an item: each is its own, else that of the nearest item above that has one. All
+   * are empty for an unknown item.
+   */
+  public Facts facts(String id) {
+    return facts.getOrDefault(id, Facts.INHERITED);
+  }
+
+  /** The items from the root down to {@code item}, whose parent has its path already. */
   private List<Item> pathTo(Item item) {
     var path = new ArrayList<Item>();
     if (!paths.isEmpty()) {

@@ -1,5 +1,7 @@
 package gambrel.cuts;
 
+import gambrel.cuts.Extension.Flaw;
+import gambrel.cuts.Extension.Rejected;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -13,6 +13,7 @@ import java.util.List;
  * @param unece codes of the UN/ECE standards or the numbering they share; several where the
  *     standards number variants of one cut
  * @param ownName whether the shop itself gave the name, which then stands in every language
+ * @param facts what the trade knows of it
  */
 public record Item(
     String id,
@@ -21,7 +22,8 @@ public record Item(
     Kind kind,
     int count,
     List<String> unece,
-    boolean ownName) {
+    boolean ownName,
+    Facts facts) {
 
   /**
    * Copies the codes.
@@ -41,9 +43,9 @@ public record Item(
     unece = List.copyOf(unece);
   }
 
-  /** An item under the name that its region gives it. */
+  /** An item under the name that its region gives it, with the facts of its parent. */
   public Item(
       String id, String parent, String name, Kind kind, int count, List<String> unece) {
-    this(id, parent, name, kind, count, unece, false);
+    this(id, parent, name, kind, count, unece, false, Facts.INHERITED);
   }
 }

@@ -103,11 +103,24 @@ public final class ScaleTests {
     return Weight.of(most(test));
   }
 
+  /** Whether the limit is that of a publication at hand; a scale without a class needs none. */
+  public boolean isLimitPublished(Weighing test) {
+    return settings.region() != Region.US
+        || test.scale().accuracy().filter(a -> !a.hasHandbook44Source(load(test))).isEmpty();
+  }
+
   private BigFraction most(Weighing test) {
-    var scale = test.scale();
+    return division(test.scale()).multiply(divisions(test.scale(), load(test)));
+  }
+
+  /** The true weight of a test, in the scale's divisions. */
+  private BigFraction load(Weighing test) {
     var nominal = test.code().nominal().map(Weight::fraction).orElseThrow();
-    var division = scale.unit().convert(scale.division(), settings.unit());
-    return division.multiply(divisions(scale, nominal.divide(division)));
+    return nominal.divide(division(test.scale()));
+  }
+
+  private BigFraction division(Scale scale) {
+    return scale.unit().convert(scale.division(), settings.unit());
   }
 
   /** The limit in service at a load, in divisions; one division for a scale without a class. */

@@ -2,19 +2,15 @@ package gambrel.intake;
 
 import gambrel.cuts.CutTree;
 import gambrel.cuts.CutTrees;
+import gambrel.cuts.Facts;
+import gambrel.cuts.Facts.Offal;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Region;
 import gambrel.cuts.Species;
-import java.io.FileNotFoundException;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
+import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -26,35 +22,22 @@ import org.apache.commons.csv.CSVRecord;
  * print: in the UN/ECE working papers of 2012 and retail cut standard of 2013, and in the Handbook
  * of Australian Meat, whose numbers the UN/ECE standards share. Regional names and breaks are
  * common practice of the trade.
+ *
+ * <p>The columns {@code food}, {@code bone}, {@code vertebra}, {@code minced} and {@code offal} are
+ * the item's {@link Facts}; a blank one is that of the item which it comes from. What has bone or
+ * vertebrae in it is common practice of the trade.
  */
 public final class BuiltInCuts {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-
   private BuiltInCuts() {}
 
   /** The trees of all species, named and nested as in a region. */
   public static CutTrees load(Region region) {
     var trees = new ArrayList<CutTree>();
     for (var species : Species.values()) {
-      trees.add(CutTree.of(species, read(species, region)));
+      var rows = BuiltInTable.rows("cuts/" + species.id());
+      trees.add(CutTree.of(species, rows.stream().map(row -> item(row, region)).toList()));
     }
     return CutTrees.from(trees);
-  }
-
-  private static List<Item> read(Species species, Region region) {
-    var path = "/gambrel/cuts/" + species.id() + ".csv";
-    try (var in = BuiltInCuts.class.getResourceAsStream(path)) {
-      if (in == null) {
-        throw new FileNotFoundException(path);
-      }
-      var reader = new InputStreamReader(in, StandardCharsets.UTF_8);
-      try (var parser = CSVParser.parse(reader, FORMAT)) {
-        return parser.stream().map(row -> item(row, region)).toList();
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 
   private static Item item(CSVRecord row, Region region) {
@@ -65,7 +48,26 @@ public final class BuiltInCuts {
         regional(row, "name", region),
         Kind.of(row.get("kind")).orElseThrow(),
         count.isEmpty() ? 1 : Integer.parseInt(count),
-        row.get("unece").isEmpty() ? List.of() : List.of(row.get("unece").split(" ")));
+        row.get("unece").isEmpty() ? List.of() : List.of(row.get("unece").split(" ")),
+        false,
+        facts(row));
+  }
+
+  private static Facts facts(CSVRecord row) {
+    return new Facts(
+        BuiltInTable.cell(row, "food", food -> food),
+        BuiltInTable.cell(row, "bone", BuiltInCuts::isYes),
+        BuiltInTable.cell(row, "vertebra", BuiltInCuts::isYes),
+        BuiltInTable.cell(row, "minced", BuiltInCuts::isYes),
+        BuiltInTable.cell(row, "offal", line -> Offal.valueOf(line.toUpperCase(Locale.ROOT))));
+  }
+
+  private static boolean isYes(String cell) {
+    return switch (cell) {
+      case "yes" -> true;
+      case "no" -> false;
+      default -> throw new IllegalArgumentException(cell + " is neither yes nor no");
+    };
   }
 
   private static String regional(CSVRecord row, String column, Region region) {

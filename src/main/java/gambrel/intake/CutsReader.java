@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.cuts.CutTree;
 import gambrel.cuts.CutTrees;
+import gambrel.cuts.Facts;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
@@ -50,7 +51,8 @@ final class CutsReader {
         row.need("kind", Formats.word(Kind.class)),
         row.get("count", Formats::head).orElse(1),
         codes(row),
-        true);
+        true,
+        Facts.INHERITED);
   }
 
   /** A blank cell leaves a known item as it was. */
@@ -64,7 +66,8 @@ final class CutsReader {
         row.get("kind", Formats.word(Kind.class)).orElse(known.kind()),
         row.get("count", Formats::head).orElse(known.count()),
         codes.isEmpty() ? known.unece() : codes,
-        !name.isEmpty() && !name.equals(known.name()));
+        !name.isEmpty() && !name.equals(known.name()),
+        known.facts());
   }
 
   private static List<String> codes(Row row) {

@@ -47,6 +47,7 @@ public final class ShopReader {
         settings,
         cuts,
         BuiltInRanges.load(),
+        BuiltInFoods.load(),
         customers,
         bodies,
         CodesReader.read(folder, items),

@@ -12,7 +12,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -49,9 +48,6 @@ public enum BodyFigure {
 
   /** The figures of the chapter on yields, in the order of its columns. */
   public static final List<BodyFigure> YIELDS = List.of(TAKE_HOME, BONE, FAT, TRIM);
-
-  /** What trim is packed as where it does not go through a tub. */
-  private static final Set<String> GROUND = Set.of("mince", "burgers", "sausages", "sausage-meat");
 
   private final Function<BodyBalance, Optional<Share>> share;
 
@@ -102,7 +98,8 @@ public enum BodyFigure {
     boolean tub = weighing.step() == Step.TUB && weighing.inBatch();
     return tub && body.weighings().kind(weighing) == Kind.TRIM
         || isPackOf(body, weighing, Kind.TRIM)
-        || (tub || weighing.step() == Step.PACK) && GROUND.contains(weighing.item());
+        || (tub || weighing.step() == Step.PACK)
+            && body.weighings().tree().facts(weighing.item()).isMinced();
   }
 
   private static boolean isPackOf(BodyBalance body, Weighing weighing, Kind kind) {

@@ -1,5 +1,6 @@
 package gambrel.ownerpages;
 
+import gambrel.cuts.CutTree;
 import gambrel.cuts.Species;
 import gambrel.month.pace.Pace;
 import gambrel.month.pace.PaceLine;
@@ -9,8 +10,6 @@ import java.util.List;
 
 /** How fast pieces were boned, if the block's weighings tell. */
 final class PacePart {
-  private static final String HINDQUARTER = "hindquarter";
-
   private final MonthPage page;
 
   PacePart(MonthPage page) {
@@ -71,6 +70,6 @@ final class PacePart {
   }
 
   private static boolean isHindquarter(PaceLine line) {
-    return line.species() == Species.BEEF && line.item().id().equals(HINDQUARTER);
+    return line.species() == Species.BEEF && line.item().id().equals(CutTree.HINDQUARTER);
   }
 }

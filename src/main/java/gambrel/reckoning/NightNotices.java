@@ -138,7 +138,10 @@ final class NightNotices {
                     + test.code().nominal().orElseThrow()
                     + "; at most "
                     + shown(reckoning.tests().limit(test))
-                    + " off passes.")
+                    + " off passes."
+                    + (reckoning.tests().isLimitPublished(test)
+                        ? ""
+                        : " No published source of this limit is at hand."))
             .aboutTicket(test.scale().id(), test.ticket()));
   }
 }

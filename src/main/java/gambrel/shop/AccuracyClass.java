@@ -9,8 +9,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * Accuracy class of a weighing instrument and its limits of error in service, in divisions of the
  * load. OIML R 76 gives ±0.5, ±1 and ±1.5 e at initial verification for loads up to the two steps
- * and beyond; in service the double applies (read in UK SI 1995/1907, Schedule 2, paragraph 4).
- * Class I steps are from memory.
+ * and beyond; in service the double applies. Source of the steps of all classes: UK SI 1995/1907,
+ * schedule 2, paragraph 4, table 3.
  */
 public enum AccuracyClass {
   /** Special. */
@@ -21,6 +21,9 @@ public enum AccuracyClass {
   III(500, 2_000),
   /** Ordinary. */
   IIII(50, 200);
+
+  /** Of Handbook 44 in class IIII, in divisions; no published source at hand. */
+  private static final int ORDINARY_THIRD_STEP = 400;
 
   private final int firstStep;
   private final int secondStep;
@@ -61,21 +64,30 @@ public enum AccuracyClass {
   }
 
   /**
-   * Maintenance tolerance of NIST Handbook 44, section 2.20, Table 6, in divisions (class III
-   * confirmed by secondary copies, the others from memory). Class I as class II.
+   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions, for a load
+   * given in divisions. Class III is as secondary copies print it. Of the other classes no copy is
+   * at hand: classes I and II take the limits of OIML R 76, and so does class IIII up to 400
+   * divisions; see {@link #hasHandbook44Source}.
    */
   public int handbook44Divisions(BigFraction loadInDivisions) {
-    int[] steps =
-        switch (this) {
-          case I, II -> new int[] {5_000, 20_000};
-          case III -> new int[] {500, 2_000, 4_000};
-          case IIII -> new int[] {50, 200, 400};
-        };
-    int[] tolerances = {1, 2, 3, 5};
-    int band = 0;
-    while (band < steps.length && loadInDivisions.abs().compareTo(BigFraction.of(steps[band])) > 0) {
-      band++;
-    }
-    return tolerances[band];
+    return switch (this) {
+      case I, II -> inServiceDivisions(loadInDivisions);
+      case III -> handbook44(loadInDivisions, 4_000);
+      case IIII -> handbook44(loadInDivisions, ORDINARY_THIRD_STEP);
+    };
+  }
+
+  /**
+   * Whether the limit of {@link #handbook44Divisions} has a published source at hand. Only the 5
+   * divisions of class IIII for loads above 400 divisions have none.
+   */
+  public boolean hasHandbook44Source(BigFraction loadInDivisions) {
+    return this != IIII
+        || loadInDivisions.abs().compareTo(BigFraction.of(ORDINARY_THIRD_STEP)) <= 0;
+  }
+
+  private int handbook44(BigFraction loadInDivisions, int thirdStep) {
+    boolean beyond = loadInDivisions.abs().compareTo(BigFraction.of(thirdStep)) > 0;
+    return beyond ? 5 : inServiceDivisions(loadInDivisions);
   }
 }

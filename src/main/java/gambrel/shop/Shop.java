@@ -1,6 +1,7 @@
 package gambrel.shop;
 
 import gambrel.cuts.CutTrees;
+import gambrel.cuts.Foods;
 import gambrel.measure.ByteOrder;
 import java.util.Collections;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.SortedMap;
  * @param settings the shop's settings
  * @param cuts the cut trees, the shop's own cuts laid over the built-in ones
  * @param ranges what others have published
+ * @param foods how food keeps, as published
  * @param customers by id
  * @param bodies by id
  * @param codes what scale codes mean
@@ -30,6 +32,7 @@ public record Shop(
     Settings settings,
     CutTrees cuts,
     PublishedRanges ranges,
+    Foods foods,
     SortedMap<String, Customer> customers,
     SortedMap<String, Body> bodies,
     List<ScaleCode> codes,

@@ -36,14 +36,14 @@ public record StatementView(
     List<Fact> animal,
     String note,
     Optional<DraftView> draft,
-    Optional<ChangesView> changes,
+    Optional<TextTable> changes,
     List<Answer> answers,
     Optional<FlowView> flow,
-    Optional<SharesView> shares,
+    Optional<TextTable> shares,
     Optional<CutsView> boxes,
     List<Fact> pending,
     Optional<ChargesView> charges,
-    Optional<KeepingView> keeping,
+    Optional<TextTable> keeping,
     List<String> cautions) {
   /** Copies the collections. */
   public StatementView {

@@ -17,7 +17,10 @@ import java.util.Optional;
  * @param unit the row's unit
  */
 record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
-  /** Divisions above its capacity at which an indication goes blank (OIML R 76, from memory). */
+  /**
+   * Divisions above its capacity up to which a scale may show a weight, as OIML R 76 has it. No
+   * published source of the number is at hand; the notice says so.
+   */
   private static final BigDecimal OVERLOAD_DIVISIONS = BigDecimal.valueOf(9);
 
   /** Reads the weights of {@code row}. */
@@ -100,7 +103,7 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
               + scale.capacity().get().toPlainString()
               + " "
               + scale.unit().id()
-              + ".");
+              + " and 9 divisions (no published source of the 9 at hand).");
     }
   }
 

@@ -1,6 +1,10 @@
 package gambrel.wording;
 
+import gambrel.cuts.CutTree;
+import gambrel.cuts.Item;
+import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
+import gambrel.owner.Entitlement;
 import gambrel.shop.Outcome;
 import gambrel.statement.CutsView;
 import java.util.ArrayList;
@@ -9,47 +13,142 @@ import java.util.Optional;
 
 /** What is in the boxes, cut by cut. */
 final class BoxesPart {
+  /** A list of so few cuts needs no heads between. */
+  private static final int SHORT_LIST = 8;
+
   private final Subject subject;
   private final Wording wording;
+  private final Formats formats;
   private final int decimals;
-  private final List<BoxLine> lines;
+  private final List<Line> lines = new ArrayList<>();
+
+  /**
+   * One line of the boxes.
+   *
+   * @param group the part of the carcase that it comes from, or empty
+   * @param name of the cut
+   * @param note such as what a batch was made of; may be empty
+   * @param packs their number, where known
+   * @param weight what is the customer's
+   * @param offal whether it is outside take-home
+   */
+  private record Line(
+      String group,
+      String name,
+      String note,
+      Optional<Integer> packs,
+      Weight weight,
+      boolean offal) {}
 
   private BoxesPart(Subject subject) {
     this.subject = subject;
     this.wording = subject.wording();
+    this.formats = subject.formats();
     this.decimals = subject.homeDecimals();
-    this.lines = BoxLine.all(subject);
   }
 
   /** Empty where nothing is packed. */
   static Optional<CutsView> of(Subject subject) {
     var part = new BoxesPart(subject);
+    part.addLines();
     return part.lines.isEmpty() ? Optional.empty() : Optional.of(part.view());
+  }
+
+  /** In the order of the carcase, batches behind; with outright packs first if divided. */
+  private void addLines() {
+    boolean apart = subject.isSharer() && !subject.own().outright().isZero();
+    String divided = apart ? wording.say("boxes.group.divided", subject.share()) : "";
+    if (apart) {
+      addOutright(wording.say("boxes.group.outright"));
+    }
+    boolean grouped = !apart && isLong();
+    for (var line : subject.own().lines()) {
+      boolean split = apart && !line.isOffal();
+      add(
+          grouped ? quarter(line.item()) : divided,
+          line,
+          split ? Optional.empty() : line.packs(),
+          split ? line.shared() : line.weight());
+    }
+    String last = grouped ? wording.say("boxes.group.other") : divided;
+    for (var batch : subject.batchMeat()) {
+      if (!batch.part().isZero()) {
+        lines.add(
+            new Line(last, batch.name(), note(batch), batch.packs(), batch.part(), false));
+      }
+    }
+  }
+
+  private void addOutright(String group) {
+    for (var line : subject.own().lines()) {
+      if (!line.isOffal()) {
+        var packs = subject.outright().stream().filter(w -> w.item().equals(line.item())).count();
+        add(group, line, Optional.of(Math.toIntExact(packs)), line.outright());
+      }
+    }
+  }
+
+  private void add(
+      String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
+    if (!weight.isZero()) {
+      boolean whole = line.item().equals(CutTree.ROOT) && subject.is(Outcome.WHOLE);
+      String name = whole ? wording.say("boxes.whole") : subject.itemName(line.item());
+      lines.add(new Line(group, name, "", packs, weight, line.isOffal()));
+    }
+  }
+
+  private boolean isLong() {
+    return subject.own().lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
+  }
+
+  /** The quarter that an item comes from, where it is of one. */
+  private String quarter(String item) {
+    String quarter = "";
+    for (Item above : subject.tree().path(item)) {
+      boolean hangs = above.kind() == Kind.CARCASE && !above.parent().isEmpty();
+      if (hangs && !above.parent().equals(CutTree.ROOT)) {
+        quarter = subject.name(above);
+      }
+    }
+    return quarter.isEmpty() ? wording.say("boxes.group.other") : quarter;
+  }
+
+  private String note(BatchMeat batch) {
+    String note;
+    if (batch.isAlone()) {
+      note = subject.sayForHead("boxes.batch.alone");
+    } else if (batch.others() > 0) {
+      note = wording.count("boxes.batch.mixed", batch.others(), formats.count(batch.others()));
+    } else {
+      note = wording.say("boxes.batch.shop");
+    }
+    return batch.hasMoreThanMeat() && batch.packs().isPresent()
+        ? wording.say("boxes.batch.packed", note, batch.packed())
+        : note;
   }
 
   private CutsView view() {
     var cuts = lines.stream().filter(line -> !line.offal()).toList();
-    var offal = lines.stream().filter(BoxLine::offal).toList();
-    boolean packs = lines.stream().anyMatch(line -> line.packs().isPresent());
+    var offal = lines.stream().filter(Line::offal).map(line -> row(line, "")).toList();
+    boolean summed = cuts.size() > 1;
     return new CutsView(
-        subject.formats().unit(),
-        packs,
-        cuts.size() > 1,
+        formats.unit(),
+        lines.stream().anyMatch(line -> line.packs().isPresent()),
+        summed,
         groups(cuts),
-        cuts.size() > 1 ? Optional.of(total(cuts)) : Optional.empty(),
+        summed ? Optional.of(total(cuts)) : Optional.empty(),
         offal.isEmpty()
             ? Optional.empty()
-            : Optional.of(new CutsView.Group(wording.say("boxes.offal"), offalRows(offal))),
-        notes(cuts, offal));
+            : Optional.of(new CutsView.Group(wording.say("boxes.offal"), offal)),
+        notes(summed && !offal.isEmpty()));
   }
 
-  private List<CutsView.Group> groups(List<BoxLine> cuts) {
-    var shares = Shares100.tenths(cuts.stream().map(BoxLine::weight).toList());
+  private List<CutsView.Group> groups(List<Line> cuts) {
+    var shares = Shares100.tenths(cuts.stream().map(Line::weight).toList());
     var groups = new ArrayList<CutsView.Group>();
     var rows = new ArrayList<CutsView.Row>();
     for (int i = 0; i < cuts.size(); i++) {
-      String share = cuts.size() > 1 ? subject.formats().percentTenths(shares.get(i)) : "";
-      rows.add(row(cuts.get(i), share));
+      rows.add(row(cuts.get(i), cuts.size() > 1 ? formats.percentTenths(shares.get(i)) : ""));
       boolean last = i + 1 == cuts.size();
       if (last || !cuts.get(i + 1).group().equals(cuts.get(i).group())) {
         groups.add(new CutsView.Group(cuts.get(i).group(), rows));
@@ -59,53 +158,39 @@ final class BoxesPart {
     return groups;
   }
 
-  private List<CutsView.Row> offalRows(List<BoxLine> offal) {
-    return offal.stream().map(line -> row(line, "")).toList();
-  }
-
-  private CutsView.Row row(BoxLine line, String share) {
+  /** A body left as it hung was weighed on the rail. */
+  private CutsView.Row row(Line line, String share) {
+    boolean hung = subject.is(Outcome.WHOLE) && !line.offal();
     return new CutsView.Row(
         line.name(),
         line.note(),
-        line.packs().map(n -> subject.formats().count(n)).orElse(""),
-        subject.formats().bareWeight(line.weight(), decimals(line)),
+        line.packs().map(formats::count).orElse(""),
+        formats.bareWeight(
+            line.weight(), hung ? subject.hungDecimals(line.weight()) : decimals),
         share);
   }
 
-  /** A body left as it hung was weighed on the rail. */
-  private int decimals(BoxLine line) {
-    return subject.is(Outcome.WHOLE) && !line.offal()
-        ? subject.hungDecimals(line.weight())
-        : decimals;
-  }
-
-  private CutsView.Row total(List<BoxLine> cuts) {
+  private CutsView.Row total(List<Line> cuts) {
     boolean counted = cuts.stream().allMatch(line -> line.packs().isPresent());
     int packs = cuts.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     return new CutsView.Row(
         "",
         "",
-        counted ? subject.formats().count(packs) : "",
-        subject
-            .formats()
-            .bareWeight(Weight.sum(cuts.stream().map(BoxLine::weight).toList()), decimals),
-        subject.formats().percentTenths(1000));
+        counted ? formats.count(packs) : "",
+        formats.bareWeight(Weight.sum(cuts.stream().map(Line::weight).toList()), decimals),
+        formats.percentTenths(1000));
   }
 
-  private List<String> notes(List<BoxLine> cuts, List<BoxLine> offal) {
+  private List<String> notes(boolean offalOutside) {
     var notes = new ArrayList<String>();
-    boolean divided =
-        subject.isSharer()
-            && subject.is(Outcome.CUT)
-            && lines.stream().anyMatch(line -> line.packs().isEmpty());
-    if (divided) {
+    boolean divided = subject.isSharer() && subject.is(Outcome.CUT);
+    if (divided && lines.stream().anyMatch(line -> line.packs().isEmpty())) {
       notes.add(wording.say("boxes.divided"));
     }
-    boolean added = subject.batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat);
-    if (added) {
+    if (subject.batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat)) {
       notes.add(wording.say("boxes.added"));
     }
-    if (!offal.isEmpty() && cuts.size() > 1) {
+    if (offalOutside) {
       notes.add(wording.say("boxes.offal.outside"));
     }
     return notes;

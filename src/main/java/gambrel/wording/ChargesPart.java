@@ -1,35 +1,37 @@
 package gambrel.wording;
 
 import gambrel.charge.Bill;
+import gambrel.measure.Exact;
 import gambrel.measure.Money;
 import gambrel.shop.Charge;
 import gambrel.statement.ChargesView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What is charged and what is left to pay. */
 final class ChargesPart {
+  private static final int QUANTITY_DECIMALS = 3;
+
   private final Subject subject;
   private final Wording wording;
   private final Formats formats;
-  private final boolean included;
 
   private ChargesPart(Subject subject) {
     this.subject = subject;
     this.wording = subject.wording();
     this.formats = subject.formats();
-    this.included = subject.settings().taxIncluded();
   }
 
-  /** Empty for whoever has no share, and where there is nothing to show. */
+  /** Empty for a customer without a share, and where there is nothing to show. */
   static Optional<ChargesView> of(Subject subject) {
     if (subject.isOutrightOnly()) {
       return Optional.empty();
     }
-    var part = new ChargesPart(subject);
-    var view = part.view();
+    var view = new ChargesPart(subject).view();
     return view.rows().isEmpty() && view.sums().size() < 2 && view.notes().isEmpty()
         ? Optional.empty()
         : Optional.of(view);
@@ -41,15 +43,13 @@ final class ChargesPart {
     return name.isEmpty() ? subject.wording().say("charges.tax.unnamed") : name;
   }
 
-  /** Which charges cannot be worked out yet. */
-  static String unknown(Subject subject) {
-    return subject
-        .wording()
-        .say(
-            "charges.unknown",
-            subject.account().bill().unknown().stream()
-                .map(Charge::description)
-                .collect(Collectors.joining(", ")));
+  /** Which charges cannot be worked out yet; empty if none. */
+  static Optional<String> unknown(Subject subject) {
+    var unknown = subject.account().bill().unknown();
+    var names = unknown.stream().map(Charge::description).collect(Collectors.joining(", "));
+    return unknown.isEmpty()
+        ? Optional.empty()
+        : Optional.of(subject.wording().say("charges.unknown", names));
   }
 
   private ChargesView view() {
@@ -58,6 +58,11 @@ final class ChargesPart {
             .filter(line -> !line.amount().equals(Money.ZERO))
             .toList();
     boolean shared = subject.isSharer();
+    var notes = new ArrayList<String>();
+    if (shared && !lines.isEmpty()) {
+      notes.add(wording.say("charges.part"));
+    }
+    unknown(subject).ifPresent(notes::add);
     return new ChargesView(
         shared
             ? wording.say("charges.yours", subject.share(), formats.currency())
@@ -65,28 +70,48 @@ final class ChargesPart {
         shared ? wording.say("charges.in_all") : "",
         lines.stream().map(this::row).toList(),
         new ChargeSums(subject).sums(),
-        notes(shared && !lines.isEmpty()));
+        notes);
   }
 
   private ChargesView.Row row(Bill.Line line) {
     var part = line.parts().get(subject.customer());
     boolean whole = subject.isSharer() && line.charge().basis() != Charge.Basis.SHARE;
+    boolean included = subject.settings().taxIncluded();
     return new ChargesView.Row(
         line.charge().description(),
-        ChargeQuantity.of(line, subject),
+        quantity(line),
         formats.price(line.charge().price()),
         whole ? formats.bareMoney(line.amount()) : "",
         formats.bareMoney(included ? part.net().plus(part.tax()) : part.net()));
   }
 
-  private List<String> notes(boolean divided) {
-    var notes = new ArrayList<String>();
-    if (divided) {
-      notes.add(wording.say("charges.part"));
+  /** What a charge counts, with its unit, and whether some is free or it is the least charged. */
+  private String quantity(Bill.Line line) {
+    var charge = line.charge();
+    String quantity = counted(charge.basis(), line.quantity());
+    boolean least =
+        charge.minimum().signum() > 0 && line.quantity().equals(Exact.fraction(charge.minimum()));
+    if (least) {
+      return wording.say("charges.minimum", quantity);
     }
-    if (!subject.account().bill().unknown().isEmpty()) {
-      notes.add(unknown(subject));
-    }
-    return notes;
+    return charge.free().signum() > 0
+        ? wording.say("charges.free", quantity, number(Exact.fraction(charge.free())))
+        : quantity;
+  }
+
+  private String counted(Charge.Basis basis, BigFraction quantity) {
+    String number = number(quantity);
+    long form = quantity.equals(BigFraction.ONE) ? 1 : 2;
+    return switch (basis) {
+      case LIVE, HOT, COLD, BONING, TUB, PACKED ->
+          wording.say("charges.quantity.weight", number, formats.unit());
+      case HEAD, PACK, DAY, SHARE ->
+          wording.count(
+              "charges.quantity." + basis.name().toLowerCase(Locale.ROOT), form, number);
+    };
+  }
+
+  private String number(BigFraction quantity) {
+    return formats.quantity(quantity, QUANTITY_DECIMALS);
   }
 }

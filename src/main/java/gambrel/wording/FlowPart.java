@@ -1,6 +1,5 @@
 package gambrel.wording;
 
-import gambrel.cuts.Species;
 import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
@@ -74,8 +73,7 @@ final class FlowPart {
         live.get(),
         subject.live(live.get()),
         "");
-    String label =
-        subject.body().species() == Species.PORK ? "flow.dressing.pork" : "flow.dressing";
+    String label = subject.isSkinned() ? "flow.dressing" : "flow.dressing.pork";
     bars.off(
         Kind.LOST,
         wording.say(label),

@@ -109,9 +109,14 @@ public final class Formats {
     return number(trimmed(Exact.round(value, decimals), 0));
   }
 
+  /** A number with one decimal, such as a percentage in a column whose head says that it is one. */
+  public String tenths(BigFraction value) {
+    return number(Exact.round(value, 1));
+  }
+
   /** A percentage with one decimal. */
   public String percent(BigFraction value) {
-    return percentTenths(Exact.units(value, 1));
+    return percent.replace("{0}", tenths(value));
   }
 
   /** A percentage given in tenths. */

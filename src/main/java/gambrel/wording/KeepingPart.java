@@ -1,62 +1,124 @@
 package gambrel.wording;
 
+import gambrel.cuts.Food;
+import gambrel.cuts.Food.Span;
+import gambrel.cuts.Food.Temperature;
 import gambrel.cuts.Region;
 import gambrel.cuts.Species;
 import gambrel.shop.Outcome;
-import gambrel.statement.KeepingView;
-import java.math.BigDecimal;
+import gambrel.shop.Step;
+import gambrel.statement.TextTable;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * How to keep and cook what is in the boxes: cold storage chart and safe minimum temperatures of
- * the US Food Safety and Inspection Service, which name beef, veal, lamb and pork.
+ * How to keep and cook what is in the boxes, as far as published sources say it, and what the
+ * household must mind.
  */
 final class KeepingPart {
-  private static final Set<Species> COVERED =
-      Set.of(Species.BEEF, Species.VEAL, Species.LAMB, Species.PORK);
+  /** From this age on parts of cattle may not be eaten: 9 CFR 310.22 and its like elsewhere. */
+  private static final int RISK_MONTHS = 30;
 
-  private KeepingPart() {}
+  private final Subject subject;
+  private final Wording wording;
 
-  /** Empty where the source says nothing of what the household got. */
-  static Optional<KeepingView> of(Subject subject) {
-    if (!COVERED.contains(subject.body().species()) || !subject.is(Outcome.CUT)) {
-      return Optional.empty();
-    }
-    var foods = Food.of(subject);
-    var wording = subject.wording();
-    return foods.isEmpty()
+  private KeepingPart(Subject subject) {
+    this.subject = subject;
+    this.wording = subject.wording();
+  }
+
+  /** Empty where the sources say nothing of what the household got. */
+  static Optional<TextTable> of(Subject subject) {
+    return subject.is(Outcome.CUT) ? new KeepingPart(subject).table() : Optional.empty();
+  }
+
+  private Optional<TextTable> table() {
+    var foods = subject.night().shop().foods();
+    var rows = kinds().stream().map(this::row).toList();
+    var heads =
+        List.of(
+            wording.say("keeping.food"),
+            wording.say("keeping.fridge", temperature(foods.fridge())),
+            wording.say("keeping.freezer", temperature(foods.freezer())),
+            wording.say("keeping.cook"));
+    return rows.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new KeepingView(
-                foods.stream().map(food -> row(subject, food)).toList(),
-                wording.say("keeping.fridge", temperature(subject, "4", "40")),
-                wording.say("keeping.freezer", temperature(subject, "-18", "0")),
-                wording.say("keeping.source")));
+        : Optional.of(new TextTable("", heads, rows, wording.say("keeping.source")));
   }
 
-  private static KeepingView.Row row(Subject subject, Food food) {
-    var wording = subject.wording();
-    return new KeepingView.Row(
-        wording.say("keeping." + food.key()),
-        food.fridge()
-            .map(span -> wording.say("keeping.days", span))
-            .orElse(wording.say("keeping.ask")),
-        food.freezer().map(span -> months(wording, span)).orElse(wording.say("keeping.ask")),
-        switch (food.heat()) {
-          case CUT -> wording.say("keeping.rest", temperature(subject, "62.8", "145"));
-          case GROUND -> temperature(subject, "71.1", "160");
-          case NONE -> "";
-        });
+  /** The kinds of food that the household got, in the order of the table. */
+  private List<Food> kinds() {
+    var foods = subject.night().shop().foods();
+    var batched =
+        subject.batchMeat().stream()
+            .flatMap(batch -> batch.batch().weighings().stream())
+            .filter(w -> w.step() == Step.PACK)
+            .map(w -> w.item());
+    var got = new HashSet<Food>();
+    Stream.concat(batched, subject.own().lines().stream().map(line -> line.item()))
+        .forEach(item -> foods.of(subject.tree(), item).ifPresent(got::add));
+    return foods.all().stream().filter(got::contains).toList();
   }
 
-  private static String months(Wording wording, String span) {
-    return wording.say(span.equals("1") ? "keeping.month" : "keeping.months", span);
+  private List<String> row(Food food) {
+    return List.of(
+        wording.say("keeping." + food.id()),
+        span(food.fridgeDays(), "keeping.days", "keeping.days"),
+        span(food.freezerMonths(), "keeping.month", "keeping.months"),
+        food.cooked().map(heat -> cooked(food, temperature(heat))).orElse(""));
   }
 
-  private static String temperature(Subject subject, String celsius, String fahrenheit) {
+  private String cooked(Food food, String heat) {
+    return food.restMinutes()
+        .map(rest -> wording.say("keeping.rest", heat, subject.formats().count(rest)))
+        .orElse(heat);
+  }
+
+  private String span(Optional<Span> span, String one, String many) {
+    return span.map(s -> wording.say(s.most() == 1 ? one : many, text(s)))
+        .orElseGet(() -> wording.say("keeping.ask"));
+  }
+
+  private String text(Span span) {
+    String most = subject.formats().count(span.most());
+    return span.least() == span.most() ? most : subject.formats().count(span.least()) + "–" + most;
+  }
+
+  private String temperature(Temperature temperature) {
     boolean american = subject.settings().region() == Region.US;
-    String number = subject.formats().number(new BigDecimal(american ? fahrenheit : celsius));
-    return subject.wording().say(american ? "keeping.fahrenheit" : "keeping.celsius", number);
+    var degrees = american ? temperature.fahrenheit() : temperature.celsius();
+    return wording.say(
+        american ? "keeping.fahrenheit" : "keeping.celsius", subject.formats().number(degrees));
+  }
+
+  /** Short sentences for the end of the page. */
+  static List<String> cautions(Subject subject) {
+    var wording = subject.wording();
+    var cautions = new ArrayList<String>();
+    String region = subject.settings().region().id();
+    if (!subject.is(Outcome.CONDEMNED)) {
+      if (mayHoldRiskMaterial(subject)) {
+        var known =
+            subject
+                .body()
+                .ageMonths()
+                .map(age -> wording.say("caution.cattle.age", subject.formats().count(age)))
+                .orElseGet(() -> wording.say("caution.cattle.unknown"));
+        cautions.add(known + ' ' + wording.say("caution.cattle." + region));
+      }
+      cautions.add(wording.say("caution.sale." + region));
+      cautions.add(wording.say("caution.raw"));
+    }
+    cautions.add(wording.say("caution.label"));
+    cautions.add(wording.say("caution.local"));
+    return cautions;
+  }
+
+  private static boolean mayHoldRiskMaterial(Subject subject) {
+    return subject.body().species() == Species.BEEF
+        && subject.body().ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
   }
 }

@@ -45,25 +45,18 @@ final class NormalAnswer {
   }
 
   private void published(String figure, String key, BigFraction percent) {
-    subject
-        .night()
-        .shop()
-        .ranges()
-        .of(subject.body().species(), figure)
-        .ifPresent(
-            range ->
-                lines.add(
-                    wording.say(
-                            key,
-                            subject.formats().percent(percent),
-                            subject.formats().percent(range.low()),
-                            subject.formats().percent(range.high()),
-                            subject.wording().source(range))
-                        + verdict(range.compare(percent), isGuess(figure))));
-  }
-
-  private boolean isGuess(String figure) {
-    return figure.equals("dressing") && subject.body().liveGuessed();
+    boolean guessed = figure.equals("dressing") && subject.body().liveGuessed();
+    var range = subject.night().shop().ranges().of(subject.body().species(), figure);
+    range.ifPresent(
+        usual ->
+            lines.add(
+                wording.say(
+                        key,
+                        percent(percent),
+                        subject.formats().percent(usual.low()),
+                        subject.formats().percent(usual.high()),
+                        wording.source(usual))
+                    + verdict(usual.compare(percent), guessed)));
   }
 
   /** A guess is shown beside the range but proves nothing. */
@@ -82,15 +75,15 @@ final class NormalAnswer {
                 lines.add(
                     wording.say(
                             "normal.home",
-                            subject.formats().percent(percent),
+                            percent(percent),
                             subject.formats().count(others.count()),
-                            kind(),
-                            subject.formats().percent(others.least()),
-                            subject.formats().percent(others.most()))
+                            wording.category(subject.body()),
+                            percent(others.least()),
+                            percent(others.most()))
                         + verdict(others.compare(percent), false)));
   }
 
-  private String kind() {
-    return subject.wording().category(subject.body());
+  private String percent(BigFraction value) {
+    return subject.formats().percent(value);
   }
 }

@@ -8,46 +8,46 @@ import java.util.List;
 
 /** What do I owe? */
 final class OweAnswer {
+  private final Subject subject;
+  private final Wording wording;
+  private final Formats formats;
+  private final CustomerMoney money;
 
-  private OweAnswer() {}
+  private OweAnswer(Subject subject) {
+    this.subject = subject;
+    this.wording = subject.wording();
+    this.formats = subject.formats();
+    this.money = subject.money();
+  }
 
   static Answer of(Subject subject) {
     var wording = subject.wording();
-    var lines = new ArrayList<String>();
-    String lead;
+    String question = wording.say("owe.question");
     if (subject.isOutrightOnly()) {
-      lead = wording.say("owe.free.lead");
-      lines.add(wording.say("owe.outright"));
-    } else {
-      var account = subject.money();
-      lead = lead(account, subject);
-      lines.addAll(lines(account, subject));
+      var lines = List.of(wording.say("owe.outright"));
+      return new Answer("owe", question, wording.say("owe.free.lead"), lines, List.of());
     }
-    return new Answer("owe", wording.say("owe.question"), lead, lines, List.of());
+    var owed = new OweAnswer(subject);
+    return new Answer("owe", question, owed.lead(), owed.lines(), List.of());
   }
 
-  private static String lead(CustomerMoney money, Subject subject) {
-    var wording = subject.wording();
+  private String lead() {
     int sign = money.due().compareTo(Money.ZERO);
     if (sign > 0) {
-      return wording.say("owe.due.lead", subject.formats().money(money.due()));
+      return wording.say("owe.due.lead", formats.money(money.due()));
     }
     if (sign < 0) {
-      return wording.say("owe.credit.lead", subject.formats().money(Money.ZERO.minus(money.due())));
+      return wording.say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
     }
     return wording.say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
   }
 
-  private static List<String> lines(CustomerMoney money, Subject subject) {
-    var wording = subject.wording();
-    var formats = subject.formats();
+  private List<String> lines() {
     var lines = new ArrayList<String>();
     if (!subject.account().bill().linesOf(subject.customer()).isEmpty()) {
-      lines.add(charges(money, subject));
+      lines.add(charges());
     }
-    if (!subject.account().bill().unknown().isEmpty()) {
-      lines.add(ChargesPart.unknown(subject));
-    }
+    ChargesPart.unknown(subject).ifPresent(lines::add);
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(wording.say("owe.payments", formats.money(money.paid())));
     }
@@ -57,16 +57,15 @@ final class OweAnswer {
     return lines;
   }
 
-  private static String charges(CustomerMoney money, Subject subject) {
-    var wording = subject.wording();
-    var formats = subject.formats();
+  private String charges() {
+    String total = formats.money(money.total());
+    if (money.tax().equals(Money.ZERO)) {
+      return wording.say("owe.charges", total);
+    }
     String tax = formats.money(money.tax());
     String name = ChargesPart.taxName(subject);
-    if (money.tax().equals(Money.ZERO)) {
-      return wording.say("owe.charges", formats.money(money.total()));
-    }
     return subject.settings().taxIncluded()
-        ? wording.say("owe.charges.included", formats.money(money.total()), tax, name)
+        ? wording.say("owe.charges.included", total, tax, name)
         : wording.say("owe.charges.tax", formats.money(money.net()), name, tax);
   }
 }

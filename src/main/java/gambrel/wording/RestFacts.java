@@ -1,23 +1,20 @@
 package gambrel.wording;
 
+import gambrel.cuts.Facts.Offal;
 import gambrel.cuts.Kind;
-import gambrel.cuts.Species;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings.Bins;
 import gambrel.shop.Step;
+import gambrel.statement.Answer;
 import gambrel.statement.Fact;
 import gambrel.weighing.Weighing;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** Where the rest is: packed, not taken home, not weighed. It is about the whole body. */
 final class RestFacts {
-  private static final String LIVER = "liver";
-  private static final String HIDE = "hide";
-  private static final List<String> HEAD_AND_FEET = List.of("head", "feet");
-
   private final Subject subject;
   private final Wording wording;
   private final List<Fact> facts = new ArrayList<>();
@@ -27,8 +24,15 @@ final class RestFacts {
     this.wording = subject.wording();
   }
 
-  static List<Fact> of(Subject subject) {
-    return new RestFacts(subject).facts();
+  /** Empty where there is nothing to say. */
+  static Optional<Answer> of(Subject subject) {
+    var facts = new RestFacts(subject).facts();
+    var wording = subject.wording();
+    String lead =
+        wording.say(subject.is(Outcome.CONDEMNED) ? "rest.lead.condemned" : "rest.lead");
+    return facts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Answer("rest", wording.say("rest.question"), lead, List.of(), facts));
   }
 
   private List<Fact> facts() {
@@ -40,19 +44,27 @@ final class RestFacts {
       return facts;
     }
     if (wasSlaughtered() || weighed(this::isOffal)) {
-      add("rest.liver", offal(w -> w.item().equals(LIVER)));
-      add("rest.offal", offal(w -> isOffal(w) && !isNamed(w)));
+      add("rest.liver", offal(w -> isOn(Offal.LIVER, w)));
+      add("rest.offal", offal(w -> isOn(Offal.OTHER, w)));
     }
     if (subject.is(Outcome.CUT)) {
       addKind("rest.bone", w -> kind(w) == Kind.BONE);
       addKind("rest.fat", w -> kind(w) == Kind.FAT);
       addWaste();
     }
-    if (wasSlaughtered() && subject.body().species() != Species.PORK) {
-      add(isSheep() ? "rest.skin" : "rest.hide", hide());
-      add("rest.head", offal(w -> HEAD_AND_FEET.contains(w.item()), "rest.slaughter"));
+    if (wasSlaughtered()) {
+      addDressed("rest.hide", Offal.HIDE, isBought(Offal.HIDE));
+      addDressed("rest.skin", Offal.SKIN, isBought(Offal.SKIN));
+      addDressed("rest.head", Offal.HEAD, false);
     }
     return facts;
+  }
+
+  /** What dressing takes off bodies of the species; their cut table says whether it does. */
+  private void addDressed(String label, Offal line, boolean bought) {
+    if (subject.has(line)) {
+      add(label, bought ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
+    }
   }
 
   /** Whether its slaughter is part of what this page is about: it came alive, or hot. */
@@ -60,18 +72,12 @@ final class RestFacts {
     return subject.body().liveWeight().isPresent() || subject.balance().hot().isPresent();
   }
 
-  private boolean isSheep() {
-    var species = subject.body().species();
-    return species == Species.LAMB || species == Species.GOAT || species == Species.GAME;
-  }
-
   private boolean isOffal(Weighing weighing) {
     return kind(weighing) == Kind.OFFAL;
   }
 
-  private boolean isNamed(Weighing weighing) {
-    String item = weighing.item();
-    return item.equals(LIVER) || item.equals(HIDE) || HEAD_AND_FEET.contains(item);
+  private boolean isOn(Offal line, Weighing weighing) {
+    return subject.is(line, weighing.item());
   }
 
   private Kind kind(Weighing weighing) {
@@ -132,13 +138,18 @@ final class RestFacts {
         : wording.say("rest.packed.left", subject.total(packed), subject.total(left));
   }
 
-  private String hide() {
-    boolean bought =
-        subject.account().bill().linesOf(subject.customer()).stream()
-            .map(line -> line.charge())
-            .filter(charge -> charge.price().compareTo(BigDecimal.ZERO) < 0)
-            .anyMatch(charge -> charge.id().startsWith(HIDE) || charge.item().equals(HIDE));
-    return bought ? wording.say("rest.kept") : offal(w -> w.item().equals(HIDE), "rest.slaughter");
+  /** Whether the customer has a credit for an item of that line, or named after such an item. */
+  private boolean isBought(Offal line) {
+    return subject.account().bill().linesOf(subject.customer()).stream()
+        .map(charged -> charged.charge())
+        .filter(charge -> charge.price().signum() < 0)
+        .anyMatch(
+            charge ->
+                subject.tree().items().stream()
+                    .filter(item -> subject.is(line, item.id()))
+                    .anyMatch(
+                        item ->
+                            charge.id().startsWith(item.id()) || charge.item().equals(item.id())));
   }
 
   private boolean weighed(Predicate<Weighing> which) {

@@ -3,8 +3,9 @@ package gambrel.wording;
 import gambrel.measure.Weight;
 import gambrel.owner.Entitlement;
 import gambrel.shop.Outcome;
-import gambrel.statement.SharesView;
+import gambrel.statement.TextTable;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** What the whole body gave and what this household got of it. */
@@ -12,15 +13,15 @@ final class SharesPart {
 
   private SharesPart() {}
 
-  /** Empty for a customer with no share, or with the whole body. */
-  static Optional<SharesView> of(Subject subject) {
+  /** Empty for a customer who has no share, or all of it. */
+  static Optional<TextTable> of(Subject subject) {
     if (!subject.isSharer() || subject.outputs().isEmpty() || subject.is(Outcome.CONDEMNED)) {
       return Optional.empty();
     }
     var wording = subject.wording();
     var outputs = subject.outputs().get();
     var own = subject.own();
-    var rows = new ArrayList<SharesView.Row>();
+    var rows = new ArrayList<List<String>>();
     rows.add(row(subject, "shares.take_home", outputs.takeHome(), own.takeHome()));
     var named = named(subject);
     if (!named.isZero()) {
@@ -30,17 +31,16 @@ final class SharesPart {
       rows.add(row(subject, "shares.offal", outputs.offal(), own.offal()));
     }
     String key = subject.is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
-    return Optional.of(
-        new SharesView(
-            wording.say(key, subject.share()), wording.say("shares.yours", subject.share()), rows));
+    String share = subject.share();
+    var heads = List.of("", wording.say("shares.in_all"), wording.say("shares.yours", share));
+    return Optional.of(new TextTable(wording.say(key, share), heads, rows, ""));
   }
 
-  private static SharesView.Row row(Subject subject, String label, Weight whole, Weight yours) {
-    return new SharesView.Row(
-        subject.wording().say(label), subject.home(whole), subject.home(yours));
+  private static List<String> row(Subject subject, String label, Weight whole, Weight yours) {
+    return List.of(subject.wording().say(label), subject.home(whole), subject.home(yours));
   }
 
-  /** All packs with a customer's name, the shop's own included. */
+  /** All that was packed for somebody by name, the shop's own included. */
   private static Weight named(Subject subject) {
     return Weight.sum(
         subject.account().entitlements().values().stream().map(Entitlement::outright).toList());

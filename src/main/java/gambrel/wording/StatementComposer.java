@@ -3,7 +3,11 @@ package gambrel.wording;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.Planned;
+import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
+import gambrel.shop.Step;
+import gambrel.statement.Answer;
+import gambrel.statement.Fact;
 import gambrel.statement.PageView;
 import gambrel.statement.ShopView;
 import gambrel.statement.StatementView;
@@ -44,14 +48,61 @@ public final class StatementComposer {
         subject.isOutrightOnly() ? "" : subject.body().note(),
         draft ? Optional.of(DraftPart.of(subject, planned)) : Optional.empty(),
         draft ? Optional.empty() : ChangesPart.of(subject, planned, changes),
-        AnswersPart.of(subject),
+        answers(subject),
         FlowPart.of(subject),
         SharesPart.of(subject),
         BoxesPart.of(subject),
-        PendingPart.of(subject),
+        pending(subject),
         ChargesPart.of(subject),
         KeepingPart.of(subject),
-        CautionPart.of(subject));
+        KeepingPart.cautions(subject));
+  }
+
+  /** The questions that customers ask, in the order in which they ask them. */
+  private static List<Answer> answers(Subject subject) {
+    boolean condemned = subject.is(Outcome.CONDEMNED);
+    boolean owner = !subject.isOutrightOnly();
+    var answers = new ArrayList<>(List.of(PacksAnswer.of(subject), OweAnswer.of(subject)));
+    if (owner && !condemned) {
+      WhyAnswer.of(subject).ifPresent(answers::add);
+      NormalAnswer.of(subject).ifPresent(answers::add);
+    }
+    if (!condemned) {
+      MineAnswer.of(subject).ifPresent(answers::add);
+    }
+    if (owner) {
+      RestFacts.of(subject).ifPresent(answers::add);
+    }
+    return answers;
+  }
+
+  /** What is still to come, and when; the last batch says that a revision follows. */
+  private static List<Fact> pending(Subject subject) {
+    var facts = new ArrayList<Fact>();
+    var open = subject.openBatches();
+    for (var batch : open) {
+      boolean last = facts.size() + 1 == open.size();
+      String revision = last ? ' ' + subject.wording().say("pending.revision") : "";
+      facts.add(new Fact(batch.name(), pending(subject, batch) + revision));
+    }
+    return facts;
+  }
+
+  private static String pending(Subject subject, BatchMeat meat) {
+    var wording = subject.wording();
+    var batch = meat.batch().batch();
+    var tubs =
+        subject.balance().weighings().of(Step.TUB).stream()
+            .filter(tub -> tub.batch().equals(batch.id()))
+            .toList();
+    String owner = subject.isSharer() ? "pending.batch.share" : "pending.batch";
+    String when =
+        batch
+            .due()
+            .filter(day -> !meat.batch().late())
+            .map(day -> wording.say("pending.due", subject.formats().date(day)))
+            .orElseGet(() -> wording.say("pending.late"));
+    return wording.say(owner, subject.total(tubs)) + ' ' + when;
   }
 
   private static String name(Subject subject) {

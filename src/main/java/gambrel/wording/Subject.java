@@ -4,6 +4,7 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.charge.CustomerMoney;
 import gambrel.cuts.CutTree;
+import gambrel.cuts.Facts.Offal;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.measure.Weight;
@@ -102,6 +103,21 @@ record Subject(
 
   Kind kind(String item) {
     return tree().find(item).map(Item::kind).orElse(Kind.WASTE);
+  }
+
+  /** Whether the species has offal of that line of the page, as its cut table says. */
+  boolean has(Offal line) {
+    return tree().items().stream().anyMatch(item -> is(line, item.id()));
+  }
+
+  /** Whether an item is offal of that line of the page. */
+  boolean is(Offal line, String item) {
+    return kind(item) == Kind.OFFAL && tree().facts(item).offalLine() == line;
+  }
+
+  /** Whether bodies of the species are skinned when they are dressed. */
+  boolean isSkinned() {
+    return has(Offal.HIDE) || has(Offal.SKIN);
   }
 
   /** The packs that were put up for the customer by name, without offal. */

@@ -1,7 +1,6 @@
 package gambrel.wording;
 
 import gambrel.balance.Outputs;
-import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.statement.Answer;
@@ -22,7 +21,7 @@ final class WhyAnswer {
       return Optional.empty();
     }
     var wording = subject.wording();
-    boolean alive = start.get().isAlive();
+    boolean alive = start.get().alive();
     return Optional.of(
         new Answer(
             "why",
@@ -54,7 +53,7 @@ final class WhyAnswer {
   }
 
   private static String dressing(Subject subject) {
-    String key = subject.body().species() == Species.PORK ? "why.dressing.pork" : "why.dressing";
+    String key = subject.isSkinned() ? "why.dressing" : "why.dressing.pork";
     return subject.body().liveGuessed() ? key + ".guessed" : key;
   }
 
@@ -62,9 +61,10 @@ final class WhyAnswer {
    * The first weight of the body that is known.
    *
    * @param weight the weight
+   * @param alive whether it is the live weight
    * @param key of the sentence that compares it with what went home
    */
-  private record Start(Weight weight, String key) {
+  private record Start(Weight weight, boolean alive, String key) {
 
     static Optional<Start> of(Subject subject) {
       var balance = subject.balance();
@@ -73,32 +73,25 @@ final class WhyAnswer {
           .body()
           .liveWeight()
           .filter(weight -> balance.boning().isPresent())
-          .map(weight -> new Start(weight, live))
-          .or(() -> balance.hot().map(weight -> new Start(weight, "why.lead.hot")))
-          .or(() -> balance.cold().map(weight -> new Start(weight, "why.lead.cold")))
-          .or(() -> balance.boning().map(weight -> new Start(weight, "why.lead.block")))
+          .map(weight -> new Start(weight, true, live))
+          .or(() -> balance.hot().map(weight -> new Start(weight, false, "why.lead.hot")))
+          .or(() -> balance.cold().map(weight -> new Start(weight, false, "why.lead.cold")))
+          .or(() -> balance.boning().map(weight -> new Start(weight, false, "why.lead.block")))
           .filter(start -> !subject.is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
     }
 
-    boolean isAlive() {
-      return key.equals("why.lead") || key.equals("why.lead.guessed");
-    }
-
     String lead(Subject subject, Weight home) {
-      boolean whole = subject.is(Outcome.WHOLE);
-      String start = isAlive() ? subject.live(weight) : subject.hung(weight);
-      String end = whole ? subject.hung(home) : subject.home(home);
-      String sentence = subject.wording().say(whole ? wholeKey() : key, start, end);
-      var open = subject.openBatches();
-      if (open.isEmpty() || whole) {
-        return sentence;
+      var wording = subject.wording();
+      String start = alive ? subject.live(weight) : subject.hung(weight);
+      if (subject.is(Outcome.WHOLE)) {
+        String whole = key.replace("why.lead", "why.lead.whole");
+        return wording.say(whole, start, subject.hung(home));
       }
-      var pending = Weight.sum(open.stream().map(BatchMeat::put).toList());
-      return sentence + " " + subject.wording().say("why.pending", subject.home(pending));
-    }
-
-    private String wholeKey() {
-      return key.replace("why.lead", "why.lead.whole");
+      String sentence = wording.say(key, start, subject.home(home));
+      var put = subject.openBatches().stream().map(BatchMeat::put).toList();
+      return put.isEmpty()
+          ? sentence
+          : sentence + " " + wording.say("why.pending", subject.home(Weight.sum(put)));
     }
   }
 }

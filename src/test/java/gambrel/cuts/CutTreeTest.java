@@ -194,6 +194,48 @@ class CutTreeTest {
     }
   }
 
+  private static Item item(String id, String parent, Facts facts) {
+    return new Item(id, parent, id, Kind.MEAT, 1, List.of(), true, facts);
+  }
+
+  private static Facts facts(String food, boolean bone) {
+    return new Facts(
+        Optional.of(food), Optional.of(bone), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  @Test
+  void a_fact_that_an_item_leaves_empty_is_that_of_the_nearest_item_above() {
+    var grown =
+        tree.with(
+            List.of(
+                item("rib", "carcase", facts("roasts", true)),
+                item("slice", "rib", Facts.INHERITED),
+                item("dice", "slice", facts("mince", false))));
+    assertEquals(Optional.of("roasts"), grown.facts("slice").food());
+    assertTrue(grown.facts("slice").isOnBone());
+    assertEquals(Optional.of("mince"), grown.facts("dice").food());
+    assertFalse(grown.facts("dice").isOnBone());
+    assertFalse(grown.facts("slice").isMinced());
+  }
+
+  @Test
+  void an_item_that_moves_has_the_facts_of_its_new_parent() {
+    var grown =
+        tree.with(
+            List.of(
+                item("rib", "carcase", facts("roasts", true)),
+                item("slice", "rib", Facts.INHERITED)));
+    assertTrue(grown.facts("slice").isOnBone());
+    var moved = grown.with(List.of(item("slice", "carcase", Facts.INHERITED)));
+    assertEquals(Facts.INHERITED, moved.facts("slice"));
+  }
+
+  @Test
+  void an_unknown_item_has_no_facts() {
+    assertEquals(Facts.INHERITED, tree.facts("nothing"));
+    assertEquals(Facts.Offal.OTHER, tree.facts("nothing").offalLine());
+  }
+
   @Test
   void trees_change_for_one_species_only() {
     var trees =

@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -116,6 +117,62 @@ class BuiltInCutsTest {
         assertNull(used.put(code, item.id()), code);
       }
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "BEEF, t-bone, steaks, true, true, false",
+    "BEEF, tenderloin-steak, steaks, false, false, false",
+    "BEEF, op-rib, roasts, true, true, false",
+    "BEEF, short-ribs, roasts, true, false, false",
+    "BEEF, mince, mince, false, false, true",
+    "BEEF, cured-sausage, , false, false, false",
+    "BEEF, jerky, , false, false, false",
+    "BEEF, tongue, offal, false, false, false",
+    "VEAL, loin-chop, chops, true, true, false",
+    "LAMB, cutlet, chops, true, false, false",
+    "LAMB, backstrap, roasts, false, false, false",
+    "PORK, sausages, sausage, false, false, true",
+    "PORK, streaky-bacon, bacon, false, false, false",
+    "PORK, ham-hock, ham, true, false, false",
+    "PORK, trim, mince, false, false, false",
+    "PORK, bone, , false, false, false",
+  })
+  void facts_are_the_same_in_every_region(
+      Species species, String id, String food, boolean bone, boolean vertebra, boolean minced) {
+    for (var region : Region.values()) {
+      var tree = BuiltInCuts.load(region).of(species);
+      var facts = tree.facts(id);
+      assertEquals(
+          Optional.ofNullable(food), BuiltInFoods.load().of(tree, id).map(f -> f.id()), id);
+      assertEquals(bone, facts.isOnBone(), id);
+      assertEquals(vertebra, facts.hasVertebra(), id);
+      assertEquals(minced, facts.isMinced(), id);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void every_food_that_a_row_names_is_known(Region region, Species species, CutTree tree) {
+    var known = BuiltInFoods.load().all().stream().map(food -> food.id()).toList();
+    for (var item : tree.items()) {
+      item.facts().food().ifPresent(food -> assertTrue(known.contains(food), item.id()));
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void what_has_vertebrae_is_on_the_bone(Region region, Species species, CutTree tree) {
+    for (var item : tree.items()) {
+      var facts = tree.facts(item.id());
+      assertTrue(facts.isOnBone() || !facts.hasVertebra(), item.id());
+    }
+  }
+
+  @Test
+  void foods_of_a_species_that_the_source_leaves_out_are_not_known() {
+    var goat = BuiltInCuts.load(Region.AU).of(Species.GOAT);
+    assertEquals(Optional.empty(), BuiltInFoods.load().of(goat, "loin-chop"));
   }
 
   @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.cuts.CutTree;
+import gambrel.cuts.Facts;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
@@ -122,8 +123,21 @@ class CodesCutsAndScalesTest {
             Kind.PIECE,
             2,
             List.of("7001", "7002"),
-            true),
+            true,
+            Facts.INHERITED),
         beef().find("whole-rump").orElseThrow());
+  }
+
+  @Test
+  void aCutOfTheShopsOwnHasTheFactsOfTheItemThatItComesFrom() {
+    files.with(
+        "cuts.csv",
+        "species,item,parent,name,kind\nbeef,long-bone,op-rib,Long bone rib,meat\n"
+            + "beef,herb-sausages,sausages,Herb sausages,meat\n");
+    files.clean();
+    assertTrue(beef().facts("long-bone").isOnBone());
+    assertTrue(beef().facts("herb-sausages").isMinced());
+    assertEquals(Optional.of("sausage"), beef().facts("herb-sausages").food());
   }
 
   @Test
@@ -133,7 +147,14 @@ class CodesCutsAndScalesTest {
     files.clean();
     assertEquals(
         new Item(
-            "kidney", before.parent(), before.name(), Kind.MEAT, before.count(), before.unece()),
+            "kidney",
+            before.parent(),
+            before.name(),
+            Kind.MEAT,
+            before.count(),
+            before.unece(),
+            false,
+            before.facts()),
         beef().find("kidney").orElseThrow());
   }
 

@@ -70,7 +70,7 @@ class StandardsTest {
 
   /**
    * Limits of error of OIML R 76 (as UK SI 1995/1907, schedule 2, table 3; in service) and of NIST
-   * Handbook 44, 2.20, table 6 (maintenance; class III retrieved, the others from memory): a test
+   * Handbook 44, 2.20, table 6 (maintenance; class III retrieved, the others unsourced): a test
    * weight passes at the limit and fails beyond it, at the upper end of each band and above it.
    * Class III L of the Handbook is no class that the program knows.
    */

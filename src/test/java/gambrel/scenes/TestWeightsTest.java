@@ -37,6 +37,24 @@ class TestWeightsTest extends SceneTest {
   }
 
   @Test
+  void aNoticeSaysWhereItsLimitHasNoPublishedSource() {
+    // 400 divisions of class IIII are the last with a source: 3 divisions, 60 g
+    scene.set("region=us");
+    scene.file("scales.csv", "scale,division,class", "rail,0.01,", "bench,0.02,IIII");
+    scene.add("codes.csv", "t8,,test,8,,");
+    scene.weigh("04T08:00 - - - 8.061 code=t8");
+    scene.weigh("04T08:10 - - - 20.101 code=t20");
+    assertEquals(
+        List.of(
+            "Scale bench showed 8.061 kg for a test weight of 8.000; at most 0.060 kg off passes.",
+            "Scale bench showed 20.101 kg for a test weight of 20.000; at most 0.100 kg off passes."
+                + " No published source of this limit is at hand."),
+        scene.at(LATER).rows("notices", "code=scale-failed").stream()
+            .map(notice -> notice.get("message"))
+            .toList());
+  }
+
+  @Test
   void aScaleWithoutAClassMayErrByOneDivision() {
     scene.file("scales.csv", "scale,division,class", "rail,0.01,", "bench,0.02,");
     tested("04T08:00", "20.02");

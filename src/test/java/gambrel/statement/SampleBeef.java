@@ -20,13 +20,14 @@ final class SampleBeef {
   static StatementView revision() {
     var sample = steer(2);
     sample.changes =
-        new ChangesView(
+        new TextTable(
             W.say("changes.sentence", "2", "1", "27 March 2026"),
+            List.of(W.say("changes.item"), W.say("changes.was"), W.say("changes.now")),
             List.of(
-                new ChangesView.Row("Rump steaks", "11 packs, 9.42 kg", "12 packs, 10.24 kg"),
-                new ChangesView.Row("Take-home", "230.62 kg", "231.44 kg"),
-                new ChangesView.Row(
-                    "Bench loss (drip, evaporation, not weighed)", "4.76 kg", "3.94 kg")));
+                List.of("Rump steaks", "11 packs, 9.42 kg", "12 packs, 10.24 kg"),
+                List.of("Take-home", "230.62 kg", "231.44 kg"),
+                List.of("Bench loss (drip, evaporation, not weighed)", "4.76 kg", "3.94 kg")),
+            "");
     return sample.view();
   }
 

@@ -1,5 +1,7 @@
 package gambrel.statement;
 
+import java.util.List;
+
 /**
  * Keeping and cooking of the samples.
  *
@@ -10,7 +12,7 @@ final class SampleKeeping {
 
   private SampleKeeping() {}
 
-  static KeepingView.Row row(Words words, String kind, boolean fahrenheit) {
+  static List<String> row(Words words, String kind, boolean fahrenheit) {
     return switch (kind) {
       case "steaks" -> row(words, kind, "3–5", "6–12", cut(words, fahrenheit));
       case "chops" -> row(words, kind, "3–5", "4–6", cut(words, fahrenheit));
@@ -22,9 +24,9 @@ final class SampleKeeping {
     };
   }
 
-  private static KeepingView.Row row(
+  private static List<String> row(
       Words words, String kind, String days, String months, String cook) {
-    return new KeepingView.Row(
+    return List.of(
         words.say("keeping." + kind),
         words.say("keeping.days", days),
         words.say("keeping.months", months),
@@ -32,7 +34,7 @@ final class SampleKeeping {
   }
 
   private static String cut(Words words, boolean fahrenheit) {
-    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C");
+    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C", "3");
   }
 
   private static String ground(boolean fahrenheit) {

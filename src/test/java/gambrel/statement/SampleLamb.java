@@ -64,13 +64,14 @@ final class SampleLamb {
             new Fact(W.say("rest.fat"), W.say("rest.left", "3.88 kg")));
     sample.flow = mobFlow();
     sample.shares =
-        new SharesView(
+        new TextTable(
             W.say("shares.sentence", "1/2"),
-            W.say("shares.yours", "1/2"),
+            List.of("", W.say("shares.in_all"), W.say("shares.yours", "1/2")),
             List.of(
-                new SharesView.Row(W.say("shares.take_home"), "115.90 kg", cuts.weight() + " kg"),
-                new SharesView.Row(W.say("shares.outright"), "4.36 kg", "4.36 kg"),
-                new SharesView.Row(W.say("shares.offal"), "4.76 kg", "2.38 kg")));
+                List.of(W.say("shares.take_home"), "115.90 kg", cuts.weight() + " kg"),
+                List.of(W.say("shares.outright"), "4.36 kg", "4.36 kg"),
+                List.of(W.say("shares.offal"), "4.76 kg", "2.38 kg")),
+            "");
     sample.boxes =
         cuts.view(
             "kg",

@@ -26,12 +26,12 @@ final class SampleStatement {
   boolean letter;
   String note = "";
   DraftView draft;
-  ChangesView changes;
+  TextTable changes;
   FlowView flow;
-  SharesView shares;
+  TextTable shares;
   CutsView boxes;
   ChargesView charges;
-  KeepingView keeping;
+  TextTable keeping;
 
   SampleStatement(Words words, String body, String heading, String customer) {
     this.words = words;
@@ -71,15 +71,19 @@ final class SampleStatement {
   }
 
   SampleStatement keeping(String fridge, String freezer, String... kinds) {
-    var rows = new ArrayList<KeepingView.Row>();
+    var rows = new ArrayList<List<String>>();
     for (var kind : kinds) {
       rows.add(SampleKeeping.row(words, kind, letter));
     }
     keeping =
-        new KeepingView(
+        new TextTable(
+            "",
+            List.of(
+                words.say("keeping.food"),
+                words.say("keeping.fridge", fridge),
+                words.say("keeping.freezer", freezer),
+                words.say("keeping.cook")),
             rows,
-            words.say("keeping.fridge", fridge),
-            words.say("keeping.freezer", freezer),
             words.say("keeping.source"));
     return this;
   }

@@ -27,7 +27,7 @@ class TemplateGuideTest {
   @TempDir private Path own;
 
   private static String guide() throws IOException {
-    return Files.readString(FOLDER.resolve("README.md"));
+    return Files.readString(Path.of("src/site/markdown/templates.md"));
   }
 
   private static Map<String, List<String>> recipes() throws IOException {

@@ -2,6 +2,7 @@ package gambrel.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.cuts.Facts;
 import gambrel.cuts.Item;
 import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
@@ -15,7 +16,7 @@ class CutNamesTest {
   private static final Item LEG = item("leg", "Leg", false);
 
   private static Item item(String id, String name, boolean ownName) {
-    return new Item(id, "carcase", name, Kind.MEAT, 1, List.of(), ownName);
+    return new Item(id, "carcase", name, Kind.MEAT, 1, List.of(), ownName, Facts.INHERITED);
   }
 
   private static String name(Species species, Item item, String shops) {

@@ -8,6 +8,7 @@ import gambrel.register.Planned;
 import gambrel.register.RegisterRow;
 import gambrel.run.Inputs;
 import gambrel.run.RefusedException;
+import gambrel.shop.Shop;
 import gambrel.statement.Answer;
 import gambrel.statement.StatementView;
 import java.io.IOException;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -33,6 +35,7 @@ final class FarmShop {
   private final Map<String, List<String>> files = new LinkedHashMap<>();
   private OffsetDateTime asOf = OffsetDateTime.parse("2026-03-20T02:00:00Z");
   private int ticket;
+  private UnaryOperator<Shop> change = UnaryOperator.identity();
 
   FarmShop(Path folder) {
     this.folder = folder;
@@ -84,6 +87,12 @@ final class FarmShop {
     return this;
   }
 
+  /** Changes the shop after it was read. */
+  FarmShop changed(UnaryOperator<Shop> how) {
+    change = how;
+    return this;
+  }
+
   FarmShop at(String moment) {
     asOf = OffsetDateTime.parse(moment);
     return this;
@@ -122,7 +131,7 @@ final class FarmShop {
     files.forEach(this::write);
     try {
       var inputs = Inputs.read(folder);
-      return new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
+      return new Reckoner(change.apply(inputs.shop()), inputs.exports()).at(asOf);
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

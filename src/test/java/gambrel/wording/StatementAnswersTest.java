@@ -175,4 +175,20 @@ class StatementAnswersTest {
     var rest = answer(shop.statement("B1", "c-ann"), "rest");
     assertTrue(rest.contains("Hide: bought by the shop: see the charges"), rest::toString);
   }
+
+  /** Pork has no hide in its cut table, and no head that dressing takes off. */
+  @Test
+  void aPigKeepsItsSkinAndItsHeadIsListedAsOffal() {
+    var shop =
+        shop()
+            .add("bodies.csv", "P1,pork,,2026-03-02,120,,,c-ann,1,,,")
+            .add("codes.csv", "head,head,pack");
+    shop.row("02T09:00", "P1", "hot", "80").row("03T09:00", "P1", "cold", "78");
+    shop.row("05T09:00", "P1", "mince", "60").row("05T09:01", "P1", "bone", "17");
+    shop.row("05T09:02", "P1", "head", "5");
+    var rest = answer(shop.statement("P1", "c-ann"), "rest");
+    assertTrue(rest.contains("Other offal: 5.00 kg, packed"), rest::toString);
+    assertTrue(
+        rest.stream().noneMatch(line -> line.matches("(Hide|Skin|Head).*")), rest::toString);
+  }
 }

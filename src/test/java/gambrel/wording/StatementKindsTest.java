@@ -123,8 +123,8 @@ class StatementKindsTest {
             "35.00 kg of that is meat; 3.00 kg is bones or" + " fat that you asked for."),
         answer(view, "packs"));
     var shares = view.shares().orElseThrow();
-    assertEquals("76.00 kg", plain(shares.rows().get(0).whole()));
-    assertEquals("38.00 kg", plain(shares.rows().get(0).yours()));
+    assertEquals("76.00 kg", plain(shares.rows().get(0).get(1)));
+    assertEquals("38.00 kg", plain(shares.rows().get(0).get(2)));
     assertFalse(view.boxes().orElseThrow().packs());
     assertEquals("Rump steak |  | 5.00 | 13.2%", lines(view.boxes().orElseThrow()).get(0));
     assertTrue(answer(view, "mine").contains("The other shares are not on this page."));

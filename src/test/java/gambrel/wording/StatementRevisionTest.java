@@ -8,7 +8,7 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.register.Figures.Change;
 import gambrel.register.RegisterRow;
-import gambrel.statement.ChangesView;
+import gambrel.statement.TextTable;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -36,7 +36,7 @@ class StatementRevisionTest {
 
   @TempDir private Path folder;
 
-  private ChangesView changes(Optional<List<Change>> changes) {
+  private TextTable changes(Optional<List<Change>> changes) {
     var shop = new FarmShop(folder).add("batches.csv", "M1,Beef mince,,").steer();
     shop.row("05T09:10", "B1", "trim", "1", "M1").row("05T11:00", "", "mince", "0.98", "M1");
     return shop.statement(shop.planned("B1", "c-ann", Optional.of(FIRST)), changes)
@@ -49,7 +49,7 @@ class StatementRevisionTest {
     assertEquals(
         "This is revision 2. It replaces revision 1 of 7 March 2026; please use this one. No"
             + " weight, count or percentage has changed.",
-        changes(Optional.of(List.of())).sentence());
+        changes(Optional.of(List.of())).lead());
   }
 
   @Test
@@ -72,13 +72,15 @@ class StatementRevisionTest {
             "Beef mince: still to come > 0.90 kg",
             "Lost in the chiller, % of hot: 2.512% > 2%",
             "Trimmed off on the rail: 1.5 kg > –"),
-        view.rows().stream().map(r -> plain(r.item() + ": " + r.was() + " > " + r.now())).toList());
+        view.rows().stream()
+            .map(r -> plain(r.get(0) + ": " + r.get(1) + " > " + r.get(2)))
+            .toList());
   }
 
   @Test
   void saysSoWhereTheEarlierFiguresAreLost() {
     var view = changes(Optional.empty());
-    assertTrue(view.sentence().endsWith("so we cannot list what changed."));
+    assertTrue(view.lead().endsWith("so we cannot list what changed."));
     assertEquals(List.of(), view.rows());
   }
 

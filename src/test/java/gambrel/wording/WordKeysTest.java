@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.cuts.Region;
 import gambrel.cuts.Species;
 import gambrel.decision.ReasonCode;
+import gambrel.intake.BuiltInFoods;
 import gambrel.statement.Words;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -89,8 +90,8 @@ class WordKeysTest {
     for (var reason : ReasonCode.values()) {
       assertTrue(WORDS.has("draft.reason." + reason.id()), reason.id());
     }
-    for (var food : Food.values()) {
-      assertTrue(WORDS.has("keeping." + food.key()), food.key());
+    for (var food : BuiltInFoods.load().all()) {
+      assertTrue(WORDS.has("keeping." + food.id()), food.id());
     }
     for (var step : List.of("hot", "cold", "aged")) {
       assertTrue(WORDS.has("draft.rail." + step), step);

@@ -27,8 +27,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * nothing.
  */
 public final class Products {
-  private static final String MINCE = "mince";
-
   private Products() {}
 
   /**
@@ -132,7 +130,7 @@ public final class Products {
     }
     return switch (tree.find(item).map(Item::kind).orElse(Kind.WASTE)) {
       case BONE, FAT, WASTE -> Optional.of(BigFraction.ZERO);
-      case TRIM -> values.of(tree, MINCE);
+      case TRIM -> values.of(tree, CutTree.MINCE);
       default -> Optional.empty();
     };
   }

@@ -24,9 +24,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * against dice, and against the cut beside it, which is the next part of the tree with the same parent.
  */
 public final class SmallWeights {
-  private static final String MINCE = "mince";
-  private static final String DICE = "stewing-dice";
-
   private final ItemValues values;
 
   /** At these values. */
@@ -81,7 +78,7 @@ public final class SmallWeights {
     packed.keySet().forEach(cut -> sold.put(cut, values.of(tree, cut.id()).orElseThrow()));
     var lines = new ArrayList<Line>();
     for (var cut : sold.keySet()) {
-      if (cut.id().equals(MINCE) || cut.id().equals(DICE)) {
+      if (cut.id().equals(CutTree.MINCE) || cut.id().equals(CutTree.DICE)) {
         continue;
       }
       var beside = beside(tree, cut, sold);
@@ -91,8 +88,8 @@ public final class SmallWeights {
               cut,
               packed.get(cut),
               sold.get(cut),
-              over(cut, tree.find(MINCE), sold),
-              over(cut, tree.find(DICE), sold),
+              over(cut, tree.find(CutTree.MINCE), sold),
+              over(cut, tree.find(CutTree.DICE), sold),
               beside,
               over(cut, beside, sold)));
     }
@@ -118,7 +115,7 @@ public final class SmallWeights {
   private Optional<Item> valued(CutTree tree, Weighing weighing) {
     var own = values.carrier(tree, weighing.item());
     boolean trim = tree.find(weighing.item()).filter(i -> i.kind() == Kind.TRIM).isPresent();
-    return own.isEmpty() && trim ? values.carrier(tree, MINCE) : own;
+    return own.isEmpty() && trim ? values.carrier(tree, CutTree.MINCE) : own;
   }
 
   /** The next part of the tree that has the same parent. */

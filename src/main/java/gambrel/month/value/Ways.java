@@ -8,12 +8,10 @@ import gambrel.month.LikeWithLike;
 import gambrel.month.LikeWithLike.Sample;
 import gambrel.month.Spread;
 import gambrel.month.value.CutChoices.Cut;
-import gambrel.month.yields.OnTheBone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -35,19 +33,21 @@ record Ways(Species species, Item piece, boolean perPiece, SortedMap<String, Lis
     TreeMap<String, List<Cut>> byWay =
         cuts.stream().collect(Collectors.groupingBy(Cut::way, TreeMap::new, Collectors.toList()));
     byWay.values().removeIf(some -> some.size() < CutChoice.FEWEST);
-    boolean choice = byWay.size() > 1 && (perPiece || areOnAndOffTheBone(byWay.keySet()));
+    boolean choice = byWay.size() > 1 && (perPiece || areOnAndOffTheBone(byWay));
     return choice
         ? Optional.of(new Ways(species, piece, perPiece, byWay))
         : Optional.empty();
   }
 
   /** Without a block weighing only bone differs: the trim of the piece lies in a common tub. */
-  private static boolean areOnAndOffTheBone(Set<String> ways) {
-    return ways.stream().map(Ways::isOnTheBone).distinct().count() == 2;
+  private static boolean areOnAndOffTheBone(SortedMap<String, List<Cut>> byWay) {
+    return byWay.values().stream().map(Ways::isOnTheBone).distinct().count() == 2;
   }
 
-  private static boolean isOnTheBone(String way) {
-    return Stream.of(way.split(" ")).anyMatch(OnTheBone::is);
+  private static boolean isOnTheBone(List<Cut> cutAlike) {
+    var first = cutAlike.get(0);
+    var tree = first.account().balance().weighings().tree();
+    return Stream.of(first.way().split(" ")).anyMatch(item -> tree.facts(item).isOnBone());
   }
 
   /** Any way might have come out best against any other. */

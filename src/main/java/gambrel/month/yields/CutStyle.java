@@ -19,7 +19,7 @@ public final class CutStyle {
   public static String of(BodyBalance body) {
     var packed = new TreeMap<String, Weight>();
     for (var weighing : body.weighings().all()) {
-      if (Primals.leaves(weighing) && OnTheBone.is(weighing.item())) {
+      if (Primals.leaves(weighing) && body.weighings().tree().facts(weighing.item()).isOnBone()) {
         packed.merge(weighing.item(), weighing.net(), Weight::plus);
       }
     }

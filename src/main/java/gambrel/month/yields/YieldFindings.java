@@ -1,6 +1,7 @@
 package gambrel.month.yields;
 
 import gambrel.balance.BodyBalance;
+import gambrel.cuts.CutTree;
 import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
@@ -26,8 +27,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What the yields of a month ask to be looked at: meat left on the bone, and less taken home. */
 public final class YieldFindings {
-  private static final String MINCE = "mince";
-  private static final String BONE = "bone";
 
   private final MonthRecords records;
 
@@ -68,8 +67,8 @@ public final class YieldFindings {
     var values = records.rail().items();
     var worth =
         values
-            .of(tree, MINCE)
-            .map(mince -> mince.subtract(values.of(tree, BONE).orElse(BigFraction.ZERO)));
+            .of(tree, CutTree.MINCE)
+            .map(mince -> mince.subtract(values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO)));
     return new Finding(
         FindingKind.BONER,
         "",
