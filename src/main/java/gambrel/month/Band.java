@@ -11,7 +11,7 @@ import java.util.TreeSet;
 /**
  * Some bodies of a species.
  *
- * @param split by what they are told apart
+ * @param split by what the bodies are divided
  * @param name their class, or empty
  * @param from lower end, included
  * @param to upper end, excluded

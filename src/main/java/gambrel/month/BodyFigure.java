@@ -12,7 +12,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -99,7 +98,8 @@ public enum BodyFigure {
     boolean tub = weighing.step() == Step.TUB && weighing.inBatch();
     return tub && body.weighings().kind(weighing) == Kind.TRIM
         || isPackOf(body, weighing, Kind.TRIM)
-        || (tub || weighing.step() == Step.PACK) && body.weighings().tree().facts(weighing.item()).isMinced();
+        || (tub || weighing.step() == Step.PACK)
+            && body.weighings().tree().facts(weighing.item()).isMinced();
   }
 
   private static boolean isPackOf(BodyBalance body, Weighing weighing, Kind kind) {

@@ -5,7 +5,6 @@ import gambrel.balance.BodyBalance;
 import gambrel.measure.Weight;
 import gambrel.measure.Worth;
 import gambrel.shop.Step;
-import gambrel.weighing.Weighing;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;

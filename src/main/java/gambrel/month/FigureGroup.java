@@ -11,7 +11,7 @@ public interface FigureGroup {
   /** Its name in data files; empty for all bodies. */
   String id();
 
-  /** By what bodies that gave something are told apart. */
+  /** By what the bodies of a table of yields are divided. */
   enum By {
     /** Not at all. */
     ALL,
@@ -29,7 +29,7 @@ public interface FigureGroup {
   /**
    * Like bodies.
    *
-   * @param by by what they are told apart
+   * @param by by what they are divided
    * @param name their class or boner; empty for all of the species
    */
   record Like(By by, String name) implements FigureGroup {

@@ -4,6 +4,7 @@ import gambrel.charge.Billing;
 import gambrel.cuts.Species;
 import gambrel.measure.Exact;
 import gambrel.shrink.Trend;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -126,5 +127,43 @@ public record FurtherDay(
    */
   public static BigFraction rise(BigFraction before, BigFraction further) {
     return Exact.percent(further, Exact.HUNDRED.subtract(before).subtract(further));
+  }
+
+  /**
+   * What the day takes, and what it brings or would have to bring.
+   *
+   * @param minorUnits of the shop's currency in its major unit
+   */
+  List<MonthFigure> figures(long minorUnits) {
+    var figures = new ArrayList<MonthFigure>();
+    loss().ifPresent(range -> figures.add(figure(FigureName.FURTHER_DAY_PCT, range)));
+    weight().ifPresent(range -> figures.add(figure(FigureName.FURTHER_DAY_WEIGHT, range)));
+    if (whose == Ownership.OWN) {
+      rise().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, r)));
+      priceRise().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_PRICE_RISE, r)));
+    } else {
+      weightWorth().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_VALUE, r)));
+      charge.ifPresent(
+          spread -> {
+            var range =
+                new Range(spread.lower(), spread.median(), spread.upper())
+                    .map(minor -> minor.divide(BigFraction.of(minorUnits)));
+            var kind = MonthFigure.Interval.Kind.MIDDLE_HALF;
+            figures.add(figure(FigureName.FURTHER_DAY_CHARGE, spread.number(), range, kind));
+          });
+    }
+    return figures;
+  }
+
+  private MonthFigure figure(FigureName name, Range range) {
+    return figure(
+        name, sample.bodies().size(), range, MonthFigure.Interval.Kind.CONFIDENCE);
+  }
+
+  private MonthFigure figure(
+      FigureName name, int bodies, Range range, MonthFigure.Interval.Kind kind) {
+    return MonthFigure.of(name, species, Band.ALL, bodies, Optional.of(range.middle()))
+        .with(whose)
+        .with(new MonthFigure.Interval(kind, range.low(), range.high()));
   }
 }

@@ -54,4 +54,29 @@ public record Hanging(Species species, Trend trend, Spread days, Spread cold) {
   public BigFraction weightADay() {
     return cold.median().multiply(percentADay()).divide(100);
   }
+
+  /** The slope with its interval, and what one more body would lose in the usual days. */
+  List<MonthFigure> figures() {
+    double middle = days.median().doubleValue();
+    return List.of(
+        figure(
+            FigureName.AGEING_PCT_A_DAY,
+            trend.slope(),
+            MonthFigure.Interval.Kind.CONFIDENCE,
+            trend.slopeMargin(CONFIDENCE)),
+        figure(
+            FigureName.AGEING_PCT_AT_MEDIAN_DAYS,
+            trend.at(middle),
+            MonthFigure.Interval.Kind.PREDICTION,
+            trend.predictionMargin(middle, CONFIDENCE)));
+  }
+
+  private MonthFigure figure(
+      FigureName name, double value, MonthFigure.Interval.Kind kind, double margin) {
+    var low = Exact.ofStatistic(value - margin);
+    var high = Exact.ofStatistic(value + margin);
+    return MonthFigure.of(
+            name, species, Band.ALL, trend.number(), Optional.of(Exact.ofStatistic(value)))
+        .with(new MonthFigure.Interval(kind, low, high));
+  }
 }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Where a body loses weight that nobody takes home. */
+/** Where a body loses weight. */
 public enum Loss {
   /** Hot to cold, of hot. */
   CHILL(BodyFigure.CHILL),

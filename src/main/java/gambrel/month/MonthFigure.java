@@ -26,6 +26,41 @@ public record MonthFigure(
     Comparison before,
     Optional<Interval> interval) {
 
+  /** A figure of all owners, neither compared nor with an interval. */
+  public static MonthFigure of(
+      FigureName name,
+      Species species,
+      FigureGroup group,
+      int bodies,
+      Optional<BigFraction> value) {
+    return new MonthFigure(
+        name,
+        Optional.empty(),
+        Optional.of(species),
+        group,
+        bodies,
+        value,
+        Comparison.NONE,
+        Optional.empty());
+  }
+
+  /** The same figure of one owner's bodies. */
+  MonthFigure with(Ownership owner) {
+    return new MonthFigure(
+        name, Optional.of(owner), species, group, bodies, value, before, interval);
+  }
+
+  /** The same figure beside {@code others}. */
+  public MonthFigure with(Comparison others) {
+    return new MonthFigure(name, whose, species, group, bodies, value, others, interval);
+  }
+
+  /** The same figure with an interval. */
+  MonthFigure with(Interval between) {
+    return new MonthFigure(
+        name, whose, species, group, bodies, value, before, Optional.of(between));
+  }
+
   /**
    * What a figure is compared with.
    *
@@ -35,8 +70,17 @@ public record MonthFigure(
    */
   public record Comparison(int bodies, Optional<BigFraction> value, Optional<Spread> spread) {
     /** No comparison. */
-    public static final Comparison NONE =
-        new Comparison(0, Optional.empty(), Optional.empty());
+    public static final Comparison NONE = new Comparison(0, Optional.empty(), Optional.empty());
+
+    /** A comparison with bodies whose figure is known one by one. */
+    public static Comparison of(Optional<Spread> spread) {
+      return new Comparison(spread.map(Spread::number).orElse(0), Optional.empty(), spread);
+    }
+
+    /** A comparison with the figure of other bodies. */
+    static Comparison of(int bodies, Optional<BigFraction> value) {
+      return new Comparison(bodies, value, Optional.empty());
+    }
   }
 
   /**

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 
-/** By what bodies of a species are told apart. */
+/** By what bodies of a species are divided. */
 public enum Split {
   /** Not at all. */
   ALL,

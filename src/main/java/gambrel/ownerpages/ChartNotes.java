@@ -25,7 +25,7 @@ final class ChartNotes {
     this.wording = wording;
   }
 
-  /** The signals that are told: those farthest from the usual, in order of kill. */
+  /** The signals that get a sentence: those farthest from the usual, in order of kill. */
   List<LossChart.Point> told() {
     var farthest =
         signals().stream()
@@ -54,7 +54,7 @@ final class ChartNotes {
     return notes;
   }
 
-  /** Whether it only prolongs a run whose eighth body is told. */
+  /** Whether it only prolongs a run whose eighth body has a sentence. */
   private boolean goesOn(LossChart.Point point) {
     int at = chart.points().indexOf(point);
     return at > 0
@@ -86,7 +86,7 @@ final class ChartNotes {
         LossDrawing.percent(chart.centre().orElseThrow(), wording));
   }
 
-  /** Nobody is told that a body may gain weight on the rail. */
+  /** A limit below zero is printed as zero: no body gains weight on the rail. */
   private BigDecimal atLeastNothing(Optional<BigDecimal> limit) {
     return limit.orElseThrow().max(BigDecimal.ZERO);
   }

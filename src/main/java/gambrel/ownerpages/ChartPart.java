@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 final class ChartPart {
   private static final int ENOUGH = 5;
 
-  /** So many points can be told apart. */
+  /** More points than this would touch. */
   private static final int MOST_POINTS = 120;
 
   private final MonthPage page;
@@ -62,7 +62,7 @@ final class ChartPart {
         sorted.stream().skip(1).filter(chart -> chart.ofMonth().size() >= ENOUGH));
   }
 
-  /** The month's points, and as many before them as can be told apart. */
+  /** The month's points, and as many before them as do not touch. */
   private static List<LossChart.Point> shown(LossChart chart) {
     var points = chart.points();
     int number = Math.min(points.size(), Math.max(chart.ofMonth().size(), MOST_POINTS));

@@ -7,7 +7,7 @@ import java.util.Map;
 
 /**
  * How many findings the first page takes, so that the five figures still stand on it: ten at most,
- * fewer where a language or many words need more lines. Lines are told from letters, by how many
+ * fewer where a language or many words need more lines. Lines are estimated from letters, by how many
  * fill a line of the longest language.
  */
 final class FirstPageRoom {

@@ -5,7 +5,6 @@ import gambrel.measure.Money;
 import gambrel.month.LikeWithLike;
 import gambrel.month.Ownership;
 import gambrel.month.Spread;
-import gambrel.month.money.Debt;
 import gambrel.month.money.Income;
 import gambrel.month.money.IncomeLine;
 import gambrel.month.money.OwnStock;
@@ -14,17 +13,15 @@ import gambrel.month.pace.Pace;
 import gambrel.month.pace.Stints;
 import gambrel.statement.PartView;
 import gambrel.statement.TableView;
-import gambrel.statement.TableView.Cell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What cutting brought, what the shop bought, and what is not paid. */
+/** What cutting brought, and what the shop bought. */
 final class MoneyPart {
   private static final int MOST_BODIES = 12;
-  private static final int MOST_UNPAID = 24;
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
           .thenComparing(s -> s.account().id());
@@ -177,48 +174,5 @@ final class MoneyPart {
                     page.minor(Exact.ofStatistic(-difference.high())),
                     page.minor(Exact.ofStatistic(-difference.low())),
                     page.unit()));
-  }
-
-  /**
-   * Statements of this month and before that are not paid in full, oldest first; of many, the last
-   * ones in one line.
-   */
-  PartView unpaid() {
-    var table =
-        new TableBuilder("unpaid", "")
-            .first(page.say("issued_on"))
-            .words(page.say("customer"), "")
-            .words(page.say("body"), "")
-            .number(page.currency());
-    var unpaid =
-        Debt.until(page.records().bodies(), page.records().register()).stream()
-            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
-            .toList();
-    int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
-    for (var debt : unpaid.subList(0, shown)) {
-      table.row(
-          page.formats().date(debt.since()),
-          named.customer(debt.statement().customer()),
-          debt.statement().body(),
-          page.formats().bareMoney(debt.due()));
-    }
-    var later = unpaid.subList(shown, unpaid.size());
-    if (!later.isEmpty()) {
-      table.row("", page.say("month.unpaid.later", page.count(later.size())), "", due(later));
-    }
-    if (!unpaid.isEmpty()) {
-      table.add(
-          "total",
-          List.of(
-              new Cell(
-                  page.label("total", page.say("unpaid_total")), TableBuilder.FIRST, 3),
-              new Cell(due(unpaid), TableBuilder.NUMBER)));
-    }
-    var tables = table.kept("", 2, List.of(page.say("payments_known")));
-    return PartView.withRoom(page.say("unpaid"), tables, List.of());
-  }
-
-  private String due(List<Debt> debts) {
-    return page.formats().bareMoney(Debt.sum(debts, Debt::due));
   }
 }

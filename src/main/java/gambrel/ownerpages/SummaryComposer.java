@@ -54,7 +54,7 @@ public final class SummaryComposer {
     var hanging = new HangingPart(page);
     var yields = new YieldsPart(page);
     var money = new MoneyPart(page);
-    var unpaid = money.unpaid();
+    var unpaid = new UnpaidPart(page).part();
     return List.of(
         losses.lost(),
         losses.chiller(),

@@ -40,7 +40,7 @@ final class SharesPart {
     return List.of(subject.wording().say(label), subject.home(whole), subject.home(yours));
   }
 
-  /** All packs with a customer's name, the shop's own included. */
+  /** All that was packed for somebody by name, the shop's own included. */
   private static Weight named(Subject subject) {
     return Weight.sum(
         subject.account().entitlements().values().stream().map(Entitlement::outright).toList());

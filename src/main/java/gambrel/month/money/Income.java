@@ -6,7 +6,6 @@ import gambrel.measure.Weight;
 import gambrel.month.MonthBody;
 import gambrel.shop.Customer;
 import java.util.Collection;
-import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 

@@ -1,11 +1,9 @@
 package gambrel.month.pace;
 
 import gambrel.month.MonthBody;
-import gambrel.cuts.SideLabels;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.Spread;
-import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.time.Duration;
 import java.time.LocalDate;

@@ -2,22 +2,17 @@ package gambrel.month.value;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.PieceBalance;
-import gambrel.cuts.CutTree;
 import gambrel.cuts.Item;
-import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
-import gambrel.month.MonthRecords;
 import gambrel.month.MonthBody;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**

@@ -7,7 +7,6 @@ import gambrel.cuts.Species;
 import gambrel.measure.Weight;
 import gambrel.month.ItemValues;
 import gambrel.month.MonthBody;
-import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -39,7 +39,7 @@ record Ways(Species species, Item piece, boolean perPiece, SortedMap<String, Lis
         : Optional.empty();
   }
 
-  /** Off the block, only bone can be told: trim of a piece that was not weighed lies in a common tub. */
+  /** Without a block weighing only bone differs: the trim of the piece lies in a common tub. */
   private static boolean areOnAndOffTheBone(SortedMap<String, List<Cut>> byWay) {
     return byWay.values().stream().map(Ways::isOnTheBone).distinct().count() == 2;
   }

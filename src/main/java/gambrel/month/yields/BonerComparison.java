@@ -50,7 +50,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     return found;
   }
 
-  /** Looks that show the same bodies are one; those that compare nobody are none. */
+  /** Equal samples count once; samples that compare no boner do not count. */
   private static SortedMap<String, Difference> surest(
       List<Sample> alone, List<Sample> filledUp, List<Sample> late) {
     var looks =

@@ -28,6 +28,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What the yields of a month ask to be looked at: meat left on the bone, and less taken home. */
 public final class YieldFindings {
+
   private final MonthRecords records;
 
   private YieldFindings(MonthRecords records) {

@@ -112,15 +112,7 @@ public final class Yields {
   private void add(
       FigureName name, Species species, FigureGroup group, Ratio month, Optional<Spread> before) {
     figures.add(
-        new MonthFigure(
-            name,
-            Optional.empty(),
-            Optional.of(species),
-            group,
-            month.bodies(),
-            month.percent(),
-            new MonthFigure.Comparison(
-                before.map(Spread::number).orElse(0), Optional.empty(), before),
-            Optional.empty()));
+        MonthFigure.of(name, species, group, month.bodies(), month.percent())
+            .with(MonthFigure.Comparison.of(before)));
   }
 }
