@@ -67,9 +67,4 @@ final class StandardError implements Terminal {
   private static int narrower(int window, int variable) {
     return IntStream.of(window, variable).filter(width -> width > 0).min().orElse(USUAL);
   }
-
-  @Override
-  public long nanos() {
-    return System.nanoTime();
-  }
 }

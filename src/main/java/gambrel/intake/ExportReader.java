@@ -6,7 +6,7 @@ import gambrel.notice.Place;
 import gambrel.notice.Severity;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
-import gambrel.weighing.Headway;
+import gambrel.weighing.Progress;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -47,21 +47,19 @@ public final class ExportReader {
    * #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
-    return readTelling(folder, shop, Headway.NONE);
+    return readTelling(folder, shop, Progress.NONE);
   }
 
   /**
-   * The same for somebody who waits.
-   *
-   * @param headway is told of the bytes of the files as they are read
+   * As above, and reports the bytes of the files to {@code progress} as they are read.
    */
-  public static Exports readTelling(Path folder, Shop shop, Headway headway) {
-    return read(folder, shop, Files::newInputStream, KEPT, headway);
+  public static Exports readTelling(Path folder, Shop shop, Progress progress) {
+    return read(folder, shop, Files::newInputStream, KEPT, progress);
   }
 
   /** The same with files that are opened in another way. */
   static Exports read(Path folder, Shop shop, SteadyFile.Opener opener) {
-    return read(folder, shop, opener, KEPT, Headway.NONE);
+    return read(folder, shop, opener, KEPT, Progress.NONE);
   }
 
   /**
@@ -70,17 +68,17 @@ public final class ExportReader {
    * @param most once so many rows are kept, further files keep their bytes and are read again
    */
   public static Exports read(Path folder, Shop shop, int most) {
-    return read(folder, shop, Files::newInputStream, most, Headway.NONE);
+    return read(folder, shop, Files::newInputStream, most, Progress.NONE);
   }
 
   private static Exports read(
-      Path folder, Shop shop, SteadyFile.Opener opener, int most, Headway headway) {
+      Path folder, Shop shop, SteadyFile.Opener opener, int most, Progress progress) {
     var reader = new ExportReader(folder, shop, opener, most);
-    var files = reader.files(folder.resolve(FOLDER), headway);
+    var files = reader.files(folder.resolve(FOLDER), progress);
     return new Exports(files, reader.notices);
   }
 
-  private List<ExportFile> files(Path top, Headway headway) {
+  private List<ExportFile> files(Path top, Progress progress) {
     var files = new ArrayList<ExportFile>();
     if (!Files.isDirectory(top)) {
       notices.add(
@@ -93,7 +91,7 @@ public final class ExportReader {
       var readings = new ArrayList<Reading>();
       ExportTree.list(top, FOLDER)
           .forEach((path, entry) -> readings.add(new Reading(path, entry, layouts.of(path))));
-      var bytes = headway.begin(readings.stream().mapToLong(r -> r.entry().size()).sum());
+      var bytes = progress.begin(Progress.Stage.READING, readings.stream().mapToLong(r -> r.entry().size()).sum());
       readings.parallelStream()
           .map(
               reading -> {

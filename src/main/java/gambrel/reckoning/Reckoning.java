@@ -13,8 +13,8 @@ import gambrel.decision.ScaleTests;
 import gambrel.measure.ByteOrder;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
-import gambrel.weighing.Headway;
 import gambrel.weighing.Ledger;
+import gambrel.weighing.Progress;
 import gambrel.weighing.SetAside;
 import gambrel.weighing.Weighing;
 import java.time.OffsetDateTime;
@@ -47,20 +47,18 @@ final class Reckoning {
   }
 
   /**
-   * Reckons what the exports say by {@code asOf}.
-   *
-   * @param headway is told of the bodies
+   * Reckons what the exports say by {@code asOf}, and reports bodies to {@code progress}.
    */
-  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Headway headway) {
+  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
     var reckoning = new Reckoning(shop, ledger, asOf);
-    reckoning.balanceBodies(headway);
+    reckoning.balanceBodies(progress);
     return reckoning;
   }
 
-  private void balanceBodies(Headway headway) {
+  private void balanceBodies(Progress progress) {
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
-    var balanced = headway.begin(shop.bodies().size());
+    var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
     // A body's figures depend on nothing but its own weighings, so that order does not matter.
     var read =
         shop.bodies().values().parallelStream()

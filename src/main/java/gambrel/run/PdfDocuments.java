@@ -44,10 +44,9 @@ public final class PdfDocuments implements Documents {
   /** Loads what pages are made with, beside whatever the caller does meanwhile. */
   public static void getReady() {
     SideBySide.begin(
-        WORDS,
-        any -> {
+        () -> {
           PageRenderer.getReady();
-          return any;
+          return WORDS;
         });
   }
 

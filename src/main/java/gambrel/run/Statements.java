@@ -4,6 +4,7 @@ import gambrel.measure.Money;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
+import gambrel.publish.Changes;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
 import gambrel.register.FigureReader;
@@ -33,7 +34,8 @@ final class Statements {
   private final Documents documents;
   private final RegisterStore store;
   private final StatementFiles names;
-  private final NightFiles files;
+  private final PageShelf shelf;
+  private final Changes changes;
   private final List<Notice> notices;
 
   Statements(
@@ -41,13 +43,15 @@ final class Statements {
       Documents documents,
       RegisterStore store,
       StatementFiles names,
-      NightFiles files,
+      PageShelf shelf,
+      Changes changes,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
     this.store = store;
     this.names = names;
-    this.files = files;
+    this.shelf = shelf;
+    this.changes = changes;
     this.notices = notices;
   }
 
@@ -104,12 +108,12 @@ final class Statements {
 
   /** Without a register a name may be taken by a statement that once went out: that one is kept. */
   private void write(String file, byte[] document) throws IOException {
-    var other = files.read(file).filter(there -> !Arrays.equals(there, document));
+    var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
     if (other.isPresent()) {
       String mark = Digest.of(other.get()).substring(0, MARK);
-      files.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
+      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-    files.write(file, document);
+    changes.write(file, document);
   }
 
   private Optional<List<Figures.Change>> differences(Planned planned, Figures figures)
@@ -154,9 +158,9 @@ final class Statements {
           hold(made).ifPresent(kept::add);
           done.accept(1);
         });
-    for (String file : files.list("held")) {
+    for (String file : changes.list("held")) {
       if (StatementFiles.isDraft(file) && !kept.contains(file)) {
-        files.remove(file);
+        changes.remove(file);
       }
     }
   }
@@ -173,7 +177,7 @@ final class Statements {
       return Optional.empty();
     }
     String file = names.held(made.planned());
-    files.page(file, made.document());
+    shelf.write(file, made.document());
     return Optional.of(file);
   }
 

@@ -66,19 +66,18 @@ public final class Ledgers {
    * @param kept so many weighings are kept as they are; more are packed
    */
   public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept) {
-    return of(files, shop, asOf, kept, Headway.NONE);
+    return of(files, shop, asOf, kept, Progress.NONE);
   }
 
   /**
-   * The same for somebody who waits.
-   *
-   * @param headway is told of the rows as they are gone through, each of them twice; what few files
-   *     are read for beside that is not counted
+   * As above, and reports rows to {@code progress} as they are gone through, each of them twice;
+   * what few files are read for beside that is not counted.
    */
   public static Ledger of(
-      List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept, Headway headway) {
+      List<ExportFile> files, Shop shop, OffsetDateTime asOf, int kept, Progress progress) {
     long rows = files.stream().mapToLong(ExportFile::count).sum();
-    return new Ledgers(files, shop, asOf, kept, headway.begin(PASSES * rows)).build();
+    var passed = progress.begin(Progress.Stage.ROWS, PASSES * rows);
+    return new Ledgers(files, shop, asOf, kept, passed).build();
   }
 
   private Ledger build() {
