@@ -4,7 +4,6 @@ import gambrel.measure.ByteOrder;
 import gambrel.measure.Weight;
 import gambrel.shop.Batch;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +37,7 @@ public record BatchBalance(
   public BatchBalance {
     meatInByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(meatInByBody));
     partByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(partByBody));
-    weighings = Weighings.copyOf(weighings);
+    weighings = List.copyOf(weighings);
   }
 
   /** M + A − O, once finished. */
@@ -59,7 +58,12 @@ public record BatchBalance(
     return state == BatchState.OPEN;
   }
 
-  /** The part of a body, nothing where it has none. */
+  /** The meat that a body put in, zero if none. */
+  public Weight meatInOf(String body) {
+    return meatInByBody.getOrDefault(body, Weight.ZERO);
+  }
+
+  /** The part of a body, zero if it has none. */
   public Weight partOf(String body) {
     return partByBody.getOrDefault(body, Weight.ZERO);
   }

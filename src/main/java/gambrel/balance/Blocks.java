@@ -1,7 +1,6 @@
 package gambrel.balance;
 
 import gambrel.cuts.SideLabels;
-import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
@@ -62,7 +61,7 @@ final class Blocks {
                   Weighing.total(weighings),
                   allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
                   uncertainty.resolutionSquared(all),
-                  body.own(weighings)));
+                  weighings));
         });
     return balances;
   }

@@ -6,11 +6,10 @@ import gambrel.cuts.Kind;
 import gambrel.shop.Body;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * The weighings that are a body's own: all that name it and move mass, but for packs of a batch. Every
@@ -19,55 +18,28 @@ import java.util.function.Predicate;
 public final class BodyWeighings {
   private final Body body;
   private final CutTree tree;
-  private final List<Weighing> named;
-  private volatile Sorted sorted;
+  private final List<Weighing> all;
+  private final List<Weighing> cuts;
+  private final List<Weighing> out;
+  private final Map<Step, List<Weighing>> bySteps;
 
   /**
-   * Keeps those of {@code weighings} that are the body's own.
+   * Chooses those of {@code weighings} that are the body's own.
    *
    * @param tree the cut tree of its species
-   * @param weighings all that name the body, earliest first; not copied, since it may be packed
+   * @param weighings all that name the body, earliest first
    */
   public BodyWeighings(Body body, CutTree tree, List<Weighing> weighings) {
     this.body = body;
     this.tree = tree;
-    this.named = weighings;
+    this.all = those(weighings, w -> w.ofBody() && w.step().movesMass());
+    this.cuts = those(all, w -> w.step().isCutting() && !isOffal(w));
+    this.out = those(all, BodyWeighings::isOut);
+    this.bySteps = all.stream().collect(Collectors.groupingBy(Weighing::step));
   }
 
-  /** The lists that are asked for again and again. */
-  private record Sorted(
-      List<Weighing> all, List<Weighing> cuts, Map<Step, List<Weighing>> bySteps) {}
-
-  private Sorted sorted() {
-    return Weighings.drawn(named, this::sort).orElseGet(this::kept);
-  }
-
-  private Sorted kept() {
-    var known = sorted;
-    if (known == null) {
-      known = sort();
-      sorted = known;
-    }
-    return known;
-  }
-
-  private Sorted sort() {
-    var all = Weighings.choose(named, w -> w.ofBody() && w.step().movesMass());
-    var cuts = Weighings.choose(all, w -> w.step().isCutting() && !isOffal(w));
-    var bySteps = new EnumMap<Step, List<Weighing>>(Step.class);
-    all.forEach(w -> bySteps.put(w.step(), List.of()));
-    bySteps.replaceAll((step, list) -> Weighings.choose(all, w -> w.step() == step));
-    return new Sorted(all, cuts, bySteps);
-  }
-
-  /** The same weighings, packed where the body's are. */
-  List<Weighing> own(List<Weighing> some) {
-    return Weighings.some(named, some);
-  }
-
-  /** Whether they are packed, so that what is drawn from them is better drawn anew than kept. */
-  public boolean arePacked() {
-    return Weighings.isPacked(named);
+  private static List<Weighing> those(List<Weighing> weighings, Predicate<Weighing> which) {
+    return weighings.stream().filter(which).toList();
   }
 
   /** The body. */
@@ -82,27 +54,27 @@ public final class BodyWeighings {
 
   /** All of them. */
   public List<Weighing> all() {
-    return sorted().all();
+    return all;
   }
 
   /** Those of one step. */
   public List<Weighing> of(Step step) {
-    return sorted().bySteps().getOrDefault(step, List.of());
+    return bySteps.getOrDefault(step, List.of());
   }
 
   /** Those on the rail. */
   public List<Weighing> rail() {
-    return all().stream().filter(w -> w.step().isRail()).toList();
+    return those(all, w -> w.step().isRail());
   }
 
   /** Packs, tubs that go into a batch, and bins: what left the body for good. */
   public List<Weighing> out() {
-    return all().stream().filter(BodyWeighings::isOut).toList();
+    return out;
   }
 
   /** Block, pack, tub and bin weighings that are not offal. */
   public List<Weighing> cuts() {
-    return sorted().cuts();
+    return cuts;
   }
 
   /** Whether a weighing is of offal. */
@@ -110,14 +82,15 @@ public final class BodyWeighings {
     return kind(weighing) == Kind.OFFAL;
   }
 
-  /** The kind of a weighing's item. */
-  public Kind kind(Weighing weighing) {
-    return tree.find(weighing.item()).map(Item::kind).orElse(Kind.WASTE);
+  /** Whether a weighing is of meat or trim. */
+  public boolean isMeat(Weighing weighing) {
+    var kind = kind(weighing);
+    return kind == Kind.MEAT || kind == Kind.TRIM;
   }
 
-  /** The weighings of {@code out()} that are no offal. */
-  List<Weighing> outButOffal() {
-    return out().stream().filter(Predicate.not(this::isOffal)).toList();
+  /** The kind of a weighing's item; waste if the tree lacks the item. */
+  public Kind kind(Weighing weighing) {
+    return tree.find(weighing.item()).map(Item::kind).orElse(Kind.WASTE);
   }
 
   /** Whether a weighing takes mass off its body for good. */

@@ -10,11 +10,6 @@ public final class Drawings {
 
   private final Map<Drawn<?, ?>, Object> drawn = new ConcurrentHashMap<>(FEW);
 
-  /** Lets all of them go; they are drawn anew if somebody asks. */
-  public void forget() {
-    drawn.clear();
-  }
-
   /** Not under the map's lock: one figure may be drawn from others. */
   <T> T of(Drawn<?, T> figure, Supplier<T> how) {
     var known = drawn.get(figure);

@@ -3,13 +3,12 @@ package gambrel.balance;
 import java.util.function.Function;
 
 /**
- * A figure that many ask for, drawn once from each subject and kept with it. The owner's months ask
- * every body the same things, each month and its twelve before anew.
+ * A figure that many ask for: kept with a subject that keeps figures, else computed each time.
  *
  * @param <S> what it is drawn from, which never changes
  * @param <T> the figure, which never changes
  */
-public final class Drawn<S extends Drawn.Subject, T> {
+public final class Drawn<S, T> {
   private final Function<S, T> how;
 
   /** A figure drawn by {@code how}, which must give the same each time and never null. */
@@ -25,6 +24,8 @@ public final class Drawn<S extends Drawn.Subject, T> {
 
   /** The figure of {@code subject}. Two threads may both draw it the first time. */
   public T of(S subject) {
-    return subject.drawings().of(this, () -> how.apply(subject));
+    return subject instanceof Subject keeper
+        ? keeper.drawings().of(this, () -> how.apply(subject))
+        : how.apply(subject);
   }
 }

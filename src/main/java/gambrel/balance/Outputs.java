@@ -36,4 +36,11 @@ public record Outputs(
     Optional<Weight> unweighed,
     Optional<BigFraction> resolutionSquared,
     Optional<BigFraction> permittedSquared,
-    Optional<Weight> batchLoss) {}
+    Optional<Weight> batchLoss) {
+  /** U² of the cutting loss from divisions and permitted errors together; unknown ones count zero. */
+  public BigFraction uncertaintySquared() {
+    return resolutionSquared
+        .orElse(BigFraction.ZERO)
+        .add(permittedSquared.orElse(BigFraction.ZERO));
+  }
+}

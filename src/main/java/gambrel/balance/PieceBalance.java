@@ -2,7 +2,6 @@ package gambrel.balance;
 
 import gambrel.measure.Weight;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -25,7 +24,7 @@ public record PieceBalance(
     List<Weighing> weighings) {
   /** Copies the weighings. */
   public PieceBalance {
-    weighings = Weighings.copyOf(weighings);
+    weighings = List.copyOf(weighings);
   }
 
   /** Block less out, where out is known. */

@@ -3,7 +3,6 @@ package gambrel.balance;
 import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.util.List;
 
 /**
@@ -19,7 +18,7 @@ public record RailPiece(
     String item, Step step, int number, Weight weight, List<Weighing> weighings) {
   /** Copies the weighings. */
   public RailPiece {
-    weighings = Weighings.copyOf(weighings);
+    weighings = List.copyOf(weighings);
   }
 
   /** All weighings of one hung part at one step. */

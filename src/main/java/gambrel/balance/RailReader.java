@@ -62,8 +62,7 @@ final class RailReader {
 
   /** Left and right are told apart only where all weighings that are compared say which. */
   private Standing parts(List<Weighing> compared) {
-    return new Standing(
-        body, new HungParts(trees, body.tree(), body.body().head(), compared));
+    return new Standing(new HungParts(trees, body.tree(), body.body().head(), compared));
   }
 
   private static List<Weighing> both(List<Weighing> one, List<Weighing> other) {

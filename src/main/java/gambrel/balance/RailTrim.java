@@ -1,34 +1,37 @@
 package gambrel.balance;
 
-import gambrel.measure.Weight;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
-import gambrel.weighing.Weighings;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * What was trimmed off a body while it hung: taken out of that step's shrink, not part of the cutting
- * loss.
+ * What was cut off a body while it hung. Rail trim is taken out of the shrink of its step and is no
+ * part of the cutting loss.
  *
  * @param beforeCold trimmed between the hot and the cold weight
  * @param afterCold trimmed between the cold and the aged weight
+ * @param tubs tubs without a batch that were weighed in the same time: they move no mass, so they are
+ *     neither rail trim nor a cut
  */
-public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
+public record RailTrim(
+    List<Weighing> beforeCold, List<Weighing> afterCold, List<Weighing> tubs) {
   /** Copies the lists. */
   public RailTrim {
-    beforeCold = Weighings.copyOf(beforeCold);
-    afterCold = Weighings.copyOf(afterCold);
+    beforeCold = List.copyOf(beforeCold);
+    afterCold = List.copyOf(afterCold);
+    tubs = List.copyOf(tubs);
   }
 
   /** Finds it: after the first hot time, on an earlier day than the weighing that ends the step. */
   static RailTrim of(BodyWeighings weighings, Rail rail) {
     var before = new ArrayList<Weighing>();
     var after = new ArrayList<Weighing>();
+    var tubs = new ArrayList<Weighing>();
     // A shop that takes no hot weight starts to follow a body at its first cold one.
     var from = rail.hot().first().or(() -> rail.cold().first());
     var cold = rail.cold().first().map(OffsetDateTime::toLocalDate);
@@ -39,13 +42,13 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
           || !weighing.time().isAfter(from.get())) {
         continue;
       }
-      if (cold.filter(day -> weighing.date().isBefore(day)).isPresent()) {
-        before.add(weighing);
-      } else if (aged.filter(day -> weighing.date().isBefore(day)).isPresent()) {
-        after.add(weighing);
+      boolean isBeforeCold = cold.filter(weighing.date()::isBefore).isPresent();
+      if (isBeforeCold || aged.filter(weighing.date()::isBefore).isPresent()) {
+        var trimmed = isBeforeCold ? before : after;
+        (BodyWeighings.isOut(weighing) ? trimmed : tubs).add(weighing);
       }
     }
-    return new RailTrim(weighings.own(before), weighings.own(after));
+    return new RailTrim(before, after, tubs);
   }
 
   private static Optional<LocalDate> endOfAgeing(Rail rail) {
@@ -55,29 +58,16 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold) {
         .map(Weighing::date);
   }
 
-  /** All of it. */
+  /** All rail trim. */
   public List<Weighing> all() {
-    var all = new ArrayList<>(beforeCold);
-    all.addAll(afterCold);
-    return all;
+    return Stream.concat(beforeCold.stream(), afterCold.stream()).toList();
   }
 
-  /** Those of {@code weighings} that are none of it. */
-  public List<Weighing> without(List<Weighing> weighings) {
-    if (beforeCold.isEmpty() && afterCold.isEmpty()) {
-      return weighings;
-    }
-    var trimmed = all().stream().map(Weighing::place).collect(Collectors.toSet());
-    return weighings.stream().filter(w -> !trimmed.contains(w.place())).toList();
-  }
-
-  /** Its weight. */
-  public Weight weight() {
-    return total(all());
-  }
-
-  /** What left the body: a tub without a batch is only weighed on its way. */
-  static Weight total(List<Weighing> weighings) {
-    return Weighing.total(weighings.stream().filter(BodyWeighings::isOut).toList());
+  /** Those of {@code weighings} that were not made while the body hung. */
+  List<Weighing> without(List<Weighing> weighings) {
+    var hanging = Stream.concat(all().stream(), tubs.stream()).map(Weighing::place).toList();
+    return hanging.isEmpty()
+        ? weighings
+        : weighings.stream().filter(w -> !hanging.contains(w.place())).toList();
   }
 }

@@ -16,11 +16,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * of it; weights of one step for different sides of a body add up.
  */
 final class Standing {
-  private final BodyWeighings body;
   private final HungParts parts;
 
-  Standing(BodyWeighings body, HungParts parts) {
-    this.body = body;
+  Standing(HungParts parts) {
     this.parts = parts;
   }
 
@@ -66,7 +64,7 @@ final class Standing {
     byPart.forEach(
         (part, list) -> {
           int number = list.stream().mapToInt(parts::number).sum();
-          pieces.put(part, new RailPiece(part, step, number, body.own(list)));
+          pieces.put(part, new RailPiece(part, step, number, list));
         });
     return pieces;
   }

@@ -5,6 +5,7 @@ import gambrel.balance.BatchState;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.decision.LossLimit;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Place;
 import gambrel.reckoning.BodyAccount;
@@ -34,12 +35,8 @@ final class BodyFacts {
   /** The weighings in each of its sums, by place. */
   private record Sums(Set<Place> out, Set<Place> into, Set<Place> hot, Set<Place> cold) {
     private static Sums of(BodyBalance balance) {
-      var out =
-          balance.trim().without(balance.weighings().out()).stream()
-              .filter(w -> !balance.weighings().isOffal(w))
-              .toList();
       return new Sums(
-          places(out),
+          places(balance.outOfBoning()),
           places(balance.boningWeighings()),
           places(balance.rail().hot().weighings()),
           places(balance.rail().cold().weighings()));
@@ -155,7 +152,7 @@ final class BodyFacts {
 
   private long chillStrain(Shift shift) {
     var band = usual.chill(account.body().species());
-    var shrink = balance().chillShrinkPercent();
+    var shrink = balance().shares().chillShrink().map(Share::percent);
     if (band.isEmpty() || shrink.isEmpty()) {
       return 0;
     }

@@ -180,7 +180,7 @@ final class Evidence {
       parts.add("loss of " + facts.id() + " " + Speech.percent(percent));
     }
     boolean rail = candidate.touches().stream().anyMatch(t -> t.weighing().step().isRail());
-    if (rail && balance.chillShrinkPercent().isPresent()) {
+    if (rail && balance.shares().chillShrink().isPresent()) {
       parts.add("chill shrink of " + facts.id() + shrinks(facts).replace(" is", ""));
     }
     return parts.isEmpty() ? facts.id() + " has all its weights" : String.join(", ", parts);
@@ -189,8 +189,9 @@ final class Evidence {
   private static String shrinks(BodyFacts facts) {
     return facts
         .balance()
-        .chillShrinkPercent()
-        .map(percent -> " is " + Speech.percent(percent))
+        .shares()
+        .chillShrink()
+        .map(shrink -> " is " + Speech.percent(shrink.percent()))
         .orElse(" is not known");
   }
 }

@@ -104,7 +104,10 @@ final class Usual {
   }
 
   private static Optional<Long> chillOf(BodyBalance balance) {
-    return balance.chillShrinkPercent().map(p -> Exact.units(p.divide(Exact.HUNDRED), 6));
+    return balance
+        .shares()
+        .chillShrink()
+        .map(shrink -> Exact.units(shrink.percent().divide(Exact.HUNDRED), 6));
   }
 
   /** What lies in the bins of one kind. */

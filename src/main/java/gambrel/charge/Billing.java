@@ -31,7 +31,7 @@ public final class Billing {
 
   /** The bill; nothing for a body that is the shop's alone. */
   public Bill bill(BodyBalance balance) {
-    return bill(balance, date(balance));
+    return bill(balance, date(balance), balance.daysHung());
   }
 
   /**
@@ -39,15 +39,17 @@ public final class Billing {
    * and with its weights as they are. Empty where the days hung, or what a day costs, are not known.
    */
   public Optional<Money> furtherDay(BodyBalance balance, LocalDate prices) {
-    var now = bill(balance, Optional.of(prices));
+    var day = Optional.of(prices);
+    var now = bill(balance, day, balance.daysHung());
     return balance
-        .hungADayLonger()
-        .map(longer -> bill(longer, Optional.of(prices)))
+        .daysHung()
+        .map(days -> bill(balance, day, Optional.of(days + 1)))
         .filter(b -> b.unknown().stream().noneMatch(c -> c.basis() == Charge.Basis.DAY))
         .map(bill -> bill.net().minus(now.net()));
   }
 
-  private Bill bill(BodyBalance balance, Optional<LocalDate> date) {
+  private Bill bill(
+      BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
     var owners = balance.body().owners();
     if (owners.keySet().equals(Set.of(Customer.SHOP))) {
       return Bill.NONE;
@@ -62,7 +64,7 @@ public final class Billing {
       if (banded && balance.hot().isEmpty()) {
         unknown.add(charge);
       } else if (!banded || inBand(charge, balance)) {
-        Quantity.billed(charge, balance)
+        Quantity.billed(charge, balance, daysHung)
             .ifPresentOrElse(
                 quantity -> lines.add(line(charge, quantity, owners)), () -> unknown.add(charge));
       }

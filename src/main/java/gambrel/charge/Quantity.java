@@ -14,9 +14,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Quantity {
   private Quantity() {}
 
-  /** The billed quantity; empty where it is not known. */
-  static Optional<BigFraction> billed(Charge charge, BodyBalance balance) {
-    return counted(charge, balance)
+  /**
+   * The billed quantity; empty where it is not known.
+   *
+   * @param daysHung the days to charge for
+   */
+  static Optional<BigFraction> billed(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
+    return counted(charge, balance, daysHung)
         .map(
             quantity -> {
               if (quantity.equals(BigFraction.ZERO) && isOptional(charge.basis())) {
@@ -36,7 +41,8 @@ final class Quantity {
     };
   }
 
-  private static Optional<BigFraction> counted(Charge charge, BodyBalance balance) {
+  private static Optional<BigFraction> counted(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
     return switch (charge.basis()) {
       case HEAD -> Optional.of(BigFraction.of(balance.body().head()));
       case SHARE -> Optional.of(BigFraction.ONE);
@@ -44,7 +50,7 @@ final class Quantity {
       case HOT -> weight(charge, balance, balance.rail().hot().weighings());
       case COLD -> weight(charge, balance, balance.rail().cold().weighings());
       case BONING -> weight(charge, balance, balance.boningWeighings());
-      case DAY -> balance.daysHung().map(BigFraction::of);
+      case DAY -> daysHung.map(BigFraction::of);
       case TUB -> Optional.of(total(charge, balance, tubs(balance)));
       case PACKED -> Optional.of(total(charge, balance, balance.weighings().of(Step.PACK)));
       case PACK ->

@@ -46,12 +46,13 @@ final class BodiesTable {
             .weight(balance.cold())
             .weight(balance.boning());
     outputs(row, balance.outputs());
-    return row.percent(cancelled ? Optional.empty() : balance.dressingPercent())
-        .percent(balance.chillShrinkPercent())
-        .percent(balance.ageingShrinkPercent())
-        .percent(balance.takeHomeOfHotPercent())
-        .percent(balance.takeHomeOfColdPercent())
-        .percent(balance.meatOfColdPercent())
+    var shares = balance.shares();
+    return row.share(cancelled ? Optional.empty() : shares.dressing())
+        .share(shares.chillShrink())
+        .share(shares.ageingShrink())
+        .share(shares.takeHomeOfHot())
+        .share(shares.takeHomeOfCold())
+        .share(shares.meatOfCold())
         .number(balance.daysHung())
         .optional(balance.hoursChilled().map(hours -> Exact.round(hours, 3)))
         .text(reasons(account.decision()))

@@ -1,6 +1,7 @@
 package gambrel.data;
 
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -33,6 +34,10 @@ final class Row {
 
   Row percent(Optional<BigFraction> percent) {
     return optional(percent.map(value -> Exact.round(value, PERCENT)));
+  }
+
+  Row share(Optional<Share> share) {
+    return percent(share.map(Share::percent));
   }
 
   Row root(Optional<BigFraction> square) {

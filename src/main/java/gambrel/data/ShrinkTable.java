@@ -40,7 +40,7 @@ final class ShrinkTable {
   private static List<String> row(ShrinkSeries series, ShrinkSeries.Point point) {
     var balance = point.balance();
     var killed = balance.body().killed().orElseThrow();
-    boolean charted = balance.chillShrinkPercent().isPresent();
+    boolean charted = balance.shares().chillShrink().isPresent();
     var chart = series.chart();
     return new Row()
         .text(YearMonth.from(killed).toString())
@@ -49,8 +49,8 @@ final class ShrinkTable {
         .text(series.species().id())
         .number(balance.daysHung())
         .optional(balance.hoursChilled().map(hours -> Exact.round(hours, 3)))
-        .percent(balance.chillShrinkPercent())
-        .percent(balance.ageingShrinkPercent())
+        .share(balance.shares().chillShrink())
+        .share(balance.shares().ageingShrink())
         .optional(shown(charted, chart.centre()))
         .optional(shown(charted, chart.lower()))
         .optional(shown(charted, chart.upper()))

@@ -23,19 +23,12 @@ final class LossTest {
     if (loss.isEmpty()) {
       return Optional.empty();
     }
-    var uncertainty = uncertaintySquared(balance.outputs().get());
+    var uncertainty = balance.outputs().get().uncertaintySquared();
     if (isBeyond(loss.get().fraction().negate(), uncertainty)) {
       return Optional.of(ReasonCode.LOSS_NEGATIVE);
     }
     var excess = loss.get().fraction().subtract(LossLimit.of(settings, balance));
     return isBeyond(excess, uncertainty) ? Optional.of(ReasonCode.LOSS_HIGH) : Optional.empty();
-  }
-
-  private static BigFraction uncertaintySquared(Outputs outputs) {
-    return outputs
-        .resolutionSquared()
-        .orElse(BigFraction.ZERO)
-        .add(outputs.permittedSquared().orElse(BigFraction.ZERO));
   }
 
   private static boolean isBeyond(BigFraction excess, BigFraction uncertaintySquared) {

@@ -6,13 +6,12 @@ import gambrel.balance.PieceBalance;
 import gambrel.cause.LikelyCauses;
 import gambrel.cause.Suggestion;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Traces every figure of a body down to file, line and ticket. */
 public final class Explanation {
@@ -99,15 +98,15 @@ public final class Explanation {
             ? "no rail weights: sum of the topmost block weights"
             : "each part's latest standing rail weight");
     lines.weighings(balance.boningWeighings());
-    percent("dressing_pct", BodyBalance::dressingPercent, "hot / live");
+    percent("dressing_pct", balance.shares().dressing(), "hot / live");
     percent(
         "chill_shrink_pct",
-        BodyBalance::chillShrinkPercent,
+        balance.shares().chillShrink(),
         "(hot - cold - rail trim before cold) / hot");
     lines.weighings(balance.trim().beforeCold());
     percent(
         "ageing_shrink_pct",
-        BodyBalance::ageingShrinkPercent,
+        balance.shares().ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
     lines.weighings(balance.trim().afterCold());
     lines.figure(
@@ -119,9 +118,8 @@ public final class Explanation {
         "last hot to last cold weighing");
   }
 
-  private void percent(
-      String name, Function<BodyBalance, Optional<BigFraction>> figure, String formula) {
-    lines.figure(name, figure.apply(balance).map(p -> Exact.round(p, 3)), formula);
+  private void percent(String name, Optional<Share> share, String formula) {
+    lines.figure(name, share.map(s -> Exact.round(s.percent(), 3)), formula);
   }
 
   private void pieces() {

@@ -4,6 +4,7 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.shop.Scale;
@@ -33,9 +34,9 @@ final class OutputsExplanation {
     takeHome();
     leftovers();
     losses();
-    percent("take_home_of_hot_pct", BodyBalance::takeHomeOfHotPercent, "take_home / hot");
-    percent("take_home_of_cold_pct", BodyBalance::takeHomeOfColdPercent, "take_home / cold");
-    percent("meat_of_cold_pct", BodyBalance::meatOfColdPercent, "meat_home / cold");
+    percent("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
+    percent("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
+    percent("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
   }
 
   private void takeHome() {
@@ -50,14 +51,9 @@ final class OutputsExplanation {
       weight("take_home", Outputs::takeHome, "condemned: nothing");
     }
     perhaps("meat_home", Outputs::meatHome, "the same of kinds meat and trim");
-    lines.weighings(packs.stream().filter(this::isMeat).toList());
+    lines.weighings(packs.stream().filter(weighings::isMeat).toList());
     weight("offal", Outputs::offal, "packs of offal");
     lines.weighings(packs.stream().filter(weighings::isOffal).toList());
-  }
-
-  private boolean isMeat(Weighing pack) {
-    var kind = balance.weighings().kind(pack);
-    return kind == Kind.MEAT || kind == Kind.TRIM;
   }
 
   private void leftovers() {
@@ -99,9 +95,7 @@ final class OutputsExplanation {
   /** The scales of the balance's equation and how often each was used. */
   private void divisions() {
     var equation = new ArrayList<>(balance.boningWeighings());
-    balance.trim().without(balance.weighings().out()).stream()
-        .filter(w -> !balance.weighings().isOffal(w))
-        .forEach(equation::add);
+    equation.addAll(balance.outOfBoning());
     Map<String, Scale> scales = new TreeMap<>();
     equation.forEach(w -> scales.put(w.scale().id(), w.scale()));
     scales.forEach(
@@ -126,8 +120,7 @@ final class OutputsExplanation {
         name, balance.outputs().flatMap(square).map(s -> Exact.sqrt(s, 3)), formula);
   }
 
-  private void percent(
-      String name, Function<BodyBalance, Optional<BigFraction>> figure, String formula) {
-    lines.figure(name, figure.apply(balance).map(p -> Exact.round(p, 3)), formula);
+  private void percent(String name, Optional<Share> share, String formula) {
+    lines.figure(name, share.map(s -> Exact.round(s.percent(), 3)), formula);
   }
 }

@@ -40,16 +40,6 @@ public final class BodyCalendar {
     return known == null ? none(month) : known;
   }
 
-  /**
-   * Lets go what was drawn from the bodies that {@code month} looked back at and the next one does
-   * not: the bodies of many years have too many figures to keep.
-   */
-  public void done(YearMonth month) {
-    of(month.minusMonths(Baseline.MONTHS))
-        .bodies()
-        .forEach(account -> account.balance().drawings().forget());
-  }
-
   private MonthBodies none(YearMonth month) {
     return new MonthBodies(night, month);
   }

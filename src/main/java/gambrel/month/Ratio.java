@@ -2,6 +2,7 @@ package gambrel.month;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.reckoning.BodyAccount;
 import java.util.Collection;
@@ -26,11 +27,10 @@ public record Ratio(Weight part, Weight whole, int bodies) {
     private final Drawn<BodyBalance, Optional<Ratio>> ratio;
     private final Drawn<BodyBalance, Optional<BigFraction>> percent;
 
-    /** The figure of {@code part} in {@code whole}. */
-    public Figure(
-        Function<BodyBalance, Optional<Weight>> part,
-        Function<BodyBalance, Optional<Weight>> whole) {
-      ratio = new Drawn<>(body -> ofOne(part.apply(body), whole.apply(body)));
+    /** The figure that {@code share} reads from a body. */
+    public Figure(Function<BodyBalance, Optional<Share>> share) {
+      ratio =
+          new Drawn<>(body -> share.apply(body).map(one -> new Ratio(one.part(), one.whole(), 1)));
       percent = new Drawn<>(body -> of(body).flatMap(Ratio::percent));
     }
 

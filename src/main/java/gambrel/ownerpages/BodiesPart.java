@@ -1,7 +1,6 @@
 package gambrel.ownerpages;
 
-import gambrel.month.BodyFigures;
-import gambrel.month.Ratio;
+import gambrel.measure.Share;
 import gambrel.month.MonthBodies;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
@@ -70,10 +69,9 @@ final class BodiesPart {
         places.boning(cut),
         places.cut(takeHome(cut)),
         places.cut(cut.flatMap(BodyBalance::outputs).flatMap(Outputs::cuttingLoss)),
-        Percents.bare(hung.flatMap(BodyBalance::chillShrinkPercent), wording),
-        Percents.bare(
-            cut.flatMap(b -> BodyFigures.BENCH.of(b)).flatMap(Ratio::percent), wording),
-        Percents.bare(cut.flatMap(BodyBalance::takeHomeOfColdPercent), wording),
+        Percents.bare(hung.flatMap(b -> b.shares().chillShrink()).map(Share::percent), wording),
+        Percents.bare(cut.flatMap(b -> b.shares().cuttingLoss()).map(Share::percent), wording),
+        Percents.bare(cut.flatMap(b -> b.shares().takeHomeOfCold()).map(Share::percent), wording),
         wording.say("summary.state." + state.id()),
         state == State.HELD);
   }

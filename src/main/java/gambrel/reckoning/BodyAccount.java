@@ -5,18 +5,16 @@ import gambrel.charge.Bill;
 import gambrel.decision.Decision;
 import gambrel.measure.ByteOrder;
 import gambrel.owner.Entitlement;
-import gambrel.owner.Sharing;
 import gambrel.shop.Body;
 import gambrel.shop.Customer;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 
 /** All that is known of a body at one moment. Immutable. */
 public final class BodyAccount {
   private final BodyBalance balance;
-  private final Optional<SortedMap<String, Entitlement>> entitlements;
+  private final SortedMap<String, Entitlement> entitlements;
   private final List<String> customers;
   private final Bill bill;
   private final Decision decision;
@@ -25,8 +23,7 @@ public final class BodyAccount {
    * All that is known of a body.
    *
    * @param balance its figures
-   * @param entitlements what each customer gets, by id; the shop's own part under its reserved id.
-   *     Where weighings are packed they are divided anew whenever somebody asks
+   * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
    * @param bill what it costs
    * @param decision where it stands
    */
@@ -36,10 +33,7 @@ public final class BodyAccount {
       Bill bill,
       Decision decision) {
     this.balance = balance;
-    this.entitlements =
-        balance.weighings().arePacked()
-            ? Optional.empty()
-            : Optional.of(ByteOrder.sorted(entitlements));
+    this.entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
     this.customers =
         entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
     this.bill = bill;
@@ -53,7 +47,7 @@ public final class BodyAccount {
 
   /** What each customer gets, by id; the shop's own part under its reserved id. */
   public SortedMap<String, Entitlement> entitlements() {
-    return Collections.unmodifiableSortedMap(entitlements.orElseGet(() -> Sharing.of(balance)));
+    return entitlements;
   }
 
   /** What it costs. */

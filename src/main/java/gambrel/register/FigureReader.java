@@ -3,6 +3,7 @@ package gambrel.register;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.owner.Entitlement;
 import gambrel.reckoning.BodyAccount;
@@ -10,7 +11,6 @@ import gambrel.shop.Settings;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Takes the figures of a customer's statement from a body's account. */
 public final class FigureReader {
@@ -53,12 +53,13 @@ public final class FigureReader {
     put("cold", balance.cold());
     put("boning", balance.boning());
     balance.outputs().ifPresent(this::outputs);
-    percent("dressing_pct", balance.dressingPercent());
-    percent("chill_shrink_pct", balance.chillShrinkPercent());
-    percent("ageing_shrink_pct", balance.ageingShrinkPercent());
-    percent("take_home_of_hot_pct", balance.takeHomeOfHotPercent());
-    percent("take_home_of_cold_pct", balance.takeHomeOfColdPercent());
-    percent("meat_of_cold_pct", balance.meatOfColdPercent());
+    var shares = balance.shares();
+    percent("dressing_pct", shares.dressing());
+    percent("chill_shrink_pct", shares.chillShrink());
+    percent("ageing_shrink_pct", shares.ageingShrink());
+    percent("take_home_of_hot_pct", shares.takeHomeOfHot());
+    percent("take_home_of_cold_pct", shares.takeHomeOfCold());
+    percent("meat_of_cold_pct", shares.meatOfCold());
     balance
         .daysHung()
         .ifPresent(days -> values.put(FigureNames.BODY + "days_hung", String.valueOf(days)));
@@ -86,8 +87,8 @@ public final class FigureReader {
     weight.ifPresent(w -> put(FigureNames.BODY + name, w));
   }
 
-  private void percent(String name, Optional<BigFraction> percent) {
-    percent.ifPresent(
-        p -> values.put(FigureNames.BODY + name, Exact.round(p, 3).toPlainString()));
+  private void percent(String name, Optional<Share> share) {
+    share.ifPresent(
+        s -> values.put(FigureNames.BODY + name, Exact.round(s.percent(), 3).toPlainString()));
   }
 }

@@ -108,7 +108,6 @@ public final class Months {
           }
           made.problem().ifPresent(problem -> notices.add(NightWork.notMade(file, problem)));
           made.rows().ifPresent(rows::add);
-          calendar.done(made.month());
           done.accept(1);
         });
   }

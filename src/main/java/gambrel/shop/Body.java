@@ -91,26 +91,4 @@ public record Body(
         cost,
         note);
   }
-
-  /** The same body, had it been killed on another day. */
-  public Body withKilled(LocalDate day) {
-    return new Body(
-        id,
-        species,
-        category,
-        Optional.of(day),
-        liveWeight,
-        liveGuessed,
-        ageMonths,
-        fatMillimetres,
-        customer,
-        shares,
-        head,
-        tags,
-        mark,
-        outcome,
-        supplier,
-        cost,
-        note);
-  }
 }

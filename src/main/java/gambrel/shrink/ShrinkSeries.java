@@ -3,6 +3,7 @@ package gambrel.shrink;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Drawn;
 import gambrel.cuts.Species;
+import gambrel.measure.Share;
 import gambrel.shop.Outcome;
 import gambrel.shop.Step;
 import gambrel.reckoning.Night;
@@ -75,12 +76,14 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
   }
 
   private static ShrinkSeries of(Species species, List<BodyBalance> bodies) {
-    var values = bodies.stream().flatMap(b -> b.chillShrinkPercent().stream()).toList();
+    var values = bodies.stream()
+            .flatMap(b -> b.shares().chillShrink().map(Share::percent).stream())
+            .toList();
     var chart = ControlChart.of(values);
     var points = new ArrayList<Point>();
     int index = 0;
     for (var body : bodies) {
-      boolean charted = body.chillShrinkPercent().isPresent();
+      boolean charted = body.shares().chillShrink().isPresent();
       points.add(new Point(body, charted ? chart.signals(index) : List.of()));
       index += charted ? 1 : 0;
     }

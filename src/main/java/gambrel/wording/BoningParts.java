@@ -16,11 +16,7 @@ final class BoningParts {
 
   private BoningParts(Subject subject) {
     this.subject = subject;
-    var balance = subject.balance();
-    this.out =
-        balance.trim().without(balance.weighings().out()).stream()
-            .filter(w -> !balance.weighings().isOffal(w))
-            .toList();
+    this.out = subject.balance().outOfBoning();
   }
 
   /**

@@ -26,6 +26,10 @@ final class FlowNotes {
     if (!outputs.railTrim().isZero()) {
       sentences.add(wording.say("flow.trim", subject.total(subject.balance().trim().all())));
     }
+    var shrink = subject.balance().shares().ageingShrink();
+    if (shrink.filter(s -> !s.whole().equals(subject.balance().cold().orElseThrow())).isPresent()) {
+      sentences.add(wording.say("flow.aged.parts"));
+    }
     return sentences.isEmpty() ? List.of() : List.of(String.join(" ", sentences));
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.wording;
 
 import gambrel.cuts.Species;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.statement.FlowView;
@@ -67,7 +68,7 @@ final class FlowPart {
     }
     boolean guessed = subject.body().liveGuessed();
     var hot = subject.balance().hot().orElseThrow();
-    var lost = live.get().minus(hot);
+    var lost = subject.balance().shares().dressing().orElseThrow().rest();
     bars.stage(
         wording.say(guessed ? "flow.live.guessed" : "flow.live"),
         live.get(),
@@ -78,9 +79,9 @@ final class FlowPart {
     bars.off(
         Kind.LOST,
         wording.say(label),
-        lost,
-        subject.hung(lost),
-        share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost, live.get()),
+        lost.part(),
+        subject.hung(lost.part()),
+        share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost),
         hot);
   }
 
@@ -90,34 +91,30 @@ final class FlowPart {
       return;
     }
     var hot = balance.hot().get();
+    String ofLive = subject.body().liveGuessed() ? "flow.of.live.guessed" : "flow.of.live";
     String of =
         live(subject)
-            .map(
-                live ->
-                    share(
-                        subject.body().liveGuessed() ? "flow.of.live.guessed" : "flow.of.live",
-                        hot,
-                        live))
+            .flatMap(live -> balance.shares().dressing())
+            .map(dressing -> share(ofLive, dressing))
             .orElse("");
     bars.stage(wording.say("flow.hot"), hot, subject.hung(hot), of);
-    if (balance.chillShrinkPercent().isPresent()) {
-      var cold = balance.cold().orElseThrow();
-      var trimmed = Subject.sum(balance.trim().beforeCold());
-      trimmed(trimmed, cold.plus(hot.minus(cold).minus(trimmed)), cold);
-      var lost = hot.minus(cold).minus(trimmed);
-      bars.off(
-          Kind.LOST,
-          wording.say("flow.chill"),
-          lost,
-          subject.hung(lost),
-          share("flow.of.hot", lost, hot),
-          cold);
-    }
+    balance
+        .shares()
+        .chillShrink()
+        .ifPresent(
+            shrink ->
+                shrunk(
+                    "flow.chill",
+                    "flow.of.hot",
+                    shrink,
+                    balance.figures().weights().trimmedBeforeCold(),
+                    balance.cold().orElseThrow()));
   }
 
   private void hanging() {
     var balance = subject.balance();
-    if (balance.cold().isEmpty() || balance.ageingShrinkPercent().isEmpty()) {
+    var shrink = balance.shares().ageingShrink();
+    if (balance.cold().isEmpty() || shrink.isEmpty()) {
       return;
     }
     var cold = balance.cold().get();
@@ -126,27 +123,28 @@ final class FlowPart {
         wording.say("flow.cold"),
         cold,
         subject.hung(cold),
-        balance
-            .hot()
-            .filter(hot -> balance.chillShrinkPercent().isPresent())
-            .map(hot -> share("flow.of.hot", cold, hot))
-            .orElse(""));
-    var trimmed = Subject.sum(balance.trim().afterCold());
-    var lost = cold.minus(boning).minus(trimmed);
-    trimmed(trimmed, boning.plus(lost), boning);
-    bars.off(
-        Kind.LOST,
-        wording.say("flow.ageing"),
-        lost,
-        subject.hung(lost),
-        share("flow.of.cold", lost, cold),
+        balance.shares().coldOfHot().map(share -> share("flow.of.hot", share)).orElse(""));
+    shrunk(
+        "flow.ageing",
+        "flow.of.cold",
+        shrink.get(),
+        balance.figures().weights().trimmedAfterCold(),
         boning);
   }
 
-  private void trimmed(Weight trimmed, Weight behind, Weight left) {
+  /** What was trimmed in a step of hanging, and what was lost in it, down to the weight left. */
+  private void shrunk(String label, String of, Share shrink, Weight trimmed, Weight left) {
+    var lost = shrink.part();
     if (!trimmed.isZero()) {
-      bars.off(Kind.LEFT, wording.say("flow.trimmed"), trimmed, subject.hung(trimmed), "", behind);
+      bars.off(
+          Kind.LEFT,
+          wording.say("flow.trimmed"),
+          trimmed,
+          subject.hung(trimmed),
+          "",
+          left.plus(lost));
     }
+    bars.off(Kind.LOST, wording.say(label), lost, subject.hung(lost), share(of, shrink), left);
   }
 
   private void boning() {
@@ -175,8 +173,7 @@ final class FlowPart {
     return Weight.ofThousandths(weight.thousandths());
   }
 
-  private String share(String key, Weight part, Weight whole) {
-    return wording.say(
-        key, subject.formats().percent(part.percentOf(whole)));
+  private String share(String key, Share share) {
+    return wording.say(key, subject.formats().percent(share.percent()));
   }
 }

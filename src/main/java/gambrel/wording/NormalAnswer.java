@@ -27,14 +27,14 @@ final class NormalAnswer {
   }
 
   private Optional<Answer> answer() {
-    var balance = subject.balance();
+    var shares = subject.balance().shares();
     String dressing = subject.body().liveGuessed() ? "normal.dressing.guessed" : "normal.dressing";
-    balance.dressingPercent().ifPresent(p -> published("dressing", dressing, p));
-    balance.chillShrinkPercent().ifPresent(p -> published("chill", "normal.chill", p));
-    balance
-        .takeHomeOfColdPercent()
-        .filter(p -> subject.openBatches().isEmpty())
-        .ifPresent(this::own);
+    shares.dressing().ifPresent(share -> published("dressing", dressing, share.percent()));
+    shares.chillShrink().ifPresent(share -> published("chill", "normal.chill", share.percent()));
+    shares
+        .takeHomeOfCold()
+        .filter(share -> subject.openBatches().isEmpty())
+        .ifPresent(share -> own(share.percent()));
     if (lines.isEmpty()) {
       return Optional.empty();
     }

@@ -74,7 +74,7 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
                 given
                     .computeIfAbsent(Kind.of(account), kind -> new TreeMap<>())
                     .computeIfAbsent(lastCut(account), moment -> new ArrayList<>())
-                    .add(account.balance().takeHomeOfColdPercent().orElseThrow()));
+                    .add(account.balance().shares().takeHomeOfCold().orElseThrow().percent()));
     return given;
   }
 
@@ -90,7 +90,7 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
   private static boolean isDone(BodyAccount account) {
     return account.isSettled()
         && account.body().outcome() == Outcome.CUT
-        && account.balance().takeHomeOfColdPercent().isPresent()
+        && account.balance().shares().takeHomeOfCold().isPresent()
         && account.balance().lastCut().isPresent();
   }
 

@@ -40,11 +40,11 @@ final class WhyAnswer {
     }
     subject
         .balance()
-        .dressingPercent()
-        .ifPresent(
-            percent ->
-                lines.add(wording.say(dressing(subject), subject.formats().percent(percent))));
-    if (subject.balance().chillShrinkPercent().isPresent()) {
+        .shares()
+        .dressing()
+        .map(share -> subject.formats().percent(share.percent()))
+        .ifPresent(percent -> lines.add(wording.say(dressing(subject), percent)));
+    if (subject.balance().shares().chillShrink().isPresent()) {
       lines.add(wording.say("why.water"));
     }
     if (subject.isSharer()) {

@@ -122,7 +122,11 @@ final class Trials {
         .filter(
             a ->
                 a.decision().state() == State.HELD
-                    || a.balance().chillShrinkPercent().filter(p -> p.signum() < 0).isPresent())
+                    || a.balance()
+                        .shares()
+                        .chillShrink()
+                        .filter(shrink -> shrink.part().isNegative())
+                        .isPresent())
         .map(a -> a.body().id())
         .findFirst();
   }

@@ -3,6 +3,7 @@ package gambrel.month.money;
 import gambrel.balance.Drawn;
 import gambrel.balance.Outputs;
 import gambrel.measure.Money;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.month.BodyValue;
 import gambrel.month.ItemValues;
@@ -87,7 +88,7 @@ public record OwnStock(
 
   /** Take-home of cold weight, in per cent. */
   public Optional<BigFraction> takeHomePercent() {
-    return account.balance().takeHomeOfColdPercent();
+    return account.balance().shares().takeHomeOfCold().map(Share::percent);
   }
 
   /** Take-home. */

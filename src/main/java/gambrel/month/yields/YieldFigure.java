@@ -3,6 +3,7 @@ package gambrel.month.yields;
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.month.BodyFigures;
 import gambrel.month.Ratio;
@@ -19,11 +20,11 @@ public enum YieldFigure {
   /** What goes home, of the cold weight. */
   TAKE_HOME(BodyFigures.TAKE_HOME),
   /** Bone in bins and in packs, of the weight into the boning room. */
-  BONE(new Ratio.Figure(YieldFigure::allBone, BodyBalance::boning)),
+  BONE(new Ratio.Figure(body -> Share.of(allBone(body), body.boning()))),
   /** Fat in bins, of the weight into the boning room. */
   FAT(BodyFigures.FAT),
   /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
-  TRIM(new Ratio.Figure(YieldFigure::trim, BodyBalance::boning));
+  TRIM(new Ratio.Figure(body -> Share.of(trim(body), body.boning())));
 
   /** What trim is packed as where it does not go through a tub. */
   private static final Set<String> GROUND = Set.of("mince", "burgers", "sausages", "sausage-meat");
