@@ -78,7 +78,7 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
         new MissingPart(traces).fit(suspect).ifPresent(fits::add);
       }
     }
-    return Ranking.best(fits);
+    return Fit.best(fits);
   }
 
   private static Instant lastWeighed(BodyFacts facts) {

@@ -50,8 +50,7 @@ final class MissingBin {
   private Optional<Fit> fit(BodyFacts suspect, Kind kind, Band band) {
     var balance = suspect.balance();
     var boning = balance.boning().orElseThrow();
-    long share =
-        Usual.share(Usual.binned(balance, kind).orElse(Weight.ZERO), balance.boning()).orElse(0L);
+    long share = Usual.binned(balance, kind).orElse(0L);
     long lacking = band.middle() - share;
     var limit = LossLimit.of(traces.night().shop().settings(), balance);
     var lossBand = traces.usual().loss(suspect.account().body().species());
