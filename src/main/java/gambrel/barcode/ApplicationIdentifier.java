@@ -7,18 +7,18 @@ import java.util.regex.Pattern;
  *
  * @param ai its digits
  * @param content what the characters after it are
- * @param predefined whether its length is fixed by its first two digits, so that no separator ends it
+ * @param predefined whether its first two digits fix its length, so that no separator ends it
  * @param fewest characters after it
  * @param most characters after it
  */
 record ApplicationIdentifier(
     String ai, Content content, boolean predefined, int fewest, int most) {
   /**
-   * What the first two digits of an identifier tell, after the GS1 General Specifications (tables of
-   * identifiers and of predefined lengths) and the GS1 Barcode Syntax Dictionary. A line: first two
-   * digits, or a range of them; number of digits of the identifier; length of what follows, with a
-   * star where it is predefined; content. The first line that fits decides. Of identifiers that no
-   * field is read from, only what is needed to find the next one is known.
+   * What the first two digits of an identifier say, after the GS1 General Specifications (tables
+   * of identifiers and of predefined lengths) and the GS1 Barcode Syntax Dictionary. A line: range
+   * of first two digits; number of digits of the identifier; length of what follows, with a star
+   * where it is predefined; content. Identifiers that no field is read from share a line, with the
+   * greatest length that one of them has.
    */
   private static final String TABLE =
       """

@@ -46,8 +46,9 @@ public final class ElementString {
    * identifier such as {@code ]C1}, or none) or as people print them, {@code (01)...}. Lengths,
    * characters, check digits and dates of the fields below and of predefined lengths are checked;
    * which identifiers belong together is not, since a scale's own label need not be one for trade.
-   * An identifier that GS1 has not assigned has no known length: what follows it cannot be split, so
-   * the whole barcode is refused. An assigned one that no field is read from is skipped.
+   * An assigned identifier that no field is read from is skipped. If the first two digits of an
+   * identifier are not assigned, its length is not known and what follows cannot be split, so that
+   * the whole barcode is refused.
    *
    * @throws BadBarcode if they are none
    */
@@ -174,7 +175,7 @@ public final class ElementString {
 
   /** Whether {@code YYMMDD} is a day in some century, or a month with the day 00. */
   static boolean isDate(String digits) {
-    // Of the years 1951 to 2050, 2000 is a leap year: 29 February is refused where the year is known.
+    // Of the years 1951 to 2050; 2000 is a leap year, whatever century the reader then takes.
     return date(digits.replaceFirst("00$", "01"), 2000).isPresent();
   }
 

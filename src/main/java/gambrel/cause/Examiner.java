@@ -74,7 +74,8 @@ final class Examiner {
       boolean open = before.account().decision().state() == State.OPEN;
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
-    return Optional.of(new Fit(suggestion(suspect, candidate, corrections, then), cost, kind(candidate)));
+    var suggestion = suggestion(suspect, candidate, corrections, then);
+    return Optional.of(new Fit(suggestion, cost, kind(candidate)));
   }
 
   private static boolean closes(BodyFacts before, BodyFacts after) {

@@ -14,9 +14,9 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongConsumer;
 
 /**
- * One line on a terminal that says which stage a night is in and how much of it is done. It is drawn
- * over itself and cleared in the end. The work never waits for a drawing, so that a stopped terminal
- * does not stop a night.
+ * One line on a terminal that says which stage a night is in and how much of it is done. It is
+ * drawn over itself and cleared in the end. The work never waits for a drawing, so that a stopped
+ * terminal does not stop a night.
  */
 final class ProgressLine implements Progress, AutoCloseable {
   /** No line is drawn for work that is over sooner. */

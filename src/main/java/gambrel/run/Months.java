@@ -10,7 +10,6 @@ import gambrel.publish.Changes;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
-import gambrel.render.TemplateProblem;
 import gambrel.shop.Outcome;
 import gambrel.weighing.Progress;
 import java.io.IOException;
@@ -60,7 +59,7 @@ public final class Months {
     this.wanted = wanted.isEmpty() ? all : new LinkedHashSet<>(wanted);
   }
 
-  /** Every month from the first kill to the night's moment in which a body was killed or cut last. */
+  /** Every month up to the night's moment in which a body was killed or cut last. */
   public static SortedSet<YearMonth> of(Night night) {
     var months = new TreeSet<YearMonth>();
     night.bodies().values().stream()
@@ -70,24 +69,15 @@ public final class Months {
     return months.headSet(YearMonth.from(night.asOf()).plusMonths(1));
   }
 
-  private static Stream<YearMonth> of(BodyAccount account) {
+  /** The months in which a body was killed and cut last. */
+  static Stream<YearMonth> of(BodyAccount account) {
     return Stream.concat(
         account.body().killed().map(YearMonth::from).stream(),
         account.balance().lastCut().map(OffsetDateTime::toLocalDate).map(YearMonth::from).stream());
   }
 
-  /**
-   * A month as it was made.
-   *
-   * @param page its summary, where one is wanted and no template is in its way
-   * @param problem why there is no summary
-   * @param rows its rows, where it has a body
-   */
-  private record Made(
-      YearMonth month,
-      Optional<byte[]> page,
-      Optional<TemplateProblem> problem,
-      Optional<MonthRows> rows) {}
+  /** A month as it was made; the page is there if it is wanted, the rows if it has a body. */
+  private record Made(YearMonth month, Optional<Page> page, Optional<MonthRows> rows) {}
 
   /**
    * Makes all months, and writes the summaries in the order in which they are wanted.
@@ -102,11 +92,9 @@ public final class Months {
         List.copyOf(months),
         this::make,
         made -> {
-          String file = file(made.month());
           if (made.page().isPresent()) {
-            shelf.write(file, made.page().get());
+            NightWork.place(file(made.month()), made.page().get(), shelf, notices);
           }
-          made.problem().ifPresent(problem -> notices.add(NightWork.notMade(file, problem)));
           made.rows().ifPresent(rows::add);
           done.accept(1);
         });
@@ -114,17 +102,12 @@ public final class Months {
 
   private Made make(YearMonth month) {
     var records = MonthRecords.of(calendar, night, register, month);
-    var page = Optional.<byte[]>empty();
-    var problem = Optional.<TemplateProblem>empty();
-    if (wanted.contains(month)) {
-      try {
-        page = Optional.of(documents.summary(records));
-      } catch (TemplateProblem e) {
-        problem = Optional.of(e);
-      }
-    }
-    var rows = Optional.of(records).filter(r -> all.contains(month)).map(MonthRows::of);
-    return new Made(month, page, problem, rows);
+    return new Made(
+        month,
+        Optional.of(records)
+            .filter(r -> wanted.contains(month))
+            .map(r -> Page.of(() -> documents.summary(r))),
+        Optional.of(records).filter(r -> all.contains(month)).map(MonthRows::of));
   }
 
   private static String file(YearMonth month) {

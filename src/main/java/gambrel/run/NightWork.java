@@ -14,8 +14,8 @@ import gambrel.register.Digest;
 import gambrel.register.IssuePlan;
 import gambrel.register.MorningReport;
 import gambrel.register.Register;
+import gambrel.register.RegisterRow;
 import gambrel.register.StatementFiles;
-import gambrel.render.TemplateProblem;
 import gambrel.weighing.Progress;
 import java.io.IOException;
 import java.time.YearMonth;
@@ -102,27 +102,31 @@ final class NightWork {
               Place.NONE,
               "There is no register of statements from before this night: revisions start at 1."));
     }
-    notices.sort(Notice.ORDER);
-    var report =
-        new MorningReport(
-            night, register.issuedAt(now), plan.held(), notices, known.causes(), first);
-    try {
-      shelf.write("morning.pdf", documents.morning(report));
-      return report;
-    } catch (TemplateProblem problem) {
-      notices.add(notMade("morning.pdf", problem));
-      notices.sort(Notice.ORDER);
-      return new MorningReport(
-          night, report.issued(), plan.held(), notices, known.causes(), first);
-    }
+    var issued = register.issuedAt(now);
+    var report = report(issued, plan, known, first);
+    var page = Page.of(() -> documents.morning(report));
+    place("morning.pdf", page, shelf, notices);
+    return page.bytes().isPresent() ? report : report(issued, plan, known, first);
   }
 
-  /** A page that could not be made. */
-  static Notice notMade(String path, TemplateProblem problem) {
-    return Notice.of(
-        NoticeCode.TEMPLATE_BAD,
-        Place.NONE,
-        path + " was not made: " + problem.getMessage() + ".");
+  private MorningReport report(
+      List<RegisterRow> issued, IssuePlan plan, NightNoticeList known, boolean first) {
+    notices.sort(Notice.ORDER);
+    return new MorningReport(night, issued, plan.held(), notices, known.causes(), first);
+  }
+
+  /** Writes a page; if there is none, adds a notice that says why. */
+  static void place(String path, Page page, PageShelf shelf, List<Notice> notices)
+      throws IOException {
+    if (page.bytes().isPresent()) {
+      shelf.write(path, page.bytes().get());
+    } else {
+      notices.add(
+          Notice.of(
+              NoticeCode.TEMPLATE_BAD,
+              Place.NONE,
+              path + " was not made: " + page.problem() + "."));
+    }
   }
 
   private void tables(Register register, Months months) throws IOException {

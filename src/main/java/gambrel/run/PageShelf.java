@@ -31,8 +31,8 @@ final class PageShelf implements PageMemory {
   private final Map<String, Page> placed = new HashMap<>();
 
   /**
-   * The pages taken and made tonight, of which most are never placed. An array is known by itself, not
-   * by its bytes; pages are made by several threads.
+   * The pages found and kept tonight. An array is known by itself, not by its bytes; pages are made
+   * by several threads.
    */
   private final Map<byte[], Tonight> tonight = Collections.synchronizedMap(new WeakHashMap<>());
 

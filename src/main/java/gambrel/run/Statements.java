@@ -14,7 +14,6 @@ import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.register.StatementFiles;
-import gambrel.render.TemplateProblem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,9 +71,8 @@ final class Statements {
     return register.with(rows);
   }
 
-  /** A page, or why there is none. */
-  private record Made(
-      Planned planned, byte[] figures, byte[] document, Optional<TemplateProblem> problem) {}
+  /** A statement or draft as it was made. */
+  private record Made(Planned planned, byte[] figures, Page page) {}
 
   private Made statement(Planned planned) throws IOException {
     var figures = figures(planned);
@@ -89,21 +87,31 @@ final class Statements {
 
   private static Made made(Planned planned, Figures read, UnaryOperator<byte[]> maker) {
     byte[] figures = RegisterStore.bytes(read);
-    try {
-      return new Made(planned, figures, maker.apply(figures), Optional.empty());
-    } catch (TemplateProblem problem) {
-      return new Made(planned, figures, new byte[0], Optional.of(problem));
-    }
+    return new Made(planned, figures, Page.of(() -> maker.apply(figures)));
   }
 
   private Optional<RegisterRow> issue(Made made) throws IOException {
-    if (made.problem().isPresent()) {
-      notices.add(problem(made.problem().get(), made.planned()));
+    var document = document(made);
+    if (document.isEmpty()) {
       return Optional.empty();
     }
     String file = names.issued(made.planned());
-    write(file, made.document());
-    return Optional.of(row(made.planned(), file, made.document(), made.figures()));
+    write(file, document.get());
+    return Optional.of(row(made.planned(), file, document.get(), made.figures()));
+  }
+
+  /** The document; if there is none, adds a notice that says why. */
+  private Optional<byte[]> document(Made made) {
+    if (made.page().bytes().isEmpty()) {
+      String customer = made.planned().customer();
+      notices.add(
+          Notice.of(
+                  NoticeCode.TEMPLATE_BAD,
+                  Place.NONE,
+                  "The statement of " + customer + " was not made: " + made.page().problem() + ".")
+              .aboutBody(made.planned().body()));
+    }
+    return made.page().bytes();
   }
 
   /** Without a register a name may be taken by a statement that once went out: that one is kept. */
@@ -170,26 +178,14 @@ final class Statements {
         planned, figures(planned), bytes -> documents.draft(night, planned, bytes));
   }
 
-  /** Where the draft stands, if there is one. */
+  /** The file of the draft, if there is one. */
   private Optional<String> hold(Made made) throws IOException {
-    if (made.problem().isPresent()) {
-      notices.add(problem(made.problem().get(), made.planned()));
+    var document = document(made);
+    if (document.isEmpty()) {
       return Optional.empty();
     }
     String file = names.held(made.planned());
-    shelf.write(file, made.document());
+    shelf.write(file, document.get());
     return Optional.of(file);
-  }
-
-  private static Notice problem(TemplateProblem problem, Planned planned) {
-    return Notice.of(
-            NoticeCode.TEMPLATE_BAD,
-            Place.NONE,
-            "The statement of "
-                + planned.customer()
-                + " was not made: "
-                + problem.getMessage()
-                + ".")
-        .aboutBody(planned.body());
   }
 }
