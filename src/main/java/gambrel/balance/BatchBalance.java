@@ -17,6 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param meatIn meat in (M), from its tubs
  * @param added what was added (A); with {@code gain} the surplus of the output counts as added
  * @param out output (O), from its packs
+ * @param limit the most that the shop lets a batch lose, in its unit
+ * @param resolutionSquared U² of M + A − O from the scales' divisions (k = 2)
  * @param state whether it is finished and balances
  * @param late whether it is open past its time
  * @param meatInByBody meat in by body; the shop's own under its reserved id
@@ -28,6 +30,8 @@ public record BatchBalance(
     Weight meatIn,
     Weight added,
     Weight out,
+    BigFraction limit,
+    BigFraction resolutionSquared,
     BatchState state,
     boolean late,
     SortedMap<String, Weight> meatInByBody,

@@ -62,6 +62,8 @@ public final class BatchReader {
         meatIn,
         added,
         out,
+        limit(meatIn.plus(added)),
+        new Uncertainty(settings.unit()).resolutionSquared(rows),
         state,
         state == BatchState.OPEN && isLate(batch, rows),
         meatInByBody,
@@ -88,9 +90,13 @@ public final class BatchReader {
     if (surplus || meatIn.isZero()) {
       return BatchState.OUT;
     }
-    var limit = Exact.fraction(settings.limits().batchLossPercent());
-    boolean high = Exact.percent(loss, meatIn.plus(added).fraction()).compareTo(limit) > 0;
-    return high ? BatchState.OUT : BatchState.BALANCED;
+    return loss.compareTo(limit(meatIn.plus(added))) > 0 ? BatchState.OUT : BatchState.BALANCED;
+  }
+
+  /** The most that a batch may lose of what went in. */
+  private BigFraction limit(Weight in) {
+    var percent = Exact.fraction(settings.limits().batchLossPercent());
+    return percent.multiply(in.fraction()).divide(Exact.HUNDRED);
   }
 
   private boolean isQuiet(List<Weighing> rows) {

@@ -1,5 +1,6 @@
 package gambrel.cause;
 
+import gambrel.notice.Value;
 import gambrel.weighing.Weighing;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,9 +27,9 @@ record Candidate(
    * What speaks for a change.
    *
    * @param weighing another row
-   * @param text in words
+   * @param value a tare, or what others weigh
    */
-  record Witness(Optional<Weighing> weighing, String text) {}
+  record Witness(Optional<Weighing> weighing, Optional<Value> value) {}
 
   /** Copies the touches. */
   Candidate {
@@ -44,11 +45,11 @@ record Candidate(
   }
 
   Candidate because(Weighing weighing) {
-    return with(new Witness(Optional.of(weighing), ""));
+    return with(new Witness(Optional.of(weighing), Optional.empty()));
   }
 
-  Candidate because(String text) {
-    return with(new Witness(Optional.empty(), text));
+  Candidate because(Value value) {
+    return with(new Witness(Optional.empty(), Optional.of(value)));
   }
 
   private Candidate with(Witness witness) {

@@ -1,5 +1,6 @@
 package gambrel.cause;
 
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.shop.Correction;
 import gambrel.weighing.ExportRow;
@@ -9,23 +10,12 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Writes a change as corrections, and as the lines that a person pastes into their file. */
 final class CorrectionLines {
-  private static final Map<Cause, String> REASONS =
-      Map.of(
-          Cause.WRONG_BODY, "keyed to the wrong body",
-          Cause.DOUBLE_PRESS, "printed twice",
-          Cause.TARE_LEFT_ON, "weighed with its tray or bin",
-          Cause.CHANGEOVER, "body key not changed in time",
-          Cause.HOOK, "hook weighed too",
-          Cause.DECIMAL, "decimal point slipped",
-          Cause.UNIT, "wrong unit");
-
   private final Traces traces;
 
   CorrectionLines(Traces traces) {
@@ -138,24 +128,25 @@ final class CorrectionLines {
             value,
             "",
             traces.night().asOf(),
-            REASONS.get(cause),
+            cause.id(),
             Place.NONE));
   }
 
-  /** A row for {@code corrections.csv}. */
-  static String line(Correction correction) {
-    return List.of(
-            correction.scale(),
-            correction.ticket(),
-            correction.date().map(LocalDate::toString).orElse(""),
-            correction.field(),
-            correction.value(),
-            "",
-            "",
-            correction.reason())
-        .stream()
-        .map(CorrectionLines::quoted)
-        .collect(Collectors.joining(","));
+  /** A row for {@code corrections.csv}; its reason is in the words of the reader. */
+  static Phrase line(Cause cause, Correction correction) {
+    String cells =
+        List.of(
+                correction.scale(),
+                correction.ticket(),
+                correction.date().map(LocalDate::toString).orElse(""),
+                correction.field(),
+                correction.value(),
+                "",
+                "")
+            .stream()
+            .map(CorrectionLines::quoted)
+            .collect(Collectors.joining(","));
+    return Phrase.of("CORRECTION." + cause).with("cells", cells);
   }
 
   private static String quoted(String cell) {

@@ -2,6 +2,7 @@ package gambrel.cause;
 
 import gambrel.measure.Weight;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
 import gambrel.weighing.Weighing;
@@ -85,7 +86,7 @@ final class DecimalSlip implements Finder {
           .map(
               w ->
                   Candidate.of(Cause.DECIMAL, touch(w, net), PENALTY)
-                      .because("the scale cannot weigh so much")
+                      .because(Phrase.of("CAUSE.CAPACITY"))
                       .untold());
     } catch (NumberFormatException e) {
       return Optional.empty();

@@ -1,16 +1,16 @@
 package gambrel.cause;
 
-import gambrel.balance.Outputs;
 import gambrel.measure.Weight;
+import gambrel.notice.Phrase;
+import gambrel.notice.Value;
 import gambrel.reckoning.Night;
 import gambrel.weighing.Weighing;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 
-/** Says in words what speaks for a change and what would come of it. */
+/** Gathers the values that support a change, and what would come of the change. */
 final class Evidence {
   private final BodyFacts suspect;
   private final Candidate candidate;
@@ -26,172 +26,120 @@ final class Evidence {
     this.speech = new Speech(traces.night());
   }
 
-  String text() {
-    return what() + " " + outcome();
+  /** The evidence as a phrase of {@code LIKELY_CAUSE}. */
+  Phrase phrase() {
+    return Phrase.of("LIKELY_CAUSE." + variant())
+        .with("count", candidate.touches().size())
+        .with("body", suspect.id())
+        .with("from", first().body())
+        .with("to", candidate.touches().get(0).bodyThen())
+        .with("rows", rows())
+        .with("ticket", Speech.ticket(first(), "START"))
+        .with("first", Speech.ticket(first(), "MIDDLE"))
+        .with("what", speech.what(first()))
+        .with("witness", witness())
+        .with("seconds", seconds())
+        .with("chill", chill(suspect))
+        .with("scale", first().scale().id())
+        .with("date", first().date())
+        .with("unit", first().unit().id())
+        .with("unitThen", unitThen())
+        .with("outcome", outcome());
   }
 
   private Weighing first() {
     return candidate.touches().get(0).weighing();
   }
 
-  private String what() {
+  private String variant() {
     return switch (candidate.cause()) {
-      case WRONG_BODY -> tickets() + " keyed to " + first().body() + between() + ".";
-      case CHANGEOVER ->
-          tickets() + " keyed to " + first().body() + ", next to those of " + other() + ".";
-      case DOUBLE_PRESS -> twice();
-      case TARE_LEFT_ON -> tare();
+      case WRONG_BODY ->
+          !candidate.estimated()
+              ? "WRONG_BODY.STRAY"
+              : candidate.penalty() < WrongBody.BESIDE ? "WRONG_BODY.BETWEEN" : "WRONG_BODY.BESIDE";
       case HOOK ->
-          list() + " may hold a hook or roller of " + witness() + ": the chill shrink of "
-              + suspect.id() + shrinks(suspect) + ".";
-      case DECIMAL ->
-          Speech.ticket(first()) + " says " + speech.what(first()) + "; " + witness() + ".";
-      case UNIT -> unit();
-      default -> "";
+          suspect.balance().shares().chillShrink().isPresent() ? "HOOK" : "HOOK.NO_SHRINK";
+      default -> candidate.cause().name();
     };
   }
 
-  private String other() {
-    return candidate.touches().get(0).bodyThen();
+  private Value witness() {
+    var witness = candidate.witness();
+    return witness
+        .flatMap(Candidate.Witness::value)
+        .or(() -> witness.flatMap(Candidate.Witness::weighing).map(w -> Speech.ticket(w, "MIDDLE")))
+        .orElse(new Value.Text(""));
   }
 
-  private String witness() {
-    return candidate.witness().map(Candidate.Witness::text).orElse("");
+  /** The time since the weighing that a double print repeats. */
+  private long seconds() {
+    return candidate
+        .witness()
+        .flatMap(Candidate.Witness::weighing)
+        .map(earlier -> Duration.between(earlier.time(), first().time()).toSeconds())
+        .orElse(0L);
   }
 
-  private String between() {
-    return candidate.estimated()
-        ? neighbours()
-        : ", which has one too many; " + other() + " lacks one";
-  }
-
-  private String neighbours() {
-    String where = candidate.penalty() < WrongBody.BESIDE ? " between" : " next to";
-    return where + " tickets of " + other();
-  }
-
-  private String tickets() {
-    return candidate.touches().size() == 1
-        ? Speech.ticket(first()) + " (" + speech.what(first()) + ") was"
-        : list() + " were";
-  }
-
-  /** {@code Tickets 5120 to 5163 (44 weighings, 52.300 kg)}. */
-  private String list() {
-    if (candidate.touches().size() == 1) {
-      return Speech.ticket(first()) + " (" + speech.what(first()) + ")";
-    }
+  /** One row with what it weighs, or a run of tickets with their number and sum. */
+  private Phrase rows() {
     var weighings = candidate.touches().stream().map(Touch::weighing).toList();
-    var last = weighings.get(weighings.size() - 1);
-    String from = first().ticket().isEmpty() ? first().place().toString() : first().ticket();
-    String to = last.ticket().isEmpty() ? last.place().toString() : last.ticket();
-    return "Tickets "
-        + from
-        + " to "
-        + to
-        + " ("
-        + weighings.size()
-        + " weighings, "
-        + speech.weight(Weighing.total(weighings))
-        + ")";
+    return weighings.size() == 1
+        ? Phrase.of("CAUSE.ONE")
+            .with("ticket", Speech.ticket(first(), "START"))
+            .with("what", speech.what(first()))
+        : Phrase.of("CAUSE.RUN")
+            .with("from", Speech.number(first()))
+            .with("to", Speech.number(weighings.get(weighings.size() - 1)))
+            .with("number", weighings.size())
+            .with("weight", speech.weight(Weighing.total(weighings)));
   }
 
-  private String twice() {
-    var earlier = candidate.witness().flatMap(Candidate.Witness::weighing).orElseThrow();
-    long seconds = Duration.between(earlier.time(), first().time()).toSeconds();
-    return Speech.ticket(first())
-        + " ("
-        + speech.what(first())
-        + ") repeats "
-        + Speech.ticket(earlier).toLowerCase(Locale.ROOT)
-        + " after "
-        + seconds
-        + " s.";
+  private String unitThen() {
+    return candidate.touches().get(0).remedy() instanceof Remedy.In in ? in.unit().id() : "";
   }
 
-  private String tare() {
-    return candidate.touches().size() == 1
-        ? Speech.ticket(first())
-            + " ("
-            + speech.what(first())
-            + ") shows no tare; "
-            + witness()
-            + " is usual for it."
-        : candidate.touches().size()
-            + " weighings of "
-            + suspect.id()
-            + " show no tare, from "
-            + Speech.ticket(first()).toLowerCase(Locale.ROOT)
-            + " on; others of their codes do.";
-  }
-
-  private String unit() {
-    String unit = ((Remedy.In) candidate.touches().get(0).remedy()).unit().id();
-    if (candidate.touches().size() == 1) {
-      return Speech.ticket(first())
-          + " says "
-          + speech.what(first())
-          + "; "
-          + witness()
-          + ". It may be in "
-          + unit
-          + ".";
-    }
-    return list()
-        + " of scale "
-        + first().scale().id()
-        + " on "
-        + first().date()
-        + " may be in "
-        + unit
-        + ", not "
-        + first().unit().id()
-        + ".";
-  }
-
-  private String outcome() {
+  private Phrase outcome() {
     var bodies = new LinkedHashSet<>(List.of(suspect.id()));
     bodies.addAll(candidate.bodies());
-    var parts = new ArrayList<String>();
+    var figures = new ArrayList<Phrase>();
     for (String body : bodies.stream().limit(3).toList()) {
-      parts.add(figures(traces.facts(then, body)));
+      figures.add(figures(traces.facts(then, body)));
     }
-    String how =
-        candidate.touches().get(0).remedy() instanceof Remedy.Move move
-            ? "Moved to " + move.body()
-            : candidate.cause() == Cause.DOUBLE_PRESS ? "Without it" : change();
-    return how + ": " + String.join("; ", parts) + ".";
-  }
-
-  private String change() {
     var touch = candidate.touches().get(0);
-    boolean one = candidate.touches().size() == 1;
+    String how;
+    if (touch.remedy() instanceof Remedy.Move) {
+      how = "MOVED";
+    } else if (candidate.cause() == Cause.DOUBLE_PRESS) {
+      how = "WITHOUT";
+    } else {
+      how = candidate.touches().size() == 1 ? "WITH" : "RIGHT";
+    }
     long net = touch.netThen(traces.night().shop().settings().unit());
-    return one ? "With " + speech.weight(new Weight(net)) : "Put right";
+    return Phrase.of("CAUSE.OUTCOME." + how)
+        .with("to", touch.bodyThen())
+        .with("weight", speech.weight(new Weight(net)))
+        .with("figures", new Value.Phrases(figures, "; "));
   }
 
-  private String figures(BodyFacts facts) {
+  private Phrase figures(BodyFacts facts) {
     var balance = facts.balance();
-    var loss = balance.outputs().flatMap(Outputs::cuttingLoss);
-    var boning = balance.boning();
-    var parts = new ArrayList<String>();
-    if (loss.isPresent() && boning.filter(w -> !w.isZero()).isPresent()) {
-      var percent = loss.get().percentOf(boning.get());
-      parts.add("loss of " + facts.id() + " " + Speech.percent(percent));
-    }
     boolean rail = candidate.touches().stream().anyMatch(t -> t.weighing().step().isRail());
-    if (rail && balance.shares().chillShrink().isPresent()) {
-      parts.add("chill shrink of " + facts.id() + shrinks(facts).replace(" is", ""));
+    boolean shrinks = rail && balance.shares().chillShrink().isPresent();
+    var lost = balance.shares().cuttingLoss();
+    var key = lost.isPresent() ? shrinks ? "BOTH" : "LOSS" : shrinks ? "CHILL" : "COMPLETE";
+    var figures = Phrase.of("CAUSE.FIGURES." + key).with("body", facts.id());
+    if (lost.isPresent()) {
+      figures = figures.with("loss", new Value.Percent(lost.get().percent()));
     }
-    return parts.isEmpty() ? facts.id() + " has all its weights" : String.join(", ", parts);
+    return shrinks ? figures.with("chill", chill(facts)) : figures;
   }
 
-  private static String shrinks(BodyFacts facts) {
+  private static Value chill(BodyFacts facts) {
     return facts
         .balance()
         .shares()
         .chillShrink()
-        .map(shrink -> " is " + Speech.percent(shrink.percent()))
-        .orElse(" is not known");
+        .map(shrink -> (Value) new Value.Percent(shrink.percent()))
+        .orElse(new Value.Text(""));
   }
 }

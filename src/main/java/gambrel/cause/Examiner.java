@@ -113,8 +113,7 @@ final class Examiner {
         first.scale().id(),
         first.ticket(),
         traces.row(first.place()).raw(),
-        new Evidence(traces, suspect, candidate, then).text(),
-        "",
-        corrections.stream().map(CorrectionLines::line).toList());
+        new Evidence(traces, suspect, candidate, then).phrase(),
+        corrections.stream().map(c -> CorrectionLines.line(candidate.cause(), c)).toList());
   }
 }

@@ -2,6 +2,7 @@ package gambrel.cause;
 
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
+import gambrel.notice.Value;
 import gambrel.shop.Step;
 import gambrel.weighing.Field;
 import gambrel.weighing.Weighing;
@@ -56,7 +57,7 @@ final class Hook implements Finder {
     if (touches.size() == rows.size()) {
       to.add(
           Candidate.of(Cause.HOOK, touches, PENALTY + unevenness(touches, all, other))
-              .because(Tares.plain(tare).toPlainString() + " " + rows.get(0).unit().id()));
+              .because(new Value.Shown(Tares.plain(tare), rows.get(0).unit())));
     }
   }
 

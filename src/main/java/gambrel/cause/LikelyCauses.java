@@ -100,14 +100,9 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
     byBody.values().forEach(list -> list.forEach(s -> notices.addAll(s.notices())));
     if (notLookedAt > 0) {
       notices.add(
-          Notice.of(
-              NoticeCode.LIKELY_CAUSE,
-              Place.NONE,
-              "Causes were looked for in the "
-                  + MOST_BODIES
-                  + " bodies weighed last; "
-                  + notLookedAt
-                  + " more do not balance."));
+          Notice.of(NoticeCode.LIKELY_CAUSE, "NOT_LOOKED_AT", Place.NONE)
+              .with("most", MOST_BODIES)
+              .with("count", notLookedAt));
     }
     return notices;
   }

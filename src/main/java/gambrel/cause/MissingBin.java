@@ -7,10 +7,11 @@ import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -76,7 +77,6 @@ final class MissingBin {
 
   private Suggestion suggestion(
       BodyFacts suspect, Kind kind, Band band, long share, BigFraction missing) {
-    String name = kind.name().toLowerCase(Locale.ROOT);
     return new Suggestion(
         suspect.id(),
         Cause.BIN_NOT_WEIGHED,
@@ -84,26 +84,16 @@ final class MissingBin {
         "",
         "",
         "",
-        "Of "
-            + suspect.id()
-            + " "
-            + ofBoning(share)
-            + " is "
-            + name
-            + ", here usually about "
-            + ofBoning(band.middle())
-            + ". With "
-            + speech.weight(Weight.of(missing))
-            + " more of it the loss would be as usual.",
-        "Look for "
-            + name
-            + " of "
-            + suspect.id()
-            + " that was not weighed, or not keyed to it. If it is gone, release the statement.",
+        Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
+            .with("body", suspect.id())
+            .with("kind", Phrase.of("KIND." + kind))
+            .with("found", ofBoning(share))
+            .with("expected", ofBoning(band.middle()))
+            .with("missing", speech.weight(Weight.of(missing))),
         List.of());
   }
 
-  private static String ofBoning(long millionths) {
-    return Speech.percent(BigFraction.of(millionths, 1_000_000).multiply(Exact.HUNDRED));
+  private static Value ofBoning(long millionths) {
+    return new Value.Percent(BigFraction.of(millionths, 1_000_000).multiply(Exact.HUNDRED));
   }
 }

@@ -1,9 +1,9 @@
 package gambrel.cause;
 
-import gambrel.balance.BodyBalance;
-import gambrel.balance.RailCover;
 import gambrel.decision.ReasonCode;
 import gambrel.measure.Weight;
+import gambrel.notice.Phrase;
+import gambrel.notice.Value;
 import gambrel.shop.Step;
 import java.util.List;
 import java.util.Optional;
@@ -73,22 +73,19 @@ final class MissingPart {
     if (missing.hundredThousandths() <= 0 || strain > Relevance.CLOSED) {
       return Optional.empty();
     }
-    var balance = suspect.balance();
-    String evidence =
-        "Hot: "
-            + parts(balance, balance.rail().hot())
-            + ". Cold: "
-            + parts(balance, balance.rail().cold())
-            + ". What lacks "
-            + step.id()
-            + " would weigh about "
-            + speech.weight(missing)
-            + ".";
-    return Optional.of(suggest(suspect, step, missing, evidence, strain));
+    var parts =
+        Faults.of(suspect.account()).stream()
+            .filter(reason -> reason.code() == ReasonCode.PARTS_MISSING)
+            .findFirst()
+            .orElseThrow();
+    var evidence =
+        Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED." + step)
+            .with("hot", parts.value("hot"))
+            .with("cold", parts.value("cold"));
+    return Optional.of(suggest(suspect, missing, evidence, strain));
   }
 
-  private Fit suggest(
-      BodyFacts suspect, Step step, Weight missing, String evidence, long strain) {
+  private Fit suggest(BodyFacts suspect, Weight missing, Phrase evidence, long strain) {
     return new Fit(
         new Suggestion(
             suspect.id(),
@@ -97,30 +94,10 @@ final class MissingPart {
             "",
             "",
             "",
-            evidence,
-            "Look for a "
-                + step.id()
-                + " weight of about "
-                + speech.weight(missing)
-                + " in the rail scale's memory or under another body.",
+            evidence.with("body", suspect.id()).with("weight", speech.weight(missing)),
             List.of()),
         PENALTY + strain - suspect.strain(),
         Cause.PART_NOT_WEIGHED.id());
-  }
-
-  private static String parts(BodyBalance balance, RailCover cover) {
-    return cover.pieces().stream()
-        .map(
-            piece ->
-                piece.number()
-                    + " "
-                    + balance
-                        .weighings()
-                        .tree()
-                        .find(piece.item())
-                        .map(item -> Speech.small(item.name()))
-                        .orElse(piece.item()))
-        .collect(Collectors.joining(", "));
   }
 
   /** One side was weighed hot and cold, and two were cut. */
@@ -141,12 +118,9 @@ final class MissingPart {
     if (gap.abs().compareTo(SIDES_DIFFER) > 0) {
       return Optional.empty();
     }
-    String evidence =
-        "Only one side of "
-            + suspect.id()
-            + " was weighed on the rail, and what came of it is "
-            + Speech.percent(side.minus(loss).percentOf(side))
-            + " of that side: the other side was cut too.";
-    return Optional.of(suggest(suspect, Step.COLD, side, evidence, 0));
+    var evidence =
+        Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED.OTHER_SIDE")
+            .with("percent", new Value.Percent(side.minus(loss).percentOf(side)));
+    return Optional.of(suggest(suspect, side, evidence, 0));
   }
 }

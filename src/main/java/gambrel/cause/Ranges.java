@@ -1,6 +1,8 @@
 package gambrel.cause;
 
 import gambrel.measure.Weight;
+import gambrel.notice.Phrase;
+import gambrel.notice.Value;
 import gambrel.reckoning.Night;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
@@ -50,8 +52,10 @@ final class Ranges {
    */
   record Range(long least, long most) {
     /** The same in words. */
-    String words() {
-      return "others lie between " + new Weight(least) + " and " + new Weight(most);
+    Phrase words() {
+      return Phrase.of("CAUSE.RANGE")
+          .with("least", new Value.Shown(new Weight(least).output()))
+          .with("most", new Value.Shown(new Weight(most).output()));
     }
 
     boolean holds(long net) {

@@ -1,16 +1,14 @@
 package gambrel.cause;
 
-import gambrel.measure.Exact;
 import gambrel.measure.Weight;
+import gambrel.notice.Phrase;
+import gambrel.notice.Value;
 import gambrel.reckoning.Night;
 import gambrel.shop.Shop;
 import gambrel.weighing.Weighing;
-import java.math.BigDecimal;
-import java.util.List;
-import java.util.Locale;
-import org.apache.commons.numbers.fraction.BigFraction;
+import java.util.stream.Stream;
 
-/** How weighings, weights and percentages are named in evidence. */
+/** How weighings, tickets and weights are named in evidence. */
 final class Speech {
   private final Shop shop;
 
@@ -19,53 +17,49 @@ final class Speech {
   }
 
   /** What was weighed, as a page names it. */
-  String name(Weighing weighing) {
+  private Value name(Weighing weighing) {
     var body = shop.bodies().get(weighing.body());
     var trees =
-        body == null ? shop.cuts().all() : List.of(shop.cuts().of(body.species()));
-    return trees.stream()
-        .flatMap(tree -> tree.find(weighing.item()).stream())
+        body == null
+            ? shop.cuts().all().stream()
+            : Stream.of(shop.cuts().of(body.species()));
+    return trees
+        .flatMap(
+            tree ->
+                tree.find(weighing.item()).stream()
+                    .map(item -> (Value) new Value.Part(tree.species(), item)))
         .findFirst()
-        .map(item -> small(item.name()))
-        .orElse(weighing.code().pattern());
+        .orElse(new Value.Text(weighing.code().pattern()));
   }
 
-  /** A name in the middle of a sentence. */
-  static String small(String name) {
-    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
-    return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+  /** What was weighed and what the scale showed, such as brisket 3.420 kg. */
+  Phrase what(Weighing weighing) {
+    var shown = weighing.shown();
+    // A difference is kept with more decimals than a scale shows.
+    var number = shown.scale() > Weight.OUTPUT_DECIMALS ? Tares.plain(shown) : shown;
+    String key = weighing.step().isRail() ? "CAUSE.WHAT." + weighing.step() : "CAUSE.WHAT";
+    return Phrase.of(key)
+        .with("part", name(weighing))
+        .with("weight", new Value.Shown(number, weighing.unit()));
   }
 
-  /** What was weighed and what the scale showed: {@code brisket 3.420 kg}. */
-  String what(Weighing weighing) {
-    String step = weighing.step().isRail() ? " " + weighing.step().id() : "";
-    return name(weighing)
-        + step
-        + " "
-        + shown(weighing.shown())
-        + " "
-        + weighing.unit().id();
+  /**
+   * A ticket, or where a row without one stands.
+   *
+   * @param where {@code START} or {@code MIDDLE} of a sentence
+   */
+  static Phrase ticket(Weighing weighing, String where) {
+    String kind = weighing.ticket().isEmpty() ? ".ROW" : ".TICKET";
+    return Phrase.of("CAUSE." + where + kind).with("ticket", number(weighing));
   }
 
-  /** A weight as a scale shows it; a difference is kept with more decimals. */
-  private static String shown(BigDecimal shown) {
-    return (shown.scale() > Weight.OUTPUT_DECIMALS ? Tares.plain(shown) : shown).toPlainString();
-  }
-
-  /** A ticket, or where a row without one stands. */
-  static String ticket(Weighing weighing) {
-    return weighing.ticket().isEmpty()
-        ? "The row " + weighing.place()
-        : "Ticket " + weighing.ticket();
+  /** The number of the ticket, or the place of a row without one. */
+  static String number(Weighing weighing) {
+    return weighing.ticket().isEmpty() ? weighing.place().toString() : weighing.ticket();
   }
 
   /** A weight in the shop's unit. */
-  String weight(Weight weight) {
-    return weight + " " + shop.settings().unit().id();
-  }
-
-  /** A percentage with one decimal. */
-  static String percent(BigFraction percent) {
-    return Exact.round(percent, 1).toPlainString() + " %";
+  Value weight(Weight weight) {
+    return new Value.Mass(weight, shop.settings().unit());
   }
 }

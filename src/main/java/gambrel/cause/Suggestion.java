@@ -2,6 +2,7 @@ package gambrel.cause;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import java.util.List;
 
@@ -14,8 +15,8 @@ import java.util.List;
  * @param scale the scale of the first row, or empty
  * @param ticket the ticket of the first row, or empty
  * @param raw the first row as it stands in its export, or empty
- * @param evidence why, in a sentence or two with numbers
- * @param advice what to look for, where no line can be written; else empty
+ * @param evidence why, with the numbers; where no line can be written its advice says what to look
+ *     for
  * @param lines rows for {@code corrections.csv}, {@code by} and {@code on} left blank for whoever
  *     decides
  */
@@ -26,9 +27,8 @@ public record Suggestion(
     String scale,
     String ticket,
     String raw,
-    String evidence,
-    String advice,
-    List<String> lines) {
+    Phrase evidence,
+    List<Phrase> lines) {
   /** Copies the lists. */
   public Suggestion {
     rows = List.copyOf(rows);
@@ -37,16 +37,17 @@ public record Suggestion(
 
   /** The same as notices: one for each line to paste, or one with the advice. */
   public List<Notice> notices() {
+    var notice =
+        Notice.of(
+                NoticeCode.LIKELY_CAUSE,
+                evidence.key().substring(evidence.key().indexOf('.') + 1),
+                rows.isEmpty() ? Place.NONE : rows.get(0))
+            .saying(evidence)
+            .aboutBody(body)
+            .aboutTicket(scale, ticket)
+            .quoting(raw);
     return lines.isEmpty()
-        ? List.of(notice(advice))
-        : lines.stream().map(this::notice).toList();
-  }
-
-  private Notice notice(String advice) {
-    return Notice.of(NoticeCode.LIKELY_CAUSE, rows.isEmpty() ? Place.NONE : rows.get(0), evidence)
-        .aboutBody(body)
-        .aboutTicket(scale, ticket)
-        .advising(advice)
-        .quoting(raw);
+        ? List.of(notice)
+        : lines.stream().map(line -> notice.with("correction", line).advising("LINE")).toList();
   }
 }

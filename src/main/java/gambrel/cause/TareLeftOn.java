@@ -1,5 +1,6 @@
 package gambrel.cause;
 
+import gambrel.notice.Value;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ final class TareLeftOn implements Finder {
     var all = tares.takeShown(rows);
     if (all.size() > 1 && all.size() <= MOST_ROWS) {
       candidates.add(
-          Candidate.of(Cause.TARE_LEFT_ON, all, OTHERS_SHOW_IT).because(""));
+          Candidate.of(Cause.TARE_LEFT_ON, all, OTHERS_SHOW_IT));
     }
     return candidates;
   }
@@ -47,7 +48,7 @@ final class TareLeftOn implements Finder {
     long penalty =
         lacking.shown() ? OTHERS_SHOW_IT : KNOWN_OF_THE_CODE - likeness(touch) * LIKE_OTHERS;
     return Candidate.of(Cause.TARE_LEFT_ON, touch, penalty)
-        .because(Tares.plain(lacking.tare()).toPlainString() + " " + touch.weighing().unit().id());
+        .because(new Value.Shown(Tares.plain(lacking.tare()), touch.weighing().unit()));
   }
 
   /** Whether its weight becomes like that of others by it (1), or unlike (-1). */

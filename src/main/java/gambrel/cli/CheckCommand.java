@@ -1,6 +1,7 @@
 package gambrel.cli;
 
 import gambrel.notice.Notice;
+import gambrel.notice.NoticeWords;
 import gambrel.run.LayoutHelp;
 import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
@@ -68,7 +69,7 @@ final class CheckCommand extends ShopCommand {
                     notice.body().isEmpty() ? "" : "body " + notice.body())
                 .filter(word -> !word.isEmpty())
                 .toList()));
-    to.println("  " + notice.message());
-    to.println("  " + notice.advice());
+    to.println("  " + NoticeWords.ENGLISH.message(notice));
+    to.println("  " + NoticeWords.ENGLISH.advice(notice));
   }
 }

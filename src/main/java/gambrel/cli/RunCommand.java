@@ -1,6 +1,7 @@
 package gambrel.cli;
 
 import gambrel.notice.Notice;
+import gambrel.notice.NoticeWords;
 import gambrel.notice.Severity;
 import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
@@ -87,7 +88,7 @@ final class RunCommand extends ShopCommand {
   private static void warn(PrintWriter to, List<Notice> notices) {
     notices.stream()
         .filter(notice -> notice.severity() == Severity.STOP)
-        .map(n -> (n.code().id() + " " + n.place()).strip() + ": " + n.message())
+        .map(n -> (n.code().id() + " " + n.place()).strip() + ": " + NoticeWords.ENGLISH.message(n))
         .forEach(line -> to.println("gambrel: " + line));
     long waiting = notices.stream().filter(n -> n.severity() == Severity.HOLD).count();
     if (waiting > 0) {

@@ -1,6 +1,7 @@
 package gambrel.data;
 
 import gambrel.notice.Notice;
+import gambrel.notice.NoticeWords;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -31,8 +32,8 @@ public final class NoticesTable {
         .text(notice.scale())
         .text(notice.ticket())
         .text(notice.body())
-        .text(notice.message())
-        .text(notice.advice())
+        .text(NoticeWords.ENGLISH.message(notice))
+        .text(NoticeWords.ENGLISH.advice(notice))
         .text(notice.raw())
         .cells();
   }

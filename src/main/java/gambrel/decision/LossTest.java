@@ -2,6 +2,8 @@ package gambrel.decision;
 
 import gambrel.balance.BodyBalance;
 import gambrel.balance.Outputs;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
 import java.util.Optional;
@@ -15,20 +17,35 @@ final class LossTest {
     this.settings = settings;
   }
 
-  /** What is wrong with the loss, if it is tested at all. */
-  Optional<ReasonCode> fault(BodyBalance balance) {
+  /** The loss as a reason to hold, if it is tested and is too low or too high. */
+  Optional<Reason> fault(BodyBalance balance) {
     boolean tested =
         settings.bins() == Settings.Bins.WEIGHED && balance.body().outcome() == Outcome.CUT;
-    var loss = balance.outputs().filter(o -> tested).flatMap(Outputs::cuttingLoss);
-    if (loss.isEmpty()) {
+    return balance
+        .outputs()
+        .filter(outputs -> tested)
+        .flatMap(outputs -> outputs.cuttingLoss().flatMap(loss -> fault(balance, outputs, loss)));
+  }
+
+  private Optional<Reason> fault(BodyBalance balance, Outputs outputs, Weight loss) {
+    var limit = LossLimit.of(settings, balance);
+    var uncertainty = outputs.uncertaintySquared();
+    ReasonCode code;
+    if (isBeyond(loss.fraction().negate(), uncertainty)) {
+      code = ReasonCode.LOSS_NEGATIVE;
+    } else if (isBeyond(loss.fraction().subtract(limit), uncertainty)) {
+      code = ReasonCode.LOSS_HIGH;
+    } else {
       return Optional.empty();
     }
-    var uncertainty = balance.outputs().get().uncertaintySquared();
-    if (isBeyond(loss.get().fraction().negate(), uncertainty)) {
-      return Optional.of(ReasonCode.LOSS_NEGATIVE);
-    }
-    var excess = loss.get().fraction().subtract(LossLimit.of(settings, balance));
-    return isBeyond(excess, uncertainty) ? Optional.of(ReasonCode.LOSS_HIGH) : Optional.empty();
+    var unit = settings.unit();
+    return Optional.of(
+        new Reason(code, "")
+            .with("loss", loss, unit)
+            .with("surplus", Weight.ZERO.minus(loss), unit)
+            .with("limit", Weight.of(limit), unit)
+            .with("uncertainty", Weight.of(Exact.sqrt(uncertainty, Weight.DECIMALS)), unit)
+            .with("boning", balance.boning().orElse(Weight.ZERO), unit));
   }
 
   private static boolean isBeyond(BigFraction excess, BigFraction uncertaintySquared) {

@@ -28,11 +28,15 @@ final class Openness {
     var waiting = new ArrayList<Reason>();
     balance.batches().stream()
         .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
-        .forEach(b -> waiting.add(new Reason(ReasonCode.BATCH_OPEN, b.batch().id())));
+        .forEach(b -> waiting.add(batchOpen(b.batch().id())));
     if (isPartCut(balance)) {
       waiting.add(new Reason(ReasonCode.PART_CUT, ""));
     }
     return waiting.isEmpty() && isFinished(balance) ? Optional.empty() : Optional.of(waiting);
+  }
+
+  private static Reason batchOpen(String batch) {
+    return new Reason(ReasonCode.BATCH_OPEN, batch).with("batch", batch);
   }
 
   private boolean isFinished(BodyBalance balance) {

@@ -5,8 +5,10 @@ import gambrel.balance.BodyBalance;
 import gambrel.balance.PieceBalance;
 import gambrel.cause.LikelyCauses;
 import gambrel.cause.Suggestion;
+import gambrel.decision.Reason;
 import gambrel.measure.Exact;
 import gambrel.measure.Share;
+import gambrel.notice.NoticeWords;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import java.math.BigDecimal;
@@ -65,20 +67,26 @@ public final class Explanation {
     account
         .decision()
         .reasons()
-        .forEach(r -> lines.text("waits: " + (r.code().id() + " " + r.name()).strip()));
+        .forEach(r -> lines.text("waits: " + words(r)));
     account
         .decision()
         .released()
-        .forEach(r -> lines.text("released: " + (r.code().id() + " " + r.name()).strip()));
+        .forEach(r -> lines.text("released: " + words(r)));
+  }
+
+  private static String words(Reason reason) {
+    return (reason.code().id() + " " + reason.name()).strip()
+        + ": "
+        + NoticeWords.ENGLISH.of(reason.saying());
   }
 
   private void likely(Suggestion suggestion) {
-    lines.text("likely cause: " + suggestion.evidence());
+    lines.text("likely cause: " + NoticeWords.ENGLISH.of(suggestion.evidence()));
     if (suggestion.lines().isEmpty()) {
-      lines.text("  " + suggestion.advice());
+      lines.text("  " + NoticeWords.ENGLISH.advice(suggestion.evidence()));
     } else {
       lines.text("  for corrections.csv, with who and when:");
-      suggestion.lines().forEach(line -> lines.text("  " + line));
+      suggestion.lines().forEach(line -> lines.text("  " + NoticeWords.ENGLISH.of(line)));
     }
   }
 

@@ -1,5 +1,6 @@
 package gambrel.explain;
 
+import gambrel.notice.NoticeWords;
 import gambrel.reckoning.Night;
 import gambrel.shop.Body;
 import gambrel.shop.Release;
@@ -93,7 +94,7 @@ final class PaperExplanation {
                     + "  "
                     + row.notice().code().id()
                     + "  "
-                    + row.notice().message())
+                    + NoticeWords.ENGLISH.message(row.notice()))
         .toList();
   }
 }

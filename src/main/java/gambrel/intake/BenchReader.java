@@ -26,7 +26,7 @@ final class BenchReader {
           var from = row.need("from", Formats::moment);
           var to = row.need("to", Formats::lastMoment);
           if (to.isBefore(from)) {
-            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "to is before from");
+            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "TO_BEFORE_FROM");
           }
           entries.add(
               new BenchEntry(

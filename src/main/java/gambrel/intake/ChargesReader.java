@@ -47,8 +47,7 @@ final class ChargesReader {
         row -> {
           var charge = reader.charge(row);
           if (!reader.taken.add(scope(charge))) {
-            throw row.refuse(
-                NoticeCode.ID_TWICE, "charge \"" + charge.id() + "\" stands there twice");
+            throw row.refuse(NoticeCode.ID_TWICE, "charge", charge.id());
           }
           charges.add(charge);
         });

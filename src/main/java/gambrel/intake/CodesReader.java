@@ -1,7 +1,6 @@
 package gambrel.intake;
 
 import gambrel.measure.Weight;
-import gambrel.notice.NoticeCode;
 import gambrel.shop.ScaleCode;
 import gambrel.shop.Step;
 import java.util.ArrayList;
@@ -37,7 +36,7 @@ final class CodesReader {
   private ScaleCode code(String pattern, Row row) {
     int star = pattern.indexOf('*');
     if (star >= 0 && star < pattern.length() - 1) {
-      throw row.refuse(NoticeCode.SHOP_ROW_BAD, "code \"" + pattern + "\" has a * before its end");
+      throw row.refuse("code", new BadCell("EARLY_STAR"));
     }
     var step = row.need("step", Formats.word(Step.class));
     return new ScaleCode(

@@ -1,6 +1,7 @@
 package gambrel.intake;
 
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.shop.Correction;
 import gambrel.weighing.Field;
 import java.util.ArrayList;
@@ -38,7 +39,7 @@ final class CorrectionsReader {
 
   private static String ticket(Formats formats, String text) {
     if (SpreadsheetDamage.isDate(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, "is a date that was a run of tickets");
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
     }
     return formats.id(text);
   }
@@ -46,6 +47,6 @@ final class CorrectionsReader {
   private static Field field(Formats formats, String text) {
     return Field.of(text)
         .filter(field -> field != Field.SCALE && field != Field.TICKET)
-        .orElseThrow(() -> new BadCell("is no column of the exports that can be corrected"));
+        .orElseThrow(() -> new BadCell("NOT_CORRECTABLE"));
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param cells its cells; of a broken record those that could be told apart
  * @param broken what is wrong with it as text
  */
-record CsvRow(int line, String raw, List<String> cells, Optional<String> broken) {
+record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> broken) {
   private static final int RAW_LENGTH = 500;
 
   CsvRow {
@@ -20,7 +21,7 @@ record CsvRow(int line, String raw, List<String> cells, Optional<String> broken)
   }
 
   /** The same record with this fault, if any. */
-  CsvRow brokenBy(Optional<String> fault) {
+  CsvRow brokenBy(Optional<Phrase> fault) {
     return new CsvRow(line, raw, cells, fault);
   }
 

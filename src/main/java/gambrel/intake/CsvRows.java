@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -122,19 +123,19 @@ final class CsvRows {
         && !lines.get(next).overlong();
   }
 
-  private Optional<String> fault(QuoteScanner scanner, int start, int end) {
+  private Optional<Phrase> fault(QuoteScanner scanner, int start, int end) {
     if (lines.get(start).overlong()) {
-      return Optional.of("the line is longer than " + TextLine.LONGEST + " characters");
+      return Optional.of(Phrase.of("FAULT.LONG_LINE").with("most", TextLine.LONGEST));
     }
     if (scanner.isWrong()) {
-      return Optional.of("text follows a closing quote");
+      return Optional.of(Phrase.of("FAULT.AFTER_QUOTE"));
     }
     if (scanner.cells() > MOST_CELLS) {
-      return Optional.of("it has more than " + MOST_CELLS + " cells");
+      return Optional.of(Phrase.of("FAULT.MANY_CELLS").with("most", MOST_CELLS));
     }
     boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
     return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
-        ? Optional.of("a quote is opened and not closed")
+        ? Optional.of(Phrase.of("FAULT.OPEN_QUOTE"))
         : Optional.empty();
   }
 
@@ -149,12 +150,12 @@ final class CsvRows {
     return line.text().chars().filter(c -> c == delimiter).count() >= fewest - 1;
   }
 
-  private static Optional<String> strange(String text) {
+  private static Optional<Phrase> strange(String text) {
     if (text.indexOf(0) >= 0) {
-      return Optional.of("it holds NUL characters");
+      return Optional.of(Phrase.of("FAULT.NUL"));
     }
     return text.indexOf(REPLACED) >= 0
-        ? Optional.of("it holds bytes that are no text in the file's character set")
+        ? Optional.of(Phrase.of("FAULT.CHARSET"))
         : Optional.empty();
   }
 
@@ -199,5 +200,5 @@ final class CsvRows {
 
   /** A record as a range of lines; {@code end} is excluded. */
   private record Span(
-      int start, int end, String text, Optional<String> fault, boolean wellQuoted) {}
+      int start, int end, String text, Optional<Phrase> fault, boolean wellQuoted) {}
 }

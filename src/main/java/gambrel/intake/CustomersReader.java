@@ -20,8 +20,7 @@ final class CustomersReader {
         row -> {
           String id = row.newId("customer", customers.keySet());
           if (id.equals(Customer.SHOP)) {
-            throw row.refuse(
-                NoticeCode.SHOP_ROW_BAD, "shop stands for the shop itself; the row was ignored");
+            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "SHOP_ITSELF");
           }
           customers.put(
               id,

@@ -85,7 +85,8 @@ final class CutsReader {
       extra.forEach(
           (row, item) -> {
             if (item == rejected.item()) {
-              row.mark(NoticeCode.SHOP_ROW_BAD, rejected.message());
+              row.mark(
+                  NoticeCode.SHOP_ROW_BAD, "FLAW." + rejected.flaw(), "item", rejected.item().id());
             }
           });
     }

@@ -69,7 +69,7 @@ final class Dates {
     return iso(text)
         .or(() -> byPattern(text))
         .filter(date -> date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR)
-        .orElseThrow(() -> new BadCell("is not a date such as 2026-02-28" + orPattern()));
+        .orElseThrow(() -> new BadCell("NOT_DATE" + orPattern()));
   }
 
   /** The moment that a text denotes; a date alone means its first. */
@@ -101,7 +101,7 @@ final class Dates {
   }
 
   private BadCell notMoment() {
-    return new BadCell("is not a date and time such as 2026-02-28T14:30" + orPattern());
+    return new BadCell("NOT_MOMENT" + orPattern());
   }
 
   private static LocalTime time(String text) {
@@ -125,6 +125,6 @@ final class Dates {
   }
 
   private String orPattern() {
-    return own.isPresent() ? ", or by the pattern of the setting dates" : "";
+    return own.isPresent() ? ".OR_PATTERN" : "";
   }
 }

@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.weighing.ExportFile;
 import gambrel.weighing.ExportRow;
@@ -15,12 +16,9 @@ import java.util.TreeMap;
 
 /** Reads one export file by its layout. */
 final class ExportFileReader {
-  private static final String ADVICE =
-      "Export the file again, or write a layout for it: check prints one to start from.";
-
   private final String path;
   private final Layout layout;
-  private final Optional<String> misfit;
+  private final Optional<Phrase> misfit;
   private final List<Notice> notices;
 
   /**
@@ -48,11 +46,9 @@ final class ExportFileReader {
 
   private void tellImpatience(int line) {
     notices.add(
-        Notice.of(
-                NoticeCode.SETTING_BAD,
-                layout.place(),
-                "ignore takes too many steps on line " + line + " of " + path)
-            .advising("Write a simpler expression; from that line on nothing was ignored."));
+        Notice.of(NoticeCode.SETTING_BAD, "IGNORE_SLOW", layout.place())
+            .with("at", line)
+            .with("export", path));
   }
 
   private long score(Header header) {
@@ -65,7 +61,9 @@ final class ExportFileReader {
     if (fault.isPresent()) {
       int line = misfit.isPresent() ? 0 : header.row().line();
       notices.add(
-          unreadable(path, line, fault.get()).advising(ADVICE).quoting(header.row().raw()));
+          unreadable(path, line, fault.get())
+              .advising("LAYOUT")
+              .quoting(header.row().raw()));
       return unusable(lines, header, positions);
     }
     char quote = layout.text().quote();
@@ -103,28 +101,26 @@ final class ExportFileReader {
     return new ExportFile(path, records);
   }
 
-  private Optional<String> fault(Header header, Map<String, Integer> positions) {
+  private Optional<Phrase> fault(Header header, Map<String, Integer> positions) {
     if (layout.text().header() && header.row().broken().isPresent()) {
-      return header.row().broken().map(why -> "its first line cannot be read: " + why);
+      return header.row().broken().map(why -> Phrase.of("FAULT.FIRST_LINE").with("fault", why));
     }
     var twice = header.hasTwins() ? header.twice(layout.columns().texts()) : List.<String>of();
     if (!twice.isEmpty()) {
-      return Optional.of("the column " + String.join(", ", twice) + " stands there twice");
+      return Optional.of(Phrase.of("FAULT.TWICE").with("column", twice));
     }
     var lacking = layout.lacking(positions.keySet());
-    return lacking.isEmpty()
-        ? Optional.empty()
-        : Optional.of("it lacks the column " + String.join(", ", lacking) + found(header));
-  }
-
-  private String found(Header header) {
-    return layout.text().header()
-        ? "; its first line has " + String.join(", ", header.names())
-        : "; its first line has " + header.width() + " cells";
+    if (lacking.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean named = layout.text().header();
+    var lacks = Phrase.of(named ? "FAULT.LACKS" : "FAULT.LACKS_CELLS").with("expected", lacking);
+    return Optional.of(
+        named ? lacks.with("found", header.names()) : lacks.with("found", header.width()));
   }
 
   /** A file that cannot be read, for the reason that ends the sentence. */
-  static Notice unreadable(String path, int line, String why) {
-    return Notice.of(NoticeCode.EXPORT_UNREADABLE, new Place(path, line), why);
+  static Notice unreadable(String path, int line, Phrase why) {
+    return Notice.of(NoticeCode.EXPORT_UNREADABLE, new Place(path, line)).with("fault", why);
   }
 }

@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.notice.Severity;
 import gambrel.shop.Shop;
@@ -21,7 +22,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
   /** Why every row of a file is broken whose columns are not known; the file has its own notice. */
-  public static final String COLUMNS_UNKNOWN = "the columns of its file are not known";
+  public static final Phrase COLUMNS_UNKNOWN = Phrase.of("FAULT.COLUMNS_UNKNOWN");
 
   private static final String FOLDER = "exports";
 
@@ -82,8 +83,7 @@ public final class ExportReader {
     var files = new ArrayList<ExportFile>();
     if (!Files.isDirectory(top)) {
       notices.add(
-          Notice.of(NoticeCode.EXPORT_UNREADABLE, new Place(FOLDER, 0), "there is no such folder")
-              .advising("Put the scales' exports there.")
+          Notice.of(NoticeCode.EXPORT_UNREADABLE, "NO_FOLDER", new Place(FOLDER, 0))
               .as(Severity.MARK));
       return files;
     }
@@ -106,7 +106,7 @@ public final class ExportReader {
                 notices.addAll(read.notices());
               });
     } catch (IOException e) {
-      notices.add(unfinished(FOLDER, "cannot be listed"));
+      notices.add(unfinished(FOLDER, "NOT_LISTED"));
     }
     return files;
   }
@@ -130,26 +130,26 @@ public final class ExportReader {
   private ReadFile read(Reading reading) {
     var entry = reading.entry();
     String path = reading.path();
-    if (!entry.fault().isEmpty()) {
+    if (entry.fault().isPresent()) {
       return ReadFile.none(
           entry.isOutOfReach()
-              ? unfinished(path, entry.fault())
-              : ExportFileReader.unreadable(path, 0, entry.fault()));
+              ? unfinished(path, entry.fault().get())
+              : ExportFileReader.unreadable(path, 0, Phrase.of("FAULT." + entry.fault().get())));
     }
     try {
       return SteadyFile.of(entry.path(), opener)
           .read(in -> read(reading, in))
           .orElseGet(
-              () -> ReadFile.none(unfinished(path, "was being written while it was read")));
+              () -> ReadFile.none(unfinished(path, "WRITTEN")));
     } catch (NoSuchFileException e) {
-      return ReadFile.none(unfinished(path, "went away while the exports were read"));
+      return ReadFile.none(unfinished(path, "GONE"));
     } catch (IOException e) {
-      return ReadFile.none(unfinished(path, "cannot be opened"));
+      return ReadFile.none(unfinished(path, "NOT_OPENED"));
     }
   }
 
-  private static Notice unfinished(String path, String why) {
-    return Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place(path, 0), why);
+  private static Notice unfinished(String path, String variant) {
+    return Notice.of(NoticeCode.EXPORT_UNFINISHED, variant, new Place(path, 0));
   }
 
   private ReadFile read(Reading reading, InputStream in) throws IOException {

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.weighing.ExportRow;
 import gambrel.weighing.Field;
@@ -62,7 +63,7 @@ final class ExportRows {
   }
 
   /** A row that cannot be used for a reason of its own or the file's. */
-  ExportRow row(CsvRow csv, Optional<String> broken) {
+  ExportRow row(CsvRow csv, Optional<Phrase> broken) {
     var place = new Place(path, csv.line());
     if (!untranslated.isEmpty()) {
       var fields = untranslated(csv, broken.isPresent());
@@ -74,26 +75,29 @@ final class ExportRows {
     return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw());
   }
 
-  private Optional<String> miscounted(CsvRow csv) {
+  private Optional<Phrase> miscounted(CsvRow csv) {
     int cells = csv.cells().size();
     if (!csv.isBlankFrom(width)) {
-      String others = layout.text().header() ? "the first line has " : "most rows have ";
-      return Optional.of("it has " + cells + " cells where " + others + width);
+      return Optional.of(
+          cells(layout.text().header() ? "FAULT.UNLIKE_HEADER" : "FAULT.UNLIKE_ROWS", cells));
     }
-    return cells < fewest
-        ? Optional.of("it ends after " + cells + " of " + width + " cells")
-        : Optional.empty();
+    return cells < fewest ? Optional.of(cells("FAULT.ENDS_EARLY", cells)) : Optional.empty();
   }
 
-  private Optional<String> overlong(CsvRow csv) {
+  private Phrase cells(String fault, int cells) {
+    return Phrase.of(fault).with("found", cells).with("expected", width);
+  }
+
+  private Optional<Phrase> overlong(CsvRow csv) {
     if (!hasOverlong(csv.cells())) {
       return Optional.empty();
     }
     return positions.entrySet().stream()
         .filter(column -> csv.cell(column.getValue()).length() > LONGEST)
-        .map(column -> "its " + column.getKey() + " is longer than " + LONGEST + " characters")
+        .map(Map.Entry::getKey)
         .sorted()
-        .findFirst();
+        .findFirst()
+        .map(column -> Phrase.of("FAULT.LONG_CELL").with("column", column).with("most", LONGEST));
   }
 
   private static boolean hasOverlong(List<String> cells) {

@@ -10,6 +10,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -58,10 +59,10 @@ final class ExportTree extends SimpleFileVisitor<Path> {
   public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
     boolean isExport = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     if (!isHidden(file) && (isExport || attributes.isSymbolicLink())) {
-      String fault =
+      var fault =
           attributes.isSymbolicLink()
-              ? "it is a link"
-              : attributes.isRegularFile() ? "" : "it is no regular file";
+              ? Optional.of("LINK")
+              : attributes.isRegularFile() ? Optional.<String>empty() : Optional.of("NO_FILE");
       add(file, attributes.size(), fault, false);
     }
     return FileVisitResult.CONTINUE;
@@ -69,14 +70,14 @@ final class ExportTree extends SimpleFileVisitor<Path> {
 
   @Override
   public FileVisitResult visitFileFailed(Path file, IOException e) {
-    add(file, 0, "cannot be opened", true);
+    add(file, 0, Optional.of("NOT_OPENED"), true);
     return FileVisitResult.CONTINUE;
   }
 
   @Override
   public FileVisitResult postVisitDirectory(Path dir, IOException e) {
     if (e != null) {
-      add(dir, 0, "cannot be listed", true);
+      add(dir, 0, Optional.of("NOT_LISTED"), true);
     }
     return FileVisitResult.CONTINUE;
   }
@@ -85,7 +86,7 @@ final class ExportTree extends SimpleFileVisitor<Path> {
     return path.getFileName().toString().startsWith(".");
   }
 
-  private void add(Path path, long size, String fault, boolean isOutOfReach) {
+  private void add(Path path, long size, Optional<String> fault, boolean isOutOfReach) {
     var relative = new StringBuilder(prefix);
     top.relativize(path).forEach(name -> relative.append('/').append(name));
     entries.put(relative.toString(), new Entry(path, size, fault, isOutOfReach));
@@ -96,8 +97,8 @@ final class ExportTree extends SimpleFileVisitor<Path> {
    *
    * @param path where it lies
    * @param size its bytes when it was listed
-   * @param fault why it cannot be read, or empty
+   * @param fault why it cannot be read, as the notices files name it
    * @param isOutOfReach whether it may hold exports that just cannot be got at
    */
-  record Entry(Path path, long size, String fault, boolean isOutOfReach) {}
+  record Entry(Path path, long size, Optional<String> fault, boolean isOutOfReach) {}
 }

@@ -4,6 +4,7 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -30,11 +31,10 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
   /** A key without control characters that no spreadsheet has turned into a number. */
   String id(String text) {
     if (text.chars().anyMatch(Character::isISOControl)) {
-      throw new BadCell("holds control characters");
+      throw new BadCell("CONTROL");
     }
     if (SpreadsheetDamage.isLostId(text)) {
-      throw new BadCell(
-          NoticeCode.SPREADSHEET_DAMAGE, "is a number that a spreadsheet made of a longer id");
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_ID"));
     }
     return text;
   }
@@ -58,7 +58,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
   BigDecimal notNegative(String text) {
     var number = number(text);
     if (number.signum() < 0) {
-      throw new BadCell("is below zero");
+      throw new BadCell("BELOW_ZERO");
     }
     return number;
   }
@@ -67,7 +67,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
   BigDecimal positive(String text) {
     var number = notNegative(text);
     if (number.signum() == 0) {
-      throw new BadCell("is not above zero");
+      throw new BadCell("NOT_ABOVE_ZERO");
     }
     return number;
   }
@@ -77,7 +77,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
     try {
       return notNegative(text).intValueExact();
     } catch (ArithmeticException e) {
-      throw new BadCell("is not a whole number");
+      throw new BadCell("NOT_WHOLE");
     }
   }
 
@@ -85,7 +85,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
   int head(String text) {
     int count = count(text);
     if (count == 0) {
-      throw new BadCell("is below 1");
+      throw new BadCell("BELOW_ONE");
     }
     return count;
   }
@@ -100,7 +100,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
     try {
       return Money.exact(number(text), currency);
     } catch (ArithmeticException e) {
-      throw new BadCell("is finer than the smallest unit of " + currency.getCurrencyCode());
+      throw new BadCell(Phrase.of("CELL.TOO_FINE").with("currency", currency.getCurrencyCode()));
     }
   }
 
@@ -129,13 +129,13 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "yes", "true", "1", "x" -> true;
       case "no", "false", "0" -> false;
-      default -> throw new BadCell("is neither yes nor no");
+      default -> throw new BadCell("NOT_YES_NO");
     };
   }
 
   /** A unit of weight. */
   WeightUnit unit(String text) {
-    return WeightUnit.of(text).orElseThrow(() -> new BadCell("is not a unit: kg, g, lb or oz"));
+    return WeightUnit.of(text).orElseThrow(() -> new BadCell("NOT_UNIT"));
   }
 
   /** A language tag (BCP 47). */
@@ -143,7 +143,7 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
     try {
       return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build().toLanguageTag();
     } catch (IllformedLocaleException e) {
-      throw new BadCell("is not a language tag such as en or en-AU");
+      throw new BadCell("NOT_LANGUAGE");
     }
   }
 
@@ -155,12 +155,13 @@ record Formats(Dates dates, Currency currency, boolean decimalComma) {
           return word;
         }
       }
-      throw new BadCell("is none of " + all(words));
+      throw new BadCell(Phrase.of("CELL.NONE_OF").with("words", all(words)));
     };
   }
 
-  private static <E extends Enum<E>> String all(Class<E> words) {
-    var names = List.of(words.getEnumConstants()).stream().map(Enum::name).toList();
-    return String.join(", ", names).toLowerCase(Locale.ROOT);
+  private static <E extends Enum<E>> List<String> all(Class<E> words) {
+    return List.of(words.getEnumConstants()).stream()
+        .map(word -> word.name().toLowerCase(Locale.ROOT))
+        .toList();
   }
 }

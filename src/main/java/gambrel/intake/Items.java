@@ -16,9 +16,7 @@ final class Items {
     String item = row.get(column, Formats::item).orElse("");
     boolean known = trees.all().stream().anyMatch(tree -> tree.find(item).isPresent());
     if (!item.isEmpty() && !known) {
-      throw row.refuse(
-          NoticeCode.REFERENCE_UNKNOWN,
-          column + " \"" + item + "\" is in no species' cuts; the row was left out");
+      throw row.refuse(NoticeCode.REFERENCE_UNKNOWN, "ITEM", column, item);
     }
     return item;
   }

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -50,7 +51,7 @@ final class LayoutMappings {
         columns.put(column, reference(file.text(key), header));
       }
     } catch (BadCell e) {
-      file.refuse(key, e.getMessage());
+      file.refuse(key, e);
     }
   }
 
@@ -59,7 +60,7 @@ final class LayoutMappings {
       return text;
     }
     if (LayoutColumns.isNumber(text) || !header) {
-      throw new BadCell("is no column number, counted from 1: " + text);
+      throw new BadCell(Phrase.of("CELL.NO_COLUMN_NUMBER").with("named", text));
     }
     return text;
   }

@@ -118,7 +118,7 @@ final class LayoutReader {
             .orElse(TextForm.USUAL_DELIMITERS);
     char quote = file.getCharacter("quote", LayoutTypes::quote).orElse(TextForm.DOUBLE_QUOTE);
     if (delimiters.contains(quote)) {
-      file.refuse("quote", "may be the delimiter, too");
+      file.refuse("quote", "IS_DELIMITER");
     }
     return new TextForm(
         delimiters,
@@ -133,14 +133,14 @@ final class LayoutReader {
     char decimal = file.getCharacter("decimal", LayoutTypes::decimal).orElse('.');
     var thousands = file.getCharacter("thousands", LayoutTypes::thousands);
     if (thousands.isPresent() && thousands.get() == decimal) {
-      file.refuse("thousands", "is the decimal mark, too");
+      file.refuse("thousands", "IS_DECIMAL_MARK");
     }
     return new Numerals(decimal, thousands);
   }
 
   private LayoutTime time() {
     if (file.has(TIME) && isInTwo()) {
-      file.refuse(TIME, "stands beside date or clock: give one pattern, or two");
+      file.refuse(TIME, "BESIDE_DATE");
     }
     return new LayoutTime(
         patterns(TIME, LayoutTypes::time),
@@ -172,7 +172,7 @@ final class LayoutReader {
 
   private int count(String text) {
     if (!text.matches("\\d{1,4}")) {
-      throw new BadCell("is not a whole number");
+      throw new BadCell("NOT_WHOLE");
     }
     return Integer.parseInt(text);
   }
@@ -181,7 +181,7 @@ final class LayoutReader {
     return switch (text.toLowerCase(Locale.ROOT)) {
       case "yes", "true" -> true;
       case "no", "false" -> false;
-      default -> throw new BadCell("is neither yes nor no");
+      default -> throw new BadCell("NOT_YES_NO");
     };
   }
 

@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.barcode.InStorePlan;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Phrase;
 import gambrel.weighing.Field;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -91,7 +92,7 @@ record LayoutTranslation(
     try {
       return numerals.read(text).toPlainString();
     } catch (BadCell e) {
-      return Unreadable.cell(text, e.getMessage());
+      return Unreadable.cell(text, e.words());
     }
   }
 
@@ -128,14 +129,14 @@ record LayoutTranslation(
   }
 
   /** A barcode that cannot be read leaves open what it would have told. */
-  private static Optional<String> broken(Map<Field, String> fields, BarcodeFacts barcode) {
+  private static Optional<Phrase> broken(Map<Field, String> fields, BarcodeFacts barcode) {
     boolean missed =
         !fields.containsKey(Field.BODY)
             || !fields.containsKey(Field.CODE)
             || !fields.containsKey(Field.TIME);
     return barcode.fault().isEmpty() || !missed
         ? Optional.empty()
-        : Optional.of("its barcode " + barcode.fault());
+        : Optional.of(Phrase.of("FAULT.BARCODE").with("what", barcode.fault()));
   }
 
   private Optional<String> identity(Map<Field, String> fields, Map<String, String> raw) {

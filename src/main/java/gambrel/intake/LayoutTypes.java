@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.barcode.InStorePlan;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Phrase;
 import java.nio.charset.Charset;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -35,7 +36,7 @@ final class LayoutTypes {
   static char delimiter(String text) {
     char c = character(text);
     if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE || "\"\n\r".indexOf(c) >= 0) {
-      throw new BadCell("cannot stand between cells");
+      throw new BadCell("NOT_DELIMITER");
     }
     return c;
   }
@@ -44,7 +45,7 @@ final class LayoutTypes {
   static char quote(String text) {
     char c = character(text);
     if (Character.isLetterOrDigit(c) || Character.isWhitespace(c)) {
-      throw new BadCell("cannot enclose cells; none means that nothing does");
+      throw new BadCell("NOT_QUOTE");
     }
     return c;
   }
@@ -53,7 +54,7 @@ final class LayoutTypes {
   static char decimal(String text) {
     char c = character(text);
     if (c != '.' && c != ',') {
-      throw new BadCell("is neither a point nor a comma");
+      throw new BadCell("NOT_DECIMAL_MARK");
     }
     return c;
   }
@@ -62,7 +63,7 @@ final class LayoutTypes {
   static char thousands(String text) {
     char c = character(text);
     if (Character.isLetterOrDigit(c) || c == TextForm.NO_QUOTE) {
-      throw new BadCell("is no mark such as , or space");
+      throw new BadCell("NOT_MARK");
     }
     return c;
   }
@@ -70,7 +71,7 @@ final class LayoutTypes {
   private static char character(String text) {
     var word = WORDS.get(text.toLowerCase(Locale.ROOT));
     if (word == null && text.length() != 1) {
-      throw new BadCell("is not a single character");
+      throw new BadCell("NOT_CHARACTER");
     }
     return word == null ? text.charAt(0) : word;
   }
@@ -80,19 +81,19 @@ final class LayoutTypes {
     try {
       return Charset.forName(text);
     } catch (IllegalArgumentException e) {
-      throw new BadCell("is not a character set such as UTF-8 or windows-1252");
+      throw new BadCell("NOT_CHARSET");
     }
   }
 
   /** A regular expression; one that is very long could nest deeper than the machine's stack. */
   static Pattern expression(String text) {
     if (text.length() > LONGEST_EXPRESSION) {
-      throw new BadCell("is longer than " + LONGEST_EXPRESSION + " characters");
+      throw new BadCell(Phrase.of("CELL.TOO_LONG").with("most", LONGEST_EXPRESSION));
     }
     try {
       return Pattern.compile(text);
     } catch (PatternSyntaxException e) {
-      throw new BadCell("is not a regular expression");
+      throw new BadCell("NOT_EXPRESSION");
     }
   }
 
@@ -103,23 +104,23 @@ final class LayoutTypes {
     }
     return Optional.of(
         WeightUnit.of(text)
-            .orElseThrow(() -> new BadCell("is not a unit: kg, g, lb, oz or lb-oz")));
+            .orElseThrow(() -> new BadCell("NOT_LAYOUT_UNIT")));
   }
 
   /** A pattern of date and time, which may carry an offset. */
   static List<DateTimeFormatter> time(String pattern, Locale locale) {
-    return formatters(pattern, locale, SAMPLE, LocalDateTime::from, "a whole date and time");
+    return formatters(pattern, locale, SAMPLE, LocalDateTime::from, "NOT_TIME_PATTERN");
   }
 
   /** A pattern of dates. */
   static List<DateTimeFormatter> date(String pattern, Locale locale) {
-    return formatters(pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "a whole date");
+    return formatters(pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "NOT_WHOLE_DATE_PATTERN");
   }
 
   /** A pattern of clock times. */
   static List<DateTimeFormatter> clock(String pattern, Locale locale) {
     return formatters(
-        pattern, locale, SAMPLE.toLocalTime(), LocalTime::from, "a time of day with its minutes");
+        pattern, locale, SAMPLE.toLocalTime(), LocalTime::from, "NOT_CLOCK_PATTERN");
   }
 
   /** Scales print months and markers in English wherever they stand. */
@@ -134,7 +135,7 @@ final class LayoutTypes {
     } catch (IllegalArgumentException | DateTimeException e) {
       // Told below, as for a pattern that leaves something out.
     }
-    throw new BadCell("is not a pattern of " + what + ", such as dd/MM/yyyy HH:mm:ss");
+    throw new BadCell(what);
   }
 
   /** A plan of in-store numbers. */
@@ -142,9 +143,7 @@ final class LayoutTypes {
     try {
       return InStorePlan.of(plan, decimals);
     } catch (IllegalArgumentException e) {
-      throw new BadCell(
-          "with " + decimals + " decimals is no plan such as 20IIIIIWWWWWC: I item, W weight,"
-              + " V verifier of 4 or 5 W, C check digit at the end");
+      throw new BadCell(Phrase.of("CELL.NOT_PLAN").with("decimals", decimals));
     }
   }
 
@@ -157,7 +156,7 @@ final class LayoutTypes {
   static String column(String text) {
     String id = text.toLowerCase(Locale.ROOT);
     if (!LayoutColumns.all().contains(id)) {
-      throw new BadCell("names no column: " + text);
+      throw new BadCell(Phrase.of("CELL.NO_COLUMN").with("named", text));
     }
     return id;
   }

@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.shop.Body;
 import gambrel.shop.Shop;
@@ -49,7 +50,7 @@ final class Layouts {
    * @param layout the plain one where none can be used
    * @param fault why it cannot be used, to end a sentence about a file
    */
-  record Choice(Layout layout, Optional<String> fault) {}
+  record Choice(Layout layout, Optional<Phrase> fault) {}
 
   /**
    * The layout for a file.
@@ -91,13 +92,11 @@ final class Layouts {
   }
 
   private Choice missing(String scale, String wanted) {
-    String why = "scale " + scale + " names the layout " + wanted + ", and there is no such file";
     notices.add(
-        Notice.of(NoticeCode.REFERENCE_UNKNOWN, new Place("scales.csv", 0), why)
-            .advising(
-                "Save the layout as "
-                    + file(wanted)
-                    + ", or blank the cell; only exports that need none were read."));
+        Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LAYOUT", new Place("scales.csv", 0))
+            .with("named", scale)
+            .with("layout", wanted)
+            .with("path", file(wanted)));
     return new Choice(Layout.PLAIN, Optional.empty());
   }
 
@@ -110,13 +109,15 @@ final class Layouts {
           .map(layout -> new Choice(layout, Optional.empty()))
           .orElseGet(() -> faulty(path));
     } catch (UnreadableShop e) {
-      notices.add(Notice.of(NoticeCode.SETTING_BAD, new Place(path, 0), e.getMessage()));
+      notices.add(
+          Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", new Place(path, 0))
+              .with("fault", e.fault()));
       return faulty(path);
     }
   }
 
   private static Choice faulty(String path) {
-    return new Choice(Layout.PLAIN, Optional.of("its layout " + path + " has a mistake"));
+    return new Choice(Layout.PLAIN, Optional.of(Phrase.of("FAULT.LAYOUT").with("layout", path)));
   }
 
   private int thisYear() {

@@ -22,17 +22,17 @@ final class Numbers {
   static BigDecimal read(String text, boolean decimalComma) {
     String plain = decimalComma ? text.replace(',', '.') : text;
     if (SpreadsheetDamage.isExponent(text)) {
-      throw new BadCell("is written with an exponent; write the number out");
+      throw new BadCell("EXPONENT");
     }
     if (!PLAIN.matcher(plain).matches()) {
-      throw new BadCell("is not a plain number such as 12.345, without thousands marks or unit");
+      throw new BadCell("NOT_PLAIN");
     }
     if (plain.length() > LONGEST) {
-      throw new BadCell("has too many digits");
+      throw new BadCell("TOO_MANY_DIGITS");
     }
     var number = new BigDecimal(plain);
     if (number.precision() - number.scale() > MOST_DIGITS || number.scale() > MOST_DIGITS) {
-      throw new BadCell("has too many digits");
+      throw new BadCell("TOO_MANY_DIGITS");
     }
     return number;
   }

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -58,12 +59,12 @@ final class Numerals {
           grouped
               .map(pattern -> pattern.matcher(text))
               .filter(matcher -> matcher.matches())
-              .orElseThrow(() -> new BadCell("no number with the decimal mark " + decimal));
+              .orElseThrow(() -> new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", String.valueOf(decimal))));
     }
     String whole = digits.group(2).replaceAll("\\D", "");
     String fraction = digits.group(3) == null ? "" : digits.group(3);
     if (whole.length() > MOST_DIGITS || fraction.length() > MOST_DIGITS) {
-      throw new BadCell("too many digits");
+      throw new BadCell("DIGITS");
     }
     return new BigDecimal(digits.group(1) + '0' + whole + '.' + fraction + '0')
         .setScale(fraction.length());

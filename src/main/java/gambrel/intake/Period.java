@@ -11,7 +11,7 @@ final class Period {
   /** Refuses a row whose last day is before its first. */
   static void check(Row row, Optional<LocalDate> from, Optional<LocalDate> to) {
     if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
-      throw row.refuse(NoticeCode.SHOP_ROW_BAD, "to is before from");
+      throw row.refuse(NoticeCode.SHOP_ROW_BAD, "TO_BEFORE_FROM");
     }
   }
 }

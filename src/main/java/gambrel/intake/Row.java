@@ -11,10 +11,6 @@ import java.util.function.Consumer;
 
 /** One row of a file of the shop folder, which says itself what is wrong with it. */
 final class Row {
-  private static final String LEFT_OUT = "Correct the row; it was left out.";
-  private static final String READ_AS_BLANK =
-      "Correct the cell that is named; it was read as blank.";
-
   private final Place place;
   private final CsvRow row;
   private final Map<String, Integer> positions;
@@ -38,7 +34,8 @@ final class Row {
   /** Refuses the row if it is broken as text. */
   void check() {
     if (row.broken().isPresent()) {
-      throw new RowRefused(notice(NoticeCode.SHOP_ROW_BAD, row.broken().get()).advising(LEFT_OUT));
+      throw new RowRefused(
+          notice(NoticeCode.SHOP_ROW_BAD, "BROKEN").with("fault", row.broken().get()));
     }
   }
 
@@ -62,7 +59,7 @@ final class Row {
   String needText(String column) {
     String text = text(column);
     if (text.isEmpty()) {
-      throw refuse(NoticeCode.SHOP_ROW_BAD, column + " is blank");
+      throw new RowRefused(notice(NoticeCode.SHOP_ROW_BAD, "BLANK").with("column", column));
     }
     return text;
   }
@@ -73,7 +70,7 @@ final class Row {
     try {
       return text.isEmpty() ? Optional.empty() : Optional.of(type.read(formats, text));
     } catch (BadCell e) {
-      throw new RowRefused(notice(e.code(), sentence(column, e)));
+      throw refuse(column, e);
     }
   }
 
@@ -89,7 +86,7 @@ final class Row {
       return get(column, type);
     } catch (RowRefused e) {
       boolean plain = e.notice().code() == NoticeCode.SHOP_ROW_BAD;
-      notices.accept(plain ? e.notice().advising(READ_AS_BLANK) : e.notice());
+      notices.accept(plain ? e.notice().advising("READ_AS_BLANK") : e.notice());
       return Optional.empty();
     }
   }
@@ -98,7 +95,7 @@ final class Row {
   String newId(String column, Set<String> taken) {
     String id = need(column, Formats::id);
     if (taken.contains(id)) {
-      throw refuse(NoticeCode.ID_TWICE, column + " " + quoted(id) + " stands there twice");
+      throw refuse(NoticeCode.ID_TWICE, column, id);
     }
     return id;
   }
@@ -110,7 +107,7 @@ final class Row {
   Optional<String> known(String column, IdIndex index) {
     var id = get(column, Formats::id);
     if (id.isPresent() && index.find(id.get()).isEmpty()) {
-      throw refuse(NoticeCode.REFERENCE_UNKNOWN, unknown(column) + "; the row was left out");
+      throw refuse(NoticeCode.REFERENCE_UNKNOWN, "LEFT_OUT", column, id.get());
     }
     return id.map(given -> resolved(column, index.find(given).orElseThrow()));
   }
@@ -123,44 +120,56 @@ final class Row {
     }
     var match = index.find(given);
     if (match.isEmpty()) {
-      mark(NoticeCode.REFERENCE_UNKNOWN, unknown(column));
+      notices.accept(cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, place), column, text(column)));
       return given;
     }
     return resolved(column, match.get());
   }
 
   /** Adds a notice about the row, which is used all the same. */
-  void mark(NoticeCode code, String message) {
-    notices.accept(notice(code, message));
+  void mark(NoticeCode code, String variant, String name, String value) {
+    notices.accept(notice(code, variant).with(name, value));
   }
 
   /** The row is left out for this reason; to be thrown. */
-  RowRefused refuse(NoticeCode code, String message) {
-    return new RowRefused(notice(code, message));
+  RowRefused refuse(NoticeCode code, String variant) {
+    return new RowRefused(notice(code, variant));
+  }
+
+  /** The row is left out for what stands in a cell; to be thrown. */
+  RowRefused refuse(NoticeCode code, String variant, String column, String cell) {
+    return new RowRefused(cell(Notice.of(code, variant, place), column, cell));
+  }
+
+  /** The row is left out for what stands in a cell; to be thrown. */
+  RowRefused refuse(NoticeCode code, String column, String cell) {
+    return new RowRefused(cell(Notice.of(code, place), column, cell));
+  }
+
+  /** The row is left out for a cell that cannot be read; to be thrown. */
+  RowRefused refuse(String column, BadCell bad) {
+    return new RowRefused(
+        cell(Notice.of(bad.code(), place), column, text(column)).with("why", bad.why()));
   }
 
   private String resolved(String column, IdIndex.Match match) {
     if (!match.exact()) {
-      mark(
-          NoticeCode.ID_ZEROS,
-          column + " " + quoted(text(column)) + " was taken for " + quoted(match.id()));
+      notices.accept(
+          cell(Notice.of(NoticeCode.ID_ZEROS, "CELL", place), column, text(column))
+              .with("id", match.id()));
     }
     return match.id();
   }
 
-  private String unknown(String column) {
-    return column + " " + quoted(text(column)) + " is not known";
+  private Notice notice(NoticeCode code, String variant) {
+    return about(Notice.of(code, variant, place));
   }
 
-  private Notice notice(NoticeCode code, String message) {
-    return Notice.of(code, place, message).aboutBody(body).quoting(row.raw());
+  private Notice cell(Notice notice, String column, String cell) {
+    return about(notice).with("column", column).with("cell", cell);
   }
 
-  private String sentence(String column, BadCell bad) {
-    return column + " " + quoted(text(column)) + " " + bad.getMessage();
-  }
-
-  private static String quoted(String text) {
-    return '"' + text + '"';
+  private Notice about(Notice notice) {
+    return notice.aboutBody(body).quoting(row.raw());
   }
 }

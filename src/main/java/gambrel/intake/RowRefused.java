@@ -7,7 +7,7 @@ final class RowRefused extends RuntimeException {
   private final transient Notice notice;
 
   RowRefused(Notice notice) {
-    super(notice.message(), null, false, false);
+    super(notice.saying().key(), null, false, false);
     this.notice = notice;
   }
 

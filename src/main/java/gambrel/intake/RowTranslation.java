@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import gambrel.notice.Phrase;
 import gambrel.weighing.Field;
 import java.util.EnumMap;
 import java.util.Map;
@@ -26,5 +27,5 @@ interface RowTranslation {
    * @param identity what makes it a weighing where there is no ticket, if the layout says so
    * @param broken why it cannot be used
    */
-  record Result(Map<Field, String> fields, Optional<String> identity, Optional<String> broken) {}
+  record Result(Map<Field, String> fields, Optional<String> identity, Optional<Phrase> broken) {}
 }

@@ -29,7 +29,7 @@ final class RowWeights {
     try {
       amounts.put(field, type.read(text));
     } catch (BadCell e) {
-      texts.put(field, Unreadable.cell(text, e.getMessage()));
+      texts.put(field, Unreadable.cell(text, e.words()));
     }
   }
 

@@ -1,7 +1,6 @@
 package gambrel.intake;
 
 import gambrel.measure.WeightUnit;
-import gambrel.notice.NoticeCode;
 import gambrel.shop.AccuracyClass;
 import gambrel.shop.Scale;
 import java.util.Map;
@@ -39,6 +38,6 @@ final class ScalesReader {
   private static AccuracyClass accuracy(Formats formats, String text) {
     return AccuracyClass.of(text)
         .orElseThrow(
-            () -> new BadCell(NoticeCode.SHOP_ROW_BAD, "is not a class: I, II, III or IIII"));
+            () -> new BadCell("NOT_CLASS"));
   }
 }

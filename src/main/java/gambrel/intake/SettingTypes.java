@@ -24,7 +24,7 @@ final class SettingTypes {
         steps.add(
             Step.of(word)
                 .filter(Step::isRail)
-                .orElseThrow(() -> new BadCell("names a step other than hot, cold, aged")));
+                .orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
       }
     }
     return steps;
@@ -46,7 +46,7 @@ final class SettingTypes {
 
   private static Month month(String text) {
     if (!text.matches("0?[1-9]|1[0-2]")) {
-      throw new BadCell("is neither months such as 6,12 nor all");
+      throw new BadCell("NOT_MONTHS");
     }
     return Month.of(Integer.parseInt(text));
   }
@@ -56,14 +56,14 @@ final class SettingTypes {
     try {
       return Currency.getInstance(text.toUpperCase(Locale.ROOT));
     } catch (IllegalArgumentException e) {
-      throw new BadCell("is not a currency of ISO 4217 such as AUD");
+      throw new BadCell("NOT_CURRENCY");
     }
   }
 
   /** A time zone of the IANA list. */
   static ZoneId zone(String text) {
     if (!ZoneId.getAvailableZoneIds().contains(text)) {
-      throw new BadCell("is not a time zone such as Australia/Sydney");
+      throw new BadCell("NOT_ZONE");
     }
     return ZoneId.of(text);
   }
@@ -72,12 +72,12 @@ final class SettingTypes {
   static WeightUnit unit(String text) {
     return WeightUnit.of(text)
         .filter(unit -> unit == WeightUnit.KG || unit == WeightUnit.LB)
-        .orElseThrow(() -> new BadCell("is neither kg nor lb"));
+        .orElseThrow(() -> new BadCell("NOT_SHOP_UNIT"));
   }
 
   /** A region of the trade. */
   static Region region(String text) {
-    return Region.of(text).orElseThrow(() -> new BadCell("is none of au, uk, us"));
+    return Region.of(text).orElseThrow(() -> new BadCell("NOT_REGION"));
   }
 
   /** The region that a locale suggests. */
@@ -94,7 +94,7 @@ final class SettingTypes {
     try {
       return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build();
     } catch (IllformedLocaleException e) {
-      throw new BadCell("is not a locale such as en-AU");
+      throw new BadCell("NOT_LOCALE");
     }
   }
 
@@ -114,7 +114,7 @@ final class SettingTypes {
     try {
       return Dates.formatter(pattern, locale);
     } catch (IllegalArgumentException e) {
-      throw new BadCell("is not a pattern of dates such as dd/MM/yyyy");
+      throw new BadCell("NOT_DATE_PATTERN");
     }
   }
 }

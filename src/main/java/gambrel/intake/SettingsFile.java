@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import gambrel.notice.Severity;
 import java.io.IOException;
@@ -57,12 +58,13 @@ final class SettingsFile {
     try (var in = Files.newInputStream(path)) {
       lines = TextLine.read(in, StandardCharsets.UTF_8);
       if (lines.size() > MOST_LINES) {
-        throw new UnreadableShop(name + " has more than " + MOST_LINES + " lines");
+        throw new UnreadableShop(
+            name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
       }
       var texts = lines.stream().map(TextLine::text).map(lenient).toList();
       values.load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
-      throw new UnreadableShop(name + " cannot be read");
+      throw new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
     }
     keys().stream().filter(key -> text(key).indexOf(REPLACED) >= 0).forEach(this::drop);
   }
@@ -118,48 +120,50 @@ final class SettingsFile {
     try {
       return type.apply(text);
     } catch (BadCell e) {
-      throw new UnreadableShop(name + ": " + sentence(key, text, e));
+      throw new UnreadableShop(name + ": " + key + " \"" + text + "\" " + e.words());
     }
   }
 
   /** Adds a note for a key that means nothing. */
   void unknown(String key) {
     notices.add(
-        Notice.of(NoticeCode.SETTING_BAD, place(key), "there is no setting " + key)
-            .advising("Correct its spelling or take it out; it was ignored.")
+        Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key))
+            .with("key", key)
             .as(name.equals(NAME) ? Severity.NOTE : Severity.MARK));
   }
 
-  /** Adds a notice for a key whose value cannot be right. */
-  void refuse(String key, String why) {
-    add(key, key + " " + why);
+  /**
+   * Adds a notice for a key whose value cannot be right.
+   *
+   * @param variant of the notice, or what is wrong
+   */
+  void refuse(String key, String variant) {
+    add(Notice.of(NoticeCode.SETTING_BAD, variant, place(key)), key);
   }
 
-  private void add(String key, String message) {
+  /** Adds a notice for a key that names something wrong. */
+  void refuse(String key, BadCell bad) {
+    add(Notice.of(NoticeCode.SETTING_BAD, "KEY", place(key)).with("why", bad.why()), key);
+  }
+
+  private void add(Notice notice, String key) {
     faulty = true;
-    var notice = Notice.of(NoticeCode.SETTING_BAD, place(key), message);
-    notices.add(
-        name.equals(NAME)
-            ? notice
-            : notice.advising("Correct the setting; exports of this layout were not read."));
+    notices.add(notice.with("key", key).advising(name.equals(NAME) ? "" : "LAYOUT"));
   }
 
   private <T> Optional<T> understand(String key, String text, Function<String, T> type) {
     try {
       return Optional.of(type.apply(text));
     } catch (BadCell e) {
-      add(key, sentence(key, text, e));
+      var notice = Notice.of(NoticeCode.SETTING_BAD, place(key));
+      add(notice.with("cell", text).with("why", e.why()), key);
       return Optional.empty();
     }
   }
 
   private void drop(String key) {
-    add(key, key + " is not written in UTF-8");
+    refuse(key, "NOT_UTF8");
     values.remove(key);
-  }
-
-  private static String sentence(String key, String text, BadCell bad) {
-    return key + " \"" + text + "\" " + bad.getMessage();
   }
 
   private Place place(String key) {

@@ -2,6 +2,7 @@ package gambrel.intake;
 
 import gambrel.measure.Exact;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import java.math.BigInteger;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -10,7 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Shares {
   private static final Pattern RATIO =
       Pattern.compile("(?i)(\\d{1,12})\\s*(?:/|\\sof\\s)\\s*(\\d{1,12})");
-  private static final String WANTED = "is not a share above 0 such as 1/2, 0.25, 50% or 1 of 2";
+  private static final String WANTED = "NOT_SHARE";
 
   private Shares() {}
 
@@ -37,7 +38,7 @@ final class Shares {
 
   private static BigFraction decimal(String text, boolean decimalComma) {
     if (SpreadsheetDamage.isDate(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, "is a date that was a share such as 1/2");
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_SHARE"));
     }
     try {
       return Exact.fraction(Numbers.read(text, decimalComma));

@@ -2,6 +2,8 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.NoticeWords;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +74,7 @@ final class ShopFolder {
         Header.find(lines, DELIMITERS, columns.all())
             .orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
     if (!isComplete(columns, header)) {
-      throw new UnreadableShop(columns.file() + " " + complaint(columns, header));
+      throw new UnreadableShop(columns.file() + " " + NoticeWords.ENGLISH.of(complaint(columns, header)));
     }
     rows(columns, lines, header, row -> readWhole(row, reader));
   }
@@ -96,14 +98,14 @@ final class ShopFolder {
     var place = new Place(columns.file(), header.row().line());
     if (!missing(columns, header).isEmpty()) {
       notices.add(
-          Notice.of(NoticeCode.COLUMN_MISSING, place, complaint(columns, header))
+          Notice.of(NoticeCode.COLUMN_MISSING, place)
+              .with("fault", complaint(columns, header))
               .quoting(header.row().raw()));
       return false;
     }
     for (var twice : header.twice(columns.all())) {
       notices.add(
-          Notice.of(NoticeCode.SHOP_ROW_BAD, place, "the column " + twice + " stands there twice")
-              .advising("Keep one of the two columns; the first was used."));
+          Notice.of(NoticeCode.SHOP_ROW_BAD, "COLUMN_TWICE", place).with("column", twice));
     }
     return true;
   }
@@ -113,11 +115,11 @@ final class ShopFolder {
   }
 
   /** A first line that is no header may be about a customer: it is not repeated. */
-  private static String complaint(Columns columns, Header header) {
-    String lacks = "lacks the column " + String.join(", ", missing(columns, header));
-    return header.names().stream().anyMatch(columns.all()::contains)
-        ? lacks + "; its first line has " + String.join(", ", header.names())
-        : lacks + "; its first line names none of its columns";
+  private static Phrase complaint(Columns columns, Header header) {
+    boolean named = header.names().stream().anyMatch(columns.all()::contains);
+    return Phrase.of(named ? "LACKS.NAMED" : "LACKS.UNNAMED")
+        .with("expected", missing(columns, header))
+        .with("found", named ? header.names() : List.of());
   }
 
   private void rows(Columns columns, List<TextLine> lines, Header header, Consumer<Row> reader) {
@@ -132,15 +134,15 @@ final class ShopFolder {
     }
   }
 
-  private static Optional<String> fault(CsvRow csv, int width) {
+  private static Optional<Phrase> fault(CsvRow csv, int width) {
     if (!csv.isBlankFrom(width)) {
-      return Optional.of("it has more cells than the first line of the file");
+      return Optional.of(Phrase.of("FAULT.MORE_CELLS"));
     }
     if (csv.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
-      return Optional.of("it has a cell of more than " + LONGEST_CELL + " characters");
+      return Optional.of(Phrase.of("FAULT.LONG").with("most", LONGEST_CELL));
     }
     return csv.cells().stream().anyMatch(cell -> CONTROL.matcher(cell).find())
-        ? Optional.of("it holds control characters")
+        ? Optional.of(Phrase.of("FAULT.CONTROL"))
         : Optional.empty();
   }
 

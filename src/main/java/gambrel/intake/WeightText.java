@@ -52,7 +52,7 @@ final class WeightText {
       return inUnit(single.group(1), unit(single.group(2)));
     }
     if (poundsAndOunces) {
-      throw new BadCell("pounds or ounces?");
+      throw new BadCell("POUNDS_OR_OUNCES");
     }
     return new Amount(numerals.read(plain), Optional.empty());
   }
@@ -83,7 +83,7 @@ final class WeightText {
     var pounds = numerals.read(both.group(2));
     var ounces = mixed(both.group(3));
     if (ounces.signum() < 0 || ounces.compareTo(OUNCES) >= 0) {
-      throw new BadCell("a pound has 16 ounces");
+      throw new BadCell("SIXTEEN_OUNCES");
     }
     var sum = pounds.multiply(OUNCES).add(ounces);
     return new Amount(
@@ -100,7 +100,7 @@ final class WeightText {
     int above = Integer.parseInt(parts.group(2));
     int below = Integer.parseInt(parts.group(3));
     if (Integer.bitCount(below) != 1 || above >= below) {
-      throw new BadCell("no halves, quarters, eighths and so on");
+      throw new BadCell("NOT_HALVES");
     }
     return whole.add(new BigDecimal(above).divide(new BigDecimal(below)));
   }

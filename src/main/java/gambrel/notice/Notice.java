@@ -3,31 +3,31 @@ package gambrel.notice;
 import java.util.Comparator;
 
 /**
- * One thing that a person should know, as {@code data/notices.csv} lists it.
+ * One thing that a person should know, as {@code data/notices.csv} lists it. It has no sentence of
+ * its own: {@link NoticeWords} puts its values into words.
  *
  * @param severity its consequence
  * @param code its stable code
+ * @param saying what is wrong: the code, with a variant where a code has several sentences, and the
+ *     values
+ * @param advice the variant whose advice is given
  * @param place where it stands
  * @param scale the scale, or empty
  * @param ticket the ticket, or empty
  * @param body the body, or empty
- * @param message what is wrong
- * @param advice what to do
  * @param raw the row as it was read, or empty
  */
 public record Notice(
     Severity severity,
     NoticeCode code,
+    Phrase saying,
+    String advice,
     Place place,
     String scale,
     String ticket,
     String body,
-    String message,
-    String advice,
-    String raw) {
-  /** What is longer was not written by a person, and nobody reads it. */
-  private static final int LONGEST_MESSAGE = 2_000;
-
+    String raw)
+    implements Named<Notice> {
   /** The order of {@code data/notices.csv}: file, line, code, then what tells two apart. */
   public static final Comparator<Notice> ORDER =
       Comparator.comparing(Notice::place)
@@ -35,43 +35,59 @@ public record Notice(
           .thenComparing(Notice::body)
           .thenComparing(Notice::scale)
           .thenComparing(Notice::ticket)
-          .thenComparing(Notice::message);
+          .thenComparing(n -> n.saying().toString());
 
-  /** Keeps the beginning of a monstrous message. */
-  public Notice {
-    message =
-        message.length() <= LONGEST_MESSAGE
-            ? message
-            : message.substring(0, LONGEST_MESSAGE - 1) + '…';
+  /** A notice of a code with one sentence, with the code's usual severity. */
+  public static Notice of(NoticeCode code, Place place) {
+    return of(code, Phrase.of(code.name()), "", place);
   }
 
-  /** A notice with the code's usual severity and advice. */
-  public static Notice of(NoticeCode code, Place place, String message) {
-    return new Notice(code.severity(), code, place, "", "", "", message, code.advice(), "");
+  /** A notice of a code with several sentences. */
+  public static Notice of(NoticeCode code, String variant, Place place) {
+    return of(code, Phrase.of(code.name() + '.' + variant), variant, place);
+  }
+
+  private static Notice of(NoticeCode code, Phrase saying, String advice, Place place) {
+    return new Notice(code.severity(), code, saying, advice, place, "", "", "", "");
+  }
+
+  @Override
+  public Notice with(String name, Value value) {
+    return saying(saying.with(name, value));
+  }
+
+  /** The same notice with another sentence and values. */
+  public Notice saying(Phrase saying) {
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
+  }
+
+  /** The same notice at another place. */
+  public Notice at(Place place) {
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 
   /** The same notice about {@code body}. */
   public Notice aboutBody(String body) {
-    return new Notice(severity, code, place, scale, ticket, body, message, advice, raw);
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 
   /** The same notice about a scale's ticket. */
   public Notice aboutTicket(String scale, String ticket) {
-    return new Notice(severity, code, place, scale, ticket, body, message, advice, raw);
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 
-  /** The same notice with other advice. */
-  public Notice advising(String advice) {
-    return new Notice(severity, code, place, scale, ticket, body, message, advice, raw);
+  /** The same notice with the advice of another variant. */
+  public Notice advising(String variant) {
+    return new Notice(severity, code, saying, variant, place, scale, ticket, body, raw);
   }
 
   /** The same notice with another consequence. */
   public Notice as(Severity severity) {
-    return new Notice(severity, code, place, scale, ticket, body, message, advice, raw);
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 
   /** The same notice with the row as it was read. */
   public Notice quoting(String raw) {
-    return new Notice(severity, code, place, scale, ticket, body, message, advice, raw);
+    return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 }

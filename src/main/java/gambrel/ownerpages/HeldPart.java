@@ -31,7 +31,7 @@ final class HeldPart {
   HeldPart(Night night, LikelyCauses causes, Wording wording) {
     this.causes = causes;
     this.wording = wording;
-    this.reasons = new ReasonWords(night, wording);
+    this.reasons = new ReasonWords(night.shop().settings().unit(), wording);
     this.named = new Named(night, wording);
   }
 
@@ -68,9 +68,12 @@ final class HeldPart {
   }
 
   private Held.Likely likely(Suggestion suggestion) {
+    var notices = wording.notices();
     return new Held.Likely(
-        suggestion.evidence(),
-        suggestion.lines().isEmpty() ? suggestion.advice() : wording.say("morning.likely.line"),
-        suggestion.lines());
+        notices.of(suggestion.evidence()),
+        suggestion.lines().isEmpty()
+            ? notices.advice(suggestion.evidence())
+            : wording.say("morning.likely.line"),
+        suggestion.lines().stream().map(notices::of).toList());
   }
 }

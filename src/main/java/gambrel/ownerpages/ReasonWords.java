@@ -1,23 +1,13 @@
 package gambrel.ownerpages;
 
-import gambrel.month.BodyFigures;
-import gambrel.month.Ratio;
-import gambrel.balance.BatchBalance;
-import gambrel.balance.Outputs;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
-import gambrel.measure.Exact;
-import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
+import gambrel.notice.Value;
 import gambrel.reckoning.BodyAccount;
-import gambrel.reckoning.Night;
-import gambrel.shop.Charge;
-import gambrel.weighing.SetAside;
 import gambrel.wording.Decimals;
 import gambrel.wording.Wording;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -25,36 +15,43 @@ import java.util.stream.Collectors;
 final class ReasonWords {
   private static final int MOST_NAMES = 4;
 
-  private final Night night;
+  private final WeightUnit unit;
   private final Wording wording;
 
-  /** The names of rows set aside that have a ticket. */
-  private final Set<String> ticketed;
-
-  ReasonWords(Night night, Wording wording) {
-    this.night = night;
+  ReasonWords(WeightUnit unit, Wording wording) {
+    this.unit = unit;
     this.wording = wording;
-    this.ticketed =
-        night.ledger().setAside().stream()
-            .filter(row -> !row.notice().ticket().isEmpty())
-            .map(SetAside::name)
-            .collect(Collectors.toSet());
   }
 
   /** All reasons of one code in a sentence. */
   String sentence(BodyAccount account, ReasonCode code, List<Reason> reasons) {
+    int decimals = Decimals.of(account.balance().weighings().all(), unit);
     String key = "summary.reason." + code.id();
     return switch (code) {
-      case LOSS_NEGATIVE -> wording.say(key, lossWeight(account, true));
-      case LOSS_HIGH -> wording.say(key, lossWeight(account, false), lossPercent(account));
+      case LOSS_NEGATIVE ->
+          wording.say(
+              key,
+              weight(reasons.get(0), "surplus", decimals),
+              weight(reasons.get(0), "uncertainty", decimals));
+      case LOSS_HIGH -> lossHigh(key, reasons.get(0), decimals);
       case RAIL_MISSING -> wording.say(key, names(reasons, this::step));
       case ROW_SET_ASIDE ->
           wording.count(key, reasons.size(), count(reasons.size()), names(reasons, this::row));
-      case BATCH_OUT -> wording.say(key, names(reasons, this::batch));
-      case CHARGE_UNKNOWN -> wording.say(key, names(reasons, this::charge));
-      case SCALE_FAILED -> wording.say(key, names(reasons, this::scale));
+      case BATCH_OUT -> wording.say(key, names(reasons, reason -> batch(reason, decimals)));
+      case CHARGE_UNKNOWN -> wording.say(key, names(reasons, ReasonWords::charge));
+      case SCALE_FAILED -> wording.say(key, names(reasons, reason -> reason.text("scale")));
       default -> wording.say(key, names(reasons, Reason::name));
     };
+  }
+
+  private String lossHigh(String key, Reason reason, int decimals) {
+    var boning = reason.weight("boning");
+    return wording.say(
+        key,
+        weight(reason, "loss", decimals),
+        boning.isZero() ? "" : wording.formats().percent(reason.weight("loss").percentOf(boning)),
+        weight(reason, "limit", decimals),
+        weight(reason, "uncertainty", decimals));
   }
 
   /** What to do about it. */
@@ -69,20 +66,8 @@ final class ReasonWords {
     return more > 0 ? wording.say("summary.more", shown, count(more)) : shown;
   }
 
-  private String lossWeight(BodyAccount account, boolean negated) {
-    var balance = account.balance();
-    var loss = balance.outputs().flatMap(Outputs::cuttingLoss).orElse(Weight.ZERO);
-    int decimals =
-        Decimals.of(balance.weighings().all(), night.shop().settings().unit());
-    return wording.formats().weight(negated ? Weight.ZERO.minus(loss) : loss, decimals);
-  }
-
-  private String lossPercent(BodyAccount account) {
-    return BodyFigures.BENCH
-        .of(account.balance())
-        .flatMap(Ratio::percent)
-        .map(wording.formats()::percent)
-        .orElse("");
+  private String weight(Reason reason, String name, int decimals) {
+    return wording.formats().fitting(reason.weight(name), decimals);
   }
 
   private String step(Reason reason) {
@@ -91,41 +76,25 @@ final class ReasonWords {
 
   /** Scale and ticket; a row without a ticket would be named by its place in a file. */
   private String row(Reason reason) {
-    return ticketed.contains(reason.name())
-        ? reason.name()
-        : wording.say("summary.row.unnumbered");
+    return reason.text("ticket").isEmpty()
+        ? wording.say("summary.row.unnumbered")
+        : reason.name();
   }
 
-  private String batch(Reason reason) {
-    BatchBalance batch = night.batches().get(reason.name());
-    int decimals = Decimals.of(batch.weighings(), night.shop().settings().unit());
+  private String batch(Reason reason, int decimals) {
     return wording.say(
         "summary.batch.inout",
         reason.name(),
-        wording.formats().weight(batch.meatIn().plus(batch.added()), decimals),
-        wording.formats().weight(batch.out(), decimals),
-        batch
-            .lossShare()
-            .map(share -> wording.formats().percent(share.multiply(Exact.HUNDRED)))
-            .orElse(""));
+        weight(reason, "in", decimals),
+        weight(reason, "out", decimals),
+        reason.value("share") instanceof Value.Percent share
+            ? wording.formats().percent(share.percent())
+            : "");
   }
 
-  private String charge(Reason reason) {
-    return night.shop().charges().stream()
-        .filter(charge -> charge.id().equals(reason.name()))
-        .map(Charge::description)
-        .filter(description -> !description.isEmpty())
-        .findFirst()
-        .orElse(reason.name());
-  }
-
-  /** The scale alone: its failed test stands in the morning sheet. */
-  private String scale(Reason reason) {
-    Optional<String> scale =
-        night.shop().scales().keySet().stream()
-            .filter(id -> reason.name().startsWith(id + " "))
-            .max(Comparator.comparingInt(String::length));
-    return scale.orElse(reason.name());
+  private static String charge(Reason reason) {
+    String description = reason.text("description");
+    return description.isEmpty() ? reason.name() : description;
   }
 
   private String count(long number) {

@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * What the night's notices ask for, worst first. What is said twice in the same words, and many of
+ * What the night's notices ask for, worst first. Notices with one code and equal values, and many of
  * one kind in one file, is one thing to do: it mostly has one cause.
  */
 final class TodoPart {
@@ -56,7 +56,7 @@ final class TodoPart {
       if (kind.size() > MOST_OF_A_KIND) {
         groups.add(kind);
       } else {
-        groups.addAll(by(kind, n -> List.of(n.message(), n.advice())));
+        groups.addAll(by(kind, n -> List.of(n.saying(), n.advice())));
       }
     }
     return groups;
@@ -76,20 +76,21 @@ final class TodoPart {
         place(first),
         ticket(first),
         message(group),
-        first.advice(),
+        wording.notices().advice(first),
         first.raw());
   }
 
   private String message(List<Notice> group) {
     var first = group.get(0);
+    String message = wording.notices().message(first);
     if (group.size() == 1) {
-      return first.message();
+      return message;
     }
-    boolean alike = group.stream().allMatch(n -> n.message().equals(first.message()));
+    boolean alike = group.stream().allMatch(n -> n.saying().equals(first.saying()));
     return wording.say(
         alike ? "morning.group.alike" : "morning.group.kind",
         wording.formats().count(group.size()),
-        first.message());
+        message);
   }
 
   private String place(Notice notice) {

@@ -2,6 +2,8 @@ package gambrel.reckoning;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BatchState;
+import gambrel.measure.Exact;
+import gambrel.measure.Weight;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
@@ -29,53 +31,44 @@ final class BatchNotices {
   private void about(BatchBalance batch) {
     String id = batch.batch().id();
     if (!batch.batch().listed()) {
-      add(NoticeCode.BATCH_UNLISTED, "batches.csv does not list batch " + id + ".");
+      notices.add(of(NoticeCode.BATCH_UNLISTED, id));
     }
     if (batch.state() == BatchState.OUT) {
-      add(NoticeCode.BATCH_OUT, out(batch));
+      notices.add(out(batch));
     }
     if (batch.late()) {
-      add(NoticeCode.BATCH_LATE, "Batch " + id + " " + late(batch) + ".");
+      notices.add(late(batch));
     }
     if (!reckoning.shop().settings().allowMixedBatches() && owners(batch).size() > 1) {
-      add(
-          NoticeCode.BATCH_MIXED,
-          "Batch "
-              + id
-              + " mixes the meat of different owners: "
-              + String.join(", ", batch.meatInByBody().keySet())
-              + ".");
+      var bodies = List.copyOf(batch.meatInByBody().keySet());
+      notices.add(of(NoticeCode.BATCH_MIXED, id).with("bodies", bodies));
     }
   }
 
-  private void add(NoticeCode code, String message) {
-    notices.add(Notice.of(code, Place.NONE, message));
+  private static Notice of(NoticeCode code, String batch) {
+    return Notice.of(code, Place.NONE).with("batch", batch);
   }
 
-  private String out(BatchBalance batch) {
-    String unit = " " + reckoning.shop().settings().unit().id();
-    return "Batch "
-        + batch.batch().id()
-        + ": "
-        + batch.meatIn()
-        + unit
-        + " of meat and "
-        + batch.added()
-        + unit
-        + " added gave "
-        + batch.out()
-        + unit
-        + ".";
+  private Notice out(BatchBalance batch) {
+    var unit = reckoning.shop().settings().unit();
+    return of(NoticeCode.BATCH_OUT, batch.batch().id())
+        .with("meat", batch.meatIn(), unit)
+        .with("added", batch.added(), unit)
+        .with("out", batch.out(), unit)
+        .with("difference", batch.meatIn().plus(batch.added()).minus(batch.out()), unit)
+        .with("limit", Weight.of(batch.limit()), unit)
+        .with(
+            "tolerance", Weight.of(Exact.sqrt(batch.resolutionSquared(), Weight.DECIMALS)), unit);
   }
 
-  private static String late(BatchBalance batch) {
+  private static Notice late(BatchBalance batch) {
     var rows = batch.weighings();
-    return batch
-        .batch()
-        .due()
-        .map(due -> "was due on " + due + " and is still open")
-        .orElseGet(
-            () -> "is still open, and was last weighed on " + rows.get(rows.size() - 1).date());
+    var due = batch.batch().due();
+    return due.isPresent()
+        ? of(NoticeCode.BATCH_LATE, batch.batch().id()).with("due", due.get())
+        : Notice.of(NoticeCode.BATCH_LATE, "NO_DUE", Place.NONE)
+            .with("batch", batch.batch().id())
+            .with("last", rows.get(rows.size() - 1).date());
   }
 
   private Set<Set<String>> owners(BatchBalance batch) {

@@ -34,19 +34,11 @@ final class BeforeKill {
 
   private static Notice notice(Body body, List<Weighing> early) {
     var first = early.get(0);
-    String rows = early.size() == 1 ? "" : " (" + early.size() + " weighings before that day)";
-    return Notice.of(
-            NoticeCode.WEIGHED_BEFORE_KILL,
-            first.place(),
-            "Body "
-                + body.id()
-                + " was weighed at "
-                + first.time().toLocalDateTime()
-                + " and killed on "
-                + body.killed().orElseThrow()
-                + rows
-                + ".")
+    return Notice.of(NoticeCode.WEIGHED_BEFORE_KILL, first.place())
         .aboutTicket(first.scale().id(), first.ticket())
-        .aboutBody(body.id());
+        .aboutBody(body.id())
+        .with("found", first.time().toLocalDateTime())
+        .with("killed", body.killed().orElseThrow())
+        .with("count", early.size());
   }
 }

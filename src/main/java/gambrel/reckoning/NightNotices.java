@@ -2,23 +2,19 @@ package gambrel.reckoning;
 
 import gambrel.decision.Reason;
 import gambrel.decision.State;
-import gambrel.measure.Weight;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.Body;
 import gambrel.shop.Release;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Gathers what a person should know of one night's figures. */
 final class NightNotices {
-  private static final String SETTLE =
-      "Settle the reasons: shares and unknown charges cannot be released.";
-
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();
 
@@ -33,112 +29,68 @@ final class NightNotices {
     return notices;
   }
 
-  private void add(NoticeCode code, String body, String message) {
-    notices.add(Notice.of(code, Place.NONE, message).aboutBody(body));
+  private static Notice about(NoticeCode code, Body body) {
+    return Notice.of(code, Place.NONE).aboutBody(body.id());
   }
 
   void unused(Release release) {
     notices.add(
-        Notice.of(
-                NoticeCode.RELEASE_UNUSED,
-                release.place(),
-                "The release of "
-                    + release.body()
-                    + " covers nothing: at "
-                    + release.on().toLocalDateTime()
-                    + " nothing held it.")
-            .aboutBody(release.body()));
+        Notice.of(NoticeCode.RELEASE_UNUSED, release.place())
+            .aboutBody(release.body())
+            .with("on", release.on().toLocalDateTime()));
   }
 
   void about(BodyAccount account) {
     var body = account.body();
     var balance = account.balance();
-    var state = account.decision().state();
-    if (state == State.HELD) {
-      String why =
-          account.decision().reasons().stream()
-              .map(NightNotices::words)
-              .collect(Collectors.joining("; "));
-      var held =
-          Notice.of(NoticeCode.HELD, Place.NONE, "Body " + body.id() + " waits: " + why + ".")
-              .aboutBody(body.id());
-      boolean releasable =
-          account.decision().reasons().stream().allMatch(r -> r.code().isReleasable());
-      notices.add(releasable ? held : held.advising(SETTLE));
+    var unit = reckoning.shop().settings().unit();
+    if (account.decision().state() == State.HELD) {
+      notices.add(held(account));
     }
     if (!body.sharesAddUp()) {
-      add(NoticeCode.SHARES_SUM, body.id(), "The shares of " + body.id() + " " + sum(body) + ".");
+      notices.add(shares(body));
     }
     if (balance.fromBlock()) {
-      add(
-          NoticeCode.WEIGHED_ON_BLOCK,
-          body.id(),
-          "Body " + body.id() + " was never on the rail; its weight is taken from the block.");
+      notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
     }
     int limit = reckoning.shop().settings().limits().daysHung();
     balance
         .daysHung()
         .filter(days -> days > limit)
-        .ifPresent(
-            days ->
-                add(
-                    NoticeCode.HUNG_LONG,
-                    body.id(),
-                    "Body "
-                        + body.id()
-                        + " hung "
-                        + days
-                        + " days; the shop's limit is "
-                        + limit
-                        + "."));
+        .map(days -> about(NoticeCode.HUNG_LONG, body).with("found", days).with("limit", limit))
+        .ifPresent(notices::add);
     if (balance.rail().sameParts()
         && balance.cold().isPresent()
         && balance.hot().filter(hot -> balance.cold().get().compareTo(hot) > 0).isPresent()) {
-      add(
-          NoticeCode.COLD_ABOVE_HOT,
-          body.id(),
-          "Body "
-              + body.id()
-              + " is heavier cold, "
-              + shown(balance.cold().get())
-              + ", than hot, "
-              + shown(balance.hot().get())
-              + ".");
+      notices.add(
+          about(NoticeCode.COLD_ABOVE_HOT, body)
+              .with("cold", balance.cold().get(), unit)
+              .with("hot", balance.hot().get(), unit));
     }
   }
 
-  private String shown(Weight weight) {
-    return weight + " " + reckoning.shop().settings().unit().id();
+  private static Notice held(BodyAccount account) {
+    var reasons = account.decision().reasons();
+    var held =
+        about(NoticeCode.HELD, account.body())
+            .with("why", new Value.Phrases(reasons.stream().map(Reason::saying).toList(), "; "));
+    boolean releasable = reasons.stream().allMatch(r -> r.code().isReleasable());
+    return releasable ? held : held.advising("SETTLE");
   }
 
-  private static String sum(Body body) {
-    var shares = body.owners().values();
-    var sum = shares.stream().reduce(BigFraction.ZERO, BigFraction::add);
-    return shares.contains(BigFraction.ZERO)
-        ? "are not all known"
-        : "add up to " + sum.getNumerator() + "/" + sum.getDenominator() + ", not 1";
-  }
-
-  private static String words(Reason reason) {
-    return reason.name().isEmpty()
-        ? reason.code().id()
-        : reason.code().id() + " (" + reason.name() + ")";
+  private static Notice shares(Body body) {
+    return body.owners().containsValue(BigFraction.ZERO)
+        ? Notice.of(NoticeCode.SHARES_SUM, "UNKNOWN", Place.NONE).aboutBody(body.id())
+        : about(NoticeCode.SHARES_SUM, body).with("found", new Value.Ratio(body.sharesSum()));
   }
 
   private void failed(Weighing test) {
+    var unit = reckoning.shop().settings().unit();
     notices.add(
-        Notice.of(
-                NoticeCode.SCALE_FAILED,
-                test.place(),
-                "Scale "
-                    + test.scale().id()
-                    + " showed "
-                    + shown(test.net())
-                    + " for a test weight of "
-                    + test.code().nominal().orElseThrow()
-                    + "; at most "
-                    + shown(reckoning.tests().limit(test))
-                    + " off passes.")
-            .aboutTicket(test.scale().id(), test.ticket()));
+        Notice.of(NoticeCode.SCALE_FAILED, test.place())
+            .aboutTicket(test.scale().id(), test.ticket())
+            .with("expected", test.code().nominal().orElseThrow(), unit)
+            .with("found", test.net(), unit)
+            .with("tolerance", reckoning.tests().limit(test), unit));
   }
 }

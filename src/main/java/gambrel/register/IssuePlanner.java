@@ -3,7 +3,9 @@ package gambrel.register;
 import gambrel.decision.State;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.shop.Release;
@@ -98,22 +100,16 @@ final class IssuePlanner {
     if (revisions.size() > limit) {
       issue.removeAll(revisions);
       notices.add(
-          Notice.of(
-              NoticeCode.REVISIONS_STOPPED,
-              Place.NONE,
-              revisions.size()
-                  + (revisions.size() == 1 ? " issued statement" : " issued statements")
-                  + " would change tonight, of "
-                  + bodies(revisions)
-                  + "; the shop's limit is "
-                  + limit
-                  + ". None was sent."));
+          Notice.of(NoticeCode.REVISIONS_STOPPED, Place.NONE)
+              .with("count", revisions.size())
+              .with("limit", limit)
+              .with("bodies", bodies(revisions)));
     }
   }
 
-  private static String bodies(List<Planned> revisions) {
+  private static Value bodies(List<Planned> revisions) {
     var bodies = revisions.stream().map(Planned::body).distinct().toList();
-    String named = bodies.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-    return bodies.size() > MOST_NAMES ? named + " and others" : named;
+    var named = new Value.Names(bodies.stream().limit(MOST_NAMES).toList());
+    return bodies.size() > MOST_NAMES ? Phrase.of("LIST.OTHERS").with("named", named) : named;
   }
 }

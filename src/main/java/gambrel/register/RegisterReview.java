@@ -45,14 +45,9 @@ final class RegisterReview {
         .ifPresent(
             last ->
                 notices.add(
-                    Notice.of(
-                        NoticeCode.CLOCK_BACK,
-                        Place.NONE,
-                        "Statements are registered as issued up to "
-                            + last
-                            + ", later than this run's moment, "
-                            + now
-                            + ". None that was issued later is revised.")));
+                    Notice.of(NoticeCode.CLOCK_BACK, Place.NONE)
+                        .with("last", last)
+                        .with("now", now)));
   }
 
   /** One notice for all: what is behind it is most likely one file. */
@@ -65,16 +60,13 @@ final class RegisterReview {
       }
     }
     if (!gone.isEmpty()) {
-      String some = String.join(", ", gone.stream().limit(MOST_NAMED).toList());
-      String more = gone.size() > MOST_NAMED ? " and " + (gone.size() - MOST_NAMED) + " more" : "";
+      var some = gone.stream().limit(MOST_NAMED).toList();
       notices.add(
-          Notice.of(
-              NoticeCode.WEIGHINGS_GONE,
-              Place.NONE,
-              "Statements went out about "
-                  + some
-                  + more
-                  + ", now open again with less than was sent. None of them is revised."));
+          gone.size() > MOST_NAMED
+              ? Notice.of(NoticeCode.WEIGHINGS_GONE, "MANY", Place.NONE)
+                  .with("bodies", some)
+                  .with("more", gone.size() - MOST_NAMED)
+              : Notice.of(NoticeCode.WEIGHINGS_GONE, Place.NONE).with("bodies", some));
     }
   }
 
@@ -102,15 +94,10 @@ final class RegisterReview {
               && account.customers().contains(row.customer());
       if (!stands) {
         notices.add(
-            Notice.of(
-                    NoticeCode.STATEMENT_ORPHANED,
-                    Place.NONE,
-                    row.customer()
-                        + " has a statement about "
-                        + row.body()
-                        + ", and no part in it any more: "
-                        + row.file())
-                .aboutBody(row.body()));
+            Notice.of(NoticeCode.STATEMENT_ORPHANED, Place.NONE)
+                .aboutBody(row.body())
+                .with("customer", row.customer())
+                .with("statement", row.file()));
       }
     }
   }

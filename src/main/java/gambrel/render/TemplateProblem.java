@@ -15,6 +15,7 @@ public final class TemplateProblem extends RuntimeException {
   private final int line;
   private final int column;
   private final String missing;
+  private final String what;
 
   private TemplateProblem(
       String template, int line, int column, String missing, String what, Throwable cause) {
@@ -23,6 +24,7 @@ public final class TemplateProblem extends RuntimeException {
     this.line = line;
     this.column = column;
     this.missing = missing;
+    this.what = what;
   }
 
   static TemplateProblem at(String template, int line, int column, String what, Throwable cause) {
@@ -47,6 +49,11 @@ public final class TemplateProblem extends RuntimeException {
   static TemplateProblem missingFile(String template, String file) {
     return new TemplateProblem(
         template, 0, 0, file, "there is no file \"" + file + "\" among the templates", null);
+  }
+
+  /** What is wrong, without its place: the page engine's own message in English. */
+  public String what() {
+    return what;
   }
 
   /** The file to look into, as the templates folder names it. */

@@ -1,9 +1,9 @@
 package gambrel.run;
 
 import gambrel.cuts.Kind;
-import gambrel.decision.State;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.register.Register;
@@ -67,29 +67,13 @@ final class LateWeighings {
   private Notice notice(List<Weighing> late) {
     var first = late.get(0);
     String body = first.body();
-    String more = late.size() == 1 ? "" : ", " + late.size() + " weighings in all";
-    return Notice.of(
-            NoticeCode.WEIGHED_AFTER_ISSUE,
-            first.place(),
-            "Body "
-                + body
-                + " was weighed again at "
-                + first.time().toLocalDateTime()
-                + more
-                + "; its statement went out at "
-                + issued.get(body)
-                + ". "
-                + consequence(night.bodies().get(body).decision().state()))
+    var state = night.bodies().get(body).decision().state();
+    return Notice.of(NoticeCode.WEIGHED_AFTER_ISSUE, first.place())
         .aboutTicket(first.scale().id(), first.ticket())
-        .aboutBody(body);
-  }
-
-  private static String consequence(State state) {
-    return switch (state) {
-      case OPEN -> "A revision follows when the body is finished again.";
-      case HELD -> "The revision waits with the body.";
-      case ISSUED, CLOSED -> "A revision replaces it.";
-      case CANCELLED -> "The body is cancelled: no revision follows.";
-    };
+        .aboutBody(body)
+        .with("weighed", first.time().toLocalDateTime())
+        .with("issued", issued.get(body))
+        .with("count", late.size())
+        .with("follows", Phrase.of("REVISION." + state));
   }
 }

@@ -4,13 +4,13 @@ import gambrel.cause.LikelyCauses;
 import gambrel.intake.ExportReader;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.reckoning.Night;
 import gambrel.weighing.SetAside;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * All notices of a night but those about publishing. An unknown body makes one, however many rows
@@ -55,20 +55,15 @@ final class NightNoticeList {
   }
 
   private void addReading(Notice notice) {
-    var until = stopsIssuingUntil(notice);
-    stopsIssuing |= until.isPresent();
-    notices.add(until.map(end -> saying(notice, end)).orElse(notice));
-  }
-
-  private static Optional<String> stopsIssuingUntil(Notice notice) {
-    return switch (notice.code()) {
-      case COLUMN_MISSING ->
-          notice.place().file().equals(OWNERS_VALUES)
-              ? Optional.empty()
-              : Optional.of("No statement goes out until it is there.");
-      case EXPORT_UNFINISHED -> Optional.of("No statement goes out until it is read.");
-      default -> Optional.empty();
-    };
+    boolean stops =
+        notice.code() == NoticeCode.EXPORT_UNFINISHED
+            || notice.code() == NoticeCode.COLUMN_MISSING
+                && !notice.place().file().equals(OWNERS_VALUES);
+    stopsIssuing |= stops;
+    notices.add(
+        stops && notice.code() == NoticeCode.COLUMN_MISSING
+            ? notice.saying(new Phrase("COLUMN_MISSING.STOPS", notice.saying().values()))
+            : notice);
   }
 
   private void addSetAside(List<SetAside> rows, Inputs inputs, Consequences consequences) {
@@ -88,19 +83,6 @@ final class NightNoticeList {
 
   private static boolean isTheFiles(SetAside row) {
     return row.notice().code() == NoticeCode.ROW_BROKEN
-        && row.notice().message().contains(ExportReader.COLUMNS_UNKNOWN);
-  }
-
-  private static Notice saying(Notice notice, String more) {
-    return new Notice(
-        notice.severity(),
-        notice.code(),
-        notice.place(),
-        notice.scale(),
-        notice.ticket(),
-        notice.body(),
-        notice.place().file() + " " + notice.message() + ". " + more,
-        notice.advice(),
-        notice.raw());
+        && ExportReader.COLUMNS_UNKNOWN.equals(row.notice().saying().values().get("fault"));
   }
 }

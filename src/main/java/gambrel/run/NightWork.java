@@ -96,11 +96,7 @@ final class NightWork {
     var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
-      notices.add(
-          Notice.of(
-              NoticeCode.REGISTER_NEW,
-              Place.NONE,
-              "There is no register of statements from before this night: revisions start at 1."));
+      notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
     var issued = register.issuedAt(now);
     var report = report(issued, plan, known, first);
@@ -120,13 +116,8 @@ final class NightWork {
       throws IOException {
     if (page.bytes().isPresent()) {
       shelf.write(path, page.bytes().get());
-    } else {
-      notices.add(
-          Notice.of(
-              NoticeCode.TEMPLATE_BAD,
-              Place.NONE,
-              path + " was not made: " + page.problem() + "."));
     }
+    page.notice("PAGE").ifPresent(notice -> notices.add(notice.with("page", path)));
   }
 
   private void tables(Register register, Months months) throws IOException {

@@ -105,12 +105,9 @@ final class RegisterStore {
       if (!digest.equals(Optional.of(row.sha256()))) {
         lost.add(
             Notice.of(
-                    NoticeCode.DOCUMENT_LOST,
-                    Place.NONE,
-                    "The statement "
-                        + row.file()
-                        + (digest.isEmpty() ? " is missing." : " is not as it was issued."))
-                .aboutBody(row.body()));
+                    NoticeCode.DOCUMENT_LOST, digest.isEmpty() ? "MISSING" : "CHANGED", Place.NONE)
+                .aboutBody(row.body())
+                .with("statement", row.file()));
       }
     }
     return lost;

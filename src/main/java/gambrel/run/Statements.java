@@ -2,8 +2,6 @@ package gambrel.run;
 
 import gambrel.measure.Money;
 import gambrel.notice.Notice;
-import gambrel.notice.NoticeCode;
-import gambrel.notice.Place;
 import gambrel.publish.Changes;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
@@ -102,15 +100,10 @@ final class Statements {
 
   /** The document; if there is none, adds a notice that says why. */
   private Optional<byte[]> document(Made made) {
-    if (made.page().bytes().isEmpty()) {
-      String customer = made.planned().customer();
-      notices.add(
-          Notice.of(
-                  NoticeCode.TEMPLATE_BAD,
-                  Place.NONE,
-                  "The statement of " + customer + " was not made: " + made.page().problem() + ".")
-              .aboutBody(made.planned().body()));
-    }
+    made.page()
+        .notice("STATEMENT")
+        .map(notice -> notice.with("customer", made.planned().customer()))
+        .ifPresent(notice -> notices.add(notice.aboutBody(made.planned().body())));
     return made.page().bytes();
   }
 

@@ -32,26 +32,7 @@ final class UnknownBodies {
 
   /** The notice about a body that {@code naming} name. */
   Notice notice(String body, List<SetAside> naming) {
-    var first = naming.get(0).notice();
-    String message =
-        naming.size() == 1
-            ? first.message()
-            : first.message() + " " + naming.size() + " rows name it.";
-    var notice =
-        new Notice(
-            first.severity(),
-            first.code(),
-            first.place(),
-            first.scale(),
-            first.ticket(),
-            body,
-            message,
-            "",
-            first.raw());
-    return notice.advising(advice(body, naming));
-  }
-
-  private String advice(String body, List<SetAside> naming) {
+    var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
     var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
     var species = species(found);
     var seen = found.stream().flatMap(UnknownBodies::date).min(Comparator.naturalOrder());
@@ -61,11 +42,7 @@ final class UnknownBodies {
                 body,
                 species.map(Species::id).orElse(""),
                 seen.map(LocalDate::toString).orElse("")));
-    return "Add it to bodies.csv, or give its number as a tag of a body. The row, in the columns"
-        + " body,species,killed (killed is the day it was first weighed"
-        + (species.isEmpty() ? ", species is for you to fill in" : "")
-        + "; check it): "
-        + row;
+    return first.with("row", row).advising(species.isEmpty() ? "ANY_SPECIES" : "SPECIES");
   }
 
   private static Stream<LocalDate> date(ExportRow row) {

@@ -65,9 +65,12 @@ public record Body(
 
   /** Whether the shares are all known and add up to exactly one. */
   public boolean sharesAddUp() {
-    var all = owners().values();
-    return all.stream().noneMatch(share -> share.equals(BigFraction.ZERO))
-        && all.stream().reduce(BigFraction.ZERO, BigFraction::add).equals(BigFraction.ONE);
+    return !owners().containsValue(BigFraction.ZERO) && sharesSum().equals(BigFraction.ONE);
+  }
+
+  /** The sum of the owners' shares; a share that is not known counts as zero. */
+  public BigFraction sharesSum() {
+    return owners().values().stream().reduce(BigFraction.ZERO, BigFraction::add);
   }
 
   /** The same body with these shares. */

@@ -2,7 +2,11 @@ package gambrel.weighing;
 
 import gambrel.cuts.Species;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
+import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.Body;
 import gambrel.shop.ScaleCode;
 import gambrel.shop.Shop;
@@ -30,11 +34,11 @@ final class Acceptance {
     var row = read.row();
     if (row.broken().isPresent()) {
       throw new Refusal(
-          NoticeCode.ROW_BROKEN, "The row cannot be used: " + row.broken().get() + ".");
+          Notice.of(NoticeCode.ROW_BROKEN, row.place()).with("fault", row.broken().get()));
     }
     if (read.status() instanceof Status.Unknown unknown) {
       throw new Refusal(
-          NoticeCode.STATUS_BAD, "The status \"" + unknown.text() + "\" is not understood.");
+          Notice.of(NoticeCode.STATUS_BAD, row.place()).with("status", unknown.text()));
     }
     var time = read.time().orElseThrow(() -> badTime(row));
     var scale = directory.scale(row.get(Field.SCALE));
@@ -65,7 +69,7 @@ final class Acceptance {
 
   private static Refusal badTime(ExportRow row) {
     return new Refusal(
-        NoticeCode.TIME_BAD, "\"" + row.get(Field.TIME) + "\" is no time like 2026-07-31T14:05.");
+        Notice.of(NoticeCode.TIME_BAD, row.place()).with("time", row.get(Field.TIME)));
   }
 
   private WeightUnit unit(ExportRow row) throws Refusal {
@@ -73,8 +77,8 @@ final class Acceptance {
         .orElseThrow(
             () ->
                 new Refusal(
-                    NoticeCode.UNIT_BAD,
-                    "The unit \"" + row.get(Field.UNIT) + "\" is not understood."));
+                    Notice.of(NoticeCode.UNIT_BAD, row.place())
+                        .with("unit", row.get(Field.UNIT))));
   }
 
   private static Optional<Integer> pieces(ExportRow row) throws Refusal {
@@ -86,7 +90,7 @@ final class Acceptance {
       return Optional.of(Decimals.of(text).orElseThrow().intValueExact()).filter(n -> n >= 0);
     } catch (ArithmeticException | NoSuchElementException e) {
       throw new Refusal(
-          NoticeCode.NUMBER_BAD, "\"" + text + "\" in column pieces is no whole number.");
+          Notice.of(NoticeCode.NUMBER_BAD, "WHOLE", row.place()).with("cell", text));
     }
   }
 
@@ -100,7 +104,7 @@ final class Acceptance {
             ? has(body.get().species(), code)
             : Stream.of(Species.values()).anyMatch(species -> has(species, code));
     if (!known) {
-      throw new Refusal(NoticeCode.ITEM_NOT_IN_SPECIES, misfit(code, body));
+      throw new Refusal(misfit(code, body));
     }
   }
 
@@ -108,17 +112,19 @@ final class Acceptance {
     return shop.cuts().of(species).find(code.item()).isPresent();
   }
 
-  private String misfit(ScaleCode code, Optional<Body> body) {
-    String others =
+  private Notice misfit(ScaleCode code, Optional<Body> body) {
+    var others =
         Stream.of(Species.values())
             .filter(species -> has(species, code))
-            .map(Species::id)
-            .collect(Collectors.joining(", "));
-    String item = "Item " + code.item() + " of code " + code.pattern() + " is no part of ";
-    return item
-        + body.map(b -> b.species().id() + ", which body " + b.id() + " is").orElse("any species")
-        + (others.isEmpty() || body.isEmpty() ? "" : "; it is of " + others)
-        + ".";
+            .map(species -> Phrase.of("SPECIES." + species))
+            .toList();
+    String variant = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
+    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant, Place.NONE)
+        .with("item", code.item())
+        .with("code", code.pattern())
+        .with("named", body.map(Body::id).orElse(""))
+        .with("species", new Value.Phrases(body.map(b -> Phrase.of("SPECIES." + b.species())).stream().toList(), ""))
+        .with("others", new Value.Phrases(others, ", "));
   }
 
   private static void checkOwner(Step step, boolean body, boolean batch) throws Refusal {
@@ -131,16 +137,15 @@ final class Acceptance {
         };
     if (!owned) {
       throw new Refusal(
-          NoticeCode.OWNER_MISSING,
-          "A weighing of step " + step.id() + " needs " + need(step) + ", and has none.");
+          Notice.of(NoticeCode.OWNER_MISSING, need(step), Place.NONE).with("step", step.id()));
     }
   }
 
   private static String need(Step step) {
     return switch (step) {
-      case PACK, TUB -> "a body or a batch";
-      case ADDED -> "a batch";
-      default -> "a body";
+      case PACK, TUB -> "BODY_OR_BATCH";
+      case ADDED -> "BATCH";
+      default -> "BODY";
     };
   }
 }

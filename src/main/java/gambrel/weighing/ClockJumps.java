@@ -69,18 +69,10 @@ final class ClockJumps {
 
   private void tell(ReadRow before, ReadRow after) {
     notices.add(
-        after.notice(
-            NoticeCode.CLOCK_RESET,
-            "The clock of scale "
-                + after.scale()
-                + " went back from "
-                + time(before).toLocalDateTime()
-                + " (ticket "
-                + before.ticket()
-                + ") to "
-                + time(after).toLocalDateTime()
-                + " (ticket "
-                + after.ticket()
-                + ")."));
+        after
+            .about(Notice.of(NoticeCode.CLOCK_RESET, after.place()))
+            .with("before", time(before).toLocalDateTime())
+            .with("ticketBefore", before.ticket())
+            .with("after", time(after).toLocalDateTime()));
   }
 }

@@ -2,7 +2,9 @@ package gambrel.weighing;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.IdIndex;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -125,9 +127,9 @@ final class Comparison {
       drop(nearest);
     } else {
       notices.add(
-          row.read().notice(
-              NoticeCode.VOID_UNUSED,
-              "Scale " + row.read().scale() + " has no ticket " + ticket + " before this void."));
+          row.read()
+              .about(Notice.of(NoticeCode.VOID_UNUSED, row.place()))
+              .with("voided", ticket));
     }
   }
 
@@ -165,33 +167,40 @@ final class Comparison {
     }
     for (var row : standing) {
       fates.put(row.place(), Fate.SET_ASIDE);
-      notices.add(row.read().notice(NoticeCode.TICKET_CONFLICT, conflict(row, standing)));
+      notices.add(conflict(row, standing));
     }
   }
 
   /** What another row says differently. */
-  private static String difference(ExportRow row, ExportRow other) {
-    return Stream.of(Field.values())
-        .filter(field -> field != Field.OPERATOR && field != Field.STATUS)
-        .filter(field -> !row.get(field).equals(other.get(field)))
-        .map(field -> field.id() + " " + (other.get(field).isEmpty() ? "blank" : other.get(field)))
-        .collect(Collectors.joining(", "));
+  private static Phrase difference(KeyedRow row, KeyedRow other) {
+    var differences = new ArrayList<Phrase>();
+    for (var field : Field.values()) {
+      String text = other.read().row().get(field);
+      boolean told = field != Field.OPERATOR && field != Field.STATUS;
+      if (told && !row.read().row().get(field).equals(text)) {
+        differences.add(
+            Phrase.of(text.isEmpty() ? "CONFLICT.BLANK" : "CONFLICT.CELL")
+                .with("column", field.id())
+                .with("cell", text));
+      }
+    }
+    return Phrase.of("CONFLICT.ROW")
+        .with("place", other.place().toString())
+        .with("cells", new Value.Phrases(differences, ", "));
   }
 
-  private static String conflict(KeyedRow row, List<KeyedRow> rows) {
+  private static Notice conflict(KeyedRow row, List<KeyedRow> rows) {
     var others = rows.stream().filter(r -> r != row).limit(MOST_NAMED + 1).toList();
-    var named =
-        others.stream()
-            .limit(MOST_NAMED)
-            .map(r -> r.place() + " (" + difference(row.read().row(), r.read().row()) + ")");
-    String more = others.size() > MOST_NAMED ? " and more" : "";
-    String what = row.read().ticket().isEmpty() ? "The same weighing" : "Ticket " + row.read().ticket();
-    return what
-        + " of scale "
-        + row.read().scale()
-        + " stands with other content at "
-        + named.collect(Collectors.joining(", "))
-        + more
-        + ".";
+    var named = others.stream().limit(MOST_NAMED).map(r -> difference(row, r)).toList();
+    Value list = new Value.Phrases(named, ", ");
+    var notice =
+        row.read().ticket().isEmpty()
+            ? Notice.of(NoticeCode.TICKET_CONFLICT, "NO_TICKET", row.place())
+            : Notice.of(NoticeCode.TICKET_CONFLICT, row.place());
+    return row.read()
+        .about(notice)
+        .with(
+            "others",
+            others.size() > MOST_NAMED ? Phrase.of("LIST.MORE").with("named", list) : list);
   }
 }

@@ -15,6 +15,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -64,10 +65,9 @@ final class Directory {
     if (!match.exact()) {
       notices.putIfAbsent(
           kind + '\n' + written,
-          Notice.of(
-              NoticeCode.ID_ZEROS,
-              Place.NONE,
-              "The " + kind + " " + written + " of the exports is taken as " + match.id() + "."));
+          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT), Place.NONE)
+              .with("written", written)
+              .with("id", match.id()));
     }
     return match.id();
   }
@@ -79,10 +79,9 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.SCALE_UNKNOWN,
                         text.isEmpty()
-                            ? "The row names no scale."
-                            : "scales.csv has no scale " + text + "."));
+                            ? Notice.of(NoticeCode.SCALE_UNKNOWN, "BLANK", Place.NONE)
+                            : Notice.of(NoticeCode.SCALE_UNKNOWN, Place.NONE)));
     return shop.scales().get(taken("scale", text, match));
   }
 
@@ -102,10 +101,10 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.CODE_UNKNOWN,
                         text.isEmpty()
-                            ? "The row has no code."
-                            : "codes.csv has no code " + text + "."));
+                            ? Notice.of(NoticeCode.CODE_UNKNOWN, "BLANK", Place.NONE)
+                            : Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE)
+                                .with("code", text)));
     return exactCodes.get(taken("code", text, match));
   }
 
@@ -119,8 +118,8 @@ final class Directory {
             .orElseThrow(
                 () ->
                     new Refusal(
-                        NoticeCode.CUSTOMER_UNKNOWN,
-                        "customers.csv has no customer " + text + "."));
+                        Notice.of(NoticeCode.CUSTOMER_UNKNOWN, Place.NONE)
+                            .with("customer", text)));
     return taken("customer", text, match);
   }
 
@@ -140,17 +139,15 @@ final class Directory {
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
       throw new Refusal(
-          NoticeCode.BODY_UNKNOWN,
-          tags.lost(text, date).orElse("bodies.csv has no body " + text + "."));
+          tags.lost(text, date)
+              .orElseGet(
+                  () -> Notice.of(NoticeCode.BODY_UNKNOWN, Place.NONE).with("named", text)));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
-          NoticeCode.BODY_AMBIGUOUS,
-          "The number "
-              + text
-              + " is a tag of the bodies "
-              + String.join(" and ", candidates.stream().map(Body::id).toList())
-              + ".");
+          Notice.of(NoticeCode.BODY_AMBIGUOUS, Place.NONE)
+              .with("number", text)
+              .with("bodies", candidates.stream().map(Body::id).toList()));
     }
     return Optional.of(candidates.get(0));
   }

@@ -4,6 +4,7 @@ import gambrel.measure.Exact;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -65,17 +66,14 @@ final class DivisionGrid {
           .equals(BigInteger.ONE);
     }
 
-    private String written() {
-      return field().id() + ' ' + text() + ' ' + weighing.unit().id();
-    }
-
-    private String grid() {
+    /** The row's notice, with the weight as it is written and the scale's division. */
+    private Notice notice(String variant) {
       var scale = weighing.scale();
-      return "division of " + scale.division().toPlainString() + ' ' + scale.unit().id();
-    }
-
-    private Notice notice(String message) {
-      return row.notice(NoticeCode.OFF_DIVISION, message);
+      return row.about(Notice.of(NoticeCode.OFF_DIVISION, variant, row.place()))
+          .with("column", field().id())
+          .with("found", new Value.Text(text() + ' ' + weighing.unit().id()))
+          .with("named", scale.id())
+          .with("division", new Value.Shown(scale.division(), scale.unit()));
     }
   }
 
@@ -117,48 +115,18 @@ final class DivisionGrid {
       return;
     }
     int shown = out.size() > MOST_NOTICES ? MOST_NOTICES - 1 : out.size();
-    out.subList(0, shown).forEach(this::tellRow);
+    out.subList(0, shown).forEach(row -> notices.add(row.notice("ROW")));
     if (shown < out.size()) {
       var next = out.get(shown);
-      notices.add(
-          next.notice(
-              (out.size() - shown)
-                  + " more weights of scale "
-                  + next.weighing().scale().id()
-                  + " in this file, from this row on, do not fit its "
-                  + next.grid()
-                  + "."));
+      notices.add(next.notice("MORE").with("more", out.size() - shown));
     }
   }
 
-  private void tellRow(Weighed row) {
-    notices.add(
-        row.notice(
-            "The "
-                + row.written()
-                + " does not fit scale "
-                + row.weighing().scale().id()
-                + "'s "
-                + row.grid()
-                + "."));
-  }
-
   private static Notice tellScale(Off off) {
-    var first = off.first();
-    return first
-        .notice(
-            off.weights()
-                + " weights of scale "
-                + first.weighing().scale().id()
-                + (off.files() == 1 ? "" : " in " + off.files() + " files")
-                + ", such as "
-                + first.written()
-                + ", do not fit its "
-                + first.grid()
-                + ".")
+    return off.first()
+        .notice(off.files() == 1 ? "SCALE" : "FILES")
         .aboutBody("")
-        .advising(
-            "Correct division or unit of the scale in scales.csv, or the unit in the layout of"
-                + " its exports: the division decides how much loss the scale can explain.");
+        .with("weights", off.weights())
+        .with("files", off.files());
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.weighing;
 
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -18,7 +19,7 @@ public final class ExportRow {
 
   private final Optional<WeightUnit> unit;
   private final Optional<String> identity;
-  private final Optional<String> broken;
+  private final Optional<Phrase> broken;
   private final String raw;
 
   /**
@@ -36,7 +37,7 @@ public final class ExportRow {
       Map<Field, String> cells,
       Optional<WeightUnit> unit,
       Optional<String> identity,
-      Optional<String> broken,
+      Optional<Phrase> broken,
       String raw) {
     this(place, array(cells), unit, identity, broken, raw);
   }
@@ -46,7 +47,7 @@ public final class ExportRow {
       Place place,
       Map<Field, String> cells,
       Optional<WeightUnit> unit,
-      Optional<String> broken,
+      Optional<Phrase> broken,
       String raw) {
     this(place, cells, unit, Optional.empty(), broken, raw);
   }
@@ -56,7 +57,7 @@ public final class ExportRow {
       String[] cells,
       Optional<WeightUnit> unit,
       Optional<String> identity,
-      Optional<String> broken,
+      Optional<Phrase> broken,
       String raw) {
     this.place = place;
     this.cells = cells;
@@ -103,7 +104,7 @@ public final class ExportRow {
   }
 
   /** What is wrong with the row as text, if it could not be taken apart. */
-  public Optional<String> broken() {
+  public Optional<Phrase> broken() {
     return broken;
   }
 

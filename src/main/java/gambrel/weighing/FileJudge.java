@@ -96,14 +96,14 @@ final class FileJudge {
       try {
         var weighing = acceptance.accept(row);
         if (beyond.contains(row.place())) {
-          throw new Refusal(NoticeCode.RAIL_TWICE, twice(weighing));
+          throw new Refusal(twice(weighing));
         }
         if (row.effective(asOf)) {
           weighed.add(new DivisionGrid.Weighed(weighing, row));
         }
         return true;
       } catch (Refusal refusal) {
-        setAside(row, row.notice(refusal.code(), refusal.getMessage()).advising(refusal.advice()));
+        setAside(row, row.about(refusal.notice()));
         return false;
       }
     }
@@ -135,13 +135,10 @@ final class FileJudge {
     }
   }
 
-  private static String twice(Weighing weighing) {
-    return "Body "
-        + weighing.body()
-        + " has no more parts \""
-        + weighing.item()
-        + "\" that could be weighed "
-        + weighing.step().id()
-        + ".";
+  private static Notice twice(Weighing weighing) {
+    return Notice.of(NoticeCode.RAIL_TWICE, Place.NONE)
+        .with("named", weighing.body())
+        .with("item", weighing.item())
+        .with("step", weighing.step().id());
   }
 }

@@ -3,7 +3,10 @@ package gambrel.weighing;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.Scale;
 import gambrel.shop.ScaleCode;
 import java.math.BigDecimal;
@@ -37,20 +40,17 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
       var difference = gross.get().subtract(tare.get()).subtract(net.get()).abs();
       if (difference.compareTo(division) > 0) {
         throw new Refusal(
-            NoticeCode.NET_DISAGREES,
-            "Gross "
-                + gross.get()
-                + " less tare "
-                + tare.get()
-                + " is "
-                + gross.get().subtract(tare.get())
-                + ", not the net of "
-                + net.get()
-                + ".");
+            Notice.of(NoticeCode.NET_DISAGREES, row.place())
+                .with("gross", new Value.Shown(gross.get()))
+                .with("tare", new Value.Shown(tare.get()))
+                .with("expected", new Value.Shown(gross.get().subtract(tare.get())))
+                .with("found", new Value.Shown(net.get()))
+                .with("difference", new Value.Shown(difference))
+                .with("tolerance", new Value.Shown(division, unit)));
       }
     }
     if (net.isEmpty() && gross.isEmpty()) {
-      throw new Refusal(NoticeCode.NET_MISSING, "The row has neither a net nor a gross weight.");
+      throw new Refusal(Notice.of(NoticeCode.NET_MISSING, row.place()));
     }
     checkCapacity(gross.or(() -> net).get(), unit, scale);
     if (net.isPresent() || tare.isPresent()) {
@@ -73,7 +73,8 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
 
   private static NetWeight of(Weight net, BigDecimal shown, WeightUnit unit) throws Refusal {
     if (net.isNegative()) {
-      throw new Refusal(NoticeCode.NET_NEGATIVE, "The net weight is " + shown + ".");
+      throw new Refusal(
+          Notice.of(NoticeCode.NET_NEGATIVE, Place.NONE).with("found", new Value.Shown(shown)));
     }
     return new NetWeight(net, shown, unit);
   }
@@ -90,17 +91,9 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     var most = scale.capacity().get().add(scale.division().multiply(OVERLOAD_DIVISIONS));
     if (in(load, unit, scale.unit()).compareTo(most) > 0) {
       throw new Refusal(
-          NoticeCode.OVER_CAPACITY,
-          load
-              + " "
-              + unit.id()
-              + " is more than scale "
-              + scale.id()
-              + " can weigh: "
-              + scale.capacity().get().toPlainString()
-              + " "
-              + scale.unit().id()
-              + ".");
+          Notice.of(NoticeCode.OVER_CAPACITY, Place.NONE)
+              .with("found", new Value.Shown(load, unit))
+              .with("capacity", new Value.Shown(scale.capacity().get(), scale.unit())));
     }
   }
 
@@ -118,7 +111,9 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     var number = Decimals.of(text);
     if (number.isEmpty()) {
       throw new Refusal(
-          NoticeCode.NUMBER_BAD, "\"" + text + "\" in column " + field.id() + " is no number.");
+          Notice.of(NoticeCode.NUMBER_BAD, row.place())
+              .with("cell", text)
+              .with("column", field.id()));
     }
     return number;
   }

@@ -142,15 +142,12 @@ final class Overlay {
         .map(entry -> entry.getKey())
         .map(
             c ->
-                Notice.of(
-                        NoticeCode.CORRECTION_UNUSED,
-                        c.place(),
-                        "No row of scale "
-                            + c.scale()
-                            + " has ticket "
-                            + c.ticket()
-                            + c.date().map(d -> " on " + d).orElse("")
-                            + ".")
+                c.date()
+                    .map(
+                        date ->
+                            Notice.of(NoticeCode.CORRECTION_UNUSED, "ON_DATE", c.place())
+                                .with("date", date))
+                    .orElseGet(() -> Notice.of(NoticeCode.CORRECTION_UNUSED, c.place()))
                     .aboutTicket(c.scale(), c.ticket()))
         .toList();
   }

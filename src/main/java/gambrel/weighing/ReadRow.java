@@ -28,9 +28,10 @@ record ReadRow(ExportRow row, Optional<OffsetDateTime> time, Status status, bool
     return row.get(Field.TICKET);
   }
 
-  /** A notice about this row. */
-  Notice notice(NoticeCode code, String message) {
-    return Notice.of(code, place(), message)
+  /** A notice, made a notice about this row. */
+  Notice about(Notice notice) {
+    return notice
+        .at(place())
         .aboutTicket(scale(), ticket())
         .aboutBody(row.get(Field.BODY))
         .quoting(row.raw());

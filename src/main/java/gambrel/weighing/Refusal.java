@@ -1,29 +1,20 @@
 package gambrel.weighing;
 
-import gambrel.notice.NoticeCode;
+import gambrel.notice.Notice;
 
 /** Why a row cannot be accepted; thrown within this package only, to leave a row's checks early. */
 final class Refusal extends Exception {
   private static final long serialVersionUID = 1L;
 
-  private final transient NoticeCode code;
-  private final String advice;
+  private final transient Notice notice;
 
-  Refusal(NoticeCode code, String message) {
-    this(code, message, code.advice());
+  /** Refuses a row for the reason that a notice gives. */
+  Refusal(Notice notice) {
+    super(notice.saying().key(), null, false, false);
+    this.notice = notice;
   }
 
-  Refusal(NoticeCode code, String message, String advice) {
-    super(message, null, false, false);
-    this.code = code;
-    this.advice = advice;
-  }
-
-  NoticeCode code() {
-    return code;
-  }
-
-  String advice() {
-    return advice;
+  Notice notice() {
+    return notice;
   }
 }

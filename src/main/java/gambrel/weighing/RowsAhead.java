@@ -64,21 +64,13 @@ record RowsAhead(
   }
 
   private Notice notice() {
-    boolean one = rows == 1;
-    return Notice.of(
-            NoticeCode.DATED_AHEAD,
-            first.place(),
-            (one ? "1 row" : rows + " rows")
-                + " of scale "
-                + first.scale()
-                + (files == 1 ? "" : " in " + files + " files")
-                + (one ? " is dated " : " are dated ")
-                + earliest.toLocalDateTime()
-                + (one ? "" : " to " + latest.toLocalDateTime())
-                + ", later than this run, and "
-                + (one ? "has" : "have")
-                + " no effect before then.")
+    String variant = rows == 1 ? "ONE" : files == 1 ? "SOME" : "FILES";
+    return Notice.of(NoticeCode.DATED_AHEAD, variant, first.place())
         .aboutTicket(first.scale(), first.ticket())
-        .quoting(first.row().raw());
+        .quoting(first.row().raw())
+        .with("rows", rows)
+        .with("files", files)
+        .with("earliest", earliest.toLocalDateTime())
+        .with("latest", latest.toLocalDateTime());
   }
 }

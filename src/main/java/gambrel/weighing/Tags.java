@@ -1,5 +1,8 @@
 package gambrel.weighing;
 
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
 import gambrel.shop.Body;
 import gambrel.shop.IdIndex;
 import java.time.LocalDate;
@@ -50,39 +53,29 @@ final class Tags {
   }
 
   /** Why a tag counts for no body on {@code date}, with the body killed nearest to it. */
-  Optional<String> lost(String text, LocalDate date) {
+  Optional<Notice> lost(String text, LocalDate date) {
     return find(text)
         .flatMap(
             match ->
                 byTag.get(match.id()).stream()
                     .min(Comparator.comparing(body -> distance(body, date))))
-        .map(
-            body ->
-                "The tag "
-                    + text
-                    + " belongs to body "
-                    + body.id()
-                    + ", "
-                    + killed(body, date)
-                    + "; a tag counts from "
-                    + DAYS_AFTER
-                    + " days before the kill to "
-                    + DAYS_BEFORE
-                    + " days after it.");
+        .map(body -> lost(text, body, date));
+  }
+
+  private static Notice lost(String tag, Body body, LocalDate date) {
+    long days = body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date)).orElse(0L);
+    String variant = body.killed().isEmpty() ? "UNDATED" : days < 0 ? "KILLED_LATER" : "KILLED";
+    return Notice.of(NoticeCode.BODY_UNKNOWN, variant, Place.NONE)
+        .with("tag", tag)
+        .with("named", body.id())
+        .with("days", Math.abs(days))
+        .with("most_before", DAYS_AFTER)
+        .with("most_after", DAYS_BEFORE);
   }
 
   private static long distance(Body body, LocalDate date) {
     return body.killed()
         .map(killed -> Math.abs(ChronoUnit.DAYS.between(killed, date)))
         .orElse(Long.MAX_VALUE);
-  }
-
-  private static String killed(Body body, LocalDate date) {
-    if (body.killed().isEmpty()) {
-      return "whose kill date is not known";
-    }
-    long days = ChronoUnit.DAYS.between(body.killed().get(), date);
-    return "killed " + Math.abs(days) + " days " + (days < 0 ? "after" : "before")
-        + " this weighing";
   }
 }

@@ -1,13 +1,10 @@
 package gambrel.wording;
 
-import gambrel.balance.Outputs;
 import gambrel.decision.Reason;
 import gambrel.measure.Weight;
 import gambrel.register.Planned;
-import gambrel.shop.Charge;
 import gambrel.statement.DraftView;
 import java.util.ArrayList;
-import java.util.List;
 
 /** Why a statement is not final, in plain words. */
 final class DraftPart {
@@ -46,32 +43,33 @@ final class DraftPart {
     String key = "draft.reason." + reason.code().id();
     return switch (reason.code()) {
       case RAIL_MISSING -> wording.say(key, wording.say("draft.rail." + reason.name()));
-      case LOSS_NEGATIVE -> wording.say(key, loss(true));
-      case LOSS_HIGH -> wording.say(key, loss(false));
+      case LOSS_NEGATIVE ->
+          wording.say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
+      case LOSS_HIGH ->
+          wording.say(
+              key,
+              weight(reason, "loss"),
+              weight(reason, "limit"),
+              weight(reason, "uncertainty"));
       case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> wording.say(key, batch(reason.name()));
-      case CHARGE_UNKNOWN -> wording.say(key, charge(reason.name()));
+      case CHARGE_UNKNOWN -> wording.say(key, charge(reason));
       case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> wording.say(key);
     };
   }
 
-  private String loss(boolean negated) {
-    var loss = subject.outputs().flatMap(Outputs::cuttingLoss).orElse(Weight.ZERO);
-    var size = negated ? Weight.ZERO.minus(loss) : loss;
+  private String weight(Reason reason, String name) {
     var weighings = new ArrayList<>(subject.balance().weighings().out());
     weighings.addAll(subject.balance().boningWeighings());
-    var decimals = Decimals.of(weighings, subject.settings().unit());
-    return subject.formats().weight(size, Decimals.fitting(decimals, List.of(size)));
+    int decimals = Decimals.of(weighings, subject.settings().unit());
+    return subject.formats().fitting(reason.weight(name), decimals);
   }
 
   private String batch(String id) {
     return new BatchMeat(subject, subject.night().batches().get(id), Weight.ZERO).name();
   }
 
-  private String charge(String id) {
-    return subject.account().bill().unknown().stream()
-        .filter(charge -> charge.id().equals(id))
-        .findFirst()
-        .map(Charge::description)
-        .orElse(id);
+  private static String charge(Reason reason) {
+    String description = reason.text("description");
+    return description.isEmpty() ? reason.name() : description;
   }
 }

@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -74,6 +75,11 @@ public final class Formats {
   /** A weight with its unit, {@code decimals} places. */
   public String weight(Weight weight, int decimals) {
     return bareWeight(weight, decimals) + NO_BREAK + unit();
+  }
+
+  /** A weight with its unit, with {@code least} decimals or as many as it has, three at most. */
+  public String fitting(Weight weight, int least) {
+    return weight(weight, Decimals.fitting(least, List.of(weight)));
   }
 
   /** A weight without its unit, {@code decimals} places, half away from zero. */
@@ -172,6 +178,14 @@ public final class Formats {
   /** A time of the day, such as {@code 14:05}. */
   public String time(LocalTime value) {
     return time.format(value);
+  }
+
+  /** A name in the middle of a sentence: German nouns keep their capitals. */
+  public String inside(String name) {
+    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+    return word && !locale.getLanguage().equals(Locale.GERMAN.getLanguage())
+        ? name.substring(0, 1).toLowerCase(locale) + name.substring(1)
+        : name;
   }
 
   /** Text at the beginning of a line: months and days have small letters in many languages. */

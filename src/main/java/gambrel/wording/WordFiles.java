@@ -1,6 +1,7 @@
 package gambrel.wording;
 
 import gambrel.cuts.Region;
+import gambrel.notice.NoticeWords;
 import gambrel.shop.Settings;
 import gambrel.statement.Words;
 import java.util.ArrayList;
@@ -20,12 +21,13 @@ import java.util.stream.Collectors;
  * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones,
  * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region and then
  * of the reader's own country. Names of cuts are in {@code cuts_LANGUAGE.properties} alike. A
- * customer whose language has no words reads English.
+ * customer whose language has no words reads English. The words of notices are in {@code
+ * notices_LANGUAGE.properties} alike.
  *
  * <p>Safe for use by several threads.
  */
 public final class WordFiles {
-  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+  private static final Pattern PLACE = Pattern.compile("\\{\\w+}");
   private static final String ENGLISH = Locale.ENGLISH.getLanguage();
 
   private final Function<String, Optional<String>> builtIn;
@@ -71,19 +73,29 @@ public final class WordFiles {
 
   private Wording choose(Locale wanted) {
     String language = isSpoken(wanted) ? wanted.getLanguage() : ENGLISH;
-    var files = new ArrayList<>(texts(builtIn, "words", ENGLISH, wanted));
-    files.addAll(texts(shops, "words", ENGLISH, wanted));
-    if (!language.equals(ENGLISH)) {
-      files.addAll(texts(builtIn, "words", language, wanted));
-      files.addAll(texts(shops, "words", language, wanted));
-    }
-    var words = Words.of(files);
-    check(words);
+    var words = words("words", language, wanted);
     var locale = locale(language.equals(ENGLISH) ? Locale.ENGLISH : wanted, wanted);
     var cuts =
         CutNames.of(
             texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
-    return new Wording(words, locale, formats(words, locale), cuts);
+    var formats = formats(words, locale);
+    var notices =
+        new NoticeWords(
+            words("notices", language, wanted).texts(), new PrintedValues(formats, cuts));
+    return new Wording(words, locale, formats, cuts, notices);
+  }
+
+  /** Words of one kind of file, in a language over English. */
+  private Words words(String kind, String language, Locale wanted) {
+    var files = new ArrayList<>(texts(builtIn, kind, ENGLISH, wanted));
+    files.addAll(texts(shops, kind, ENGLISH, wanted));
+    if (!language.equals(ENGLISH)) {
+      files.addAll(texts(builtIn, kind, language, wanted));
+      files.addAll(texts(shops, kind, language, wanted));
+    }
+    var words = Words.of(files);
+    check(kind, words);
+    return words;
   }
 
   private boolean isSpoken(Locale wanted) {
@@ -92,8 +104,8 @@ public final class WordFiles {
   }
 
   /** A sentence may leave a figure out, but not ask for one that it is not given. */
-  private void check(Words words) {
-    var known = Words.of(texts(builtIn, "words", ENGLISH, Locale.ENGLISH)).texts();
+  private void check(String kind, Words words) {
+    var known = Words.of(texts(builtIn, kind, ENGLISH, Locale.ENGLISH)).texts();
     words
         .texts()
         .forEach(

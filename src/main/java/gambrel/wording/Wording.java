@@ -2,6 +2,7 @@ package gambrel.wording;
 
 import gambrel.cuts.Item;
 import gambrel.cuts.Species;
+import gambrel.notice.NoticeWords;
 import gambrel.shop.Body;
 import gambrel.shop.PublishedRange;
 import gambrel.statement.Words;
@@ -14,8 +15,10 @@ import java.util.Locale;
  * @param locale language of the words, and how numbers are printed
  * @param formats how numbers and dates are printed
  * @param cuts how cuts are called
+ * @param notices how notices, reasons and likely causes are said
  */
-public record Wording(Words words, Locale locale, Formats formats, CutNames cuts) {
+public record Wording(
+    Words words, Locale locale, Formats formats, CutNames cuts, NoticeWords notices) {
 
   /** A sentence with its figures, see {@link Words#say}. */
   public String say(String key, String... figures) {

@@ -1,5 +1,6 @@
 package gambrel.cause;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -64,6 +65,10 @@ class LikelyCauseTest {
     return found.get(0);
   }
 
+  private static List<String> lines(Suggestion said) {
+    return said.lines().stream().map(ENGLISH::of).toList();
+  }
+
   private void assertNothing() {
     assertEquals(List.of(), List.copyOf(causes().byBody().values()));
   }
@@ -83,11 +88,11 @@ class LikelyCauseTest {
     var said = first("B1");
     assertEquals(Cause.WRONG_BODY, said.cause());
     assertEquals(
-        List.of("bench,6,2026-03-05,body,B1,,,keyed to the wrong body"), said.lines());
+        List.of("bench,6,2026-03-05,body,B1,,,keyed to the wrong body"), lines(said));
     assertEquals(
         "Ticket 6 (porterhouse 6 kg) was keyed to B2 between tickets of B1. Moved to B1: loss of B1"
             + " 1.0 %; loss of B2 1.0 %.",
-        said.evidence());
+        ENGLISH.of(said.evidence()));
     assertEquals(said.lines(), first("B2").lines());
   }
 
@@ -129,10 +134,10 @@ class LikelyCauseTest {
     boneTwice(3);
     var said = first("B1");
     assertEquals(Cause.DOUBLE_PRESS, said.cause());
-    assertEquals(List.of("bench,8,2026-03-05,status,void,,,printed twice"), said.lines());
+    assertEquals(List.of("bench,8,2026-03-05,status,void,,,printed twice"), lines(said));
     assertEquals(
         "Ticket 8 (bone 40 kg) repeats ticket 7 after 3 s. Without it: loss of B1 1.0 %.",
-        said.evidence());
+        ENGLISH.of(said.evidence()));
   }
 
   @Test
@@ -169,7 +174,7 @@ class LikelyCauseTest {
         List.of(
             "bench,8,2026-03-05,tare,10.00,,,weighed with its tray or bin",
             "bench,8,2026-03-05,net,24.00,,,weighed with its tray or bin"),
-        said.lines());
+        lines(said));
   }
 
   @Test
@@ -198,7 +203,7 @@ class LikelyCauseTest {
     var said = first("B1");
     assertEquals(Cause.CHANGEOVER, said.cause());
     assertEquals(
-        List.of("bench,9-11,2026-03-05,body,B2,,,body key not changed in time"), said.lines());
+        List.of("bench,9-11,2026-03-05,body,B2,,,body key not changed in time"), lines(said));
   }
 
   @Test
@@ -237,7 +242,7 @@ class LikelyCauseTest {
     heavyCold();
     var said = first("B1");
     assertEquals(Cause.HOOK, said.cause());
-    assertEquals(List.of("rail,2,2026-03-03,net,196.00,,,hook weighed too"), said.lines());
+    assertEquals(List.of("rail,2,2026-03-03,net,196.00,,,hook weighed too"), lines(said));
   }
 
   @Test
@@ -267,11 +272,11 @@ class LikelyCauseTest {
     oneSideCold(50);
     var said = first("B1");
     assertEquals(Cause.PART_NOT_WEIGHED, said.cause());
-    assertEquals(List.of(), said.lines());
+    assertEquals(List.of(), lines(said));
     // 200 less 2 % is 196, of which 98 are there.
     assertEquals(
         "Hot: 2 side. Cold: 1 side. What lacks cold would weigh about 98.000 kg.",
-        said.evidence());
+        ENGLISH.of(said.evidence()));
   }
 
   @Test
@@ -297,7 +302,7 @@ class LikelyCauseTest {
     var said = first("B1");
     assertEquals(Cause.WRONG_BODY, said.cause());
     assertEquals("rail", said.scale());
-    assertTrue(said.lines().get(0).contains(",body,B1,"), said.lines()::toString);
+    assertTrue(lines(said).get(0).contains(",body,B1,"), lines(said)::toString);
   }
 
   /** Six bodies that balance, with 40 of bone each. */
@@ -340,7 +345,7 @@ class LikelyCauseTest {
     assertEquals(
         "Of B1 11.2 % is bone, here usually about 20.4 %. With 18.000 kg more of it the loss would"
             + " be as usual.",
-        said.evidence());
+        ENGLISH.of(said.evidence()));
   }
 
   @Test
@@ -374,7 +379,7 @@ class LikelyCauseTest {
     rumps("1.05");
     var said = first("B1");
     assertEquals(Cause.DECIMAL, said.cause());
-    assertEquals(List.of("bench,8,2026-03-05,net,10.50,,,decimal point slipped"), said.lines());
+    assertEquals(List.of("bench,8,2026-03-05,net,10.50,,,decimal point slipped"), lines(said));
   }
 
   @Test
@@ -402,7 +407,7 @@ class LikelyCauseTest {
     allOfTheDay("176.37", "110.23", "88.18", "52.91");
     var said = first("B1");
     assertEquals(Cause.UNIT, said.cause());
-    assertEquals(List.of("bench,3-6,2026-03-05,unit,lb,,,wrong unit"), said.lines());
+    assertEquals(List.of("bench,3-6,2026-03-05,unit,lb,,,wrong unit"), lines(said));
   }
 
   @Test
@@ -451,13 +456,13 @@ class LikelyCauseTest {
     assertEquals(
         List.of(
             "Causes were looked for in the 20 bodies weighed last; 2 more do not balance."),
-        causes.notices().stream().map(n -> n.message()).toList());
+        causes.notices().stream().map(ENGLISH::message).toList());
   }
 
   @Test
   void theCorrectedShopBalancesWhenTheLineIsPasted() {
     boneTwice(3);
-    String line = first("B1").lines().get(0).replace(",,,", ",Eve,2026-03-10,");
+    String line = lines(first("B1")).get(0).replace(",,,", ",Eve,2026-03-10,");
     scene.add("corrections.csv", line);
     assertNothing();
     assertEquals("issued", scene.at("20T02:00").state("B1"));

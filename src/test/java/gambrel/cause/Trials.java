@@ -4,7 +4,9 @@ import gambrel.decision.State;
 import gambrel.intake.ShopReader;
 import gambrel.intake.ShopReading;
 import gambrel.notice.Place;
+import gambrel.notice.NoticeWords;
 import gambrel.reckoning.Night;
+import gambrel.notice.NoticeWords;
 import gambrel.reckoning.Reckoner;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
@@ -158,14 +160,16 @@ final class Trials {
     truth.rows().stream()
         .limit(4)
         .forEach(r -> System.out.println("    " + r.ticket + " " + r.exported(Place.NONE).cells()));
-    said.forEach(s -> System.out.println("  said " + s.cause() + " " + s.evidence() + s.lines()));
+    said.forEach(s -> System.out.println("  said " + s.cause() + " " + NoticeWords.ENGLISH.of(s.evidence()) + s.lines()));
   }
 
   private static boolean isNamed(Damage.Truth truth, Suggestion said) {
     boolean moved = truth.cause() == Cause.WRONG_BODY;
     if (moved) {
       return (said.cause() == Cause.WRONG_BODY || said.cause() == Cause.CHANGEOVER)
-          && said.lines().stream().allMatch(l -> l.contains(",body," + truth.owner() + ","))
+          && said.lines().stream()
+              .map(NoticeWords.ENGLISH::of)
+              .allMatch(l -> l.contains(",body," + truth.owner() + ","))
           && said.rows().stream()
               .map(place -> scaleOf(place.file()) + " " + place.line())
               .anyMatch(truth.tickets()::contains);

@@ -1,5 +1,6 @@
 package gambrel.damage;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -72,7 +73,7 @@ class DamagedRowsTest {
         List.of(
             "The row cannot be used: its net is longer than 500 characters.",
             "The row cannot be used: its body is longer than 500 characters."),
-        notices.stream().map(Notice::message).toList());
+        notices.stream().map(ENGLISH::message).toList());
   }
 
   @Test
@@ -86,7 +87,7 @@ class DamagedRowsTest {
         "Ticket 900 of scale bench stands with other content at exports/a.csv:9 (net 0.15),"
             + " exports/a.csv:10 (net 0.25), exports/a.csv:11 (net 0.35), exports/a.csv:12 (net"
             + " 0.45), exports/a.csv:13 (net 0.55) and more.",
-        first.orElseThrow().message());
+        ENGLISH.message(first.orElseThrow()));
   }
 
   @Test
@@ -121,6 +122,6 @@ class DamagedRowsTest {
       shop.add(EXPORT, "bench,9" + i + "-" + "0".repeat(60) + ",2026-03-05T11:00,B1,none,0.5");
     }
 
-    assertTrue(night().notices().stream().allMatch(n -> n.message().length() <= 2_000));
+    assertTrue(night().notices().stream().allMatch(n -> ENGLISH.message(n).length() <= 2_000));
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.cause.Cause;
 import gambrel.cause.LikelyCauses;
 import gambrel.cause.Suggestion;
+import gambrel.notice.Phrase;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.AsOf;
@@ -51,12 +52,13 @@ class ExplanationTest {
             "",
             "",
             "",
-            "Ticket 7 repeats ticket 6.",
-            "",
-            List.of("bench,7,2026-03-05,status,void,,,printed twice"));
+            Phrase.of("CAUSE.CAPACITY"),
+            List.of(
+                Phrase.of("CORRECTION.DOUBLE_PRESS")
+                    .with("cells", "bench,7,2026-03-05,status,void,,")));
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B1", List.of(suggestion))), 0);
     var lines = Explanation.of(night(), causes, "B1").orElseThrow();
-    int at = lines.indexOf("  likely cause: Ticket 7 repeats ticket 6.");
+    int at = lines.indexOf("  likely cause: the scale cannot weigh so much");
     assertTrue(at > 0);
     assertEquals("    bench,7,2026-03-05,status,void,,,printed twice", lines.get(at + 2));
   }

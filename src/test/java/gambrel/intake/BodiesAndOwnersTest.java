@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -86,7 +87,7 @@ class BodiesAndOwnersTest {
     files.with("bodies.csv", "body,species," + column + "\nB1,beef," + bad + "\n");
     var notice = files.refuses(NoticeCode.SHOP_ROW_BAD, "bodies.csv", 2);
     assertEquals("B1", notice.body());
-    assertTrue(notice.message().startsWith(column + " \"" + bad + "\" "), notice.message());
+    assertTrue(ENGLISH.message(notice).startsWith(column + " \"" + bad + "\" "), ENGLISH.message(notice));
     assertEquals(blank, files.read().shop().bodies());
   }
 
@@ -108,7 +109,7 @@ class BodiesAndOwnersTest {
   void anIdThatASpreadsheetMadeANumberIsRefusedWithTheCure() {
     files.with("bodies.csv", "body,species\nB1,beef\n9.82E+14,beef\n");
     var notice = files.refuses(NoticeCode.SPREADSHEET_DAMAGE, "bodies.csv", 3);
-    assertTrue(notice.advice().contains("as text"), notice.advice());
+    assertTrue(ENGLISH.advice(notice).contains("as text"), ENGLISH.advice(notice));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -191,7 +192,7 @@ class CsvRowsTest {
 
   /** Of other broken rows only the first cells are told apart. */
   private static boolean isWhole(CsvRow row) {
-    return row.broken().filter(why -> !why.startsWith("it holds")).isEmpty();
+    return row.broken().filter(why -> !ENGLISH.of(why).startsWith("it holds")).isEmpty();
   }
 
   private static List<String> byTheLibrary(String record, char delimiter, char quote)

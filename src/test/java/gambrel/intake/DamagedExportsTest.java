@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -146,7 +147,7 @@ class DamagedExportsTest {
     System.arraycopy(text, 0, bytes, 0, text.length);
     var file = read(LAYOUTS.get(0), bytes);
     assertEquals(2, file.rows().size());
-    assertTrue(file.rows().get(1).broken().orElseThrow().contains("longer"));
+    assertTrue(ENGLISH.of(file.rows().get(1).broken().orElseThrow()).contains("longer"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -52,7 +53,7 @@ class ExportReaderTest {
   }
 
   private static List<String> broken(List<ExportRow> rows) {
-    return rows.stream().map(r -> r.place().line() + " " + r.broken().orElse("")).toList();
+    return rows.stream().map(r -> r.place().line() + " " + r.broken().map(ENGLISH::of).orElse("")).toList();
   }
 
   @Test
@@ -118,7 +119,7 @@ class ExportReaderTest {
   @Test
   void moreCellsThanColumnsBreakARowThatStillTellsItsBody() {
     var row = onlyRow(HEADER + "S1,7,T,B1,71,2,5\n");
-    assertEquals(Optional.of("it has 7 cells where the first line has 6"), row.broken());
+    assertEquals(Optional.of("it has 7 cells where the first line has 6"), row.broken().map(ENGLISH::of));
     assertEquals("B1", row.get(Field.BODY));
     assertEquals("", row.get(Field.NET));
   }
@@ -187,10 +188,11 @@ class ExportReaderTest {
     assertEquals(new Place("exports/a.csv", 2), notice.place());
     assertEquals(
         "it lacks the column code; its first line has scale, ticket, time, body, net",
-        notice.message());
+        ENGLISH.message(notice));
     var rows = exports.files().get(0).rows();
     assertEquals(
-        List.of("3 " + ExportReader.COLUMNS_UNKNOWN, "4 " + ExportReader.COLUMNS_UNKNOWN),
+        List.of(
+            "3 the columns of its file are not known", "4 the columns of its file are not known"),
         broken(rows));
     assertEquals("B2", rows.get(1).get(Field.BODY));
   }
@@ -206,7 +208,7 @@ class ExportReaderTest {
   @Test
   void aColumnThatStandsThereTwiceLeavesTheFileUnread() {
     files.with("exports/a.csv", "scale,ticket,time,body,code,net,net\nS1,7,T,B1,71,2,3\n");
-    assertEquals("the column net stands there twice", read().notices().get(0).message());
+    assertEquals("the column net stands there twice", ENGLISH.message(read().notices().get(0)));
   }
 
   @Test

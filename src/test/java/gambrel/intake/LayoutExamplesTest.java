@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
@@ -57,6 +58,6 @@ class LayoutExamplesTest {
   private static String outline(ExportRow row) {
     var fields = new TreeMap<>(row.cells());
     row.unit().map(WeightUnit::id).ifPresent(unit -> fields.putIfAbsent(Field.UNIT, unit));
-    return fields + row.broken().orElse("");
+    return fields + row.broken().map(ENGLISH::of).orElse("");
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -78,7 +79,7 @@ class LayoutGuessTest {
         row.get(Field.GROSS),
         row.get(Field.TARE),
         row.get(Field.PIECES),
-        row.broken().orElse(""));
+        row.broken().map(ENGLISH::of).orElse(""));
   }
 
   @Test

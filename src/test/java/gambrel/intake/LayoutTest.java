@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -104,7 +105,7 @@ class LayoutTest {
     var shop = files.clean();
     assertEquals(
         "it lacks the column scale; its first line has ticket, time, body, code, net",
-        ExportReader.read(folder, shop).notices().get(0).message());
+        ENGLISH.message(ExportReader.read(folder, shop).notices().get(0)));
     files.with("layouts/counter.properties", "constant.scale=S2");
     assertEquals(List.of(), ExportReader.read(folder, shop).notices());
   }
@@ -181,7 +182,7 @@ class LayoutTest {
     assertEquals(NoticeCode.SETTING_BAD, exports.notices().get(0).code());
     assertEquals(
         "ignore takes too many steps on line 3 of exports/S1/a.csv",
-        exports.notices().get(0).message());
+        ENGLISH.message(exports.notices().get(0)));
     assertEquals(3, exports.files().get(0).rows().size());
   }
 
@@ -194,7 +195,7 @@ class LayoutTest {
     assertEquals("scale=S1 time=2026-07-01T09:00 code=71 net=2.5", outline(rows.get(0)));
     assertEquals(
         List.of("", "it has 5 cells where most rows have 4", "it ends after 2 of 4 cells", ""),
-        rows.stream().map(row -> row.broken().orElse("")).toList());
+        rows.stream().map(row -> row.broken().map(ENGLISH::of).orElse("")).toList());
   }
 
   @Test
@@ -432,7 +433,7 @@ class LayoutTest {
     assertEquals(Optional.empty(), row("", header + "garbage,T,B1,71,1\n").broken());
     assertEquals(
         Optional.of("its barcode has no known identifier at character 1"),
-        rows("", header + "garbage,T,,71,1\n").get(0).broken());
+        rows("", header + "garbage,T,,71,1\n").get(0).broken().map(ENGLISH::of));
   }
 
   /** The odd digits from the right threefold, the others once: 47, so that 3 is missing. */
@@ -486,7 +487,7 @@ class LayoutTest {
     var exports = read(layout, HEADER + ROW);
     assertEquals(
         "it lacks the column " + column + "; its first line has ticket, time, body, code, net",
-        exports.notices().get(0).message());
+        ENGLISH.message(exports.notices().get(0)));
     assertEquals(
         List.of(Optional.of(ExportReader.COLUMNS_UNKNOWN)),
         exports.files().get(0).rows().stream().map(ExportRow::broken).toList());

@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.weighing.Ledger;
@@ -35,7 +36,7 @@ class LayoutsToLedgerTest {
 
   private static List<String> setAside(Ledger ledger) {
     return ledger.setAside().stream()
-        .map(row -> row.notice().code().id() + ": " + row.notice().message())
+        .map(row -> row.notice().code().id() + ": " + ENGLISH.message(row.notice()))
         .toList();
   }
 

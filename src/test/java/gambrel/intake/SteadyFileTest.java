@@ -1,5 +1,6 @@
 package gambrel.intake;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -103,7 +104,7 @@ class SteadyFileTest {
   private static List<String> told(Exports exports) {
     return exports.notices().stream()
         .filter(notice -> notice.code() == NoticeCode.EXPORT_UNFINISHED)
-        .map(notice -> notice.place() + " " + notice.message())
+        .map(notice -> ENGLISH.message(notice))
         .toList();
   }
 

@@ -34,7 +34,7 @@ public final class NoticeTable {
               "| `" + code.id() + "`",
               code.severity().id(),
               constants.group(1).replaceAll("\\s+\\*\\s+", " "),
-              code.advice() + " |"));
+              NoticeWords.ENGLISH.advice(Notice.of(code, Place.NONE)) + " |"));
     }
     if (lines.size() != NoticeCode.values().length + 2) {
       throw new IllegalStateException("a code has no comment of its own");

@@ -10,7 +10,9 @@ import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Severity;
 import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.register.RegisterRow;
@@ -65,16 +67,16 @@ class MorningSheetTest {
     var sheet =
         sheet(
             List.of(
-                notice(NoticeCode.HELD, "", 0, "Body B2 waits: loss-high."),
-                notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 9, "codes.csv has no code 5."),
-                notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2, "It fits no row.")));
+                notice(NoticeCode.HELD, "", 0),
+                code("5", 9),
+                notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2)));
     assertEquals("1 body waits for you. 1 thing to do. 1 thing to look at.", sheet.story().get(0));
     assertEquals("B2, beef", sheet.held().get(0).body());
   }
 
   @Test
   void a_remark_alone_leaves_all_well() {
-    var sheet = sheet(List.of(notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2, "No.")));
+    var sheet = sheet(List.of(notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2)));
     assertEquals(
         "All is well: nothing waits for you. 1 thing to look at.", sheet.story().get(0));
   }
@@ -82,7 +84,7 @@ class MorningSheetTest {
   @Test
   void a_thing_to_do_has_its_place_its_ticket_its_cure_and_the_row() {
     var notice =
-        notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 1234, "codes.csv has no code 5.")
+        code("5", 1234)
             .aboutTicket("bench", "77")
             .quoting("bench,77,5");
     assertEquals(
@@ -102,12 +104,16 @@ class MorningSheetTest {
     var sheet =
         sheet(
             List.of(
-                notice(NoticeCode.CORRECTION_UNUSED, "a.csv", 1, "marked"),
-                notice(NoticeCode.CODE_UNKNOWN, "b.csv", 1, "held"),
-                notice(NoticeCode.REVISIONS_STOPPED, "", 0, "stopped"),
-                notice(NoticeCode.WEIGHED_ON_BLOCK, "", 0, "noted")));
+                notice(NoticeCode.CORRECTION_UNUSED, "a.csv", 1).aboutTicket("bench", "9"),
+                code("5", 1),
+                notice(NoticeCode.REGISTER_NEW, "", 0).as(Severity.STOP),
+                notice(NoticeCode.WEIGHED_ON_BLOCK, "", 0)));
     assertEquals(
-        List.of("stopped", "held", "marked"), sheet.todo().stream().map(Todo::message).toList());
+        List.of(
+            "There is no register of statements from before this night: revisions start at 1.",
+            "codes.csv has no code 5.",
+            "No row of scale bench has ticket 9."),
+        sheet.todo().stream().map(Todo::message).toList());
     assertEquals(List.of("1 note for the record is in data/notices.csv."), sheet.notes());
   }
 
@@ -123,9 +129,7 @@ class MorningSheetTest {
   @Test
   void what_is_said_twice_in_the_same_words_is_one_thing_to_do() {
     var alike =
-        List.of(
-            notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 4, "codes.csv has no code 5."),
-            notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", 8, "codes.csv has no code 5."));
+        List.of(code("5", 4), code("5", 8));
     var todo = sheet(alike).todo();
     assertEquals(1, todo.size());
     assertEquals(
@@ -225,9 +229,10 @@ class MorningSheetTest {
             "",
             "",
             "",
-            "Ticket 7 repeats ticket 6.",
-            "",
-            List.of("bench,7,2026-07-09,status,void,,,printed twice"));
+            Phrase.of("CAUSE.CAPACITY"),
+            List.of(
+                Phrase.of("CORRECTION.DOUBLE_PRESS")
+                    .with("cells", "bench,7,2026-07-09,status,void,,")));
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B2", List.of(suggestion))), 0);
     var report =
         new MorningReport(night, List.of(), List.of(), causes.notices(), causes, false);
@@ -235,7 +240,7 @@ class MorningSheetTest {
     assertEquals(
         List.of(
             new Held.Likely(
-                "Ticket 7 repeats ticket 6.",
+                "the scale cannot weigh so much",
                 "If so, put this line into corrections.csv with your name and the time:",
                 List.of("bench,7,2026-07-09,status,void,,,printed twice"))),
         sheet.held().get(0).likely());
@@ -256,18 +261,16 @@ class MorningSheetTest {
 
   private static List<Notice> unlike(int number) {
     return IntStream.rangeClosed(1, number)
-        .mapToObj(
-            i ->
-                notice(
-                    NoticeCode.CODE_UNKNOWN,
-                    "exports/day.csv",
-                    i,
-                    "codes.csv has no code " + i + "."))
+        .mapToObj(i -> code(Integer.toString(i), i))
         .toList();
   }
 
-  private static Notice notice(NoticeCode code, String file, int line, String message) {
-    return Notice.of(code, new Place(file, line), message);
+  private static Notice notice(NoticeCode code, String file, int line) {
+    return Notice.of(code, new Place(file, line));
+  }
+
+  private static Notice code(String code, int line) {
+    return notice(NoticeCode.CODE_UNKNOWN, "exports/day.csv", line).with("code", code);
   }
 
   private MorningView sheet(List<Notice> notices) {

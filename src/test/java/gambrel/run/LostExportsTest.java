@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -63,7 +64,7 @@ class LostExportsTest {
     var outcome = shop.run(NEXT);
 
     assertEquals(NoticeCode.WEIGHINGS_GONE, onlyStop(outcome));
-    assertTrue(stops(outcome).get(0).message().contains("about B1, B2, now open"));
+    assertTrue(ENGLISH.message(stops(outcome).get(0)).contains("about B1, B2, now open"));
     assertEquals(issued, issued());
     shop.add(EXPORT, lines.toArray(new String[0]));
     assertEquals(0, shop.run(THIRD).exitCode());
@@ -91,7 +92,8 @@ class LostExportsTest {
     shop.beef("B3", "ann").replace(EXPORT, "B1,rump,120", "B1,rump,119.9");
     var read = Inputs.read(shop.write());
     var notices = new ArrayList<>(read.notices());
-    notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, new Place("exports/b.csv", 0), "growing"));
+    var place = new Place("exports/b.csv", 0);
+    notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, "WRITTEN", place));
     var inputs = new Inputs(read.shop(), read.exports(), notices);
 
     var outcome =
@@ -99,7 +101,7 @@ class LostExportsTest {
             .run(shop.reports(), NightShop.moment(NEXT), List.of());
 
     assertEquals(NoticeCode.EXPORT_UNFINISHED, onlyStop(outcome));
-    assertTrue(stops(outcome).get(0).message().endsWith("No statement goes out until it is read."));
+    assertTrue(ENGLISH.message(stops(outcome).get(0)).endsWith("No statement goes out until it is read."));
     assertEquals(issued, issued());
     assertEquals(0, shop.run(THIRD).exitCode());
     assertEquals(4, Trees.files(shop.reports().resolve("statements")).size());

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -87,9 +88,9 @@ class NightNoticesTest {
     var notice = only(NightShop.NIGHT, NoticeCode.BODY_UNKNOWN);
 
     assertEquals("X,9", notice.body());
-    assertTrue(notice.message().endsWith("2 rows name it."), notice.message());
-    assertTrue(notice.advice().contains("columns body,species,killed "), notice.advice());
-    assertTrue(notice.advice().endsWith(": \"X,9\",,2026-03-04"), notice.advice());
+    assertTrue(ENGLISH.message(notice).endsWith("2 rows name it."), ENGLISH.message(notice));
+    assertTrue(ENGLISH.advice(notice).contains("columns body,species,killed "), ENGLISH.advice(notice));
+    assertTrue(ENGLISH.advice(notice).endsWith(": \"X,9\",,2026-03-04"), ENGLISH.advice(notice));
   }
 
   /** Beef alone has a rump; lamb, goat and others have a leg; everything has a carcase. */
@@ -99,7 +100,7 @@ class NightNoticesTest {
     shop.add("codes.csv", "90*," + item + ",pack");
     shop.weigh("bench", "05T10:00:00", "X9", "9001", "2");
 
-    var advice = only(NightShop.NIGHT, NoticeCode.BODY_UNKNOWN).advice();
+    var advice = ENGLISH.advice(only(NightShop.NIGHT, NoticeCode.BODY_UNKNOWN));
 
     assertTrue(advice.endsWith(": X9," + species + ",2026-03-05"), advice);
     assertEquals(species.isEmpty(), advice.contains("species is for you to fill in"), advice);
@@ -109,7 +110,7 @@ class NightNoticesTest {
   void theRowToPasteSettlesIt() {
     shop.weigh("bench", "05T10:00:00", "X9", "rump", "2");
     shop.add("codes.csv", "91,rump-cap,pack").weigh("bench", "05T10:01:00", "X9", "91", "2");
-    var advice = only(NightShop.NIGHT, NoticeCode.BODY_UNKNOWN).advice();
+    var advice = ENGLISH.advice(only(NightShop.NIGHT, NoticeCode.BODY_UNKNOWN));
 
     shop.add("bodies.csv", advice.substring(advice.lastIndexOf(": ") + 2));
 

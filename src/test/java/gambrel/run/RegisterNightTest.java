@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -130,7 +131,7 @@ class RegisterNightTest {
     assertEquals(0, outcome.exitCode());
     var notice = NightShop.report(outcome).notices().get(0);
     assertEquals(NoticeCode.DOCUMENT_LOST, notice.code());
-    assertEquals("The statement " + STATEMENT + " is missing.", notice.message());
+    assertEquals("The statement " + STATEMENT + " is missing.", ENGLISH.message(notice));
     assertEquals("B1", notice.body());
     assertFalse(Files.exists(shop.reports().resolve(STATEMENT)));
     assertEquals(List.of(NoticeCode.DOCUMENT_LOST), codes(shop.run(NEXT)));
@@ -144,7 +145,7 @@ class RegisterNightTest {
 
     assertEquals(
         List.of("The statement " + STATEMENT + " is not as it was issued."),
-        notices.stream().map(n -> n.message()).toList());
+        notices.stream().map(ENGLISH::message).toList());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package gambrel.run;
 
+import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -238,7 +239,8 @@ class RevisionsTest {
             .findFirst()
             .orElseThrow();
     assertEquals(file + ":1", stop.place().toString());
-    assertTrue(stop.message().endsWith("No statement goes out until it is there."), stop.message());
+    String message = ENGLISH.message(stop);
+    assertTrue(message.endsWith("No statement goes out until it is there."), message);
     assertTrue(file("data/bodies.csv").contains("B3,beef"));
   }
 

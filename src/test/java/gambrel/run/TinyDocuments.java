@@ -1,7 +1,7 @@
 package gambrel.run;
 
 import gambrel.month.MonthRecords;
-import gambrel.notice.Notice;
+import gambrel.notice.NoticeWords;
 import gambrel.reckoning.Night;
 import gambrel.register.Figures;
 import gambrel.register.MorningReport;
@@ -44,7 +44,7 @@ public final class TinyDocuments implements Documents {
     var issued =
         report.issued().stream().map(row -> row.file()).collect(Collectors.joining(" "));
     var todo =
-        report.notices().stream().map(Notice::message).collect(Collectors.joining("\n"));
+        report.notices().stream().map(NoticeWords.ENGLISH::message).collect(Collectors.joining("\n"));
     return TinyPdf.of("issued " + issued + "\n" + todo, "none", new byte[0]);
   }
 }
