@@ -114,6 +114,8 @@ final class Examiner {
         first.ticket(),
         traces.row(first.place()).raw(),
         new Evidence(traces, suspect, candidate, then).phrase(),
-        corrections.stream().map(c -> CorrectionLines.line(candidate.cause(), c)).toList());
+        suspect.balance().shares().cuttingLoss(),
+        traces.facts(then, suspect.id()).balance().shares().cuttingLoss(),
+        corrections);
   }
 }

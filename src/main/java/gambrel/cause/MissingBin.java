@@ -6,9 +6,9 @@ import gambrel.decision.LossLimit;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Phrase;
-import gambrel.notice.Place;
 import gambrel.notice.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,27 +70,23 @@ final class MissingBin {
     }
     return Optional.of(
         new Fit(
-            suggestion(suspect, kind, band, share, missing),
+            Suggestion.missing(
+                suspect,
+                Cause.BIN_NOT_WEIGHED,
+                evidence(suspect, kind, band, share, missing),
+                Share.of(Optional.of(Weight.of(usual)), balance.boning())),
             PENALTY + strain - suspect.strain(),
             Cause.BIN_NOT_WEIGHED + kind.name()));
   }
 
-  private Suggestion suggestion(
+  private Phrase evidence(
       BodyFacts suspect, Kind kind, Band band, long share, BigFraction missing) {
-    return new Suggestion(
-        suspect.id(),
-        Cause.BIN_NOT_WEIGHED,
-        List.<Place>of(),
-        "",
-        "",
-        "",
-        Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
-            .with("body", suspect.id())
-            .with("kind", Phrase.of("KIND." + kind))
-            .with("found", ofBoning(share))
-            .with("expected", ofBoning(band.middle()))
-            .with("missing", speech.weight(Weight.of(missing))),
-        List.of());
+    return Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
+        .with("body", suspect.id())
+        .with("kind", Phrase.of("KIND." + kind))
+        .with("found", ofBoning(share))
+        .with("expected", ofBoning(band.middle()))
+        .with("missing", speech.weight(Weight.of(missing)));
   }
 
   private static Value ofBoning(long millionths) {

@@ -1,11 +1,11 @@
 package gambrel.cause;
 
 import gambrel.decision.ReasonCode;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Phrase;
 import gambrel.notice.Value;
 import gambrel.shop.Step;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,8 +15,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class MissingPart {
   private static final long PENALTY = 100;
 
-  /** Sides of one body differ, so a guess from the other side is good to so much of both. */
-  private static final BigFraction SIDES_DIFFER = BigFraction.of(3, 100);
+  /** A guess from the other side is good to so many per cent of both, since sides differ. */
+  private static final BigFraction SIDES_DIFFER = BigFraction.of(3);
 
   private final Traces traces;
   private final Speech speech;
@@ -82,20 +82,18 @@ final class MissingPart {
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED." + step)
             .with("hot", parts.value("hot"))
             .with("cold", parts.value("cold"));
-    return Optional.of(suggest(suspect, missing, evidence, strain));
+    return Optional.of(suggest(suspect, missing, evidence, Optional.empty(), strain));
   }
 
-  private Fit suggest(BodyFacts suspect, Weight missing, Phrase evidence, long strain) {
+  private Fit suggest(
+      BodyFacts suspect,
+      Weight missing,
+      Phrase evidence,
+      Optional<Share> lossAfter,
+      long strain) {
+    var said = evidence.with("body", suspect.id()).with("weight", speech.weight(missing));
     return new Fit(
-        new Suggestion(
-            suspect.id(),
-            Cause.PART_NOT_WEIGHED,
-            List.of(),
-            "",
-            "",
-            "",
-            evidence.with("body", suspect.id()).with("weight", speech.weight(missing)),
-            List.of()),
+        Suggestion.missing(suspect, Cause.PART_NOT_WEIGHED, said, lossAfter),
         PENALTY + strain - suspect.strain(),
         Cause.PART_NOT_WEIGHED.id());
   }
@@ -112,15 +110,14 @@ final class MissingPart {
     if (!half || !suspect.isWeighedOut()) {
       return Optional.empty();
     }
-    var loss = balance.outputs().flatMap(o -> o.cuttingLoss()).orElseThrow();
-    var twice = side.plus(side).fraction();
-    var gap = loss.plus(side).fraction().divide(twice);
-    if (gap.abs().compareTo(SIDES_DIFFER) > 0) {
+    var loss = balance.shares().cuttingLoss().orElseThrow();
+    var withBoth = new Share(loss.part().plus(side), side.plus(side));
+    if (withBoth.percent().abs().compareTo(SIDES_DIFFER) > 0) {
       return Optional.empty();
     }
     var evidence =
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED.OTHER_SIDE")
-            .with("percent", new Value.Percent(side.minus(loss).percentOf(side)));
-    return Optional.of(suggest(suspect, side, evidence, 0));
+            .with("percent", new Value.Percent(loss.rest().percent()));
+    return Optional.of(suggest(suspect, side, evidence, Optional.of(withBoth), 0));
   }
 }
