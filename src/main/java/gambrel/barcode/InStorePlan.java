@@ -25,7 +25,7 @@ public final class InStorePlan {
    * A plan.
    *
    * @param plan a letter a digit: I item, W weight, V verifier of the weight, C check digit at the
-   *     end, X anything; a digit stands for itself
+   *     end, X anything; a digit is that digit
    * @param decimals implied decimals of the weight
    * @throws IllegalArgumentException if that is no plan
    */

@@ -5,7 +5,6 @@ import gambrel.notice.Phrase;
 import gambrel.notice.Value;
 import gambrel.reckoning.Night;
 import gambrel.weighing.Weighing;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,23 +27,26 @@ final class Evidence {
 
   /** The evidence as a phrase of {@code LIKELY_CAUSE}. */
   Phrase phrase() {
-    return Phrase.of("LIKELY_CAUSE." + variant())
-        .with("count", candidate.touches().size())
-        .with("body", suspect.id())
-        .with("from", first().body())
-        .with("to", candidate.touches().get(0).bodyThen())
-        .with("rows", rows())
-        .with("ticket", Speech.ticket(first(), "START"))
-        .with("first", Speech.ticket(first(), "MIDDLE"))
-        .with("what", speech.what(first()))
-        .with("witness", witness())
-        .with("seconds", seconds())
-        .with("chill", chill(suspect))
-        .with("scale", first().scale().id())
-        .with("date", first().date())
-        .with("unit", first().unit().id())
-        .with("unitThen", unitThen())
-        .with("outcome", outcome());
+    var phrase =
+        Phrase.of("LIKELY_CAUSE." + variant())
+            .with("count", candidate.touches().size())
+            .with("body", suspect.id())
+            .with("from", first().body())
+            .with("to", candidate.touches().get(0).bodyThen())
+            .with("rows", rows())
+            .with("ticket", Speech.ticket(first(), "START"))
+            .with("first", Speech.ticket(first(), "MIDDLE"))
+            .with("what", speech.what(first()))
+            .with("chill", chill(suspect))
+            .with("scale", first().scale().id())
+            .with("date", first().date())
+            .with("unit", first().unit().id())
+            .with("unitThen", unitThen())
+            .with("outcome", outcome());
+    for (var value : candidate.values().entrySet()) {
+      phrase = phrase.with(value.getKey(), value.getValue());
+    }
+    return phrase;
   }
 
   private Weighing first() {
@@ -61,23 +63,6 @@ final class Evidence {
           suspect.balance().shares().chillShrink().isPresent() ? "HOOK" : "HOOK.NO_SHRINK";
       default -> candidate.cause().name();
     };
-  }
-
-  private Value witness() {
-    var witness = candidate.witness();
-    return witness
-        .flatMap(Candidate.Witness::value)
-        .or(() -> witness.flatMap(Candidate.Witness::weighing).map(w -> Speech.ticket(w, "MIDDLE")))
-        .orElse(new Value.Text(""));
-  }
-
-  /** The time since the weighing that a double print repeats. */
-  private long seconds() {
-    return candidate
-        .witness()
-        .flatMap(Candidate.Witness::weighing)
-        .map(earlier -> Duration.between(earlier.time(), first().time()).toSeconds())
-        .orElse(0L);
   }
 
   /** One row with what it weighs, or a run of tickets with their number and sum. */

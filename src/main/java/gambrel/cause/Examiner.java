@@ -18,7 +18,7 @@ final class Examiner {
   /** A change may leave another body within three spreads, or as odd as it is. */
   private static final long UNHARMED = 9 * Band.ONE;
 
-  /** An open body has no balance yet that could speak against a change. */
+  /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;
 
   private final Traces traces;

@@ -32,9 +32,7 @@ final class MissingPart {
     var balance = suspect.balance();
     boolean both = balance.hot().isPresent() && balance.cold().isPresent();
     if (codes.contains(ReasonCode.PARTS_MISSING) && both) {
-      return balance.hot().get().compareTo(balance.cold().get()) > 0
-          ? cold(suspect)
-          : hot(suspect);
+      return ofOneStep(suspect);
     }
     if (codes.equals(Set.of(ReasonCode.LOSS_NEGATIVE)) && both) {
       return otherSide(suspect);
@@ -42,25 +40,22 @@ final class MissingPart {
     return Optional.empty();
   }
 
-  /** What the hot weight lets expect, less what was weighed cold. */
-  private Optional<Fit> cold(BodyFacts suspect) {
+  /** The lighter step lacks what the other one, with the usual chill shrink, lets expect of it. */
+  private Optional<Fit> ofOneStep(BodyFacts suspect) {
     var balance = suspect.balance();
+    var hot = balance.hot().orElseThrow();
+    var cold = balance.cold().orElseThrow();
     var kept = BigFraction.ONE.subtract(chill(suspect));
-    var missing =
-        Weight.of(balance.hot().get().fraction().multiply(kept)).minus(balance.cold().get());
+    if (hot.compareTo(cold) <= 0) {
+      var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);
+      return fit(suspect, Step.HOT, missing, suspect.strain());
+    }
+    var missing = Weight.of(hot.fraction().multiply(kept)).minus(cold);
     boolean countsIn =
         balance.rail().boning().pieces().stream().allMatch(piece -> piece.step() == Step.COLD);
-    var shift =
-        new BodyFacts.Shift(0, countsIn ? missing.hundredThousandths() : 0, 0, 0);
-    return fit(suspect, Step.COLD, missing, suspect.strain(shift));
-  }
-
-  private Optional<Fit> hot(BodyFacts suspect) {
-    var balance = suspect.balance();
-    var kept = BigFraction.ONE.subtract(chill(suspect));
-    var missing =
-        Weight.of(balance.cold().get().fraction().divide(kept)).minus(balance.hot().get());
-    return fit(suspect, Step.HOT, missing, suspect.strain());
+    long into = countsIn ? missing.hundredThousandths() : 0;
+    return fit(
+        suspect, Step.COLD, missing, suspect.strain(new BodyFacts.Shift(0, into, 0, 0)));
   }
 
   private BigFraction chill(BodyFacts suspect) {

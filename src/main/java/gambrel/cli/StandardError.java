@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The process's standard error. Java tells only of standard input and output whether they are a
+ * The process's standard error. Java says only of standard input and output whether they are a
  * terminal, so the system's shell is asked; whatever goes wrong with that means no terminal.
  */
 final class StandardError implements Terminal {

@@ -14,7 +14,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** One statement as the templates make it now, for whoever changes them. */
+/** One statement as the templates make it now, for a person who changes them. */
 public final class Preview {
   private Preview() {}
 
