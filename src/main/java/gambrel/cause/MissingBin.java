@@ -1,6 +1,5 @@
 package gambrel.cause;
 
-import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
 import gambrel.decision.LossLimit;
 import gambrel.decision.Reason;
@@ -56,8 +55,7 @@ final class MissingBin {
     var limit = LossLimit.of(traces.night().shop().settings(), balance);
     var lossBand = traces.usual().loss(suspect.account().body().species());
     var usual = limit.multiply(BigFraction.of(lossBand.middle(), 1_000_000));
-    var loss = balance.outputs().flatMap(Outputs::cuttingLoss).orElseThrow().fraction();
-    var missing = loss.subtract(usual);
+    var missing = balance.shares().cuttingLoss().orElseThrow().part().fraction().subtract(usual);
     long excess = Usual.millionths(missing, boning.fraction()).orElse(0L);
     long lossSpread =
         Usual.millionths(

@@ -7,6 +7,7 @@ import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
 import gambrel.run.Preview;
 import gambrel.run.RefusedException;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -48,8 +49,11 @@ final class CheckCommand extends ShopCommand {
       notices.forEach(notice -> print(out(), notice));
       LayoutHelp.lines(shop(), reading.inputs(), notices).forEach(out()::println);
       if (preview != null) {
-        var written = Preview.write(preview, done.report().night(), reading.documents());
-        return Math.max(finish(written), finish(outcome));
+        try {
+          Preview.write(preview, done.report().night(), reading.documents());
+        } catch (IOException e) {
+          return finish(Outcome.Failed.of(e));
+        }
       }
     }
     return finish(outcome);
