@@ -22,7 +22,10 @@ public final class ElementString {
 
   private static final int LONGEST = 500;
 
-  /** GS1-128, DataBar and composites, DataMatrix, QR, DotCode (from memory). */
+  /**
+   * GS1-128, DataBar and composites, DataMatrix, QR as in the GS1 Syntax Engine (GS1 AISBL); and
+   * DotCode, of which no published source is at hand.
+   */
   private static final Set<String> GS1_SYMBOLOGIES = Set.of("]C1", "]e0", "]d2", "]Q3", "]J1");
 
   private static final Pattern BRACKETED = Pattern.compile("\\((\\d{2,4})\\)");
