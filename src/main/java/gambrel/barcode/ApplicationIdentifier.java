@@ -1,6 +1,17 @@
 package gambrel.barcode;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * An application identifier of GS1, and what may follow it.
@@ -48,6 +59,13 @@ record ApplicationIdentifier(
   private static final Pattern LINE =
       Pattern.compile("(\\d\\d)-(\\d\\d) (\\d) (?:(\\d+)-)?(\\d+)(\\*?) (\\w+)");
 
+  /** The line of each two first digits. */
+  private static final Map<String, MatchResult> LINES =
+      LINE.matcher(TABLE)
+          .results()
+          .flatMap(line -> firstDigits(line).map(first -> Map.entry(first, line)))
+          .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+
   /** Identifiers of a measure end in its number of decimals, at most five. */
   private static final Pattern NO_MEASURE = Pattern.compile("3[1-6].[6-9]");
 
@@ -63,6 +81,12 @@ record ApplicationIdentifier(
     DATE
   }
 
+  private static Stream<String> firstDigits(MatchResult line) {
+    int first = Integer.parseInt(line.group(1));
+    int last = Integer.parseInt(line.group(2));
+    return IntStream.rangeClosed(first, last).mapToObj("%02d"::formatted);
+  }
+
   /**
    * The identifier with which {@code text} begins.
    *
@@ -70,24 +94,20 @@ record ApplicationIdentifier(
    * @throws BadBarcode if it is not known
    */
   static ApplicationIdentifier startOf(String text, String why) throws BadBarcode {
-    var line = LINE.matcher(TABLE);
-    while (text.length() > 1 && line.find()) {
-      String first = text.substring(0, 2);
-      int digits = Integer.parseInt(line.group(3));
-      boolean fits = line.group(1).compareTo(first) <= 0 && line.group(2).compareTo(first) >= 0;
-      if (fits && text.length() >= digits) {
-        String ai = text.substring(0, digits);
-        if (!DIGITS.matcher(ai).matches() || NO_MEASURE.matcher(ai).matches()) {
-          break;
-        }
-        boolean predefined = !line.group(6).isEmpty();
-        int most = Integer.parseInt(line.group(5));
-        int fewest = predefined ? most : Integer.parseInt(line.group(4));
-        var content = Content.valueOf(line.group(7));
-        return new ApplicationIdentifier(ai, content, predefined, fewest, most);
-      }
+    var line = LINES.get(text.substring(0, Math.min(2, text.length())));
+    int digits = line == null ? 0 : Integer.parseInt(line.group(3));
+    String ai = text.substring(0, Math.min(digits, text.length()));
+    if (line == null
+        || ai.length() < digits
+        || !DIGITS.matcher(ai).matches()
+        || NO_MEASURE.matcher(ai).matches()) {
+      throw new BadBarcode(why);
     }
-    throw new BadBarcode(why);
+    boolean predefined = !line.group(6).isEmpty();
+    int most = Integer.parseInt(line.group(5));
+    int fewest = predefined ? most : Integer.parseInt(line.group(4));
+    return new ApplicationIdentifier(
+        ai, Content.valueOf(line.group(7)), predefined, fewest, most);
   }
 
   /**
@@ -109,9 +129,30 @@ record ApplicationIdentifier(
       throw new BadBarcode(
           "has a wrong check digit after (" + ai + "): it should be " + digit);
     }
-    if (content == Content.DATE && !ElementString.isDate(value)) {
+    if (content == Content.DATE && !isDate(value)) {
       throw new BadBarcode("has no date after (" + ai + ")");
     }
     return value;
+  }
+
+  /** Whether {@code YYMMDD} is a day in some century, or a month with the day 00. */
+  private static boolean isDate(String digits) {
+    // Of the years 1951 to 2050; 2000 is a leap year, whatever century the reader then takes.
+    return date(digits.replaceFirst("00$", "01"), 2000).isPresent();
+  }
+
+  /** The date {@code YYMMDD}, from 49 years before {@code thisYear} to 50 after; else empty. */
+  static Optional<LocalDate> date(String digits, int thisYear) {
+    try {
+      var format =
+          new DateTimeFormatterBuilder()
+              .appendValueReduced(ChronoField.YEAR, 2, 2, thisYear - 49)
+              .appendPattern("MMdd")
+              .toFormatter()
+              .withResolverStyle(ResolverStyle.STRICT);
+      return Optional.of(LocalDate.parse(digits, format));
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
   }
 }

@@ -3,11 +3,7 @@ package gambrel.barcode;
 import gambrel.measure.WeightUnit;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.ResolverStyle;
-import java.time.temporal.ChronoField;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -173,27 +169,9 @@ public final class ElementString {
    * {@code thisYear} (GS1 General Specifications, section 7.12).
    */
   public Optional<LocalDate> date(int thisYear) {
-    return get("13").or(() -> get("11")).flatMap(digits -> date(digits, thisYear));
-  }
-
-  /** Whether {@code YYMMDD} is a day in some century, or a month with the day 00. */
-  static boolean isDate(String digits) {
-    // Of the years 1951 to 2050; 2000 is a leap year, whatever century the reader then takes.
-    return date(digits.replaceFirst("00$", "01"), 2000).isPresent();
-  }
-
-  private static Optional<LocalDate> date(String digits, int thisYear) {
-    try {
-      var format =
-          new DateTimeFormatterBuilder()
-              .appendValueReduced(ChronoField.YEAR, 2, 2, thisYear - 49)
-              .appendPattern("MMdd")
-              .toFormatter()
-              .withResolverStyle(ResolverStyle.STRICT);
-      return Optional.of(LocalDate.parse(digits, format));
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
+    return get("13")
+        .or(() -> get("11"))
+        .flatMap(digits -> ApplicationIdentifier.date(digits, thisYear));
   }
 
   /** The values by identifier, for people to read. */
