@@ -65,12 +65,9 @@ public record Suggestion(
 
   /** The same as notices: one for each line to paste, or one with the advice. */
   public List<Notice> notices() {
+    var place = rows.isEmpty() ? Place.NONE : rows.get(0);
     var notice =
-        Notice.of(
-                NoticeCode.LIKELY_CAUSE,
-                evidence.key().substring(evidence.key().indexOf('.') + 1),
-                rows.isEmpty() ? Place.NONE : rows.get(0))
-            .saying(evidence)
+        Notice.of(NoticeCode.LIKELY_CAUSE, evidence, place)
             .aboutBody(body)
             .aboutTicket(scale, ticket)
             .quoting(raw);

@@ -7,6 +7,7 @@ import gambrel.balance.RailCover;
 import gambrel.charge.Bill;
 import gambrel.measure.Exact;
 import gambrel.measure.Weight;
+import gambrel.measure.WeightUnit;
 import gambrel.notice.Phrase;
 import gambrel.notice.Value;
 import gambrel.shop.Body;
@@ -63,7 +64,7 @@ public final class Judge {
                         .with("charge", charge.id())
                         .with("description", charge.description())));
     for (var weighing : balance.weighings().all()) {
-      tests.doubt(weighing).ifPresent(test -> reasons.add(scaleFailed(test)));
+      tests.doubt(weighing).ifPresent(test -> reasons.add(tests.reason(test)));
     }
     return reasons;
   }
@@ -104,7 +105,7 @@ public final class Judge {
 
   private void findBatchFaults(BatchBalance batch, Set<Reason> reasons) {
     if (batch.state() == BatchState.OUT) {
-      reasons.add(batchOut(batch));
+      reasons.add(batchOut(batch, settings.unit()));
     }
     if (batch.late()) {
       reasons.add(
@@ -112,36 +113,31 @@ public final class Judge {
     }
   }
 
-  private static Reason shares(Body body) {
+  /** That the shares of a body do not add up, with their sum where all are known. */
+  public static Reason shares(Body body) {
     return body.owners().containsValue(BigFraction.ZERO)
         ? new Reason(ReasonCode.SHARES, "", Phrase.of("REASON.SHARES.UNKNOWN"))
         : new Reason(ReasonCode.SHARES, "").with("sum", new Value.Ratio(body.sharesSum()));
   }
 
-  private Reason batchOut(BatchBalance batch) {
-    var unit = settings.unit();
+  /** That a batch does not balance, with its weights, its limit and U. */
+  public static Reason batchOut(BatchBalance batch, WeightUnit unit) {
+    var uncertainty = Exact.sqrt(batch.resolutionSquared(), Weight.DECIMALS);
+    var in = batch.meatIn().plus(batch.added());
     var reason =
         new Reason(ReasonCode.BATCH_OUT, batch.batch().id())
             .with("batch", batch.batch().id())
             .with("meat", batch.meatIn(), unit)
             .with("added", batch.added(), unit)
-            .with("in", batch.meatIn().plus(batch.added()), unit)
+            .with("in", in, unit)
             .with("out", batch.out(), unit)
+            .with("loss", in.minus(batch.out()), unit)
             .with("limit", Weight.of(batch.limit()), unit)
-            .with("uncertainty", Weight.of(Exact.sqrt(batch.resolutionSquared(), Weight.DECIMALS)), unit);
+            .with("uncertainty", Weight.of(uncertainty), unit);
     return batch
         .lossShare()
         .map(share -> reason.with("share", new Value.Percent(share.multiply(Exact.HUNDRED))))
         .orElse(reason);
-  }
-
-  private Reason scaleFailed(Weighing test) {
-    String ticket = test.ticket().isEmpty() ? test.place().toString() : test.ticket();
-    return new Reason(ReasonCode.SCALE_FAILED, test.scale().id() + " " + ticket)
-        .with("scale", test.scale().id())
-        .with("expected", test.code().nominal().orElseThrow(), settings.unit())
-        .with("found", test.net(), settings.unit())
-        .with("tolerance", tests.limit(test), settings.unit());
   }
 
   /** Whether more is missing than the shop accepts. */

@@ -98,9 +98,14 @@ public final class ScaleTests {
     return weighing.net().fraction().subtract(nominal).abs().compareTo(most(weighing)) <= 0;
   }
 
-  /** The most by which a test may be out. */
-  public Weight limit(Weighing test) {
-    return Weight.of(most(test));
+  /** That a scale failed a test, with the expected and the found weight and the tolerance. */
+  public Reason reason(Weighing test) {
+    String ticket = test.ticket().isEmpty() ? test.place().toString() : test.ticket();
+    return new Reason(ReasonCode.SCALE_FAILED, test.scale().id() + " " + ticket)
+        .with("scale", test.scale().id())
+        .with("expected", test.code().nominal().orElseThrow(), settings.unit())
+        .with("found", test.net(), settings.unit())
+        .with("tolerance", Weight.of(most(test)), settings.unit());
   }
 
   private BigFraction most(Weighing test) {

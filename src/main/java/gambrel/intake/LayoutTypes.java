@@ -114,7 +114,8 @@ final class LayoutTypes {
 
   /** A pattern of dates. */
   static List<DateTimeFormatter> date(String pattern, Locale locale) {
-    return formatters(pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "NOT_WHOLE_DATE_PATTERN");
+    return formatters(
+        pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "NOT_WHOLE_DATE_PATTERN");
   }
 
   /** A pattern of clock times. */

@@ -59,7 +59,7 @@ final class Numerals {
           grouped
               .map(pattern -> pattern.matcher(text))
               .filter(matcher -> matcher.matches())
-              .orElseThrow(() -> new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", String.valueOf(decimal))));
+              .orElseThrow(() -> new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", "" + decimal)));
     }
     String whole = digits.group(2).replaceAll("\\D", "");
     String fraction = digits.group(3) == null ? "" : digits.group(3);

@@ -2,7 +2,6 @@ package gambrel.intake;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
-import gambrel.notice.NoticeWords;
 import gambrel.notice.Phrase;
 import gambrel.notice.Place;
 import java.io.IOException;
@@ -74,7 +73,7 @@ final class ShopFolder {
         Header.find(lines, DELIMITERS, columns.all())
             .orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
     if (!isComplete(columns, header)) {
-      throw new UnreadableShop(columns.file() + " " + NoticeWords.ENGLISH.of(complaint(columns, header)));
+      throw new UnreadableShop(columns.file(), complaint(columns, header));
     }
     rows(columns, lines, header, row -> readWhole(row, reader));
   }

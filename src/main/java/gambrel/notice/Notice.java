@@ -10,7 +10,7 @@ import java.util.Comparator;
  * @param code its stable code
  * @param saying what is wrong: the code, with a variant where a code has several sentences, and the
  *     values
- * @param advice the variant whose advice is given
+ * @param advice another variant whose advice is given; empty where that of {@code saying} is
  * @param place where it stands
  * @param scale the scale, or empty
  * @param ticket the ticket, or empty
@@ -39,16 +39,17 @@ public record Notice(
 
   /** A notice of a code with one sentence, with the code's usual severity. */
   public static Notice of(NoticeCode code, Place place) {
-    return of(code, Phrase.of(code.name()), "", place);
+    return of(code, Phrase.of(code.name()), place);
   }
 
   /** A notice of a code with several sentences. */
   public static Notice of(NoticeCode code, String variant, Place place) {
-    return of(code, Phrase.of(code.name() + '.' + variant), variant, place);
+    return of(code, Phrase.of(code.name() + '.' + variant), place);
   }
 
-  private static Notice of(NoticeCode code, Phrase saying, String advice, Place place) {
-    return new Notice(code.severity(), code, saying, advice, place, "", "", "", "");
+  /** A notice of a code that says {@code saying}, whose key begins with the code. */
+  public static Notice of(NoticeCode code, Phrase saying, Place place) {
+    return new Notice(code.severity(), code, saying, "", place, "", "", "", "");
   }
 
   @Override
@@ -56,8 +57,12 @@ public record Notice(
     return saying(saying.with(name, value));
   }
 
-  /** The same notice with another sentence and values. */
-  public Notice saying(Phrase saying) {
+  /** The same notice with the values of a phrase. */
+  public Notice withAll(Phrase phrase) {
+    return saying(new Phrase(saying.key(), phrase.values()));
+  }
+
+  private Notice saying(Phrase saying) {
     return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -13,32 +14,37 @@ import java.util.stream.Collectors;
  * Puts notices, reasons and likely causes into the words of one language.
  *
  * <p>The words are looked up by the key of a phrase. {@code {name}} in them is the value of that
- * name. A phrase with a value {@code count} may have two forms, {@code KEY.one} and {@code
- * KEY.many}; without the value it is one. What to do stands under {@code KEY.advice}, or under {@code CODE.advice} for all
- * variants of a code.
+ * name. A phrase may have two forms, {@code KEY.one} and {@code KEY.many}, for a value {@code
+ * count}; without the value it is one. What to do stands under {@code KEY.advice}, or under {@code
+ * CODE.advice} for all variants of a code.
  */
 public final class NoticeWords {
   /** What {@code {name}} looks like. */
   public static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
 
   /** The built-in English words, with values as data files print them. */
-  public static final NoticeWords ENGLISH = new NoticeWords(builtIn(), ValueFormat.PLAIN);
+  public static final NoticeWords ENGLISH =
+      new NoticeWords(builtIn(), ValueFormat.PLAIN, part -> small(part.item().name()));
 
   /** What is longer was not written by a person. */
   private static final int LONGEST = 2_000;
 
   private final Map<String, String> texts;
   private final ValueFormat format;
+  private final Function<Value.Part, String> parts;
 
   /**
    * The words of one language.
    *
    * @param texts words by key
    * @param format how values are printed
+   * @param parts what parts of a body are called in the middle of a sentence
    */
-  public NoticeWords(Map<String, String> texts, ValueFormat format) {
+  public NoticeWords(
+      Map<String, String> texts, ValueFormat format, Function<Value.Part, String> parts) {
     this.texts = Map.copyOf(texts);
     this.format = format;
+    this.parts = parts;
   }
 
   private static Map<String, String> builtIn() {
@@ -46,6 +52,12 @@ public final class NoticeWords {
     var texts = new TreeMap<String, String>();
     bundle.keySet().forEach(key -> texts.put(key, bundle.getString(key)));
     return texts;
+  }
+
+  /** A name with a small first letter, unless it is an abbreviation. */
+  private static String small(String name) {
+    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+    return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
   }
 
   /** What is wrong. Of a message of more than 2000 characters the beginning. */
@@ -56,19 +68,17 @@ public final class NoticeWords {
 
   /** What to do about a notice. */
   public String advice(Notice notice) {
-    return fill(advice(notice.code().name(), notice.advice()), values(notice));
+    String code = notice.code().name();
+    return notice.advice().isEmpty()
+        ? advice(new Phrase(notice.saying().key(), values(notice)))
+        : advice(new Phrase(code + '.' + notice.advice(), values(notice)));
   }
 
   /** What to do about what a phrase says, under its own key or that of its code. */
   public String advice(Phrase phrase) {
-    int end = phrase.key().indexOf('.');
-    return fill(
-        advice(phrase.key().substring(0, end), phrase.key().substring(end + 1)), phrase.values());
-  }
-
-  private String advice(String code, String variant) {
-    return texts.getOrDefault(
-        code + '.' + variant + ".advice", texts.getOrDefault(code + ".advice", ""));
+    String code = phrase.key().replaceFirst("\\..*", "");
+    var ofCode = texts.getOrDefault(code + ".advice", "");
+    return fill(texts.getOrDefault(phrase.key() + ".advice", ofCode), phrase.values());
   }
 
   /** The words of a phrase. */
@@ -137,6 +147,6 @@ public final class NoticeWords {
     } else if (value instanceof Value.Moment moment) {
       return format.moment(moment.time());
     }
-    return format.part((Value.Part) value);
+    return parts.apply((Value.Part) value);
   }
 }

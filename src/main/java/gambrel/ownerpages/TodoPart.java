@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * What the night's notices ask for, worst first. Notices with one code and equal values, and many of
- * one kind in one file, is one thing to do: it mostly has one cause.
+ * What the night's notices ask for, worst first. Notices with one code and equal values, and many
+ * of one kind in one file, is one thing to do: it mostly has one cause.
  */
 final class TodoPart {
   private static final int MOST_OF_A_KIND = 5;

@@ -2,8 +2,7 @@ package gambrel.reckoning;
 
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BatchState;
-import gambrel.measure.Exact;
-import gambrel.measure.Weight;
+import gambrel.decision.Judge;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
@@ -34,7 +33,8 @@ final class BatchNotices {
       notices.add(of(NoticeCode.BATCH_UNLISTED, id));
     }
     if (batch.state() == BatchState.OUT) {
-      notices.add(out(batch));
+      var reason = Judge.batchOut(batch, reckoning.shop().settings().unit());
+      notices.add(Notice.of(NoticeCode.BATCH_OUT, Place.NONE).withAll(reason.saying()));
     }
     if (batch.late()) {
       notices.add(late(batch));
@@ -47,18 +47,6 @@ final class BatchNotices {
 
   private static Notice of(NoticeCode code, String batch) {
     return Notice.of(code, Place.NONE).with("batch", batch);
-  }
-
-  private Notice out(BatchBalance batch) {
-    var unit = reckoning.shop().settings().unit();
-    return of(NoticeCode.BATCH_OUT, batch.batch().id())
-        .with("meat", batch.meatIn(), unit)
-        .with("added", batch.added(), unit)
-        .with("out", batch.out(), unit)
-        .with("difference", batch.meatIn().plus(batch.added()).minus(batch.out()), unit)
-        .with("limit", Weight.of(batch.limit()), unit)
-        .with(
-            "tolerance", Weight.of(Exact.sqrt(batch.resolutionSquared(), Weight.DECIMALS)), unit);
   }
 
   private static Notice late(BatchBalance batch) {

@@ -1,5 +1,6 @@
 package gambrel.reckoning;
 
+import gambrel.decision.Judge;
 import gambrel.decision.Reason;
 import gambrel.decision.State;
 import gambrel.notice.Notice;
@@ -11,7 +12,6 @@ import gambrel.shop.Release;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Gathers what a person should know of one night's figures. */
 final class NightNotices {
@@ -79,18 +79,18 @@ final class NightNotices {
   }
 
   private static Notice shares(Body body) {
-    return body.owners().containsValue(BigFraction.ZERO)
-        ? Notice.of(NoticeCode.SHARES_SUM, "UNKNOWN", Place.NONE).aboutBody(body.id())
-        : about(NoticeCode.SHARES_SUM, body).with("found", new Value.Ratio(body.sharesSum()));
+    var reason = Judge.shares(body);
+    return (reason.value("sum") == null
+            ? Notice.of(NoticeCode.SHARES_SUM, "UNKNOWN", Place.NONE)
+            : Notice.of(NoticeCode.SHARES_SUM, Place.NONE))
+        .withAll(reason.saying())
+        .aboutBody(body.id());
   }
 
   private void failed(Weighing test) {
-    var unit = reckoning.shop().settings().unit();
     notices.add(
         Notice.of(NoticeCode.SCALE_FAILED, test.place())
             .aboutTicket(test.scale().id(), test.ticket())
-            .with("expected", test.code().nominal().orElseThrow(), unit)
-            .with("found", test.net(), unit)
-            .with("tolerance", reckoning.tests().limit(test), unit));
+            .withAll(reckoning.tests().reason(test).saying()));
   }
 }

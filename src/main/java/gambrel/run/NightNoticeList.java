@@ -4,7 +4,6 @@ import gambrel.cause.LikelyCauses;
 import gambrel.intake.ExportReader;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
-import gambrel.notice.Phrase;
 import gambrel.reckoning.Night;
 import gambrel.weighing.SetAside;
 import java.util.ArrayList;
@@ -62,7 +61,9 @@ final class NightNoticeList {
     stopsIssuing |= stops;
     notices.add(
         stops && notice.code() == NoticeCode.COLUMN_MISSING
-            ? notice.saying(new Phrase("COLUMN_MISSING.STOPS", notice.saying().values()))
+            ? Notice.of(notice.code(), "STOPS", notice.place())
+                .withAll(notice.saying())
+                .quoting(notice.raw())
             : notice);
   }
 

@@ -116,15 +116,19 @@ final class Acceptance {
     var others =
         Stream.of(Species.values())
             .filter(species -> has(species, code))
-            .map(species -> Phrase.of("SPECIES." + species))
+            .map(Acceptance::species)
             .toList();
     String variant = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
     return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant, Place.NONE)
         .with("item", code.item())
         .with("code", code.pattern())
         .with("named", body.map(Body::id).orElse(""))
-        .with("species", new Value.Phrases(body.map(b -> Phrase.of("SPECIES." + b.species())).stream().toList(), ""))
+        .with("species", body.<Value>map(b -> species(b.species())).orElse(new Value.Text("")))
         .with("others", new Value.Phrases(others, ", "));
+  }
+
+  private static Phrase species(Species species) {
+    return Phrase.of("SPECIES." + species);
   }
 
   private static void checkOwner(Step step, boolean body, boolean batch) throws Refusal {

@@ -14,7 +14,9 @@ final class ClockChangeNotices {
   static Notice unclear(List<ClockChanges.Seen> group, ZoneId zone) {
     var first = group.get(0);
     var second = first.time().atZone(zone).withLaterOffsetAtOverlap().toOffsetDateTime();
-    return notice(NoticeCode.HOUR_REPEATED, group).with("second", second.toString());
+    return notice(NoticeCode.HOUR_REPEATED, group)
+        .with("second", second.toString())
+        .advising("OFFSET");
   }
 
   /** Weighings in an hour that does not exist. */

@@ -2,7 +2,9 @@ package gambrel.weighing;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.notice.Value;
 import gambrel.shop.Body;
 import gambrel.shop.Customer;
 import gambrel.shop.IdIndex;
@@ -147,9 +149,16 @@ final class Directory {
       throw new Refusal(
           Notice.of(NoticeCode.BODY_AMBIGUOUS, Place.NONE)
               .with("number", text)
-              .with("bodies", candidates.stream().map(Body::id).toList()));
+              .with("bodies", all(candidates)));
     }
     return Optional.of(candidates.get(0));
+  }
+
+  private static Value all(List<Body> bodies) {
+    return bodies.stream()
+        .map(body -> (Value) new Value.Text(body.id()))
+        .reduce((one, other) -> Phrase.of("LIST.AND").with("one", one).with("other", other))
+        .orElseThrow();
   }
 
   /** Every body that a cell may mean: one by id, else by tag, each as written before without zeros. */

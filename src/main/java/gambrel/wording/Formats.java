@@ -4,12 +4,14 @@ import gambrel.measure.Exact;
 import gambrel.measure.Money;
 import gambrel.measure.Weight;
 import gambrel.measure.WeightUnit;
+import gambrel.notice.ValueFormat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
@@ -22,7 +24,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a
  * minus is a minus sign.
  */
-public final class Formats {
+public final class Formats implements ValueFormat {
   private static final String NO_BREAK = "\u00a0";
   private static final String MINUS = "\u2212";
 
@@ -98,6 +100,7 @@ public final class Formats {
   }
 
   /** A number with the decimals that it has. */
+  @Override
   public String number(BigDecimal value) {
     var pattern = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
     pattern.setMinimumFractionDigits(Math.max(0, value.scale()));
@@ -105,7 +108,13 @@ public final class Formats {
     return signed(value, pattern.format(value.abs()));
   }
 
+  @Override
+  public String number(BigDecimal value, WeightUnit itsUnit) {
+    return number(value) + NO_BREAK + itsUnit.id();
+  }
+
   /** A whole number. */
+  @Override
   public String count(long number) {
     return number(BigDecimal.valueOf(number));
   }
@@ -116,6 +125,7 @@ public final class Formats {
   }
 
   /** A percentage with one decimal. */
+  @Override
   public String percent(BigFraction value) {
     return percentTenths(Exact.units(value, 1));
   }
@@ -161,8 +171,15 @@ public final class Formats {
   }
 
   /** A date, such as {@code 3 August 2026}. */
+  @Override
   public String date(LocalDate value) {
     return date.format(value);
+  }
+
+  /** A date and time, such as {@code 3 August 2026, 14:05}. */
+  @Override
+  public String moment(LocalDateTime value) {
+    return date(value.toLocalDate()) + ", " + time(value.toLocalTime());
   }
 
   /** A date for a narrow column, such as {@code 3 Aug}. */

@@ -81,7 +81,9 @@ public final class WordFiles {
     var formats = formats(words, locale);
     var notices =
         new NoticeWords(
-            words("notices", language, wanted).texts(), new PrintedValues(formats, cuts));
+            words("notices", language, wanted).texts(),
+            formats,
+            part -> formats.inside(cuts.of(part.species(), part.item())));
     return new Wording(words, locale, formats, cuts, notices);
   }
 

@@ -1,6 +1,7 @@
 package gambrel.corpus;
 
 import gambrel.publish.Csv;
+import gambrel.register.MorningReport;
 import gambrel.run.AsOf;
 import gambrel.run.Documents;
 import gambrel.run.Inputs;
@@ -90,20 +91,27 @@ final class Corpus {
 
   /** Runs the nights of a folder in a work folder; returns the data folder. */
   static Path run(Path folder, Path work) throws IOException, RefusedException {
+    report(folder, work);
+    return work.resolve("reports/data");
+  }
+
+  /** Runs the nights of a folder in a work folder; returns what the last night reports. */
+  static MorningReport report(Path folder, Path work) throws IOException, RefusedException {
     copy(BASE, work);
     copy(folder.resolve("shop"), work);
+    MorningReport report = null;
     int night = 1;
     for (String asOf : Files.readAllLines(folder.resolve("nights.txt"))) {
       if (night > 1) {
         copy(folder.resolve("night-" + night), work);
       }
-      run(work, asOf);
+      report = run(work, asOf);
       night++;
     }
-    return work.resolve("reports/data");
+    return report;
   }
 
-  private static void run(Path shop, String asOf) throws RefusedException {
+  private static MorningReport run(Path shop, String asOf) throws RefusedException {
     var inputs = Inputs.read(shop);
     var settings = inputs.shop().settings();
     // Only templates of the shop's own are worth the time that real pages take.
@@ -113,9 +121,10 @@ final class Corpus {
             : new PlainDocuments();
     var when = AsOf.read(asOf, settings.zone());
     var outcome = new NightlyRun(inputs, documents).run(shop.resolve("reports"), when, List.of());
-    if (!(outcome instanceof Outcome.Done)) {
-      throw new AssertionError(outcome);
+    if (outcome instanceof Outcome.Done done) {
+      return done.report();
     }
+    throw new AssertionError(outcome);
   }
 
   private static void copy(Path from, Path to) throws IOException {

@@ -189,7 +189,8 @@ class ExplanationTest {
     assertEquals(
         List.of("release by Hetty on 2026-03-05T23:00: a slip releases.csv:2"),
         under(lines, "Releases"));
-    assertTrue(lines.contains("  released: row-set-aside bench 7"), lines::toString);
+    assertTrue(lines.contains(
+            "  released: row-set-aside bench 7: a row that names it was set aside (bench 7)"), lines::toString);
   }
 
   @Test

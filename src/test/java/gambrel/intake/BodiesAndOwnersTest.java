@@ -87,7 +87,8 @@ class BodiesAndOwnersTest {
     files.with("bodies.csv", "body,species," + column + "\nB1,beef," + bad + "\n");
     var notice = files.refuses(NoticeCode.SHOP_ROW_BAD, "bodies.csv", 2);
     assertEquals("B1", notice.body());
-    assertTrue(ENGLISH.message(notice).startsWith(column + " \"" + bad + "\" "), ENGLISH.message(notice));
+    String message = ENGLISH.message(notice);
+    assertTrue(message.startsWith(column + " \"" + bad + "\" "), message);
     assertEquals(blank, files.read().shop().bodies());
   }
 

@@ -1,9 +1,11 @@
 package gambrel.intake;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
+import gambrel.notice.NoticeWords;
 import gambrel.shop.Shop;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -78,6 +80,8 @@ final class ShopFiles {
   Notice onlyNotice() {
     var notices = read().notices();
     assertEquals(1, notices.size(), notices::toString);
+    assertTrue(!NoticeWords.ENGLISH.advice(notices.get(0)).isEmpty(), notices::toString);
+    assertTrue(!NoticeWords.ENGLISH.message(notices.get(0)).isEmpty(), notices::toString);
     return notices.get(0);
   }
 

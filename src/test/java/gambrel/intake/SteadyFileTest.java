@@ -23,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 class SteadyFileTest {
   private static final String EXPORT = "scale,ticket,time,body,code,net\nS1,7,2026-07-01T09:00,B1,";
 
+  private static final String NOTHING_GOES_OUT = " No statement goes out until it is read.";
+
   @TempDir private Path folder;
   private Path file;
   private int opened;
@@ -119,7 +121,7 @@ class SteadyFileTest {
 
     assertEquals(List.of("exports/a.csv"), exports.files().stream().map(f -> f.path()).toList());
     assertEquals(
-        List.of("exports/b.csv was being written while it was read"), told(exports));
+        List.of("exports/b.csv was being written while it was read." + NOTHING_GOES_OUT), told(exports));
   }
 
   @Test
@@ -133,7 +135,7 @@ class SteadyFileTest {
                 }));
 
     assertEquals(
-        List.of("exports/b.csv went away while the exports were read"), told(exports));
+        List.of("exports/b.csv went away while the exports were read." + NOTHING_GOES_OUT), told(exports));
   }
 
   @Test
@@ -146,6 +148,6 @@ class SteadyFileTest {
                 }));
 
     assertEquals(1, exports.files().size());
-    assertEquals(List.of("exports/b.csv cannot be opened"), told(exports));
+    assertEquals(List.of("exports/b.csv cannot be opened." + NOTHING_GOES_OUT), told(exports));
   }
 }

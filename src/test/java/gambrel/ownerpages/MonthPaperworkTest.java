@@ -178,6 +178,7 @@ class MonthPaperworkTest {
     assertEquals(List.of("", "", ""), List.of(batch.out(), batch.loss(), batch.percent()));
   }
 
+  /** The limit is 3 % of 200; U is the root of a third of 0.5² and twice 0.02²: 0.289. */
   @Test
   void a_held_body_says_why_with_its_figures_and_what_to_do() {
     shop.beef("B9", "2026-07-20", "").hung("B9", "2026-07-20", "204", "200");
@@ -188,7 +189,8 @@ class MonthPaperworkTest {
     assertEquals("Fold End Boning Room", held.get(0).customer());
     assertEquals(
         "60.00\u00a0kg is missing in the boning room, 30.0% of the weight into it:"
-            + " more than the shop's limit.",
+            + " more than the shop's limit of 6.00\u00a0kg and the scales' uncertainty of"
+            + " 0.289\u00a0kg.",
         held.get(0).reason());
     assertTrue(held.get(0).advice().contains("releases.csv"));
   }

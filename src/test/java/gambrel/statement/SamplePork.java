@@ -34,7 +34,7 @@ final class SamplePork {
         new DraftView(
             W.say("draft.sentence"),
             List.of(
-                W.say("draft.reason.loss-high", "4.12 kg"),
+                W.say("draft.reason.loss-high", "4.12 kg", "2.70 kg", "0.29 kg"),
                 W.say("draft.reason.row-set-aside")));
     sample.note = "Trotters kept back for you in the freezer, top shelf.";
     sample

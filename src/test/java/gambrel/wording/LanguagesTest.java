@@ -97,14 +97,18 @@ class LanguagesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"words_fr", "cuts_fr"})
+  @ValueSource(strings = {"words_fr", "cuts_fr", "notices_fr"})
   void keep_french_punctuation_on_the_line_of_its_word(String file) {
     var loose = Pattern.compile("[ \u00a0][;:?!»]|[}\\d] %|« ");
     texts(file).forEach((key, text) -> assertFalse(loose.matcher(text).find(), key));
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"words_fr", "cuts_fr", "words_de", "cuts_de", "words_es", "cuts_es"})
+  @ValueSource(
+      strings = {
+        "words_fr", "cuts_fr", "notices_fr", "words_de", "cuts_de", "notices_de", "words_es",
+        "cuts_es", "notices_es"
+      })
   void use_printers_apostrophes(String file) {
     texts(file)
         .forEach(
@@ -128,7 +132,7 @@ class LanguagesTest {
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
   void hold_no_key_twice(String language) {
-    for (var kind : List.of("words_", "cuts_")) {
+    for (var kind : List.of("words_", "cuts_", "notices_")) {
       var lines = FarmShop.file(kind + language + ".properties").orElseThrow().lines().toList();
       var keys = keys(lines.stream()).toList();
       assertEquals(Set.copyOf(keys).size(), keys.size(), kind);

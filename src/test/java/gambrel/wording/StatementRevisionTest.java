@@ -98,13 +98,16 @@ class StatementRevisionTest {
     assertTrue(view.page().foot().startsWith("DRAFT"));
   }
 
+  /** U is the root of a third of 0.5² for the rail and seven times 0.02² for the bench: 0.290. */
   @Test
-  void isADraftThatNamesALossWithItsSize() {
+  void isADraftThatNamesALossWithItsSizeAndUncertainty() {
     var shop = new FarmShop(folder).steer().at("2026-03-30T02:00:00Z");
     shop.row("05T09:10", "B1", "bone", "5");
     var draft = shop.statement("B1", "c-ann").draft().orElseThrow();
     assertEquals(
-        List.of("More was weighed out of the boning room than into it: 3.00 kg more."),
+        List.of(
+            "More was weighed out of the boning room than into it: 3.00 kg more. The uncertainty of"
+                + " the scales is 0.290 kg."),
         draft.reasons().stream().map(FarmShop::plain).toList());
   }
 

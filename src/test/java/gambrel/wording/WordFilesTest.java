@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeCode;
+import gambrel.notice.Place;
 import gambrel.shop.Settings;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -99,5 +102,24 @@ class WordFilesTest {
   void withADatePatternThatIsNoneAreRefused() {
     var files = files("", Map.of("words_en.properties", "date.date=b{{\n"));
     assertThrows(IllegalArgumentException.class, files::shop);
+  }
+
+  @Test
+  void ofNoticesAreTheShopsOwnWhereItHasThem() {
+    var own = "CODE_UNKNOWN=Wir kennen {code} nicht.\nCODE_UNKNOWN.advice=Fragen.\n";
+    var words = files("language=de", Map.of("notices_de.properties", own)).shop().notices();
+    var notice = Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE).with("code", "9");
+    assertEquals("Wir kennen 9 nicht.", words.message(notice));
+    assertEquals("Fragen.", words.advice(notice));
+    var other = Notice.of(NoticeCode.NET_MISSING, Place.NONE);
+    assertEquals(
+        "Die Zeile hat weder ein Netto- noch ein Bruttogewicht.", words.message(other));
+  }
+
+  @Test
+  void ofNoticesMayNotAskForAValueThatTheNoticeDoesNotHave() {
+    var files = files("", Map.of("notices_en.properties", "CODE_UNKNOWN={code} of {colour}\n"));
+    var problem = assertThrows(IllegalArgumentException.class, () -> files.of("en"));
+    assertEquals("\"CODE_UNKNOWN\" asks for {colour}, which it is not given", problem.getMessage());
   }
 }

@@ -1,0 +1,91 @@
+package gambrel.corpus;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.notice.NoticeCode;
+import gambrel.ownerpages.MorningComposer;
+import gambrel.register.MorningReport;
+import gambrel.render.Templates;
+import gambrel.statement.Held;
+import gambrel.statement.MorningView;
+import gambrel.statement.MorningView.Todo;
+import gambrel.wording.WordFiles;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The morning sheet of every folder of the corpus, in each language. */
+@DisplayName("A morning sheet of every kind of notice")
+class MorningSheetLanguagesTest {
+  /** Words of English sentences that none of the other languages has. */
+  private static final Set<String> ENGLISH =
+      Set.of(
+          ("the and this that your you with for what where how is are were has have its been of"
+                  + " which weight weighing weights row rows add correct look waits wait loss hung"
+                  + " heavier shares released another keyed printed twice then it by lamb beef pork")
+              .split(" "));
+
+  /** Quoted cells, names of files, and lists of columns are as the shop's files have them. */
+  private static final String DATA = "„[^“]*“|«[^»]*»|\\S*[./,:;_=]\\S+|--\\S+";
+
+  @TempDir private Path work;
+
+  private static MorningView sheet(MorningReport report, String language) {
+    var templates = new Templates(Optional.empty());
+    var words = new WordFiles(templates::text, templates::text, report.night().shop().settings());
+    return MorningComposer.compose(report, words.of(language));
+  }
+
+  private static List<String> texts(MorningView sheet) {
+    var texts = new ArrayList<>(sheet.story());
+    texts.add(sheet.heading());
+    texts.addAll(sheet.notes());
+    for (Todo todo : sheet.todo()) {
+      texts.addAll(
+          List.of(todo.severity(), todo.place(), todo.ticket(), todo.message(), todo.advice()));
+    }
+    for (Held held : sheet.held()) {
+      texts.addAll(List.of(held.reason(), held.advice()));
+      held.likely().forEach(likely -> texts.addAll(List.of(likely.evidence(), likely.advice())));
+      held.likely().forEach(likely -> texts.addAll(likely.lines()));
+    }
+    return texts;
+  }
+
+  private static Set<String> english(String text) {
+    var words = text.replaceAll(DATA, " ").toLowerCase(Locale.ROOT).split("[^\\p{L}]+");
+    var found = new TreeSet<>(List.of(words));
+    found.retainAll(ENGLISH);
+    return found;
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "EXPORT_UNFINISHED")
+  void has_no_english_sentence_in_another_language(NoticeCode code) throws Exception {
+    var report = Corpus.report(Corpus.top().resolve(code.id()), work);
+    for (String language : List.of("de", "fr", "es")) {
+      for (String text : texts(sheet(report, language))) {
+        assertFalse(text.contains("{"), text);
+        assertEquals(Set.of(), english(text), text);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cold-above-hot", "batch-out", "likely-cause", "net-missing"})
+  void has_english_sentences_in_english(String name) throws Exception {
+    var sheet = sheet(Corpus.report(Corpus.top().resolve(name), work), "en");
+    assertTrue(texts(sheet).stream().anyMatch(text -> !english(text).isEmpty()));
+  }
+}
