@@ -14,10 +14,12 @@ public final class InStorePlan {
   private static final int MOST_DECIMALS = 6;
 
   private final String plan;
+  private final Pattern numbers;
   private final int decimals;
 
   private InStorePlan(String plan, int decimals) {
     this.plan = plan;
+    this.numbers = Pattern.compile(plan.replaceAll("[IWVXC]", "[0-9]"));
     this.decimals = decimals;
   }
 
@@ -25,7 +27,7 @@ public final class InStorePlan {
    * A plan.
    *
    * @param plan a letter a digit: I item, W weight, V verifier of the weight, C check digit at the
-   *     end, X anything; a digit stands for itself
+   *     end, X anything; a digit is that digit
    * @param decimals implied decimals of the weight
    * @throws IllegalArgumentException if that is no plan
    */
@@ -60,7 +62,7 @@ public final class InStorePlan {
    */
   public Optional<Reading> read(String text) throws BadBarcode {
     String digits = text.replaceFirst("^][A-Za-z][0-9A-Za-z]", "");
-    if (!fits(digits)) {
+    if (!numbers.matcher(digits).matches()) {
       return Optional.empty();
     }
     String weight = pick(digits, 'W');
@@ -73,20 +75,6 @@ public final class InStorePlan {
     }
     return Optional.of(
         new Reading(pick(digits, 'I'), new BigDecimal(new BigInteger(weight), decimals)));
-  }
-
-  private boolean fits(String digits) {
-    if (digits.length() != plan.length()) {
-      return false;
-    }
-    for (int i = 0; i < plan.length(); i++) {
-      char wanted = plan.charAt(i);
-      char found = digits.charAt(i);
-      if (found < '0' || found > '9' || Character.isDigit(wanted) && wanted != found) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private String pick(String digits, char letter) {

@@ -3,10 +3,7 @@ package gambrel.cause;
 import gambrel.balance.BatchBalance;
 import gambrel.balance.BatchState;
 import gambrel.balance.BodyBalance;
-import gambrel.balance.Outputs;
 import gambrel.decision.LossLimit;
-import gambrel.measure.Share;
-import gambrel.measure.Weight;
 import gambrel.notice.Place;
 import gambrel.reckoning.BodyAccount;
 import gambrel.shop.Outcome;
@@ -103,12 +100,7 @@ final class BodyFacts {
   boolean isWeighedOut() {
     return settings.bins() == Settings.Bins.WEIGHED
         && account.body().outcome() == Outcome.CUT
-        && loss() != null
-        && balance().boning().filter(w -> w.hundredThousandths() > 0).isPresent();
-  }
-
-  private Weight loss() {
-    return balance().outputs().flatMap(Outputs::cuttingLoss).orElse(null);
+        && balance().shares().cuttingLoss().isPresent();
   }
 
   /** How odd its figures are as they stand, see {@link Band#strain}. */
@@ -131,15 +123,14 @@ final class BodyFacts {
     if (!isWeighedOut()) {
       return 0;
     }
-    var boning = balance().boning().orElseThrow();
-    long into = boning.hundredThousandths() + shift.into();
+    var share = balance().shares().cuttingLoss().orElseThrow();
+    long boning = share.whole().hundredThousandths();
+    long into = boning + shift.into();
     if (into <= 0) {
       return Band.MOST_SPREADS * Band.MOST_SPREADS * Band.ONE;
     }
-    long loss = loss().hundredThousandths() + shift.into() - shift.out();
-    var limit =
-        LossLimit.of(settings, balance())
-            .multiply(BigFraction.of(into, boning.hundredThousandths()));
+    long loss = share.part().hundredThousandths() + shift.into() - shift.out();
+    var limit = LossLimit.of(settings, balance()).multiply(BigFraction.of(into, boning));
     return Usual.millionths(BigFraction.of(loss, 100_000), limit)
         .map(usual.loss(account.body().species())::strain)
         .orElse(0L);
@@ -152,14 +143,14 @@ final class BodyFacts {
 
   private long chillStrain(Shift shift) {
     var band = usual.chill(account.body().species());
-    var shrink = balance().shares().chillShrink().map(Share::percent);
+    var shrink = balance().shares().chillShrink();
     if (band.isEmpty() || shrink.isEmpty()) {
       return 0;
     }
-    var h = balance().hot().orElseThrow().fraction();
-    var lost = shrink.get().multiply(h).divide(100);
-    var change = BigFraction.of(shift.hot() - shift.cold(), 100_000);
-    var hotThen = h.add(BigFraction.of(shift.hot(), 100_000));
-    return Usual.millionths(lost.add(change), hotThen).map(band.get()::strain).orElse(0L);
+    long lost = shrink.get().part().hundredThousandths() + shift.hot() - shift.cold();
+    long hot = shrink.get().whole().hundredThousandths() + shift.hot();
+    return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot))
+        .map(band.get()::strain)
+        .orElse(0L);
   }
 }

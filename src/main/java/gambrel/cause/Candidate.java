@@ -1,10 +1,11 @@
 package gambrel.cause;
 
+import gambrel.notice.Named;
 import gambrel.notice.Value;
-import gambrel.weighing.Weighing;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -14,51 +15,40 @@ import java.util.Set;
  * @param touches the rows that it touches, earliest first
  * @param penalty how much less it is to be believed than a change with all evidence for it, on the
  *     scale of {@link Band#strain}
- * @param witness another row, tare or weight that speaks for it, as evidence needs it
- * @param estimated whether sums tell beforehand what it does
+ * @param values the evidence for it, by the names of its sentence
+ * @param estimated whether its effect can be estimated from sums, before it is tried
  */
 record Candidate(
     Cause cause,
     List<Touch> touches,
     long penalty,
-    Optional<Witness> witness,
-    boolean estimated) {
-  /**
-   * What speaks for a change.
-   *
-   * @param weighing another row
-   * @param value a tare, or what others weigh
-   */
-  record Witness(Optional<Weighing> weighing, Optional<Value> value) {}
-
-  /** Copies the touches. */
+    Map<String, Value> values,
+    boolean estimated)
+    implements Named<Candidate> {
+  /** Copies the touches and values. */
   Candidate {
     touches = List.copyOf(touches);
+    values = Map.copyOf(values);
   }
 
   static Candidate of(Cause cause, List<Touch> touches, long penalty) {
-    return new Candidate(cause, touches, penalty, Optional.empty(), true);
+    return new Candidate(cause, touches, penalty, Map.of(), true);
   }
 
   static Candidate of(Cause cause, Touch touch, long penalty) {
     return of(cause, List.of(touch), penalty);
   }
 
-  Candidate because(Weighing weighing) {
-    return with(new Witness(Optional.of(weighing), Optional.empty()));
+  @Override
+  public Candidate with(String name, Value value) {
+    var more = new HashMap<>(values);
+    more.put(name, value);
+    return new Candidate(cause, touches, penalty, more, estimated);
   }
 
-  Candidate because(Value value) {
-    return with(new Witness(Optional.empty(), Optional.of(value)));
-  }
-
-  private Candidate with(Witness witness) {
-    return new Candidate(cause, touches, penalty, Optional.of(witness), estimated);
-  }
-
-  /** The same, to be tried out because sums do not tell. */
+  /** A copy whose effect cannot be estimated, so that it is tried. */
   Candidate untold() {
-    return new Candidate(cause, touches, penalty, witness, false);
+    return new Candidate(cause, touches, penalty, values, false);
   }
 
   /** All bodies that lose or get a row, or have one changed. */

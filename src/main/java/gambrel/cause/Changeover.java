@@ -25,73 +25,58 @@ final class Changeover implements Finder {
 
   @Override
   public List<Candidate> candidates(BodyFacts suspect) {
+    String body = suspect.id();
     var candidates = new ArrayList<Candidate>();
-    for (var shift : traces.shiftsOf(suspect.id())) {
+    for (var shift : traces.shiftsOf(body)) {
       var runs = Runs.of(shift);
       for (int i = 0; i + 1 < runs.size(); i++) {
         var before = runs.get(i);
         var after = runs.get(i + 1);
-        if (before.body().equals(suspect.id()) || after.body().equals(suspect.id())) {
-          candidates.addAll(best(tails(before, Optional.of(after), after.body())));
-          candidates.addAll(best(heads(Optional.of(before), after, before.body())));
+        if (before.body().equals(body) || after.body().equals(body)) {
+          candidates.addAll(ends(before, true, Optional.of(after.first()), after.body()));
+          candidates.addAll(ends(after, false, Optional.of(before.last()), before.body()));
         }
       }
     }
-    candidates.addAll(neverKeyed(suspect));
-    return candidates;
-  }
-
-  /** All that one body has at a scale may be keyed to the body before or after it. */
-  private List<Candidate> neverKeyed(BodyFacts suspect) {
-    var candidates = new ArrayList<Candidate>();
+    // All that one body has at a scale may be keyed to the body before or after it.
     for (var absence : traces.absences()) {
       for (var run : Runs.of(traces.shift(absence.shift()))) {
-        String body = absence.body();
-        if (body.equals(suspect.id()) || run.body().equals(suspect.id())) {
-          candidates.addAll(best(tails(run, Optional.empty(), body)));
-          candidates.addAll(best(heads(Optional.empty(), run, body)));
+        if (absence.body().equals(body) || run.body().equals(body)) {
+          candidates.addAll(ends(run, true, Optional.empty(), absence.body()));
+          candidates.addAll(ends(run, false, Optional.empty(), absence.body()));
         }
       }
     }
     return candidates;
   }
 
-  /** The last weighings of the body before may be the first of the body after. */
-  private List<Candidate> tails(Runs before, Optional<Runs> after, String to) {
-    var rows = before.weighings();
+  /**
+   * The first weighings of a run, or its last, keyed to another body; the best of them.
+   *
+   * @param last whether they are the last
+   * @param beside the weighing next to that end of the run, if it is known
+   */
+  private List<Candidate> ends(Runs run, boolean last, Optional<Weighing> beside, String to) {
+    var rows = run.weighings();
     var all = new ArrayList<>(rows);
-    after.ifPresent(run -> all.add(run.weighings().get(0)));
+    beside.ifPresent(weighing -> all.add(last ? rows.size() : 0, weighing));
     long longest = longestPause(all);
     var candidates = new ArrayList<Candidate>();
-    for (int first = rows.size() - 1; first >= 1 && rows.size() - first <= MOST_ROWS; first--) {
-      if (!traces.isUntouched(rows.get(first))) {
+    for (int n = 1; n < rows.size() && n <= MOST_ROWS; n++) {
+      int border = last ? rows.size() - n : n;
+      if (!traces.isUntouched(rows.get(last ? border : n - 1))) {
         break;
       }
-      boolean pause = pause(rows.get(first - 1), rows.get(first)) == longest;
-      candidates.add(move(rows.subList(first, rows.size()), to, pause));
+      var moved = last ? rows.subList(border, rows.size()) : rows.subList(0, border);
+      boolean pause = pause(rows.get(border - 1), rows.get(border)) == longest;
+      candidates.add(
+          Candidate.of(
+              Cause.CHANGEOVER, Runs.move(moved, to), pause ? AT_A_PAUSE : ELSEWHERE));
     }
-    return candidates;
-  }
-
-  /** The first weighings of the body after may be the last of the body before. */
-  private List<Candidate> heads(Optional<Runs> before, Runs after, String to) {
-    var rows = after.weighings();
-    var all = new ArrayList<>(rows);
-    before.ifPresent(run -> all.add(0, run.weighings().get(run.size() - 1)));
-    long longest = longestPause(all);
-    var candidates = new ArrayList<Candidate>();
-    for (int end = 1; end < rows.size() && end <= MOST_ROWS; end++) {
-      if (!traces.isUntouched(rows.get(end - 1))) {
-        break;
-      }
-      boolean pause = pause(rows.get(end - 1), rows.get(end)) == longest;
-      candidates.add(move(rows.subList(0, end), to, pause));
-    }
-    return candidates;
-  }
-
-  private static Candidate move(List<Weighing> rows, String to, boolean pause) {
-    return Candidate.of(Cause.CHANGEOVER, Runs.move(rows, to), pause ? AT_A_PAUSE : ELSEWHERE);
+    return candidates.stream()
+        .sorted(Comparator.comparingLong(c -> Estimate.cost(traces, c)))
+        .limit(KEPT)
+        .toList();
   }
 
   private static long longestPause(List<Weighing> rows) {
@@ -104,12 +89,5 @@ final class Changeover implements Finder {
 
   private static long pause(Weighing one, Weighing next) {
     return Duration.between(one.time(), next.time()).toSeconds();
-  }
-
-  private List<Candidate> best(List<Candidate> candidates) {
-    return candidates.stream()
-        .sorted(Comparator.comparingLong(c -> Estimate.cost(traces, c)))
-        .limit(KEPT)
-        .toList();
   }
 }

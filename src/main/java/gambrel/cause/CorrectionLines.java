@@ -96,40 +96,20 @@ final class CorrectionLines {
 
   private void add(
       Touch touch, String ticket, Optional<LocalDate> date, Cause cause, List<Correction> to) {
-    var remedy = touch.remedy();
-    if (remedy instanceof Remedy.Net net && net.tare().isPresent()) {
-      add(touch, ticket, date, Field.TARE, net.tare().get().toPlainString(), cause, to);
+    String scale = traces.row(touch.weighing().place()).get(Field.SCALE);
+    for (var cell : touch.remedy().cells()) {
+      to.add(
+          new Correction(
+              scale,
+              ticket,
+              date,
+              cell.field().id(),
+              cell.value(),
+              "",
+              traces.night().asOf(),
+              cause.id(),
+              Place.NONE));
     }
-    if (remedy instanceof Remedy.Move move) {
-      add(touch, ticket, date, Field.BODY, move.body(), cause, to);
-    } else if (remedy instanceof Remedy.Remove) {
-      add(touch, ticket, date, Field.STATUS, "void", cause, to);
-    } else if (remedy instanceof Remedy.Net net) {
-      add(touch, ticket, date, Field.NET, net.net().toPlainString(), cause, to);
-    } else if (remedy instanceof Remedy.In in) {
-      add(touch, ticket, date, Field.UNIT, in.unit().id(), cause, to);
-    }
-  }
-
-  private void add(
-      Touch touch,
-      String ticket,
-      Optional<LocalDate> date,
-      Field field,
-      String value,
-      Cause cause,
-      List<Correction> to) {
-    to.add(
-        new Correction(
-            traces.row(touch.weighing().place()).get(Field.SCALE),
-            ticket,
-            date,
-            field.id(),
-            value,
-            "",
-            traces.night().asOf(),
-            cause.id(),
-            Place.NONE));
   }
 
   /** A row for {@code corrections.csv}; its reason is in the words of the reader. */

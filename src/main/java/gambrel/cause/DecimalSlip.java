@@ -47,7 +47,7 @@ final class DecimalSlip implements Finder {
     long then = Weight.of(row.net().decimal().scaleByPowerOfTen(places)).hundredThousandths();
     return range.isNear(then)
         ? Optional.of(
-            Candidate.of(Cause.DECIMAL, touch, PENALTY).because(range.words()))
+            Candidate.of(Cause.DECIMAL, touch, PENALTY).with("witness", range.words()))
         : Optional.empty();
   }
 
@@ -86,7 +86,7 @@ final class DecimalSlip implements Finder {
           .map(
               w ->
                   Candidate.of(Cause.DECIMAL, touch(w, net), PENALTY)
-                      .because(Phrase.of("CAUSE.CAPACITY"))
+                      .with("witness", Phrase.of("CAUSE.CAPACITY"))
                       .untold());
     } catch (NumberFormatException e) {
       return Optional.empty();

@@ -24,9 +24,12 @@ final class DoublePress implements Finder {
       var shift = traces.shift(weighing);
       int at = shift.indexOf(weighing);
       if (at > 0 && isTwice(shift.get(at - 1), weighing) && traces.isUntouched(weighing)) {
-        var touch = new Touch(weighing, new Remedy.Remove());
+        var earlier = shift.get(at - 1);
         candidates.add(
-            Candidate.of(Cause.DOUBLE_PRESS, touch, PENALTY).because(shift.get(at - 1)));
+            Candidate.of(
+                    Cause.DOUBLE_PRESS, new Touch(weighing, new Remedy.Remove()), PENALTY)
+                .with("witness", Speech.ticket(earlier, "MIDDLE"))
+                .with("seconds", seconds(earlier, weighing)));
       }
     }
     return candidates;
@@ -39,8 +42,12 @@ final class DoublePress implements Finder {
         && one.net().equals(next.net())
         && one.pieces().equals(next.pieces())
         && one.customer().equals(next.customer())
-        && Duration.between(one.time(), next.time()).toSeconds() <= MOST_SECONDS
+        && seconds(one, next) <= MOST_SECONDS
         && isNext(one.ticket(), next.ticket());
+  }
+
+  private static long seconds(Weighing one, Weighing next) {
+    return Duration.between(one.time(), next.time()).toSeconds();
   }
 
   private static boolean isNext(String ticket, String next) {

@@ -1,12 +1,10 @@
 package gambrel.cause;
 
-import gambrel.balance.Outputs;
 import gambrel.measure.Weight;
 import gambrel.notice.Phrase;
 import gambrel.notice.Value;
 import gambrel.reckoning.Night;
 import gambrel.weighing.Weighing;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,23 +27,26 @@ final class Evidence {
 
   /** The evidence as a phrase of {@code LIKELY_CAUSE}. */
   Phrase phrase() {
-    return Phrase.of("LIKELY_CAUSE." + variant())
-        .with("count", candidate.touches().size())
-        .with("body", suspect.id())
-        .with("from", first().body())
-        .with("to", candidate.touches().get(0).bodyThen())
-        .with("rows", rows())
-        .with("ticket", Speech.ticket(first(), "START"))
-        .with("first", Speech.ticket(first(), "MIDDLE"))
-        .with("what", speech.what(first()))
-        .with("witness", witness())
-        .with("seconds", seconds())
-        .with("chill", chill(suspect))
-        .with("scale", first().scale().id())
-        .with("date", first().date())
-        .with("unit", first().unit().id())
-        .with("unitThen", unitThen())
-        .with("outcome", outcome());
+    var phrase =
+        Phrase.of("LIKELY_CAUSE." + variant())
+            .with("count", candidate.touches().size())
+            .with("body", suspect.id())
+            .with("from", first().body())
+            .with("to", candidate.touches().get(0).bodyThen())
+            .with("rows", rows())
+            .with("ticket", Speech.ticket(first(), "START"))
+            .with("first", Speech.ticket(first(), "MIDDLE"))
+            .with("what", speech.what(first()))
+            .with("chill", chill(suspect))
+            .with("scale", first().scale().id())
+            .with("date", first().date())
+            .with("unit", first().unit().id())
+            .with("unitThen", unitThen())
+            .with("outcome", outcome());
+    for (var value : candidate.values().entrySet()) {
+      phrase = phrase.with(value.getKey(), value.getValue());
+    }
+    return phrase;
   }
 
   private Weighing first() {
@@ -62,23 +63,6 @@ final class Evidence {
           suspect.balance().shares().chillShrink().isPresent() ? "HOOK" : "HOOK.NO_SHRINK";
       default -> candidate.cause().name();
     };
-  }
-
-  private Value witness() {
-    var witness = candidate.witness();
-    return witness
-        .flatMap(Candidate.Witness::value)
-        .or(() -> witness.flatMap(Candidate.Witness::weighing).map(w -> Speech.ticket(w, "MIDDLE")))
-        .orElse(new Value.Text(""));
-  }
-
-  /** The time since the weighing that a double print repeats. */
-  private long seconds() {
-    return candidate
-        .witness()
-        .flatMap(Candidate.Witness::weighing)
-        .map(earlier -> Duration.between(earlier.time(), first().time()).toSeconds())
-        .orElse(0L);
   }
 
   /** One row with what it weighs, or a run of tickets with their number and sum. */
@@ -124,15 +108,13 @@ final class Evidence {
 
   private Phrase figures(BodyFacts facts) {
     var balance = facts.balance();
-    var loss = balance.outputs().flatMap(Outputs::cuttingLoss);
-    var boning = balance.boning().filter(weight -> !weight.isZero());
     boolean rail = candidate.touches().stream().anyMatch(t -> t.weighing().step().isRail());
     boolean shrinks = rail && balance.shares().chillShrink().isPresent();
-    boolean loses = loss.isPresent() && boning.isPresent();
-    var key = loses ? shrinks ? "BOTH" : "LOSS" : shrinks ? "CHILL" : "COMPLETE";
+    var lost = balance.shares().cuttingLoss();
+    var key = lost.isPresent() ? shrinks ? "BOTH" : "LOSS" : shrinks ? "CHILL" : "COMPLETE";
     var figures = Phrase.of("CAUSE.FIGURES." + key).with("body", facts.id());
-    if (loses) {
-      figures = figures.with("loss", new Value.Percent(loss.get().percentOf(boning.get())));
+    if (lost.isPresent()) {
+      figures = figures.with("loss", new Value.Percent(lost.get().percent()));
     }
     return shrinks ? figures.with("chill", chill(facts)) : figures;
   }

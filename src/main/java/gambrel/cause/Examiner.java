@@ -18,7 +18,7 @@ final class Examiner {
   /** A change may leave another body within three spreads, or as odd as it is. */
   private static final long UNHARMED = 9 * Band.ONE;
 
-  /** An open body has no balance yet that could speak against a change. */
+  /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;
 
   private final Traces traces;
@@ -74,7 +74,8 @@ final class Examiner {
       boolean open = before.account().decision().state() == State.OPEN;
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
-    return Optional.of(new Fit(suggestion(suspect, candidate, corrections, then), cost, kind(candidate)));
+    var suggestion = suggestion(suspect, candidate, corrections, then);
+    return Optional.of(new Fit(suggestion, cost, kind(candidate)));
   }
 
   private static boolean closes(BodyFacts before, BodyFacts after) {
@@ -113,6 +114,8 @@ final class Examiner {
         first.ticket(),
         traces.row(first.place()).raw(),
         new Evidence(traces, suspect, candidate, then).phrase(),
-        corrections.stream().map(c -> CorrectionLines.line(candidate.cause(), c)).toList());
+        suspect.balance().shares().cuttingLoss(),
+        traces.facts(then, suspect.id()).balance().shares().cuttingLoss(),
+        corrections);
   }
 }

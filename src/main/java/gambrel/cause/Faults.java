@@ -11,7 +11,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** For which of its reasons a body waits because weighings do not add up. */
+/** The reasons to hold a body that come from weighings that do not add up. */
 final class Faults {
   /** A chill shrink beyond so many spreads from the usual is worth a look at the hooks. */
   private static final long ODD_SHRINK = 16 * Band.ONE;

@@ -57,7 +57,7 @@ final class Hook implements Finder {
     if (touches.size() == rows.size()) {
       to.add(
           Candidate.of(Cause.HOOK, touches, PENALTY + unevenness(touches, all, other))
-              .because(new Value.Shown(Tares.plain(tare), rows.get(0).unit())));
+              .with("witness", new Value.Shown(Tares.plain(tare), rows.get(0).unit())));
     }
   }
 

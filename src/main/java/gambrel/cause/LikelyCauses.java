@@ -1,6 +1,5 @@
 package gambrel.cause;
 
-import gambrel.decision.State;
 import gambrel.measure.ByteOrder;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
@@ -40,12 +39,6 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
    * @param exports the rows that the night was reckoned from, in path order
    */
   public static LikelyCauses of(Night night, List<ExportFile> exports) {
-    boolean quiet =
-        night.bodies().values().stream()
-            .noneMatch(a -> a.decision().state() == State.HELD || a.balance().cold().isPresent());
-    if (quiet) {
-      return NONE;
-    }
     var traces = new Traces(night, exports);
     var suspects =
         night.bodies().keySet().stream()
@@ -78,7 +71,7 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
         new MissingPart(traces).fit(suspect).ifPresent(fits::add);
       }
     }
-    return Ranking.best(fits);
+    return Fit.best(fits);
   }
 
   private static Instant lastWeighed(BodyFacts facts) {

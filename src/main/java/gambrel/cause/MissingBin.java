@@ -1,14 +1,13 @@
 package gambrel.cause;
 
-import gambrel.balance.Outputs;
 import gambrel.cuts.Kind;
 import gambrel.decision.LossLimit;
 import gambrel.decision.Reason;
 import gambrel.decision.ReasonCode;
 import gambrel.measure.Exact;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Phrase;
-import gambrel.notice.Place;
 import gambrel.notice.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,14 +50,12 @@ final class MissingBin {
   private Optional<Fit> fit(BodyFacts suspect, Kind kind, Band band) {
     var balance = suspect.balance();
     var boning = balance.boning().orElseThrow();
-    long share =
-        Usual.share(Usual.binned(balance, kind).orElse(Weight.ZERO), balance.boning()).orElse(0L);
+    long share = Usual.binned(balance, kind).orElse(0L);
     long lacking = band.middle() - share;
     var limit = LossLimit.of(traces.night().shop().settings(), balance);
     var lossBand = traces.usual().loss(suspect.account().body().species());
     var usual = limit.multiply(BigFraction.of(lossBand.middle(), 1_000_000));
-    var loss = balance.outputs().flatMap(Outputs::cuttingLoss).orElseThrow().fraction();
-    var missing = loss.subtract(usual);
+    var missing = balance.shares().cuttingLoss().orElseThrow().part().fraction().subtract(usual);
     long excess = Usual.millionths(missing, boning.fraction()).orElse(0L);
     long lossSpread =
         Usual.millionths(
@@ -71,27 +68,23 @@ final class MissingBin {
     }
     return Optional.of(
         new Fit(
-            suggestion(suspect, kind, band, share, missing),
+            Suggestion.missing(
+                suspect,
+                Cause.BIN_NOT_WEIGHED,
+                evidence(suspect, kind, band, share, missing),
+                Share.of(Optional.of(Weight.of(usual)), balance.boning())),
             PENALTY + strain - suspect.strain(),
             Cause.BIN_NOT_WEIGHED + kind.name()));
   }
 
-  private Suggestion suggestion(
+  private Phrase evidence(
       BodyFacts suspect, Kind kind, Band band, long share, BigFraction missing) {
-    return new Suggestion(
-        suspect.id(),
-        Cause.BIN_NOT_WEIGHED,
-        List.<Place>of(),
-        "",
-        "",
-        "",
-        Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
-            .with("body", suspect.id())
-            .with("kind", Phrase.of("KIND." + kind))
-            .with("found", ofBoning(share))
-            .with("expected", ofBoning(band.middle()))
-            .with("missing", speech.weight(Weight.of(missing))),
-        List.of());
+    return Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
+        .with("body", suspect.id())
+        .with("kind", Phrase.of("KIND." + kind))
+        .with("found", ofBoning(share))
+        .with("expected", ofBoning(band.middle()))
+        .with("missing", speech.weight(Weight.of(missing)));
   }
 
   private static Value ofBoning(long millionths) {

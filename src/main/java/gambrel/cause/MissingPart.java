@@ -5,11 +5,11 @@ import gambrel.balance.RailCover;
 import gambrel.cuts.CutTree;
 import gambrel.cuts.SideLabels;
 import gambrel.decision.ReasonCode;
+import gambrel.measure.Share;
 import gambrel.measure.Weight;
 import gambrel.notice.Phrase;
 import gambrel.notice.Value;
 import gambrel.shop.Step;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -19,8 +19,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class MissingPart {
   private static final long PENALTY = 100;
 
-  /** Sides of one body differ, so a guess from the other side is good to so much of both. */
-  private static final BigFraction SIDES_DIFFER = BigFraction.of(3, 100);
+  /** A guess from the other side is good to so many per cent of both, since sides differ. */
+  private static final BigFraction SIDES_DIFFER = BigFraction.of(3);
 
   private final Traces traces;
   private final Speech speech;
@@ -36,9 +36,7 @@ final class MissingPart {
     var balance = suspect.balance();
     boolean both = balance.hot().isPresent() && balance.cold().isPresent();
     if (codes.contains(ReasonCode.PARTS_MISSING) && both) {
-      return balance.hot().get().compareTo(balance.cold().get()) > 0
-          ? cold(suspect)
-          : hot(suspect);
+      return ofOneStep(suspect);
     }
     if (codes.equals(Set.of(ReasonCode.LOSS_NEGATIVE)) && both) {
       return otherSide(suspect);
@@ -46,25 +44,22 @@ final class MissingPart {
     return Optional.empty();
   }
 
-  /** What the hot weight lets expect, less what was weighed cold. */
-  private Optional<Fit> cold(BodyFacts suspect) {
+  /** The lighter step lacks what the other one, with the usual chill shrink, lets expect of it. */
+  private Optional<Fit> ofOneStep(BodyFacts suspect) {
     var balance = suspect.balance();
+    var hot = balance.hot().orElseThrow();
+    var cold = balance.cold().orElseThrow();
     var kept = BigFraction.ONE.subtract(chill(suspect));
-    var missing =
-        Weight.of(balance.hot().get().fraction().multiply(kept)).minus(balance.cold().get());
+    if (hot.compareTo(cold) <= 0) {
+      var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);
+      return fit(suspect, Step.HOT, missing, suspect.strain());
+    }
+    var missing = Weight.of(hot.fraction().multiply(kept)).minus(cold);
     boolean countsIn =
         balance.rail().boning().pieces().stream().allMatch(piece -> piece.step() == Step.COLD);
-    var shift =
-        new BodyFacts.Shift(0, countsIn ? missing.hundredThousandths() : 0, 0, 0);
-    return fit(suspect, Step.COLD, missing, suspect.strain(shift));
-  }
-
-  private Optional<Fit> hot(BodyFacts suspect) {
-    var balance = suspect.balance();
-    var kept = BigFraction.ONE.subtract(chill(suspect));
-    var missing =
-        Weight.of(balance.cold().get().fraction().divide(kept)).minus(balance.hot().get());
-    return fit(suspect, Step.HOT, missing, suspect.strain());
+    long into = countsIn ? missing.hundredThousandths() : 0;
+    return fit(
+        suspect, Step.COLD, missing, suspect.strain(new BodyFacts.Shift(0, into, 0, 0)));
   }
 
   private BigFraction chill(BodyFacts suspect) {
@@ -86,20 +81,18 @@ final class MissingPart {
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED." + step)
             .with("hot", parts.value("hot"))
             .with("cold", parts.value("cold"));
-    return Optional.of(suggest(suspect, missing, evidence, strain));
+    return Optional.of(suggest(suspect, missing, evidence, Optional.empty(), strain));
   }
 
-  private Fit suggest(BodyFacts suspect, Weight missing, Phrase evidence, long strain) {
+  private Fit suggest(
+      BodyFacts suspect,
+      Weight missing,
+      Phrase evidence,
+      Optional<Share> lossAfter,
+      long strain) {
+    var said = evidence.with("body", suspect.id()).with("weight", speech.weight(missing));
     return new Fit(
-        new Suggestion(
-            suspect.id(),
-            Cause.PART_NOT_WEIGHED,
-            List.of(),
-            "",
-            "",
-            "",
-            evidence.with("body", suspect.id()).with("weight", speech.weight(missing)),
-            List.of()),
+        Suggestion.missing(suspect, Cause.PART_NOT_WEIGHED, said, lossAfter),
         PENALTY + strain - suspect.strain(),
         Cause.PART_NOT_WEIGHED.id());
   }
@@ -116,15 +109,14 @@ final class MissingPart {
     if (!half || !suspect.isWeighedOut()) {
       return Optional.empty();
     }
-    var loss = balance.outputs().flatMap(o -> o.cuttingLoss()).orElseThrow();
-    var twice = side.plus(side).fraction();
-    var gap = loss.plus(side).fraction().divide(twice);
-    if (gap.abs().compareTo(SIDES_DIFFER) > 0) {
+    var loss = balance.shares().cuttingLoss().orElseThrow();
+    var withBoth = new Share(loss.part().plus(side), side.plus(side));
+    if (withBoth.percent().abs().compareTo(SIDES_DIFFER) > 0) {
       return Optional.empty();
     }
     var evidence =
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED.OTHER_SIDE")
-            .with("percent", new Value.Percent(side.minus(loss).percentOf(side)));
-    return Optional.of(suggest(suspect, side, evidence, 0));
+            .with("percent", new Value.Percent(loss.rest().percent()));
+    return Optional.of(suggest(suspect, side, evidence, Optional.of(withBoth), 0));
   }
 }

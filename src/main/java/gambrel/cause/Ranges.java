@@ -7,11 +7,11 @@ import gambrel.reckoning.Night;
 import gambrel.shop.Step;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** Between which weights the weighings of a code lie in this shop. */
 final class Ranges {
@@ -19,17 +19,18 @@ final class Ranges {
   private static final int LEAST_OTHERS = 4;
 
   private final Night night;
-  private final Map<List<Object>, TreeMap<Long, Integer>> byKind = new HashMap<>();
+  private final Map<List<Object>, List<Long>> byKind = new HashMap<>();
 
   Ranges(Night night) {
     this.night = night;
     night.ledger().weighings().stream()
         .filter(weighing -> weighing.step().movesMass())
         .forEach(w -> keys(w).forEach(key -> add(key, w.net().hundredThousandths())));
+    byKind.values().forEach(Collections::sort);
   }
 
   private void add(List<Object> key, long net) {
-    byKind.computeIfAbsent(key, k -> new TreeMap<>()).merge(net, 1, Integer::sum);
+    byKind.computeIfAbsent(key, k -> new ArrayList<>()).add(net);
   }
 
   /** What a weighing is compared with: its code and species, else its step and species. */
@@ -76,23 +77,16 @@ final class Ranges {
   /** The range of the weighings that are like this one, itself left out. */
   Optional<Range> ofOthers(Weighing weighing) {
     for (var key : keys(weighing)) {
-      var nets = byKind.getOrDefault(key, new TreeMap<>());
-      int count = nets.values().stream().mapToInt(n -> n).sum();
-      if (count > LEAST_OTHERS) {
+      var nets = byKind.getOrDefault(key, List.of());
+      if (nets.size() > LEAST_OTHERS) {
         long own = weighing.net().hundredThousandths();
-        return Optional.of(new Range(least(nets, own), most(nets, own)));
+        int last = nets.size() - 1;
+        return Optional.of(
+            new Range(
+                nets.get(nets.get(0) == own ? 1 : 0),
+                nets.get(nets.get(last) == own ? last - 1 : last)));
       }
     }
     return Optional.empty();
-  }
-
-  private static long least(TreeMap<Long, Integer> nets, long own) {
-    boolean alone = nets.firstKey() == own && nets.get(own) == 1;
-    return alone ? nets.higherKey(own) : nets.firstKey();
-  }
-
-  private static long most(TreeMap<Long, Integer> nets, long own) {
-    boolean alone = nets.lastKey() == own && nets.get(own) == 1;
-    return alone ? nets.lowerKey(own) : nets.lastKey();
   }
 }

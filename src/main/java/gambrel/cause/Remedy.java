@@ -1,16 +1,35 @@
 package gambrel.cause;
 
 import gambrel.measure.WeightUnit;
+import gambrel.weighing.Field;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** What may be done to one row by a correction. */
 sealed interface Remedy {
+  /** A cell of the row with its new value. */
+  record Cell(Field field, String value) {}
+
+  /** The cells that are changed, in the order in which a person would type them. */
+  List<Cell> cells();
+
   /** Keys it to another body. */
-  record Move(String body) implements Remedy {}
+  record Move(String body) implements Remedy {
+    @Override
+    public List<Cell> cells() {
+      return List.of(new Cell(Field.BODY, body));
+    }
+  }
 
   /** Removes it. */
-  record Remove() implements Remedy {}
+  record Remove() implements Remedy {
+    @Override
+    public List<Cell> cells() {
+      return List.of(new Cell(Field.STATUS, "void"));
+    }
+  }
 
   /**
    * Gives it another net weight.
@@ -18,8 +37,21 @@ sealed interface Remedy {
    * @param net in the row's unit
    * @param tare the tare that has to be given with it, in the row's unit
    */
-  record Net(BigDecimal net, Optional<BigDecimal> tare) implements Remedy {}
+  record Net(BigDecimal net, Optional<BigDecimal> tare) implements Remedy {
+    @Override
+    public List<Cell> cells() {
+      var cells = new ArrayList<Cell>();
+      tare.ifPresent(t -> cells.add(new Cell(Field.TARE, t.toPlainString())));
+      cells.add(new Cell(Field.NET, net.toPlainString()));
+      return cells;
+    }
+  }
 
   /** Reads it in another unit. */
-  record In(WeightUnit unit) implements Remedy {}
+  record In(WeightUnit unit) implements Remedy {
+    @Override
+    public List<Cell> cells() {
+      return List.of(new Cell(Field.UNIT, unit.id()));
+    }
+  }
 }

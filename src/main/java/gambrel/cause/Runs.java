@@ -25,6 +25,14 @@ record Runs(String body, List<Weighing> weighings) {
     return weighings.size();
   }
 
+  Weighing first() {
+    return weighings.get(0);
+  }
+
+  Weighing last() {
+    return weighings.get(size() - 1);
+  }
+
   /** Each of {@code weighings} keyed to a body. */
   static List<Touch> move(List<Weighing> weighings, String to) {
     return weighings.stream().map(w -> new Touch(w, new Remedy.Move(to))).toList();

@@ -1,10 +1,13 @@
 package gambrel.cause;
 
+import gambrel.measure.Share;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Phrase;
 import gambrel.notice.Place;
+import gambrel.shop.Correction;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A change that would make a body balance, with the evidence for it.
@@ -15,10 +18,12 @@ import java.util.List;
  * @param scale the scale of the first row, or empty
  * @param ticket the ticket of the first row, or empty
  * @param raw the first row as it stands in its export, or empty
- * @param evidence why, with the numbers; where no line can be written its advice says what to look
- *     for
- * @param lines rows for {@code corrections.csv}, {@code by} and {@code on} left blank for whoever
- *     decides
+ * @param evidence why, with the numbers; where no correction can be written its advice says what to
+ *     look for
+ * @param lossBefore the body's cutting loss as it is; empty if unknown
+ * @param lossAfter its cutting loss with the change; empty if unknown
+ * @param corrections the rows of {@code corrections.csv} that make the change; empty where a
+ *     weighing is missing
  */
 public record Suggestion(
     String body,
@@ -28,11 +33,34 @@ public record Suggestion(
     String ticket,
     String raw,
     Phrase evidence,
-    List<Phrase> lines) {
+    Optional<Share> lossBefore,
+    Optional<Share> lossAfter,
+    List<Correction> corrections) {
   /** Copies the lists. */
   public Suggestion {
     rows = List.copyOf(rows);
-    lines = List.copyOf(lines);
+    corrections = List.copyOf(corrections);
+  }
+
+  /** A weighing is missing, so that there is no row to correct. */
+  static Suggestion missing(
+      BodyFacts suspect, Cause cause, Phrase evidence, Optional<Share> lossAfter) {
+    return new Suggestion(
+        suspect.id(),
+        cause,
+        List.of(),
+        "",
+        "",
+        "",
+        evidence,
+        suspect.balance().shares().cuttingLoss(),
+        lossAfter,
+        List.of());
+  }
+
+  /** The rows to paste, {@code by} and {@code on} left blank for the person who decides. */
+  public List<Phrase> lines() {
+    return corrections.stream().map(c -> CorrectionLines.line(cause, c)).toList();
   }
 
   /** The same as notices: one for each line to paste, or one with the advice. */
@@ -43,8 +71,8 @@ public record Suggestion(
             .aboutBody(body)
             .aboutTicket(scale, ticket)
             .quoting(raw);
-    return lines.isEmpty()
+    return corrections.isEmpty()
         ? List.of(notice)
-        : lines.stream().map(line -> notice.with("correction", line).advising("LINE")).toList();
+        : lines().stream().map(line -> notice.with("correction", line).advising("LINE")).toList();
   }
 }

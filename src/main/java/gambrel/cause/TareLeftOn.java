@@ -48,7 +48,7 @@ final class TareLeftOn implements Finder {
     long penalty =
         lacking.shown() ? OTHERS_SHOW_IT : KNOWN_OF_THE_CODE - likeness(touch) * LIKE_OTHERS;
     return Candidate.of(Cause.TARE_LEFT_ON, touch, penalty)
-        .because(new Value.Shown(Tares.plain(lacking.tare()), touch.weighing().unit()));
+        .with("witness", new Value.Shown(Tares.plain(lacking.tare()), touch.weighing().unit()));
   }
 
   /** Whether its weight becomes like that of others by it (1), or unlike (-1). */

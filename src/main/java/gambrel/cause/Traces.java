@@ -12,31 +12,31 @@ import gambrel.weighing.Ledgers;
 import gambrel.weighing.RowFinder;
 import gambrel.weighing.Weighing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** What a night left behind at the scales: rows as they stand, in the order of each scale. */
+/** The night as it was weighed: bodies, rows as they are in the exports, each scale's days. */
 final class Traces {
   private final Night night;
   private final Usual usual;
   private final RowFinder rows;
-  private final Shifts shifts;
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> settled = new HashSet<>();
+  private Map<Shift, List<Weighing>> shifts;
   private List<Absence> absences;
 
   Traces(Night night, List<ExportFile> exports) {
     this.night = night;
     this.usual = new Usual(night);
     this.rows = new RowFinder(exports);
-    this.shifts = new Shifts(night.ledger().weighings());
     night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
   }
 
@@ -62,9 +62,33 @@ final class Traces {
     return facts(other.bodies().get(body), usual);
   }
 
-  /** The scales' days on which something of a body was weighed. */
+  /** What each scale weighed on each day, earliest first; the day that began first comes first. */
+  private Map<Shift, List<Weighing>> shifts() {
+    if (shifts == null) {
+      shifts =
+          night.ledger().weighings().stream()
+              .filter(weighing -> weighing.step().movesMass())
+              .sorted(Weighing.BY_TIME)
+              .collect(
+                  Collectors.groupingBy(Shift::of, LinkedHashMap::new, Collectors.toList()));
+    }
+    return shifts;
+  }
+
+  /** The scales' days on which a part of a body was weighed. */
+  private Set<Shift> own(String body) {
+    return night.ledger().weighings().of(body).stream()
+        .filter(weighing -> weighing.step().movesMass())
+        .map(Shift::of)
+        .collect(Collectors.toSet());
+  }
+
+  /** What was weighed on the scales' days on which a part of a body was weighed. */
   List<List<Weighing>> shiftsOf(String body) {
-    return shifts.ofBody(body);
+    return own(body).stream()
+        .map(this::shift)
+        .sorted(Comparator.comparing(rows -> rows.get(0), Weighing.BY_TIME))
+        .toList();
   }
 
   /**
@@ -88,24 +112,19 @@ final class Traces {
     var lossHigh = new Reason(ReasonCode.LOSS_HIGH, "");
     for (var account : night.bodies().values()) {
       if (Faults.of(account).contains(lossHigh) && Faults.isUnbalanced(account, night)) {
+        String body = account.body().id();
         var days =
-            account.balance().cuts().stream()
-                .map(Weighing::date)
-                .collect(Collectors.toCollection(TreeSet::new));
-        String id = account.body().id();
-        var own =
-            night.ledger().weighings().of(id).stream()
-                .filter(weighing -> weighing.step().movesMass())
-                .map(Shift::of)
-                .collect(Collectors.toSet());
-        for (var day : days) {
-          shifts.on(day).forEach(
-              (shift, rows) -> {
-                if (!own.contains(shift) && rows.stream().anyMatch(w -> w.step().isCutting())) {
-                  found.add(new Absence(id, shift));
-                }
-              });
-        }
+            account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+        var own = own(body);
+        shifts()
+            .forEach(
+                (shift, rows) -> {
+                  if (days.contains(shift.date())
+                      && !own.contains(shift)
+                      && rows.stream().anyMatch(w -> w.step().isCutting())) {
+                    found.add(new Absence(body, shift));
+                  }
+                });
       }
     }
     return found;
@@ -118,7 +137,7 @@ final class Traces {
 
   /** What one scale weighed on a day, in order. */
   List<Weighing> shift(Shift shift) {
-    return shifts.of(shift);
+    return shifts().getOrDefault(shift, List.of());
   }
 
   /** The text of a cell of a row as it stands in the export. */
@@ -135,7 +154,7 @@ final class Traces {
     return rows.all();
   }
 
-  /** Whether nobody has yet decided anything about a row. */
+  /** Whether no correction concerns a row. */
   boolean isUntouched(Weighing weighing) {
     return !settled.contains(weighing.place());
   }

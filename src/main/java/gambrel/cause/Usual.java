@@ -6,7 +6,7 @@ import gambrel.cuts.Kind;
 import gambrel.cuts.Species;
 import gambrel.decision.LossLimit;
 import gambrel.measure.Exact;
-import gambrel.measure.Weight;
+import gambrel.measure.Share;
 import gambrel.reckoning.Night;
 import gambrel.shop.Outcome;
 import gambrel.shop.Settings;
@@ -56,28 +56,21 @@ final class Usual {
     return band("chill" + species.id(), species, Usual::chillOf, LEAST_SHRINK_SPREAD);
   }
 
-  /** What lies in bins of one kind, of the weight into the boning room, if enough bodies tell. */
+  /** What is in bins of one kind, of the weight into the boning room, if enough bodies tell. */
   Optional<Band> bin(Species species, Kind kind) {
-    return band(
+    return bands.computeIfAbsent(
         kind + species.id(),
-        species,
-        balance -> binned(balance, kind).flatMap(w -> share(w, balance.boning())),
-        LEAST_SHARE_SPREAD,
-        LEAST_BODIES_FOR_A_SHARE);
+        key ->
+            read(
+                species,
+                balance -> binned(balance, kind),
+                LEAST_SHARE_SPREAD,
+                LEAST_BODIES_FOR_A_SHARE));
   }
 
   private Optional<Band> band(
       String key, Species species, Function<BodyBalance, Optional<Long>> figure, long least) {
-    return band(key, species, figure, least, Band.LEAST_VALUES);
-  }
-
-  private Optional<Band> band(
-      String key,
-      Species species,
-      Function<BodyBalance, Optional<Long>> figure,
-      long leastSpread,
-      int leastBodies) {
-    return bands.computeIfAbsent(key, k -> read(species, figure, leastSpread, leastBodies));
+    return bands.computeIfAbsent(key, k -> read(species, figure, least, Band.LEAST_VALUES));
   }
 
   private Optional<Band> read(
@@ -104,27 +97,22 @@ final class Usual {
   }
 
   private static Optional<Long> chillOf(BodyBalance balance) {
-    return balance
-        .shares()
-        .chillShrink()
-        .map(shrink -> Exact.units(shrink.percent().divide(Exact.HUNDRED), 6));
+    return balance.shares().chillShrink().flatMap(Usual::millionths);
   }
 
-  /** What lies in the bins of one kind. */
-  static Optional<Weight> binned(BodyBalance balance, Kind kind) {
-    return balance
-        .outputs()
-        .flatMap(
-            outputs ->
-                switch (kind) {
-                  case BONE -> outputs.bone();
-                  case FAT -> outputs.fat();
-                  default -> outputs.waste();
-                });
+  /** What is in bins of one kind, in millionths of the weight into the boning room. */
+  static Optional<Long> binned(BodyBalance balance, Kind kind) {
+    var share =
+        switch (kind) {
+          case BONE -> balance.shares().boneOfBoning();
+          case FAT -> balance.shares().fatOfBoning();
+          default -> Share.of(balance.outputs().flatMap(Outputs::waste), balance.boning());
+        };
+    return share.flatMap(Usual::millionths);
   }
 
-  static Optional<Long> share(Weight part, Optional<Weight> whole) {
-    return whole.flatMap(w -> millionths(part.fraction(), w.fraction()));
+  private static Optional<Long> millionths(Share share) {
+    return millionths(share.part().fraction(), share.whole().fraction());
   }
 
   /** {@code part} in millionths of {@code whole}. */

@@ -61,7 +61,7 @@ final class WrongUnit implements Finder {
     return ranges
         .ofOthers(row)
         .filter(range -> !range.holds(net) && range.holds(then))
-        .map(range -> Candidate.of(Cause.UNIT, touch, A_ROW).because(range.words()));
+        .map(range -> Candidate.of(Cause.UNIT, touch, A_ROW).with("witness", range.words()));
   }
 
   private Optional<Candidate> together(List<Weighing> rows, long penalty) {

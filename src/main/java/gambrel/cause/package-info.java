@@ -1,2 +1,2 @@
-/** The one change that would make a body balance: looked for, tried out, suggested, never applied. */
+/** The one change that would make a body balance: found, tried out, suggested, never applied. */
 package gambrel.cause;

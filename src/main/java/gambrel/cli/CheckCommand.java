@@ -7,13 +7,14 @@ import gambrel.run.NightlyRun;
 import gambrel.run.Outcome;
 import gambrel.run.Preview;
 import gambrel.run.RefusedException;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Reads and computes as a run does, and tells what a person should know. */
+/** Reads and computes as a run does, and prints the notices. */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
@@ -31,31 +32,31 @@ final class CheckCommand extends ShopCommand {
   }
 
   @Override
-  int call(Console console) throws RefusedException {
-    var shop = arguments().shop();
+  int work() throws RefusedException {
     if (preview != null) {
-      OutputPath.refuseExports(preview, shop);
+      OutputPath.refuseExports(preview, shop());
     }
     Reading reading;
     Outcome outcome;
-    try (var progress = progress(console)) {
+    try (var progress = progress()) {
       reading = read(progress);
       outcome =
           new NightlyRun(reading.inputs(), reading.documents(), progress)
-              .check(shop.resolve("reports"), reading.asOf());
+              .check(shop().resolve("reports"), reading.asOf());
     }
     if (outcome instanceof Outcome.Done done) {
       var notices = done.report().notices();
-      notices.forEach(notice -> print(console.out(), notice));
-      LayoutHelp.lines(shop, reading.inputs(), notices).forEach(console.out()::println);
+      notices.forEach(notice -> print(out(), notice));
+      LayoutHelp.lines(shop(), reading.inputs(), notices).forEach(out()::println);
       if (preview != null) {
-        return Math.max(
-            console.finish(
-                Preview.write(preview, done.report().night(), reading.documents())),
-            console.finish(outcome));
+        try {
+          Preview.write(preview, done.report().night(), reading.documents());
+        } catch (IOException e) {
+          return finish(Outcome.Failed.of(e));
+        }
       }
     }
-    return console.finish(outcome);
+    return finish(outcome);
   }
 
   private static void print(PrintWriter to, Notice notice) {

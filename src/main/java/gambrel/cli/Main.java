@@ -22,23 +22,23 @@ public final class Main {
     System.exit(run(PdfDocuments::of, new StandardError(), out, err, args));
   }
 
-  /** Runs one command where nobody watches; returns its exit code. */
+  /** Runs one command without a progress line; returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     return run(PdfDocuments::of, out, err, args);
   }
 
-  /** The same with other documents. */
+  /** As above, with other documents. */
   static int run(DocumentMaker maker, PrintWriter out, PrintWriter err, String... args) {
     return run(maker, Terminal.NONE, out, err, args);
   }
 
-  /** The same with {@code err} on a terminal. */
+  /** As above, with {@code err} on {@code terminal}. */
   static int run(
       DocumentMaker maker, Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
     var line = new CommandLine(new GambrelCommand());
     line.addSubcommand(new RunCommand(maker, terminal));
     line.addSubcommand(new CheckCommand(maker, terminal));
-    line.addSubcommand(new ExplainCommand());
+    line.addSubcommand(new ExplainCommand(maker));
     line.addSubcommand(new GenerateCompletion());
     line.setOut(out);
     line.setErr(err);
@@ -59,6 +59,6 @@ public final class Main {
 
   private static int failed(PrintWriter err, Throwable problem) {
     err.println("gambrel: failed, and the last published state stands: " + problem);
-    return ExitCode.FAILED;
+    return 4;
   }
 }

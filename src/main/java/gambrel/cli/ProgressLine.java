@@ -1,7 +1,6 @@
 package gambrel.cli;
 
-import gambrel.run.Progress;
-import gambrel.run.Stage;
+import gambrel.weighing.Progress;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.OptionalInt;
@@ -11,37 +10,40 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongConsumer;
 
 /**
- * One line on a terminal that says how far a night is, drawn over itself and gone in the end. A
- * terminal that is stopped keeps nobody from the work, which never waits for a drawing.
+ * One line on a terminal that says which stage a night is in and how much of it is done. It is
+ * drawn over itself and cleared in the end. The work never waits for a drawing, so that a stopped
+ * terminal does not stop a night.
  */
 final class ProgressLine implements Progress, AutoCloseable {
-  /** What is over sooner needs no line. */
-  static final Duration PATIENCE = Duration.ofSeconds(2);
+  /** No line is drawn for work that is over sooner. */
+  private static final Duration PATIENCE = Duration.ofSeconds(2);
 
   private static final Duration PACE = Duration.ofMillis(500);
 
   private final PrintWriter to;
   private final Terminal terminal;
-  private final long began;
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(ProgressLine::helper);
   private final Thread atExit = new Thread(this::clearAtExit);
-  private volatile StageCount count;
+  private volatile Count count;
 
-  /** Asked for once there is something to draw. */
+  /** Null until there is something to draw. */
   private OptionalInt columns;
 
   private String shown = "";
   private boolean closed;
 
+  /** How much of a stage is done; counted on any thread. */
+  private record Count(Stage stage, long total, AtomicLong done) {}
+
   /** A line that is drawn when it is asked to. */
   ProgressLine(PrintWriter to, Terminal terminal) {
     this.to = to;
     this.terminal = terminal;
-    this.began = terminal.nanos();
   }
 
   /** A line that draws itself, if there is a terminal, until it is closed. */
@@ -64,22 +66,22 @@ final class ProgressLine implements Progress, AutoCloseable {
 
   @Override
   public LongConsumer begin(Stage stage, long total) {
-    var begun = new StageCount(stage, total, terminal::nanos);
+    var begun = new Count(stage, total, new AtomicLong());
     count = begun;
-    return begun;
+    return begun.done()::addAndGet;
   }
 
   /** Draws the line as it is now; by one thread at a time. */
   void draw() {
     var now = count;
-    if (now == null || terminal.nanos() - began < PATIENCE.toNanos()) {
+    if (now == null) {
       return;
     }
     if (columns == null) {
       columns = terminal.columns();
     }
     if (columns.isPresent()) {
-      show(ProgressText.of(now.reached(), columns.getAsInt()));
+      show(ProgressText.of(now.stage(), now.done().get(), now.total(), columns.getAsInt()));
     }
   }
 

@@ -1,30 +1,31 @@
 package gambrel.cli;
 
-import gambrel.run.Stage;
+import gambrel.weighing.Progress.Stage;
 import java.util.List;
 
-/** The words of the line that says how far a night is. */
+/** The words of the progress line. */
 final class ProgressText {
   private static final long KILO = 1_000;
   private static final long MEGA = 1_000_000;
 
-  /** From so many on the larger unit tells enough. */
+  /** From so many megabytes on, bytes are counted in megabytes. */
   private static final int ENOUGH = 10;
 
-  private static final int MINUTE = 60;
-  private static final int HALF_HOUR = 30;
+  private static final int PERCENT = 100;
 
   private ProgressText() {}
 
-  /** The line in fewer than {@code columns}: a full last one would begin a new line. */
-  static String of(Reached reached, int columns) {
-    String name = name(reached.stage());
-    String counted = reached.total() > 0 ? name + ": " + count(reached) : name;
-    long left = reached.secondsLeft();
-    String whole =
-        left > 0 ? counted + ", about " + rounded(left) + " left in this stage" : counted;
+  /**
+   * The line in fewer than {@code columns}: a full last one would begin a new line.
+   *
+   * @param done so much of the stage is done
+   * @param total 0 where it is not counted
+   */
+  static String of(Stage stage, long done, long total, int columns) {
+    String name = name(stage);
+    String counted = total > 0 ? name + ": " + count(stage, Math.min(done, total), total) : name;
     int room = Math.max(0, columns - 1);
-    return List.of(whole, counted, name).stream()
+    return List.of(counted, name).stream()
         .filter(line -> line.length() <= room)
         .findFirst()
         .orElse(name.substring(0, Math.min(room, name.length())));
@@ -44,41 +45,19 @@ final class ProgressText {
     };
   }
 
-  private static String count(Reached reached) {
-    long total = reached.total();
-    long done = Math.min(reached.done(), total);
-    return switch (reached.stage()) {
+  private static String count(Stage stage, long done, long total) {
+    return switch (stage) {
       case READING ->
           total < ENOUGH * MEGA ? of(done, total, KILO) + " kB" : of(done, total, MEGA) + " MB";
-      // Each row is gone through more than once, so that their number would mislead.
-      case ROWS -> reached.percent() + " %";
+      // A row is counted more than once, so that the number of rows would mislead.
+      case ROWS -> PERCENT * done / total + " %";
       default -> of(done, total, 1);
     };
   }
 
-  /** All of the total is only said of all. */
+  /** Done is rounded down, and all of it up. */
   private static String of(long done, long total, long unit) {
     long all = (total + unit - 1) / unit;
     return (done == total ? all : done / unit) + " of " + all;
-  }
-
-  /** Always up, to steps that grow with it. */
-  private static String rounded(long seconds) {
-    if (seconds <= MINUTE - ENOUGH) {
-      return up(seconds, ENOUGH) + " s";
-    }
-    long minutes = up(seconds, MINUTE) / MINUTE;
-    if (minutes <= ENOUGH) {
-      return minutes + " min";
-    }
-    if (minutes <= MINUTE) {
-      return up(minutes, ENOUGH / 2) + " min";
-    }
-    long halves = up(minutes, HALF_HOUR) / HALF_HOUR;
-    return halves / 2 + (halves % 2 == 0 ? "" : ".5") + " h";
-  }
-
-  private static long up(long number, long step) {
-    return (number + step - 1) / step * step;
   }
 }

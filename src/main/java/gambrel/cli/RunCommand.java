@@ -1,5 +1,8 @@
 package gambrel.cli;
 
+import gambrel.notice.Notice;
+import gambrel.notice.NoticeWords;
+import gambrel.notice.Severity;
 import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.run.NightlyRun;
@@ -38,22 +41,22 @@ final class RunCommand extends ShopCommand {
   }
 
   @Override
-  int call(Console console) throws RefusedException {
+  int work() throws RefusedException {
     var wanted = months();
-    var root = out == null ? arguments().shop().resolve("reports") : out;
-    OutputPath.checkFolder(root, arguments().shop());
+    var root = out == null ? shop().resolve("reports") : out;
+    OutputPath.checkFolder(root, shop());
     Outcome outcome;
-    try (var progress = progress(console)) {
+    try (var progress = progress()) {
       var reading = read(progress);
       outcome =
           new NightlyRun(reading.inputs(), reading.documents(), progress)
               .run(root, reading.asOf(), wanted);
     }
-    if (outcome instanceof Outcome.Done done && !arguments().isQuiet()) {
-      tell(console.out(), root, done.report());
-      console.warn(done.report());
+    if (outcome instanceof Outcome.Done done && !isQuiet()) {
+      print(out(), root, done.report());
+      warn(err(), done.report().notices());
     }
-    return console.finish(outcome);
+    return finish(outcome);
   }
 
   private List<YearMonth> months() throws RefusedException {
@@ -68,7 +71,7 @@ final class RunCommand extends ShopCommand {
     return wanted;
   }
 
-  private static void tell(PrintWriter to, Path root, MorningReport report) {
+  private static void print(PrintWriter to, Path root, MorningReport report) {
     Night night = report.night();
     int read = night.ledger().rows().stream().mapToInt(row -> row.read()).sum();
     int aside = night.ledger().setAside().size();
@@ -79,5 +82,17 @@ final class RunCommand extends ShopCommand {
     to.printf("summaries             %s%n", root.resolve("summaries"));
     to.printf("morning sheet         %s%n", root.resolve("morning.pdf"));
     to.printf("data files            %s%n", root.resolve("data"));
+  }
+
+  /** Prints what was not done, and how many notices wait for a person. */
+  private static void warn(PrintWriter to, List<Notice> notices) {
+    notices.stream()
+        .filter(notice -> notice.severity() == Severity.STOP)
+        .map(n -> (n.code().id() + " " + n.place()).strip() + ": " + NoticeWords.ENGLISH.message(n))
+        .forEach(line -> to.println("gambrel: " + line));
+    long waiting = notices.stream().filter(n -> n.severity() == Severity.HOLD).count();
+    if (waiting > 0) {
+      to.println("gambrel: things that wait for a person, on the morning sheet: " + waiting);
+    }
   }
 }

@@ -1,20 +1,37 @@
 package gambrel.cli;
 
+import gambrel.run.AsOf;
 import gambrel.run.Documents;
 import gambrel.run.Inputs;
 import gambrel.run.Outcome;
-import gambrel.run.Progress;
 import gambrel.run.RefusedException;
+import gambrel.weighing.Progress;
+import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** A command that reads a shop folder and reckons it as a night does. */
 abstract class ShopCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
-  @Mixin private ShopArguments arguments;
+
+  @Parameters(index = "0", paramLabel = "SHOP", description = "the shop folder")
+  private Path shop;
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATETIME",
+      description =
+          "the moment at which things stand, like 2026-07-31T02:00; the shop's zone unless it"
+              + " carries an offset; default now")
+  private String asOf;
+
+  @Option(names = "--quiet", description = "no progress and no closing lines")
+  private boolean quiet;
 
   private final DocumentMaker maker;
   private final Terminal terminal;
@@ -22,7 +39,7 @@ abstract class ShopCommand implements Callable<Integer> {
   /**
    * A command.
    *
-   * @param terminal what standard error is
+   * @param terminal what standard error leads to
    */
   ShopCommand(DocumentMaker maker, Terminal terminal) {
     this.maker = maker;
@@ -39,31 +56,61 @@ abstract class ShopCommand implements Callable<Integer> {
 
   @Override
   public final Integer call() {
-    var console = new Console(spec);
     try {
-      return call(console);
+      return work();
     } catch (RefusedException e) {
-      return console.finish(new Outcome.Refused(e.getMessage()));
+      return finish(new Outcome.Refused(e.getMessage()));
     }
   }
 
-  /** Does it; returns the exit code. */
-  abstract int call(Console console) throws RefusedException;
+  /** Carries the command out; returns the exit code. */
+  abstract int work() throws RefusedException;
 
-  /** What was asked for. */
-  final ShopArguments arguments() {
-    return arguments;
+  final Path shop() {
+    return shop;
   }
 
-  /** Shows how far the work is until it is closed, which has to be before anything is printed. */
-  final ProgressLine progress(Console console) {
-    return ProgressLine.begin(console.err(), arguments.isQuiet() ? Terminal.NONE : terminal);
+  final boolean isQuiet() {
+    return quiet;
+  }
+
+  final PrintWriter out() {
+    return spec.commandLine().getOut();
+  }
+
+  final PrintWriter err() {
+    return spec.commandLine().getErr();
+  }
+
+  /** Draws a progress line until it is closed, which has to be before anything is printed. */
+  final ProgressLine progress() {
+    return ProgressLine.begin(err(), quiet ? Terminal.NONE : terminal);
   }
 
   /** Reads the shop folder. */
   final Reading read(Progress progress) throws RefusedException {
-    var inputs = arguments.read(progress);
-    var asOf = arguments.asOf(inputs);
-    return new Reading(inputs, asOf, maker.of(arguments.shop(), inputs.shop().settings()));
+    var inputs = Inputs.read(shop, progress);
+    var settings = inputs.shop().settings();
+    var zone = settings.zone();
+    return new Reading(
+        inputs,
+        asOf == null ? AsOf.machine(zone) : AsOf.read(asOf, zone),
+        maker.of(shop, settings));
+  }
+
+  /** Prints to standard error why nothing was done, if so; returns the exit code. */
+  final int finish(Outcome outcome) {
+    if (outcome instanceof Outcome.Refused refused) {
+      err().println("gambrel: " + refused.why() + ".");
+    } else if (outcome instanceof Outcome.Busy) {
+      err().println("gambrel: another run holds this output folder.");
+    } else if (outcome instanceof Outcome.Failed failed) {
+      err()
+          .println(
+              "gambrel: failed, and the last published state stands: "
+                  + failed.why()
+                  + ". See that the disk has room and may be written to, then run again.");
+    }
+    return outcome.exitCode();
   }
 }

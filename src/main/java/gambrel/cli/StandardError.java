@@ -9,7 +9,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The process's standard error. Java tells only of standard input and output whether they are a
+ * The process's standard error. Java says only of standard input and output whether they are a
  * terminal, so the system's shell is asked; whatever goes wrong with that means no terminal.
  */
 final class StandardError implements Terminal {
@@ -66,10 +66,5 @@ final class StandardError implements Terminal {
   /** The variable may be of another window than the process runs in: the narrower one is safe. */
   private static int narrower(int window, int variable) {
     return IntStream.of(window, variable).filter(width -> width > 0).min().orElse(USUAL);
-  }
-
-  @Override
-  public long nanos() {
-    return System.nanoTime();
   }
 }

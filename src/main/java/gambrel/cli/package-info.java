@@ -1,2 +1,2 @@
-/** The command line. The only package that knows of options, streams and exit codes. */
+/** The command line. Only this package deals with options, streams and exit codes. */
 package gambrel.cli;

@@ -7,7 +7,7 @@ import gambrel.notice.Place;
 import gambrel.notice.Severity;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
-import gambrel.weighing.Headway;
+import gambrel.weighing.Progress;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -40,22 +40,22 @@ public final class ExportReader {
    * every row is broken by {@link #COLUMNS_UNKNOWN}. Any other broken row has no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
-    return readTelling(folder, shop, Headway.NONE);
+    return readTelling(folder, shop, Progress.NONE);
   }
 
-  /** As above, and reports the bytes of the files to {@code headway} as they are read. */
-  public static Exports readTelling(Path folder, Shop shop, Headway headway) {
-    return read(folder, shop, Files::newInputStream, headway);
+  /** As above, and reports the bytes of the files to {@code progress} as they are read. */
+  public static Exports readTelling(Path folder, Shop shop, Progress progress) {
+    return read(folder, shop, Files::newInputStream, progress);
   }
 
   /** As above, with files that are opened in another way. */
-  static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, Headway headway) {
+  static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, Progress progress) {
     var reader = new ExportReader(folder, shop, opener);
-    var files = reader.files(folder.resolve(FOLDER), headway);
+    var files = reader.files(folder.resolve(FOLDER), progress);
     return new Exports(files, reader.notices);
   }
 
-  private List<ExportFile> files(Path top, Headway headway) {
+  private List<ExportFile> files(Path top, Progress progress) {
     var files = new ArrayList<ExportFile>();
     if (!Files.isDirectory(top)) {
       notices.add(
@@ -67,7 +67,7 @@ public final class ExportReader {
       var readings = new ArrayList<Reading>();
       ExportTree.list(top, FOLDER)
           .forEach((path, entry) -> readings.add(new Reading(path, entry, layouts.of(path))));
-      var bytes = headway.begin(readings.stream().mapToLong(r -> r.entry().size()).sum());
+      var bytes = progress.begin(Progress.Stage.READING, readings.stream().mapToLong(r -> r.entry().size()).sum());
       readings.parallelStream()
           .map(
               reading -> {

@@ -11,9 +11,9 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Who may read what is published: the account that the run has, since it is about customers. A
- * folder that is open to its group and closed to all others hands that on; nobody does so by chance.
- * Where the file system knows no such rights, the folder's own decide.
+ * Who may read what is published: only the account of the run, since it is about customers. In a
+ * folder that is open to its group and closed to all others, new files are open to the group too.
+ * Where the file system has no such rights, the folder's own decide.
  */
 final class Access {
   private static final FileAttribute<?>[] NONE = {};

@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is left to do of a night whose files are all staged. While it stands in the output folder
- * the night counts as published, and whoever finds it carries it out.
+ * What is left to do of a night whose files are all staged. While it is in the output folder the
+ * night counts as published, and the next run carries it out.
  *
  * @param steps in the order in which they become visible
  */

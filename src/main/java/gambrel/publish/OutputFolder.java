@@ -6,6 +6,7 @@ import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -35,7 +36,7 @@ public final class OutputFolder implements AutoCloseable {
     this.channel = channel;
     this.lock = lock;
     this.publisher = new Publisher(root, disk);
-    publisher.finish();
+    publisher.finish(() -> {});
     this.files = new PublishedFiles(root);
   }
 
@@ -80,23 +81,24 @@ public final class OutputFolder implements AutoCloseable {
     return files;
   }
 
-  /** Publishes {@code changes}: all of them, even if the process dies on the way. */
-  public void publish(Changes changes) throws IOException {
-    publish(changes, () -> {});
+  /** No changes yet. What is not published when the folder is closed is given up. */
+  public Changes changes() {
+    return new Changes(files, Optional.of(publisher));
   }
 
   /**
-   * The same for somebody who waits.
+   * Publishes the changes of this folder: all of them, even if the process dies on the way.
    *
-   * @param staged run after each change that is ready to become visible
+   * @param done run after each change that has become visible
    */
-  public void publish(Changes changes, Runnable staged) throws IOException {
-    publisher.publish(changes, staged);
+  public void publish(Changes changes, Runnable done) throws IOException {
+    publisher.publish(changes.journal(), done);
   }
 
   @Override
   public void close() throws IOException {
     try (channel) {
+      publisher.undo();
       lock.release();
     } finally {
       HELD.remove(root);

@@ -67,13 +67,8 @@ public final class PublishedFiles {
     return List.copyOf(found);
   }
 
-  /** Whether a file already has this content. */
-  public boolean holds(String path, byte[] bytes) throws IOException {
-    return holds(path, Content.of(bytes));
-  }
-
   /** Whether a file already has this content, neither of which need fit in memory. */
-  public boolean holds(String path, Content content) throws IOException {
+  boolean holds(String path, Content content) throws IOException {
     try (var in = open(path)) {
       var comparing = new ComparingStream(in);
       content.writeTo(comparing);

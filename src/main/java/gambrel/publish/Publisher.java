@@ -11,9 +11,9 @@ import java.util.Set;
 
 /**
  * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
- * flushed, and every folder that they need is made; then a journal names the moves to make. Up to
- * the moment the journal exists nothing published has changed; from then on a run that dies is
- * finished by the next, and a full disk is no obstacle any more since names only move.
+ * flushed, and every folder that they need is made; then a journal names the moves to make. Until
+ * the journal exists nothing published has changed. From then on the next run finishes what a run
+ * that died has begun, and a full disk does not stop it, since names only move.
  */
 final class Publisher {
   private final Path root;
@@ -25,52 +25,50 @@ final class Publisher {
     this.disk = disk;
   }
 
-  void publish(Changes changes, Runnable staged) throws IOException {
-    clearStaging();
-    if (changes.isEmpty()) {
-      return;
-    }
-    try {
-      stage(changes, staged);
-    } catch (IOException | RuntimeException e) {
-      if (!Files.exists(root.resolve(Journal.FILE))) {
-        undo();
-      }
-      throw e;
-    }
-    finish();
-  }
-
-  private void stage(Changes changes, Runnable after) throws IOException {
+  /** Writes a file to the staging folder, and makes the folder that it will be in. */
+  void stage(String staged, String path, Content content) throws IOException {
+    var target = target(path);
     var staging = root.resolve(Journal.STAGING);
     makeFolders(staging);
-    var steps = new ArrayList<Journal.Step>();
-    for (var change : changes.list()) {
-      var target = target(change.path());
-      if (change instanceof Changes.Write write) {
-        String staged = String.valueOf(steps.size());
-        disk.write(staging.resolve(staged), write.content());
-        makeFolders(target.getParent());
-        steps.add(new Journal.Move(staged, write.path()));
-      } else {
-        steps.add(new Journal.Remove(change.path()));
-      }
-      after.run();
-    }
-    var draft = staging.resolve("journal");
-    disk.write(draft, Content.of(new Journal(steps).bytes()));
-    disk.flush(staging);
-    disk.move(draft, root.resolve(Journal.FILE));
-    disk.flush(root);
+    disk.write(staging.resolve(staged), content);
+    makeFolders(target.getParent());
   }
 
-  /** Carries out a journal that is there; without one, drops what an unfinished run has staged. */
-  void finish() throws IOException {
+  /**
+   * Makes a journal's steps visible, whose files are staged.
+   *
+   * @param done run after each of them
+   */
+  void publish(Journal journal, Runnable done) throws IOException {
+    if (journal.steps().isEmpty()) {
+      return;
+    }
+    for (var step : journal.steps()) {
+      target(step.path());
+    }
+    var staging = root.resolve(Journal.STAGING);
+    makeFolders(staging);
+    var draft = staging.resolve("journal");
+    disk.write(draft, Content.of(journal.bytes()));
+    disk.flush(staging);
+    disk.move(draft, root.resolve(Journal.FILE));
+    made.clear();
+    disk.flush(root);
+    finish(done);
+  }
+
+  /**
+   * Carries out a journal that is there; without one, drops what an unfinished run has staged.
+   *
+   * @param done run after each of its steps
+   */
+  void finish(Runnable done) throws IOException {
     var journal = root.resolve(Journal.FILE);
     if (Files.exists(journal)) {
       Set<Path> touched = new LinkedHashSet<>();
       for (var step : Journal.read(root).steps()) {
         carryOut(step, touched);
+        done.run();
       }
       for (var folder : touched) {
         if (Files.isDirectory(folder)) {
@@ -149,8 +147,14 @@ final class Publisher {
     }
   }
 
-  /** Gives back the room that staging took, as far as the disk lets it; the next run ends it. */
-  private void undo() {
+  /**
+   * Gives back the room that staging took, as far as the disk lets it; the next run does the rest.
+   * With a journal in place nothing is given back.
+   */
+  void undo() {
+    if (Files.exists(root.resolve(Journal.FILE))) {
+      return;
+    }
     try {
       clearStaging();
       for (int i = made.size() - 1; i >= 0; i--) {

@@ -10,6 +10,7 @@ import gambrel.shop.Release;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
 import gambrel.weighing.Ledgers;
+import gambrel.weighing.Progress;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -26,25 +27,25 @@ import java.util.function.LongConsumer;
 public final class Reckoner {
   private final Shop shop;
   private final List<ExportFile> files;
-  private final Waiting waiting;
+  private final Progress progress;
   private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
 
   /** For a shop folder and its exports, in path order. */
   public Reckoner(Shop shop, List<ExportFile> files) {
-    this(shop, files, Waiting.NOBODY);
+    this(shop, files, Progress.NONE);
   }
 
-  /** The same for somebody who waits. */
-  public Reckoner(Shop shop, List<ExportFile> files, Waiting waiting) {
+  /** As above, and reports to {@code progress}. */
+  public Reckoner(Shop shop, List<ExportFile> files, Progress progress) {
     this.shop = shop;
     this.files = files;
-    this.waiting = waiting;
+    this.progress = progress;
   }
 
   /** Everything that is known at {@code asOf}. */
   public Night at(OffsetDateTime asOf) {
     var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
-    var reckoning = reckoning(moment, waiting);
+    var reckoning = reckoning(moment, progress);
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
     var lookedBack = lookedBack(reckoning, releases);
@@ -84,7 +85,7 @@ public final class Reckoner {
             .filter(on -> !reckonings.containsKey(on))
             .distinct()
             .count();
-    return moments == 0 ? moment -> {} : waiting.releases().begin(moments);
+    return moments == 0 ? moment -> {} : progress.begin(Progress.Stage.RELEASES, moments);
   }
 
   private Set<Reason> released(
@@ -92,7 +93,7 @@ public final class Reckoner {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
       boolean isNew = !reckonings.containsKey(release.on());
-      var then = reckoning(release.on(), Waiting.NOBODY);
+      var then = reckoning(release.on(), Progress.NONE);
       if (isNew) {
         lookedBack.accept(1);
       }
@@ -111,9 +112,9 @@ public final class Reckoner {
     return released;
   }
 
-  private Reckoning reckoning(OffsetDateTime moment, Waiting who) {
+  private Reckoning reckoning(OffsetDateTime moment, Progress told) {
     return reckonings.computeIfAbsent(
         moment,
-        m -> Reckoning.of(shop, Ledgers.of(files, shop, m, who.rows()), m, who.bodies()));
+        m -> Reckoning.of(shop, Ledgers.of(files, shop, m, told), m, told));
   }
 }

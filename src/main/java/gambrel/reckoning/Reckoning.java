@@ -13,8 +13,8 @@ import gambrel.measure.ByteOrder;
 import gambrel.shop.Body;
 import gambrel.shop.Outcome;
 import gambrel.shop.Shop;
-import gambrel.weighing.Headway;
 import gambrel.weighing.Ledger;
+import gambrel.weighing.Progress;
 import gambrel.weighing.SetAside;
 import gambrel.weighing.Weighing;
 import java.time.OffsetDateTime;
@@ -48,16 +48,14 @@ record Reckoning(
     Map<String, Bill> bills) {
 
   /**
-   * Reckons what the exports say by {@code asOf}.
-   *
-   * @param headway counts the bodies
+   * Reckons what the exports say by {@code asOf}, and reports the bodies to {@code progress}.
    */
-  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Headway headway) {
+  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
     var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
     var batches = BatchReader.read(shop, ledger.weighings(), asOf);
     var reader = new BodyReader(shop.settings(), batches);
     var billing = new Billing(shop);
-    var balanced = headway.begin(shop.bodies().size());
+    var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
     var balances = new TreeMap<String, BodyBalance>(ByteOrder.IDS);
     var bills = new HashMap<String, Bill>();
     // A body's figures depend on nothing but its own weighings, so that order does not matter.

@@ -3,7 +3,6 @@ package gambrel.run;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.Collection;
 import java.util.Comparator;
@@ -25,21 +24,15 @@ final class DocumentDates {
 
   /** When the last of a month's bodies was weighed last; else the month's beginning. */
   static Instant of(Night night, YearMonth month) {
-    return latest(night.bodies().values().stream().filter(body -> isOf(body, month)).toList())
+    var bodies =
+        night.bodies().values().stream()
+            .filter(body -> Months.of(body).anyMatch(month::equals))
+            .toList();
+    return latest(bodies)
         .orElseGet(() -> month.atDay(1).atStartOfDay(night.shop().settings().zone()).toInstant());
   }
 
   private static Optional<Instant> latest(Collection<BodyAccount> bodies) {
     return bodies.stream().flatMap(account -> of(account).stream()).max(Comparator.naturalOrder());
-  }
-
-  private static boolean isOf(BodyAccount account, YearMonth month) {
-    return account.body().killed().map(YearMonth::from).filter(month::equals).isPresent()
-        || account
-            .balance()
-            .lastCut()
-            .map((OffsetDateTime cut) -> YearMonth.from(cut))
-            .filter(month::equals)
-            .isPresent();
   }
 }

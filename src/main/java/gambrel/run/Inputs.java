@@ -6,6 +6,7 @@ import gambrel.intake.ShopReading;
 import gambrel.notice.Notice;
 import gambrel.shop.Shop;
 import gambrel.weighing.ExportFile;
+import gambrel.weighing.Progress;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,14 +35,14 @@ public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) 
   }
 
   /**
-   * The same for somebody who waits.
+   * As above, and reports to {@code progress}.
    *
    * @throws RefusedException if it cannot be read
    */
   public static Inputs read(Path folder, Progress progress) throws RefusedException {
     var reading = ShopReader.read(folder);
     if (reading instanceof ShopReading.Ok ok) {
-      var exports = ExportReader.readTelling(folder, ok.shop(), progress.of(Stage.READING));
+      var exports = ExportReader.readTelling(folder, ok.shop(), progress);
       var notices = new ArrayList<>(ok.notices());
       notices.addAll(exports.notices());
       return new Inputs(ok.shop(), exports.files(), notices);

@@ -1,6 +1,5 @@
 package gambrel.run;
 
-import gambrel.cause.LikelyCauses;
 import gambrel.data.NightTables;
 import gambrel.data.NoticesTable;
 import gambrel.data.RegisterTable;
@@ -17,67 +16,71 @@ import gambrel.register.MorningReport;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.register.StatementFiles;
-import gambrel.render.TemplateProblem;
+import gambrel.weighing.Progress;
 import java.io.IOException;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** Makes everything that a night publishes: documents, then data files, then the register. */
 final class NightWork {
   private final Night night;
   private final Documents documents;
-  private final NightFiles files;
+  private final PageShelf shelf;
+  private final Changes changes;
   private final RegisterStore store;
   private final Progress progress;
   private final List<Notice> notices = new ArrayList<>();
-  private LikelyCauses causes = LikelyCauses.NONE;
-  private MorningReport report;
 
   NightWork(
-      Night night, Documents documents, NightFiles files, RegisterStore store, Progress progress) {
+      Night night,
+      Documents documents,
+      PageShelf shelf,
+      Changes changes,
+      RegisterStore store,
+      Progress progress) {
     this.night = night;
-    this.documents = documents;
-    this.files = files;
+    this.documents = documents.remembering(shelf);
+    this.shelf = shelf;
+    this.changes = changes;
     this.store = store;
     this.progress = progress;
   }
 
-  /** What a person should know. */
-  MorningReport report() {
-    return report;
-  }
-
   /**
-   * Makes it all.
+   * Makes it all; returns what the morning sheet says.
    *
+   * @param known what is to be said of the shop folder and its figures
    * @param before the register as it was
    * @param lost what is missing of the documents that it names
    * @param months the months to summarise; none means every month that has a body
    */
-  void make(
+  MorningReport make(
       NightNoticeList known,
       Register before,
       List<Notice> lost,
       Collection<YearMonth> months)
       throws IOException {
-    causes = known.causes();
     notices.addAll(known.all());
     notices.addAll(lost);
     notices.addAll(LateWeighings.of(night, before));
     var plan = plan(known, before);
     var names = new StatementFiles(night.shop(), before);
-    var statements = new Statements(night, documents, store, names, files, notices);
-    var made = progress.begin(Stage.STATEMENTS, plan.issue().size() + plan.held().size());
+    var statements = new Statements(night, documents, store, names, shelf, changes, notices);
+    var made =
+        progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
     var register = statements.issue(plan, before, made);
     statements.hold(plan, made);
-    var work = new MonthWork(night, register, documents, months);
-    summaries(work, months.isEmpty());
-    morning(plan, before, register);
-    files.pages();
+    var work = new Months(night, register, documents, months);
+    work.make(progress, shelf, notices);
+    if (months.isEmpty()) {
+      work.removeOthers(changes);
+    }
+    var report = morning(plan, before, register, known);
+    shelf.writeList();
     tables(register, work);
+    return report;
   }
 
   private IssuePlan plan(NightNoticeList known, Register before) {
@@ -87,61 +90,44 @@ final class NightWork {
     return allowed;
   }
 
-  private void summaries(MonthWork work, boolean ofAll) throws IOException {
-    work.make(
-        progress.of(Stage.MONTHS),
-        new MonthWork.Summaries() {
-          @Override
-          public void page(String file, byte[] page) throws IOException {
-            files.page(file, page);
-          }
-
-          @Override
-          public void problem(String file, TemplateProblem problem) {
-            notMade(file, problem);
-          }
-        });
-    if (ofAll) {
-      work.stale(files.list(Months.FOLDER)).forEach(files::remove);
-    }
-  }
-
-  private void morning(IssuePlan plan, Register before, Register register) throws IOException {
+  private MorningReport morning(
+      IssuePlan plan, Register before, Register register, NightNoticeList known)
+      throws IOException {
     var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
-    document("morning.pdf", () -> documents.morning(report(plan, register.issuedAt(now), first)));
-    report = report(plan, register.issuedAt(now), first);
+    var issued = register.issuedAt(now);
+    var report = report(issued, plan, known, first);
+    var page = Page.of(() -> documents.morning(report));
+    place("morning.pdf", page, shelf, notices);
+    return page.bytes().isPresent() ? report : report(issued, plan, known, first);
   }
 
   private MorningReport report(
-      IssuePlan plan, List<RegisterRow> issued, boolean first) {
+      List<RegisterRow> issued, IssuePlan plan, NightNoticeList known, boolean first) {
     notices.sort(Notice.ORDER);
-    return new MorningReport(night, issued, plan.held(), notices, causes, first);
+    return new MorningReport(night, issued, plan.held(), notices, known.causes(), first);
   }
 
-  private void document(String path, Supplier<byte[]> maker) throws IOException {
-    try {
-      files.page(path, maker.get());
-    } catch (TemplateProblem problem) {
-      notMade(path, problem);
+  /** Writes a page; if there is none, adds a notice that says why. */
+  static void place(String path, Page page, PageShelf shelf, List<Notice> notices)
+      throws IOException {
+    if (page.bytes().isPresent()) {
+      shelf.write(path, page.bytes().get());
     }
+    page.notice("PAGE").ifPresent(notice -> notices.add(notice.with("page", path)));
   }
 
-  private void notMade(String path, TemplateProblem problem) {
-    notices.add(Statements.notMade(problem, "PAGE").with("page", path));
-  }
-
-  private void tables(Register register, MonthWork months) throws IOException {
+  private void tables(Register register, Months months) throws IOException {
     var tables = new ArrayList<Table>(NightTables.of(night));
     tables.addAll(months.tables());
     tables.add(NoticesTable.of(notices));
     tables.add(RegisterTable.of(register, night.shop().settings()));
-    var made = progress.begin(Stage.TABLES, tables.size());
+    var made = progress.begin(Progress.Stage.TABLES, tables.size());
     for (var table : tables) {
-      files.write("data/" + table.name(), Content.of(table));
+      changes.write("data/" + table.name(), Content.of(table));
       made.accept(1);
     }
   }

@@ -6,7 +6,8 @@ import gambrel.publish.OutputBusyException;
 import gambrel.publish.OutputFolder;
 import gambrel.publish.PublishedFiles;
 import gambrel.reckoning.Reckoner;
-import gambrel.reckoning.Waiting;
+import gambrel.register.MorningReport;
+import gambrel.weighing.Progress;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -26,12 +27,12 @@ public final class NightlyRun {
     this(inputs, documents, Progress.NONE);
   }
 
-  /** The same for somebody who waits. */
+  /** As above, and reports to {@code progress}. */
   public NightlyRun(Inputs inputs, Documents documents, Progress progress) {
     this(inputs, documents, Disk.SYSTEM, progress);
   }
 
-  /** The same on a disk of its own. */
+  /** As above, on a given disk. */
   NightlyRun(Inputs inputs, Documents documents, Disk disk) {
     this(inputs, documents, disk, Progress.NONE);
   }
@@ -49,12 +50,12 @@ public final class NightlyRun {
    * @param months the months to summarise; none means every month that has a body
    */
   public Outcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
-    try (var out = OutputFolder.open(root, disk);
-        var changes = new Changes(root)) {
-      var work = work(out.files(), changes, asOf, months);
-      var staged = progress.begin(Stage.PUBLISHING, changes.count());
-      out.publish(changes, () -> staged.accept(1));
-      return new Outcome.Done(work.report());
+    try (var out = OutputFolder.open(root, disk)) {
+      var changes = out.changes();
+      var report = report(changes, asOf, months);
+      var visible = progress.begin(Progress.Stage.PUBLISHING, changes.count());
+      out.publish(changes, () -> visible.accept(1));
+      return new Outcome.Done(report);
     } catch (OutputBusyException e) {
       return new Outcome.Busy();
     } catch (RefusedException e) {
@@ -70,9 +71,9 @@ public final class NightlyRun {
    * @param root the output folder whose register counts
    */
   public Outcome check(Path root, OffsetDateTime asOf) {
-    try (var changes = Changes.inMemory()) {
-      var work = work(new PublishedFiles(root), changes, asOf, List.of());
-      return new Outcome.Done(work.report());
+    try {
+      var changes = Changes.unwritten(new PublishedFiles(root));
+      return new Outcome.Done(report(changes, asOf, List.of()));
     } catch (RefusedException e) {
       return new Outcome.Refused(e.getMessage());
     } catch (IOException e) {
@@ -80,27 +81,16 @@ public final class NightlyRun {
     }
   }
 
-  private NightWork work(
-      PublishedFiles published,
-      Changes changes,
-      OffsetDateTime asOf,
-      Collection<YearMonth> months)
+  private MorningReport report(
+      Changes changes, OffsetDateTime asOf, Collection<YearMonth> months)
       throws IOException, RefusedException {
-    var store = new RegisterStore(published, inputs.shop().settings());
+    var store = new RegisterStore(changes, inputs.shop().settings());
     var known = store.load();
-    var lost = SideBySide.begin(known, store::lost);
-    var night = new Reckoner(inputs.shop(), inputs.exports(), waiting()).at(asOf);
-    var shelf = PageShelf.of(published);
-    var files = new NightFiles(published, shelf, changes);
-    var work = new NightWork(night, documents.remembering(shelf), files, store, progress);
-    progress.begin(Stage.CAUSES, 0);
+    var lost = SideBySide.begin(() -> store.lost(known));
+    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    progress.begin(Progress.Stage.CAUSES, 0);
     var notices = NightNoticeList.of(inputs, night);
-    work.make(notices, known, lost.result(), months);
-    return work;
-  }
-
-  private Waiting waiting() {
-    return new Waiting(
-        progress.of(Stage.ROWS), progress.of(Stage.BODIES), progress.of(Stage.RELEASES));
+    return new NightWork(night, documents, PageShelf.of(changes), changes, store, progress)
+        .make(notices, known, SideBySide.result(lost), months);
   }
 }

@@ -57,7 +57,7 @@ public sealed interface Outcome {
    */
   record Failed(String why) implements Outcome {
     /** What the file system would not do, in words. */
-    static Failed of(IOException e) {
+    public static Failed of(IOException e) {
       if (e instanceof FileSystemException refused && refused.getReason() == null) {
         var kind = e.getClass().getSimpleName().replaceFirst("Exception$", "");
         var words = kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);

@@ -1,7 +1,6 @@
 package gambrel.run;
 
 import gambrel.publish.Changes;
-import gambrel.publish.PublishedFiles;
 import gambrel.register.Digest;
 import gambrel.render.PageMemory;
 import java.io.IOException;
@@ -17,8 +16,8 @@ import java.util.regex.Pattern;
 
 /**
  * The published pages, by what they were made of, so that a night lays out only what is new. A page
- * that somebody has changed since is not taken. The list may be deleted at any time: it saves work
- * and decides nothing.
+ * that was changed by hand is not taken. The list may be deleted at any time: it saves work and
+ * decides nothing.
  */
 final class PageShelf implements PageMemory {
   /** The list, beside what it lists. */
@@ -26,14 +25,14 @@ final class PageShelf implements PageMemory {
 
   private static final Pattern LINE = Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) (.+)");
 
-  private final PublishedFiles published;
+  private final Changes changes;
   private final Map<String, Page> byRecipe = new HashMap<>();
 
   private final Map<String, Page> placed = new HashMap<>();
 
   /**
-   * The pages taken and made tonight, of which most are never placed. An array is known by itself, not
-   * by its bytes; pages are made by several threads.
+   * The pages found and kept tonight. An array is known by itself, not by its bytes; pages are made
+   * by several threads.
    */
   private final Map<byte[], Tonight> tonight = Collections.synchronizedMap(new WeakHashMap<>());
 
@@ -47,14 +46,14 @@ final class PageShelf implements PageMemory {
     }
   }
 
-  private PageShelf(PublishedFiles published) {
-    this.published = published;
+  private PageShelf(Changes changes) {
+    this.changes = changes;
   }
 
-  /** What is published; nothing where there is no list. */
-  static PageShelf of(PublishedFiles published) throws IOException {
-    var shelf = new PageShelf(published);
-    published
+  /** The pages published before the night; none where there is no list. */
+  static PageShelf of(Changes changes) throws IOException {
+    var shelf = new PageShelf(changes);
+    changes
         .read(FILE)
         .ifPresent(list -> new String(list, StandardCharsets.UTF_8).lines().forEach(shelf::add));
     return shelf;
@@ -75,7 +74,7 @@ final class PageShelf implements PageMemory {
       return Optional.empty();
     }
     try {
-      var bytes = published.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
+      var bytes = changes.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
       bytes.ifPresent(b -> tonight.put(b, new Tonight(recipe, Optional.of(page.digest()))));
       return bytes;
     } catch (IOException e) {
@@ -88,23 +87,24 @@ final class PageShelf implements PageMemory {
     tonight.put(page, new Tonight(recipe, Optional.empty()));
   }
 
-  /** Takes note of where a page that was taken or made tonight stands from now on. */
-  void place(String path, byte[] page) {
+  /** Writes a page, which the next night may take as it is if it was found or kept here. */
+  void write(String path, byte[] page) throws IOException {
     var known = tonight.get(page);
     if (known != null) {
       String digest = known.digest().orElseGet(() -> Digest.of(page));
       placed.put(path, new Page(known.recipe(), digest, path));
     }
+    changes.write(path, page);
   }
 
-  /** The list as it will be with {@code changes}. */
-  byte[] after(Changes changes) {
+  /** Writes the list of pages, once all are made. */
+  void writeList() throws IOException {
     var byPath = new TreeMap<String, Page>();
     byRecipe.values().forEach(page -> byPath.put(page.path(), page));
     byPath.keySet().removeAll(changes.removed());
     byPath.putAll(placed);
     var list = new StringBuilder();
     byPath.values().forEach(page -> list.append(page.line()));
-    return list.toString().getBytes(StandardCharsets.UTF_8);
+    changes.write(FILE, list.toString().getBytes(StandardCharsets.UTF_8));
   }
 }

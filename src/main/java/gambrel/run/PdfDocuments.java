@@ -43,12 +43,13 @@ public final class PdfDocuments implements Documents {
 
   /** Loads what pages are made with, beside whatever the caller does meanwhile. */
   public static void getReady() {
-    SideBySide.begin(
-        WORDS,
-        any -> {
-          PageRenderer.getReady();
-          return any;
-        });
+    // A failure to load shows again when the first page is made.
+    var unused =
+        SideBySide.begin(
+            () -> {
+              PageRenderer.getReady();
+              return WORDS;
+            });
   }
 
   /**

@@ -3,7 +3,6 @@ package gambrel.run;
 import gambrel.reckoning.BodyAccount;
 import gambrel.reckoning.Night;
 import gambrel.register.FigureReader;
-import gambrel.register.MorningReport;
 import gambrel.register.Planned;
 import gambrel.render.TemplateProblem;
 import java.io.IOException;
@@ -14,32 +13,34 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** One statement as the templates make it now, for whoever changes them. */
+/** One statement as the templates make it now, for a person who changes them. */
 public final class Preview {
   private Preview() {}
 
-  /** Writes the statement of the customer's body that was cut last. */
-  public static Outcome write(Path file, Night night, Documents documents) {
+  /**
+   * Writes the statement of the customer's body that was cut last.
+   *
+   * @throws RefusedException if there is no such body, or a template is in its way
+   */
+  public static void write(Path file, Night night, Documents documents)
+      throws RefusedException, IOException {
     var account =
         night.bodies().values().stream()
             .filter(a -> !a.customers().isEmpty() && a.balance().lastCut().isPresent())
-            .max(Comparator.comparing(Preview::lastCut, OffsetDateTime.timeLineOrder()));
-    if (account.isEmpty()) {
-      return new Outcome.Refused("no customer's body has been cut yet, so there is no preview");
-    }
-    String customer = account.get().customers().get(0);
-    var figures = FigureReader.read(account.get(), customer, night.shop().settings());
-    var planned = new Planned(customer, account.get(), Optional.empty(), false);
+            .max(Comparator.comparing(Preview::lastCut, OffsetDateTime.timeLineOrder()))
+            .orElseThrow(
+                () ->
+                    new RefusedException(
+                        "no customer's body has been cut yet, so there is no preview"));
+    String customer = account.customers().get(0);
+    var figures = FigureReader.read(account, customer, night.shop().settings());
+    var planned = new Planned(customer, account, Optional.empty(), false);
     try {
+      byte[] attached = RegisterStore.bytes(figures);
       Files.write(
-          file,
-          documents.statement(
-              night, planned, Optional.of(List.of()), RegisterStore.bytes(figures)));
-      return new Outcome.Done(new MorningReport(night, List.of(), List.of(), List.of(), false));
+          file, documents.statement(night, planned, Optional.of(List.of()), attached));
     } catch (TemplateProblem problem) {
-      return new Outcome.Refused(problem.getMessage());
-    } catch (IOException e) {
-      return Outcome.Failed.of(e);
+      throw new RefusedException(problem.getMessage());
     }
   }
 

@@ -5,8 +5,8 @@ import gambrel.data.Table;
 import gambrel.notice.Notice;
 import gambrel.notice.NoticeCode;
 import gambrel.notice.Place;
+import gambrel.publish.Changes;
 import gambrel.publish.Csv;
-import gambrel.publish.PublishedFiles;
 import gambrel.register.Digest;
 import gambrel.register.FigureNames;
 import gambrel.register.Figures;
@@ -32,11 +32,11 @@ final class RegisterStore {
 
   private static final int FILE = 10;
 
-  private final PublishedFiles published;
+  private final Changes output;
   private final Settings settings;
 
-  RegisterStore(PublishedFiles published, Settings settings) {
-    this.published = published;
+  RegisterStore(Changes output, Settings settings) {
+    this.output = output;
     this.settings = settings;
   }
 
@@ -46,7 +46,7 @@ final class RegisterStore {
    * @throws RefusedException if it is of another unit or currency, or broken
    */
   Register load() throws IOException, RefusedException {
-    var bytes = published.read(PATH);
+    var bytes = output.read(PATH);
     if (bytes.isEmpty()) {
       return new Register(List.of());
     }
@@ -101,7 +101,7 @@ final class RegisterStore {
   List<Notice> lost(Register register) throws IOException {
     var lost = new ArrayList<Notice>();
     for (var row : register.rows()) {
-      var digest = published.read(row.file()).map(Digest::of);
+      var digest = output.read(row.file()).map(Digest::of);
       if (!digest.equals(Optional.of(row.sha256()))) {
         lost.add(
             Notice.of(
@@ -119,7 +119,7 @@ final class RegisterStore {
   }
 
   private Optional<Figures> figures(String file) throws IOException {
-    var document = published.read(file);
+    var document = output.read(file);
     if (document.isEmpty()) {
       return Optional.empty();
     }

@@ -3,19 +3,21 @@ package gambrel.run;
 import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 
 /**
- * Works on all processors and hands over what comes of it in the order in which it was asked for,
- * so that nothing depends on which thread was faster.
+ * Works on all processors and hands the results over in the order of the items, so that nothing
+ * depends on which thread was faster.
  */
 final class SideBySide {
+  private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
+
   /** Enough to keep the threads busy while one result is taken, few enough to hold in memory. */
-  private static final int AHEAD_OF_EACH = 2;
+  private static final int MOST_AHEAD = 3 * PROCESSORS;
 
   private SideBySide() {}
 
@@ -29,71 +31,49 @@ final class SideBySide {
     void take(R made) throws IOException;
   }
 
-  /** Does the work on each item; what the first that fails in order throws, this throws. */
+  /** Does the work on each item; throws what the first item in order that fails throws. */
   static <T, R> void each(List<T> items, Work<T, R> work, Handover<R> handover)
       throws IOException {
-    int threads = Math.min(items.size(), Runtime.getRuntime().availableProcessors());
-    if (threads < 2) {
-      for (var item : items) {
-        handover.take(work.of(item));
-      }
-      return;
-    }
-    var workers = Executors.newFixedThreadPool(threads, SideBySide::helper);
+    var workers = Executors.newFixedThreadPool(PROCESSORS, SideBySide::helper);
     try {
-      each(items, work, handover, threads * (1 + AHEAD_OF_EACH), workers);
+      var ahead = new ArrayDeque<Future<R>>();
+      for (var item : items) {
+        if (ahead.size() == MOST_AHEAD) {
+          handover.take(result(ahead.remove()));
+        }
+        ahead.add(workers.submit(() -> work.of(item)));
+      }
+      while (!ahead.isEmpty()) {
+        handover.take(result(ahead.remove()));
+      }
     } finally {
       workers.shutdownNow();
     }
   }
 
-  /** Something that is being made. */
-  interface Begun<R> {
-    /** What was made, once it is; throws what the work threw. */
-    R result() throws IOException;
-  }
-
-  /** Begins to make something of an item while the caller goes on with what is next. */
-  static <T, R> Begun<R> begin(T item, Work<T, R> work) {
-    var task = new FutureTask<>(() -> work.of(item));
+  /** Begins some work while the caller goes on. */
+  static <R> Future<R> begin(Callable<R> work) {
+    var task = new FutureTask<>(work);
     helper(task).start();
-    return () -> result(task);
+    return task;
   }
 
-  private static <T, R> void each(
-      List<T> items, Work<T, R> work, Handover<R> handover, int most, ExecutorService workers)
-      throws IOException {
-    var ahead = new ArrayDeque<Future<R>>();
-    for (var item : items) {
-      if (ahead.size() == most) {
-        handover.take(result(ahead.remove()));
-      }
-      ahead.add(workers.submit(() -> work.of(item)));
-    }
-    while (!ahead.isEmpty()) {
-      handover.take(result(ahead.remove()));
-    }
-  }
-
-  private static <R> R result(Future<R> future) throws IOException {
+  /** What was made, once it is; throws what the work threw. */
+  static <R> R result(Future<R> future) throws IOException {
     try {
       return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while waiting for pages", e);
     } catch (ExecutionException e) {
-      throw rethrown(e.getCause());
+      if (e.getCause() instanceof RuntimeException mistake) {
+        throw mistake;
+      }
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw (IOException) e.getCause();
     }
-  }
-
-  private static IOException rethrown(Throwable cause) {
-    if (cause instanceof RuntimeException mistake) {
-      throw mistake;
-    }
-    if (cause instanceof Error error) {
-      throw error;
-    }
-    return (IOException) cause;
   }
 
   private static Thread helper(Runnable work) {

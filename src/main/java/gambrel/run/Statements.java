@@ -1,9 +1,7 @@
 package gambrel.run;
 
 import gambrel.notice.Notice;
-import gambrel.notice.NoticeCode;
-import gambrel.notice.Phrase;
-import gambrel.notice.Place;
+import gambrel.publish.Changes;
 import gambrel.reckoning.Night;
 import gambrel.register.Digest;
 import gambrel.register.FigureReader;
@@ -13,7 +11,6 @@ import gambrel.register.Planned;
 import gambrel.register.Register;
 import gambrel.register.RegisterRow;
 import gambrel.register.StatementFiles;
-import gambrel.render.TemplateProblem;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,7 +30,8 @@ final class Statements {
   private final Documents documents;
   private final RegisterStore store;
   private final StatementFiles names;
-  private final NightFiles files;
+  private final PageShelf shelf;
+  private final Changes changes;
   private final List<Notice> notices;
 
   Statements(
@@ -41,13 +39,15 @@ final class Statements {
       Documents documents,
       RegisterStore store,
       StatementFiles names,
-      NightFiles files,
+      PageShelf shelf,
+      Changes changes,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
     this.store = store;
     this.names = names;
-    this.files = files;
+    this.shelf = shelf;
+    this.changes = changes;
     this.notices = notices;
   }
 
@@ -68,9 +68,8 @@ final class Statements {
     return register.with(rows);
   }
 
-  /** A page, or why there is none. */
-  private record Made(
-      Planned planned, byte[] figures, byte[] document, Optional<TemplateProblem> problem) {}
+  /** A statement or draft as it was made. */
+  private record Made(Planned planned, byte[] figures, Page page) {}
 
   private Made statement(Planned planned) throws IOException {
     var figures = figures(planned);
@@ -85,31 +84,36 @@ final class Statements {
 
   private static Made made(Planned planned, Figures read, UnaryOperator<byte[]> maker) {
     byte[] figures = RegisterStore.bytes(read);
-    try {
-      return new Made(planned, figures, maker.apply(figures), Optional.empty());
-    } catch (TemplateProblem problem) {
-      return new Made(planned, figures, new byte[0], Optional.of(problem));
-    }
+    return new Made(planned, figures, Page.of(() -> maker.apply(figures)));
   }
 
   private Optional<RegisterRow> issue(Made made) throws IOException {
-    if (made.problem().isPresent()) {
-      notices.add(problem(made.problem().get(), made.planned()));
+    var document = document(made);
+    if (document.isEmpty()) {
       return Optional.empty();
     }
     String file = names.issued(made.planned());
-    write(file, made.document());
-    return Optional.of(row(made.planned(), file, made.document(), made.figures()));
+    write(file, document.get());
+    return Optional.of(row(made.planned(), file, document.get(), made.figures()));
+  }
+
+  /** The document; if there is none, adds a notice that says why. */
+  private Optional<byte[]> document(Made made) {
+    made.page()
+        .notice("STATEMENT")
+        .map(notice -> notice.with("customer", made.planned().customer()))
+        .ifPresent(notice -> notices.add(notice.aboutBody(made.planned().body())));
+    return made.page().bytes();
   }
 
   /** Without a register a name may be taken by a statement that once went out: that one is kept. */
   private void write(String file, byte[] document) throws IOException {
-    var other = files.read(file).filter(there -> !Arrays.equals(there, document));
+    var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
     if (other.isPresent()) {
       String mark = Digest.of(other.get()).substring(0, MARK);
-      files.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
+      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-    files.write(file, document);
+    changes.write(file, document);
   }
 
   private Optional<List<Figures.Change>> differences(Planned planned, Figures figures)
@@ -152,9 +156,9 @@ final class Statements {
           hold(made).ifPresent(kept::add);
           done.accept(1);
         });
-    for (String file : files.list("held")) {
+    for (String file : changes.list("held")) {
       if (StatementFiles.isDraft(file) && !kept.contains(file)) {
-        files.remove(file);
+        changes.remove(file);
       }
     }
   }
@@ -164,34 +168,14 @@ final class Statements {
         planned, figures(planned), bytes -> documents.draft(night, planned, bytes));
   }
 
-  /** Where the draft stands, if there is one. */
+  /** The file of the draft, if there is one. */
   private Optional<String> hold(Made made) throws IOException {
-    if (made.problem().isPresent()) {
-      notices.add(problem(made.problem().get(), made.planned()));
+    var document = document(made);
+    if (document.isEmpty()) {
       return Optional.empty();
     }
     String file = names.held(made.planned());
-    files.page(file, made.document());
+    shelf.write(file, document.get());
     return Optional.of(file);
-  }
-
-  private static Notice problem(TemplateProblem problem, Planned planned) {
-    return notMade(problem, "STATEMENT")
-        .with("customer", planned.customer())
-        .aboutBody(planned.body());
-  }
-
-  /** A page that could not be made for its template. */
-  static Notice notMade(TemplateProblem problem, String variant) {
-    boolean placed = problem.line() > 0;
-    boolean missing = placed && problem.missing().isPresent();
-    var why =
-        Phrase.of(missing ? "TEMPLATE.MISSING" : placed ? "TEMPLATE.PLACE" : "TEMPLATE.FILE")
-            .with("template", problem.template())
-            .with("line", problem.line())
-            .with("column", problem.column())
-            .with("missing", problem.missing().orElse(""))
-            .with("what", problem.what());
-    return Notice.of(NoticeCode.TEMPLATE_BAD, variant, Place.NONE).with("why", why);
   }
 }

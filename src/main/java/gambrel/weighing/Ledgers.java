@@ -43,13 +43,13 @@ public final class Ledgers {
    * @param files in path order
    */
   public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
-    return of(files, shop, asOf, Headway.NONE);
+    return of(files, shop, asOf, Progress.NONE);
   }
 
-  /** As above, and reports to {@code headway} the rows whose use is decided. */
-  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, Headway headway) {
+  /** As above, and reports to {@code progress} the rows whose use is decided. */
+  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf, Progress progress) {
     long rows = files.stream().mapToLong(file -> file.rows().size()).sum();
-    return new Ledgers(files, shop, asOf, headway.begin(rows)).build();
+    return new Ledgers(files, shop, asOf, progress.begin(Progress.Stage.ROWS, rows)).build();
   }
 
   private Ledger build() {

@@ -4,12 +4,16 @@ import static gambrel.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.measure.Share;
+import gambrel.measure.Weight;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.AsOf;
 import gambrel.run.RefusedException;
 import gambrel.scenes.Scene;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -138,6 +142,24 @@ class LikelyCauseTest {
     assertEquals(
         "Ticket 8 (bone 40 kg) repeats ticket 7 after 3 s. Without it: loss of B1 1.0 %.",
         ENGLISH.of(said.evidence()));
+  }
+
+  /** 80 + 50 + 40 + 40 + 24 = 234 came of 196; without the second bin of bone, 194. */
+  @Test
+  void aSuggestionCarriesItsCorrectionAndTheLossBeforeAndAfter() {
+    boneTwice(3);
+    var said = first("B1");
+    assertEquals(Optional.of(share(-38, 196)), said.lossBefore());
+    assertEquals(Optional.of(share(2, 196)), said.lossAfter());
+    var correction = said.corrections().get(0);
+    assertEquals("bench", correction.scale());
+    assertEquals("8", correction.ticket());
+    assertEquals("status", correction.field());
+    assertEquals("void", correction.value());
+  }
+
+  private static Share share(int part, int whole) {
+    return new Share(Weight.of(BigDecimal.valueOf(part)), Weight.of(BigDecimal.valueOf(whole)));
   }
 
   @Test

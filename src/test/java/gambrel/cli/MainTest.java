@@ -29,18 +29,7 @@ class MainTest {
   private static final String AS_OF = "--as-of=" + NightShop.NIGHT;
 
   /** A terminal of 80 columns. */
-  private static final Terminal WATCHED =
-      new Terminal() {
-        @Override
-        public OptionalInt columns() {
-          return OptionalInt.of(80);
-        }
-
-        @Override
-        public long nanos() {
-          return System.nanoTime();
-        }
-      };
+  private static final Terminal WATCHED = () -> OptionalInt.of(80);
 
   @TempDir private Path folder;
   private NightShop shop;

@@ -4,8 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.run.Stage;
-import java.time.Duration;
+import gambrel.weighing.Progress.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,13 +14,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ProgressTextTest {
   private static final int USUAL = 80;
 
-  /** So much is done, the latter half of it in so many seconds, the last of it just now. */
-  private static Reached reached(Stage stage, long done, long total, long lately, long seconds) {
-    return new Reached(stage, done, total, lately, Duration.ofSeconds(seconds), Duration.ZERO);
-  }
-
-  private static String text(Reached reached) {
-    return ProgressText.of(reached, USUAL);
+  private static String text(Stage stage, long done, long total) {
+    return ProgressText.of(stage, done, total, USUAL);
   }
 
   @ParameterizedTest
@@ -41,13 +35,13 @@ class ProgressTextTest {
           PUBLISHING |        5 |       80 | publishing files: 5 of 80
           """)
   void namesTheStageAndHowFarItIsInItsUnit(Stage stage, long done, long total, String line) {
-    assertEquals(line, text(reached(stage, done, total, 0, 0)));
+    assertEquals(line, text(stage, done, total));
   }
 
   @ParameterizedTest
   @EnumSource
   void aStageThatIsNotCountedOrHasNothingToDoIsItsNameAlone(Stage stage) {
-    String line = text(reached(stage, 0, 0, 0, 0));
+    String line = text(stage, 0, 0);
 
     assertTrue(line.matches("[a-z ]+"), line);
   }
@@ -55,93 +49,27 @@ class ProgressTextTest {
   @ParameterizedTest
   @EnumSource
   void neverMoreThanAllIsDone(Stage stage) {
-    String line = text(reached(stage, 70_000_000, 30_000_000, 35_000_000, 60));
+    String line = text(stage, 70_000_000, 30_000_000);
 
     assertFalse(line.contains("7"), line);
     assertTrue(line.matches(".*(100 %|30000000 of 30000000|30 of 30 MB)"), line);
   }
 
-  @ParameterizedTest
-  @CsvSource({
-    // Done, lately, in seconds: too short a time, too few parts, too small a part.
-    "300, 150, 2",
-    "1, 1, 10",
-    "19, 10, 10"
-  })
-  void saysNothingOfTheTimeLeftBeforeThereIsARate(long done, long lately, long seconds) {
-    assertEquals(
-        "making statements: " + done + " of 1000",
-        text(reached(Stage.STATEMENTS, done, 1000, lately, seconds)));
-  }
-
-  @Test
-  void saysTheTimeLeftInTheStageAtTheLatestRate() {
-    assertEquals(
-        "making statements: 200 of 1000, about 2 min left in this stage",
-        text(reached(Stage.STATEMENTS, 200, 1000, 80, 10)));
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "1, 10 s",
-    "10, 10 s",
-    "11, 20 s",
-    "50, 50 s",
-    "51, 1 min",
-    "61, 2 min",
-    "599, 10 min",
-    "601, 15 min",
-    "3599, 60 min",
-    "3601, 1.5 h",
-    "7100, 2 h",
-    "9001, 3 h"
-  })
-  void roundsTheTimeLeftUpAndCoarsely(long seconds, String about) {
-    // Half is done, ten times as much as is left in ten times as long.
-    var reached = reached(Stage.BODIES, seconds * 5, seconds * 6, seconds * 4, seconds * 4);
-
-    assertEquals(about, text(reached).replaceAll(".*, about (.*) left in this stage", "$1"));
-  }
-
-  @Test
-  void countsDownWhileNothingIsDoneAndFallsSilentOnceTheTimeIsUp() {
-    var during = Duration.ofSeconds(30);
-    // Three of thirteen in ten seconds each: thirty seconds are left.
-    for (int quiet = 1; quiet < 60; quiet++) {
-      var reached =
-          new Reached(Stage.MONTHS, 10, 13, 3, during, Duration.ofSeconds(quiet));
-
-      String line = text(reached);
-
-      assertEquals(quiet < 30, line.contains("left"), quiet + " s quiet: " + line);
-    }
-  }
-
-  @ParameterizedTest
-  @EnumSource(names = {"TABLES", "PUBLISHING"})
-  void saysNothingOfTheTimeLeftWherePartsAreUnlike(Stage stage) {
-    assertFalse(text(reached(stage, 500, 1000, 250, 60)).contains("left"));
-  }
-
   @Test
   void leavesOutWhatDoesNotFitAndKeepsOffTheLastColumn() {
-    var reached = reached(Stage.STATEMENTS, 200, 1000, 80, 10);
-    String whole = "making statements: 200 of 1000, about 2 min left in this stage";
     String counted = "making statements: 200 of 1000";
 
-    assertEquals(whole, ProgressText.of(reached, whole.length() + 1));
-    assertEquals(counted, ProgressText.of(reached, whole.length()));
-    assertEquals(counted, ProgressText.of(reached, counted.length() + 1));
-    assertEquals("making statements", ProgressText.of(reached, counted.length()));
-    assertEquals("making st", ProgressText.of(reached, 10));
-    assertEquals("", ProgressText.of(reached, 1));
-    assertEquals("", ProgressText.of(reached, 0));
+    assertEquals(counted, ProgressText.of(Stage.STATEMENTS, 200, 1000, counted.length() + 1));
+    assertEquals("making statements", ProgressText.of(Stage.STATEMENTS, 200, 1000, counted.length()));
+    assertEquals("making st", ProgressText.of(Stage.STATEMENTS, 200, 1000, 10));
+    assertEquals("", ProgressText.of(Stage.STATEMENTS, 200, 1000, 1));
+    assertEquals("", ProgressText.of(Stage.STATEMENTS, 200, 1000, 0));
   }
 
   @ParameterizedTest
   @EnumSource
   void fitsAUsualTerminalHoweverMuchThereIsAndIsPlain(Stage stage) {
-    String line = text(reached(stage, 40_000_000L, 99_999_999L, 20_000_000, 3600));
+    String line = text(stage, 40_000_000L, 99_999_999L);
 
     assertTrue(line.length() < USUAL, line);
     assertTrue(line.matches("[ -~]+"), line);

@@ -8,15 +8,19 @@ import gambrel.cause.Cause;
 import gambrel.cause.LikelyCauses;
 import gambrel.cause.Suggestion;
 import gambrel.notice.Phrase;
+import gambrel.notice.Place;
 import gambrel.reckoning.Night;
 import gambrel.reckoning.Reckoner;
 import gambrel.run.AsOf;
 import gambrel.run.Inputs;
 import gambrel.run.NightShop;
+import gambrel.shop.Correction;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -53,9 +57,19 @@ class ExplanationTest {
             "",
             "",
             Phrase.of("CAUSE.CAPACITY"),
+            Optional.empty(),
+            Optional.empty(),
             List.of(
-                Phrase.of("CORRECTION.DOUBLE_PRESS")
-                    .with("cells", "bench,7,2026-03-05,status,void,,")));
+                new Correction(
+                    "bench",
+                    "7",
+                    Optional.of(LocalDate.of(2026, 3, 5)),
+                    "status",
+                    "void",
+                    "",
+                    night().asOf(),
+                    "",
+                    Place.NONE)));
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B1", List.of(suggestion))), 0);
     var lines = Explanation.of(night(), causes, "B1").orElseThrow();
     int at = lines.indexOf("  likely cause: the scale cannot weigh so much");

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.notice.NoticeCode;
-import gambrel.weighing.Headway;
+import gambrel.weighing.Progress;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -101,7 +101,7 @@ class SteadyFileTest {
   private Exports exports(SteadyFile.Opener opener) {
     var files = new ShopFiles(folder.resolve("shop"));
     files.with("exports/a.csv", EXPORT + "71,2.5\n").with("exports/b.csv", EXPORT + "72,1\n");
-    return ExportReader.read(files.folder(), files.clean(), opener, Headway.NONE);
+    return ExportReader.read(files.folder(), files.clean(), opener, Progress.NONE);
   }
 
   private static List<String> told(Exports exports) {

@@ -16,11 +16,13 @@ import gambrel.notice.Severity;
 import gambrel.reckoning.Night;
 import gambrel.register.MorningReport;
 import gambrel.register.RegisterRow;
+import gambrel.shop.Correction;
 import gambrel.statement.Held;
 import gambrel.statement.MorningView.FileRow;
 import gambrel.statement.MorningView.Todo;
 import gambrel.statement.MorningView;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -230,9 +232,19 @@ class MorningSheetTest {
             "",
             "",
             Phrase.of("CAUSE.CAPACITY"),
+            Optional.empty(),
+            Optional.empty(),
             List.of(
-                Phrase.of("CORRECTION.DOUBLE_PRESS")
-                    .with("cells", "bench,7,2026-07-09,status,void,,")));
+                new Correction(
+                    "bench",
+                    "7",
+                    Optional.of(LocalDate.of(2026, 7, 9)),
+                    "status",
+                    "void",
+                    "",
+                    night.asOf(),
+                    "",
+                    Place.NONE)));
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B2", List.of(suggestion))), 0);
     var report =
         new MorningReport(night, List.of(), List.of(), causes.notices(), causes, false);

@@ -28,12 +28,12 @@ class AccessTest {
   }
 
   private static void publish(Path out) throws IOException {
-    var changes = new Changes(out);
-    changes.write("statements/ann/B1-r1.pdf", TEXT);
-    changes.write("data/bodies.csv", TEXT);
-    changes.write("morning.pdf", TEXT);
     try (var open = OutputFolder.open(out, Disk.SYSTEM)) {
-      open.publish(changes);
+      var changes = open.changes();
+      changes.write("statements/ann/B1-r1.pdf", TEXT);
+      changes.write("data/bodies.csv", TEXT);
+      changes.write("morning.pdf", TEXT);
+      open.publish(changes, () -> {});
     }
   }
 

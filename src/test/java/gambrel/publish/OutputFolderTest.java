@@ -41,32 +41,37 @@ class OutputFolderTest {
     return text.getBytes(UTF_8);
   }
 
-  private Changes oldNight() {
-    var changes = new Changes(folder);
-    OLD.forEach((path, text) -> changes.write(path, Content.of(bytes(text))));
-    return changes;
+  /** What a night writes and removes. */
+  private interface Night {
+    void change(Changes changes) throws IOException;
   }
 
-  private Changes newNight() throws IOException {
-    var changes = new Changes(folder);
+  private static void oldNight(Changes changes) throws IOException {
+    for (var file : OLD.entrySet()) {
+      changes.write(file.getKey(), bytes(file.getValue()));
+    }
+  }
+
+  private static void newNight(Changes changes) throws IOException {
     changes.write("statements/ann/B1-r1.pdf", bytes("statement"));
     changes.remove("held/ann/B1.pdf");
     changes.write("data/rows.csv", bytes("new rows"));
     changes.write("data/statements.csv", bytes("register"));
-    return changes;
   }
 
-  private static void publish(Path root, Changes changes, Disk disk) throws IOException {
+  private static void publish(Path root, Night night, Disk disk) throws IOException {
     try (var out = OutputFolder.open(root, disk)) {
-      out.publish(changes);
+      var changes = out.changes();
+      night.change(changes);
+      out.publish(changes, () -> {});
     }
   }
 
   @Test
   void aNightIsPublishedWithNothingLeftOver() throws IOException {
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
 
-    publish(folder, newNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::newNight, Disk.SYSTEM);
 
     assertEquals(NEW, Trees.published(folder));
     assertEquals(List.of("data", "statements", "statements/ann"), Trees.folders(folder));
@@ -80,14 +85,14 @@ class OutputFolderTest {
     int undone = 0;
     for (int n = 0; !disk.isWhole() || n == 0; n++) {
       var root = folder.resolve("n" + n);
-      publish(root, oldNight(), Disk.SYSTEM);
+      publish(root, OutputFolderTest::oldNight, Disk.SYSTEM);
       disk = new FailingDisk(n);
       boolean failed = fails(root, disk);
       assertEquals(!disk.isWhole(), failed, "after " + n + " operations");
       var seen = new PublishedFiles(root);
       boolean isNew = seen.read("data/statements.csv").isPresent();
 
-      publish(root, new Changes(folder), Disk.SYSTEM);
+      publish(root, changes -> {}, Disk.SYSTEM);
 
       assertEquals(isNew ? NEW : OLD, Trees.published(root), "after " + n + " operations");
       finished += isNew ? 1 : 0;
@@ -98,7 +103,7 @@ class OutputFolderTest {
 
   private boolean fails(Path root, Disk disk) {
     try {
-      publish(root, newNight(), disk);
+      publish(root, OutputFolderTest::newNight, disk);
       return false;
     } catch (IOException e) {
       return true;
@@ -107,7 +112,7 @@ class OutputFolderTest {
 
   @Test
   void untilTheJournalIsThereNothingPublishedHasChanged() throws IOException {
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
 
     for (int n = 0; !Files.exists(folder.resolve(".journal")); n++) {
       var published = new TreeMap<>(Trees.published(folder));
@@ -119,7 +124,7 @@ class OutputFolderTest {
 
   @Test
   void aFullDiskIsGivenBackWhatStagingTook() throws IOException {
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
     var full =
         new Disk() {
           @Override
@@ -151,7 +156,7 @@ class OutputFolderTest {
           }
         };
 
-    assertThrows(IOException.class, () -> publish(folder, newNight(), full));
+    assertThrows(IOException.class, () -> publish(folder, OutputFolderTest::newNight, full));
 
     assertEquals(OLD, Trees.published(folder));
     assertEquals(List.of("data", "held", "held/ann"), Trees.folders(folder));
@@ -159,7 +164,7 @@ class OutputFolderTest {
 
   @Test
   void aJournalThatIsLeftBehindCountsForWhoeverOnlyReads() throws IOException {
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
     for (int n = 0; !Files.exists(folder.resolve(".journal")); n++) {
       fails(folder, new FailingDisk(n));
     }
@@ -170,7 +175,7 @@ class OutputFolderTest {
     assertEquals(Optional.empty(), files.read("held/ann/B1.pdf"));
     assertEquals(List.of(), files.list("held"));
     assertEquals(List.of("statements/ann/B1-r1.pdf"), files.list("statements"));
-    assertTrue(files.holds("data/statements.csv", bytes("register")));
+    assertTrue(holds(files, "data/statements.csv", "register"));
     assertTrue(Files.exists(folder.resolve(".journal")), "reading carries nothing out");
   }
 
@@ -181,7 +186,7 @@ class OutputFolderTest {
       assertThrows(
           OutputBusyException.class, () -> OutputFolder.open(folder, Disk.SYSTEM).close());
     }
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
     assertEquals(OLD, Trees.published(folder));
   }
 
@@ -190,7 +195,7 @@ class OutputFolderTest {
     var disk = Files.createDirectory(folder.resolve("disk"));
     var link = Files.createSymbolicLink(folder.resolve("link"), disk);
 
-    publish(link, oldNight(), Disk.SYSTEM);
+    publish(link, OutputFolderTest::oldNight, Disk.SYSTEM);
 
     assertEquals(OLD, Trees.published(disk));
   }
@@ -199,37 +204,25 @@ class OutputFolderTest {
   void noPathLeadsOutOfTheFolder() throws IOException {
     var root = folder.resolve("out");
     for (var path : List.of("../x", "data/../../x", ".", "")) {
-      var changes = new Changes(folder);
-      changes.write(path, bytes("x"));
-      assertThrows(IOException.class, () -> publish(root, changes, Disk.SYSTEM), path);
+      assertThrows(
+          IOException.class,
+          () -> publish(root, changes -> changes.write(path, bytes("x")), Disk.SYSTEM),
+          path);
+      assertThrows(
+          IOException.class,
+          () -> publish(root, changes -> changes.remove(path), Disk.SYSTEM),
+          path);
     }
     assertFalse(Files.exists(folder.resolve("x")));
     assertEquals(Map.of(), Trees.published(root));
   }
 
+  /** A year of statements is fifty megabytes, and a night may make several years of them. */
   @Test
-  void whatDoesNotFitInMemoryWaitsOnTheDisk() throws IOException {
-    try (var changes = new Changes(folder, 10)) {
-      changes.write("a.pdf", bytes("ten bytes!"));
-      changes.write("b.pdf", bytes("the eleventh byte"));
-      changes.write("c.pdf", bytes(""));
-      changes.write("d.pdf", bytes("more".repeat(50_000)));
-      publish(folder, changes, Disk.SYSTEM);
-    }
-    assertEquals(
-        Map.of(
-            "a.pdf", "ten bytes!",
-            "b.pdf", "the eleventh byte",
-            "c.pdf", "",
-            "d.pdf", "more".repeat(50_000)),
-        Trees.published(folder));
-  }
-
-  /** Ten years of statements are four gigabytes. */
-  @Test
-  void whatWaitsOnTheDiskIsNotInMemoryToo() throws IOException {
-    try (var changes = new Changes(folder, 0)) {
-      var document = waiting(changes);
+  void whatIsWrittenWaitsOnTheDiskAndNotInMemory() throws IOException {
+    try (var out = OutputFolder.open(folder, Disk.SYSTEM)) {
+      var changes = out.changes();
+      var document = written(changes);
       for (int i = 0; i < 100 && document.get() != null; i++) {
         System.gc();
       }
@@ -238,32 +231,59 @@ class OutputFolderTest {
     }
   }
 
-  private static WeakReference<byte[]> waiting(Changes changes) throws IOException {
+  private static WeakReference<byte[]> written(Changes changes) throws IOException {
     var document = bytes("more".repeat(50_000));
     changes.write("a.pdf", document);
     return new WeakReference<>(document);
   }
 
   @Test
-  void nothingOfWhatWaitedIsLeft() throws IOException {
-    try (var changes = new Changes(folder, 0)) {
-      changes.write("a.pdf", bytes("a"));
+  void nothingIsLeftOfANightThatIsGivenUp() throws IOException {
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
+
+    try (var out = OutputFolder.open(folder, Disk.SYSTEM)) {
+      newNight(out.changes());
     }
-    try (var files = Files.list(folder)) {
-      assertEquals(0, files.count());
+
+    assertEquals(OLD, Trees.published(folder));
+    assertEquals(List.of("data", "held", "held/ann"), Trees.folders(folder));
+  }
+
+  @Test
+  void aFileThatStandsThereAlreadyIsNoChange() throws IOException {
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
+
+    try (var out = OutputFolder.open(folder, Disk.SYSTEM)) {
+      var changes = out.changes();
+      oldNight(changes);
+      assertEquals(0, changes.count());
     }
   }
 
   @Test
+  void changesThatAreNotWrittenAreCounted() throws IOException {
+    var changes = Changes.unwritten(new PublishedFiles(folder));
+
+    newNight(changes);
+
+    assertEquals(4, changes.count());
+    assertEquals(Map.of(), Trees.published(folder));
+  }
+
+  @Test
   void aFileHoldsWhatItHoldsToTheLastByte() throws IOException {
-    publish(folder, oldNight(), Disk.SYSTEM);
+    publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
     var files = new PublishedFiles(folder);
     String path = OLD.keySet().iterator().next();
     String text = OLD.get(path);
-    assertTrue(files.holds(path, bytes(text)));
-    assertFalse(files.holds(path, bytes(text + "x")));
-    assertFalse(files.holds(path, bytes(text.substring(1))));
-    assertFalse(files.holds(path, bytes("x" + text.substring(1))));
-    assertFalse(files.holds("no such file", bytes("")));
+    assertTrue(holds(files, path, text));
+    assertFalse(holds(files, path, text + "x"));
+    assertFalse(holds(files, path, text.substring(1)));
+    assertFalse(holds(files, path, "x" + text.substring(1)));
+    assertFalse(holds(files, "no such file", ""));
+  }
+
+  private static boolean holds(PublishedFiles files, String path, String text) throws IOException {
+    return files.holds(path, Content.of(bytes(text)));
   }
 }

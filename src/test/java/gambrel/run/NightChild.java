@@ -31,7 +31,7 @@ final class NightChild implements AutoCloseable {
   /** Said where the process waits in the middle of its run. */
   static final String WAITING = "waiting";
 
-  /** Said when all is computed and the first thing is written. */
+  /** Said when all is staged and the journal is written. */
   static final String PUBLISHING = "publishing";
 
   private static final int PATIENCE = 120;
@@ -178,42 +178,35 @@ final class NightChild implements AutoCloseable {
     }
   }
 
-  /** The system's own disk, which says when it is first used. */
+  /** The system's own disk, which says when the journal is written. */
   private static final class TellingDisk implements Disk {
-    private boolean told;
-
-    private Disk disk() {
-      if (!told) {
-        told = true;
-        System.out.println(PUBLISHING);
-        System.out.flush();
-      }
-      return SYSTEM;
-    }
-
     @Override
     public void makeFolder(Path folder) throws IOException {
-      disk().makeFolder(folder);
+      SYSTEM.makeFolder(folder);
     }
 
     @Override
     public void write(Path file, Content content) throws IOException {
-      disk().write(file, content);
+      if (file.endsWith("journal")) {
+        System.out.println(PUBLISHING);
+        System.out.flush();
+      }
+      SYSTEM.write(file, content);
     }
 
     @Override
     public void move(Path from, Path to) throws IOException {
-      disk().move(from, to);
+      SYSTEM.move(from, to);
     }
 
     @Override
     public void delete(Path path) throws IOException {
-      disk().delete(path);
+      SYSTEM.delete(path);
     }
 
     @Override
     public void flush(Path folder) throws IOException {
-      disk().flush(folder);
+      SYSTEM.flush(folder);
     }
   }
 

@@ -1,16 +1,17 @@
 package gambrel.run;
 
-import static gambrel.run.Stage.BODIES;
-import static gambrel.run.Stage.CAUSES;
-import static gambrel.run.Stage.MONTHS;
-import static gambrel.run.Stage.PUBLISHING;
-import static gambrel.run.Stage.READING;
-import static gambrel.run.Stage.RELEASES;
-import static gambrel.run.Stage.ROWS;
-import static gambrel.run.Stage.STATEMENTS;
-import static gambrel.run.Stage.TABLES;
+import static gambrel.weighing.Progress.Stage.BODIES;
+import static gambrel.weighing.Progress.Stage.CAUSES;
+import static gambrel.weighing.Progress.Stage.MONTHS;
+import static gambrel.weighing.Progress.Stage.PUBLISHING;
+import static gambrel.weighing.Progress.Stage.READING;
+import static gambrel.weighing.Progress.Stage.RELEASES;
+import static gambrel.weighing.Progress.Stage.ROWS;
+import static gambrel.weighing.Progress.Stage.STATEMENTS;
+import static gambrel.weighing.Progress.Stage.TABLES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.weighing.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -5,11 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.publish.Changes;
+import gambrel.publish.HastyDisk;
+import gambrel.publish.OutputFolder;
 import gambrel.publish.PublishedFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,25 +23,44 @@ class PageShelfTest {
 
   @TempDir Path out;
 
-  private PageShelf shelf() throws IOException {
-    return PageShelf.of(new PublishedFiles(out));
+  /** Does something in a night. */
+  private interface Night {
+    void work(PageShelf shelf, Changes changes) throws IOException;
+  }
+
+  private void night(Night night) throws IOException {
+    try (var open = OutputFolder.open(out, new HastyDisk())) {
+      var changes = open.changes();
+      var shelf = PageShelf.of(changes);
+      night.work(shelf, changes);
+      shelf.writeList();
+      open.publish(changes, () -> {});
+    }
+  }
+
+  private Optional<byte[]> found(String recipe) throws IOException {
+    return PageShelf.of(Changes.unwritten(new PublishedFiles(out))).find(recipe);
   }
 
   /** Publishes a page as a night does. */
   private void night(String recipe, String file) throws IOException {
-    var shelf = shelf();
-    shelf.keep(recipe, PAGE);
-    shelf.place(file, PAGE);
-    Files.write(out.resolve(file), PAGE);
-    Files.write(out.resolve(PageShelf.FILE), shelf.after(new Changes(out)));
+    night(
+        (shelf, changes) -> {
+          shelf.keep(recipe, PAGE);
+          shelf.write(file, PAGE);
+        });
+  }
+
+  private String list() throws IOException {
+    return Files.readString(out.resolve(PageShelf.FILE));
   }
 
   @Test
   void findsAPageByWhatItWasMadeOf() throws IOException {
     night("ab", "morning.pdf");
 
-    assertArrayEquals(PAGE, shelf().find("ab").orElseThrow());
-    assertTrue(shelf().find("cd").isEmpty());
+    assertArrayEquals(PAGE, found("ab").orElseThrow());
+    assertTrue(found("cd").isEmpty());
   }
 
   @Test
@@ -46,9 +68,9 @@ class PageShelfTest {
     night("ab", "morning.pdf");
 
     Files.writeString(out.resolve("morning.pdf"), "scribbled");
-    assertTrue(shelf().find("ab").isEmpty());
+    assertTrue(found("ab").isEmpty());
     Files.delete(out.resolve("morning.pdf"));
-    assertTrue(shelf().find("ab").isEmpty());
+    assertTrue(found("ab").isEmpty());
   }
 
   @Test
@@ -56,17 +78,17 @@ class PageShelfTest {
     night("ab", "morning.pdf");
     night("cd", "morning.pdf");
 
-    assertTrue(shelf().find("ab").isEmpty());
-    assertTrue(shelf().find("cd").isPresent());
+    assertTrue(found("ab").isEmpty());
+    assertTrue(found("cd").isPresent());
   }
 
   @Test
   void forgetsWhatIsRemoved() throws IOException {
     night("ab", "morning.pdf");
-    var changes = new Changes(out);
-    changes.remove("morning.pdf");
 
-    assertEquals(0, shelf().after(changes).length);
+    night((shelf, changes) -> changes.remove("morning.pdf"));
+
+    assertEquals("", list());
   }
 
   @Test
@@ -75,7 +97,8 @@ class PageShelfTest {
 
     Files.writeString(out.resolve(PageShelf.FILE), "\u0000 no list\nab ../ /etc");
 
-    assertTrue(shelf().find("ab").isEmpty());
-    assertEquals(0, shelf().after(new Changes(out)).length);
+    assertTrue(found("ab").isEmpty());
+    night((shelf, changes) -> {});
+    assertEquals("", list());
   }
 }

@@ -72,6 +72,20 @@ class SameNightTest {
   }
 
   @Test
+  void aSecondRunWithTheSameInputsPublishesTheSame() throws Exception {
+    shop.weigh("bench", "05T11:00:00", "B1", "nothing", "1");
+    var run = new NightlyRun(Inputs.read(shop.write()), new TinyDocuments());
+    var moment = NightShop.moment(NightShop.NIGHT);
+    var first = folder.resolve("first");
+    var second = folder.resolve("second");
+
+    assertEquals(1, run.run(first, moment, List.of()).exitCode());
+    assertEquals(1, run.run(second, moment, List.of()).exitCode());
+
+    assertEquals(Trees.published(first), Trees.published(second));
+  }
+
+  @Test
   void aLaterNightWithNothingNewTouchesOnlyTheMorningSheetAndWhatIsSaidOfTheRegister() {
     shop.run(NightShop.NIGHT);
     var first = Trees.published(shop.reports());

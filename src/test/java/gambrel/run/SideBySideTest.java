@@ -157,9 +157,10 @@ class SideBySideTest {
 
   @Test
   void givesWhatWasBegunOrThrowsWhatItThrew() throws IOException {
-    assertEquals("body B1", SideBySide.begin("B1", id -> "body " + id).result());
-    var begun = SideBySide.begin(new IOException("disk"), SideBySideTest::failed);
-    assertEquals("disk", assertThrows(IOException.class, begun::result).getMessage());
+    assertEquals("body B1", SideBySide.result(SideBySide.begin(() -> "body B1")));
+    var begun = SideBySide.begin(() -> failed(new IOException("disk")));
+    var failure = assertThrows(IOException.class, () -> SideBySide.result(begun));
+    assertEquals("disk", failure.getMessage());
   }
 
   private static void await(CountDownLatch latch) throws IOException {
