@@ -2,6 +2,7 @@ package gambrel;
 
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -17,48 +18,41 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Set;
 
 /**
- * The borders of the program. From the inside out, each part uses only itself and those before it:
+ * The borders of the program. Six groups of rooms; each uses only itself and those below it:
  *
  * <ol>
- *   <li>{@code measure}, {@code notice}, {@code cuts}: weights, money, what may be wrong, cut trees
- *   <li>{@code shop}: the shop folder as values
- *   <li>{@code weighing}: from rows to weighings that count
- *   <li>{@code balance}: the mass of a body, a piece, a batch
- *   <li>{@code owner}, {@code charge}, {@code decision}: who gets what, for how much, and when
- *   <li>{@code reckoning}: a night's figures put together
- *   <li>{@code cause}, {@code register}, {@code shrink}, {@code month}, {@code explain}: what is
- *       read off a night
- *   <li>{@code data}: a night as tables
- *   <li>{@code statement}, {@code wording}, {@code ownerpages}: a night as pages
- *   <li>{@code intake}, {@code publish}, {@code render}: files in, files out, pages as PDF
- *   <li>{@code run}: the nightly job
+ *   <li>{@code trade}: the domain, pure
+ *   <li>{@code insight}: what the figures say
+ *   <li>{@code files}: the outside world as files
+ *   <li>{@code pages}: what people read
+ *   <li>{@code night}: the order of one night
  *   <li>{@code cli}: the command line
  * </ol>
  */
 @AnalyzeClasses(packages = "gambrel", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
-  private static final List<String> MEASURES = List.of("measure", "notice", "cuts");
-  private static final List<String> NIGHT =
-      List.of("shop", "weighing", "balance", "owner", "charge", "decision", "reckoning");
-  private static final List<String> READINGS =
-      List.of("cause", "register", "shrink", "month", "explain", "data");
-  private static final List<String> PAGES = List.of("statement", "wording", "ownerpages");
+  private static final String TRADE = "gambrel.trade..";
+  private static final String INSIGHT = "gambrel.insight..";
+  private static final String FILES = "gambrel.files..";
+  private static final String PAGES = "gambrel.pages..";
+  private static final String RENDER = "gambrel.pages.render..";
 
   /** The only package that takes statistics from a library. */
-  private static final String STATISTICS = "gambrel.shrink..";
+  private static final String STATISTICS = "gambrel.insight.statistics..";
 
-  private static final String[] PURE = packages(List.of(MEASURES, NIGHT, READINGS, PAGES));
-
-  private static String[] packages(List<List<String>> groups) {
-    return groups.stream()
-        .flatMap(List::stream)
-        .map(name -> "gambrel." + name + "..")
-        .toArray(String[]::new);
-  }
+  private static final String[] PURE = {
+    TRADE,
+    INSIGHT,
+    "gambrel.files.tables..",
+    "gambrel.pages.words..",
+    "gambrel.pages.views..",
+    "gambrel.pages.statement..",
+    "gambrel.pages.owner..",
+    "gambrel.pages.explain.."
+  };
 
   private static DescribedPredicate<JavaClass> files() {
     return describe(
@@ -88,11 +82,7 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule theDomainDoesNoInputOrOutput =
-      noClasses()
-          .that()
-          .resideInAnyPackage(PURE)
-          .should()
-          .dependOnClassesThat(files());
+      noClasses().that().resideInAnyPackage(PURE).should().dependOnClassesThat(files());
 
   @ArchTest
   static final ArchRule theDomainUsesNoLibraryButExactFractions =
@@ -118,9 +108,9 @@ class ArchitectureTest {
   static final ArchRule onlyTheMomentAskedForIsAClock =
       noClasses()
           .that()
-          .resideOutsideOfPackage("gambrel.render..")
+          .resideOutsideOfPackage(RENDER)
           .and()
-          .doNotHaveFullyQualifiedName("gambrel.run.AsOf")
+          .doNotHaveFullyQualifiedName("gambrel.night.AsOf")
           .and()
           // What somebody sees who waits is no output.
           .doNotHaveFullyQualifiedName("gambrel.cli.StandardError")
@@ -130,7 +120,7 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule onlyReadersAndThePublisherKnowTheCsvLibrary =
       noClasses()
-          .that(not(resideInAnyPackage("gambrel.intake..", "gambrel.publish..")))
+          .that(not(resideInAPackage(FILES)))
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("org.apache.commons.csv..");
@@ -138,7 +128,7 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule onlyThePageEngineKnowsTemplatesAndPdfs =
       noClasses()
-          .that(resideOutsideOfPackage("gambrel.render.."))
+          .that(resideOutsideOfPackage(RENDER))
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
@@ -153,40 +143,29 @@ class ArchitectureTest {
           .resideInAnyPackage("picocli..");
 
   @ArchTest
-  static final ArchRule nothingGoesRoundInCircles =
-      slices().matching("gambrel.(*)..").should().beFreeOfCycles();
+  static final ArchRule noRoomUsesOneThatUsesIt =
+      slices().matching("gambrel.(*).(*)..").should().beFreeOfCycles();
 
-  @ArchTest
-  static final ArchRule measuresStandAlone = onlyUse(MEASURES, List.of(MEASURES));
+  @ArchTest static final ArchRule theDomainUsesNothingElseOfOurs = uses(TRADE, TRADE);
 
-  @ArchTest
-  static final ArchRule figuresRestOnTheShopAndItsWeighings =
-      onlyUse(NIGHT, List.of(MEASURES, NIGHT));
+  @ArchTest static final ArchRule insightRestsOnTheDomain = uses(INSIGHT, TRADE, INSIGHT);
 
-  @ArchTest
-  static final ArchRule whatIsReadOffANightDoesNotKnowItsPages =
-      onlyUse(READINGS, List.of(MEASURES, NIGHT, READINGS));
+  @ArchTest static final ArchRule filesKnowNoPages = uses(FILES, TRADE, INSIGHT, FILES);
 
-  @ArchTest
-  static final ArchRule pagesDoNotKnowHowTheyAreMade =
-      onlyUse(PAGES, List.of(MEASURES, NIGHT, READINGS, PAGES));
-
-  @ArchTest
-  static final ArchRule readersKnowNothingOfFigures =
-      onlyUse(
-          List.of("intake"), List.of(MEASURES, List.of("shop", "weighing", "barcode", "intake")));
+  @ArchTest static final ArchRule pagesKnowNoFiles = uses(PAGES, TRADE, INSIGHT, PAGES);
 
   @ArchTest
   static final ArchRule barcodesKnowNothingOfMeat =
-      onlyUse(List.of("barcode"), List.of(List.of("measure", "barcode")));
+      uses("gambrel.files.barcode..", "gambrel.trade.measure..", "gambrel.files.barcode..");
+
+  @ArchTest
+  static final ArchRule viewsKnowNoFigures = uses("gambrel.pages.views..", "gambrel.pages.views..");
 
   @ArchTest
   static final ArchRule thePublisherKnowsOnlyTables =
-      onlyUse(List.of("publish"), List.of(List.of("publish", "data")));
+      uses("gambrel.files.publish..", "gambrel.files.publish..", "gambrel.files.tables..");
 
-  @ArchTest
-  static final ArchRule thePageEngineKnowsNothingOfMeat =
-      onlyUse(List.of("render"), List.of(List.of("render")));
+  @ArchTest static final ArchRule thePageEngineKnowsNothingOfMeat = uses(RENDER, RENDER);
 
   @ArchTest
   static final ArchRule theCommandLineIsTheOutside =
@@ -196,12 +175,11 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("gambrel.cli..");
 
-  private static ArchRule onlyUse(List<String> users, List<List<String>> used) {
+  private static ArchRule uses(String users, String... used) {
     return noClasses()
         .that()
-        .resideInAnyPackage(packages(List.of(users)))
+        .resideInAPackage(users)
         .should()
-        .dependOnClassesThat(
-            resideInAnyPackage("gambrel..").and(not(resideInAnyPackage(packages(used)))));
+        .dependOnClassesThat(resideInAnyPackage("gambrel..").and(not(resideInAnyPackage(used))));
   }
 }

@@ -2,9 +2,9 @@ package gambrel;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.cause.Cause;
-import gambrel.decision.ReasonCode;
-import gambrel.month.FindingKind;
+import gambrel.insight.cause.Cause;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.trade.decision.ReasonCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -67,7 +67,7 @@ class LibrariesTest {
 
     try (var only =
         new URLClassLoader(urls.toArray(URL[]::new), ClassLoader.getPlatformClassLoader())) {
-      only.loadClass("gambrel.statement.Preview")
+      only.loadClass("gambrel.pages.views.Preview")
           .getMethod("main", String[].class)
           .invoke(null, (Object) new String[] {folder.toString()});
     }

@@ -1,8 +1,8 @@
 package gambrel.bench;
 
-import gambrel.reckoning.Night;
-import gambrel.reckoning.Reckoner;
-import gambrel.run.Inputs;
+import gambrel.night.Inputs;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

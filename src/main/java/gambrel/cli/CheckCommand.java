@@ -1,12 +1,12 @@
 package gambrel.cli;
 
-import gambrel.notice.Notice;
-import gambrel.notice.NoticeWords;
-import gambrel.run.LayoutHelp;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.Preview;
-import gambrel.run.RefusedException;
+import gambrel.night.LayoutHelp;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
+import gambrel.night.Preview;
+import gambrel.night.RefusedException;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -37,14 +37,14 @@ final class CheckCommand extends ShopCommand {
       OutputPath.refuseExports(preview, shop());
     }
     Reading reading;
-    Outcome outcome;
+    NightOutcome outcome;
     try (var progress = progress()) {
       reading = read(progress);
       outcome =
           new NightlyRun(reading.inputs(), reading.documents(), progress)
               .check(shop().resolve("reports"), reading.asOf());
     }
-    if (outcome instanceof Outcome.Done done) {
+    if (outcome instanceof NightOutcome.Done done) {
       var notices = done.report().notices();
       notices.forEach(notice -> print(out(), notice));
       LayoutHelp.lines(shop(), reading.inputs(), notices).forEach(out()::println);
@@ -52,7 +52,7 @@ final class CheckCommand extends ShopCommand {
         try {
           Preview.write(preview, done.report().night(), reading.documents());
         } catch (IOException e) {
-          return finish(Outcome.Failed.of(e));
+          return finish(NightOutcome.Failed.of(e));
         }
       }
     }

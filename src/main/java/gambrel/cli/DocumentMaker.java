@@ -1,7 +1,7 @@
 package gambrel.cli;
 
-import gambrel.run.Documents;
-import gambrel.shop.Settings;
+import gambrel.night.Documents;
+import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 
 /** Makes a shop's documents; a test puts plainer ones in the place of PDFs. */

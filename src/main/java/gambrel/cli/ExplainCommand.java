@@ -1,10 +1,10 @@
 package gambrel.cli;
 
-import gambrel.cause.LikelyCauses;
-import gambrel.explain.Explanation;
-import gambrel.reckoning.Reckoner;
-import gambrel.run.RefusedException;
-import gambrel.weighing.Progress;
+import gambrel.insight.cause.LikelyCauses;
+import gambrel.night.RefusedException;
+import gambrel.pages.explain.Explanation;
+import gambrel.trade.reckoning.Reckoner;
+import gambrel.trade.weighing.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

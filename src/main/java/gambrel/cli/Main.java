@@ -1,6 +1,6 @@
 package gambrel.cli;
 
-import gambrel.run.PdfDocuments;
+import gambrel.night.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;

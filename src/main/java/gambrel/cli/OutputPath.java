@@ -1,6 +1,6 @@
 package gambrel.cli;
 
-import gambrel.run.RefusedException;
+import gambrel.night.RefusedException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,6 @@
 package gambrel.cli;
 
-import gambrel.weighing.Progress.Stage;
+import gambrel.trade.weighing.Progress.Stage;
 import java.util.List;
 
 /** The words of the progress line. */

@@ -1,13 +1,13 @@
 package gambrel.cli;
 
-import gambrel.notice.Notice;
-import gambrel.notice.NoticeWords;
-import gambrel.notice.Severity;
-import gambrel.reckoning.Night;
-import gambrel.register.MorningReport;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.RefusedException;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
+import gambrel.night.RefusedException;
+import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.Severity;
+import gambrel.trade.reckoning.Night;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -45,14 +45,14 @@ final class RunCommand extends ShopCommand {
     var wanted = months();
     var root = out == null ? shop().resolve("reports") : out;
     OutputPath.checkFolder(root, shop());
-    Outcome outcome;
+    NightOutcome outcome;
     try (var progress = progress()) {
       var reading = read(progress);
       outcome =
           new NightlyRun(reading.inputs(), reading.documents(), progress)
               .run(root, reading.asOf(), wanted);
     }
-    if (outcome instanceof Outcome.Done done && !isQuiet()) {
+    if (outcome instanceof NightOutcome.Done done && !isQuiet()) {
       print(out(), root, done.report());
       warn(err(), done.report().notices());
     }

@@ -1,11 +1,11 @@
 package gambrel.cli;
 
-import gambrel.run.AsOf;
-import gambrel.run.Documents;
-import gambrel.run.Inputs;
-import gambrel.run.Outcome;
-import gambrel.run.RefusedException;
-import gambrel.weighing.Progress;
+import gambrel.night.AsOf;
+import gambrel.night.Documents;
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.RefusedException;
+import gambrel.trade.weighing.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -59,7 +59,7 @@ abstract class ShopCommand implements Callable<Integer> {
     try {
       return work();
     } catch (RefusedException e) {
-      return finish(new Outcome.Refused(e.getMessage()));
+      return finish(new NightOutcome.Refused(e.getMessage()));
     }
   }
 
@@ -99,12 +99,12 @@ abstract class ShopCommand implements Callable<Integer> {
   }
 
   /** Prints to standard error why nothing was done, if so; returns the exit code. */
-  final int finish(Outcome outcome) {
-    if (outcome instanceof Outcome.Refused refused) {
+  final int finish(NightOutcome outcome) {
+    if (outcome instanceof NightOutcome.Refused refused) {
       err().println("gambrel: " + refused.why() + ".");
-    } else if (outcome instanceof Outcome.Busy) {
+    } else if (outcome instanceof NightOutcome.Busy) {
       err().println("gambrel: another run holds this output folder.");
-    } else if (outcome instanceof Outcome.Failed failed) {
+    } else if (outcome instanceof NightOutcome.Failed failed) {
       err()
           .println(
               "gambrel: failed, and the last published state stands: "

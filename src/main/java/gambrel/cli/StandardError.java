@@ -45,8 +45,7 @@ final class StandardError implements Terminal {
   }
 
   private static OptionalInt ask() throws IOException, InterruptedException {
-    var process =
-        new ProcessBuilder(SHELL, "-c", QUESTION).redirectError(Redirect.INHERIT).start();
+    var process = new ProcessBuilder(SHELL, "-c", QUESTION).redirectError(Redirect.INHERIT).start();
     process.getOutputStream().close();
     String answer = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
     return process.waitFor() == 0

@@ -1,2 +1,2 @@
-/** The command line. Only this package deals with options, streams and exit codes. */
+/** The command line: options, streams and exit codes. */
 package gambrel.cli;

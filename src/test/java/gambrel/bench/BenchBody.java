@@ -17,7 +17,8 @@ record BenchBody(int number, LocalDate killed, int place, int hot, long seed) {
   static final int ROWS = 8 + BenchCuts.TRAYS;
 
   static BenchBody of(int number, LocalDate killed, int place, Random random) {
-    return new BenchBody(number, killed, place, 220_000 + random.nextInt(120_000), random.nextLong());
+    return new BenchBody(
+        number, killed, place, 220_000 + random.nextInt(120_000), random.nextLong());
   }
 
   String id() {

@@ -2,7 +2,9 @@ package gambrel.bench;
 
 import java.util.List;
 
-/** What a made-up beast is cut into: shares of the weight into the boning room, in ten-thousandths. */
+/**
+ * What a made-up beast is cut into: shares of the weight into the boning room, in ten-thousandths.
+ */
 final class BenchCuts {
   private BenchCuts() {}
 

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 
 /**
  * A made-up plant with as many export rows as asked for: so many cattle every working day, chilled
- * overnight, hung for a week, cut to packs, tubs and bins that add up to the body but for a bench loss. The
- * same seed writes the same files.
+ * overnight, hung for a week, cut to packs, tubs and bins that add up to the body but for a bench
+ * loss. The same seed writes the same files.
  */
 public final class BenchShop {
   /** The first day of killing. */

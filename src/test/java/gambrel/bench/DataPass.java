@@ -1,12 +1,12 @@
 package gambrel.bench;
 
-import gambrel.data.NightTables;
-import gambrel.data.Table;
-import gambrel.publish.Csv;
-import gambrel.reckoning.Night;
-import gambrel.reckoning.Reckoner;
-import gambrel.run.Inputs;
-import gambrel.run.RefusedException;
+import gambrel.files.publish.Csv;
+import gambrel.files.tables.NightTables;
+import gambrel.files.tables.Table;
+import gambrel.night.Inputs;
+import gambrel.night.RefusedException;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

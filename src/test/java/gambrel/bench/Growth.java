@@ -13,6 +13,7 @@ public final class Growth {
 
   /** So many rows take minutes: a pass is enough, and the first is no longer cold. */
   private static final long MANY = 5_000_000;
+
   private static final int BODIES_A_DAY = 24;
   private static final long SEED = 20161;
 

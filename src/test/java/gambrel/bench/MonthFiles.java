@@ -1,14 +1,14 @@
 package gambrel.bench;
 
-import gambrel.data.MonthRows;
-import gambrel.data.MonthTables;
-import gambrel.data.Table;
-import gambrel.month.BodyCalendar;
-import gambrel.month.MonthRecords;
-import gambrel.month.MonthReport;
-import gambrel.reckoning.Night;
-import gambrel.register.Register;
-import gambrel.run.Months;
+import gambrel.files.tables.MonthRows;
+import gambrel.files.tables.MonthTables;
+import gambrel.files.tables.Table;
+import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.bodies.BodyCalendar;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.night.Months;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Register;
 import java.util.List;
 
 /** The data files of a night's months as a night makes them, without their pages. */
@@ -22,7 +22,9 @@ public final class MonthFiles {
     var months = Months.of(night).stream().sorted().toList();
     var rows =
         months.parallelStream()
-            .map(month -> MonthRows.of(MonthReport.of(MonthRecords.of(calendar, night, register, month))))
+            .map(
+                month ->
+                    MonthRows.of(MonthReport.of(MonthRecords.of(calendar, night, register, month))))
             .toList();
     return MonthTables.of(rows);
   }

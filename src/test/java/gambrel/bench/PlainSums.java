@@ -21,9 +21,10 @@ final class PlainSums {
     long start = System.nanoTime();
     String files = shop.resolve("exports/*.csv").toString();
     try (var connection = DriverManager.getConnection("jdbc:duckdb:");
-        var statement = connection.prepareStatement(
-            "select body, code, sum(net) from read_csv(?, types={'body': 'VARCHAR', 'code': 'VARCHAR',"
-                + " 'ticket': 'VARCHAR', 'batch': 'VARCHAR'}) group by body, code")) {
+        var statement =
+            connection.prepareStatement(
+                "select body, code, sum(net) from read_csv(?, types={'body': 'VARCHAR', 'code': 'VARCHAR',"
+                    + " 'ticket': 'VARCHAR', 'batch': 'VARCHAR'}) group by body, code")) {
       statement.setString(1, files);
       try (var rows = statement.executeQuery()) {
         while (rows.next()) {

@@ -1,10 +1,10 @@
 package gambrel.bench;
 
 import com.sun.management.OperatingSystemMXBean;
-import gambrel.render.Attachment;
-import gambrel.render.PageRenderer;
-import gambrel.render.Templates;
-import gambrel.statement.ManyStatements;
+import gambrel.pages.render.PageRenderer;
+import gambrel.pages.render.pdf.Attachment;
+import gambrel.pages.render.template.Templates;
+import gambrel.pages.views.ManyStatements;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.publish.Disk;
-import gambrel.publish.OutputFolder;
-import gambrel.run.NightShop;
-import gambrel.run.TinyDocuments;
-import gambrel.run.Trees;
+import gambrel.files.publish.Disk;
+import gambrel.files.publish.OutputFolder;
+import gambrel.night.NightShop;
+import gambrel.night.TinyDocuments;
+import gambrel.night.Trees;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.weighing.Progress.Stage;
+import gambrel.trade.weighing.Progress.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,7 +60,8 @@ class ProgressTextTest {
     String counted = "making statements: 200 of 1000";
 
     assertEquals(counted, ProgressText.of(Stage.STATEMENTS, 200, 1000, counted.length() + 1));
-    assertEquals("making statements", ProgressText.of(Stage.STATEMENTS, 200, 1000, counted.length()));
+    assertEquals(
+        "making statements", ProgressText.of(Stage.STATEMENTS, 200, 1000, counted.length()));
     assertEquals("making st", ProgressText.of(Stage.STATEMENTS, 200, 1000, 10));
     assertEquals("", ProgressText.of(Stage.STATEMENTS, 200, 1000, 1));
     assertEquals("", ProgressText.of(Stage.STATEMENTS, 200, 1000, 0));

@@ -1,16 +1,16 @@
 package gambrel.corpus;
 
-import gambrel.publish.Csv;
-import gambrel.register.MorningReport;
-import gambrel.run.AsOf;
-import gambrel.run.Documents;
-import gambrel.run.Inputs;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.PdfDocuments;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
-import gambrel.run.Trees;
+import gambrel.files.publish.Csv;
+import gambrel.night.AsOf;
+import gambrel.night.Documents;
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
+import gambrel.night.PdfDocuments;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
+import gambrel.night.Trees;
+import gambrel.pages.owner.morning.MorningReport;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,8 +24,8 @@ import java.util.stream.IntStream;
  * <ul>
  *   <li>{@code nights.txt}: the moments of one night or more, one a line
  *   <li>{@code shop/}: what the first night's shop folder has beside or instead of the files of
- *       {@code gambrel/corpus-base}; {@code night-2/} and so on: what is changed before a
- *       later night, published documents too
+ *       {@code gambrel/corpus-base}; {@code night-2/} and so on: what is changed before a later
+ *       night, published documents too
  *   <li>{@code expected/}: {@code notices.csv}, {@code rows.csv} and {@code bodies.csv} after the
  *       last night; a column that is blank in every row is left out of the last
  * </ul>
@@ -116,12 +116,10 @@ final class Corpus {
     var settings = inputs.shop().settings();
     // Only templates of the shop's own are worth the time that real pages take.
     Documents documents =
-        settings.templates().isPresent()
-            ? PdfDocuments.of(shop, settings)
-            : new PlainDocuments();
+        settings.templates().isPresent() ? PdfDocuments.of(shop, settings) : new PlainDocuments();
     var when = AsOf.read(asOf, settings.zone());
     var outcome = new NightlyRun(inputs, documents).run(shop.resolve("reports"), when, List.of());
-    if (outcome instanceof Outcome.Done done) {
+    if (outcome instanceof NightOutcome.Done done) {
       return done.report();
     }
     throw new AssertionError(outcome);

@@ -3,7 +3,7 @@ package gambrel.corpus;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.notice.NoticeCode;
+import gambrel.trade.notice.NoticeCode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Every kind of notice is provoked by a folder of its own, and only the expected comes of it. {@code
- * export-unfinished} alone comes of no folder that stands still: files that change while they are
- * read are in {@code SteadyFileTest}.
+ * Every kind of notice is provoked by a folder of its own, and only the expected comes of it.
+ * {@code export-unfinished} alone comes of no folder that stands still: files that change while
+ * they are read are in {@code SteadyFileTest}.
  */
 class CorpusTest {
   @TempDir private Path work;

@@ -95,8 +95,7 @@ enum Damage {
     return joined(split(bytes).stream().map(line -> change(line, change)).toList());
   }
 
-  private static String change(
-      String line, UnaryOperator<String> change) {
+  private static String change(String line, UnaryOperator<String> change) {
     var changed = change.apply(line.stripTrailing());
     return changed.isEmpty() ? "" : changed + "\n";
   }

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import gambrel.laws.ForeignExports;
 import gambrel.laws.LawShop;
-import gambrel.run.Inputs;
-import gambrel.run.NightlyRun;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
+import gambrel.night.Inputs;
+import gambrel.night.NightlyRun;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;

@@ -1,19 +1,18 @@
 package gambrel.damage;
 
-import static gambrel.notice.NoticeWords.ENGLISH;
+import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.notice.Notice;
-import gambrel.register.MorningReport;
-import gambrel.run.AsOf;
-import gambrel.run.Inputs;
-import gambrel.run.NightShop;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
-import gambrel.run.Trees;
+import gambrel.night.AsOf;
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightShop;
+import gambrel.night.NightlyRun;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
+import gambrel.night.Trees;
+import gambrel.pages.owner.morning.MorningReport;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -41,7 +40,7 @@ class DamagedRowsTest {
       var asOf = AsOf.read(NightShop.NIGHT, inputs.shop().settings().zone());
       var outcome =
           new NightlyRun(inputs, new PlainDocuments()).run(folder.resolve("out"), asOf, List.of());
-      return ((Outcome.Done) outcome).report();
+      return ((NightOutcome.Done) outcome).report();
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }
@@ -54,8 +53,11 @@ class DamagedRowsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "+999999999-12-31T23:59:59-18:00", "-999999999-01-01T00:00:00+18:00",
-        "+10000-01-01T00:00:00", "9999-12-31T23:59:59-18:00", "0000-01-01T00:00:00"
+        "+999999999-12-31T23:59:59-18:00",
+        "-999999999-01-01T00:00:00+18:00",
+        "+10000-01-01T00:00:00",
+        "9999-12-31T23:59:59-18:00",
+        "0000-01-01T00:00:00"
       })
   void aTimeOfNoCenturyIsNoTime(String time) {
     shop.add(EXPORT, "bench,900," + time + ",B1,fat,0.5");

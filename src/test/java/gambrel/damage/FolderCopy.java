@@ -1,6 +1,6 @@
 package gambrel.damage;
 
-import gambrel.run.Trees;
+import gambrel.night.Trees;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -3,13 +3,13 @@ package gambrel.damage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.notice.Notice;
-import gambrel.notice.NoticeCode;
-import gambrel.register.MorningReport;
-import gambrel.run.Inputs;
-import gambrel.run.Outcome;
-import gambrel.run.Trees;
-import gambrel.weighing.SetAside;
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.Trees;
+import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.weighing.SetAside;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -19,8 +19,7 @@ import java.util.stream.Collectors;
 /** What holds for every night, however damaged its shop folder. */
 final class NightRules {
   private static final List<String> TABLES =
-      List.of(
-          "batches", "bodies", "cuts", "notices", "pieces", "rows", "shrink", "statements");
+      List.of("batches", "bodies", "cuts", "notices", "pieces", "rows", "shrink", "statements");
 
   private static final String ID = "[A-Za-z0-9_%~-]+";
   private static final Pattern PUBLISHED =
@@ -31,9 +30,9 @@ final class NightRules {
   private NightRules() {}
 
   /** A refused night has published nothing; any other everything. */
-  static void check(Inputs inputs, Outcome outcome, Path out) {
+  static void check(Inputs inputs, NightOutcome outcome, Path out) {
     assertTrue(Set.of(0, 1).contains(outcome.exitCode()), outcome::toString);
-    var report = ((Outcome.Done) outcome).report();
+    var report = ((NightOutcome.Done) outcome).report();
     everyRowIsAccountedFor(inputs, report);
     everyRowSetAsideIsTold(report);
     var files = Trees.files(out);

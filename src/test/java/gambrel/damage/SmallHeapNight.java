@@ -1,10 +1,10 @@
 package gambrel.damage;
 
-import gambrel.run.AsOf;
-import gambrel.run.Inputs;
-import gambrel.run.NightlyRun;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
+import gambrel.night.AsOf;
+import gambrel.night.Inputs;
+import gambrel.night.NightlyRun;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
 import java.nio.file.Path;
 import java.util.List;
 

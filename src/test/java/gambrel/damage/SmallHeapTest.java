@@ -3,8 +3,8 @@ package gambrel.damage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.run.NightShop;
-import gambrel.run.Trees;
+import gambrel.night.NightShop;
+import gambrel.night.Trees;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -47,7 +47,9 @@ class SmallHeapTest {
     }
   }
 
-  /** Makes the last line of a file as long as a monster, of NUL bytes, which take no room on disk. */
+  /**
+   * Makes the last line of a file as long as a monster, of NUL bytes, which take no room on disk.
+   */
   private static void grow(Path file) throws IOException {
     try (var end = new RandomAccessFile(file.toFile(), "rw")) {
       end.setLength(LINE);

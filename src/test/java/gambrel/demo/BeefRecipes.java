@@ -52,12 +52,10 @@ final class BeefRecipes {
       """;
 
   /** All of it boned out, in steaks, roasts and dice. */
-  static final String BONELESS =
-      LEG + THIN + LOINS + FORE + "851 2350 TRIM\n" + BINS;
+  static final String BONELESS = LEG + THIN + LOINS + FORE + "851 2350 TRIM\n" + BINS;
 
   /** Boned out; most of the forequarter to mince. */
-  static final String PLAIN =
-      LEG + THIN + LOINS + FORE_PLAIN + "851 3150 TRIM\n" + BINS;
+  static final String PLAIN = LEG + THIN + LOINS + FORE_PLAIN + "851 3150 TRIM\n" + BINS;
 
   /** Loin, rib and shin on the bone. */
   static final String TBONE =

@@ -9,8 +9,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * Quarters of cattle, weighed on their way to the block. They are heavier than a bench carries, so the
- * rail weighs them; from one to the next is what the boner takes.
+ * Quarters of cattle, weighed on their way to the block. They are heavier than a bench carries, so
+ * the rail weighs them; from one to the next is what the boner takes.
  */
 final class Blocks {
   private static final String HINDQUARTER = "201";

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.cuts.Region;
-import gambrel.cuts.Species;
-import gambrel.intake.BuiltInCuts;
+import gambrel.files.folder.BuiltInCuts;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -28,8 +28,21 @@ class DemoShopTest {
   /** Bodies whose sums a slip at the scales spoils, or that are not cut out. */
   private static final Set<String> SPOILT =
       Set.of(
-          "wrongbody", "rawconflict", "voidhot", "oldtare", "voidbin", "spilt", "lost", "twice",
-          "badcode", "badkey", "badnumber", "conflict", "unlisted", "losttag", "partcut");
+          "wrongbody",
+          "rawconflict",
+          "voidhot",
+          "oldtare",
+          "voidbin",
+          "spilt",
+          "lost",
+          "twice",
+          "badcode",
+          "badkey",
+          "badnumber",
+          "conflict",
+          "unlisted",
+          "losttag",
+          "partcut");
 
   private static DemoRows rows;
 
@@ -180,13 +193,7 @@ class DemoShopTest {
    * the figure is our allowance for another way of cutting.
    */
   @ParameterizedTest
-  @CsvSource({
-    "topside, 6.2",
-    "silverside, 5.7",
-    "thick-flank, 3.7",
-    "rump, 3.8",
-    "striploin, 3.0"
-  })
+  @CsvSource({"topside, 6.2", "silverside, 5.7", "thick-flank, 3.7", "rump, 3.8", "striploin, 3.0"})
   void wholePrimalsHaveTheirPublishedShare(String item, BigDecimal published) {
     var counter = sound("beef").stream().filter(b -> b.style().equals("counter")).toList();
     var tenth = published.movePointLeft(1);

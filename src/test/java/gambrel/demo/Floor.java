@@ -40,8 +40,7 @@ final class Floor {
           "bench2",
           20,
           301,
-          List.of(
-              "ticket", "time", "body", "code", "net", "gross", "operator", "batch", "status"));
+          List.of("ticket", "time", "body", "code", "net", "gross", "operator", "batch", "status"));
 
   private final Map<String, Shift> shifts = new HashMap<>();
 

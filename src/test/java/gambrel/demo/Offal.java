@@ -31,7 +31,11 @@ final class Offal {
     var dice = new Dice("offal" + beast.id());
     for (int[] kind : WANTED.get(beast.species())) {
       if (dice.between(1, 100) <= 55) {
-        pack(beast, dice, Integer.toString(kind[0]), (long) beast.head() * dice.around(kind[1], kind[2]));
+        pack(
+            beast,
+            dice,
+            Integer.toString(kind[0]),
+            (long) beast.head() * dice.around(kind[1], kind[2]));
       }
     }
   }
@@ -39,11 +43,7 @@ final class Offal {
   private void pack(Beast beast, Dice dice, String code, long grams) {
     var shift = floor.offal(beast.killed());
     for (long pack : Packs.of(grams, 900, 1_700, dice)) {
-      floor
-          .bench1
-          .weigh(shift.after(dice.between(40, 90)), code, pack)
-          .body(beast.id())
-          .pieces(1);
+      floor.bench1.weigh(shift.after(dice.between(40, 90)), code, pack).body(beast.id()).pieces(1);
     }
   }
 }

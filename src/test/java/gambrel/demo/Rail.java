@@ -65,7 +65,8 @@ final class Rail {
   }
 
   private void weigh(Shift shift, Beast beast, Hung part, String step) {
-    floor.rail
+    floor
+        .rail
         .weigh(shift.after(dice.between(35, 110)), step + part.which(), part.grams())
         .body(beast.keyed());
   }

@@ -63,7 +63,8 @@ record CsvFile(List<String> columns, List<Map<String, String>> rows) {
 
   /** The same rows, each changed. */
   CsvFile each(UnaryOperator<Map<String, String>> change) {
-    return new CsvFile(columns, rows.stream().map(row -> change.apply(new HashMap<>(row))).toList());
+    return new CsvFile(
+        columns, rows.stream().map(row -> change.apply(new HashMap<>(row))).toList());
   }
 
   /** These rows in place of its own. */

@@ -1,7 +1,7 @@
 package gambrel.laws;
 
-import gambrel.intake.ForeignMake;
-import gambrel.weighing.Field;
+import gambrel.files.folder.ForeignMake;
+import gambrel.trade.rows.Field;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
@@ -26,7 +26,9 @@ public final class ForeignExports {
 
   private ForeignExports() {}
 
-  /** Writes all exports of {@code shop} in foreign ways; of its rows only {@link #isPlain} remain. */
+  /**
+   * Writes all exports of {@code shop} in foreign ways; of its rows only {@link #isPlain} remain.
+   */
   public static void write(LawShop shop, SplittableRandom random) {
     var units = unitsShown(shop, random);
     int number = 0;
@@ -63,8 +65,7 @@ public final class ForeignExports {
     var units = new TreeMap<String, List<String>>();
     for (var scale : shop.file("scales.csv").rows()) {
       var unit = scale.get("unit").isEmpty() ? own : scale.get("unit");
-      units.put(
-          scale.get("scale"), List.of(unit, random.nextBoolean() ? unit : FINER.get(unit)));
+      units.put(scale.get("scale"), List.of(unit, random.nextBoolean() ? unit : FINER.get(unit)));
     }
     return units;
   }

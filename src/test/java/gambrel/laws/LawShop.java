@@ -2,15 +2,15 @@ package gambrel.laws;
 
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
+import gambrel.night.Trees;
 import gambrel.oracle.CsvTrees;
 import gambrel.oracle.RandomShop;
-import gambrel.register.MorningReport;
-import gambrel.run.Inputs;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
-import gambrel.run.Trees;
+import gambrel.pages.owner.morning.MorningReport;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -66,7 +66,7 @@ public final class LawShop {
     try {
       var outcome =
           new NightlyRun(Inputs.read(folder), new PlainDocuments()).run(out, asOf, List.of());
-      return assertInstanceOf(Outcome.Done.class, outcome).report();
+      return assertInstanceOf(NightOutcome.Done.class, outcome).report();
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

@@ -2,7 +2,7 @@ package gambrel.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.run.Trees;
+import gambrel.night.Trees;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -87,7 +87,8 @@ class OneRowTest {
     var after = shop.night();
 
     for (var name : List.of("bodies.csv", "cuts.csv", "pieces.csv", "batches.csv")) {
-      assertEquals(before.rows(name), after.table(name).where(r -> !"zz".equals(r.get("body"))).rows());
+      assertEquals(
+          before.rows(name), after.table(name).where(r -> !"zz".equals(r.get("body"))).rows());
     }
     assertEquals(before.rows("statements.csv"), after.rows("statements.csv"));
   }
@@ -136,12 +137,23 @@ class OneRowTest {
             plus(
                 f,
                 Map.of(
-                    "scale", scale, "ticket", pick.place(), "field", field, "value", value,
-                    "by", "AB", "on", "2001-01-01", "reason", "law")));
+                    "scale",
+                    scale,
+                    "ticket",
+                    pick.place(),
+                    "field",
+                    field,
+                    "value",
+                    value,
+                    "by",
+                    "AB",
+                    "on",
+                    "2001-01-01",
+                    "reason",
+                    "law")));
   }
 
-  private static void change(
-      LawShop shop, Pick pick, UnaryOperator<Map<String, String>> change) {
+  private static void change(LawShop shop, Pick pick, UnaryOperator<Map<String, String>> change) {
     shop.change(
         pick.file(),
         file -> {

@@ -3,7 +3,7 @@ package gambrel.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.run.Trees;
+import gambrel.night.Trees;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -21,8 +21,12 @@ class PoundShopTest {
   private static final BigDecimal POUND = new BigDecimal("0.45359237");
   private static final List<String> PERCENTAGES =
       List.of(
-          "dressing_pct", "chill_shrink_pct", "ageing_shrink_pct", "take_home_of_hot_pct",
-          "take_home_of_cold_pct", "meat_of_cold_pct");
+          "dressing_pct",
+          "chill_shrink_pct",
+          "ageing_shrink_pct",
+          "take_home_of_hot_pct",
+          "take_home_of_cold_pct",
+          "meat_of_cold_pct");
 
   /** Each weighing is kept to 0.00001 of the unit, so that it is off by half of that. */
   private static final BigDecimal HALF_STEP = new BigDecimal("0.000005");
@@ -66,13 +70,15 @@ class PoundShopTest {
     for (var column : PERCENTAGES) {
       assertEquals(one.get(column).isEmpty(), other.get(column).isEmpty(), column + one);
       if (!one.get(column).isEmpty()) {
-        var off = HALF_STEP.multiply(BigDecimal.valueOf(rows)).add(THOUSANDTH.multiply(BigDecimal.TEN));
+        var off =
+            HALF_STEP.multiply(BigDecimal.valueOf(rows)).add(THOUSANDTH.multiply(BigDecimal.TEN));
         var whole = wholeOf(column, one).min(wholeOf(column, other)).max(BigDecimal.ONE);
         var bound =
             off.multiply(BigDecimal.valueOf(400))
                 .divide(whole, MathContext.DECIMAL32)
                 .add(THOUSANDTH);
-        var difference = new BigDecimal(one.get(column)).subtract(new BigDecimal(other.get(column)));
+        var difference =
+            new BigDecimal(one.get(column)).subtract(new BigDecimal(other.get(column)));
         assertTrue(difference.abs().compareTo(bound) <= 0, () -> column + " " + one + other);
       }
     }

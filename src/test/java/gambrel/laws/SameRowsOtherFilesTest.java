@@ -64,7 +64,9 @@ class SameRowsOtherFilesTest {
     shop.night().assertSameFigures(before, "seed " + seed);
   }
 
-  /** Which of two weighings of one moment a void means is decided by place: such shops are left out. */
+  /**
+   * Which of two weighings of one moment a void means is decided by place: such shops are left out.
+   */
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void filesInAnotherOrderWhereNothingIsVoided(int seed) {

@@ -27,8 +27,7 @@ final class BatchFigures {
 
   BatchFigures(String id, List<Row> rows, Setup setup, Instant asOf) {
     this.id = id;
-    var listed =
-        setup.table("batches").stream().filter(l -> l.get("batch").equals(id)).findFirst();
+    var listed = setup.table("batches").stream().filter(l -> l.get("batch").equals(id)).findFirst();
     boolean gain = listed.filter(l -> l.get("gain").equals("yes")).isPresent();
     meat = sum(rows, "tub");
     out = sum(rows, "pack");

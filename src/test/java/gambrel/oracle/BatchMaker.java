@@ -42,7 +42,8 @@ final class BatchMaker {
 
   private void lonelyPack(SimBatch batch) {
     weigher.goTo(plan.firstDay.plusDays(5), 12);
-    weigher.weigh(plan.packScale, "", "pack", "sausages", new BigDecimal(3))
+    weigher
+        .weigh(plan.packScale, "", "pack", "sausages", new BigDecimal(3))
         .set("batch", batch.id());
   }
 

@@ -61,8 +61,9 @@ final class BodyFigures {
     var blocks = rows.stream().filter(r -> r.is("block")).toList();
     return blocks.stream()
         .filter(
-            r -> blocks.stream()
-                .noneMatch(b -> !b.item.equals(r.item) && tree.isUnder(r.item, b.item)))
+            r ->
+                blocks.stream()
+                    .noneMatch(b -> !b.item.equals(r.item) && tree.isUnder(r.item, b.item)))
         .toList();
   }
 

@@ -91,8 +91,8 @@ final class Charges {
       case "boning" -> body.boning == null ? null : sum(body.boningRows, under);
       case "tub" -> sum(body.rows, under.and(r -> r.is("tub") && r.hasBatch()));
       case "packed" -> sum(body.rows, under.and(Row::isPack));
-      case "pack" -> BigFraction.of(
-          (int) body.rows.stream().filter(under.and(Row::isPack)).count());
+      case "pack" ->
+          BigFraction.of((int) body.rows.stream().filter(under.and(Row::isPack)).count());
       case "day" -> body.daysHung() == null ? null : BigFraction.of(body.daysHung().intValue());
       case "share" -> BigFraction.ONE;
       default -> throw new IllegalArgumentException(basis);

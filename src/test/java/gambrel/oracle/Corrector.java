@@ -6,8 +6,7 @@ import java.util.List;
 
 /** Corrections over rows that are already laid out in files. */
 final class Corrector {
-  final StringBuilder csv =
-      new StringBuilder("scale,ticket,date,field,value,by,on,reason\n");
+  final StringBuilder csv = new StringBuilder("scale,ticket,date,field,value,by,on,reason\n");
 
   private final ShopPlan plan;
   private final Dice dice;

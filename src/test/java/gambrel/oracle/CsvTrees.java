@@ -69,10 +69,7 @@ public final class CsvTrees implements TreeSource {
   private static Node node(Csv.Line line, String parent) {
     var count = line.get("count");
     return new Node(
-        line.get("item"),
-        parent,
-        line.get("kind"),
-        count.isEmpty() ? 1 : Integer.parseInt(count));
+        line.get("item"), parent, line.get("kind"), count.isEmpty() ? 1 : Integer.parseInt(count));
   }
 
   /** A replaced item keeps its place unless its parent changes; a new one comes last. */

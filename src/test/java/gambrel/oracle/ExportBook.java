@@ -11,8 +11,20 @@ import java.util.TreeMap;
 final class ExportBook {
   private static final List<String> COLUMNS =
       List.of(
-          "scale", "ticket", "time", "body", "code", "net", "gross", "tare", "unit", "pieces",
-          "operator", "batch", "customer", "status");
+          "scale",
+          "ticket",
+          "time",
+          "body",
+          "code",
+          "net",
+          "gross",
+          "tare",
+          "unit",
+          "pieces",
+          "operator",
+          "batch",
+          "customer",
+          "status");
 
   /** Lines by file; a line's number is its place plus two. */
   final Map<String, List<ExportLine>> files = new TreeMap<>();

@@ -37,8 +37,11 @@ final class Exports {
       return List.of();
     }
     try (var walk = Files.walk(exports)) {
-      return walk.filter(Files::isRegularFile).map(this::relative)
-          .filter(path -> path.endsWith(".csv")).sorted(Split.byBytes()).toList();
+      return walk.filter(Files::isRegularFile)
+          .map(this::relative)
+          .filter(path -> path.endsWith(".csv"))
+          .sorted(Split.byBytes())
+          .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -91,8 +91,8 @@ final class HangMaker {
       case "carcase" -> whole(step);
       case "sides" -> pieces(step, List.of("side", "side"), 500);
       case "handed sides" -> pieces(step, List.of("left-side", "right-side"), 500);
-      case "quarters" -> pieces(
-          step, List.of("forequarter", "hindquarter", "forequarter", "hindquarter"), 250);
+      case "quarters" ->
+          pieces(step, List.of("forequarter", "hindquarter", "forequarter", "hindquarter"), 250);
       case "handed quarters" -> pieces(step, HANDED_QUARTERS, 250);
       default -> {
         parts(step, "sides");

@@ -39,7 +39,6 @@ record Hanging(Tree tree, boolean handed) {
 
   /** Whether the part is the other or lies under it, on the rail. */
   boolean isUnder(String part, String other) {
-    return part.equals(other)
-        || children(other).stream().anyMatch(child -> isUnder(part, child));
+    return part.equals(other) || children(other).stream().anyMatch(child -> isUnder(part, child));
   }
 }

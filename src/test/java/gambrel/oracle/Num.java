@@ -13,10 +13,7 @@ final class Num {
   private static final BigFraction POUND = of("0.45359237");
   private static final Map<String, BigFraction> KILOGRAMS =
       Map.of(
-          "kg", BigFraction.ONE,
-          "g", BigFraction.of(1, 1000),
-          "lb", POUND,
-          "oz", POUND.divide(16));
+          "kg", BigFraction.ONE, "g", BigFraction.of(1, 1000), "lb", POUND, "oz", POUND.divide(16));
 
   private Num() {}
 

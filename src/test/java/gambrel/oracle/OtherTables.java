@@ -10,8 +10,7 @@ final class OtherTables {
 
   static List<List<String>> batches(World world) {
     var table =
-        Print.table(
-            world.setup, "batch,product,meat_in_kg,added_kg,out_kg,loss_kg,loss_pct,state");
+        Print.table(world.setup, "batch,product,meat_in_kg,added_kg,out_kg,loss_kg,loss_pct,state");
     for (var batch : world.batches.values()) {
       var product =
           world.setup.table("batches").stream()
@@ -59,7 +58,9 @@ final class OtherTables {
             world.setup,
             "customer,body,revision,issued,take_home_kg,charges,tax,paid,due,replaces");
     var issued =
-        world.asOf.atZone(world.setup.zone)
+        world
+            .asOf
+            .atZone(world.setup.zone)
             .format(DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss"));
     var sorted = new TreeMap<String, List<String>>(Split.byBytes());
     world.yields.forEach(

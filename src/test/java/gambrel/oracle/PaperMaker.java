@@ -7,8 +7,7 @@ import java.util.Map;
 /** Who owns the bodies and what they are charged. */
 final class PaperMaker {
   final StringBuilder bodies =
-      new StringBuilder(
-          "body,species,class,killed,live_weight,customer,head,tags,mark,outcome\n");
+      new StringBuilder("body,species,class,killed,live_weight,customer,head,tags,mark,outcome\n");
   final StringBuilder shares = new StringBuilder("body,customer,share\n");
   final StringBuilder charges =
       new StringBuilder(

@@ -46,7 +46,8 @@ final class Rail {
   /** The later components wherever they take in at least as many of everything. */
   private List<Cover.Component> overlay(
       String part, List<Cover.Component> before, List<Cover.Component> later) {
-    if (later.isEmpty() || (!atLeast(later, before) && before.stream().anyMatch(c -> c.part().equals(part)))) {
+    if (later.isEmpty()
+        || (!atLeast(later, before) && before.stream().anyMatch(c -> c.part().equals(part)))) {
       return before;
     }
     if (atLeast(later, before)) {
@@ -75,8 +76,7 @@ final class Rail {
     return Cover.leaves(components, hanging).entrySet().stream()
         .allMatch(
             e ->
-                e.getValue()
-                        .compareTo(BigFraction.of(tree.count(e.getKey()) * standing.head()))
+                e.getValue().compareTo(BigFraction.of(tree.count(e.getKey()) * standing.head()))
                     <= 0);
   }
 
@@ -88,15 +88,13 @@ final class Rail {
   /** Tells left from right where all weighings of these steps do. */
   private void compare(List<String> compared) {
     hanging =
-        Hanging.of(
-            tree, standing.rows().stream().filter(r -> compared.contains(r.step)).toList());
+        Hanging.of(tree, standing.rows().stream().filter(r -> compared.contains(r.step)).toList());
     for (var step : List.of("hot", "cold", "aged")) {
       Map<String, Cover.Component> parts = new TreeMap<>();
       for (var row : compared.contains(step) ? standing.rows(step) : List.<Row>of()) {
         parts.merge(
             hanging.part(row.item),
-            new Cover.Component(
-                hanging.part(row.item), step, standing.number(row), List.of(row)),
+            new Cover.Component(hanging.part(row.item), step, standing.number(row), List.of(row)),
             Rail::join);
       }
       steps.put(step, parts);

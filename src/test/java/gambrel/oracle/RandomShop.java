@@ -51,8 +51,8 @@ public final class RandomShop {
    *     cuts.csv}; the shop's items are picked from them
    * @return moments worth a run, the last one when all is over
    */
-  public static List<OffsetDateTime> write(
-      Path folder, long seed, Function<Path, TreeSource> trees) throws IOException {
+  public static List<OffsetDateTime> write(Path folder, long seed, Function<Path, TreeSource> trees)
+      throws IOException {
     var shop = new RandomShop(folder, seed, trees);
     shop.make();
     for (var file : shop.files.entrySet()) {

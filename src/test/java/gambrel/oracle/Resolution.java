@@ -21,8 +21,8 @@ final class Resolution {
   }
 
   /**
-   * Per scale |Σ permitted error in − Σ permitted error out|, squared and added; null where a
-   * scale lacks a class.
+   * Per scale |Σ permitted error in − Σ permitted error out|, squared and added; null where a scale
+   * lacks a class.
    */
   static BigFraction scales(List<Row> in, List<Row> out, String unit) {
     var all = new ArrayList<>(in);

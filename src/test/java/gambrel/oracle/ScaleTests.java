@@ -36,8 +36,7 @@ final class ScaleTests {
 
   private boolean passed(Row test) {
     var scale = test.scale;
-    var load =
-        test.nominal.multiply(Num.factor(setup.unit, scale.unit())).divide(scale.division());
+    var load = test.nominal.multiply(Num.factor(setup.unit, scale.unit())).divide(scale.division());
     boolean us = setup.setting("region", "").equals("us");
     int divisions = !scale.hasClass() ? 1 : us ? scale.handbook44(load) : scale.oiml(load);
     var gap = test.net.subtract(test.nominal).abs();

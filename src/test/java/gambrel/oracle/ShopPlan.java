@@ -45,9 +45,7 @@ final class ShopPlan {
           default -> dice.pick(List.of("Australia/Hobart", "Pacific/Auckland"));
         };
     currency =
-        dice.chance(5)
-            ? "JPY"
-            : region.equals("uk") ? "GBP" : region.equals("us") ? "USD" : "AUD";
+        dice.chance(5) ? "JPY" : region.equals("uk") ? "GBP" : region.equals("us") ? "USD" : "AUD";
     unit = region.equals("us") && dice.chance(70) || dice.chance(10) ? "lb" : "kg";
     firstDay = LocalDate.parse(dice.pick(DAYS.get(zone)));
     slashes = dice.chance(15);
@@ -80,9 +78,7 @@ final class ShopPlan {
 
   /** A weight of kilograms in the shop's unit. */
   BigDecimal weight(BigDecimal kilograms) {
-    return unit.equals("kg")
-        ? kilograms
-        : kilograms.multiply(new BigDecimal("2.2046"));
+    return unit.equals("kg") ? kilograms : kilograms.multiply(new BigDecimal("2.2046"));
   }
 
   boolean takes(String step) {

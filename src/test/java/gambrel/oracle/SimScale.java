@@ -17,23 +17,18 @@ record SimScale(
 
   /** What it shows, in its own unit, of a weight in the shop's. */
   BigDecimal read(BigDecimal weight) {
-    return inOwnUnit(weight)
-        .divide(division, 0, RoundingMode.HALF_UP)
-        .multiply(division);
+    return inOwnUnit(weight).divide(division, 0, RoundingMode.HALF_UP).multiply(division);
   }
 
   BigDecimal inOwnUnit(BigDecimal weight) {
     if (unit.equals(shopUnit)) {
       return weight;
     }
-    return unit.equals("lb")
-        ? weight.divide(POUND, MathContext.DECIMAL64)
-        : weight.multiply(POUND);
+    return unit.equals("lb") ? weight.divide(POUND, MathContext.DECIMAL64) : weight.multiply(POUND);
   }
 
   String csv() {
     var ownUnit = unit.equals(shopUnit) ? "" : unit;
-    return String.join(
-        ",", id, "", "", ownUnit, division.toPlainString(), capacity, accuracy);
+    return String.join(",", id, "", "", ownUnit, division.toPlainString(), capacity, accuracy);
   }
 }

@@ -43,7 +43,6 @@ final class Split {
   static Comparator<String> byBytes() {
     return (a, b) ->
         Arrays.compareUnsigned(
-            a.getBytes(StandardCharsets.UTF_8),
-            b.getBytes(StandardCharsets.UTF_8));
+            a.getBytes(StandardCharsets.UTF_8), b.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -86,8 +86,7 @@ final class Yield {
       takeHome = body.beast.condemned() ? BigFraction.ZERO : body.boning;
     } else {
       takeHome = sum(r -> r.isPack() && !body.isOffal(r)).add(batchPart());
-      meatHome =
-          sum(r -> r.isPack() && Set.of("meat", "trim").contains(kind(r))).add(batchPart());
+      meatHome = sum(r -> r.isPack() && Set.of("meat", "trim").contains(kind(r))).add(batchPart());
     }
   }
 
@@ -103,8 +102,7 @@ final class Yield {
     }
     var unit = body.setup.unit;
     cuttingLoss = body.boning.subtract(BodyFigures.sum(out));
-    balanceSquare =
-        Resolution.square(body.boningRows, unit).add(Resolution.square(out, unit));
+    balanceSquare = Resolution.square(body.boningRows, unit).add(Resolution.square(out, unit));
     scaleSquare = Resolution.scales(body.boningRows, out, unit);
   }
 

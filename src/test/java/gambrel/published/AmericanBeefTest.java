@@ -122,8 +122,7 @@ class AmericanBeefTest {
   /** Indiana State Board of Animal Health, 1,000-lb steer (beef_us_indiana_1000lb.txt). */
   @Test
   void indianasThousandPoundSteer() {
-    var cutout =
-        new Cutout(folder, "lb", "beef", "1000").hung("hot", "590").hung("cold", "590");
+    var cutout = new Cutout(folder, "lb", "beef", "1000").hung("hot", "590").hung("cold", "590");
     Published.table("beef_us_indiana_1000lb", "level", "cut")
         .forEach(row -> cutout.pack("carcase", row.get("cut"), row.get("weight_low")));
     var found = cutout.bin("carcase", "Bones, fat, waste and shrink", "125").found();

@@ -101,8 +101,7 @@ class AustralianBeefAndLambTest {
   void piecesMakeThePrintedShareOfTheCarcase(String table, String species, String end) {
     for (String carcase : carcases(table, end)) {
       var rows = Published.table(table, "carcase_" + end, carcase);
-      var cutout =
-          new Cutout(folder.resolve(carcase), "kg", species, "").hung("cold", carcase);
+      var cutout = new Cutout(folder.resolve(carcase), "kg", species, "").hung("cold", carcase);
       for (var row : rows) {
         for (int i = 0; i < pieces(row); i++) {
           cutout.pack("carcase", row.get("primal"), row.get("piece_" + end));

@@ -3,7 +3,7 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.measure.Division;
+import gambrel.trade.measure.Division;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;

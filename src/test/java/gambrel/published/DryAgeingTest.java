@@ -3,9 +3,9 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.measure.Exact;
-import gambrel.month.FurtherDay;
-import gambrel.shrink.Trend;
+import gambrel.insight.month.loss.FurtherDay;
+import gambrel.insight.statistics.Trend;
+import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +16,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * "Dry aging of beef; Review", Journal of Animal Science and Technology 58:20 (2016), Table 1: cooler
- * shrink of dry-aged subprimals at 14, 21, 28 and 35 days (beef_dry_vs_wet_ageing_subprimal.txt).
- * Printed are the shrinks; lines and prices are worked from them here, each sum short enough to follow.
+ * "Dry aging of beef; Review", Journal of Animal Science and Technology 58:20 (2016), Table 1:
+ * cooler shrink of dry-aged subprimals at 14, 21, 28 and 35 days
+ * (beef_dry_vs_wet_ageing_subprimal.txt). Printed are the shrinks; lines and prices are worked from
+ * them here, each sum short enough to follow.
  */
 @DisplayName("What a day of dry ageing takes, by a published table")
 class DryAgeingTest {
@@ -50,8 +51,8 @@ class DryAgeingTest {
   }
 
   /**
-   * Days lie 10.5, 3.5, 3.5 and 10.5 about 24.5, 245 in squares. The slope is 10.5 · (last − first) + 3.5
-   * · (third − second) over 245; for the ribeye (10.5 · 5.7 + 3.5 · 2.1) / 245 = 67.2 / 245.
+   * Days lie 10.5, 3.5, 3.5 and 10.5 about 24.5, 245 in squares. The slope is 10.5 · (last − first)
+   * + 3.5 · (third − second) over 245; for the ribeye (10.5 · 5.7 + 3.5 · 2.1) / 245 = 67.2 / 245.
    */
   @ParameterizedTest
   @CsvSource({"ribeye, 67.2", "strip, 44.8", "top sirloin, 69.3"})
@@ -60,8 +61,8 @@ class DryAgeingTest {
   }
 
   /**
-   * The ribeye's printed shrinks: 92.4 of 100 are left to sell at 21 days and 90.3 at 28. What brings 924
-   * at a price of 10 must bring it at 924 / 90.3 = 10.2326.
+   * The ribeye's printed shrinks: 92.4 of 100 are left to sell at 21 days and 90.3 at 28. What
+   * brings 924 at a price of 10 must bring it at 924 / 90.3 = 10.2326.
    */
   @Test
   void isMadeUpByThePriceThatSellsTheSmallerPieceForTheSameMoney() {
@@ -75,8 +76,8 @@ class DryAgeingTest {
   }
 
   /**
-   * A line's price must make up what the table lost between two of its rows, but for how far those rows
-   * lie off the line: no row lies more than half a point off it.
+   * A line's price must make up what the table lost between two of its rows, but for how far those
+   * rows lie off the line: no row lies more than half a point off it.
    */
   @ParameterizedTest
   @CsvSource({"ribeye", "strip", "top sirloin"})

@@ -2,11 +2,11 @@ package gambrel.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.cuts.Food;
-import gambrel.cuts.Food.Span;
-import gambrel.cuts.Food.Temperature;
-import gambrel.cuts.Foods;
-import gambrel.intake.BuiltInFoods;
+import gambrel.files.folder.BuiltInFoods;
+import gambrel.trade.cuts.Food;
+import gambrel.trade.cuts.Food.Span;
+import gambrel.trade.cuts.Food.Temperature;
+import gambrel.trade.cuts.Foods;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;

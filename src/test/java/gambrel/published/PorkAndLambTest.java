@@ -55,8 +55,7 @@ class PorkAndLambTest {
   /** The same source prints 22 % where 39.2 of 184 lb are 21.3. */
   @Test
   void theHogsMiscellaneousIsPrintedTwentyTwoForTwentyOne() {
-    var miscellaneous =
-        Published.table("pork_us_184lb_carcass", "cut", "Miscellaneous").get(0);
+    var miscellaneous = Published.table("pork_us_184lb_carcass", "cut", "Miscellaneous").get(0);
     assertEquals("22", miscellaneous.get("printed_percent"));
     assertPrinted("21.3", share(hog(), "miscellaneous"), "miscellaneous");
     // So forced, the printed column adds up to 100.

@@ -61,8 +61,7 @@ final class Published {
 
   /** {@code computed} with as many decimals as {@code printed}. */
   static BigDecimal toDigitsOf(String printed, String computed) {
-    return new BigDecimal(computed)
-        .setScale(new BigDecimal(printed).scale(), RoundingMode.HALF_UP);
+    return new BigDecimal(computed).setScale(new BigDecimal(printed).scale(), RoundingMode.HALF_UP);
   }
 
   /** How far apart two numbers are. */

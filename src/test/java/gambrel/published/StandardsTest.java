@@ -3,10 +3,10 @@ package gambrel.published;
 import static gambrel.published.Published.assertPrinted;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.measure.Exact;
+import gambrel.insight.statistics.ControlChart;
 import gambrel.scenes.Found;
 import gambrel.scenes.Scene;
-import gambrel.shrink.ControlChart;
+import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

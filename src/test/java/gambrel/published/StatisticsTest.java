@@ -5,10 +5,10 @@ import static gambrel.published.Published.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.measure.Exact;
-import gambrel.shrink.Sample;
-import gambrel.shrink.Students;
-import gambrel.shrink.Trend;
+import gambrel.insight.statistics.Sample;
+import gambrel.insight.statistics.Students;
+import gambrel.insight.statistics.Trend;
+import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * NIST/ITL Statistical Reference Datasets: certified values to fifteen digits. The source of each set
- * stands in the text file beside its table.
+ * NIST/ITL Statistical Reference Datasets: certified values to fifteen digits. The source of each
+ * set stands in the text file beside its table.
  */
 @DisplayName("Statistics reach the certified values of")
 class StatisticsTest {
@@ -46,12 +46,17 @@ class StatisticsTest {
   }
 
   /**
-   * Least digits in agreement with the certified fifteen. A double holds no more than that, and sums of
-   * 36 products cost one or two; the intercept is a small difference of large numbers and keeps twelve.
+   * Least digits in agreement with the certified fifteen. A double holds no more than that, and
+   * sums of 36 products cost one or two; the intercept is a small difference of large numbers and
+   * keeps twelve.
    */
   @ParameterizedTest
   @CsvSource({
-    "B0_estimate, 12", "B0_sd, 13", "B1_estimate, 14", "B1_sd, 13", "residual_sd, 13",
+    "B0_estimate, 12",
+    "B0_sd, 13",
+    "B1_estimate, 14",
+    "B1_sd, 13",
+    "residual_sd, 13",
     "r_squared, 14"
   })
   void the_line_of_Norris_to_as_many_digits_as_doubles_keep(String statistic, int digits) {
@@ -77,17 +82,14 @@ class StatisticsTest {
   @ParameterizedTest
   @CsvSource({"1, 0.025, 12.706", "10, 0.025, 2.228", "30, 0.005, 2.750", "100, 0.05, 1.660"})
   void students_t_as_printed(int degrees, double above, String printed) {
-    assertPrinted(
-        printed, BigDecimal.valueOf(Students.above(degrees, above)).toPlainString(), "t");
+    assertPrinted(printed, BigDecimal.valueOf(Students.above(degrees, above)).toPlainString(), "t");
   }
 
   /** y = 1 + 2 x. */
   @Test
   void a_plain_line_that_a_reader_can_draw() {
     var line =
-        Trend.of(
-                List.of(
-                    point("0", "1"), point("1", "3"), point("2", "5"), point("3", "7")))
+        Trend.of(List.of(point("0", "1"), point("1", "3"), point("2", "5"), point("3", "7")))
             .orElseThrow();
     assertEquals(2, line.slope(), 1e-15);
     assertEquals(1, line.intercept(), 1e-15);

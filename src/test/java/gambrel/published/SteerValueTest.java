@@ -3,17 +3,17 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.cuts.Species;
-import gambrel.measure.Exact;
-import gambrel.measure.Money;
-import gambrel.month.ItemValues;
-import gambrel.month.MonthBody;
-import gambrel.month.money.OwnStock;
-import gambrel.month.value.BodyWorth;
-import gambrel.reckoning.Night;
-import gambrel.reckoning.Reckoner;
-import gambrel.run.RefusedException;
+import gambrel.insight.month.bodies.ItemValues;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.money.OwnStock;
+import gambrel.insight.month.value.BodyWorth;
+import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Money;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -94,8 +94,7 @@ class SteerValueTest {
   @Test
   void nothingIsLeftOverWhatTheSteerCost() throws RefusedException {
     var night = steer();
-    var margin =
-        OwnStock.of(bodies(night), values(night), DOLLAR).get(0).margin().orElseThrow();
+    var margin = OwnStock.of(bodies(night), values(night), DOLLAR).get(0).margin().orElseThrow();
     assertEquals(new Money(40), margin, "400.40 less 400.00");
   }
 

@@ -1,10 +1,10 @@
 package gambrel.scenes;
 
-import gambrel.balance.BodyBalance;
-import gambrel.balance.BodyFigures;
-import gambrel.measure.Share;
-import gambrel.measure.Weight;
-import gambrel.reckoning.Night;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.BodyFigures;
+import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.reckoning.Night;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package gambrel.scenes;
 
-import gambrel.publish.Csv;
+import gambrel.files.publish.Csv;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

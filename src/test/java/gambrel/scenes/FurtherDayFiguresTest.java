@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 
 /**
- * {@code month-figures.csv}: one day more on the rail. Bodies of 200 cold lose 1 a day; a unit of weight
- * is worth 10 on the rail, a day is charged 2.
+ * {@code month-figures.csv}: one day more on the rail. Bodies of 200 cold lose 1 a day; a unit of
+ * weight is worth 10 on the rail, a day is charged 2.
  */
 class FurtherDayFiguresTest extends SceneTest {
   private int bodies;
@@ -43,7 +43,11 @@ class FurtherDayFiguresTest extends SceneTest {
             .findFirst()
             .orElseThrow();
     return String.join(
-        " ", row.get("bodies"), row.get("lower"), row.get("value"), row.get("upper"),
+        " ",
+        row.get("bodies"),
+        row.get("lower"),
+        row.get("value"),
+        row.get("upper"),
         row.get("unit"));
   }
 

@@ -241,8 +241,18 @@ class OnTheRailTest extends SceneTest {
     var found = scene.at(LATER);
     for (String column :
         List.of(
-            "take_home_kg", "meat_home_kg", "offal_kg", "tub_kg", "bone_kg", "fat_kg", "waste_kg",
-            "rail_trim_kg", "cutting_loss_kg", "unweighed_kg", "balance_u_kg", "batch_loss_kg")) {
+            "take_home_kg",
+            "meat_home_kg",
+            "offal_kg",
+            "tub_kg",
+            "bone_kg",
+            "fat_kg",
+            "waste_kg",
+            "rail_trim_kg",
+            "cutting_loss_kg",
+            "unweighed_kg",
+            "balance_u_kg",
+            "batch_loss_kg")) {
       assertBody(found, column, "");
     }
     assertEquals("open", found.state("B1"));

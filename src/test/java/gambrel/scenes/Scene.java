@@ -1,13 +1,13 @@
 package gambrel.scenes;
 
-import gambrel.reckoning.Night;
-import gambrel.reckoning.Reckoner;
-import gambrel.run.AsOf;
-import gambrel.run.Inputs;
-import gambrel.run.NightlyRun;
-import gambrel.run.Outcome;
-import gambrel.run.PlainDocuments;
-import gambrel.run.RefusedException;
+import gambrel.night.AsOf;
+import gambrel.night.Inputs;
+import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
+import gambrel.night.PlainDocuments;
+import gambrel.night.RefusedException;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -150,7 +150,7 @@ public final class Scene {
       var when = AsOf.read(moment(asOf), inputs.shop().settings().zone());
       var root = folder.resolve(out);
       var outcome = new NightlyRun(inputs, new PlainDocuments()).run(root, when, List.of());
-      if (outcome instanceof Outcome.Done done) {
+      if (outcome instanceof NightOutcome.Done done) {
         return new Found(root, done.exitCode());
       }
       throw new AssertionError(outcome);

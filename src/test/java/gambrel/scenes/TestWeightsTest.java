@@ -46,8 +46,8 @@ class TestWeightsTest extends SceneTest {
     scene.weigh("04T08:10 - - - 20.101 code=t20");
     assertEquals(
         List.of(
-            "Scale bench showed 8.061 kg for a test weight of 8.000; at most 0.060 kg off passes.",
-            "Scale bench showed 20.101 kg for a test weight of 20.000; at most 0.100 kg off passes."
+            "Scale bench showed 8.061 kg for a test weight of 8.000 kg; at most 0.060 kg off passes.",
+            "Scale bench showed 20.101 kg for a test weight of 20.000 kg; at most 0.100 kg off passes."
                 + " No published source of this limit is at hand."),
         scene.at(LATER).rows("notices", "code=scale-failed").stream()
             .map(notice -> notice.get("message"))

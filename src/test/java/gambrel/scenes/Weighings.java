@@ -13,8 +13,20 @@ import java.util.function.UnaryOperator;
 final class Weighings {
   private static final List<String> COLUMNS =
       List.of(
-          "scale", "ticket", "time", "body", "code", "net", "gross", "tare", "unit", "pieces",
-          "operator", "batch", "customer", "status");
+          "scale",
+          "ticket",
+          "time",
+          "body",
+          "code",
+          "net",
+          "gross",
+          "tare",
+          "unit",
+          "pieces",
+          "operator",
+          "batch",
+          "customer",
+          "status");
   private static final Set<String> RAIL = Set.of("hot", "cold", "aged");
 
   /** The first line of an export. */

@@ -98,10 +98,7 @@ class WhoseIsItTest extends SceneTest {
 
   @Test
   void aBodyKeyedAtNoScaleIsNamedByTheBench() {
-    scene.file(
-        "bench.csv",
-        "scale,from,to,body",
-        "bench,2026-03-05T10:00,2026-03-05T12:00,B1");
+    scene.file("bench.csv", "scale,from,to,body", "bench,2026-03-05T10:00,2026-03-05T12:00,B1");
     scene.weigh(
         """
         05T09:59 - pack rump 1
@@ -120,9 +117,7 @@ class WhoseIsItTest extends SceneTest {
   void theBenchFillsOnlyWhatTheScaleLeftBlank() {
     scene.body("B2,beef,2026-03-02,bob");
     scene.file(
-        "bench.csv",
-        "scale,from,to,body,batch,customer",
-        "bench,2026-03-05,2026-03-05,B2,,cat");
+        "bench.csv", "scale,from,to,body,batch,customer", "bench,2026-03-05,2026-03-05,B2,,cat");
     scene.weigh("05T10:00 B1 pack rump 2");
     scene.weigh("05T10:01 -  pack rump 4 customer=bob");
     var found = scene.at(LATER);
@@ -186,8 +181,14 @@ class WhoseIsItTest extends SceneTest {
 
   @ParameterizedTest
   @CsvSource({
-    "hot, carcase", "cold, carcase", "aged, carcase", "block, rump", "bin, bone", "pack, rump",
-    "tub, trim", "added, fat"
+    "hot, carcase",
+    "cold, carcase",
+    "aged, carcase",
+    "block, rump",
+    "bin, bone",
+    "pack, rump",
+    "tub, trim",
+    "added, fat"
   })
   void aRowWithoutTheOwnerThatItsStepNeedsIsSetAside(String step, String item) {
     scene.weigh("05T10:00 - %s %s 1".formatted(step, item));

@@ -1,2 +1,0 @@
-/** Whether a body's statement goes out tonight, and if not, why. */
-package gambrel.decision;

@@ -1,2 +1,0 @@
-/** Where each figure of a body comes from, as plain lines of text. Pure. */
-package gambrel.explain;

@@ -1,0 +1,2 @@
+/** GS1 element strings and in-store numbers. */
+package gambrel.files.barcode;

@@ -1,0 +1,32 @@
+package gambrel.files.csv;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.Charset;
+import java.util.List;
+
+/**
+ * One line of a text file. Bytes that are no text in the file's character set stand as U+FFFD.
+ *
+ * @param number counted from 1
+ * @param text without the line end
+ * @param end the line end as it stands in the file, empty at the end of the file
+ * @param overlong whether the line was longer than {@link #LONGEST}; {@code text} is its beginning
+ */
+public record TextLine(int number, String text, String end, boolean overlong) {
+  /** The most characters that a line, or a record of several lines, may have. */
+  public static final int LONGEST = 1 << 16;
+
+  private static final String END_OF_FILE = "\u001A";
+
+  /** Whether nothing is written on it, or only the mark by which old systems end a file. */
+  public boolean isBlank() {
+    return text.isBlank() || text.equals(END_OF_FILE);
+  }
+
+  /** All lines of a file; a byte order mark is no part of the first. */
+  public static List<TextLine> read(InputStream in, Charset charset) throws IOException {
+    return new LineReader(new InputStreamReader(in, charset)).lines();
+  }
+}

@@ -1,0 +1,2 @@
+/** Delimited text and properties files: lines, records, cells, dates. */
+package gambrel.files.csv;

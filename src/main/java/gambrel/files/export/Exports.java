@@ -1,0 +1,19 @@
+package gambrel.files.export;
+
+import gambrel.trade.notice.Notice;
+import gambrel.trade.rows.ExportFile;
+import java.util.List;
+
+/**
+ * All export files of a shop.
+ *
+ * @param files in the order of their paths' bytes
+ * @param notices about whole files; a row says itself what is wrong with it
+ */
+public record Exports(List<ExportFile> files, List<Notice> notices) {
+  /** Copies the lists. */
+  public Exports {
+    files = List.copyOf(files);
+    notices = List.copyOf(notices);
+  }
+}

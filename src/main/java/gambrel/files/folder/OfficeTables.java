@@ -1,0 +1,180 @@
+package gambrel.files.folder;
+
+import gambrel.files.csv.BadCell;
+import gambrel.files.csv.SpreadsheetDamage;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.Field;
+import gambrel.trade.shop.Charge;
+import gambrel.trade.shop.Correction;
+import gambrel.trade.shop.Customer;
+import gambrel.trade.shop.ItemValue;
+import gambrel.trade.shop.Payment;
+import gambrel.trade.shop.Release;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.SortedMap;
+
+/** Reads the tables of customers, money and decisions, each in file order or by id. */
+final class OfficeTables {
+  private OfficeTables() {}
+
+  /** {@code customers.csv}. */
+  static SortedMap<String, Customer> customers(ShopFolder folder) {
+    return folder.byId(
+        Columns.of("customers.csv", "customer", "name").and("address", "email", "language"),
+        (id, row) -> {
+          if (id.equals(Customer.SHOP)) {
+            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "SHOP_ITSELF");
+          }
+          return new Customer(
+              id,
+              row.needText("name"),
+              row.text("address"),
+              row.text("email"),
+              row.kindly("language", CellTypes::language).orElse(""));
+        });
+  }
+
+  /**
+   * {@code charges.csv}. One key may stand in several rows that differ in what or when they apply
+   * to.
+   */
+  static List<Charge> charges(ShopFolder folder, Known known) {
+    var taken = new HashSet<List<Object>>();
+    return folder.list(
+        Columns.of("charges.csv", "charge", "description", "basis", "price")
+            .and("minimum", "free", "species", "class", "item", "body")
+            .and("hot_from", "hot_to", "tax_percent", "from", "to"),
+        row -> {
+          var charge = charge(row, known);
+          row.checkPeriod(charge.from(), charge.to());
+          if (!taken.add(scope(charge))) {
+            throw row.refuse(NoticeCode.ID_TWICE, "charge", charge.id());
+          }
+          return charge;
+        });
+  }
+
+  private static Charge charge(ShopRow row, Known known) {
+    return new Charge(
+        row.need("charge", CellTypes::id),
+        row.needText("description"),
+        row.need("basis", CellTypes.word(Charge.Basis.class)),
+        row.need("price", CellTypes::number),
+        notNegative(row, "minimum"),
+        notNegative(row, "free"),
+        row.get("species", CellTypes.word(Species.class)).map(Species::id).orElse(""),
+        row.text("class"),
+        known.optionalItem(row, "item"),
+        row.known("body", known.bodies()).orElse(""),
+        row.get("hot_from", CellTypes::weight),
+        row.get("hot_to", CellTypes::weight),
+        notNegative(row, "tax_percent"),
+        row.get("from", CellTypes::date),
+        row.get("to", CellTypes::date));
+  }
+
+  private static BigDecimal notNegative(ShopRow row, String column) {
+    return row.get(column, CellTypes::notNegative).orElse(BigDecimal.ZERO);
+  }
+
+  private static List<Object> scope(Charge charge) {
+    return List.of(
+        charge.id(),
+        charge.basis(),
+        charge.species(),
+        charge.category(),
+        charge.item(),
+        charge.body(),
+        charge.hotFrom(),
+        charge.hotTo(),
+        charge.from(),
+        charge.to());
+  }
+
+  /** {@code values.csv}. */
+  static List<ItemValue> values(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("values.csv", "item", "value").and("from", "to"),
+        row -> {
+          var value =
+              new ItemValue(
+                  known.neededItem(row, "item"),
+                  row.need("value", CellTypes::number),
+                  row.get("from", CellTypes::date),
+                  row.get("to", CellTypes::date));
+          row.checkPeriod(value.from(), value.to());
+          return value;
+        });
+  }
+
+  /** {@code payments.csv}. */
+  static List<Payment> payments(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
+        row -> {
+          row.needText("customer");
+          return new Payment(
+              row.knownOrKept("customer", known.customers()),
+              row.knownOrKept("body", known.bodies()),
+              row.need("date", CellTypes::date),
+              row.need("amount", CellTypes::money),
+              row.text("note"));
+        });
+  }
+
+  /** {@code corrections.csv}. */
+  static List<Correction> corrections(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
+            .and("date"),
+        row -> {
+          row.needText("scale");
+          return new Correction(
+              row.knownOrKept("scale", known.scales()),
+              row.need("ticket", OfficeTables::ticket),
+              row.get("date", CellTypes::date),
+              row.need("field", OfficeTables::field).id(),
+              row.text("value"),
+              row.needText("by"),
+              row.need("on", CellTypes::moment),
+              row.needText("reason"),
+              row.place());
+        });
+  }
+
+  private static String ticket(CellTypes formats, String text) {
+    if (SpreadsheetDamage.isDate(text)) {
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
+    }
+    return formats.id(text);
+  }
+
+  private static Field field(CellTypes formats, String text) {
+    return Field.of(text)
+        .filter(field -> field != Field.SCALE && field != Field.TICKET)
+        .orElseThrow(() -> new BadCell("NOT_CORRECTABLE"));
+  }
+
+  /** {@code releases.csv}; without an action a row releases. */
+  static List<Release> releases(ShopFolder folder, Known known) {
+    return folder.list(
+        Columns.of("releases.csv", "body", "by", "on", "reason").and("action"),
+        row -> {
+          row.needText("body");
+          String body = row.known("body", known.bodies()).orElseThrow();
+          row.about(body);
+          return new Release(
+              body,
+              row.needText("by"),
+              row.need("on", CellTypes::moment),
+              row.needText("reason"),
+              row.get("action", CellTypes.word(Release.Action.class))
+                  .orElse(Release.Action.RELEASE),
+              row.place());
+        });
+  }
+}

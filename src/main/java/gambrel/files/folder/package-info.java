@@ -1,0 +1,2 @@
+/** The tables and settings of a shop folder. */
+package gambrel.files.folder;

@@ -1,0 +1,2 @@
+/** Proposals of a layout for an export that fits none. */
+package gambrel.files.guess;

@@ -1,0 +1,2 @@
+/** How one make of export is read. */
+package gambrel.files.layout;

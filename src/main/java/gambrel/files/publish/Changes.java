@@ -1,0 +1,77 @@
+package gambrel.files.publish;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The output folder as a night finds it, and what the night changes there, in the order in which it
+ * becomes visible. A written file is staged at once, so that a night's documents need not fit in
+ * memory.
+ */
+public final class Changes {
+  private final PublishedFiles published;
+  private final Optional<Publisher> publisher;
+  private final List<Journal.Step> steps = new ArrayList<>();
+
+  Changes(PublishedFiles published, Optional<Publisher> publisher) {
+    this.published = published;
+    this.publisher = publisher;
+  }
+
+  /** Changes that are counted and never written. */
+  public static Changes unwritten(PublishedFiles published) {
+    return new Changes(published, Optional.empty());
+  }
+
+  /** The content of a file before the night; empty where there is none. */
+  public Optional<byte[]> read(String path) throws IOException {
+    return published.read(path);
+  }
+
+  /** The files below a folder before the night, sorted. */
+  public List<String> list(String folder) throws IOException {
+    return published.list(folder);
+  }
+
+  /** Writes a file anew, unless it has this content already. */
+  public void write(String path, byte[] bytes) throws IOException {
+    write(path, Content.of(bytes));
+  }
+
+  /** As above, with content that is made as it is compared and as it is written. */
+  public void write(String path, Content content) throws IOException {
+    if (!published.holds(path, content)) {
+      String staged = String.valueOf(steps.size());
+      if (publisher.isPresent()) {
+        publisher.get().stage(staged, path, content);
+      }
+      steps.add(new Journal.Move(staged, path));
+    }
+  }
+
+  /** Removes a file. */
+  public void remove(String path) {
+    steps.add(new Journal.Remove(path));
+  }
+
+  /** How many files change. */
+  public int count() {
+    return steps.size();
+  }
+
+  /** The files that are removed. */
+  public Set<String> removed() {
+    return steps.stream()
+        .filter(step -> step instanceof Journal.Remove)
+        .map(Journal.Step::path)
+        .collect(Collectors.toSet());
+  }
+
+  Journal journal() {
+    return new Journal(steps);
+  }
+}

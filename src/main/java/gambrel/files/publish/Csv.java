@@ -1,0 +1,75 @@
+package gambrel.files.publish;
+
+import gambrel.files.tables.Table;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.QuoteMode;
+
+/** Data files as bytes: UTF-8, RFC 4180 quoting where it is needed, LF. */
+public final class Csv {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setRecordSeparator('\n').setQuoteMode(QuoteMode.MINIMAL).get();
+
+  private Csv() {}
+
+  /** A table as bytes. */
+  public static byte[] bytes(Table table) {
+    var bytes = new ByteArrayOutputStream();
+    try {
+      write(table, bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /**
+   * Writes a table row by row.
+   *
+   * @param out flushed, but not closed
+   */
+  public static void write(Table table, OutputStream out) throws IOException {
+    var text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    try (var rows = table.rows()) {
+      var printer = new CSVPrinter(text, FORMAT);
+      printer.printRecord(table.header());
+      for (var row : (Iterable<List<String>>) rows::iterator) {
+        printer.printRecord(row);
+      }
+      printer.flush();
+    }
+  }
+
+  /** One row as it would stand in a file, without its end of line. */
+  public static String line(List<String> cells) {
+    return FORMAT.format(cells.toArray()).stripTrailing();
+  }
+
+  /**
+   * The records of a data file, its header first.
+   *
+   * @throws UncheckedIOException if it is broken
+   */
+  public static List<List<String>> records(byte[] bytes) {
+    var records = new ArrayList<List<String>>();
+    var text = new StringReader(new String(bytes, StandardCharsets.UTF_8));
+    try (var parser = FORMAT.parse(text)) {
+      for (var record : parser) {
+        records.add(List.of(record.values()));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return records;
+  }
+}

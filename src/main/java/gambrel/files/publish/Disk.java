@@ -1,0 +1,56 @@
+package gambrel.files.publish;
+
+import java.io.IOException;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Set;
+
+/** What publishing changes on a file system; a test can let any of it fail. */
+public interface Disk {
+  /** The system's own. */
+  Disk SYSTEM = new Disk() {};
+
+  /** Makes a folder in a folder that exists. */
+  default void makeFolder(Path folder) throws IOException {
+    Files.createDirectory(folder, Access.ofFolderIn(folder.getParent()));
+  }
+
+  /** Writes a file anew; its content is on the disk when this returns. */
+  default void write(Path file, Content content) throws IOException {
+    try (var channel =
+        FileChannel.open(
+            file,
+            Set.of(
+                StandardOpenOption.CREATE,
+                StandardOpenOption.TRUNCATE_EXISTING,
+                StandardOpenOption.WRITE),
+            Access.ofFileIn(file.getParent()))) {
+      content.writeTo(Channels.newOutputStream(channel));
+      channel.force(true);
+    }
+  }
+
+  /** Moves a file in one step, in place of whatever has the new name. */
+  default void move(Path from, Path to) throws IOException {
+    Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+  }
+
+  /** Deletes a file or an empty folder that exists. */
+  default void delete(Path path) throws IOException {
+    Files.delete(path);
+  }
+
+  /** Flushes the names in a folder to the disk. */
+  default void flush(Path folder) throws IOException {
+    try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows cannot open folders; its file system journals renames itself.
+      return;
+    }
+  }
+}

@@ -1,0 +1,12 @@
+package gambrel.files.publish;
+
+import java.io.IOException;
+
+/** Another run holds the output folder. */
+public final class OutputBusyException extends IOException {
+  private static final long serialVersionUID = 1L;
+
+  OutputBusyException(String message) {
+    super(message);
+  }
+}

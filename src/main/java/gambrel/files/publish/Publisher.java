@@ -1,0 +1,169 @@
+package gambrel.files.publish;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
+ * flushed, and every folder that they need is made; then a journal names the moves to make. Until
+ * the journal exists nothing published has changed. From then on the next run finishes what a run
+ * that died has begun, and a full disk does not stop it, since names only move.
+ */
+final class Publisher {
+  private final Path root;
+  private final Disk disk;
+  private final List<Path> made = new ArrayList<>();
+
+  Publisher(Path root, Disk disk) {
+    this.root = root;
+    this.disk = disk;
+  }
+
+  /** Writes a file to the staging folder, and makes the folder that it will be in. */
+  void stage(String staged, String path, Content content) throws IOException {
+    var target = target(path);
+    var staging = root.resolve(Journal.STAGING);
+    makeFolders(staging);
+    disk.write(staging.resolve(staged), content);
+    makeFolders(target.getParent());
+  }
+
+  /**
+   * Makes a journal's steps visible, whose files are staged.
+   *
+   * @param done run after each of them
+   */
+  void publish(Journal journal, Runnable done) throws IOException {
+    if (journal.steps().isEmpty()) {
+      return;
+    }
+    for (var step : journal.steps()) {
+      target(step.path());
+    }
+    var staging = root.resolve(Journal.STAGING);
+    makeFolders(staging);
+    var draft = staging.resolve("journal");
+    disk.write(draft, Content.of(journal.bytes()));
+    disk.flush(staging);
+    disk.move(draft, root.resolve(Journal.FILE));
+    made.clear();
+    disk.flush(root);
+    finish(done);
+  }
+
+  /**
+   * Carries out a journal that is there; without one, drops what an unfinished run has staged.
+   *
+   * @param done run after each of its steps
+   */
+  void finish(Runnable done) throws IOException {
+    var journal = root.resolve(Journal.FILE);
+    if (Files.exists(journal)) {
+      Set<Path> touched = new LinkedHashSet<>();
+      for (var step : Journal.read(root).steps()) {
+        carryOut(step, touched);
+        done.run();
+      }
+      for (var folder : touched) {
+        if (Files.isDirectory(folder)) {
+          disk.flush(folder);
+        }
+      }
+      disk.delete(journal);
+      disk.flush(root);
+    }
+    clearStaging();
+  }
+
+  private void carryOut(Journal.Step step, Set<Path> touched) throws IOException {
+    var target = target(step.path());
+    if (step instanceof Journal.Move move) {
+      var staged = root.resolve(Journal.STAGING).resolve(move.staged());
+      if (Files.exists(staged)) {
+        makeFolders(target.getParent());
+        disk.move(staged, target);
+      }
+    } else {
+      remove(target, touched);
+    }
+    touched.add(target.getParent());
+  }
+
+  private Path target(String path) throws IOException {
+    var target = root.resolve(path).normalize();
+    if (!target.startsWith(root) || target.equals(root)) {
+      throw new IOException("a path outside the output folder: " + path);
+    }
+    return target;
+  }
+
+  private void makeFolders(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      makeFolders(folder.getParent());
+      disk.makeFolder(folder);
+      made.add(folder);
+      disk.flush(folder.getParent());
+    }
+  }
+
+  /** Removes a file and the folders that it leaves empty. */
+  private void remove(Path file, Set<Path> touched) throws IOException {
+    if (Files.exists(file)) {
+      disk.delete(file);
+    }
+    for (var folder = file.getParent(); !folder.equals(root); folder = folder.getParent()) {
+      if (Files.isDirectory(folder)) {
+        if (!isEmpty(folder)) {
+          return;
+        }
+        disk.delete(folder);
+        touched.add(folder.getParent());
+      }
+    }
+  }
+
+  private static boolean isEmpty(Path folder) throws IOException {
+    try (var entries = Files.list(folder)) {
+      return entries.findAny().isEmpty();
+    }
+  }
+
+  private void clearStaging() throws IOException {
+    var staging = root.resolve(Journal.STAGING);
+    if (Files.exists(staging)) {
+      List<Path> files;
+      try (var walk = Files.walk(staging)) {
+        files = walk.sorted(Comparator.reverseOrder()).toList();
+      }
+      for (var file : files) {
+        disk.delete(file);
+      }
+    }
+  }
+
+  /**
+   * Gives back the room that staging took, as far as the disk lets it; the next run does the rest.
+   * With a journal in place nothing is given back.
+   */
+  void undo() {
+    if (Files.exists(root.resolve(Journal.FILE))) {
+      return;
+    }
+    try {
+      clearStaging();
+      for (int i = made.size() - 1; i >= 0; i--) {
+        if (Files.isDirectory(made.get(i)) && isEmpty(made.get(i))) {
+          disk.delete(made.get(i));
+        }
+      }
+    } catch (IOException e) {
+      return;
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** The output folder: lock, journal, staged files, renames. */
+package gambrel.files.publish;

@@ -1,0 +1,45 @@
+package gambrel.files.tables;
+
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/**
+ * A data file: a header and rows of the same width.
+ *
+ * @param name its file name
+ * @param header column names
+ * @param source makes the same rows each time: cells as they are printed
+ */
+public record Table(String name, List<String> header, Supplier<Stream<List<String>>> source) {
+  /** Copies the header. */
+  public Table {
+    header = List.copyOf(header);
+  }
+
+  /** A table of rows that are already made. */
+  public Table(String name, List<String> header, List<List<String>> rows) {
+    this(name, header, List.copyOf(rows)::stream);
+  }
+
+  /**
+   * The rows, each as wide as the header.
+   *
+   * @throws IllegalStateException while they are read, if a row is not
+   */
+  public Stream<List<String>> rows() {
+    return source.get().peek(this::check);
+  }
+
+  private void check(List<String> row) {
+    if (row.size() != header.size()) {
+      throw new IllegalStateException(
+          name + ": " + row.size() + " cells under " + header.size() + " columns: " + row);
+    }
+  }
+
+  /** Column names from a comma-separated list; {@code _kg} becomes the shop's unit. */
+  static List<String> columns(String names, String unit) {
+    return List.of(names.replace("_kg", "_" + unit).split(","));
+  }
+}

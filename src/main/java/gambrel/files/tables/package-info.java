@@ -1,0 +1,2 @@
+/** The data files as tables. */
+package gambrel.files.tables;

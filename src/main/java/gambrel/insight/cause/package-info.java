@@ -1,0 +1,2 @@
+/** What probably went wrong with a body that does not balance: found, tried out and suggested. */
+package gambrel.insight.cause;

@@ -1,0 +1,108 @@
+package gambrel.insight.month.bodies;
+
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.BodyFigures;
+import gambrel.trade.balance.Outputs;
+import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/** A figure of a body of which a month prints averages: a weight as a share of another. */
+public enum BodyFigure {
+  /** Lost in the chiller, of hot. */
+  CHILL(of(BodyFigures.Shares::chillShrink)),
+  /** Lost while hanging, of the cold weight of the same parts. */
+  AGEING(of(BodyFigures.Shares::ageingShrink)),
+  /** Bench loss, of the weight into the boning room. */
+  BENCH(of(BodyFigures.Shares::cuttingLoss)),
+  /** Lost in batches, of the green weight into them. */
+  BATCH(of(BodyFigures.Shares::batchLoss)),
+  /** Hot, of a live weight that was weighed: a guess would pass for a yield. */
+  DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.figures().shares().dressing()),
+  /** Take-home, of cold. */
+  TAKE_HOME(of(BodyFigures.Shares::takeHomeOfCold)),
+  /** Take-home, of the weight into the boning room. */
+  TAKE_HOME_OF_BONING(of(BodyFigures.Shares::takeHomeOfBoning)),
+  /** Meat, of cold. */
+  MEAT(of(BodyFigures.Shares::meatOfCold)),
+  /** Bone in bins, of the weight into the boning room. */
+  BINNED_BONE(of(BodyFigures.Shares::boneOfBoning)),
+  /** Fat in bins, of the weight into the boning room. */
+  FAT(of(BodyFigures.Shares::fatOfBoning)),
+  /** Bone in bins and in packs, of the weight into the boning room; empty without bone bins. */
+  BONE(b -> Share.of(allBone(b), b.boning())),
+  /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
+  TRIM(b -> Share.of(trim(b), b.boning()));
+
+  /** The figures of the chapter on yields, in the order of its columns. */
+  public static final List<BodyFigure> YIELDS = List.of(TAKE_HOME, BONE, FAT, TRIM);
+
+  private final Function<BodyBalance, Optional<Share>> share;
+
+  BodyFigure(Function<BodyBalance, Optional<Share>> share) {
+    this.share = share;
+  }
+
+  private static Function<BodyBalance, Optional<Share>> of(
+      Function<BodyFigures.Shares, Optional<Share>> figure) {
+    return balance -> figure.apply(balance.figures().shares());
+  }
+
+  /** Its name in data files and words. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The figure of one body; empty if unknown. */
+  Optional<Share> read(BodyBalance balance) {
+    return share.apply(balance);
+  }
+
+  /** The figure of several bodies together. */
+  public Ratio of(Collection<MonthBody> bodies) {
+    return Ratio.sum(each(bodies));
+  }
+
+  /** How the figure spreads over several bodies, in per cent; empty if it is known of none. */
+  public Optional<Spread> spread(Collection<MonthBody> bodies) {
+    return Spread.ofPercent(each(bodies));
+  }
+
+  private List<Share> each(Collection<MonthBody> bodies) {
+    return bodies.stream().flatMap(body -> body.share(this).stream()).toList();
+  }
+
+  private static Optional<Weight> allBone(BodyBalance body) {
+    return body.outputs()
+        .flatMap(Outputs::bone)
+        .map(bins -> bins.plus(total(body, w -> isPackOf(body, w, Kind.BONE))));
+  }
+
+  private static Optional<Weight> trim(BodyBalance body) {
+    return body.outputs().map(outputs -> total(body, w -> isTrim(body, w)));
+  }
+
+  private static boolean isTrim(BodyBalance body, Weighing weighing) {
+    boolean tub = weighing.step() == Step.TUB && weighing.inBatch();
+    return tub && body.weighings().kind(weighing) == Kind.TRIM
+        || isPackOf(body, weighing, Kind.TRIM)
+        || (tub || weighing.step() == Step.PACK)
+            && body.weighings().tree().facts(weighing.item()).isMinced();
+  }
+
+  private static boolean isPackOf(BodyBalance body, Weighing weighing, Kind kind) {
+    return weighing.step() == Step.PACK && body.weighings().kind(weighing) == kind;
+  }
+
+  private static Weight total(BodyBalance body, Predicate<Weighing> which) {
+    return Weighing.total(body.cuts().stream().filter(which).toList());
+  }
+}

@@ -1,0 +1,110 @@
+package gambrel.insight.month.findings;
+
+import gambrel.insight.month.bodies.MonthBodies;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.Outputs;
+import gambrel.trade.cuts.Species;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * Which bodies lack a weight that figures are drawn from.
+ *
+ * @param what the weight
+ * @param of how many bodies should have it
+ * @param lacking those that do not
+ * @param asked of these, the ones whose species mostly has it: there it is forgotten, not left out
+ */
+public record Completeness(What what, int of, List<MonthBody> lacking, List<MonthBody> asked) {
+  /** Copies the lists. */
+  public Completeness {
+    lacking = List.copyOf(lacking);
+    asked = List.copyOf(asked);
+  }
+
+  /** A weight that a body may lack. */
+  public enum What {
+    /** Weighed alive, not guessed. */
+    LIVE(b -> b.body().liveWeight().isPresent() && !b.body().liveGuessed()),
+    /** Hot, on the rail. */
+    HOT(b -> b.hot().isPresent()),
+    /** Cold, on the rail. */
+    COLD(b -> b.cold().isPresent()),
+    /** Bone in a bin. */
+    BONE(b -> b.outputs().flatMap(Outputs::bone).filter(w -> !w.isZero()).isPresent()),
+    /** Fat in a bin. */
+    FAT(b -> b.outputs().flatMap(Outputs::fat).filter(w -> !w.isZero()).isPresent());
+
+    private final Predicate<BodyBalance> known;
+
+    What(Predicate<BodyBalance> known) {
+      this.known = known;
+    }
+
+    /** Its name in data files and words. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    private boolean isKnown(MonthBody account) {
+      return known.test(account.balance());
+    }
+
+    private List<MonthBody> in(MonthBodies month) {
+      return this == BONE || this == FAT ? month.cut() : month.killed();
+    }
+  }
+
+  /** What the month's bodies lack, a weight each. */
+  public static List<Completeness> of(MonthRecords records) {
+    return Stream.of(What.values()).map(what -> of(records, what)).toList();
+  }
+
+  private static Completeness of(MonthRecords records, What what) {
+    var bodies = what.in(records.bodies());
+    var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
+    var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
+    var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
+    var asked = lacking.stream().filter(a -> usual.contains(a.body().species())).toList();
+    return new Completeness(what, bodies.size(), lacking, asked);
+  }
+
+  /** The species of which more than half of the bodies have it. */
+  private static Set<Species> usual(What what, List<MonthBody> all) {
+    var balance = new EnumMap<Species, Integer>(Species.class);
+    all.forEach(a -> balance.merge(a.body().species(), what.isKnown(a) ? 1 : -1, Integer::sum));
+    balance.values().removeIf(more -> more <= 0);
+    return balance.keySet();
+  }
+
+  /** How many have it. */
+  public int known() {
+    return of - lacking.size();
+  }
+
+  /** The finding that asks for it, where it was forgotten. */
+  public Stream<Finding> finding() {
+    if (asked.isEmpty()) {
+      return Stream.empty();
+    }
+    var ids = asked.stream().map(a -> a.body().id()).toList();
+    return Stream.of(
+        new Finding(
+            FindingKind.PAPERWORK,
+            what.id(),
+            ids,
+            Map.of(
+                "lacking", Evidence.count(asked.size()),
+                "bodies", Evidence.count(of),
+                "which", new Evidence.Bodies(ids)),
+            List.of(),
+            Sureness.CERTAIN));
+  }
+}

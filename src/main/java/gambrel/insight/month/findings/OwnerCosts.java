@@ -1,0 +1,75 @@
+package gambrel.insight.month.findings;
+
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
+import java.util.Collection;
+import java.util.Currency;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What a loss on some bodies comes to, for customers and for the shop apart: a customer's kilo and
+ * the shop's are never added.
+ */
+public final class OwnerCosts {
+  private OwnerCosts() {}
+
+  /**
+   * A weight of the bodies of each owner in sum, in the shop's unit.
+   *
+   * @param weight of one body; empty if unknown
+   */
+  public static Map<Ownership, BigFraction> weights(
+      Collection<MonthBody> bodies, Function<MonthBody, Optional<Weight>> weight) {
+    var sums = new EnumMap<Ownership, BigFraction>(Ownership.class);
+    for (var body : bodies) {
+      weight.apply(body).ifPresent(w -> sums.merge(body.whose(), w.fraction(), BigFraction::add));
+    }
+    return sums;
+  }
+
+  /** A percentage of what the bodies of each owner lost it of, without its sign. */
+  public static Map<Ownership, BigFraction> lost(
+      Collection<MonthBody> bodies, Loss loss, BigFraction percent) {
+    var lost = weights(bodies, body -> body.share(loss.figure()).map(share -> share.whole()));
+    lost.replaceAll((whose, whole) -> whole.multiply(percent).divide(100).abs());
+    return lost;
+  }
+
+  /** The weights as evidence. */
+  public static Evidence.Borne borne(Map<Ownership, BigFraction> weights) {
+    var borne = new EnumMap<Ownership, Weight>(Ownership.class);
+    weights.forEach((whose, weight) -> borne.put(whose, Weight.of(weight)));
+    return new Evidence.Borne(borne);
+  }
+
+  /**
+   * The cost to each owner that has a weight.
+   *
+   * @param rate money in the major unit for a unit of weight; none cost anything if it is empty
+   */
+  public static List<Evidence.Cost> costs(
+      Map<Ownership, BigFraction> weights, Optional<BigFraction> rate, Currency currency) {
+    return weights.entrySet().stream()
+        .filter(of -> of.getValue().signum() != 0)
+        .flatMap(
+            of -> rate.map(r -> cost(of.getKey(), of.getValue().multiply(r), currency)).stream())
+        .toList();
+  }
+
+  private static Evidence.Cost cost(Ownership whose, BigFraction major, Currency currency) {
+    return new Evidence.Cost(whose, Money.of(major, currency));
+  }
+
+  /** Money that is the shop's alone. */
+  public static List<Evidence.Cost> ofShop(Money money) {
+    return List.of(new Evidence.Cost(Ownership.OWN, money));
+  }
+}

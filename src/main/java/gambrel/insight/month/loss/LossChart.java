@@ -1,0 +1,148 @@
+package gambrel.insight.month.loss;
+
+import gambrel.insight.month.bodies.Baseline;
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.statistics.ControlChart;
+import gambrel.insight.statistics.ShrinkSeries;
+import gambrel.trade.cuts.Species;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * An individuals and moving-range chart of what bodies of one species lost, month by month in order
+ * of kill: those of the twelve months before, which make centre and limits, then the month's.
+ *
+ * @param loss what was lost
+ * @param species whose
+ * @param points the baseline's, then the month's
+ * @param baseline how many are the baseline's; under {@link Baseline#ENOUGH} there are no limits
+ * @param centre mean of the baseline
+ * @param lower lower limit, not clipped
+ * @param upper upper limit
+ */
+public record LossChart(
+    Loss loss,
+    Species species,
+    List<Point> points,
+    int baseline,
+    Optional<BigDecimal> centre,
+    Optional<BigDecimal> lower,
+    Optional<BigDecimal> upper) {
+  /** A species not killed for longer than this begins anew: chiller and season have changed. */
+  private static final int GAP_DAYS = 60;
+
+  /** Copies the points. */
+  public LossChart {
+    points = List.copyOf(points);
+  }
+
+  /**
+   * One body.
+   *
+   * @param account the body
+   * @param day the day that its loss is of: of its kill on the rail, of its last cut on the bench
+   * @param percent what it lost
+   * @param movingRange how far that is from the body before it; empty after a gap
+   * @param signals codes of the rules that it breaks; none without limits
+   */
+  public record Point(
+      MonthBody account,
+      LocalDate day,
+      BigFraction percent,
+      Optional<BigDecimal> movingRange,
+      List<String> signals) {
+    /** Its id. */
+    public String body() {
+      return account.body().id();
+    }
+  }
+
+  /** The chart of every species of which the month has a body with that loss, by species. */
+  public static List<LossChart> of(MonthRecords records, Loss loss) {
+    return Stream.of(Species.values())
+        .map(species -> of(records, loss, species))
+        .filter(chart -> !chart.ofMonth().isEmpty())
+        .toList();
+  }
+
+  private static LossChart of(MonthRecords records, Loss loss, Species species) {
+    var baseline = known(loss, records.baseline().of(loss), species);
+    var all = new ArrayList<>(baseline);
+    all.addAll(known(loss, loss.of(records.bodies()), species));
+    boolean enough = baseline.size() >= Baseline.ENOUGH;
+    var chart = ControlChart.of(observations(loss, all), enough ? baseline.size() : 0);
+    var points = new ArrayList<Point>();
+    for (int i = 0; i < all.size(); i++) {
+      var account = all.get(i);
+      points.add(
+          new Point(
+              account,
+              day(loss, account),
+              loss.percent(account).orElseThrow(),
+              chart.movingRange(i),
+              chart.signals(i)));
+    }
+    return new LossChart(
+        loss, species, points, baseline.size(), chart.centre(), chart.lower(), chart.upper());
+  }
+
+  private static List<MonthBody> known(Loss loss, List<MonthBody> from, Species species) {
+    return from.stream()
+        .filter(a -> a.body().species() == species && a.body().killed().isPresent())
+        .filter(a -> loss.percent(a).isPresent())
+        .sorted(
+            Comparator.comparing((MonthBody a) -> YearMonth.from(day(loss, a)))
+                .thenComparing(MonthBody::balance, ShrinkSeries.ORDER_OF_KILL))
+        .toList();
+  }
+
+  private static List<ControlChart.Observation> observations(Loss loss, List<MonthBody> all) {
+    var observations = new ArrayList<ControlChart.Observation>();
+    LocalDate before = LocalDate.MIN;
+    for (var account : all) {
+      var killed = account.body().killed().orElseThrow();
+      boolean gap = before == LocalDate.MIN || ChronoUnit.DAYS.between(before, killed) > GAP_DAYS;
+      observations.add(new ControlChart.Observation(loss.percent(account).orElseThrow(), gap));
+      before = killed;
+    }
+    return observations;
+  }
+
+  private static LocalDate day(Loss loss, MonthBody account) {
+    var killed = account.body().killed().orElseThrow();
+    return loss.isOnRail()
+        ? killed
+        : account.balance().lastCut().map(OffsetDateTime::toLocalDate).orElse(killed);
+  }
+
+  /** The baseline's points. */
+  public List<Point> before() {
+    return points.subList(0, baseline);
+  }
+
+  /** The month's points. */
+  public List<Point> ofMonth() {
+    return points.subList(baseline, points.size());
+  }
+
+  /** The month's points that break a rule. */
+  public List<Point> signals() {
+    return ofMonth().stream().filter(point -> !point.signals().isEmpty()).toList();
+  }
+
+  /** Whether there are limits. */
+  public boolean hasLimits() {
+    return lower.isPresent();
+  }
+}

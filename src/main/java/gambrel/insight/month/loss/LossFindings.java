@@ -1,0 +1,188 @@
+package gambrel.insight.month.loss;
+
+import gambrel.insight.month.MonthParts;
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Completeness;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.BatchState;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Findings from what was lost in the chiller, on the bench and in batches, and what is missing. */
+public final class LossFindings {
+  private static final int MOST_BODIES = 3;
+  private static final String BEYOND = "beyond-limits";
+
+  private final MonthRecords records;
+  private final List<Finding> found = new ArrayList<>();
+
+  private LossFindings(MonthRecords records) {
+    this.records = records;
+  }
+
+  public static List<Finding> of(MonthRecords records, MonthParts parts) {
+    var findings = new LossFindings(records);
+    findings.charts(parts);
+    findings.batches();
+    parts.completeness().stream().flatMap(Completeness::finding).forEach(findings.found::add);
+    return findings.found;
+  }
+
+  private void charts(MonthParts parts) {
+    for (var chart : parts.benches()) {
+      found.addAll(new BenchFindings(records, chart, chill(chart, parts.chillDays())).all());
+    }
+    for (var days : parts.chillDays()) {
+      boolean scale = parts.benches().stream().anyMatch(b -> isScale(b.species(), days.species()));
+      days.shift().filter(shift -> !scale).ifPresent(shift -> found.add(chiller(days, shift)));
+    }
+    var explained = new HashSet<String>();
+    found.forEach(finding -> explained.addAll(finding.subjects()));
+    Stream.concat(parts.chills().stream(), parts.benches().stream())
+        .flatMap(chart -> bodies(chart, explained))
+        .forEach(found::add);
+  }
+
+  /** Whether the rail scale explains what the chiller seems to do to a species. */
+  private boolean isScale(Species bench, Species chilled) {
+    return bench == chilled
+        && found.stream()
+            .filter(f -> f.kind() == FindingKind.SCALE && f.variant().equals(BenchFindings.RAIL))
+            .anyMatch(f -> new Evidence.Kind(chilled).equals(f.evidence().get("species")));
+  }
+
+  private static Optional<MeanShift> chill(LossChart bench, List<ChillDays> chillDays) {
+    return chillDays.stream()
+        .filter(days -> days.species() == bench.species())
+        .flatMap(days -> days.shift().stream())
+        .findFirst();
+  }
+
+  /**
+   * A chiller that takes more than it did; or one that seems to take less, which is rather a scale:
+   * cold weights read heavy or hot ones light.
+   */
+  private Finding chiller(ChillDays days, MeanShift shift) {
+    return shifted(
+        records,
+        Loss.CHILL,
+        shift.isMore() ? FindingKind.CHILLER : FindingKind.SCALE,
+        shift.isMore() ? "" : "chill",
+        days.species(),
+        shift,
+        days.baseline().size(),
+        List.of());
+  }
+
+  /**
+   * A finding about a loss that changed.
+   *
+   * @param baseline how many bodies it is compared with
+   * @param scales ids of the scales that may have caused it
+   */
+  static Finding shifted(
+      MonthRecords records,
+      Loss loss,
+      FindingKind kind,
+      String variant,
+      Species species,
+      MeanShift shift,
+      int baseline,
+      List<String> scales) {
+    var bodies = shift.subjects().stream().map(LossChart.Point::account).toList();
+    var lost = OwnerCosts.lost(bodies, loss, shift.excess());
+    var subjects = new ArrayList<>(scales);
+    subjects.addAll(shift.bodies());
+    var evidence = new HashMap<>(shift.evidence());
+    evidence.put("species", new Evidence.Kind(species));
+    evidence.put("bodies_before", Evidence.count(baseline));
+    evidence.put("weight", OwnerCosts.borne(lost));
+    evidence.put("scales", new Evidence.Name(String.join(", ", scales)));
+    return new Finding(
+        kind,
+        variant,
+        subjects,
+        evidence,
+        OwnerCosts.costs(lost, records.rail().of(species), records.settings().currency()),
+        Sureness.LIKELY);
+  }
+
+  /** Single bodies beyond the limits of a chart: the farthest out that no other finding names. */
+  private Stream<Finding> bodies(LossChart chart, Set<String> explained) {
+    return chart.signals().stream()
+        .filter(p -> p.signals().contains(BEYOND) && !explained.contains(p.body()))
+        .sorted(Comparator.comparing((LossChart.Point p) -> distance(chart, p).abs()).reversed())
+        .limit(MOST_BODIES)
+        .map(point -> body(chart, point));
+  }
+
+  private static BigFraction distance(LossChart chart, LossChart.Point point) {
+    return point.percent().subtract(Exact.fraction(chart.centre().orElseThrow()));
+  }
+
+  private Finding body(LossChart chart, LossChart.Point point) {
+    var distance = distance(chart, point);
+    var lost = OwnerCosts.lost(List.of(point.account()), chart.loss(), distance);
+    // Nobody expects a gain: a limit below zero is printed as zero.
+    var lower = Exact.max(BigFraction.ZERO, Exact.fraction(chart.lower().orElseThrow()));
+    return new Finding(
+        chart.loss() == Loss.CHILL ? FindingKind.CHILLED_BODIES : FindingKind.BENCH_BODIES,
+        distance.signum() > 0 ? "above" : "below",
+        List.of(point.body()),
+        Map.of(
+            "body", new Evidence.Bodies(List.of(point.body())),
+            "loss", new Evidence.Percent(point.percent(), 2),
+            "species", new Evidence.Kind(chart.species()),
+            "difference", new Evidence.Percent(distance, 2),
+            "lower", new Evidence.Percent(lower, 2),
+            "upper", new Evidence.Percent(Exact.fraction(chart.upper().orElseThrow()), 2),
+            "bodies_before", Evidence.count(chart.baseline())),
+        OwnerCosts.costs(lost, records.rail().of(chart.species()), records.settings().currency()),
+        Sureness.LIKELY);
+  }
+
+  private void batches() {
+    records.bodies().batches().stream()
+        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
+        .map(this::batch)
+        .forEach(found::add);
+  }
+
+  private Finding batch(BatchBalance batch) {
+    var loss = batch.loss().orElseThrow();
+    var percent = batch.lossShare().orElseThrow().percent().abs();
+    var limit = Exact.fraction(records.settings().limits().batchLossPercent());
+    return new Finding(
+        FindingKind.BATCH,
+        loss.isNegative() ? "gain" : "loss",
+        List.of(batch.batch().id()),
+        Map.of(
+            "batch",
+            new Evidence.Name(batch.batch().id()),
+            "weight",
+            new Evidence.Mass(loss.isNegative() ? Weight.ZERO.minus(loss) : loss),
+            "loss",
+            Evidence.percent(percent),
+            "limit",
+            Evidence.percent(limit)),
+        List.of(),
+        Sureness.CERTAIN);
+  }
+}

@@ -1,0 +1,137 @@
+package gambrel.insight.month.loss;
+
+import gambrel.insight.month.bodies.Baseline;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.statistics.Students;
+import gambrel.trade.measure.Exact;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A loss that changed from a day of the month on. What is compared is the mean of the days from a
+ * day on with that of the baseline's, by Student's t; the bodies of a day share a chiller and a
+ * bench, so that they count by {@link DayScatter} and not one by one. Every day of the month is
+ * tried as the first; the one that stands out most is kept, and the probability of a false alarm, a
+ * hundredth, is shared among the days tried (Bonferroni). A change must stand without the body that
+ * speaks most for it: a single body is a finding of its own.
+ *
+ * @param from the first day
+ * @param excess per cent more than the baseline's days; negative for less
+ * @param mean of the days from it on
+ * @param before mean of the baseline's days
+ * @param t Student's t of the difference, without its sign
+ * @param limit the least t that counts: the probability of more by chance is {@link #FALSE_ALARMS},
+ *     shared among the days
+ * @param subjects the bodies from it on
+ */
+public record MeanShift(
+    LocalDate from,
+    BigFraction excess,
+    BigFraction mean,
+    BigFraction before,
+    double t,
+    double limit,
+    List<LossChart.Point> subjects) {
+  private static final double FALSE_ALARMS = 0.01;
+  private static final int LEAST_DAYS = 10;
+  private static final int LEAST_BODIES = 3;
+
+  /** Copies the bodies. */
+  public MeanShift {
+    subjects = List.copyOf(subjects);
+  }
+
+  /**
+   * The shift in the month, upwards or downwards; empty where nothing stands out, or where the
+   * baseline has fewer than twenty bodies or ten days.
+   */
+  static Optional<MeanShift> of(
+      Collection<LossChart.Point> baseline, Collection<LossChart.Point> month) {
+    var before = values(baseline);
+    var days = month.stream().map(LossChart.Point::day).distinct().sorted().toList();
+    if (baseline.size() < Baseline.ENOUGH || before.size() < LEAST_DAYS || days.isEmpty()) {
+      return Optional.empty();
+    }
+    var scatter = DayScatter.of(before.values());
+    var usual = scatter.mean(before.values());
+    double limit = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
+    double strongest = limit;
+    Optional<MeanShift> most = Optional.empty();
+    for (var day : days) {
+      var since = month.stream().filter(p -> !p.day().isBefore(day)).toList();
+      double strength = since.size() < LEAST_BODIES ? 0 : strength(since, scatter, usual);
+      if (strength > strongest) {
+        strongest = strength;
+        var now = scatter.mean(values(since).values());
+        var mean = Exact.ofStatistic(now.value());
+        var usually = Exact.ofStatistic(usual.value());
+        most =
+            Optional.of(
+                new MeanShift(
+                    day, mean.subtract(usually), mean, usually, strength, limit, inOrder(since)));
+      }
+    }
+    return most;
+  }
+
+  private static List<LossChart.Point> inOrder(List<LossChart.Point> points) {
+    return points.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+  }
+
+  /** Student's t with all bodies, or without the one that stands out most if that is less. */
+  private static double strength(
+      List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual) {
+    double all = t(since, scatter, usual);
+    var farthest = Comparator.comparing(LossChart.Point::percent);
+    var others = new ArrayList<>(since);
+    others.remove(since.stream().max(all > 0 ? farthest : farthest.reversed()).orElseThrow());
+    double rest = t(others, scatter, usual);
+    return all * rest > 0 ? Math.min(Math.abs(all), Math.abs(rest)) : 0;
+  }
+
+  private static double t(List<LossChart.Point> points, DayScatter scatter, DayScatter.Mean usual) {
+    var mean = scatter.mean(values(points).values());
+    return (mean.value() - usual.value()) / Math.sqrt(mean.variance() + usual.variance());
+  }
+
+  private static SortedMap<LocalDate, List<Double>> values(Collection<LossChart.Point> points) {
+    return points.stream()
+        .collect(
+            Collectors.groupingBy(
+                LossChart.Point::day,
+                TreeMap::new,
+                Collectors.mapping(p -> p.percent().doubleValue(), Collectors.toList())));
+  }
+
+  /** The values that decided, by the names that sentences use. */
+  Map<String, Evidence> evidence() {
+    return Map.of(
+        "since", new Evidence.Day(from),
+        "bodies", Evidence.count(subjects.size()),
+        "loss", new Evidence.Percent(mean, 2),
+        "usual", new Evidence.Percent(before, 2),
+        "difference", new Evidence.Percent(excess, 2),
+        "t", new Evidence.Number(Exact.ofStatistic(t), 2),
+        "t_limit", new Evidence.Number(Exact.ofStatistic(limit), 2),
+        "false_alarms", Evidence.percent(Exact.ofStatistic(100 * FALSE_ALARMS)));
+  }
+
+  /** Whether more was lost. */
+  public boolean isMore() {
+    return excess.signum() > 0;
+  }
+
+  /** Ids of the bodies. */
+  public List<String> bodies() {
+    return subjects.stream().map(LossChart.Point::body).toList();
+  }
+}

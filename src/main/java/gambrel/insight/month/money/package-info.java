@@ -1,0 +1,2 @@
+/** Income, debts, suppliers and the shop's own stock. */
+package gambrel.insight.month.money;

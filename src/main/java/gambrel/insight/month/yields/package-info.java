@@ -1,0 +1,2 @@
+/** What bodies yield, and how boners compare. */
+package gambrel.insight.month.yields;

@@ -1,0 +1,157 @@
+package gambrel.insight.statistics;
+
+import gambrel.trade.measure.Exact;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * An individuals and moving-range control chart: centre is the mean, limits are the centre ± 3 ·
+ * mean moving range / 1.128 (NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2). Signals are
+ * the Western Electric rules of section 6.3.2.
+ */
+public final class ControlChart {
+  /** Carried far beyond three decimals, so that the last rounding is right. */
+  private static final MathContext CARRIED = new MathContext(50, RoundingMode.HALF_UP);
+
+  private static final MathContext SETTLED = new MathContext(30, RoundingMode.HALF_UP);
+  private static final BigDecimal D2 = new BigDecimal("1.128");
+  private static final BigDecimal THREE = BigDecimal.valueOf(3);
+
+  private final List<BigDecimal> values;
+  private final BitSet starts = new BitSet();
+  private final Optional<BigDecimal> centre;
+  private final Optional<BigDecimal> sigma;
+
+  private ControlChart(List<Observation> observations, int baseline) {
+    this.values = observations.stream().map(o -> decimal(o.value())).toList();
+    for (int i = 0; i < observations.size(); i++) {
+      starts.set(i, i == 0 || observations.get(i).restarts());
+    }
+    this.centre = mean(values.subList(0, baseline));
+    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, CARRIED));
+  }
+
+  /**
+   * One value of a chart.
+   *
+   * @param restarts whether what came before it is too long ago to be compared with it: no moving
+   *     range and no run reaches back across it
+   */
+  public record Observation(BigFraction value, boolean restarts) {}
+
+  /** The chart of {@code values} in order, with limits from all of them. */
+  public static ControlChart of(List<BigFraction> values) {
+    var observations = values.stream().map(value -> new Observation(value, false)).toList();
+    return new ControlChart(observations, values.size());
+  }
+
+  /**
+   * The chart of {@code observations} in order, with limits from the first of them alone.
+   *
+   * @param baseline how many of them make the limits
+   */
+  public static ControlChart of(List<Observation> observations, int baseline) {
+    return new ControlChart(observations, baseline);
+  }
+
+  private static BigDecimal decimal(BigFraction value) {
+    return new BigDecimal(value.getNumerator())
+        .divide(new BigDecimal(value.getDenominator()), CARRIED);
+  }
+
+  private static Optional<BigDecimal> mean(List<BigDecimal> values) {
+    return values.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            values.stream()
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .divide(BigDecimal.valueOf(values.size()), CARRIED));
+  }
+
+  private List<BigDecimal> movingRanges(int number) {
+    return IntStream.range(0, number)
+        .mapToObj(this::movingRange)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** How far the value at {@code index} is from the one before it; empty where a chart begins. */
+  public Optional<BigDecimal> movingRange(int index) {
+    return starts.get(index)
+        ? Optional.empty()
+        : Optional.of(values.get(index).subtract(values.get(index - 1)).abs());
+  }
+
+  /** The mean; empty without values. */
+  public Optional<BigDecimal> centre() {
+    return centre.map(value -> value.round(SETTLED));
+  }
+
+  /** The lower limit, not clipped; empty with fewer than two values. */
+  public Optional<BigDecimal> lower() {
+    return limit(THREE.negate());
+  }
+
+  /** The upper limit; empty with fewer than two values. */
+  public Optional<BigDecimal> upper() {
+    return limit(THREE);
+  }
+
+  private Optional<BigDecimal> limit(BigDecimal sigmas) {
+    return sigma.map(s -> centre.orElseThrow().add(s.multiply(sigmas)).round(SETTLED));
+  }
+
+  /** The rules that the value at {@code index} breaks, by their codes. */
+  public List<String> signals(int index) {
+    if (sigma.isEmpty() || sigma.get().signum() == 0) {
+      return List.of();
+    }
+    var signals = new ArrayList<String>();
+    addRun(signals, "beyond-limits", index, 1, 3, 1);
+    addRun(signals, "two-of-three", index, 3, 2, 2);
+    addRun(signals, "four-of-five", index, 5, 1, 4);
+    addRun(signals, "eight-on-one-side", index, 8, 0, 8);
+    return signals;
+  }
+
+  private void addRun(
+      List<String> signals, String code, int index, int window, int sigmas, int least) {
+    if (beyond(index, window, sigmas, 1) >= least || beyond(index, window, sigmas, -1) >= least) {
+      signals.add(code);
+    }
+  }
+
+  /**
+   * How many of the last {@code window} values lie beyond so many sigmas; 0 if the last does not.
+   */
+  private int beyond(int index, int window, int sigmas, int side) {
+    int first = index + 1 - window;
+    boolean fits = first >= 0 && starts.get(first + 1, index + 1).isEmpty();
+    if (!fits || !isBeyond(index, sigmas, side)) {
+      return 0;
+    }
+    int found = 0;
+    for (int i = first; i <= index; i++) {
+      found += isBeyond(i, sigmas, side) ? 1 : 0;
+    }
+    return found;
+  }
+
+  private boolean isBeyond(int index, int sigmas, int side) {
+    var distance = values.get(index).subtract(centre.orElseThrow());
+    var limit = sigma.orElseThrow().multiply(BigDecimal.valueOf(sigmas));
+    return distance.multiply(BigDecimal.valueOf(side)).compareTo(limit) > 0;
+  }
+
+  /** {@code value} with three decimals, half away from zero, as data files print it. */
+  public static BigDecimal output(BigDecimal value) {
+    return Exact.round(Exact.fraction(value), 3);
+  }
+}

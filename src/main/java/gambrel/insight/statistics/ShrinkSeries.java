@@ -1,0 +1,91 @@
+package gambrel.insight.statistics;
+
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Share;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Step;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The chill shrink of one species in order of kill, over the whole time the shop has records of.
+ *
+ * @param species the species
+ * @param points one for every body killed by now and not cancelled
+ * @param chart the chart of the points that have a chill shrink
+ */
+public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
+  /** Date of kill, first hot weighing, id. */
+  public static final Comparator<BodyBalance> ORDER_OF_KILL =
+      Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
+          .thenComparing(ShrinkSeries::firstHot)
+          .thenComparing(b -> b.body().id());
+
+  /** Copies the points. */
+  public ShrinkSeries {
+    points = List.copyOf(points);
+  }
+
+  private static Instant firstHot(BodyBalance body) {
+    return body.weighings().of(Step.HOT).stream()
+        .findFirst()
+        .map(hot -> hot.time().toInstant())
+        .orElse(Instant.MAX);
+  }
+
+  /**
+   * One body.
+   *
+   * @param balance its figures
+   * @param signals codes of the rules that it breaks; empty without a chill shrink
+   */
+  public record Point(BodyBalance balance, List<String> signals) {}
+
+  /** The series of every species that has bodies, by species id. */
+  public static List<ShrinkSeries> of(Night night) {
+    var all = new ArrayList<ShrinkSeries>();
+    for (var species :
+        List.of(Species.values()).stream().sorted(Comparator.comparing(Species::id)).toList()) {
+      var bodies =
+          night.bodies().values().stream()
+              .map(account -> account.balance())
+              .filter(b -> b.body().species() == species && isKilled(b, night))
+              .sorted(ORDER_OF_KILL)
+              .toList();
+      if (!bodies.isEmpty()) {
+        all.add(of(species, bodies));
+      }
+    }
+    return all;
+  }
+
+  private static boolean isKilled(BodyBalance balance, Night night) {
+    return balance.body().outcome() != Outcome.CANCELLED
+        && balance
+            .body()
+            .killed()
+            .filter(killed -> !killed.isAfter(night.asOf().toLocalDate()))
+            .isPresent();
+  }
+
+  private static ShrinkSeries of(Species species, List<BodyBalance> bodies) {
+    var values =
+        bodies.stream()
+            .flatMap(b -> b.shares().chillShrink().map(Share::percent).stream())
+            .toList();
+    var chart = ControlChart.of(values);
+    var points = new ArrayList<Point>();
+    int index = 0;
+    for (var body : bodies) {
+      boolean charted = body.shares().chillShrink().isPresent();
+      points.add(new Point(body, charted ? chart.signals(index) : List.of()));
+      index += charted ? 1 : 0;
+    }
+    return new ShrinkSeries(species, points, chart);
+  }
+}

@@ -1,0 +1,18 @@
+package gambrel.insight.statistics;
+
+import org.hipparchus.distribution.continuous.TDistribution;
+
+/** Student's t distribution. */
+public final class Students {
+  private Students() {}
+
+  /**
+   * The value that a t of so many degrees of freedom exceeds with a probability.
+   *
+   * @param degrees of freedom, at least 1
+   * @param probability between 0 and 1
+   */
+  public static double above(int degrees, double probability) {
+    return new TDistribution(degrees).inverseCumulativeProbability(1 - probability);
+  }
+}

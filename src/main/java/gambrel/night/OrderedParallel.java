@@ -1,0 +1,83 @@
+package gambrel.night;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
+
+/**
+ * Works on all processors and hands the results over in the order of the items, so that nothing
+ * depends on which thread was faster.
+ */
+final class OrderedParallel {
+  private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
+
+  /** Enough to keep the threads busy while one result is taken, few enough to hold in memory. */
+  private static final int MOST_AHEAD = 3 * PROCESSORS;
+
+  private OrderedParallel() {}
+
+  /** Makes something of an item, on any thread. */
+  interface Work<T, R> {
+    R of(T item) throws IOException;
+  }
+
+  /** Takes what was made, on the caller's thread. */
+  interface Handover<R> {
+    void take(R made) throws IOException;
+  }
+
+  /** Does the work on each item; throws what the first item in order that fails throws. */
+  static <T, R> void each(List<T> items, Work<T, R> work, Handover<R> handover) throws IOException {
+    var workers = Executors.newFixedThreadPool(PROCESSORS, OrderedParallel::helper);
+    try {
+      var ahead = new ArrayDeque<Future<R>>();
+      for (var item : items) {
+        if (ahead.size() == MOST_AHEAD) {
+          handover.take(result(ahead.remove()));
+        }
+        ahead.add(workers.submit(() -> work.of(item)));
+      }
+      while (!ahead.isEmpty()) {
+        handover.take(result(ahead.remove()));
+      }
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  /** Begins some work while the caller goes on. */
+  static <R> Future<R> begin(Callable<R> work) {
+    var task = new FutureTask<>(work);
+    helper(task).start();
+    return task;
+  }
+
+  /** What was made, once it is; throws what the work threw. */
+  static <R> R result(Future<R> future) throws IOException {
+    try {
+      return future.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while waiting for pages", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException mistake) {
+        throw mistake;
+      }
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw (IOException) e.getCause();
+    }
+  }
+
+  private static Thread helper(Runnable work) {
+    var thread = new Thread(work, "pages");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,0 +1,43 @@
+package gambrel.night;
+
+import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Place;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * A page as it was made.
+ *
+ * @param bytes the document; empty if a template was in its way
+ * @param problem the problem of the template; empty if there is a document
+ */
+record Page(Optional<byte[]> bytes, Optional<TemplateProblem> problem) {
+  /** Makes a page. */
+  static Page of(Supplier<byte[]> maker) {
+    try {
+      return new Page(Optional.of(maker.get()), Optional.empty());
+    } catch (TemplateProblem problem) {
+      return new Page(Optional.empty(), Optional.of(problem));
+    }
+  }
+
+  /** Why there is no document; empty if there is one. */
+  Optional<Notice> notice(String variant) {
+    return problem.map(
+        why -> Notice.of(NoticeCode.TEMPLATE_BAD, variant, Place.NONE).with("why", phrase(why)));
+  }
+
+  private static Phrase phrase(TemplateProblem problem) {
+    boolean placed = problem.line() > 0;
+    boolean missing = placed && problem.missing().isPresent();
+    return Phrase.of(missing ? "TEMPLATE.MISSING" : placed ? "TEMPLATE.PLACE" : "TEMPLATE.FILE")
+        .with("template", problem.template())
+        .with("line", problem.line())
+        .with("column", problem.column())
+        .with("missing", problem.missing().orElse(""))
+        .with("what", problem.what());
+  }
+}

@@ -1,0 +1,84 @@
+package gambrel.night;
+
+import gambrel.files.publish.Csv;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowFinder;
+import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.Shop;
+import gambrel.trade.weighing.SetAside;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Tells of bodies that rows name and bodies.csv lacks, with the row to paste there. */
+final class UnknownBodies {
+  private static final int ISO_DATE = 10;
+
+  private final Shop shop;
+  private final RowFinder rows;
+
+  UnknownBodies(Inputs inputs) {
+    this.shop = inputs.shop();
+    this.rows = new RowFinder(inputs.exports());
+  }
+
+  /** The notice about a body that {@code naming} name. */
+  Notice notice(String body, List<SetAside> naming) {
+    var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
+    var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
+    var species = species(found);
+    var seen = found.stream().flatMap(UnknownBodies::date).min(Comparator.naturalOrder());
+    String row =
+        Csv.line(
+            List.of(
+                body,
+                species.map(Species::id).orElse(""),
+                seen.map(LocalDate::toString).orElse("")));
+    return first.with("row", row).advising(species.isEmpty() ? "ANY_SPECIES" : "SPECIES");
+  }
+
+  private static Stream<LocalDate> date(ExportRow row) {
+    String time = row.get(Field.TIME);
+    try {
+      return Stream.of(LocalDate.parse(time.substring(0, Math.min(ISO_DATE, time.length()))));
+    } catch (DateTimeException e) {
+      return Stream.empty();
+    }
+  }
+
+  /** The one species that has every item that the rows name. */
+  private Optional<Species> species(List<ExportRow> naming) {
+    Set<Species> possible = EnumSet.allOf(Species.class);
+    for (var row : naming) {
+      code(row.get(Field.CODE))
+          .map(ScaleCode::item)
+          .filter(item -> !item.isEmpty())
+          .ifPresent(item -> possible.removeIf(s -> shop.cuts().of(s).find(item).isEmpty()));
+    }
+    return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
+  }
+
+  private Optional<ScaleCode> code(String text) {
+    return shop.codes().stream()
+        .filter(code -> fits(code.pattern(), text))
+        .max(Comparator.comparing(UnknownBodies::precision));
+  }
+
+  private static boolean fits(String pattern, String text) {
+    return pattern.endsWith("*")
+        ? text.startsWith(pattern.substring(0, pattern.length() - 1))
+        : pattern.equals(text);
+  }
+
+  private static int precision(ScaleCode code) {
+    return code.pattern().endsWith("*") ? code.pattern().length() : Integer.MAX_VALUE;
+  }
+}

@@ -1,0 +1,2 @@
+/** One night in order: read, reckon, decide, make, publish. */
+package gambrel.night;

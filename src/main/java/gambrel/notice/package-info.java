@@ -1,2 +1,0 @@
-/** What may be wrong in a shop's data, with a stable code, a place and advice. */
-package gambrel.notice;

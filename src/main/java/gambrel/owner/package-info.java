@@ -1,2 +1,0 @@
-/** What each owner of a body gets of it. */
-package gambrel.owner;

@@ -1,0 +1,111 @@
+package gambrel.pages.owner.morning;
+
+import gambrel.pages.views.MorningView.Todo;
+import gambrel.pages.words.Wording;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Severity;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * What the night's notices ask for, worst first. Notices with one code and equal values, and many
+ * of one kind in one file, is one thing to do: it mostly has one cause.
+ */
+final class TodoPart {
+  private static final int MOST_OF_A_KIND = 5;
+  private static final Comparator<Notice> WORST_FIRST =
+      Comparator.comparing(Notice::severity).thenComparing(Notice.ORDER);
+
+  private final Wording wording;
+  private final List<List<Notice>> groups;
+
+  TodoPart(List<Notice> notices, Wording wording) {
+    this.wording = wording;
+    this.groups = group(notices.stream().filter(TodoPart::asks).sorted(WORST_FIRST).toList());
+  }
+
+  /** Notes ask for nothing; what holds a body stands in the list of what is held. */
+  private static boolean asks(Notice notice) {
+    return notice.severity() != Severity.NOTE && notice.code() != NoticeCode.HELD;
+  }
+
+  /** How many of the things to do keep something back. */
+  long urgent() {
+    return groups.stream().filter(group -> group.get(0).severity() != Severity.MARK).count();
+  }
+
+  /** How many need but a look. */
+  long toLookAt() {
+    return groups.size() - urgent();
+  }
+
+  /** Each thing to do. */
+  List<Todo> todo() {
+    return groups.stream().map(this::todo).toList();
+  }
+
+  private static List<List<Notice>> group(List<Notice> notices) {
+    var groups = new ArrayList<List<Notice>>();
+    for (var kind : by(notices, n -> List.of(n.severity(), n.code(), n.place().file()))) {
+      if (kind.size() > MOST_OF_A_KIND) {
+        groups.add(kind);
+      } else {
+        groups.addAll(by(kind, n -> List.of(n.saying(), n.advice())));
+      }
+    }
+    return groups;
+  }
+
+  private static Collection<List<Notice>> by(
+      List<Notice> notices, Function<Notice, List<Object>> kind) {
+    Map<List<Object>, List<Notice>> kinds = new LinkedHashMap<>();
+    notices.forEach(n -> kinds.computeIfAbsent(kind.apply(n), k -> new ArrayList<>()).add(n));
+    return kinds.values();
+  }
+
+  private Todo todo(List<Notice> group) {
+    var first = group.get(0);
+    return new Todo(
+        wording.say("morning.severity." + first.severity().id()),
+        place(first),
+        ticket(first),
+        message(group),
+        wording.notices().advice(first),
+        first.raw());
+  }
+
+  private String message(List<Notice> group) {
+    var first = group.get(0);
+    String message = wording.notices().message(first);
+    if (group.size() == 1) {
+      return message;
+    }
+    boolean alike = group.stream().allMatch(n -> n.saying().equals(first.saying()));
+    return wording.say(
+        alike ? "morning.group.alike" : "morning.group.kind",
+        wording.formats().count(group.size()),
+        message);
+  }
+
+  private String place(Notice notice) {
+    int line = notice.place().line();
+    return line == 0
+        ? notice.place().file()
+        : wording.say("morning.place", notice.place().file(), Integer.toString(line));
+  }
+
+  private String ticket(Notice notice) {
+    if (notice.scale().isEmpty()) {
+      return "";
+    }
+    return notice.ticket().isEmpty()
+        ? wording.say("morning.scale", notice.scale())
+        : wording.say("morning.ticket", notice.scale(), notice.ticket());
+  }
+}

@@ -1,0 +1,170 @@
+package gambrel.pages.render;
+
+import gambrel.pages.render.pdf.ArchiveListener;
+import gambrel.pages.render.pdf.Attachment;
+import gambrel.pages.render.pdf.DocumentInfo;
+import gambrel.pages.render.pdf.FixedBytes;
+import gambrel.pages.render.pdf.Fonts;
+import gambrel.pages.render.pdf.TaggingDevice;
+import gambrel.pages.render.pdf.Watermark;
+import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.Templates;
+import gambrel.pages.render.template.TimeLimit;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.pdf.ITextTextRenderer;
+import org.xhtmlrenderer.util.XRLog;
+
+/**
+ * Makes PDFs from templates. The same templates, view, information and attachments give the same
+ * bytes.
+ *
+ * <p>Safe for use by several threads.
+ */
+public final class PageRenderer {
+
+  private static final String READY =
+      "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>x</title>"
+          + "<style>td { border-bottom: 1px solid #888 }</style></head>"
+          + "<body><h1>x</h1><table><tr><td>x</td></tr></table></body></html>";
+
+  private static final Duration DEFAULT_LIMIT = Duration.ofSeconds(60);
+  private static final float DOTS_PER_POINT = ITextRenderer.DEFAULT_DOTS_PER_POINT;
+  private static final int DOTS_PER_PIXEL = ITextRenderer.DEFAULT_DOTS_PER_PIXEL;
+
+  static {
+    XRLog.setLoggingEnabled(false);
+  }
+
+  private final Templates templates;
+  private final TimeLimit limit;
+  private final PageMemory memory;
+  private final String makers;
+  private final StyleSheets styles = new StyleSheets();
+
+  /** A renderer that gives each page a minute. */
+  public PageRenderer(Templates templates) {
+    this(templates, DEFAULT_LIMIT);
+  }
+
+  /** A renderer that gives each page the time {@code limit}. */
+  public PageRenderer(Templates templates, Duration limit) {
+    this(templates, new TimeLimit(limit), PageMemory.NONE, "");
+  }
+
+  private PageRenderer(Templates templates, TimeLimit limit, PageMemory memory, String makers) {
+    this.templates = templates;
+    this.limit = limit;
+    this.memory = memory;
+    this.makers = makers;
+  }
+
+  /**
+   * Makes a page and forgets it, so that fonts and the layout engine are loaded when the first page
+   * is wanted. Whatever fails here fails again where it is told.
+   */
+  public static void getReady() {
+    var templates = new Templates(Optional.empty());
+    var info = new DocumentInfo("", "en", "", "", Instant.EPOCH);
+    new PageRenderer(templates).make("ready", READY, info, List.of(), "0".repeat(32));
+  }
+
+  /** The same, taking pages from {@code memory} as long as program and templates are the same. */
+  public PageRenderer remembering(PageMemory memory) {
+    return templates.fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
+  }
+
+  PageRenderer remembering(PageMemory memory, String makers) {
+    return new PageRenderer(templates, limit, memory, makers);
+  }
+
+  /**
+   * Renders one document.
+   *
+   * @param template file name among the templates, such as {@code statement.ftlh}
+   * @param view a public record whose components the template names
+   * @param info what the document says about itself
+   * @param attachments files to embed, each under its own name
+   * @return the bytes of a file that is tagged (PDF/UA-1) and made to last (PDF/A-3a)
+   * @throws TemplateProblem if the template, or a file that it uses, is missing or wrong
+   */
+  public byte[] render(
+      String template, Record view, DocumentInfo info, List<Attachment> attachments) {
+    return limit.within(template, () -> make(template, view, info, attachments));
+  }
+
+  private byte[] make(
+      String template, Record view, DocumentInfo info, List<Attachment> attachments) {
+    var xhtml = templates.fill(template, view);
+    String id = id(xhtml, info, attachments);
+    var known = memory.find(makers + id);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    var pdf = make(template, xhtml, info, attachments, id);
+    memory.keep(makers + id, pdf);
+    return pdf;
+  }
+
+  private byte[] make(
+      String template, String xhtml, DocumentInfo info, List<Attachment> attachments, String id) {
+    var page = XhtmlParser.parse(template, xhtml);
+    var device = new TaggingDevice(DOTS_PER_POINT);
+    var agent = new ClosedUserAgent(template, templates.files(), device, DOTS_PER_PIXEL);
+    var renderer = renderer(template, device, agent);
+    info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
+    renderer.setListener(new ArchiveListener(info, attachments, id));
+    var pdf = layOut(renderer, page);
+    agent.check();
+    return FixedBytes.of(pdf);
+  }
+
+  private static byte[] layOut(ITextRenderer renderer, Document page) {
+    renderer.setDocument(page, ClosedUserAgent.BASE, new PageNamespace());
+    renderer.layout();
+    var bytes = new ByteArrayOutputStream(1 << 16);
+    renderer.createPDF(bytes);
+    return bytes.toByteArray();
+  }
+
+  private ITextRenderer renderer(String template, ITextOutputDevice device, ClosedUserAgent agent) {
+    var renderer =
+        new ITextRenderer(
+            DOTS_PER_POINT,
+            DOTS_PER_PIXEL,
+            device,
+            agent,
+            Fonts.resolver(),
+            new Pictures(template, DOTS_PER_PIXEL),
+            new ITextTextRenderer());
+    renderer.getSharedContext().setCss(new PageStyles(styles, agent));
+    renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
+    renderer.setPDFVersion('7');
+    return renderer;
+  }
+
+  /** Identifies the document by what it is made of: half of a SHA-256, in hexadecimal. */
+  private static String id(String xhtml, DocumentInfo info, List<Attachment> attachments) {
+    try {
+      var digest = MessageDigest.getInstance("SHA-256");
+      digest.update((xhtml + '\0' + info).getBytes(StandardCharsets.UTF_8));
+      for (var attachment : attachments) {
+        digest.update(attachment.toString().getBytes(StandardCharsets.UTF_8));
+        digest.update(attachment.content());
+      }
+      return HexFormat.of().formatHex(digest.digest(), 0, 16);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,66 @@
+package gambrel.pages.render;
+
+import gambrel.pages.render.svg.SvgBox;
+import gambrel.pages.render.svg.SvgDrawing;
+import gambrel.pages.render.svg.SvgReader;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import org.w3c.dom.Element;
+import org.xhtmlrenderer.extend.ReplacedElement;
+import org.xhtmlrenderer.extend.ReplacedElementFactory;
+import org.xhtmlrenderer.extend.UserAgentCallback;
+import org.xhtmlrenderer.layout.LayoutContext;
+import org.xhtmlrenderer.pdf.ITextImageElement;
+import org.xhtmlrenderer.render.BlockBox;
+import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
+
+/**
+ * Puts pictures and drawings where a page has {@code img} and {@code svg}; there are no forms on
+ * paper.
+ */
+final class Pictures implements ReplacedElementFactory {
+
+  private final String template;
+  private final int dotsPerPixel;
+
+  /** A drawing is asked for each time that the layout measures its place. */
+  private final Map<Element, SvgDrawing> drawings = new IdentityHashMap<>();
+
+  Pictures(String template, int dotsPerPixel) {
+    this.template = template;
+    this.dotsPerPixel = dotsPerPixel;
+  }
+
+  @Override
+  public ReplacedElement createReplacedElement(
+      LayoutContext c, BlockBox box, UserAgentCallback agent, int cssWidth, int cssHeight) {
+    var element = box.getElement();
+    return switch (element == null ? "" : element.getNodeName()) {
+      case "img" -> {
+        var image = agent.getImageResource(element.getAttribute("src")).getImage();
+        var sized = cssWidth >= 0 || cssHeight >= 0 ? image.scale(cssWidth, cssHeight) : image;
+        yield new ITextImageElement(sized);
+      }
+      case "svg" -> {
+        var drawing = drawings.computeIfAbsent(element, e -> SvgReader.read(template, e));
+        yield SvgBox.of(drawing, cssWidth, cssHeight, dotsPerPixel);
+      }
+      default -> null;
+    };
+  }
+
+  @Override
+  public void reset() {
+    // keeps nothing
+  }
+
+  @Override
+  public void remove(Element element) {
+    // keeps nothing
+  }
+
+  @Override
+  public void setFormSubmissionListener(FormSubmissionListener listener) {
+    // no forms
+  }
+}

@@ -1,0 +1,103 @@
+package gambrel.pages.render;
+
+import gambrel.pages.render.pdf.Fonts;
+import gambrel.pages.render.pdf.PrintableText;
+import gambrel.pages.render.template.TemplateProblem;
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Node;
+import org.w3c.dom.Text;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** Reads the filled page, fetching nothing from anywhere, and makes its text printable. */
+final class XhtmlParser {
+
+  private static final PrintableText TEXT = new PrintableText(Fonts::hasGlyph);
+
+  /** Parsers to be used again, one for each thread at most; one that failed is dropped. */
+  private static final Queue<DocumentBuilder> IDLE = new ConcurrentLinkedQueue<>();
+
+  private XhtmlParser() {}
+
+  /**
+   * Parses a page.
+   *
+   * @param template named in a problem
+   * @throws TemplateProblem if the page is not well-formed XML
+   */
+  static Document parse(String template, String xhtml) {
+    var page = PrintableText.forXml(xhtml);
+    var idle = IDLE.poll();
+    try {
+      var builder = idle == null ? builder() : idle;
+      var document = builder.parse(new InputSource(new StringReader(page)));
+      IDLE.add(builder);
+      makePrintable(document.getDocumentElement());
+      return document;
+    } catch (SAXParseException e) {
+      throw TemplateProblem.of(template, explain(page, e), e);
+    } catch (SAXException | IOException | ParserConfigurationException e) {
+      throw new IllegalStateException("the XML parser failed", e);
+    }
+  }
+
+  private static DocumentBuilder builder() throws ParserConfigurationException {
+    var factory = DocumentBuilderFactory.newInstance();
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+    factory.setXIncludeAware(false);
+    factory.setExpandEntityReferences(false);
+    // every node of a page is looked at: there is nothing to put off
+    factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false);
+    var builder = factory.newDocumentBuilder();
+    builder.setErrorHandler(new Strict());
+    return builder;
+  }
+
+  /** In our own words, since the parser's follow the machine's language. */
+  private static String explain(String page, SAXParseException e) {
+    var lines = page.split("\n", -1);
+    var line = lines[Math.min(Math.max(e.getLineNumber(), 1), lines.length) - 1].strip();
+    var shown = line.length() > 120 ? line.substring(0, 120) + "…" : line;
+    var advice =
+        page.contains("<!DOCTYPE")
+            ? "leave out the DOCTYPE"
+            : "close every tag, quote every attribute, write &#160; for a space that does not"
+                + " break";
+    return "the page made from it is not well-formed XHTML ("
+        + advice
+        + "); line "
+        + e.getLineNumber()
+        + " of the page, column "
+        + e.getColumnNumber()
+        + ": "
+        + shown;
+  }
+
+  private static void makePrintable(Node parent) {
+    for (var node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Text text) {
+        text.setData(TEXT.print(text.getData()));
+      } else if (!node.getNodeName().equals("style")) {
+        makePrintable(node);
+      }
+    }
+  }
+
+  private static final class Strict extends DefaultHandler {
+    @Override
+    public void error(SAXParseException e) throws SAXException {
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package gambrel.pages.render.pdf;
+
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfDate;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfFileSpecification;
+import com.lowagie.text.pdf.PdfLiteral;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfNumber;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfStream;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfWriter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.List;
+import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+
+/**
+ * Makes the file a PDF/A-3a one (ISO 19005-3): colours defined by a profile of its own, metadata,
+ * attachments related to the document, and every date and id fixed by the input.
+ */
+public final class ArchiveListener extends DefaultPDFCreationListener {
+
+  /** Compressed once and written to every document alike. */
+  private static final PdfStream SRGB = profile();
+
+  private final DocumentInfo info;
+  private final List<Attachment> attachments;
+  private final String id;
+
+  /**
+   * A listener for one document.
+   *
+   * @param id 32 hexadecimal digits that identify the input
+   */
+  public ArchiveListener(DocumentInfo info, List<Attachment> attachments, String id) {
+    this.info = info;
+    this.attachments = attachments;
+    this.id = id;
+  }
+
+  @Override
+  public void preOpen(ITextRenderer renderer) {
+    renderer.getWriter().setTagged();
+    renderer.getWriter().setXmpMetadata(Xmp.packet(info));
+  }
+
+  /** Here and not earlier, since the words of the page replace what was said before. */
+  @Override
+  public void onClose(ITextRenderer renderer) {
+    var writer = renderer.getWriter();
+    try {
+      writer.getExtraCatalog().put(PdfName.LANG, text(info.language()));
+      writer.setViewerPreferences(PdfWriter.DisplayDocTitle);
+      defineColours(writer);
+      describe(writer.getInfo());
+      attach(writer);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void defineColours(PdfWriter writer) throws IOException {
+    var intent = new PdfDictionary(PdfName.OUTPUTINTENT);
+    intent.put(PdfName.S, PdfName.GTS_PDFA1);
+    intent.put(PdfName.OUTPUTCONDITIONIDENTIFIER, new PdfString("sRGB"));
+    intent.put(PdfName.INFO, new PdfString("sRGB IEC 61966-2-1"));
+    intent.put(PdfName.DESTOUTPUTPROFILE, writer.addToBody(SRGB).getIndirectReference());
+    writer.getExtraCatalog().put(PdfName.OUTPUTINTENTS, new PdfArray(intent));
+  }
+
+  private void describe(PdfDictionary about) {
+    about.put(PdfName.TITLE, text(info.title()));
+    about.put(PdfName.AUTHOR, text(info.author()));
+    about.put(PdfName.SUBJECT, text(info.subject()));
+    about.remove(PdfName.KEYWORDS);
+    about.put(PdfName.CREATIONDATE, date());
+    about.put(PdfName.MODDATE, date());
+    about.put(PdfName.FILEID, new PdfLiteral("[<" + id + "><" + id + ">]"));
+  }
+
+  private void attach(PdfWriter writer) throws IOException {
+    var related = new PdfArray();
+    for (var attachment : attachments) {
+      var dates = new PdfDictionary();
+      dates.put(PdfName.MODDATE, date());
+      var file =
+          PdfFileSpecification.fileEmbedded(
+              writer,
+              null,
+              attachment.fileName(),
+              attachment.content(),
+              true,
+              attachment.mimeType(),
+              dates);
+      file.put(new PdfName("AFRelationship"), new PdfName("Data"));
+      writer.addFileAttachment(attachment.description(), file);
+      related.add(file.getReference());
+    }
+    if (!attachments.isEmpty()) {
+      writer.getExtraCatalog().put(PdfName.AF, related);
+    }
+  }
+
+  private PdfDate date() {
+    return new PdfDate(GregorianCalendar.from(info.created().atZone(ZoneOffset.UTC)));
+  }
+
+  private static PdfString text(String words) {
+    return new PdfString(words, PdfObject.TEXT_UNICODE);
+  }
+
+  /**
+   * Our own file, and as bytes: Java's profile, and how Java writes out any, differ between
+   * versions.
+   */
+  private static PdfStream profile() {
+    try (var in = ArchiveListener.class.getResourceAsStream("/gambrel/icc/srgb.icc")) {
+      var profile = new PdfStream(in.readAllBytes());
+      profile.put(PdfName.N, new PdfNumber(3));
+      profile.flateCompress();
+      return profile;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

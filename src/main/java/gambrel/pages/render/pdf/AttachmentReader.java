@@ -1,0 +1,59 @@
+package gambrel.pages.render.pdf;
+
+import com.lowagie.text.pdf.PRStream;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfNameTree;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfReader;
+import java.io.IOException;
+import java.util.Optional;
+
+/** Takes attached files out of PDFs. */
+public final class AttachmentReader {
+
+  private AttachmentReader() {}
+
+  /**
+   * The content of the attachment of that name.
+   *
+   * @param pdf any bytes
+   * @return empty if {@code pdf} is not a readable PDF or has no such attachment
+   */
+  public static Optional<byte[]> read(byte[] pdf, String fileName) {
+    try (var reader = new PdfReader(pdf)) {
+      return find(reader, fileName);
+    } catch (IOException | RuntimeException e) {
+      // a file damaged on disk can fail anywhere in the parser; to the caller it has no attachment
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<byte[]> find(PdfReader reader, String fileName) throws IOException {
+    var names = reader.getCatalog().getAsDict(PdfName.NAMES);
+    var files = names == null ? null : names.getAsDict(PdfName.EMBEDDEDFILES);
+    if (files == null) {
+      return Optional.empty();
+    }
+    for (PdfObject entry : PdfNameTree.readTree(files).values()) {
+      if (PdfReader.getPdfObject(entry) instanceof PdfDictionary file && isNamed(file, fileName)) {
+        return content(file);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isNamed(PdfDictionary file, String fileName) {
+    var unicode = file.getAsString(PdfName.UF);
+    var name = unicode == null ? file.getAsString(PdfName.F) : unicode;
+    return name != null && name.toUnicodeString().equals(fileName);
+  }
+
+  private static Optional<byte[]> content(PdfDictionary file) throws IOException {
+    var embedded = file.getAsDict(PdfName.EF);
+    var stream = embedded == null ? null : PdfReader.getPdfObject(embedded.get(PdfName.F));
+    return stream instanceof PRStream data
+        ? Optional.of(PdfReader.getStreamBytes(data))
+        : Optional.empty();
+  }
+}

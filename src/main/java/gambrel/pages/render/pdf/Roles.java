@@ -1,0 +1,90 @@
+package gambrel.pages.render.pdf;
+
+import com.lowagie.text.pdf.PdfName;
+import java.util.Locale;
+import java.util.Set;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * What an element of a page is to a reader that reads aloud, in the standard structure types of PDF
+ * (ISO 32000-1, 14.8.4).
+ */
+final class Roles {
+  static final PdfName DOCUMENT = new PdfName("Document");
+  static final PdfName FIGURE = new PdfName("Figure");
+  static final PdfName LIST_BODY = new PdfName("LBody");
+  static final PdfName LIST_ITEM = new PdfName("LI");
+  static final PdfName PARAGRAPH = new PdfName("P");
+  static final PdfName ROW = new PdfName("TR");
+  static final PdfName SPAN = new PdfName("Span");
+  static final PdfName HEADER_CELL = new PdfName("TH");
+  static final PdfName CELL = new PdfName("TD");
+  private static final PdfName GROUP = new PdfName("Div");
+
+  private static final Set<String> INLINE =
+      Set.of("a", "abbr", "b", "br", "code", "em", "i", "small", "span", "strong", "sub", "sup");
+  private static final Set<String> HEADINGS = Set.of("h1", "h2", "h3", "h4", "h5", "h6");
+  private static final Set<String> BLOCKS = Set.of("table", "ul", "ol", "li", "p");
+  private static final Set<String> TABLE_PARTS =
+      Set.of("thead", "tbody", "tfoot", "tr", "th", "td", "caption");
+
+  private Roles() {}
+
+  /** The structure type of a block. */
+  static PdfName of(Element block) {
+    String name = name(block);
+    if (TABLE_PARTS.contains(name) && isForLayout(block) || !isKnown(name)) {
+      return isLeaf(block) ? PARAGRAPH : GROUP;
+    }
+    return switch (name) {
+      case "table" -> isForLayout(block) ? GROUP : new PdfName("Table");
+      case "thead" -> new PdfName("THead");
+      case "tbody" -> new PdfName("TBody");
+      case "tfoot" -> new PdfName("TFoot");
+      case "tr" -> ROW;
+      case "th" -> HEADER_CELL;
+      case "td" -> CELL;
+      case "caption" -> new PdfName("Caption");
+      case "ul", "ol" -> new PdfName("L");
+      case "li" -> LIST_ITEM;
+      case "p" -> PARAGRAPH;
+      default -> new PdfName(name.toUpperCase(Locale.ROOT));
+    };
+  }
+
+  private static boolean isKnown(String name) {
+    return TABLE_PARTS.contains(name) || BLOCKS.contains(name) || HEADINGS.contains(name);
+  }
+
+  /** The name of an element, in small letters. */
+  static String name(Element element) {
+    return element.getNodeName().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether an element is part of the line around it. */
+  static boolean isInline(Element element) {
+    return INLINE.contains(name(element));
+  }
+
+  /** Whether a block holds nothing but text and what is part of a line. */
+  static boolean isLeaf(Element block) {
+    for (var child = block.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element && !(isInline(element) && isLeaf(element))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a table, or the one that a part belongs to, only places things on the page. */
+  private static boolean isForLayout(Element part) {
+    for (Node at = part; at instanceof Element element; at = at.getParentNode()) {
+      if (name(element).equals("table")) {
+        String role = element.getAttribute("role");
+        return role.equals("presentation") || role.equals("none");
+      }
+    }
+    return true;
+  }
+}

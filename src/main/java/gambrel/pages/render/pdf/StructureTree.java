@@ -1,0 +1,198 @@
+package gambrel.pages.render.pdf;
+
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfNumber;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfStructureElement;
+import com.lowagie.text.pdf.PdfWriter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * The paragraphs, tables and figures of a document in reading order. Elements are made as they are
+ * painted, so that none is empty, and put into the order of the page's source at the end: drawings
+ * are painted after all text.
+ */
+final class StructureTree {
+  private static final PdfName ATTRIBUTES = new PdfName("A");
+  private static final PdfName OWNER = new PdfName("O");
+  private static final PdfName TABLE = new PdfName("Table");
+  private static final PdfName SCOPE = new PdfName("Scope");
+  private static final PdfName OF_ROW = new PdfName("Row");
+  private static final PdfName OF_COLUMN = new PdfName("Column");
+  private static final Pattern SPAN = Pattern.compile("[1-9][0-9]{0,2}");
+
+  private final PdfStructureElement document;
+  private final Map<Node, Integer> order = new IdentityHashMap<>();
+  private final Map<Node, PdfStructureElement> made = new IdentityHashMap<>();
+  private final Map<Node, PdfStructureElement> bodies = new IdentityHashMap<>();
+  private final Map<PdfObject, Integer> places = new IdentityHashMap<>();
+
+  /** The empty tree of a page about to be written. */
+  StructureTree(PdfWriter writer, Node source) {
+    document = new PdfStructureElement(writer.getStructureTreeRoot(), Roles.DOCUMENT);
+    number(source);
+  }
+
+  private void number(Node node) {
+    order.put(node, order.size());
+    for (var child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
+      number(child);
+    }
+  }
+
+  /** What the text of a node of the source belongs to. */
+  PdfStructureElement ofText(Node text) {
+    var block = block(text);
+    var element = element(block);
+    var role = Roles.of(block);
+    if (!Roles.isLeaf(block)) {
+      return made(text, element, role.equals(Roles.PARAGRAPH) ? Roles.SPAN : Roles.PARAGRAPH);
+    }
+    return role.equals(Roles.LIST_ITEM) ? listBody(block, element) : element;
+  }
+
+  private PdfStructureElement listBody(Element item, PdfStructureElement element) {
+    return bodies.computeIfAbsent(
+        item,
+        i -> {
+          var body = new PdfStructureElement(element, Roles.LIST_BODY);
+          places.put(body, order.get(i));
+          return body;
+        });
+  }
+
+  /**
+   * What a drawing is, if it says in words what it shows; else it is decoration.
+   *
+   * @param area where it lies on its page, in points
+   */
+  Optional<PdfStructureElement> ofFigure(Element figure, Rectangle area) {
+    var words = description(figure);
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    var element = made(figure, element(block(figure)), Roles.FIGURE);
+    element.put(new PdfName("Alt"), new PdfString(words, PdfObject.TEXT_UNICODE));
+    element.put(ATTRIBUTES, box(area));
+    return Optional.of(element);
+  }
+
+  /** A drawing's title or a picture's alternative text; empty for mere decoration. */
+  private static String description(Element figure) {
+    if (figure.getAttribute("aria-hidden").equals("true")) {
+      return "";
+    }
+    if (Roles.name(figure).equals("img")) {
+      return figure.getAttribute("alt").strip();
+    }
+    for (var child = figure.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element element && Roles.name(element).equals("title")) {
+        return element.getTextContent().strip();
+      }
+    }
+    return "";
+  }
+
+  /** Where a figure lies on its page, in points. */
+  private static PdfDictionary box(Rectangle area) {
+    var box = new PdfDictionary();
+    box.put(OWNER, new PdfName("Layout"));
+    box.put(
+        new PdfName("BBox"),
+        new PdfArray(
+            new float[] {area.getLeft(), area.getBottom(), area.getRight(), area.getTop()}));
+    return box;
+  }
+
+  private static Element block(Node node) {
+    var at = node.getParentNode();
+    while (at instanceof Element element && Roles.isInline(element)) {
+      at = at.getParentNode();
+    }
+    return (Element) at;
+  }
+
+  private PdfStructureElement element(Element block) {
+    if (Roles.name(block).equals("body")) {
+      return document;
+    }
+    if (!made.containsKey(block)) {
+      var parent = element(block(block));
+      var role = Roles.of(block);
+      var element = made(block, parent, role);
+      describe(element, role, block);
+      // A row lacking its empty cells would shift the others under wrong heads.
+      if (role.equals(Roles.ROW)) {
+        cells(block).forEach(this::element);
+      }
+    }
+    return made.get(block);
+  }
+
+  private static List<Element> cells(Element row) {
+    var cells = new ArrayList<Element>();
+    for (var child = row.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element cell) {
+        cells.add(cell);
+      }
+    }
+    return cells;
+  }
+
+  private PdfStructureElement made(Node node, PdfStructureElement parent, PdfName role) {
+    return made.computeIfAbsent(
+        node,
+        n -> {
+          var element = new PdfStructureElement(parent, role);
+          places.put(element, order.get(n));
+          return element;
+        });
+  }
+
+  private static void describe(PdfStructureElement element, PdfName role, Element cell) {
+    if (!role.equals(Roles.HEADER_CELL) && !role.equals(Roles.CELL)) {
+      return;
+    }
+    var attributes = new PdfDictionary();
+    attributes.put(OWNER, TABLE);
+    if (role.equals(Roles.HEADER_CELL)) {
+      var ofRow = !Roles.name((Element) cell.getParentNode().getParentNode()).equals("thead");
+      attributes.put(SCOPE, ofRow ? OF_ROW : OF_COLUMN);
+    }
+    String columns = cell.getAttribute("colspan");
+    if (SPAN.matcher(columns).matches()) {
+      attributes.put(new PdfName("ColSpan"), new PdfNumber(Integer.parseInt(columns)));
+    }
+    element.put(ATTRIBUTES, attributes);
+  }
+
+  /** Puts everything into the order of the source. */
+  void sort() {
+    sort(document);
+  }
+
+  private void sort(PdfDictionary parent) {
+    if (!(parent.get(PdfName.K) instanceof PdfArray kids)) {
+      return;
+    }
+    var sorted = new ArrayList<PdfObject>(kids.getElements());
+    if (!(sorted.get(0) instanceof PdfStructureElement)) {
+      return;
+    }
+    sorted.sort(Comparator.comparing(places::get));
+    parent.put(PdfName.K, new PdfArray(sorted));
+    sorted.forEach(kid -> sort((PdfDictionary) kid));
+  }
+}

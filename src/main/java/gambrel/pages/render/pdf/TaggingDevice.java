@@ -1,0 +1,169 @@
+package gambrel.pages.render.pdf;
+
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfStructureElement;
+import com.lowagie.text.pdf.PdfWriter;
+import java.awt.Shape;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.w3c.dom.Document;
+import org.w3c.dom.Node;
+import org.xhtmlrenderer.extend.FSImage;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.render.BlockBox;
+import org.xhtmlrenderer.render.Box;
+import org.xhtmlrenderer.render.InlineText;
+import org.xhtmlrenderer.render.JustificationInfo;
+import org.xhtmlrenderer.render.RenderingContext;
+
+/**
+ * Paints a page and says of everything what it is, so that it can be read aloud (PDF/UA, ISO
+ * 14289-1). Text and drawings of the page's source are content; lines, backgrounds, running heads
+ * and a table's head on its further pages are artifacts, which such a reader skips.
+ */
+public final class TaggingDevice extends ITextOutputDevice {
+  private static final PdfName ARTIFACT = new PdfName("Artifact");
+
+  private final Set<Object> painted = Collections.newSetFromMap(new IdentityHashMap<>());
+  private final Map<Box, Boolean> ofSource = new IdentityHashMap<>();
+  private Box root;
+  private Node source;
+  private StructureTree tree;
+  private boolean marked;
+
+  public TaggingDevice(float dotsPerPoint) {
+    super(dotsPerPoint);
+  }
+
+  @Override
+  public void setRoot(Box root) {
+    super.setRoot(root);
+    this.root = root;
+  }
+
+  @Override
+  public void start(Document page) {
+    super.start(page);
+    source = page.getDocumentElement();
+  }
+
+  @Override
+  public void setWriter(PdfWriter writer) {
+    super.setWriter(writer);
+    tree = new StructureTree(writer, source);
+  }
+
+  @Override
+  public void finish(RenderingContext c, Box box) {
+    super.finish(c, box);
+    tree.sort();
+  }
+
+  @Override
+  public void drawText(RenderingContext c, InlineText text) {
+    var node = text.getTextNode();
+    if (node == null || !isOfSource(text.getParent()) || !painted.add(text)) {
+      super.drawText(c, text);
+    } else if (!text.isEmpty()) {
+      as(tree.ofText(node), () -> super.drawText(c, text));
+    }
+  }
+
+  @Override
+  public void paintReplacedElement(RenderingContext c, BlockBox box) {
+    var area = createLocalTargetArea(c, box);
+    var figure =
+        isOfSource(box) && painted.add(box)
+            ? tree.ofFigure(box.getElement(), area)
+            : Optional.<PdfStructureElement>empty();
+    if (figure.isPresent()) {
+      as(figure.get(), () -> super.paintReplacedElement(c, box));
+    } else {
+      asArtifact(() -> super.paintReplacedElement(c, box));
+    }
+  }
+
+  /** Whether a box belongs to the page itself: what repeats in its margins does not. */
+  private boolean isOfSource(Box box) {
+    var known = ofSource.get(box);
+    if (known != null) {
+      return known;
+    }
+    var parent = box.getParent();
+    var answer = !box.getStyle().isRunning() && (parent == null ? box == root : isOfSource(parent));
+    ofSource.put(box, answer);
+    return answer;
+  }
+
+  private void as(PdfStructureElement element, Runnable painting) {
+    var page = getCurrentPage();
+    page.beginMarkedContentSequence(element);
+    mark(page, painting);
+  }
+
+  private void asArtifact(Runnable painting) {
+    if (marked) {
+      painting.run();
+    } else {
+      var page = getCurrentPage();
+      page.beginMarkedContentSequence(ARTIFACT);
+      mark(page, painting);
+    }
+  }
+
+  private void mark(PdfContentByte page, Runnable painting) {
+    marked = true;
+    painting.run();
+    marked = false;
+    page.endMarkedContentSequence();
+  }
+
+  @Override
+  public void drawString(String text, float x, float y, JustificationInfo justification) {
+    asArtifact(() -> super.drawString(text, x, y, justification));
+  }
+
+  @Override
+  public void draw(Shape shape) {
+    asArtifact(() -> super.draw(shape));
+  }
+
+  @Override
+  public void drawBorderLine(Shape shape, int side, int width, boolean solid) {
+    asArtifact(() -> super.drawBorderLine(shape, side, width, solid));
+  }
+
+  @Override
+  public void drawRect(int x, int y, int width, int height) {
+    asArtifact(() -> super.drawRect(x, y, width, height));
+  }
+
+  @Override
+  public void drawOval(int x, int y, int width, int height) {
+    asArtifact(() -> super.drawOval(x, y, width, height));
+  }
+
+  @Override
+  public void fill(Shape shape) {
+    asArtifact(() -> super.fill(shape));
+  }
+
+  @Override
+  public void fillRect(int x, int y, int width, int height) {
+    asArtifact(() -> super.fillRect(x, y, width, height));
+  }
+
+  @Override
+  public void fillOval(int x, int y, int width, int height) {
+    asArtifact(() -> super.fillOval(x, y, width, height));
+  }
+
+  @Override
+  public void drawImage(FSImage image, int x, int y) {
+    asArtifact(() -> super.drawImage(image, x, y));
+  }
+}

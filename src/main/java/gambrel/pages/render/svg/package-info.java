@@ -1,0 +1,2 @@
+/** The part of SVG that charts need, painted into the page. */
+package gambrel.pages.render.svg;

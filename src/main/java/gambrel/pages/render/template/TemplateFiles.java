@@ -1,0 +1,131 @@
+package gambrel.pages.render.template;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+
+/**
+ * The only door to template files: a file of the shop's own folder if it has one of that name, else
+ * the built-in one.
+ *
+ * <p>Each file is read once, so that all pages of one night come from the same templates even if
+ * somebody is editing them.
+ */
+public final class TemplateFiles {
+
+  private static final String BUILT_IN = "/gambrel/templates/";
+  private static final Pattern SEGMENT = Pattern.compile("[\\p{L}\\p{N}_][\\p{L}\\p{N} ()_.-]*");
+
+  private final Optional<Path> shopFolder;
+  private final Map<String, Optional<byte[]>> known = new ConcurrentHashMap<>();
+
+  public TemplateFiles(Optional<Path> shopFolder) {
+    this.shopFolder = shopFolder;
+  }
+
+  /** The file's bytes, or empty where neither place has it or the name could lead out of them. */
+  public Optional<byte[]> bytes(String name) {
+    return isInside(name) ? known.computeIfAbsent(name, this::load) : Optional.empty();
+  }
+
+  /** The file as text, without a byte-order mark; a file that is not UTF-8 is a problem. */
+  public Optional<String> text(String name) {
+    return bytes(name).map(bytes -> decode(name, bytes));
+  }
+
+  /**
+   * SHA-256 of the program's jar, whose manifest names the libraries, and of every file of the
+   * shop's template folder. A page made by another state of them is not taken for new. Empty where
+   * the program does not run from a jar, since its classes may change any moment.
+   */
+  Optional<String> fingerprint() {
+    try {
+      var source = TemplateFiles.class.getProtectionDomain().getCodeSource().getLocation();
+      var program = Path.of(URI.create(source.toString()));
+      return Files.isRegularFile(program)
+          ? Optional.of(digest(program, shopFolder))
+          : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** SHA-256 of a program and the files of a folder. */
+  public static String digest(Path program, Optional<Path> folder) throws IOException {
+    try {
+      var digest = MessageDigest.getInstance("SHA-256");
+      digest.update(Files.readAllBytes(program));
+      for (var file : files(folder)) {
+        digest.update((file + "\0").getBytes(StandardCharsets.UTF_8));
+        digest.update(Files.readAllBytes(file));
+      }
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static List<Path> files(Optional<Path> folder) throws IOException {
+    if (folder.isEmpty() || !Files.isDirectory(folder.get())) {
+      return List.of();
+    }
+    try (var walk = Files.walk(folder.get())) {
+      return walk.filter(Files::isRegularFile).sorted().toList();
+    }
+  }
+
+  private static boolean isInside(String name) {
+    for (var segment : name.split("/", -1)) {
+      if (!SEGMENT.matcher(segment).matches()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Optional<byte[]> load(String name) {
+    try {
+      var own = shopFolder.isEmpty() ? Optional.<byte[]>empty() : ownFile(shopFolder.get(), name);
+      return own.isPresent() ? own : builtIn(name);
+    } catch (IOException e) {
+      throw new UncheckedIOException("template file " + name + " cannot be read", e);
+    }
+  }
+
+  private static Optional<byte[]> ownFile(Path folder, String name) throws IOException {
+    var file = folder.resolve(name);
+    if (!Files.isRegularFile(file) || !file.toRealPath().startsWith(folder.toRealPath())) {
+      return Optional.empty();
+    }
+    return Optional.of(Files.readAllBytes(file));
+  }
+
+  private static Optional<byte[]> builtIn(String name) throws IOException {
+    try (InputStream in = TemplateFiles.class.getResourceAsStream(BUILT_IN + name)) {
+      return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
+    }
+  }
+
+  private static String decode(String name, byte[] bytes) {
+    try {
+      var text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    } catch (CharacterCodingException e) {
+      throw TemplateProblem.of(name, "the file is not saved as UTF-8", e);
+    }
+  }
+}

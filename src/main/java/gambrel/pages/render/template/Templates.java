@@ -1,0 +1,159 @@
+package gambrel.pages.render.template;
+
+import freemarker.cache.StrongCacheStorage;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.InvalidReferenceException;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.MalformedTemplateNameException;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateNotFoundException;
+import freemarker.template.Version;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TimeZone;
+
+/**
+ * The shop's templates over the built-in ones.
+ *
+ * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting
+ * of the machine. Safe for use by several threads.
+ */
+public final class Templates {
+
+  private static final Version LANGUAGE = Configuration.VERSION_2_3_35;
+
+  private final TemplateFiles files;
+  private final Configuration language;
+
+  /**
+   * Opens the templates.
+   *
+   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file
+   *     there stands before the built-in one of the same name
+   */
+  public Templates(Optional<Path> shopFolder) {
+    files = new TemplateFiles(shopFolder);
+    language = configure(new InterruptibleConfiguration(LANGUAGE));
+    language.setTemplateLoader(new TemplateSource(files));
+  }
+
+  /**
+   * Fills a template.
+   *
+   * @param template file name, such as {@code statement.ftlh}
+   * @param view record whose components are the names that the template knows
+   * @return the page as XHTML
+   * @throws TemplateProblem if the template is missing, wrong, or asks for what the view lacks
+   */
+  public String fill(String template, Record view) {
+    var page = new PageText();
+    try {
+      find(template).process(view, page);
+    } catch (TemplateException e) {
+      throw explain(template, e);
+    } catch (IOException e) {
+      throw TemplateProblem.of(template, e.getMessage(), e);
+    }
+    return page.toString();
+  }
+
+  /**
+   * The text of a file, such as the words of a language; empty where there is no such file.
+   *
+   * @throws TemplateProblem if it is not saved as UTF-8
+   */
+  public Optional<String> text(String name) {
+    return files.text(name);
+  }
+
+  /** What pages are made by, program and files alike; empty where that may change any moment. */
+  public Optional<String> fingerprint() {
+    return files.fingerprint();
+  }
+
+  /** The style sheets and pictures that pages may use. */
+  public TemplateFiles files() {
+    return files;
+  }
+
+  private Template find(String template) throws IOException {
+    try {
+      return language.getTemplate(template);
+    } catch (ParseException e) {
+      throw explain(e);
+    } catch (TemplateNotFoundException | MalformedTemplateNameException e) {
+      throw TemplateProblem.missingFile(template, template);
+    }
+  }
+
+  private static Configuration configure(Configuration language) {
+    language.setDefaultEncoding("UTF-8");
+    language.setOutputEncoding("UTF-8");
+    language.setOutputFormat(HTMLOutputFormat.INSTANCE);
+    language.setLocale(Locale.ROOT);
+    language.setLocalizedLookup(false);
+    language.setTimeZone(TimeZone.getTimeZone("UTC"));
+    language.setNumberFormat("computer");
+    language.setBooleanFormat("c");
+    language.setObjectWrapper(new ViewWrapper(LANGUAGE));
+    language.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+    language.setAPIBuiltinEnabled(false);
+    language.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+    language.setAttemptExceptionReporter((problem, where) -> {});
+    language.setLogTemplateExceptions(false);
+    language.setWrapUncheckedExceptions(true);
+    language.setFallbackOnNullLoopVariable(false);
+    language.setCacheStorage(new StrongCacheStorage());
+    language.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+    return language;
+  }
+
+  private static TemplateProblem explain(ParseException e) {
+    return TemplateProblem.at(
+        e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+  }
+
+  /** The cause may be a problem of its own, met in an included file. */
+  private static TemplateProblem explain(String page, TemplateException e) {
+    for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
+      if (cause instanceof TemplateProblem problem) {
+        return problem;
+      }
+      if (cause instanceof ParseException wrong) {
+        return explain(wrong);
+      }
+      if (cause instanceof TemplateNotFoundException missing) {
+        return TemplateProblem.missingFile(file(page, e), missing.getTemplateName());
+      }
+    }
+    var name = e.getBlamedExpressionString();
+    if (e instanceof InvalidReferenceException && name != null) {
+      return TemplateProblem.missingName(file(page, e), line(e), column(e), name, e);
+    }
+    return TemplateProblem.at(file(page, e), line(e), column(e), firstParagraph(e), e);
+  }
+
+  private static String file(String page, TemplateException e) {
+    return e.getTemplateSourceName() == null ? page : e.getTemplateSourceName();
+  }
+
+  private static int line(TemplateException e) {
+    return e.getLineNumber() == null ? 0 : e.getLineNumber();
+  }
+
+  private static int column(TemplateException e) {
+    return e.getColumnNumber() == null ? 0 : e.getColumnNumber();
+  }
+
+  private static String firstParagraph(TemplateException e) {
+    var message = String.valueOf(e.getMessageWithoutStackTop());
+    var end = message.indexOf("\n\n----");
+    return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\R\\s*", " ").strip();
+  }
+}

@@ -1,0 +1,60 @@
+package gambrel.pages.statement;
+
+import gambrel.pages.views.FlowView;
+import gambrel.pages.views.FlowView.Kind;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Lays bars out to scale: what is left begins at 0, what goes off stands where it was cut from. */
+final class FlowBars {
+  private final Weight longest;
+  private final List<FlowView.Row> rows = new ArrayList<>();
+  private Weight at = Weight.ZERO;
+
+  /** For a drawing whose longest bar is {@code longest}. */
+  FlowBars(Weight longest) {
+    this.longest = longest;
+  }
+
+  List<FlowView.Row> rows() {
+    return rows;
+  }
+
+  /** What is left of the body. */
+  void stage(String label, Weight weight, String text, String share) {
+    add(Kind.STAGE, label, Weight.ZERO, weight, text, share);
+  }
+
+  /** What went off: behind what was left once it was gone. */
+  void off(Kind kind, String label, Weight weight, String text, String share, Weight left) {
+    add(kind, label, left, weight, text, share);
+  }
+
+  /** The parts that follow lie end to end from the left. */
+  FlowBars start() {
+    at = Weight.ZERO;
+    return this;
+  }
+
+  /** A part, behind the one before. */
+  void part(Kind kind, String label, Weight weight, String text, String share) {
+    add(kind, label, at, weight, text, share);
+    at = at.plus(weight);
+  }
+
+  /** A bar below nothing, or beyond the drawing, is drawn as a line at its place. */
+  private void add(Kind kind, String label, Weight from, Weight weight, String text, String share) {
+    int left = Math.max(0, Math.min(place(from), FlowView.FULL - 1));
+    int right = Math.max(left + 1, Math.min(place(from.plus(weight)), FlowView.FULL));
+    rows.add(new FlowView.Row(kind, label, left, right - left, text, share));
+  }
+
+  private int place(Weight weight) {
+    return Exact.round(
+            weight.fraction().multiply(BigFraction.of(FlowView.FULL)).divide(longest.fraction()), 0)
+        .intValueExact();
+  }
+}

@@ -1,0 +1,125 @@
+package gambrel.pages.statement;
+
+import gambrel.pages.views.TextTable;
+import gambrel.pages.words.Wording;
+import gambrel.trade.cuts.Food;
+import gambrel.trade.cuts.Food.Span;
+import gambrel.trade.cuts.Food.Temperature;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Step;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * How to keep and cook what is in the boxes, as far as published sources say it, and what the
+ * household must mind.
+ */
+final class KeepingPart {
+  /** From this age on parts of cattle may not be eaten: 9 CFR 310.22 and its like elsewhere. */
+  private static final int RISK_MONTHS = 30;
+
+  private final StatementContext subject;
+  private final Wording wording;
+
+  private KeepingPart(StatementContext subject) {
+    this.subject = subject;
+    this.wording = subject.wording();
+  }
+
+  /** Empty where the sources say nothing of what the household got. */
+  static Optional<TextTable> of(StatementContext subject) {
+    return subject.is(Outcome.CUT) ? new KeepingPart(subject).table() : Optional.empty();
+  }
+
+  private Optional<TextTable> table() {
+    var foods = subject.night().shop().foods();
+    var rows = kinds().stream().map(this::row).toList();
+    var heads =
+        List.of(
+            wording.say("keeping.food"),
+            wording.say("keeping.fridge", temperature(foods.fridge())),
+            wording.say("keeping.freezer", temperature(foods.freezer())),
+            wording.say("keeping.cook"));
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new TextTable("", heads, rows, wording.say("keeping.source")));
+  }
+
+  /** The kinds of food that the household got, in the order of the table. */
+  private List<Food> kinds() {
+    var foods = subject.night().shop().foods();
+    var batched =
+        subject.batchMeat().stream()
+            .flatMap(batch -> batch.batch().weighings().stream())
+            .filter(w -> w.step() == Step.PACK)
+            .map(w -> w.item());
+    var got = new HashSet<Food>();
+    Stream.concat(batched, subject.own().lines().stream().map(line -> line.item()))
+        .forEach(item -> foods.of(subject.tree(), item).ifPresent(got::add));
+    return foods.all().stream().filter(got::contains).toList();
+  }
+
+  private List<String> row(Food food) {
+    return List.of(
+        wording.say("keeping." + food.id()),
+        span(food.fridgeDays(), "keeping.days", "keeping.days"),
+        span(food.freezerMonths(), "keeping.month", "keeping.months"),
+        food.cooked().map(heat -> cooked(food, temperature(heat))).orElse(""));
+  }
+
+  private String cooked(Food food, String heat) {
+    return food.restMinutes()
+        .map(rest -> wording.say("keeping.rest", heat, subject.formats().count(rest)))
+        .orElse(heat);
+  }
+
+  private String span(Optional<Span> span, String one, String many) {
+    return span.map(s -> wording.say(s.most() == 1 ? one : many, text(s)))
+        .orElseGet(() -> wording.say("keeping.ask"));
+  }
+
+  private String text(Span span) {
+    String most = subject.formats().count(span.most());
+    return span.least() == span.most() ? most : subject.formats().count(span.least()) + "–" + most;
+  }
+
+  private String temperature(Temperature temperature) {
+    boolean american = subject.settings().region() == Region.US;
+    var degrees = american ? temperature.fahrenheit() : temperature.celsius();
+    return wording.say(
+        american ? "keeping.fahrenheit" : "keeping.celsius", subject.formats().number(degrees));
+  }
+
+  /** Short sentences for the end of the page. */
+  static List<String> cautions(StatementContext subject) {
+    var wording = subject.wording();
+    var cautions = new ArrayList<String>();
+    String region = subject.settings().region().id();
+    if (!subject.is(Outcome.CONDEMNED)) {
+      if (mayHoldRiskMaterial(subject)) {
+        var known =
+            subject
+                .body()
+                .ageMonths()
+                .map(age -> wording.say("caution.cattle.age", subject.formats().count(age)))
+                .orElseGet(() -> wording.say("caution.cattle.unknown"));
+        cautions.add(known + ' ' + wording.say("caution.cattle." + region));
+      }
+      cautions.add(wording.say("caution.sale." + region));
+      cautions.add(wording.say("caution.raw"));
+    }
+    cautions.add(wording.say("caution.label"));
+    cautions.add(wording.say("caution.local"));
+    return cautions;
+  }
+
+  private static boolean mayHoldRiskMaterial(StatementContext subject) {
+    return subject.body().species() == Species.BEEF
+        && subject.body().ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
+  }
+}

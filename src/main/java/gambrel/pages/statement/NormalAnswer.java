@@ -1,0 +1,90 @@
+package gambrel.pages.statement;
+
+import gambrel.pages.views.Answer;
+import gambrel.pages.words.Wording;
+import gambrel.trade.decision.State;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Is that normal? Held against published ranges and against the shop's own bodies of the kind. */
+final class NormalAnswer {
+  private final StatementContext subject;
+  private final Wording wording;
+  private final List<String> lines = new ArrayList<>();
+  private boolean usual = true;
+
+  private NormalAnswer(StatementContext subject) {
+    this.subject = subject;
+    this.wording = subject.wording();
+  }
+
+  /** Empty if there is nothing to compare with, and while the body is held. */
+  static Optional<Answer> of(StatementContext subject) {
+    return subject.account().decision().state() == State.HELD
+        ? Optional.empty()
+        : new NormalAnswer(subject).answer();
+  }
+
+  private Optional<Answer> answer() {
+    var shares = subject.balance().shares();
+    String dressing = subject.body().liveGuessed() ? "normal.dressing.guessed" : "normal.dressing";
+    shares.dressing().ifPresent(share -> published("dressing", dressing, share.percent()));
+    shares.chillShrink().ifPresent(share -> published("chill", "normal.chill", share.percent()));
+    shares
+        .takeHomeOfCold()
+        .filter(share -> subject.openBatches().isEmpty())
+        .ifPresent(share -> own(share.percent()));
+    if (lines.isEmpty()) {
+      return Optional.empty();
+    }
+    lines.add(wording.say("normal.depends"));
+    String lead = wording.say(usual ? "normal.lead.within" : "normal.lead.outside");
+    return Optional.of(
+        new Answer("normal", wording.say("normal.question"), lead, lines, List.of()));
+  }
+
+  private void published(String figure, String key, BigFraction percent) {
+    boolean guessed = figure.equals("dressing") && subject.body().liveGuessed();
+    var range = subject.night().shop().ranges().of(subject.body().species(), figure);
+    range.ifPresent(
+        usual ->
+            lines.add(
+                wording.say(
+                        key,
+                        percent(percent),
+                        subject.formats().percent(usual.low()),
+                        subject.formats().percent(usual.high()),
+                        wording.source(usual))
+                    + verdict(usual.compare(percent), guessed)));
+  }
+
+  /** A guess is shown beside the range but proves nothing. */
+  private String verdict(int compared, boolean guessed) {
+    if (compared == 0 || guessed) {
+      return "";
+    }
+    usual = false;
+    return " " + wording.say(compared < 0 ? "normal.below" : "normal.above");
+  }
+
+  private void own(BigFraction percent) {
+    OwnBodies.of(subject)
+        .ifPresent(
+            others ->
+                lines.add(
+                    wording.say(
+                            "normal.home",
+                            percent(percent),
+                            subject.formats().count(others.count()),
+                            wording.category(subject.body()),
+                            percent(others.least()),
+                            percent(others.most()))
+                        + verdict(others.compare(percent), false)));
+  }
+
+  private String percent(BigFraction value) {
+    return subject.formats().percent(value);
+  }
+}

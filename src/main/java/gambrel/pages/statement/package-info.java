@@ -1,0 +1,2 @@
+/** The customer's statement: from figures to its view. */
+package gambrel.pages.statement;

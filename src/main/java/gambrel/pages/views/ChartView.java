@@ -1,0 +1,89 @@
+package gambrel.pages.views;
+
+import java.util.List;
+
+/**
+ * An individuals chart: a value a body in the order of kill, with centre and limits.
+ *
+ * <p>All places are in units of the drawing, from its top left corner.
+ *
+ * @param heading what is charted
+ * @param description the chart in words, for who cannot see it
+ * @param width of the drawing
+ * @param height of the drawing
+ * @param plot the frame within which values lie
+ * @param lines centre and limits; the limits are missing where too few values exist
+ * @param trace the values joined up: {@code x,y x,y ...}
+ * @param dots whether every value is a dot; where they would touch, only signals are
+ * @param points the values
+ * @param xTicks dates along the bottom
+ * @param yTicks values along the left
+ * @param notes how to read it, and what stands out; may be empty
+ */
+public record ChartView(
+    String heading,
+    String description,
+    int width,
+    int height,
+    Frame plot,
+    List<Line> lines,
+    String trace,
+    boolean dots,
+    List<Point> points,
+    List<Tick> xTicks,
+    List<Tick> yTicks,
+    List<String> notes) {
+  /** Copies the lists. */
+  public ChartView {
+    lines = List.copyOf(lines);
+    points = List.copyOf(points);
+    xTicks = List.copyOf(xTicks);
+    yTicks = List.copyOf(yTicks);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * The plot within the drawing.
+   *
+   * @param left of it
+   * @param top of it
+   * @param right of it
+   * @param bottom of it
+   * @param tickLeft where the words of {@code yTicks} end
+   * @param lineRight where the words of {@code lines} begin
+   * @param tickBelow base line of the words of {@code xTicks}
+   */
+  public record Frame(
+      int left, int top, int right, int bottom, int tickLeft, int lineRight, int tickBelow) {}
+
+  /**
+   * A level across the plot.
+   *
+   * @param y its height
+   * @param textY base line of its words, moved where two would overlap
+   * @param label what it is, with its value
+   * @param centre whether it is the centre; else a limit
+   */
+  public record Line(int y, int textY, String label, boolean centre) {}
+
+  /**
+   * A value.
+   *
+   * @param x place
+   * @param y place
+   * @param signal whether a rule of the chart fires on it
+   * @param label the body of a signal, or empty
+   * @param labelX middle of the label, moved in where it would leave the plot
+   * @param labelY base line of the label
+   */
+  public record Point(int x, int y, boolean signal, String label, int labelX, int labelY) {}
+
+  /**
+   * A mark on an axis.
+   *
+   * @param at its place
+   * @param textAt where its words stand: base line on the left axis, middle on the lower one
+   * @param label its words
+   */
+  public record Tick(int at, int textAt, String label) {}
+}

@@ -1,0 +1,54 @@
+package gambrel.pages.views;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is in the boxes, cut by cut in the order of the carcase.
+ *
+ * @param unit head of the column of weights: the unit alone
+ * @param packs whether numbers of packs are shown; a share of divided packs has none
+ * @param shares whether shares of the take-home weight are shown
+ * @param groups the cuts; offal is not among them
+ * @param total the take-home weight; empty where there is none
+ * @param offal offal, which is outside take-home and percentages
+ * @param notes what the reader should know of the list; may be empty
+ */
+public record CutsView(
+    String unit,
+    boolean packs,
+    boolean shares,
+    List<Group> groups,
+    Optional<Row> total,
+    Optional<Group> offal,
+    List<String> notes) {
+  /** Copies the lists. */
+  public CutsView {
+    groups = List.copyOf(groups);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Cuts that lie together.
+   *
+   * @param title the part of the carcase, or empty
+   * @param rows at least one cut
+   */
+  public record Group(String title, List<Row> rows) {
+    /** Copies the rows. */
+    public Group {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * One cut.
+   *
+   * @param name as the region calls it
+   * @param note such as what a batch was made of; may be empty
+   * @param packs their number, or empty
+   * @param weight without its unit
+   * @param share of the take-home weight; the shares of a list add up to 100.0; or empty
+   */
+  public record Row(String name, String note, String packs, String weight, String share) {}
+}

@@ -1,0 +1,39 @@
+package gambrel.pages.views;
+
+import java.util.List;
+
+/**
+ * A body that waits for a person.
+ *
+ * @param body its id and kind
+ * @param customer whose it is
+ * @param reason in words, with its figures
+ * @param advice what to do
+ * @param likely what probably went wrong, best first; may be empty
+ */
+public record Held(
+    String body, String customer, String reason, String advice, List<Likely> likely) {
+  /** Copies the list. */
+  public Held {
+    likely = List.copyOf(likely);
+  }
+
+  /** A body of which nobody can tell what went wrong. */
+  public Held(String body, String customer, String reason, String advice) {
+    this(body, customer, reason, advice, List.of());
+  }
+
+  /**
+   * What probably went wrong.
+   *
+   * @param evidence why, in words
+   * @param advice what to do about it, in words
+   * @param lines rows to paste into the corrections; may be empty
+   */
+  public record Likely(String evidence, String advice, List<String> lines) {
+    /** Copies the lines. */
+    public Likely {
+      lines = List.copyOf(lines);
+    }
+  }
+}

@@ -1,0 +1,85 @@
+package gambrel.pages.views;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Last night on a page, ready to be set. Whatever is empty does not show.
+ *
+ * @param page what every page carries
+ * @param words fixed words by key, see {@link Words#labels()}
+ * @param shop whose night it was
+ * @param heading the day
+ * @param story the night in a few sentences; where nothing waits, that all is well
+ * @param held what waits for a person
+ * @param heldMore how many more wait than have a row, and where they are; empty if none do
+ * @param todo each thing to do, worst first
+ * @param issued statements that went out
+ * @param issuedMore how many more went out than have a row, and where they are; empty if none did
+ * @param files what was read
+ * @param fileTotal sums of {@code files}
+ * @param notes such as open bodies, or that the register is new
+ */
+public record MorningView(
+    PageView page,
+    Map<String, String> words,
+    ShopView shop,
+    String heading,
+    List<String> story,
+    List<Held> held,
+    String heldMore,
+    List<Todo> todo,
+    List<Issued> issued,
+    String issuedMore,
+    List<FileRow> files,
+    FileRow fileTotal,
+    List<String> notes) {
+  /** Copies the collections. */
+  public MorningView {
+    words = Map.copyOf(words);
+    story = List.copyOf(story);
+    held = List.copyOf(held);
+    todo = List.copyOf(todo);
+    issued = List.copyOf(issued);
+    files = List.copyOf(files);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * A thing to do.
+   *
+   * @param severity its consequence in a word
+   * @param place file and line, or empty
+   * @param ticket scale and ticket, or empty
+   * @param message what is wrong
+   * @param advice what to do
+   * @param raw the row as it was read, or empty
+   */
+  public record Todo(
+      String severity, String place, String ticket, String message, String advice, String raw) {}
+
+  /**
+   * A statement that went out.
+   *
+   * @param customer whose
+   * @param body of which body
+   * @param revision in words, or empty for the first
+   * @param takeHome weight with its unit
+   * @param due with its currency, or empty
+   */
+  public record Issued(
+      String customer, String body, String revision, String takeHome, String due) {}
+
+  /**
+   * A file and its rows.
+   *
+   * @param file relative to the shop folder
+   * @param read rows read
+   * @param used of them
+   * @param repeat of them
+   * @param voided of them
+   * @param setAside of them
+   */
+  public record FileRow(
+      String file, String read, String used, String repeat, String voided, String setAside) {}
+}

@@ -1,0 +1,50 @@
+package gambrel.pages.views;
+
+import java.util.List;
+
+/**
+ * A part of the owner's month. A part without tables, remarks and charts does not show.
+ *
+ * @param title its heading
+ * @param style its classes in {@code page.css}
+ * @param room whether it begins a page if too little is left of one
+ * @param kept whether it is never broken
+ * @param tables its tables
+ * @param remarks how to read them
+ * @param charts its charts
+ */
+public record PartView(
+    String title,
+    String style,
+    boolean room,
+    boolean kept,
+    List<TableView> tables,
+    List<String> remarks,
+    List<ChartView> charts) {
+  /** Copies the lists. */
+  public PartView {
+    tables = List.copyOf(tables);
+    remarks = List.copyOf(remarks);
+    charts = List.copyOf(charts);
+  }
+
+  /** A part without charts. */
+  public static PartView of(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", false, false, tables, remarks, List.of());
+  }
+
+  /** A part without charts that keeps room for its first rows. */
+  public static PartView withRoom(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", true, false, tables, remarks, List.of());
+  }
+
+  /** A part without charts that is never broken. */
+  public static PartView kept(String title, List<TableView> tables, List<String> remarks) {
+    return new PartView(title, "wide chapter", false, true, tables, remarks, List.of());
+  }
+
+  /** Whether there is nothing to show. */
+  public boolean isEmpty() {
+    return tables.isEmpty() && remarks.isEmpty() && charts.isEmpty();
+  }
+}

@@ -1,0 +1,50 @@
+package gambrel.pages.views;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The owner's month, ready to be set. Whatever is empty does not show.
+ *
+ * @param page what every page carries
+ * @param words fixed words by key, see {@link Words#labels()}
+ * @param shop whose month it is
+ * @param heading the month
+ * @param known as of when it is known
+ * @param first what needs a look, and five figures against last year
+ * @param story the month in a few sentences
+ * @param held what waits for a person
+ * @param parts the chapters, part by part
+ */
+public record SummaryView(
+    PageView page,
+    Map<String, String> words,
+    ShopView shop,
+    String heading,
+    String known,
+    FirstPage first,
+    List<String> story,
+    List<Held> held,
+    List<PartView> parts) {
+  /** Copies the collections. */
+  public SummaryView {
+    words = Map.copyOf(words);
+    story = List.copyOf(story);
+    held = List.copyOf(held);
+    parts = parts.stream().filter(part -> !part.isEmpty()).toList();
+  }
+
+  /** The first part of a title; empty if it does not show. */
+  public Optional<PartView> part(String title) {
+    return parts.stream().filter(part -> part.title().equals(title)).findFirst();
+  }
+
+  /** All tables of a name. */
+  public List<TableView> tables(String name) {
+    return parts.stream()
+        .flatMap(part -> part.tables().stream())
+        .filter(table -> table.name().equals(name))
+        .toList();
+  }
+}

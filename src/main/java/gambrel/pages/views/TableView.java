@@ -1,0 +1,90 @@
+package gambrel.pages.views;
+
+import java.util.List;
+
+/**
+ * A table, ready to be set.
+ *
+ * @param style its classes in {@code page.css}, separated by blanks; the first names the table
+ * @param room classes of what keeps room before it; may be empty
+ * @param heads lines of column heads; may be none
+ * @param bodies its rows, in groups that page breaks respect
+ * @param remarks how to read it
+ * @param kept whether the remarks are its last row, else they stand below it
+ * @param columns how many columns it has
+ */
+public record TableView(
+    String style,
+    String room,
+    List<List<Cell>> heads,
+    List<Body> bodies,
+    List<String> remarks,
+    boolean kept,
+    String columns) {
+  /** Copies the lists. */
+  public TableView {
+    heads = heads.stream().map(List::copyOf).toList();
+    bodies = List.copyOf(bodies);
+    remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * A cell.
+   *
+   * @param text what it says; may be empty
+   * @param style its classes; {@code label} is the head of its row
+   * @param span how many columns it takes; empty for one
+   */
+  public record Cell(String text, String style, String span) {
+    /** A cell of one column. */
+    public Cell(String text, String style) {
+      this(text, style, "");
+    }
+
+    /** A cell of several columns. */
+    public Cell(String text, String style, int span) {
+      this(text, style, Integer.toString(span));
+    }
+  }
+
+  /**
+   * Some rows.
+   *
+   * @param kin whether no page break may fall between them
+   * @param rows the rows
+   */
+  public record Body(boolean kin, List<Row> rows) {
+    /** Copies the rows. */
+    public Body {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * A row.
+   *
+   * @param style its classes; may be empty
+   * @param cells its cells, from left to right
+   */
+  public record Row(String style, List<Cell> cells) {
+    /** Copies the cells. */
+    public Row {
+      cells = List.copyOf(cells);
+    }
+
+    /** The texts of its cells. */
+    public List<String> texts() {
+      return cells.stream().map(Cell::text).toList();
+    }
+  }
+
+  /** The name of the table. */
+  public String name() {
+    return style.split(" ")[0];
+  }
+
+  /** All rows. */
+  public List<Row> rows() {
+    return bodies.stream().flatMap(body -> body.rows().stream()).toList();
+  }
+}

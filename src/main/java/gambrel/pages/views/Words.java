@@ -1,0 +1,117 @@
+package gambrel.pages.views;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Every word of the pages in one language.
+ *
+ * <p>A key without a dot is a label that templates print as it stands. A key with a dot is a
+ * sentence for the view: {@code {0}}, {@code {1}} or names in braces stand for figures that are
+ * already text. A sentence about a number of things has two forms, {@code key.one} and {@code
+ * key.many}.
+ *
+ * @param texts the words by key
+ */
+public record Words(Map<String, String> texts) {
+
+  private static final Pattern PLACE = Pattern.compile("\\{([a-z_]+|\\d)}");
+
+  /** Copies the words. */
+  public Words {
+    texts = Map.copyOf(texts);
+  }
+
+  /**
+   * Reads words files.
+   *
+   * @param files contents of properties files; a later one stands before an earlier one
+   */
+  public static Words of(List<String> files) {
+    var texts = new TreeMap<String, String>();
+    for (var file : files) {
+      var read = new Properties();
+      try {
+        read.load(new StringReader(file));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+      read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));
+    }
+    return new Words(texts);
+  }
+
+  /** The labels that templates print. */
+  public Map<String, String> labels() {
+    return texts.entrySet().stream()
+        .filter(word -> !word.getKey().contains("."))
+        .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
+  }
+
+  /** Whether there are words for {@code key}. */
+  public boolean has(String key) {
+    return texts.containsKey(key);
+  }
+
+  /**
+   * A sentence with its figures.
+   *
+   * @param figures what stands for {@code {0}}, {@code {1}} and so on, as printed
+   * @throws IllegalArgumentException if no such sentence exists, or figures are too few
+   */
+  public String say(String key, String... figures) {
+    var named = new HashMap<String, String>();
+    for (int i = 0; i < figures.length; i++) {
+      named.put(Integer.toString(i), figures[i]);
+    }
+    return say(key, named);
+  }
+
+  /**
+   * A sentence with named figures.
+   *
+   * @param figures as printed, by the names that stand in braces
+   * @throws IllegalArgumentException if no such sentence exists, or a figure is missing
+   */
+  public String say(String key, Map<String, String> figures) {
+    var text = texts.get(key);
+    if (text == null) {
+      throw new IllegalArgumentException("there are no words for \"" + key + "\"");
+    }
+    return PLACE
+        .matcher(text)
+        .replaceAll(place -> Matcher.quoteReplacement(figure(key, place.group(1), figures)));
+  }
+
+  /**
+   * A sentence about a number of things.
+   *
+   * @param number decides between {@code key.one} and {@code key.many}: 1 is one, or whatever
+   *     numbers the language lists under {@code number.singular}
+   */
+  public String count(String key, long number, String... figures) {
+    return say(key + (isSingular(number) ? ".one" : ".many"), figures);
+  }
+
+  private boolean isSingular(long number) {
+    var singular = texts.getOrDefault("number.singular", "1");
+    return List.of(singular.split(" ")).contains(Long.toString(number));
+  }
+
+  private static String figure(String key, String place, Map<String, String> figures) {
+    var figure = figures.get(place);
+    if (figure == null) {
+      throw new IllegalArgumentException("\"" + key + "\" needs a figure {" + place + "}");
+    }
+    return figure;
+  }
+}

@@ -1,0 +1,2 @@
+/** View records: what templates print, all text final. */
+package gambrel.pages.views;

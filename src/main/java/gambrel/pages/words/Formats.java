@@ -1,0 +1,226 @@
+package gambrel.pages.words;
+
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.ValueFormat;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a
+ * minus is a minus sign.
+ */
+public final class Formats implements ValueFormat {
+  private static final String NO_BREAK = "\u00a0";
+  private static final String MINUS = "\u2212";
+
+  private final Locale locale;
+  private final WeightUnit unit;
+  private final Currency currency;
+  private final DateTimeFormatter day;
+  private final DateTimeFormatter date;
+  private final DateTimeFormatter brief;
+  private final DateTimeFormatter month;
+  private final DateTimeFormatter time;
+  private final String percent;
+
+  /**
+   * For one reader.
+   *
+   * @param locale how numbers are printed, and the language of month and day names
+   * @param unit the unit of all weights
+   * @param currency the currency of all money
+   * @param dates how dates are put together
+   * @param percent how a percentage is printed; {@code {0}} stands for the number
+   * @throws IllegalArgumentException if a pattern is wrong
+   */
+  public Formats(
+      Locale locale, WeightUnit unit, Currency currency, DatePatterns dates, String percent) {
+    this.locale = locale;
+    this.unit = unit;
+    this.currency = currency;
+    this.percent = percent;
+    // Names of months and days differ by language alone: their regional forms change too often.
+    var language = Locale.forLanguageTag(locale.getLanguage());
+    day = DateTimeFormatter.ofPattern(dates.day(), language);
+    date = DateTimeFormatter.ofPattern(dates.date(), language);
+    brief = DateTimeFormatter.ofPattern(dates.brief(), language);
+    month = DateTimeFormatter.ofPattern(dates.month(), language);
+    time = DateTimeFormatter.ofPattern(dates.time(), language);
+  }
+
+  /**
+   * Patterns as in {@link DateTimeFormatter}.
+   *
+   * @param day a date with its day of the week
+   * @param date a date
+   * @param brief a date for a narrow column
+   * @param month a month of a year
+   * @param time a time of the day
+   */
+  public record DatePatterns(String day, String date, String brief, String month, String time) {}
+
+  /** A weight with its unit, {@code decimals} places. */
+  public String weight(Weight weight, int decimals) {
+    return bareWeight(weight, decimals) + NO_BREAK + unit();
+  }
+
+  /** A weight with its unit, with {@code least} decimals or as many as it has, three at most. */
+  public String fitting(Weight weight, int least) {
+    return weight(weight, WeightDecimals.fitting(least, List.of(weight)));
+  }
+
+  /** A weight without its unit, {@code decimals} places, half away from zero. */
+  public String bareWeight(Weight weight, int decimals) {
+    return number(weight.decimal().setScale(decimals, RoundingMode.HALF_UP));
+  }
+
+  /** The unit of all weights. */
+  public String unit() {
+    return unit.id();
+  }
+
+  /** The code of the currency of all money. */
+  public String currency() {
+    return currency.getCurrencyCode();
+  }
+
+  /** A number with the decimals that it has. */
+  @Override
+  public String number(BigDecimal value) {
+    var pattern = new DecimalFormat("#,##0", DecimalFormatSymbols.getInstance(locale));
+    pattern.setMinimumFractionDigits(Math.max(0, value.scale()));
+    pattern.setMaximumFractionDigits(Math.max(0, value.scale()));
+    return signed(value, pattern.format(value.abs()));
+  }
+
+  @Override
+  public String number(BigDecimal value, WeightUnit itsUnit) {
+    return number(value) + NO_BREAK + itsUnit.id();
+  }
+
+  /** A whole number. */
+  @Override
+  public String count(long number) {
+    return number(BigDecimal.valueOf(number));
+  }
+
+  /** A number to at most {@code decimals} places, without zeros at the end. */
+  public String quantity(BigFraction value, int decimals) {
+    return number(trimmed(Exact.round(value, decimals), 0));
+  }
+
+  /** A number with one decimal, such as a percentage in a column whose head says that it is one. */
+  public String tenths(BigFraction value) {
+    return number(Exact.round(value, 1));
+  }
+
+  /** A percentage with one decimal. */
+  @Override
+  public String percent(BigFraction value) {
+    return percent.replace("{0}", tenths(value));
+  }
+
+  /** A percentage given in tenths. */
+  public String percentTenths(long tenths) {
+    return percent.replace("{0}", number(BigDecimal.valueOf(tenths, 1)));
+  }
+
+  /** A percentage with the decimals that it was given with. */
+  public String percent(BigDecimal value) {
+    return percent.replace("{0}", number(trimmed(value, 0)));
+  }
+
+  /** Money with its currency. */
+  public String money(Money amount) {
+    var format = NumberFormat.getCurrencyInstance(locale);
+    format.setCurrency(currency);
+    format.setMinimumFractionDigits(Money.digits(currency));
+    format.setMaximumFractionDigits(Money.digits(currency));
+    var value = amount.decimal(currency);
+    return signed(value, format.format(value.abs()));
+  }
+
+  /** Money given in the currency's major unit, rounded to the minor one. */
+  public String money(BigFraction amount) {
+    return money(Money.of(amount, currency));
+  }
+
+  /** Money without its currency, for a column. */
+  public String bareMoney(Money amount) {
+    return number(amount.decimal(currency));
+  }
+
+  /** A price without its currency; finer than the currency's minor unit if it was so given. */
+  public String price(BigDecimal price) {
+    return number(trimmed(price, Money.digits(currency)));
+  }
+
+  /** A date with its day of the week, such as {@code Monday 3 August 2026}. */
+  public String day(LocalDate value) {
+    return day.format(value);
+  }
+
+  /** A date, such as {@code 3 August 2026}. */
+  @Override
+  public String date(LocalDate value) {
+    return date.format(value);
+  }
+
+  /** A date and time, such as {@code 3 August 2026, 14:05}. */
+  @Override
+  public String moment(LocalDateTime value) {
+    return date(value.toLocalDate()) + ", " + time(value.toLocalTime());
+  }
+
+  /** A date for a narrow column, such as {@code 3 Aug}. */
+  public String brief(LocalDate value) {
+    return brief.format(value);
+  }
+
+  /** A month, such as {@code August 2026}. */
+  public String month(YearMonth value) {
+    return month.format(value);
+  }
+
+  /** A time of the day, such as {@code 14:05}. */
+  public String time(LocalTime value) {
+    return time.format(value);
+  }
+
+  /** A name in the middle of a sentence: German nouns keep their capitals. */
+  public String inside(String name) {
+    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+    return word && !locale.getLanguage().equals(Locale.GERMAN.getLanguage())
+        ? name.substring(0, 1).toLowerCase(locale) + name.substring(1)
+        : name;
+  }
+
+  /** Text at the beginning of a line: months and days have small letters in many languages. */
+  public String opening(String text) {
+    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(locale) + text.substring(1);
+  }
+
+  private static BigDecimal trimmed(BigDecimal value, int leastDecimals) {
+    var bare = value.stripTrailingZeros();
+    return bare.scale() < leastDecimals ? bare.setScale(leastDecimals) : bare;
+  }
+
+  private static String signed(BigDecimal value, String size) {
+    return value.signum() < 0 ? MINUS + size : size;
+  }
+}

@@ -1,0 +1,182 @@
+package gambrel.pages.words;
+
+import gambrel.pages.views.Words;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.shop.Settings;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones,
+ * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region and then
+ * of the reader's own country. Names of cuts are in {@code cuts_LANGUAGE.properties} alike. A
+ * customer whose language has no words reads English. The words of notices are in {@code
+ * notices_LANGUAGE.properties} alike.
+ *
+ * <p>Safe for use by several threads.
+ */
+public final class WordFiles {
+  private static final Pattern PLACE = Pattern.compile("\\{\\w+}");
+  private static final String ENGLISH = Locale.ENGLISH.getLanguage();
+
+  private final Function<String, Optional<String>> builtIn;
+  private final Function<String, Optional<String>> shops;
+  private final Settings settings;
+  private final Map<String, Wording> known = new ConcurrentHashMap<>();
+
+  /**
+   * Words for a shop.
+   *
+   * @param builtIn text of a built-in file by name; stands below the shop's, so that words which an
+   *     older file of the shop lacks are found
+   * @param shops text of a file by name, the shop's own before the built-in one
+   */
+  public WordFiles(
+      Function<String, Optional<String>> builtIn,
+      Function<String, Optional<String>> shops,
+      Settings settings) {
+    this.builtIn = builtIn;
+    this.shops = shops;
+    this.settings = settings;
+  }
+
+  /**
+   * The words of the shop's own pages.
+   *
+   * @throws IllegalArgumentException if a words file is broken
+   */
+  public Wording shop() {
+    return of("");
+  }
+
+  /**
+   * The words for a reader.
+   *
+   * @param language BCP 47 tag, or empty for the shop's
+   * @throws IllegalArgumentException if a words file is broken
+   */
+  public Wording of(String language) {
+    String wanted = language.isEmpty() ? settings.language() : language;
+    return known.computeIfAbsent(wanted, tag -> choose(Locale.forLanguageTag(tag)));
+  }
+
+  private Wording choose(Locale wanted) {
+    String language = isSpoken(wanted) ? wanted.getLanguage() : ENGLISH;
+    var words = words("words", language, wanted);
+    var locale = locale(language.equals(ENGLISH) ? Locale.ENGLISH : wanted, wanted);
+    var cuts =
+        CutNames.of(
+            texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
+    var formats = formats(words, locale);
+    var notices =
+        new NoticeWords(
+            words("notices", language, wanted).texts(),
+            formats,
+            part -> formats.inside(cuts.of(part.species(), part.item())));
+    return new Wording(words, locale, formats, cuts, notices);
+  }
+
+  /** Words of one kind of file, in a language over English. */
+  private Words words(String kind, String language, Locale wanted) {
+    var files = new ArrayList<>(texts(builtIn, kind, ENGLISH, wanted));
+    files.addAll(texts(shops, kind, ENGLISH, wanted));
+    if (!language.equals(ENGLISH)) {
+      files.addAll(texts(builtIn, kind, language, wanted));
+      files.addAll(texts(shops, kind, language, wanted));
+    }
+    var words = Words.of(files);
+    check(kind, words);
+    return words;
+  }
+
+  private boolean isSpoken(Locale wanted) {
+    return !wanted.getLanguage().isEmpty()
+        && !texts(shops, "words", wanted.getLanguage(), wanted).isEmpty();
+  }
+
+  /** A sentence may leave a figure out, but not ask for one that it is not given. */
+  private void check(String kind, Words words) {
+    var known = Words.of(texts(builtIn, kind, ENGLISH, Locale.ENGLISH)).texts();
+    words
+        .texts()
+        .forEach(
+            (key, text) -> {
+              var extra = places(text);
+              extra.removeAll(places(known.getOrDefault(key, text)));
+              if (!extra.isEmpty()) {
+                throw new IllegalArgumentException(
+                    "\"" + key + "\" asks for " + extra.first() + ", which it is not given");
+              }
+            });
+  }
+
+  private static TreeSet<String> places(String text) {
+    return PLACE
+        .matcher(text)
+        .results()
+        .map(MatchResult::group)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The files of a language: for everybody, for the shop's region, for the reader's country. */
+  private List<String> texts(
+      Function<String, Optional<String>> source, String kind, String language, Locale wanted) {
+    var suffixes = new LinkedHashSet<>(List.of(language, language + '_' + country()));
+    if (wanted.getLanguage().equals(language) && !wanted.getCountry().isEmpty()) {
+      suffixes.add(language + '_' + wanted.getCountry());
+    }
+    return suffixes.stream()
+        .map(suffix -> source.apply(kind + '_' + suffix + ".properties"))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /**
+   * Numbers are printed as the shop or the reader's tag has it, never in words' default country.
+   */
+  private Locale locale(Locale spoken, Locale wanted) {
+    var shop = settings.locale();
+    if (shop.getLanguage().equals(spoken.getLanguage())) {
+      return shop;
+    }
+    String country =
+        wanted.getCountry().isEmpty() || !wanted.getLanguage().equals(spoken.getLanguage())
+            ? shop.getCountry()
+            : wanted.getCountry();
+    return new Locale.Builder()
+        .setLanguage(spoken.getLanguage())
+        .setScript(spoken.getScript())
+        .setRegion(country)
+        .build();
+  }
+
+  private Formats formats(Words words, Locale locale) {
+    return new Formats(
+        locale,
+        settings.unit(),
+        settings.currency(),
+        new Formats.DatePatterns(
+            words.say("date.day"),
+            words.say("date.date"),
+            words.say("date.brief"),
+            words.say("date.month"),
+            words.say("date.time")),
+        words.say("number.percent", "{0}"));
+  }
+
+  private String country() {
+    var region = settings.region();
+    return region == Region.UK ? "GB" : region.name();
+  }
+}

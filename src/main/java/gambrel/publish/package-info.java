@@ -1,2 +1,0 @@
-/** The output folder: one writer at a time, and every night either whole or not at all. */
-package gambrel.publish;

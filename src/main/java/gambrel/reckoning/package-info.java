@@ -1,2 +1,0 @@
-/** Puts a night together: the ledger, every balance, every bill, every decision. Pure. */
-package gambrel.reckoning;

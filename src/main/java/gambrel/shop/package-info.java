@@ -1,2 +1,0 @@
-/** What the shop knows apart from its weighings: bodies, owners, codes, scales, prices, decisions. */
-package gambrel.shop;

@@ -1,0 +1,104 @@
+package gambrel.trade.account;
+
+import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Weight;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * What one customer gets of a body.
+ *
+ * @param customer the customer's id
+ * @param share their share of the body; zero for a customer with outright packs only
+ * @param lines item by item, in tree order
+ * @param batchParts their part of each batch, by batch id order
+ */
+public record Entitlement(
+    String customer, BigFraction share, List<Line> lines, List<BatchPart> batchParts) {
+  /** Copies the lists. */
+  public Entitlement {
+    lines = List.copyOf(lines);
+    batchParts = List.copyOf(batchParts);
+  }
+
+  /**
+   * What they get of one item.
+   *
+   * @param item the item
+   * @param kind what the item counts as
+   * @param weight in whole thousandths
+   * @param packs how many packs are theirs; empty where a part of the weight is a share
+   * @param outright the part of the weight that was packed for them by name
+   */
+  public record Line(
+      String item, Kind kind, Weight weight, Optional<Integer> packs, Weight outright) {
+    /** Whether it is offal, outside the take-home weight. */
+    public boolean isOffal() {
+      return kind == Kind.OFFAL;
+    }
+
+    /** Whether it is meat or trim. */
+    public boolean isMeat() {
+      return kind == Kind.MEAT || kind == Kind.TRIM;
+    }
+
+    /** The part of the weight that is a share. */
+    public Weight shared() {
+      return weight.minus(outright);
+    }
+  }
+
+  /**
+   * What they get of a batch's meat.
+   *
+   * @param batch the batch's id
+   * @param weight in whole thousandths
+   */
+  public record BatchPart(String batch, Weight weight) {}
+
+  /** Take-home weight: all lines but offal, and the batch parts. */
+  public Weight takeHome() {
+    return sum(line -> !line.isOffal(), Line::weight).plus(batches());
+  }
+
+  /** The part of the take-home weight that is meat or trim, batch parts included. */
+  public Weight meatHome() {
+    return sum(Line::isMeat, Line::weight).plus(batches());
+  }
+
+  /** The part of the take-home weight that is neither meat nor trim, such as bones. */
+  public Weight otherHome() {
+    return sum(line -> !line.isOffal() && !line.isMeat(), Line::weight);
+  }
+
+  /** The part of the take-home weight that was packed for them by name. */
+  public Weight outright() {
+    return sum(line -> !line.isOffal(), Line::outright);
+  }
+
+  /** Offal. */
+  public Weight offal() {
+    return sum(Line::isOffal, Line::weight);
+  }
+
+  private Weight sum(Predicate<Line> which, Function<Line, Weight> weight) {
+    return Weight.sum(lines.stream().filter(which).map(weight).toList());
+  }
+
+  private Weight batches() {
+    return Weight.sum(batchParts.stream().map(BatchPart::weight).toList());
+  }
+
+  /** Whether they own the whole body. */
+  public boolean isSoleOwner() {
+    return share.equals(BigFraction.ONE);
+  }
+
+  /** Whether they own no share, only packs that were put up for them. */
+  public boolean isOutrightOnly() {
+    return share.equals(BigFraction.ZERO);
+  }
+}

@@ -1,0 +1,100 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Body;
+import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A body's figures and the weighings that make them. Every list of weighings is earliest first.
+ *
+ * @param weighings its own weighings
+ * @param rail its rail weights
+ * @param trim what was trimmed while it hung
+ * @param fromBlock whether the weight into the boning room comes from the block, for want of rail
+ *     weights
+ * @param boningWeighings the weighings that make the weight into the boning room (W)
+ * @param topmostBlocks block weighings of pieces with no block-weighed piece above them
+ * @param cuts weighings on the block, or off it into pack, tub or bin; no offal, no rail trim
+ * @param outOfBoning packs, tubs that went into batches and bins that came of W: no offal, no rail
+ *     trim
+ * @param pieces the pieces weighed on the block
+ * @param batches its batches, by id
+ * @param figures its figures
+ */
+public record BodyBalance(
+    BodyWeighings weighings,
+    Rail rail,
+    RailTrim trim,
+    boolean fromBlock,
+    List<Weighing> boningWeighings,
+    List<Weighing> topmostBlocks,
+    List<Weighing> cuts,
+    List<Weighing> outOfBoning,
+    List<PieceBalance> pieces,
+    List<BatchBalance> batches,
+    BodyFigures figures) {
+  /** Copies the lists. */
+  public BodyBalance {
+    boningWeighings = List.copyOf(boningWeighings);
+    topmostBlocks = List.copyOf(topmostBlocks);
+    cuts = List.copyOf(cuts);
+    outOfBoning = List.copyOf(outOfBoning);
+    pieces = List.copyOf(pieces);
+    batches = List.copyOf(batches);
+  }
+
+  /** The body. */
+  public Body body() {
+    return weighings.body();
+  }
+
+  /** RailResolver hot weight (H). */
+  public Optional<Weight> hot() {
+    return figures.weights().hot();
+  }
+
+  /** RailResolver cold weight (C). */
+  public Optional<Weight> cold() {
+    return figures.weights().cold();
+  }
+
+  /** The weight into the boning room (W). */
+  public Optional<Weight> boning() {
+    return figures.weights().boning();
+  }
+
+  /** What came of it; empty before the first end product. */
+  public Optional<Outputs> outputs() {
+    return figures.outputs();
+  }
+
+  /** Its figures as parts of a whole. */
+  public BodyFigures.Shares shares() {
+    return figures.shares();
+  }
+
+  /** The local date of the first cut. */
+  public Optional<LocalDate> firstCut() {
+    return figures.times().firstCut();
+  }
+
+  /** When the last cut was weighed. */
+  public Optional<OffsetDateTime> lastCut() {
+    return figures.times().lastCut();
+  }
+
+  /** Days from slaughter to the first cut. */
+  public Optional<Integer> daysHung() {
+    return figures.times().daysHung();
+  }
+
+  /** Hours from the last hot to the last cold weighing. */
+  public Optional<BigFraction> hoursChilled() {
+    return figures.times().hoursChilled();
+  }
+}

@@ -1,0 +1,87 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.weighing.Weighing;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The parts that a body hangs in, as its weighings name them. */
+final class HungParts {
+  private final HungTree hung;
+  private final int head;
+  private final Set<String> measured = new LinkedHashSet<>();
+
+  HungParts(HungTrees trees, CutTree tree, int head, Collection<Weighing> railWeighings) {
+    this.head = head;
+    this.hung = trees.of(tree, HungTree.isApart(tree, railWeighings.stream().map(Weighing::item)));
+    // Coverage is counted in the smallest hung parts; those above them are made of these.
+    railWeighings.stream().map(this::part).filter(hung::isSmallest).forEach(measured::add);
+    measured.addAll(hung.smallest());
+  }
+
+  /** The part that a weighing counts for. */
+  String part(Weighing weighing) {
+    return hung.part(weighing.item());
+  }
+
+  String root() {
+    return hung.tree().root().id();
+  }
+
+  /** How many of a part the body, or the whole mob, has. */
+  int total(String part) {
+    return count(part) * head;
+  }
+
+  /** How many of its part a weighing takes up. */
+  int number(Weighing weighing) {
+    return weighing.number(total(weighing.item()));
+  }
+
+  private int count(String part) {
+    return hung.tree().find(part).map(Item::count).orElse(1);
+  }
+
+  /** The parts below {@code part} under which something may have been weighed. */
+  List<String> children(String part) {
+    return hung.children(part);
+  }
+
+  /** The parts in {@code some} and all parts above them. */
+  Set<String> above(Collection<String> some) {
+    var above = new HashSet<String>();
+    for (String part : some) {
+      if (hung.tree().find(part).isPresent()) {
+        hung.tree().path(part).forEach(item -> above.add(item.id()));
+      }
+    }
+    return above;
+  }
+
+  /** How many of each measured part {@code number} of {@code part} take up. */
+  Map<String, BigFraction> coverage(String part, int number) {
+    var coverage = new HashMap<String, BigFraction>();
+    for (String below : measured) {
+      if (isUnder(below, part)) {
+        coverage.put(below, fraction((long) number * count(below), count(part)));
+      }
+    }
+    return coverage;
+  }
+
+  /** Nearly all are whole numbers; these are made without reducing a fraction. */
+  private static BigFraction fraction(long part, int whole) {
+    return part % whole == 0 ? BigFraction.of(part / whole) : BigFraction.of(part, whole);
+  }
+
+  boolean isUnder(String part, String above) {
+    return hung.tree().isUnder(part, above);
+  }
+}

@@ -1,0 +1,154 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Settings;
+import gambrel.trade.shop.Settings.Bins;
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Computes what came of one body. */
+final class OutputsReader {
+  private final Uncertainty uncertainty;
+  private final BodyWeighings weighings;
+  private final List<BatchBalance> batches;
+  private final boolean binned;
+
+  /** For a body with these weighings and batches. */
+  OutputsReader(
+      Settings settings,
+      Uncertainty uncertainty,
+      BodyWeighings weighings,
+      List<BatchBalance> batches) {
+    this.uncertainty = uncertainty;
+    this.weighings = weighings;
+    this.batches = batches;
+    this.binned = settings.bins() != Bins.NO;
+  }
+
+  /**
+   * What came of it; empty before the first end product.
+   *
+   * @param into the weighings that make the weight into the boning room
+   * @param out what came of that weight: no offal, no rail trim
+   */
+  Optional<Outputs> read(BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out) {
+    var boning = weights.boning();
+    var trimmed = weights.trimmedBeforeCold().plus(weights.trimmedAfterCold());
+    return switch (weighings.body().outcome()) {
+      case CANCELLED -> Optional.empty();
+      case WHOLE -> boning.map(w -> uncut(w, trimmed));
+      case CONDEMNED -> boning.map(w -> uncut(Weight.ZERO, trimmed));
+      case CUT ->
+          hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
+    };
+  }
+
+  /**
+   * What became of the weight into the boning room.
+   *
+   * @param out what came of that weight: no offal, no rail trim
+   */
+  BoningSplit split(List<Weighing> out) {
+    String id = weighings.body().id();
+    var ofBatches = ofBatches();
+    var pending =
+        Weight.sum(batches.stream().filter(BatchBalance::isOpen).map(b -> b.meatInOf(id)).toList());
+    var tubs = total(out, w -> w.step() == Step.TUB);
+    return new BoningSplit(
+        total(out, w -> w.step() == Step.PACK).plus(ofBatches),
+        pending,
+        bin(out, Kind.BONE),
+        bin(out, Kind.FAT),
+        bin(out, Kind.WASTE),
+        tubs.minus(ofBatches).minus(pending));
+  }
+
+  /** A body that went into tubs alone has its first end product in a pack of a finished batch. */
+  private boolean hasEndProduct(List<Weighing> out) {
+    return out.stream().anyMatch(w -> w.step() == Step.PACK || w.step() == Step.BIN)
+        || batches.stream().anyMatch(batch -> !batch.isOpen());
+  }
+
+  private Outputs uncut(Weight takeHome, Weight trimmed) {
+    return outputs(takeHome, Optional.empty(), trimmed, Optional.empty(), List.of(), List.of());
+  }
+
+  private Outputs cut(
+      Optional<Weight> boning, Weight trimmed, List<Weighing> into, List<Weighing> out) {
+    var ofBatches = ofBatches();
+    var home = total(Step.PACK, pack -> !weighings.isOffal(pack));
+    var meat = total(Step.PACK, weighings::isMeat);
+    var counted = binned ? out : out.stream().filter(w -> w.step() != Step.BIN).toList();
+    return outputs(
+        home.plus(ofBatches),
+        Optional.of(meat.plus(ofBatches)),
+        trimmed,
+        boning.map(w -> w.minus(Weighing.total(counted))),
+        into,
+        counted);
+  }
+
+  private Outputs outputs(
+      Weight takeHome,
+      Optional<Weight> meatHome,
+      Weight trimmed,
+      Optional<Weight> left,
+      List<Weighing> into,
+      List<Weighing> counted) {
+    var loss = binned ? left : Optional.<Weight>empty();
+    var equation = new ArrayList<>(into);
+    equation.addAll(counted);
+    return new Outputs(
+        takeHome,
+        meatHome,
+        total(Step.PACK, weighings::isOffal),
+        total(Step.TUB, Weighing::inBatch),
+        bin(Kind.BONE),
+        bin(Kind.FAT),
+        bin(Kind.WASTE),
+        trimmed,
+        loss,
+        binned ? Optional.empty() : left,
+        loss.map(l -> uncertainty.resolutionSquared(equation)),
+        loss.flatMap(l -> uncertainty.permittedSquared(into, counted)),
+        batchLoss());
+  }
+
+  private Weight total(Step step, Predicate<Weighing> which) {
+    return total(weighings.of(step), which);
+  }
+
+  private static Weight total(List<Weighing> some, Predicate<Weighing> which) {
+    return Weighing.total(some.stream().filter(which).toList());
+  }
+
+  /** Its parts of the finished batches. */
+  private Weight ofBatches() {
+    String id = weighings.body().id();
+    return Weight.sum(batches.stream().map(batch -> batch.partOf(id)).toList());
+  }
+
+  /** What went into the bins of a kind; empty if the shop weighs no bins. */
+  private Optional<Weight> bin(Kind kind) {
+    return binned ? Optional.of(bin(weighings.all(), kind)) : Optional.empty();
+  }
+
+  private Weight bin(List<Weighing> some, Kind kind) {
+    return binned
+        ? total(some, w -> w.step() == Step.BIN && weighings.binKind(w) == kind)
+        : Weight.ZERO;
+  }
+
+  private Optional<Weight> batchLoss() {
+    String id = weighings.body().id();
+    return batches.stream().anyMatch(BatchBalance::isOpen)
+        ? Optional.empty()
+        : Optional.of(
+            Weight.sum(batches.stream().map(b -> b.meatInOf(id).minus(b.partOf(id))).toList()));
+  }
+}

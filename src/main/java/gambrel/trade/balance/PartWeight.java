@@ -1,0 +1,28 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.List;
+
+/**
+ * All weighings of one hung part at one step.
+ *
+ * @param item the part
+ * @param step the step
+ * @param number how many of the part they take up
+ * @param weight the sum of the weighings
+ * @param weighings the weighings
+ */
+public record PartWeight(
+    String item, Step step, int number, Weight weight, List<Weighing> weighings) {
+  /** Copies the weighings. */
+  public PartWeight {
+    weighings = List.copyOf(weighings);
+  }
+
+  /** All weighings of one hung part at one step. */
+  PartWeight(String item, Step step, int number, List<Weighing> weighings) {
+    this(item, step, number, Weighing.total(weighings), weighings);
+  }
+}

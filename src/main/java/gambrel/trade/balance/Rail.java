@@ -1,0 +1,40 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.measure.Weight;
+import java.util.Optional;
+
+/**
+ * The rail weights of a body.
+ *
+ * @param hot standing hot weights (H)
+ * @param cold standing cold weights (C)
+ * @param aged standing aged weights
+ * @param boning the weight into the boning room (W): each part's latest standing weight
+ * @param ageing the parts whose ageing shrink is known
+ * @param sameParts whether hot and cold cover the same parts
+ */
+public record Rail(
+    RailWeights hot,
+    RailWeights cold,
+    RailWeights aged,
+    RailWeights boning,
+    Optional<Ageing> ageing,
+    boolean sameParts) {
+
+  /**
+   * Cold and aged weight of the same parts.
+   *
+   * @param cold their cold weight
+   * @param aged their aged weight
+   */
+  public record Ageing(Weight cold, Weight aged) {
+    Ageing and(Ageing other) {
+      return new Ageing(cold.plus(other.cold), aged.plus(other.aged));
+    }
+  }
+
+  /** Whether nothing was weighed on the rail. */
+  public boolean isEmpty() {
+    return hot.isEmpty() && cold.isEmpty() && aged.isEmpty();
+  }
+}

@@ -1,0 +1,149 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Finds which rail weights count. The weights of parts of a part replace its own weight only if
+ * they cover all of it. Weights of one step for different sides of a body add up.
+ */
+final class RailResolver {
+  private final HungParts parts;
+
+  RailResolver(HungParts parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * Later rail weights laid over earlier ones.
+   *
+   * @param cover each part's later weight, else its earlier one
+   * @param ageing both weights of the parts that were weighed again; empty if there are none, or if
+   *     the earlier weight of one is only known together with others
+   */
+  record Replaced(RailWeights cover, Optional<Rail.Ageing> ageing, boolean known) {
+    static Replaced earlier(RailWeights cover) {
+      return new Replaced(cover, Optional.empty(), true);
+    }
+
+    Replaced and(Replaced other) {
+      var both =
+          ageing.isPresent() && other.ageing.isPresent()
+              ? Optional.of(ageing.get().and(other.ageing.get()))
+              : ageing.or(() -> other.ageing);
+      boolean allKnown = known && other.known;
+      return new Replaced(cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+    }
+  }
+
+  /** The weighings of one step that count. */
+  RailWeights standing(Step step, List<Weighing> weighings) {
+    if (weighings.isEmpty()) {
+      return RailWeights.NONE;
+    }
+    var pieces = pieces(step, weighings);
+    // A body hangs in a few of the many parts of its tree: only these are visited.
+    return standing(parts.root(), pieces, parts.above(pieces.keySet()));
+  }
+
+  private Map<String, PartWeight> pieces(Step step, List<Weighing> weighings) {
+    var byPart = new LinkedHashMap<String, List<Weighing>>();
+    for (var weighing : weighings) {
+      byPart.computeIfAbsent(parts.part(weighing), p -> new ArrayList<>()).add(weighing);
+    }
+    var pieces = new HashMap<String, PartWeight>();
+    byPart.forEach(
+        (part, list) -> {
+          int number = list.stream().mapToInt(parts::number).sum();
+          pieces.put(part, new PartWeight(part, step, number, list));
+        });
+    return pieces;
+  }
+
+  private RailWeights standing(String part, Map<String, PartWeight> pieces, Set<String> above) {
+    var below = RailWeights.NONE;
+    for (String child : parts.children(part)) {
+      if (above.contains(child)) {
+        below = below.and(standing(child, pieces, above));
+      }
+    }
+    var own = pieces.get(part);
+    if (own == null) {
+      return below;
+    }
+    var whole = new RailWeights(List.of(own));
+    if (fits(whole.and(below))) {
+      return whole.and(below);
+    }
+    return covers(below, whole) ? below : whole;
+  }
+
+  private boolean fits(RailWeights cover) {
+    return coverage(cover).entrySet().stream()
+        .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
+  }
+
+  /** {@code earlier} with {@code later} in place of every part that it covers completely. */
+  Replaced replace(RailWeights earlier, RailWeights later) {
+    return replace(parts.root(), earlier, later);
+  }
+
+  private Replaced replace(String part, RailWeights earlier, RailWeights later) {
+    if (later.isEmpty()) {
+      return Replaced.earlier(earlier);
+    }
+    if (covers(later, earlier)) {
+      return replaced(earlier, later);
+    }
+    if (earlier.pieces().stream().anyMatch(piece -> piece.item().equals(part))) {
+      return Replaced.earlier(earlier);
+    }
+    var all = Replaced.earlier(RailWeights.NONE);
+    for (String child : parts.children(part)) {
+      all = all.and(replace(child, under(child, earlier), under(child, later)));
+    }
+    return all;
+  }
+
+  private Replaced replaced(RailWeights earlier, RailWeights later) {
+    boolean known = !earlier.isEmpty() && coverage(earlier).equals(coverage(later));
+    return known
+        ? new Replaced(
+            later,
+            Optional.of(
+                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow())),
+            true)
+        : new Replaced(later, Optional.empty(), false);
+  }
+
+  private RailWeights under(String part, RailWeights cover) {
+    return new RailWeights(
+        cover.pieces().stream().filter(piece -> parts.isUnder(piece.item(), part)).toList());
+  }
+
+  private boolean covers(RailWeights cover, RailWeights other) {
+    var covered = coverage(cover);
+    return coverage(other).entrySet().stream()
+        .allMatch(
+            e -> covered.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
+  }
+
+  /** How many of each of the smallest hung parts a cover takes up. */
+  Map<String, BigFraction> coverage(RailWeights cover) {
+    var coverage = new HashMap<String, BigFraction>();
+    for (var piece : cover.pieces()) {
+      parts
+          .coverage(piece.item(), piece.number())
+          .forEach((part, number) -> coverage.merge(part, number, BigFraction::add));
+    }
+    return coverage;
+  }
+}

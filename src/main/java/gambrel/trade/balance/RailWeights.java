@@ -1,0 +1,73 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.measure.Weight;
+import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Rail weights that together make the weight of a body, or of the parts of it that were weighed. No
+ * part of the body is in two of them.
+ *
+ * @param pieces the parts
+ */
+public record RailWeights(List<PartWeight> pieces) {
+  /** Nothing weighed. */
+  public static final RailWeights NONE = new RailWeights(List.of());
+
+  /** Copies the pieces. */
+  public RailWeights {
+    pieces = List.copyOf(pieces);
+  }
+
+  /** This and {@code other} together. */
+  RailWeights and(RailWeights other) {
+    if (isEmpty() || other.isEmpty()) {
+      return isEmpty() ? other : this;
+    }
+    var all = new ArrayList<>(pieces);
+    all.addAll(other.pieces);
+    return new RailWeights(all);
+  }
+
+  /** Whether nothing was weighed. */
+  public boolean isEmpty() {
+    return pieces.isEmpty();
+  }
+
+  /** The sum, if anything was weighed. */
+  public Optional<Weight> weight() {
+    return isEmpty()
+        ? Optional.empty()
+        : Optional.of(Weight.sum(pieces.stream().map(PartWeight::weight).toList()));
+  }
+
+  /** The weighings, earliest first. */
+  public List<Weighing> weighings() {
+    return pieces.stream()
+        .flatMap(piece -> piece.weighings().stream())
+        .sorted(Weighing.BY_TIME)
+        .toList();
+  }
+
+  /** When the first weighing was made. */
+  public Optional<OffsetDateTime> first() {
+    return weighings().stream().findFirst().map(Weighing::time);
+  }
+
+  /** When the last weighing was made. */
+  public Optional<OffsetDateTime> last() {
+    return weighings().stream()
+        .map(Weighing::time)
+        .max(Comparator.comparing(OffsetDateTime::toInstant));
+  }
+
+  /** The local date of the last weighing. */
+  public Optional<LocalDate> lastDate() {
+    return last().map(OffsetDateTime::toLocalDate);
+  }
+}

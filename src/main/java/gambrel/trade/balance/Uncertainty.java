@@ -1,0 +1,83 @@
+package gambrel.trade.balance;
+
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.shop.Scale;
+import gambrel.trade.weighing.Weighing;
+import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** How far a balance may be off by what scales show and by what they are allowed to err. */
+final class Uncertainty {
+  private final WeightUnit unit;
+
+  /**
+   * For sums in {@code unit}.
+   *
+   * @param unit the shop's unit
+   */
+  Uncertainty(WeightUnit unit) {
+    this.unit = unit;
+  }
+
+  /**
+   * The square of the expanded uncertainty (k = 2) of a sum or difference of {@code weighings} that
+   * comes from the scales' divisions: 4 Σ d²/12 (GUM F.2.2.1: a reading in steps of d has standard
+   * uncertainty d/√12).
+   */
+  BigFraction resolutionSquared(Collection<Weighing> weighings) {
+    Map<Scale, Integer> numbers = new IdentityHashMap<>();
+    weighings.forEach(w -> numbers.merge(w.scale(), 1, Integer::sum));
+    var sum = BigFraction.ZERO;
+    for (var number : numbers.entrySet()) {
+      var division = division(number.getKey());
+      sum = sum.add(division.multiply(division).multiply(number.getValue()));
+    }
+    return sum.divide(3);
+  }
+
+  /**
+   * The square of what the scales' permitted errors in service (OIML R 76) can put between the sum
+   * of {@code in} and the sum of {@code out}: errors of one scale are common and partly cancel,
+   * scales are independent. Empty if a scale has no accuracy class.
+   */
+  Optional<BigFraction> permittedSquared(List<Weighing> in, List<Weighing> out) {
+    boolean known =
+        Stream.concat(in.stream(), out.stream()).allMatch(w -> w.scale().accuracy().isPresent());
+    if (!known) {
+      return Optional.empty();
+    }
+    Map<Scale, Integer> divisions = new IdentityHashMap<>();
+    in.forEach(w -> divisions.merge(w.scale(), permitted(w), Integer::sum));
+    out.forEach(w -> divisions.merge(w.scale(), -permitted(w), Integer::sum));
+    var sum = BigFraction.ZERO;
+    for (var scale : divisions.entrySet()) {
+      var error = division(scale.getKey()).multiply(scale.getValue());
+      sum = sum.add(error.multiply(error));
+    }
+    return Optional.of(sum);
+  }
+
+  /** In divisions of the weighing's scale. */
+  private static int permitted(Weighing weighing) {
+    var scale = weighing.scale();
+    var accuracy = scale.accuracy().orElseThrow();
+    if (weighing.unit() == scale.unit()) {
+      return accuracy.inServiceDivisions(weighing.shown(), scale.division());
+    }
+    return accuracy.inServiceDivisions(
+        weighing
+            .unit()
+            .convert(weighing.shown(), scale.unit())
+            .divide(Exact.fraction(scale.division())));
+  }
+
+  private BigFraction division(Scale scale) {
+    return scale.unit().convert(scale.division(), unit);
+  }
+}

@@ -1,0 +1,145 @@
+package gambrel.trade.decision;
+
+import gambrel.trade.account.Bill;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.BatchState;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.RailWeights;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Value;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Settings;
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.SetAside;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Finds everything for which a finished body has to wait. */
+public final class Judge {
+  private final Settings settings;
+  private final Map<String, List<SetAside>> setAside;
+  private final ScaleTests tests;
+  private final LossTest losses;
+
+  /**
+   * For one night.
+   *
+   * @param setAside rows set aside and in force, by the bodies that they name
+   */
+  public Judge(Settings settings, Map<String, List<SetAside>> setAside, ScaleTests tests) {
+    this.settings = settings;
+    this.setAside = setAside;
+    this.tests = tests;
+    this.losses = new LossTest(settings);
+  }
+
+  /** The reasons that hold, released or not, in order. */
+  public Set<Reason> reasons(BodyBalance balance, Bill bill) {
+    var reasons = new TreeSet<Reason>();
+    findRailFaults(balance, reasons);
+    losses.fault(balance).ifPresent(reasons::add);
+    for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
+      reasons.add(
+          new Reason(ReasonCode.ROW_SET_ASIDE, row.name())
+              .with("row", row.name())
+              .with("ticket", row.notice().ticket()));
+    }
+    balance.batches().forEach(batch -> findBatchFaults(batch, reasons));
+    if (!balance.body().sharesAddUp()) {
+      reasons.add(shares(balance.body()));
+    }
+    bill.unknown()
+        .forEach(
+            charge ->
+                reasons.add(
+                    new Reason(ReasonCode.CHARGE_UNKNOWN, charge.id())
+                        .with("charge", charge.id())
+                        .with("description", charge.description())));
+    for (var weighing : balance.weighings().all()) {
+      tests.doubt(weighing).ifPresent(test -> reasons.add(tests.reason(test)));
+    }
+    return reasons;
+  }
+
+  private void findRailFaults(BodyBalance balance, Set<Reason> reasons) {
+    if (balance.fromBlock()) {
+      return;
+    }
+    for (var step : new TreeSet<>(settings.railOf(balance.body().species()))) {
+      if (balance.weighings().of(step).isEmpty()) {
+        reasons.add(new Reason(ReasonCode.RAIL_MISSING, step.id()).with("step", step.id()));
+      }
+    }
+    boolean both =
+        !balance.weighings().of(Step.HOT).isEmpty() && !balance.weighings().of(Step.COLD).isEmpty();
+    if (both && !balance.rail().sameParts()) {
+      reasons.add(
+          new Reason(ReasonCode.PARTS_MISSING, "")
+              .with("hot", parts(balance, balance.rail().hot()))
+              .with("cold", parts(balance, balance.rail().cold())));
+    }
+  }
+
+  /** The parts that were weighed, each with its number. */
+  private static Value parts(BodyBalance balance, RailWeights cover) {
+    var parts = new ArrayList<Phrase>();
+    for (var piece : cover.pieces()) {
+      var item = balance.weighings().tree().find(piece.item());
+      Value name =
+          item.isPresent()
+              ? new Value.Part(balance.body().species(), item.get())
+              : new Value.Text(piece.item());
+      parts.add(Phrase.of("PART.NUMBER").with("number", piece.number()).with("part", name));
+    }
+    return new Value.Phrases(parts, ", ");
+  }
+
+  private void findBatchFaults(BatchBalance batch, Set<Reason> reasons) {
+    if (batch.state() == BatchState.OUT) {
+      reasons.add(batchOut(batch, settings.unit()));
+    }
+    if (batch.late()) {
+      reasons.add(
+          new Reason(ReasonCode.BATCH_LATE, batch.batch().id()).with("batch", batch.batch().id()));
+    }
+  }
+
+  /** The reason for shares that do not add up, with their sum if all are known. */
+  public static Reason shares(Body body) {
+    return body.owners().containsValue(BigFraction.ZERO)
+        ? new Reason(ReasonCode.SHARES, "", Phrase.of("REASON.SHARES.UNKNOWN"))
+        : new Reason(ReasonCode.SHARES, "").with("sum", new Value.Ratio(body.sharesSum()));
+  }
+
+  /** The reason for a batch that does not balance, with its weights, its limit and U. */
+  public static Reason batchOut(BatchBalance batch, WeightUnit unit) {
+    var uncertainty = Exact.sqrt(batch.uncertaintySquared(), Weight.DECIMALS);
+    var in = batch.meatIn().plus(batch.added());
+    var reason =
+        new Reason(ReasonCode.BATCH_OUT, batch.batch().id())
+            .with("batch", batch.batch().id())
+            .with("meat", batch.meatIn(), unit)
+            .with("added", batch.added(), unit)
+            .with("in", in, unit)
+            .with("out", batch.out(), unit)
+            .with("loss", batch.loss().orElseThrow(), unit)
+            .with("limit", Weight.of(batch.limit()), unit)
+            .with("uncertainty", Weight.of(uncertainty), unit);
+    return batch
+        .lossShare()
+        .map(share -> reason.with("share", new Value.Percent(share.percent())))
+        .orElse(reason);
+  }
+
+  /** Whether more is missing than the shop accepts. */
+  boolean isLossHigh(BodyBalance balance) {
+    return losses.fault(balance).filter(r -> r.code() == ReasonCode.LOSS_HIGH).isPresent();
+  }
+}

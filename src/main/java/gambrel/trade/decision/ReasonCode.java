@@ -1,0 +1,41 @@
+package gambrel.trade.decision;
+
+import java.util.Locale;
+
+/** Why a body waits, in the order in which reasons are listed. */
+public enum ReasonCode {
+  /** A rail weight that the shop takes is not there. */
+  RAIL_MISSING,
+  /** Hot and cold cover different parts. */
+  PARTS_MISSING,
+  /** More came out than went in. */
+  LOSS_NEGATIVE,
+  /** More was lost than the shop accepts. */
+  LOSS_HIGH,
+  /** A row that names the body waits for a person. */
+  ROW_SET_ASIDE,
+  /** A batch of it does not balance. */
+  BATCH_OUT,
+  /** A batch of it is open past its time. */
+  BATCH_LATE,
+  /** Its shares do not add up. */
+  SHARES,
+  /** The quantity of a charge is not known. */
+  CHARGE_UNKNOWN,
+  /** A scale it was weighed on failed a test. */
+  SCALE_FAILED,
+  /** A batch of it is open (the body is open). */
+  BATCH_OPEN,
+  /** It is cut in part (the body is open). */
+  PART_CUT;
+
+  /** The stable word that data files print. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether a release can cover it. */
+  public boolean isReleasable() {
+    return this != SHARES && this != CHARGE_UNKNOWN;
+  }
+}

@@ -1,0 +1,38 @@
+package gambrel.trade.decision;
+
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.shop.Release;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The releases in force at one moment, by body. */
+public final class Releases {
+  private final Map<String, List<Release>> byBody = new HashMap<>();
+
+  /** Those of {@code releases} that are not dated after {@code asOf}. */
+  public Releases(List<Release> releases, OffsetDateTime asOf) {
+    for (var release : releases) {
+      if (!release.on().isAfter(asOf)) {
+        byBody.computeIfAbsent(release.body(), b -> new ArrayList<>()).add(release);
+      }
+    }
+  }
+
+  /** The releases of one kind for a body, in file order. */
+  public List<Release> of(String body, Release.Action action) {
+    return byBody.getOrDefault(body, List.of()).stream()
+        .filter(release -> release.action() == action)
+        .toList();
+  }
+
+  /** Whether somebody has closed the body and nothing of it was weighed since. */
+  boolean isClosed(BodyBalance balance) {
+    return of(balance.body().id(), Release.Action.CLOSE).stream()
+        .anyMatch(
+            release ->
+                balance.weighings().all().stream().noneMatch(w -> w.time().isAfter(release.on())));
+  }
+}

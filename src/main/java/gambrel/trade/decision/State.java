@@ -1,0 +1,27 @@
+package gambrel.trade.decision;
+
+import java.util.Locale;
+
+/** Where a body stands. */
+public enum State {
+  /** Still being weighed. */
+  OPEN,
+  /** Finished, and waits for a person. */
+  HELD,
+  /** Finished; its statements go out. */
+  ISSUED,
+  /** Finished; the shop's own, no statement. */
+  CLOSED,
+  /** Entered by mistake or withdrawn. */
+  CANCELLED;
+
+  /** Whether a body is finished and nobody has to look at it. */
+  public boolean isSettled() {
+    return this == ISSUED || this == CLOSED;
+  }
+
+  /** The word that data files print. */
+  public String id() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+}

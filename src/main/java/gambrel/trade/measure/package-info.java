@@ -1,0 +1,2 @@
+/** Weights, money and divisions: exact, with one rounding each. */
+package gambrel.trade.measure;

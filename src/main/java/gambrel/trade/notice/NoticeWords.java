@@ -1,0 +1,152 @@
+package gambrel.trade.notice;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.ResourceBundle;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Puts notices, reasons and likely causes into the words of one language.
+ *
+ * <p>The words are looked up by the key of a phrase. {@code {name}} in them is the value of that
+ * name. A phrase may have two forms, {@code KEY.one} and {@code KEY.many}, for a value {@code
+ * count}; without the value it is one. What to do stands under {@code KEY.advice}, or under {@code
+ * CODE.advice} for all variants of a code.
+ */
+public final class NoticeWords {
+  /** What {@code {name}} looks like. */
+  public static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+
+  /** The built-in English words, with values as data files print them. */
+  public static final NoticeWords ENGLISH =
+      new NoticeWords(builtIn(), ValueFormat.PLAIN, part -> small(part.item().name()));
+
+  /** What is longer was not written by a person. */
+  private static final int LONGEST = 2_000;
+
+  private final Map<String, String> texts;
+  private final ValueFormat format;
+  private final Function<Value.Part, String> parts;
+
+  /**
+   * The words of one language.
+   *
+   * @param texts words by key
+   * @param format how values are printed
+   * @param parts what parts of a body are called in the middle of a sentence
+   */
+  public NoticeWords(
+      Map<String, String> texts, ValueFormat format, Function<Value.Part, String> parts) {
+    this.texts = Map.copyOf(texts);
+    this.format = format;
+    this.parts = parts;
+  }
+
+  private static Map<String, String> builtIn() {
+    var bundle = ResourceBundle.getBundle("gambrel.templates.notices_en", Locale.ROOT);
+    var texts = new TreeMap<String, String>();
+    bundle.keySet().forEach(key -> texts.put(key, bundle.getString(key)));
+    return texts;
+  }
+
+  /** A name with a small first letter, unless it is an abbreviation. */
+  private static String small(String name) {
+    boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+    return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+  }
+
+  /** What is wrong. Of a message of more than 2000 characters the beginning. */
+  public String message(Notice notice) {
+    String text = fill(text(notice.saying()), values(notice));
+    return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + '…';
+  }
+
+  /** What to do about a notice. */
+  public String advice(Notice notice) {
+    String code = notice.code().name();
+    return notice.advice().isEmpty()
+        ? advice(new Phrase(notice.saying().key(), values(notice)))
+        : advice(new Phrase(code + '.' + notice.advice(), values(notice)));
+  }
+
+  /** What to do about what a phrase says, under its own key or that of its code. */
+  public String advice(Phrase phrase) {
+    String code = phrase.key().replaceFirst("\\..*", "");
+    var ofCode = texts.getOrDefault(code + ".advice", "");
+    return fill(texts.getOrDefault(phrase.key() + ".advice", ofCode), phrase.values());
+  }
+
+  /** The words of a phrase. */
+  public String of(Phrase phrase) {
+    return fill(text(phrase), phrase.values());
+  }
+
+  private String text(Phrase phrase) {
+    var text = texts.get(phrase.key());
+    if (text == null) {
+      boolean many = phrase.values().get("count") instanceof Value.Count c && c.number() != 1;
+      text = texts.get(phrase.key() + (many ? ".many" : ".one"));
+    }
+    assert text != null : phrase;
+    return text == null ? phrase.key() : text;
+  }
+
+  /** A notice's own values, and what it is about under its usual names. */
+  private static Map<String, Value> values(Notice notice) {
+    var values = new HashMap<String, Value>();
+    values.put("file", new Value.Text(notice.place().file()));
+    values.put("line", new Value.Count(notice.place().line()));
+    values.put("scale", new Value.Text(notice.scale()));
+    values.put("ticket", new Value.Text(notice.ticket()));
+    values.put("body", new Value.Text(notice.body()));
+    values.putAll(notice.saying().values());
+    return values;
+  }
+
+  private String fill(String text, Map<String, Value> values) {
+    return PLACE
+        .matcher(text)
+        .replaceAll(place -> Matcher.quoteReplacement(value(place.group(1), values, text)));
+  }
+
+  private String value(String name, Map<String, Value> values, String text) {
+    var value = values.get(name);
+    assert value != null : text + " names " + name + ", which is not among " + values;
+    return value == null ? "" : print(value);
+  }
+
+  private String print(Value value) {
+    if (value instanceof Phrase phrase) {
+      return of(phrase);
+    } else if (value instanceof Value.Phrases list) {
+      return list.phrases().stream().map(this::of).collect(Collectors.joining(list.separator()));
+    } else if (value instanceof Value.Text text) {
+      return text.text();
+    } else if (value instanceof Value.Names names) {
+      return String.join(", ", names.names());
+    } else if (value instanceof Value.Count count) {
+      return format.count(count.number());
+    } else if (value instanceof Value.Mass mass) {
+      return format.weight(mass.weight(), mass.unit());
+    } else if (value instanceof Value.Shown shown) {
+      return shown
+          .unit()
+          .map(unit -> format.number(shown.number(), unit))
+          .orElseGet(() -> format.number(shown.number()));
+    } else if (value instanceof Value.Percent percent) {
+      return format.percent(percent.percent());
+    } else if (value instanceof Value.Ratio ratio) {
+      return ratio.ratio().getNumerator() + "/" + ratio.ratio().getDenominator();
+    } else if (value instanceof Value.Day day) {
+      return format.date(day.date());
+    } else if (value instanceof Value.Moment moment) {
+      return format.moment(moment.time());
+    }
+    return parts.apply((Value.Part) value);
+  }
+}

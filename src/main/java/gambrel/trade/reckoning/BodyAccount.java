@@ -1,0 +1,51 @@
+package gambrel.trade.reckoning;
+
+import gambrel.trade.account.Bill;
+import gambrel.trade.account.Entitlement;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.decision.Decision;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Customer;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+
+/**
+ * All that is known of a body at one moment.
+ *
+ * @param balance its figures
+ * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
+ * @param bill what it costs
+ * @param decision where it stands
+ */
+public record BodyAccount(
+    BodyBalance balance,
+    SortedMap<String, Entitlement> entitlements,
+    Bill bill,
+    Decision decision) {
+  /** Copies the entitlements. */
+  public BodyAccount {
+    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
+  }
+
+  /** The body. */
+  public Body body() {
+    return balance.body();
+  }
+
+  /** The customers who get a statement: every customer but the shop. */
+  public List<String> customers() {
+    return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+  }
+
+  /**
+   * Whether its weights are complete: issued or closed, with no batch open. A held body may lack a
+   * tub, and the meat of an open batch is not yet taken home; comparisons leave both out.
+   */
+  public boolean isSettled() {
+    return decision.state().isSettled()
+        && balance.batches().stream().noneMatch(BatchBalance::isOpen);
+  }
+}

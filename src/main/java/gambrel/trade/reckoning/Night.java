@@ -1,0 +1,82 @@
+package gambrel.trade.reckoning;
+
+import gambrel.trade.account.CustomerMoney;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Money;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.shop.Payment;
+import gambrel.trade.shop.Shop;
+import gambrel.trade.weighing.Ledger;
+import java.time.OffsetDateTime;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.stream.Collectors;
+
+/**
+ * Everything that is known of the shop at one moment.
+ *
+ * @param shop the shop folder
+ * @param asOf the moment, at the shop's own offset
+ * @param ledger the exports
+ * @param batches every batch, by id
+ * @param bodies every body, by id
+ * @param notices all that a person should know, but for set-aside rows and publishing
+ * @param payments the shop's payments, by body, as listed
+ */
+public record Night(
+    Shop shop,
+    OffsetDateTime asOf,
+    Ledger ledger,
+    SortedMap<String, BatchBalance> batches,
+    SortedMap<String, BodyAccount> bodies,
+    List<Notice> notices,
+    Map<String, List<Payment>> payments) {
+  /** Copies the collections. */
+  public Night {
+    batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
+    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
+    notices = List.copyOf(notices);
+    payments = Map.copyOf(payments);
+  }
+
+  /** A night with the payments of {@code shop}. */
+  Night(
+      Shop shop,
+      OffsetDateTime asOf,
+      Ledger ledger,
+      SortedMap<String, BatchBalance> batches,
+      SortedMap<String, BodyAccount> bodies,
+      List<Notice> notices) {
+    this(
+        shop,
+        asOf,
+        ledger,
+        batches,
+        bodies,
+        notices,
+        shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
+  }
+
+  /** The payments of a customer for a body by now, as listed. */
+  public List<Payment> payments(String customer, String body) {
+    return payments.getOrDefault(body, List.of()).stream()
+        .filter(payment -> payment.customer().equals(customer))
+        .filter(payment -> !payment.date().isAfter(asOf.toLocalDate()))
+        .toList();
+  }
+
+  /** What a customer has paid for a body by now. */
+  public Money paid(String customer, String body) {
+    return payments(customer, body).stream().map(Payment::amount).reduce(Money.ZERO, Money::plus);
+  }
+
+  /** What a customer is charged and has paid for a body by now. */
+  public CustomerMoney money(BodyAccount account, String customer) {
+    var bill = account.bill();
+    return new CustomerMoney(
+        bill.net(customer), bill.tax(customer), paid(customer, account.body().id()));
+  }
+}

@@ -1,0 +1,100 @@
+package gambrel.trade.reckoning;
+
+import gambrel.trade.decision.Judge;
+import gambrel.trade.decision.Reason;
+import gambrel.trade.decision.State;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Place;
+import gambrel.trade.notice.Value;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Release;
+import gambrel.trade.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers what a person should know of one night's figures. */
+final class NightNotices {
+  private final Reckoning reckoning;
+  private final List<Notice> notices = new ArrayList<>();
+
+  NightNotices(Reckoning reckoning) {
+    this.reckoning = reckoning;
+    notices.addAll(BatchNotices.of(reckoning));
+    reckoning.tests().failed().forEach(this::failed);
+    notices.addAll(BeforeKill.of(reckoning.shop(), reckoning.ledger().weighings()));
+  }
+
+  List<Notice> all() {
+    return notices;
+  }
+
+  private static Notice about(NoticeCode code, Body body) {
+    return Notice.of(code, Place.NONE).aboutBody(body.id());
+  }
+
+  void unused(Release release) {
+    notices.add(
+        Notice.of(NoticeCode.RELEASE_UNUSED, release.place())
+            .aboutBody(release.body())
+            .with("on", release.on().toLocalDateTime()));
+  }
+
+  void about(BodyAccount account) {
+    var body = account.body();
+    var balance = account.balance();
+    var unit = reckoning.shop().settings().unit();
+    if (account.decision().state() == State.HELD) {
+      notices.add(held(account));
+    }
+    if (!body.sharesAddUp()) {
+      notices.add(shares(body));
+    }
+    if (balance.fromBlock()) {
+      notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
+    }
+    int limit = reckoning.shop().settings().limits().daysHung();
+    balance
+        .daysHung()
+        .filter(days -> days > limit)
+        .map(days -> about(NoticeCode.HUNG_LONG, body).with("found", days).with("limit", limit))
+        .ifPresent(notices::add);
+    if (balance.rail().sameParts()
+        && balance.cold().isPresent()
+        && balance.hot().filter(hot -> balance.cold().get().compareTo(hot) > 0).isPresent()) {
+      notices.add(
+          about(NoticeCode.COLD_ABOVE_HOT, body)
+              .with("cold", balance.cold().get(), unit)
+              .with("hot", balance.hot().get(), unit));
+    }
+  }
+
+  private static Notice held(BodyAccount account) {
+    var reasons = account.decision().reasons();
+    var held =
+        about(NoticeCode.HELD, account.body())
+            .with("why", new Value.Phrases(reasons.stream().map(Reason::saying).toList(), "; "));
+    boolean releasable = reasons.stream().allMatch(r -> r.code().isReleasable());
+    return releasable ? held : held.advising("SETTLE");
+  }
+
+  private static Notice shares(Body body) {
+    var reason = Judge.shares(body);
+    return (reason.value("sum") == null
+            ? Notice.of(NoticeCode.SHARES_SUM, "UNKNOWN", Place.NONE)
+            : Notice.of(NoticeCode.SHARES_SUM, Place.NONE))
+        .withAll(reason.saying())
+        .aboutBody(body.id());
+  }
+
+  private void failed(Weighing test) {
+    var notice =
+        reckoning.tests().isLimitPublished(test)
+            ? Notice.of(NoticeCode.SCALE_FAILED, test.place())
+            : Notice.of(NoticeCode.SCALE_FAILED, "NO_SOURCE", test.place());
+    notices.add(
+        notice
+            .aboutTicket(test.scale().id(), test.ticket())
+            .withAll(reckoning.tests().reason(test).saying()));
+  }
+}

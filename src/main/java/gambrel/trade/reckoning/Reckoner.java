@@ -1,0 +1,118 @@
+package gambrel.trade.reckoning;
+
+import gambrel.trade.account.Sharing;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.decision.Decider;
+import gambrel.trade.decision.Reason;
+import gambrel.trade.decision.Releases;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.rows.ExportFile;
+import gambrel.trade.shop.Release;
+import gambrel.trade.shop.Shop;
+import gambrel.trade.weighing.Ledgers;
+import gambrel.trade.weighing.Progress;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.LongConsumer;
+
+/**
+ * Reckons a shop at a moment. A release covers the reasons that hold when today's folder is
+ * reckoned at the release's own moment, so that moment is reckoned too.
+ */
+public final class Reckoner {
+  private final Shop shop;
+  private final List<ExportFile> files;
+  private final Progress progress;
+  private final Map<OffsetDateTime, Reckoning> reckonings = new HashMap<>();
+
+  /** For a shop folder and its exports, in path order. */
+  public Reckoner(Shop shop, List<ExportFile> files) {
+    this(shop, files, Progress.NONE);
+  }
+
+  /** As above, and reports to {@code progress}. */
+  public Reckoner(Shop shop, List<ExportFile> files, Progress progress) {
+    this.shop = shop;
+    this.files = files;
+    this.progress = progress;
+  }
+
+  /** Everything that is known at {@code asOf}. */
+  public Night at(OffsetDateTime asOf) {
+    var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
+    var reckoning = reckoning(moment, progress);
+    var releases = new Releases(shop.releases(), moment);
+    var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
+    var lookedBack = lookedBack(reckoning, releases);
+    var notices = new NightNotices(reckoning);
+    var released = new HashMap<String, Set<Reason>>();
+    for (String id : reckoning.balances().keySet()) {
+      released.put(id, released(id, releases, notices, lookedBack));
+    }
+    var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
+    reckoning.balances().values().parallelStream()
+        .map(balance -> account(balance, reckoning, decider, released))
+        .toList()
+        .forEach(account -> bodies.put(account.body().id(), account));
+    bodies.values().forEach(notices::about);
+    return new Night(shop, moment, reckoning.ledger(), reckoning.batches(), bodies, notices.all());
+  }
+
+  private static BodyAccount account(
+      BodyBalance balance,
+      Reckoning reckoning,
+      Decider decider,
+      Map<String, Set<Reason>> released) {
+    String id = balance.body().id();
+    var entitlements = Sharing.of(balance);
+    var bill = reckoning.bill(id);
+    var decision = decider.decide(balance, bill, entitlements, released.get(id));
+    return new BodyAccount(balance, entitlements, bill, decision);
+  }
+
+  /** Takes note of each moment that has to be reckoned for the releases in force. */
+  private LongConsumer lookedBack(Reckoning reckoning, Releases releases) {
+    long moments =
+        reckoning.balances().keySet().stream()
+            .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
+            .map(Release::on)
+            .filter(on -> !reckonings.containsKey(on))
+            .distinct()
+            .count();
+    return moments == 0 ? moment -> {} : progress.begin(Progress.Stage.RELEASES, moments);
+  }
+
+  private Set<Reason> released(
+      String body, Releases releases, NightNotices notices, LongConsumer lookedBack) {
+    var released = new HashSet<Reason>();
+    for (var release : releases.of(body, Release.Action.RELEASE)) {
+      boolean isNew = !reckonings.containsKey(release.on());
+      var then = reckoning(release.on(), Progress.NONE);
+      if (isNew) {
+        lookedBack.accept(1);
+      }
+      var decider =
+          new Decider(
+              shop.settings(),
+              release.on(),
+              then.judge(),
+              new Releases(shop.releases(), release.on()));
+      var covered = decider.holding(then.balances().get(body), then.bill(body));
+      if (covered.isEmpty()) {
+        notices.unused(release);
+      }
+      released.addAll(covered);
+    }
+    return released;
+  }
+
+  private Reckoning reckoning(OffsetDateTime moment, Progress told) {
+    return reckonings.computeIfAbsent(
+        moment, m -> Reckoning.of(shop, Ledgers.of(files, shop, m, told), m, told));
+  }
+}

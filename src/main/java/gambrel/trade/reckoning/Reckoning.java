@@ -1,0 +1,98 @@
+package gambrel.trade.reckoning;
+
+import gambrel.trade.account.Bill;
+import gambrel.trade.account.Billing;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.BatchReader;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.BodyReader;
+import gambrel.trade.balance.BodyWeighings;
+import gambrel.trade.decision.Judge;
+import gambrel.trade.decision.ScaleTests;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Shop;
+import gambrel.trade.weighing.Ledger;
+import gambrel.trade.weighing.Progress;
+import gambrel.trade.weighing.SetAside;
+import gambrel.trade.weighing.Weighing;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The figures of every body at one moment, before any release is looked at.
+ *
+ * @param shop the shop folder
+ * @param asOf the moment
+ * @param ledger the exports
+ * @param tests the test weighings of the scales
+ * @param judge finds what holds a body
+ * @param batches every batch, by id
+ * @param balances every body, by id
+ * @param bills what each body costs, by id
+ */
+record Reckoning(
+    Shop shop,
+    OffsetDateTime asOf,
+    Ledger ledger,
+    ScaleTests tests,
+    Judge judge,
+    SortedMap<String, BatchBalance> batches,
+    SortedMap<String, BodyBalance> balances,
+    Map<String, Bill> bills) {
+
+  /** Reckons what the exports say by {@code asOf}, and reports the bodies to {@code progress}. */
+  static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
+    var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
+    var batches = BatchReader.read(shop, ledger.weighings(), asOf);
+    var reader = new BodyReader(shop.settings(), batches);
+    var billing = new Billing(shop);
+    var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
+    var balances = new TreeMap<String, BodyBalance>(ByteOrder.IDS);
+    var bills = new HashMap<String, Bill>();
+    // A body's figures depend on nothing but its own weighings, so that order does not matter.
+    shop.bodies().values().parallelStream()
+        .map(
+            body -> {
+              var balance = reader.read(weighings(shop, ledger, body));
+              balanced.accept(1);
+              return Map.entry(balance, billing.bill(balance));
+            })
+        .toList()
+        .forEach(
+            made -> {
+              balances.put(made.getKey().body().id(), made.getKey());
+              bills.put(made.getKey().body().id(), made.getValue());
+            });
+    var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
+    return new Reckoning(shop, asOf, ledger, tests, judge, batches, balances, bills);
+  }
+
+  /** A cancelled body has no weighings of its own. */
+  private static BodyWeighings weighings(Shop shop, Ledger ledger, Body body) {
+    boolean cancelled = body.outcome() == Outcome.CANCELLED;
+    var own = cancelled ? List.<Weighing>of() : ledger.weighings().of(body.id());
+    return new BodyWeighings(body, shop.cuts().of(body.species()), own);
+  }
+
+  private static Map<String, List<SetAside>> setAsideByBody(Ledger ledger) {
+    var byBody = new HashMap<String, List<SetAside>>();
+    for (var row : ledger.setAside()) {
+      if (row.effective()) {
+        row.bodies().forEach(b -> byBody.computeIfAbsent(b, k -> new ArrayList<>()).add(row));
+      }
+    }
+    return byBody;
+  }
+
+  /** What a body costs. */
+  Bill bill(String body) {
+    return bills.get(body);
+  }
+}

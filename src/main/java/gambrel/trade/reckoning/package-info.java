@@ -1,0 +1,2 @@
+/** Everything that is known of the shop at one moment, put together. */
+package gambrel.trade.reckoning;

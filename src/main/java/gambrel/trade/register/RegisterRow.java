@@ -1,0 +1,50 @@
+package gambrel.trade.register;
+
+import gambrel.trade.account.CustomerMoney;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * One issued statement.
+ *
+ * @param customer whose
+ * @param body of which body
+ * @param revision 1 for the first
+ * @param issued the run's moment, shop-local
+ * @param takeHome the customer's take-home weight
+ * @param charges without tax
+ * @param tax the tax
+ * @param paid by then
+ * @param replaces the revision that it replaces
+ * @param file relative to the output folder
+ * @param sha256 of the document
+ * @param figures SHA-256 of the customer's figures
+ */
+public record RegisterRow(
+    String customer,
+    String body,
+    int revision,
+    LocalDateTime issued,
+    Weight takeHome,
+    Money charges,
+    Money tax,
+    Money paid,
+    Optional<Integer> replaces,
+    String file,
+    String sha256,
+    String figures) {
+  /** By customer, body and revision. */
+  public static final Comparator<RegisterRow> ORDER =
+      Comparator.comparing(RegisterRow::customer, ByteOrder.IDS)
+          .thenComparing(RegisterRow::body, ByteOrder.IDS)
+          .thenComparing(RegisterRow::revision);
+
+  /** Charges and tax less payments. */
+  public Money due() {
+    return new CustomerMoney(charges, tax, paid).due();
+  }
+}

@@ -1,0 +1,97 @@
+package gambrel.trade.rows;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.chrono.IsoChronology;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
+import java.time.temporal.TemporalAccessor;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads ISO 8601 times with a year of four digits from 1900 to 2199; a time without an offset is
+ * local to the shop.
+ */
+final class ExportTimes {
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
+  /** What nearly every scale writes; the JDK's formatter takes several times as long for it. */
+  private static final Pattern USUAL =
+      Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)[T ](\\d\\d):(\\d\\d)(?::(\\d\\d))?");
+
+  private static final DateTimeFormatter ISO =
+      new DateTimeFormatterBuilder()
+          .append(DateTimeFormatter.ISO_LOCAL_DATE)
+          .appendLiteral('T')
+          .append(DateTimeFormatter.ISO_LOCAL_TIME)
+          .optionalStart()
+          .appendOffsetId()
+          .toFormatter(Locale.ROOT)
+          .withChronology(IsoChronology.INSTANCE)
+          .withResolverStyle(ResolverStyle.STRICT);
+
+  private final ZoneId zone;
+
+  ExportTimes(ZoneId zone) {
+    this.zone = zone;
+  }
+
+  ZoneId zone() {
+    return zone;
+  }
+
+  /**
+   * The moment that {@code text} means. In the hour that the end of summer time repeats it is the
+   * first pass; in the hour that its beginning skips it is the moment that a clock shows which was
+   * not put forward.
+   */
+  Optional<OffsetDateTime> read(String text) {
+    return parse(text)
+        .map(
+            parsed ->
+                parsed instanceof OffsetDateTime exact
+                    ? exact.atZoneSameInstant(zone).toOffsetDateTime()
+                    : ((LocalDateTime) parsed).atZone(zone).toOffsetDateTime());
+  }
+
+  /** The local time that {@code text} gives, if it gives no offset with it. */
+  Optional<LocalDateTime> local(String text) {
+    return parse(text).filter(LocalDateTime.class::isInstance).map(LocalDateTime.class::cast);
+  }
+
+  private static Optional<TemporalAccessor> parse(String text) {
+    var usual = USUAL.matcher(text);
+    try {
+      var parsed =
+          usual.matches()
+              ? usual(usual)
+              : ISO.parseBest(iso(text), OffsetDateTime::from, LocalDateTime::from);
+      int year = parsed.get(ChronoField.YEAR);
+      return FIRST_YEAR <= year && year <= LAST_YEAR ? Optional.of(parsed) : Optional.empty();
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static String iso(String text) {
+    return text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
+  }
+
+  private static LocalDateTime usual(Matcher parts) {
+    return LocalDateTime.of(
+        Integer.parseInt(parts.group(1)),
+        Integer.parseInt(parts.group(2)),
+        Integer.parseInt(parts.group(3)),
+        Integer.parseInt(parts.group(4)),
+        Integer.parseInt(parts.group(5)),
+        parts.group(6) == null ? 0 : Integer.parseInt(parts.group(6)));
+  }
+}

@@ -1,0 +1,41 @@
+package gambrel.trade.rows;
+
+import gambrel.trade.notice.Place;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Finds rows of the exports by their place; the rows of a file are indexed when first asked for.
+ */
+public final class RowFinder {
+  private final List<ExportFile> files;
+  private final Map<String, Map<Integer, ExportRow>> byLine = new HashMap<>();
+
+  /** For the files of a shop. */
+  public RowFinder(List<ExportFile> files) {
+    this.files = files;
+  }
+
+  /** The row that begins at a place, as it stands there; empty if none does. */
+  public Optional<ExportRow> find(Place place) {
+    return Optional.ofNullable(
+        byLine.computeIfAbsent(place.file(), this::byLine).get(place.line()));
+  }
+
+  /** Every row, in the order of the exports. */
+  public Stream<ExportRow> all() {
+    return files.stream().flatMap(file -> file.rows().stream());
+  }
+
+  private Map<Integer, ExportRow> byLine(String path) {
+    return files.stream()
+        .filter(file -> file.path().equals(path))
+        .flatMap(file -> file.rows().stream())
+        .collect(Collectors.toMap(row -> row.place().line(), Function.identity()));
+  }
+}

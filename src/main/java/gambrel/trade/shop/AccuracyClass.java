@@ -1,0 +1,93 @@
+package gambrel.trade.shop;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Accuracy class of a weighing instrument and its limits of error in service, in divisions of the
+ * load. OIML R 76 gives ±0.5, ±1 and ±1.5 e at initial verification for loads up to the two steps
+ * and beyond; in service the double applies. Source of the steps of all classes: UK SI 1995/1907,
+ * schedule 2, paragraph 4, table 3.
+ */
+public enum AccuracyClass {
+  /** Special. */
+  I(50_000, 200_000),
+  /** High. */
+  II(5_000, 20_000),
+  /** Medium: the usual trade scale. */
+  III(500, 2_000),
+  /** Ordinary. */
+  IIII(50, 200);
+
+  /** Of Handbook 44 in class IIII, in divisions; no published source at hand. */
+  private static final int ORDINARY_THIRD_STEP = 400;
+
+  private final int firstStep;
+  private final int secondStep;
+
+  AccuracyClass(int firstStep, int secondStep) {
+    this.firstStep = firstStep;
+    this.secondStep = secondStep;
+  }
+
+  /** The class that a cell names in Roman or Arabic figures. */
+  public static Optional<AccuracyClass> of(String text) {
+    return switch (text.strip().toUpperCase(Locale.ROOT)) {
+      case "I", "1" -> Optional.of(I);
+      case "II", "2" -> Optional.of(II);
+      case "III", "3" -> Optional.of(III);
+      case "IIII", "IV", "4" -> Optional.of(IIII);
+      default -> Optional.empty();
+    };
+  }
+
+  /** Largest permitted error in service, in divisions, for a load given in divisions. */
+  public int inServiceDivisions(BigFraction loadInDivisions) {
+    var load = loadInDivisions.abs();
+    return inService(step -> load.compareTo(BigFraction.of(step)) <= 0);
+  }
+
+  /** The same for a load and a division in one unit. */
+  public int inServiceDivisions(BigDecimal load, BigDecimal division) {
+    var size = load.abs();
+    return inService(step -> size.compareTo(division.multiply(BigDecimal.valueOf(step))) <= 0);
+  }
+
+  private int inService(IntPredicate isWithin) {
+    if (isWithin.test(firstStep)) {
+      return 1;
+    }
+    return isWithin.test(secondStep) ? 2 : 3;
+  }
+
+  /**
+   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions, for a load
+   * given in divisions. Class III is as secondary copies print it. Of the other classes no copy is
+   * at hand: classes I and II take the limits of OIML R 76, and so does class IIII up to 400
+   * divisions; see {@link #hasHandbook44Source}.
+   */
+  public int handbook44Divisions(BigFraction loadInDivisions) {
+    return switch (this) {
+      case I, II -> inServiceDivisions(loadInDivisions);
+      case III -> handbook44(loadInDivisions, 4_000);
+      case IIII -> handbook44(loadInDivisions, ORDINARY_THIRD_STEP);
+    };
+  }
+
+  /**
+   * Whether the limit of {@link #handbook44Divisions} has a published source at hand. Only the 5
+   * divisions of class IIII for loads above 400 divisions have none.
+   */
+  public boolean hasHandbook44Source(BigFraction loadInDivisions) {
+    return this != IIII
+        || loadInDivisions.abs().compareTo(BigFraction.of(ORDINARY_THIRD_STEP)) <= 0;
+  }
+
+  private int handbook44(BigFraction loadInDivisions, int thirdStep) {
+    boolean beyond = loadInDivisions.abs().compareTo(BigFraction.of(thirdStep)) > 0;
+    return beyond ? 5 : inServiceDivisions(loadInDivisions);
+  }
+}

@@ -1,0 +1,16 @@
+package gambrel.trade.shop;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What a unit of weight of an item is worth to the shop.
+ *
+ * @param item the item
+ * @param value money a unit of weight
+ * @param from first day, included
+ * @param to last day, included
+ */
+public record ItemValue(
+    String item, BigDecimal value, Optional<LocalDate> from, Optional<LocalDate> to) {}

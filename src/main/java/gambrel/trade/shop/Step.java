@@ -1,0 +1,61 @@
+package gambrel.trade.shop;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Where a weighed thing is on its way from the rail to the box. */
+public enum Step {
+  /** On the rail after dressing. */
+  HOT,
+  /** On the rail after chilling. */
+  COLD,
+  /** On the rail again, later. */
+  AGED,
+  /** A piece weighed before it is broken further. */
+  BLOCK,
+  /** Trim going into a batch. */
+  TUB,
+  /** Water, seasoning, filler or bought-in fat going into a batch. */
+  ADDED,
+  /** Goes home, or to the shop's counter. */
+  PACK,
+  /** Bone, fat or waste not taken home. */
+  BIN,
+  /** A test weight. */
+  TEST,
+  /** Moves no mass. */
+  OTHER;
+
+  private final String id = name().toLowerCase(Locale.ROOT);
+
+  /** The step that a cell names. */
+  public static Optional<Step> of(String text) {
+    String wanted = text.strip().toLowerCase(Locale.ROOT);
+    for (var step : values()) {
+      if (step.id.equals(wanted)) {
+        return Optional.of(step);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The word that files use. */
+  public String id() {
+    return id;
+  }
+
+  /** Whether the thing hangs on the rail. */
+  public boolean isRail() {
+    return this == HOT || this == COLD || this == AGED;
+  }
+
+  /** Whether the thing came off a body on the block: into a box, a tub or a bin, or onto it. */
+  public boolean isCutting() {
+    return this == BLOCK || this == TUB || this == PACK || this == BIN;
+  }
+
+  /** Whether a weighing of this step takes part in a balance. */
+  public boolean movesMass() {
+    return this != TEST && this != OTHER;
+  }
+}

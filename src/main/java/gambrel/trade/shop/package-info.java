@@ -1,0 +1,2 @@
+/** The shop folder as values: bodies, customers, codes, scales, prices and decisions. */
+package gambrel.trade.shop;

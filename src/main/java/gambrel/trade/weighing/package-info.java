@@ -1,0 +1,2 @@
+/** From export rows to the weighings that count. */
+package gambrel.trade.weighing;

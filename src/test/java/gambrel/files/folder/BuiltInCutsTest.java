@@ -1,0 +1,274 @@
+package gambrel.files.folder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class BuiltInCutsTest {
+
+  static Stream<Arguments> trees() {
+    return Arrays.stream(Region.values())
+        .flatMap(r -> BuiltInCuts.load(r).all().stream().map(t -> Arguments.of(r, t.species(), t)));
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void every_body_splits_into_sides_and_quarters(Region region, Species species, CutTree tree) {
+    assertEquals("carcase", tree.root().id());
+    assertEquals(Kind.CARCASE, tree.root().kind());
+    assertPart(tree, "side", "carcase", 2);
+    assertPart(tree, "hindquarter", "side", 2);
+    assertPart(tree, "forequarter", "side", 2);
+    for (var hand : List.of("left", "right")) {
+      assertPart(tree, hand + "-side", "carcase", 1);
+      assertPart(tree, hand + "-hindquarter", hand + "-side", 1);
+      assertPart(tree, hand + "-forequarter", hand + "-side", 1);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void one_scale_code_serves_all_species(Region region, Species species, CutTree tree) {
+    assertKinds(tree, Kind.MEAT, "mince", "sausages", "burgers", "stewing-dice");
+    assertKinds(tree, Kind.TRIM, "trim");
+    assertKinds(tree, Kind.BONE, "bone", "marrow-bones", "stock-bones", "dog-bones");
+    assertKinds(tree, Kind.FAT, "fat", "kidney-fat");
+    assertKinds(tree, Kind.WASTE, "waste", "condemned");
+    assertKinds(tree, Kind.OFFAL, "liver", "heart", "kidney", "head");
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void no_two_lines_of_a_page_read_the_same(Region region, Species species, CutTree tree) {
+    var seen = new HashSet<String>();
+    for (var item : tree.items()) {
+      assertTrue(seen.add(item.name()), item.name());
+      assertTrue(item.id().matches("[a-z]+(-[a-z]+)*"), item.id());
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void pages_list_meat_from_the_hindquarter_on_then_bone_fat_waste_and_offal(
+      Region region, Species species, CutTree tree) {
+    var order =
+        Stream.of(
+                "hindquarter",
+                "forequarter",
+                "left-side",
+                "right-side",
+                "sausages",
+                "mince",
+                "trim",
+                "bone",
+                "fat",
+                "waste",
+                "condemned",
+                "liver")
+            .map(tree::order)
+            .toList();
+    assertEquals(order.stream().sorted().toList(), order);
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void a_part_of_which_a_body_has_several_hangs_on_a_part_of_which_it_has_several(
+      Region region, Species species, CutTree tree) {
+    for (var item : tree.items()) {
+      if (item.count() > 1 && !item.id().equals("side")) {
+        assertNotEquals(1, tree.find(item.parent()).orElseThrow().count(), item.id());
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void offal_is_never_under_a_part_that_hangs(Region region, Species species, CutTree tree) {
+    for (var item : tree.items()) {
+      if (item.kind() == Kind.OFFAL) {
+        assertFalse(tree.isUnder(item.id(), "side"), item.id());
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void a_standard_code_names_one_item_and_was_seen_in_print(
+      Region region, Species species, CutTree tree) throws IOException {
+    var printed = codesSeenInPrint(species);
+    var used = new HashMap<String, String>();
+    for (var item : tree.items()) {
+      for (var code : item.unece()) {
+        assertTrue(printed.contains(code), item.id() + " " + code);
+        assertNull(used.put(code, item.id()), code);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "BEEF, t-bone, steaks, true, true, false",
+    "BEEF, tenderloin-steak, steaks, false, false, false",
+    "BEEF, op-rib, roasts, true, true, false",
+    "BEEF, short-ribs, roasts, true, false, false",
+    "BEEF, mince, mince, false, false, true",
+    "BEEF, cured-sausage, , false, false, false",
+    "BEEF, jerky, , false, false, false",
+    "BEEF, tongue, offal, false, false, false",
+    "VEAL, loin-chop, chops, true, true, false",
+    "LAMB, cutlet, chops, true, false, false",
+    "LAMB, backstrap, roasts, false, false, false",
+    "PORK, sausages, sausage, false, false, true",
+    "PORK, streaky-bacon, bacon, false, false, false",
+    "PORK, ham-hock, ham, true, false, false",
+    "PORK, trim, mince, false, false, false",
+    "PORK, bone, , false, false, false",
+  })
+  void facts_are_the_same_in_every_region(
+      Species species, String id, String food, boolean bone, boolean vertebra, boolean minced) {
+    for (var region : Region.values()) {
+      var tree = BuiltInCuts.load(region).of(species);
+      var facts = tree.facts(id);
+      assertEquals(
+          Optional.ofNullable(food), BuiltInFoods.load().of(tree, id).map(f -> f.id()), id);
+      assertEquals(bone, facts.isOnBone(), id);
+      assertEquals(vertebra, facts.hasVertebra(), id);
+      assertEquals(minced, facts.isMinced(), id);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void every_food_that_a_row_names_is_known(Region region, Species species, CutTree tree) {
+    var known = BuiltInFoods.load().all().stream().map(food -> food.id()).toList();
+    for (var item : tree.items()) {
+      item.facts().food().ifPresent(food -> assertTrue(known.contains(food), item.id()));
+    }
+  }
+
+  @ParameterizedTest(name = "{0} {1}")
+  @MethodSource("trees")
+  void what_has_vertebrae_is_on_the_bone(Region region, Species species, CutTree tree) {
+    for (var item : tree.items()) {
+      var facts = tree.facts(item.id());
+      assertTrue(facts.isOnBone() || !facts.hasVertebra(), item.id());
+    }
+  }
+
+  @Test
+  void foods_of_a_species_that_the_source_leaves_out_are_not_known() {
+    var goat = BuiltInCuts.load(Region.AU).of(Species.GOAT);
+    assertEquals(Optional.empty(), BuiltInFoods.load().of(goat, "loin-chop"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "BEEF, carcase, Carcase, Carcase, Carcass",
+    "BEEF, topside, Topside, Topside, Top round",
+    "BEEF, silverside, Silverside, Silverside, Bottom round",
+    "BEEF, thick-flank, Round (thick flank), Thick flank, Sirloin tip (knuckle)",
+    "BEEF, rump-steak, Rump steak, Rump steak, Top sirloin steak",
+    "BEEF, striploin-steak, Porterhouse steak, Sirloin steak, Strip steak",
+    "BEEF, tenderloin, Eye fillet, Fillet, Tenderloin",
+    "BEEF, mince, Mince, Mince, Ground beef",
+    "LAMB, cutlet, Cutlets, Cutlets, Rib chops",
+    "PORK, leg, Leg, Leg, Fresh ham",
+    "PORK, collar-butt, Scotch (collar butt), Collar (neck end), Boston butt",
+  })
+  void names_are_those_of_the_regions_trade(
+      Species species, String id, String au, String uk, String us) {
+    assertEquals(au, name(Region.AU, species, id));
+    assertEquals(uk, name(Region.UK, species, id));
+    assertEquals(us, name(Region.US, species, id));
+  }
+
+  @Test
+  void a_short_loin_goes_home_as_t_bones_or_as_tenderloin_and_striploin() {
+    for (var region : Region.values()) {
+      var beef = BuiltInCuts.load(region).of(Species.BEEF);
+      for (var id : List.of("t-bone", "tenderloin", "striploin")) {
+        assertEquals("short-loin", beef.find(id).orElseThrow().parent());
+      }
+      assertTrue(beef.isUnder("striploin-steak", "hindquarter"));
+    }
+  }
+
+  @Test
+  void a_primal_comes_from_the_quarter_that_the_regions_break_leaves_it_on() {
+    assertQuarter(Species.BEEF, "wing-rib", "hindquarter", "hindquarter", "forequarter");
+    assertQuarter(Species.BEEF, "thin-skirt", "hindquarter", "hindquarter", "forequarter");
+    assertQuarter(Species.LAMB, "rack", "hindquarter", "forequarter", "forequarter");
+    assertQuarter(Species.LAMB, "flap", "forequarter", "forequarter", "hindquarter");
+  }
+
+  @Test
+  void bone_in_joints_count_as_meat() {
+    var trees = BuiltInCuts.load(Region.AU);
+    assertKinds(trees.of(Species.BEEF), Kind.MEAT, "t-bone", "op-rib", "osso-bucco", "short-ribs");
+    assertKinds(trees.of(Species.LAMB), Kind.MEAT, "leg", "shoulder", "rack", "shank", "neck");
+    assertKinds(trees.of(Species.PORK), Kind.MEAT, "leg", "loin", "belly", "ham", "hock");
+  }
+
+  private static void assertPart(CutTree tree, String id, String parent, int count) {
+    var part = tree.find(id).orElseThrow();
+    assertEquals(parent, part.parent(), id);
+    assertEquals(count, part.count(), id);
+    assertEquals(Kind.CARCASE, part.kind(), id);
+  }
+
+  private static void assertKinds(CutTree tree, Kind kind, String... ids) {
+    for (var id : ids) {
+      assertEquals(kind, tree.find(id).map(Item::kind).orElseThrow(), id);
+    }
+  }
+
+  private static void assertQuarter(Species species, String id, String au, String uk, String us) {
+    assertTrue(BuiltInCuts.load(Region.AU).of(species).isUnder(id, au), id);
+    assertTrue(BuiltInCuts.load(Region.UK).of(species).isUnder(id, uk), id);
+    assertTrue(BuiltInCuts.load(Region.US).of(species).isUnder(id, us), id);
+  }
+
+  private static String name(Region region, Species species, String id) {
+    return BuiltInCuts.load(region).of(species).find(id).orElseThrow().name();
+  }
+
+  /** The list names, for each code, the publication in which it was seen. */
+  private static Set<String> codesSeenInPrint(Species species) throws IOException {
+    var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    var codes = new HashSet<String>();
+    var path = "/gambrel/cuts/codes-seen-in-print.csv";
+    try (var in = BuiltInCutsTest.class.getResourceAsStream(path);
+        var parser = format.parse(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (var row : parser) {
+        if (row.get("species").equals(species.id())) {
+          codes.add(row.get("code"));
+        }
+      }
+    }
+    return codes;
+  }
+}

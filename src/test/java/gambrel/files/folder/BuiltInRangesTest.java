@@ -1,0 +1,84 @@
+package gambrel.files.folder;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.shop.PublishedRanges;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+class BuiltInRangesTest {
+  private final PublishedRanges ranges = BuiltInRanges.load();
+
+  /** Univ. of Kentucky ASC-179, table 1: grass-fed from 56, grain-fed to 63. */
+  @Test
+  void dressingOfCattleIsAsKentuckyPublishedIt() {
+    var range = ranges.of(Species.BEEF, "dressing").orElseThrow();
+    assertEquals(new BigDecimal("56"), range.low());
+    assertEquals(new BigDecimal("63"), range.high());
+    assertEquals(-1, range.compare(BigFraction.of(5594, 100)));
+    assertEquals(0, range.compare(BigFraction.of(5595, 100)), "56.0 as printed");
+    assertEquals(1, range.compare(BigFraction.of(6305, 100)), "63.1 as printed");
+  }
+
+  /**
+   * National Pork Producers Council, as reprinted by the Univ. of Kentucky: 140 of 184 lb; Kansas
+   * State Univ. lamb cut-out: 22.4 + 8.7 + 12.7 + 14.0 + 5.8 %; extension table of freezer beef:
+   * 300 of 600 lb; US 1,150-lb steer table: 569 of 715 lb.
+   */
+  @Test
+  void endsOfTakeHomeRangesFollowFromThePublishedTables() {
+    assertEquals(rounded(140, 184), ranges.of(Species.PORK, "take_home").orElseThrow().high());
+    assertEquals(rounded(636, 1000), ranges.of(Species.LAMB, "take_home").orElseThrow().low());
+    var beef = ranges.of(Species.BEEF, "take_home").orElseThrow();
+    assertEquals(rounded(300, 600), beef.low().setScale(1));
+    assertEquals(rounded(569, 715), beef.high());
+  }
+
+  /**
+   * Least bone of the three groups of Braford cattle boned out in R. Bras. Zootec. 38(11) 2009 and
+   * 39(6) 2010 (16.57, 17.4 and 17.9 %); share of bone in the Australian guide to primals (20 %).
+   */
+  @Test
+  void boneOfBeefRunsFromTheBrazilianCattleToTheAustralianGuide() {
+    var bone = ranges.of(Species.BEEF, "bone").orElseThrow();
+    assertEquals(new BigDecimal("16.57").setScale(1, RoundingMode.HALF_UP), bone.low());
+    assertEquals(new BigDecimal("20"), bone.high());
+  }
+
+  private static BigDecimal rounded(long part, long whole) {
+    return Exact.round(BigFraction.of(100 * part, whole), 1);
+  }
+
+  @Test
+  void nothingIsMadeUpWhereNothingWasPublished() {
+    assertTrue(ranges.of(Species.GAME, "dressing").isEmpty());
+  }
+
+  @Test
+  void everyRangeIsOfASpeciesHasItsSourceAndRunsUpwards() {
+    var species = Arrays.stream(Species.values()).map(Species::id).collect(Collectors.toSet());
+    var figures = Set.of("dressing", "chill", "take_home", "bone", "fat");
+    assertAll(
+        ranges.ranges().entrySet().stream()
+            .map(
+                entry ->
+                    () -> {
+                      var key = entry.getKey().split(" ");
+                      var range = entry.getValue();
+                      assertTrue(species.contains(key[0]), entry.getKey());
+                      assertTrue(figures.contains(key[1]), entry.getKey());
+                      assertFalse(range.source().isBlank(), entry.getKey());
+                      assertTrue(range.low().compareTo(range.high()) <= 0, entry.getKey());
+                    }));
+  }
+}

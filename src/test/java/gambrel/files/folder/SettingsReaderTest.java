@@ -1,0 +1,173 @@
+package gambrel.files.folder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Severity;
+import gambrel.trade.shop.Settings;
+import gambrel.trade.shop.Settings.Bins;
+import gambrel.trade.shop.Settings.Paper;
+import gambrel.trade.shop.Step;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Month;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What {@code shop.properties} says. */
+class SettingsReaderTest {
+  @TempDir Path folder;
+  private ShopFiles files;
+
+  @BeforeEach
+  void startFromFourSettings() {
+    files = new ShopFiles(folder);
+  }
+
+  private Settings with(String more) {
+    return files.with("shop.properties", ShopFiles.SETTINGS + more).clean().settings();
+  }
+
+  @Test
+  void yearReviewsAreMonthsByNumberOrAllOrNone() {
+    assertEquals(Set.of(Month.JUNE, Month.DECEMBER), with("year_review=6, 12\n").yearReviews());
+    assertEquals(12, with("year_review=all\n").yearReviews().size());
+    assertEquals(Set.of(), with("year_review=\n").yearReviews());
+  }
+
+  @Test
+  void fourSettingsAreEnoughAndTheRestHasDefaults() {
+    var settings = with("");
+    assertEquals("Hollow Lane Meats", settings.name());
+    assertEquals(Currency.getInstance("AUD"), settings.currency());
+    assertEquals(WeightUnit.KG, settings.unit());
+    assertEquals(ZoneId.of("Australia/Sydney"), settings.zone());
+    assertEquals(Locale.forLanguageTag("en-AU"), settings.locale());
+    assertEquals("en", settings.language());
+    assertEquals(Region.AU, settings.region());
+    assertEquals(Paper.A4, settings.paper());
+    assertEquals(Bins.WEIGHED, settings.bins());
+    assertEquals(6, settings.quietHours());
+    assertEquals(4, settings.cuttingDays());
+    assertEquals(Set.of(Month.DECEMBER), settings.yearReviews());
+    assertEquals(Set.of(Step.HOT, Step.COLD), settings.railOf(Species.BEEF));
+    assertEquals(Optional.empty(), settings.templates());
+  }
+
+  @Test
+  void limitsHaveTheDefaultsOfTheContract() {
+    var limits = with("").limits();
+    assertEquals(new BigDecimal("3.0"), limits.cuttingLossPercent());
+    assertEquals(new BigDecimal("0.4"), limits.hangingPercentPerDay());
+    assertEquals(new BigDecimal("8.0"), limits.batchLossPercent());
+    assertEquals(42, limits.daysHung());
+    assertEquals(5, limits.revisions());
+  }
+
+  @Test
+  void aByteOrderMarkAndAccentsAreReadAsUtf8() {
+    var text = "\uFEFF" + ShopFiles.SETTINGS.replace("Hollow Lane Meats", "Bœuf à l’Étal");
+    files.with("shop.properties", text.getBytes(StandardCharsets.UTF_8));
+    assertEquals("Bœuf à l’Étal", files.clean().settings().name());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"au,en-AU,A4", "uk,en-GB,A4", "us,en-US,LETTER"})
+  void localeAndPaperFollowTheRegion(String region, String locale, Paper paper) {
+    var settings = with("region=" + region);
+    assertEquals(Locale.forLanguageTag(locale), settings.locale());
+    assertEquals(paper, settings.paper());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"en-GB,UK", "en_US,US", "en-NZ,AU"})
+  void theRegionFollowsAGivenLocale(String locale, Region region) {
+    assertEquals(region, with("locale=" + locale).region());
+  }
+
+  @Test
+  void railIsTakenBySpeciesAndABlankRailTakesNone() {
+    var settings = with("rail=hot, cold\nrail.lamb=hot\nrail.GAME=\n");
+    assertEquals(Set.of(Step.HOT, Step.COLD), settings.railOf(Species.BEEF));
+    assertEquals(Set.of(Step.HOT), settings.railOf(Species.LAMB));
+    assertEquals(Set.of(), settings.railOf(Species.GAME));
+    assertEquals(Set.of(), with("rail=\n").railOf(Species.BEEF));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"name", "currency", "unit", "zone"})
+  void withoutARequiredSettingThereIsNoShop(String key) {
+    var text = ShopFiles.SETTINGS.replaceAll("(?m)^" + key + "=.*$", "");
+    files.with("shop.properties", text);
+    assertEquals("shop.properties lacks the setting " + key, files.whyUnreadable());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"currency=XYZW", "unit=stone", "unit=g", "zone=Sydney"})
+  void aRequiredSettingThatMeansNothingIsNoShop(String bad) {
+    files.with("shop.properties", ShopFiles.SETTINGS + bad);
+    assertTrue(
+        files.whyUnreadable().contains(bad.replaceFirst("=(.*)", " \"$1\"")), files::whyUnreadable);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "region=fr",
+        "locale=123456789",
+        "paper=a3",
+        "year_review=13",
+        "bins=some",
+        "quiet_hours=-1",
+        "quiet_hours=1.5",
+        "tax_included=perhaps",
+        "limit.cutting_loss_pct=3%",
+        "limit.revisions=5e1",
+        "rail=warm",
+        "rail.beef=pack",
+        "dates=dd/bb/yyyy"
+      })
+  void anyOtherBadSettingIsANoticeAndItsDefaultIsUsed(String bad) {
+    var defaults = with("");
+    files.with("shop.properties", ShopFiles.SETTINGS + bad);
+    files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 5);
+    assertEquals(defaults, files.read().shop().settings());
+  }
+
+  @Test
+  void aSettingThatIsNotUtf8IsNotPrintedWithHoles() {
+    var text = ShopFiles.SETTINGS + "address=1 Caf\u00e9 Road";
+    files.with("shop.properties", text.getBytes(StandardCharsets.ISO_8859_1));
+    files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 5);
+    assertEquals("", files.read().shop().settings().address());
+  }
+
+  @Test
+  void aMisspeltKeyIsNoted() {
+    files.with("shop.properties", ShopFiles.SETTINGS + "\nquite_hours=3\n");
+    var notice = files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 6);
+    assertEquals(Severity.NOTE, notice.severity());
+  }
+
+  @Test
+  void theDatesPatternReadsTheShopsOwnDatesBesideIso() {
+    files.with("shop.properties", ShopFiles.SETTINGS + "dates=d/M/yyyy");
+    files.with("bodies.csv", "body,species,killed\nB1,beef,3/02/2026\nB2,beef,2026-02-03\n");
+    var bodies = files.clean().bodies();
+    assertEquals(bodies.get("B2").killed(), bodies.get("B1").killed());
+  }
+}

@@ -1,0 +1,46 @@
+package gambrel.files.publish;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import gambrel.files.tables.Table;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CsvTest {
+  @Test
+  void cellsAreQuotedOnlyWhereTheyMustBeAndLinesEndInALineFeed() {
+    var table = new Table("x.csv", List.of("a", "b"), List.of(List.of("1,5", "say \"no\"")));
+
+    assertEquals("a,b\n\"1,5\",\"say \"\"no\"\"\"\n", new String(Csv.bytes(table), UTF_8));
+  }
+
+  @Test
+  void whateverStandsInACellComesBack() {
+    var rows =
+        List.of(
+            List.of("", "plain"),
+            List.of("a,b", "\"quoted\""),
+            List.of("two\nlines", "three\r\nlines"),
+            List.of(" spaces ", "#no comment"),
+            List.of("'", "māori – ½ 𝟙"));
+    var table = new Table("x.csv", List.of("a", "b"), rows);
+
+    var records = Csv.records(Csv.bytes(table));
+
+    assertEquals(List.of("a", "b"), records.get(0));
+    assertEquals(rows, records.subList(1, records.size()));
+  }
+
+  @Test
+  void aTornFileIsRefused() {
+    assertThrows(UncheckedIOException.class, () -> Csv.records("a,b\n1,\"tw".getBytes(UTF_8)));
+  }
+
+  @Test
+  void aLineIsARowWithoutItsEnd() {
+    assertEquals("\"B,7\",beef,", Csv.line(List.of("B,7", "beef", "")));
+  }
+}

@@ -1,0 +1,93 @@
+package gambrel.files.publish;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** A disk with somebody who sees every operation before it is done, and may stop it. */
+public abstract class WatchedDisk extends HastyDisk {
+  private int operations;
+
+  /** What is to be done. */
+  public enum Kind {
+    /** A new folder. */
+    MAKE_FOLDER,
+    /** A file written. */
+    WRITE,
+    /** A file moved. */
+    MOVE,
+    /** A file or folder deleted. */
+    DELETE,
+    /** Names put on the disk. */
+    FLUSH;
+
+    /** Whether it needs room on the disk. */
+    public boolean takesRoom() {
+      return this == MAKE_FOLDER || this == WRITE;
+    }
+  }
+
+  /** Something done to a disk. */
+  public interface Act {
+    /** Does it. */
+    void run() throws IOException;
+  }
+
+  /**
+   * Sees an operation.
+   *
+   * @param n how many were done or tried before it
+   * @param tear does half of it where that is possible: leaves a file half written
+   * @throws IOException instead of the operation
+   */
+  protected abstract void before(Kind kind, int n, Act tear) throws IOException;
+
+  /** How many operations were done or tried. */
+  public int operations() {
+    return operations;
+  }
+
+  private void act(Kind kind, Act act) throws IOException {
+    act(kind, () -> {}, act);
+  }
+
+  private void act(Kind kind, Act tear, Act act) throws IOException {
+    before(kind, operations++, tear);
+    act.run();
+  }
+
+  @Override
+  public void makeFolder(Path folder) throws IOException {
+    act(Kind.MAKE_FOLDER, () -> super.makeFolder(folder));
+  }
+
+  @Override
+  public void write(Path file, Content content) throws IOException {
+    act(
+        Kind.WRITE,
+        () -> super.write(file, out -> out.write(half(content))),
+        () -> super.write(file, content));
+  }
+
+  private static byte[] half(Content content) throws IOException {
+    var whole = new ByteArrayOutputStream();
+    content.writeTo(whole);
+    return Arrays.copyOf(whole.toByteArray(), whole.size() / 2);
+  }
+
+  @Override
+  public void move(Path from, Path to) throws IOException {
+    act(Kind.MOVE, () -> super.move(from, to));
+  }
+
+  @Override
+  public void delete(Path path) throws IOException {
+    act(Kind.DELETE, () -> super.delete(path));
+  }
+
+  @Override
+  public void flush(Path folder) throws IOException {
+    act(Kind.FLUSH, () -> super.flush(folder));
+  }
+}

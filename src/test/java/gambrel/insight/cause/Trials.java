@@ -1,0 +1,187 @@
+package gambrel.insight.cause;
+
+import gambrel.files.folder.ShopReader;
+import gambrel.files.folder.ShopReading;
+import gambrel.trade.decision.State;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.Place;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
+import gambrel.trade.rows.ExportFile;
+import gambrel.trade.shop.Shop;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+
+/** Damages clean shops in one place each and holds what is suggested against the truth. */
+final class Trials {
+  static final OffsetDateTime AS_OF = OffsetDateTime.parse("2026-06-30T02:00:00Z");
+
+  private final Path folder;
+
+  Trials(Path folder) {
+    this.folder = folder;
+  }
+
+  /** How often what was found. */
+  static final class Score {
+    int passing;
+    int failing;
+    int first;
+    int exact;
+    int amongThree;
+    int silent;
+    long nanos;
+
+    void add(Score other) {
+      passing += other.passing;
+      failing += other.failing;
+      first += other.first;
+      exact += other.exact;
+      amongThree += other.amongThree;
+      silent += other.silent;
+      nanos += other.nanos;
+    }
+
+    String line(String name) {
+      return String.format(
+          "| %s | %d | %d | %d | %d | %d | %d |",
+          name, passing, failing, first, exact, amongThree, silent);
+    }
+  }
+
+  /** What a shop came to. */
+  record Found(Night night, List<ExportFile> exports) {
+    LikelyCauses causes() {
+      return LikelyCauses.of(night, exports);
+    }
+  }
+
+  Found look(CleanShop shop) {
+    return look(shop, null);
+  }
+
+  private Found look(CleanShop shop, Set<String> only) {
+    var read = shop(shop);
+    var exports =
+        shop.exports(
+            r ->
+                only == null
+                    || only.contains(r.body)
+                    || !r.batch.isEmpty() && only.contains(r.batch));
+    return new Found(new Reckoner(read, exports).at(AS_OF), exports);
+  }
+
+  private Shop shop(CleanShop shop) {
+    if (ShopReader.read(shop.write(folder)) instanceof ShopReading.Ok ok) {
+      return ok.shop();
+    }
+    throw new AssertionError("cannot read " + folder);
+  }
+
+  /** Damages a shop until a body fails, {@code tries} times at most; counts what became of it. */
+  void damage(Damage damage, long seed, int tries, Score score) {
+    for (int attempt = 0; attempt < tries; attempt++) {
+      var shop = new CleanShop(seed);
+      var truth =
+          damage.happen(shop, new SplittableRandom(seed * 1000 + damage.ordinal() * 50L + attempt));
+      if (truth.isEmpty()) {
+        continue;
+      }
+      shop.number();
+      if (failing(look(shop, touched(truth.get())).night()).isEmpty()) {
+        score.passing++;
+        continue;
+      }
+      score.failing++;
+      score(truth.get(), look(shop), score, damage + " seed " + seed);
+      return;
+    }
+  }
+
+  private static Set<String> touched(Damage.Truth truth) {
+    var touched = new HashSet<String>(Set.of(truth.owner()));
+    for (var row : truth.rows()) {
+      touched.add(row.body);
+      touched.add(row.batch);
+    }
+    // A body and its batch share their number.
+    List.copyOf(touched).stream()
+        .filter(id -> !id.isEmpty())
+        .forEach(id -> List.of("M", "B", "P").forEach(l -> touched.add(l + id.substring(1))));
+    touched.remove("");
+    return touched;
+  }
+
+  /** The first body that is held, or whose cold weight is above its hot one. */
+  private static Optional<String> failing(Night night) {
+    return night.bodies().values().stream()
+        .filter(
+            a ->
+                a.decision().state() == State.HELD
+                    || a.balance()
+                        .shares()
+                        .chillShrink()
+                        .filter(shrink -> shrink.part().isNegative())
+                        .isPresent())
+        .map(a -> a.body().id())
+        .findFirst();
+  }
+
+  private static void score(Damage.Truth truth, Found found, Score score, String where) {
+    String body = failing(found.night()).orElseThrow(() -> new AssertionError(where));
+    long start = cpu();
+    var suggestions = found.causes().of(body);
+    score.nanos += cpu() - start;
+    boolean first = !suggestions.isEmpty() && isNamed(truth, suggestions.get(0));
+    score.silent += suggestions.isEmpty() ? 1 : 0;
+    score.first += first ? 1 : 0;
+    score.exact += first && suggestions.get(0).rows().size() == truth.touched() ? 1 : 0;
+    score.amongThree += suggestions.stream().anyMatch(s -> isNamed(truth, s)) ? 1 : 0;
+    if (!first && Boolean.getBoolean("cause.tell")) {
+      tell(truth, found, body, suggestions, where);
+    }
+  }
+
+  private static long cpu() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  private static void tell(
+      Damage.Truth truth, Found found, String body, List<Suggestion> said, String where) {
+    var decision = found.night().bodies().get(body).decision();
+    System.out.println(where + " " + body + " " + decision.reasons());
+    System.out.println("  truth " + truth.cause() + " " + truth.owner());
+    truth.rows().stream()
+        .limit(4)
+        .forEach(r -> System.out.println("    " + r.ticket + " " + r.exported(Place.NONE).cells()));
+    said.forEach(
+        s ->
+            System.out.println(
+                "  said " + s.cause() + " " + NoticeWords.ENGLISH.of(s.evidence()) + s.lines()));
+  }
+
+  private static boolean isNamed(Damage.Truth truth, Suggestion said) {
+    boolean moved = truth.cause() == Cause.WRONG_BODY;
+    if (moved) {
+      return (said.cause() == Cause.WRONG_BODY || said.cause() == Cause.CHANGEOVER)
+          && said.lines().stream()
+              .map(NoticeWords.ENGLISH::of)
+              .allMatch(l -> l.contains(",body," + truth.owner() + ","))
+          && said.rows().stream()
+              .map(place -> scaleOf(place.file()) + " " + place.line())
+              .anyMatch(truth.tickets()::contains);
+    }
+    return said.cause() == truth.cause()
+        && (truth.touched() == 0 || truth.tickets().contains(said.scale() + " " + said.ticket()));
+  }
+
+  private static String scaleOf(String file) {
+    return file.substring(file.lastIndexOf('/') + 1, file.length() - ".csv".length());
+  }
+}

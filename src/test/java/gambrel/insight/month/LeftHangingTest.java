@@ -1,0 +1,83 @@
+package gambrel.insight.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.scenes.Scene;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A shop that hangs a week: of 24 bodies before March two hung 5 days and two 9, the rest 7. */
+@DisplayName("An own body is left hanging")
+class LeftHangingTest {
+  private static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
+
+  @TempDir Path folder;
+
+  private Scene scene;
+
+  @BeforeEach
+  void hangAWeek() {
+    scene = Books.shop(folder);
+    for (int i = 0; i < 24; i++) {
+      hang("B" + i, "ann", MARCH.minusDays(40 - i), i < 2 ? 5 : i < 4 ? 9 : 7);
+    }
+  }
+
+  /** 100 kg of cold weight lose 0.3 kg a day. */
+  private void hang(String id, String owner, LocalDate killed, int days) {
+    scene.body("%s,beef,steer,%s,%s,,,,,,".formatted(id, killed, owner));
+    weigh(killed, id, "hot carcase", 102);
+    weigh(killed.plusDays(1), id, "cold carcase", 100);
+    weigh(killed.plusDays(days), id, "aged carcase", 100 - 0.3 * days);
+    weigh(killed.plusDays(days), id, "pack mince", 99 - 0.3 * days);
+  }
+
+  private void weigh(LocalDate day, String id, String what, double weight) {
+    scene.weigh("%sT10:00 %s %s %s".formatted(day, id, what, text(weight)));
+  }
+
+  private static String text(double weight) {
+    return String.format(Locale.ROOT, "%.2f", weight);
+  }
+
+  private List<Finding> found() {
+    return Findings.of(Books.march(scene)).stream()
+        .filter(f -> f.kind() == FindingKind.HANGING)
+        .toList();
+  }
+
+  /** The middle half is 7 to 7, taken as a day: the fence lies at 10. */
+  @Test
+  void beyondTheFenceAndNotADayLate() {
+    hang("D8", "shop", MARCH, 8);
+    hang("D10", "shop", MARCH, 10);
+    assertEquals(List.of(), found());
+    hang("D11", "shop", MARCH, 11);
+    assertEquals(List.of("D11"), found().get(0).subjects());
+  }
+
+  @Test
+  void butACustomersBodyIsTheCustomersChoice() {
+    hang("D30", "ann", MARCH, 30);
+    assertEquals(List.of(), found());
+  }
+
+  /** Four days over the usual seven: 1.2 kg of 100. */
+  @Test
+  void andToldWithTheDaysOverTheUsualOnesAndWhatTheyCost() {
+    hang("D11", "shop", MARCH, 11);
+    var evidence = found().get(0).evidence();
+    assertEquals("Number[value=7, decimals=0]", evidence.get("usual").toString());
+    assertEquals("Number[value=4, decimals=0]", evidence.get("days").toString());
+    assertEquals("1.200", ((Evidence.Mass) evidence.get("weight")).value().toString());
+  }
+}

@@ -1,0 +1,139 @@
+package gambrel.insight.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.money.Income;
+import gambrel.insight.month.money.OwnStock;
+import gambrel.insight.month.money.SupplierLine;
+import gambrel.scenes.Scene;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Money;
+import java.nio.file.Path;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("Bought stock and charges")
+class OwnStockAndIncomeTest {
+  private static final Currency EURO = Currency.getInstance("EUR");
+
+  @TempDir Path folder;
+
+  private Scene scene;
+
+  @BeforeEach
+  void bodies() {
+    scene =
+        Books.shop(folder)
+            .file("values.csv", "item,value,from,to", "mince,12,,", "bone,0.5,,")
+            .file(
+                "charges.csv",
+                "charge,description,basis,price,tax_percent",
+                "cut,Cutting,boning,2.00,10")
+            .body("B1,beef,steer,2026-03-02,shop,Hill,900.00")
+            .body("B2,beef,steer,2026-03-02,,Hill,1000.00")
+            .body("B3,beef,steer,2026-03-02,ann,,")
+            .body("B4,beef,steer,2026-03-02,shop,,");
+    for (int i = 1; i <= 4; i++) {
+      scene.weigh(
+          """
+          02T10:0%d B%d hot carcase 102
+          03T10:0%d B%d cold carcase 100
+          05T10:0%d B%d pack mince 78
+          05T11:0%d B%d bin bone 21
+          """
+              .formatted(i, i, i, i, i, i, i, i));
+    }
+  }
+
+  private MonthRecords records() {
+    return Books.march(scene);
+  }
+
+  private List<OwnStock> stock() {
+    var records = records();
+    return OwnStock.of(records.bodies().cut(), records.rail().items(), EURO);
+  }
+
+  /** 78 kg at 12 are 936: 36 over the one's cost, 64 under the other's; B4's cost is not known. */
+  @Test
+  void marginIsTheWorthOfTheTakeHomeLessTheCost() {
+    assertEquals(
+        List.of(Optional.of(new Money(3_600)), Optional.of(new Money(-6_400))),
+        stock().stream().map(OwnStock::margin).toList());
+  }
+
+  @Test
+  void bodiesOfASupplierAreAddedUp() {
+    var line = SupplierLine.of(stock()).get(0);
+    assertEquals("Hill", line.supplier());
+    assertEquals(2, line.bodies());
+    assertEquals(new Money(-2_800), line.margin());
+    assertEquals(BigFraction.of(-2_800, 200), line.marginAUnit().orElseThrow());
+    assertTrue(line.toOthers().isEmpty(), "nobody to compare it with");
+  }
+
+  @Test
+  void bodyWithoutValuesHasNoMarginInsteadOfNothing() {
+    scene.file("values.csv", "item,value,from,to", "bone,0.5,,");
+    assertEquals(List.of(Optional.empty(), Optional.empty()), margins());
+    assertEquals(0, SupplierLine.of(stock()).get(0).counted());
+  }
+
+  private List<Optional<Money>> margins() {
+    return stock().stream().map(OwnStock::margin).toList();
+  }
+
+  @Test
+  void valueOfAnotherDayDoesNotCount() {
+    scene.file("values.csv", "item,value,from,to", "mince,12,,2026-03-30", "mince,13,2026-04-01,");
+    assertEquals(List.of(Optional.empty(), Optional.empty()), margins());
+  }
+
+  @Test
+  void findingNamesBodiesThatAreWorthLessThanTheyCost() {
+    var found = Findings.of(records()).stream().filter(f -> f.kind() == FindingKind.STOCK).toList();
+    assertEquals(1, found.size());
+    assertEquals(List.of("B2"), found.get(0).subjects());
+    assertEquals(Optional.of(new Money(6_400)), found.get(0).money());
+  }
+
+  /** 100 kg at 2.00 for Ann alone, tax left out: the shop's bodies bring no charge. */
+  @Test
+  void incomeIsOfCustomersBodiesWithoutTax() {
+    var income = Income.of(Species.BEEF, records().bodies().cut());
+    assertEquals(1, income.bodies());
+    assertEquals(new Money(20_000), income.charges());
+    assertEquals(BigFraction.of(200), income.minorAUnit().orElseThrow());
+  }
+
+  @Test
+  void shopsHalfOfABodyWeighsNothingInItsIncome() {
+    scene
+        .body("B5,beef,steer,2026-03-02,,,")
+        .file("shares.csv", "body,customer,share", "B5,ann,1/2", "B5,shop,1/2")
+        .weigh(
+            """
+            02T12:00 B5 hot carcase 102
+            03T12:00 B5 cold carcase 100
+            05T12:00 B5 pack mince 99
+            """);
+    var income = Income.of(Species.BEEF, records().bodies().cut());
+    assertEquals(2, income.bodies());
+    assertEquals(new Money(30_000), income.charges());
+    assertEquals(BigFraction.of(150), income.weight());
+  }
+
+  @Test
+  void speciesWithoutBodiesDividesByNothing() {
+    assertTrue(Income.of(Species.GOAT, records().bodies().cut()).minorAUnit().isEmpty());
+  }
+}

@@ -1,0 +1,111 @@
+package gambrel.insight.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.pace.PaceLine;
+import gambrel.insight.month.pace.PaceReadings;
+import gambrel.scenes.Scene;
+import gambrel.trade.cuts.Species;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("Pace on the block")
+class PaceTest {
+  @TempDir Path folder;
+
+  private Scene scene;
+
+  @BeforeEach
+  void wynBonesOnTheFifth() {
+    scene =
+        Books.shop(folder)
+            .body("B1,beef,steer,2026-03-02,ann")
+            .file(
+                "bench.csv",
+                "scale,from,to,body,batch,customer,boner",
+                "bench,2026-03-05T06:00,2026-03-05T18:00,,,,Wyn");
+  }
+
+  /** Three hindquarters of 50, 54 and 46 kg, 10, 12 and 8 minutes; the fourth has no end. */
+  @Test
+  void pieceTakesFromItsWeighingToTheBonersNext() {
+    scene.weigh(
+        """
+        05T08:00 B1 block hindquarter 50
+        05T08:10 B1 block left-hindquarter 54
+        05T08:22 B1 block hindquarter 46
+        05T08:30 B1 block hindquarter 52
+        """);
+    var line = lines(Books.march(scene)).get(0);
+    assertEquals(Optional.of("Wyn"), line.boner());
+    assertEquals(3, line.month().pieces());
+    assertEquals(BigFraction.of(10), line.month().each().median());
+    assertEquals(BigFraction.of(150 * 60, 30), line.month().weightAnHour().orElseThrow());
+  }
+
+  /** Ten minutes are usual, so forty are a break. */
+  @Test
+  void breaksAreLeftOutAndCounted() {
+    scene.weigh(
+        """
+        05T08:00 B1 block hindquarter 50
+        05T08:10 B1 block hindquarter 50
+        05T08:20 B1 block hindquarter 50
+        05T09:00 B1 block hindquarter 50
+        05T09:10 B1 block hindquarter 50
+        """);
+    var records = Books.march(scene);
+    assertEquals(3, lines(records).get(0).month().pieces());
+    assertEquals(1, PaceReadings.of(records).month().breaks());
+  }
+
+  @Test
+  void piecesFetchedTogetherShareTheirTime() {
+    scene.weigh(
+        """
+        05T08:00:00 B1 block hindquarter 50
+        05T08:00:30 B1 block hindquarter 50
+        05T08:20:00 B1 block hindquarter 50
+        """);
+    var month = lines(Books.march(scene)).get(0).month();
+    assertEquals(2, month.pieces());
+    assertEquals(BigFraction.of(10), month.each().median());
+  }
+
+  @Test
+  void pieceOfAPieceEndsNothing() {
+    scene.weigh(
+        """
+        05T08:00 B1 block hindquarter 50
+        05T08:04 B1 block rump 4
+        05T08:12 B1 block hindquarter 50
+        """);
+    assertEquals(BigFraction.of(12), lines(Books.march(scene)).get(0).month().each().median());
+  }
+
+  @Test
+  void packsShowThePackerAndABlankBonerNobody() {
+    scene.weigh(
+        """
+        05T08:00 B1 pack rump-steak 2
+        05T08:10 B1 pack rump-steak 2
+        06T08:00 B1 block hindquarter 50
+        06T08:10 B1 block hindquarter 50
+        """);
+    var records = Books.march(scene);
+    assertTrue(lines(records).isEmpty());
+    assertTrue(PaceReadings.of(records).month().of(Species.BEEF).isEmpty());
+  }
+
+  private static List<PaceLine> lines(MonthRecords records) {
+    return PaceLine.of(records, PaceReadings.of(records));
+  }
+}

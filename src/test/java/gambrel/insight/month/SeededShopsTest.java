@@ -1,0 +1,95 @@
+package gambrel.insight.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code -Dmonth.shops=N} takes as many shops of each kind; their number is told on failure. */
+@DisplayName("On seeded shops")
+class SeededShopsTest {
+  private static final int SHOPS = Integer.getInteger("month.shops", 12);
+
+  @TempDir Path folder;
+
+  /** The findings of every shop that are of a kind. */
+  private List<List<Finding>> findings(
+      BiFunction<Path, Long, MonthRecords> shop, Predicate<Finding> kind) {
+    var all = new ArrayList<List<Finding>>();
+    for (long seed = 1; seed <= SHOPS; seed++) {
+      var records = shop.apply(folder.resolve("shop" + seed), seed);
+      all.add(Findings.of(records).stream().filter(kind).toList());
+    }
+    return all;
+  }
+
+  private static boolean isComparison(Finding finding) {
+    return switch (finding.kind()) {
+      case BONER, CUT_CHOICE, YIELD, PACE, CHARGES -> true;
+      case STOCK -> finding.variant().equals("supplier");
+      default -> false;
+    };
+  }
+
+  /** Of the kinds that compare, three can fire here: boners, suppliers, ways to cut a loin. */
+  private static long mostByChance() {
+    double expected = SHOPS * 3.0 / GroupComparison.ONE_FALSE_IN;
+    return Math.round(expected + 3.3 * Math.sqrt(expected) + 1);
+  }
+
+  @Test
+  void whereNothingDiffersNobodyIsSingledOutMoreOftenThanPromised() {
+    var found = findings(BoningShop::clean, SeededShopsTest::isComparison);
+    long alarms = found.stream().mapToLong(List::size).sum();
+    assertTrue(alarms <= mostByChance(), alarms + " false alarms in " + SHOPS + ": " + found);
+  }
+
+  @Test
+  void bonerWhoLeavesTwoPerCentMoreOnTheBoneIsNamed() {
+    var found = findings(BoningShop::wynLeavesMeatOnTheBone, f -> f.kind() == FindingKind.BONER);
+    for (var ofShop : found) {
+      assertEquals(
+          List.of(new Evidence.Name("Wyn")),
+          ofShop.stream().map(f -> f.evidence().get("boner")).toList());
+      assertTrue(ofShop.get(0).money().isPresent());
+    }
+  }
+
+  /** Chance gives Moor fewer than eight bodies now and then, which tell nothing. */
+  @Test
+  void supplierWhoseBodiesLeaveLessIsNamed() {
+    var found =
+        findings(
+            BoningShop::moorsBodiesAreFat,
+            f -> f.kind() == FindingKind.STOCK && f.variant().equals("supplier"));
+    long named =
+        found.stream().filter(fs -> fs.stream().anyMatch(f -> name(f).equals("Moor"))).count();
+    assertTrue(named * 10 >= SHOPS * 9L, named + " named in " + SHOPS);
+  }
+
+  @Test
+  void poorerWayToCutALoinIsNamed() {
+    var found = findings(BoningShop::loinOnTheBoneIsCheap, f -> f.kind() == FindingKind.CUT_CHOICE);
+    for (var ofShop : found) {
+      assertEquals(1, ofShop.size());
+      var cuts = (Evidence.Cuts) ofShop.get(0).evidence().get("way");
+      assertEquals("T-bone steak", cuts.items().get(0).name());
+    }
+  }
+
+  private static String name(Finding finding) {
+    return ((Evidence.Name) finding.evidence().get("supplier")).value();
+  }
+}

@@ -1,0 +1,82 @@
+package gambrel.insight.statistics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.trade.measure.Exact;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+class ControlChartTest {
+  /**
+   * NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2, flow-rate example: printed mean
+   * 50.81, upper limit 55.8041, lower limit 45.8159.
+   */
+  @Test
+  void reproducesTheHandbooksIndividualsExample() {
+    var chart =
+        chart("49.6", "47.6", "49.9", "51.3", "47.8", "51.2", "52.6", "52.4", "53.6", "52.1");
+    assertEquals("50.81", printed(chart.centre().orElseThrow(), 2));
+    assertEquals("55.8041", printed(chart.upper().orElseThrow(), 4));
+    assertEquals("45.8159", printed(chart.lower().orElseThrow(), 4));
+    assertTrue(IntStream.range(0, 10).allMatch(i -> chart.signals(i).isEmpty()));
+  }
+
+  @Test
+  void oneValueHasACentreAndNoLimits() {
+    var chart = chart("2.5");
+    assertEquals("2.500", printed(chart.centre().orElseThrow(), 3));
+    assertTrue(chart.lower().isEmpty() && chart.upper().isEmpty());
+    assertEquals(List.of(), chart.signals(0));
+  }
+
+  @Test
+  void noValueHasNoCentre() {
+    assertTrue(chart().centre().isEmpty());
+  }
+
+  @Test
+  void valuesThatNeverMoveGiveLimitsAndNoSignal() {
+    var chart = chart("2", "2", "2");
+    assertEquals("2.000", printed(chart.upper().orElseThrow(), 3));
+    assertEquals(List.of(), chart.signals(2));
+  }
+
+  @Test
+  void aValueBeyondTheLimitsIsASignal() {
+    var chart = chart("1", "1.1", "1", "1.1", "1", "1.1", "1", "1.1", "1", "9");
+    assertTrue(chart.signals(9).contains("beyond-limits"));
+    assertEquals(List.of(), chart.signals(4));
+  }
+
+  @Test
+  void eightValuesOnOneSideOfTheCentreAreASignalFromTheEighthOn() {
+    var chart =
+        chart("3", "1", "3", "1", "1.9", "1.8", "1.9", "1.8", "1.9", "1.8", "1.9", "1.8", "9", "1");
+    assertEquals(List.of(), chart.signals(9));
+    assertTrue(chart.signals(10).contains("eight-on-one-side"));
+  }
+
+  @Test
+  void aMeanOfThirdsIsNotSpoiltByTheirDecimals() {
+    var chart =
+        ControlChart.of(
+            List.of(BigFraction.of(1, 3), BigFraction.of(2, 3), BigFraction.of(1, 2000)));
+    // (1/3 + 2/3 + 1/2000) / 3 = 2001/6000 = 0.3335, exactly half-way.
+    assertEquals(new BigDecimal("0.334"), ControlChart.output(chart.centre().orElseThrow()));
+  }
+
+  private static ControlChart chart(String... values) {
+    return ControlChart.of(
+        Arrays.stream(values).map(v -> Exact.fraction(new BigDecimal(v))).toList());
+  }
+
+  private static String printed(BigDecimal value, int decimals) {
+    return value.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+}

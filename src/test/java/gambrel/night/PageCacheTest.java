@@ -1,0 +1,104 @@
+package gambrel.night;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.files.publish.Changes;
+import gambrel.files.publish.HastyDisk;
+import gambrel.files.publish.OutputFolder;
+import gambrel.files.publish.PublishedFiles;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("The shelf of published pages")
+class PageCacheTest {
+  private static final byte[] PAGE = "page".getBytes(StandardCharsets.UTF_8);
+
+  @TempDir Path out;
+
+  /** Does something in a night. */
+  private interface Night {
+    void work(PageCache shelf, Changes changes) throws IOException;
+  }
+
+  private void night(Night night) throws IOException {
+    try (var open = OutputFolder.open(out, new HastyDisk())) {
+      var changes = open.changes();
+      var shelf = PageCache.of(changes);
+      night.work(shelf, changes);
+      shelf.writeList();
+      open.publish(changes, () -> {});
+    }
+  }
+
+  private Optional<byte[]> found(String recipe) throws IOException {
+    return PageCache.of(Changes.unwritten(new PublishedFiles(out))).find(recipe);
+  }
+
+  /** Publishes a page as a night does. */
+  private void night(String recipe, String file) throws IOException {
+    night(
+        (shelf, changes) -> {
+          shelf.keep(recipe, PAGE);
+          shelf.write(file, PAGE);
+        });
+  }
+
+  private String list() throws IOException {
+    return Files.readString(out.resolve(PageCache.FILE));
+  }
+
+  @Test
+  void findsAPageByWhatItWasMadeOf() throws IOException {
+    night("ab", "morning.pdf");
+
+    assertArrayEquals(PAGE, found("ab").orElseThrow());
+    assertTrue(found("cd").isEmpty());
+  }
+
+  @Test
+  void doesNotFindOneThatSomebodyChangedOrRemoved() throws IOException {
+    night("ab", "morning.pdf");
+
+    Files.writeString(out.resolve("morning.pdf"), "scribbled");
+    assertTrue(found("ab").isEmpty());
+    Files.delete(out.resolve("morning.pdf"));
+    assertTrue(found("ab").isEmpty());
+  }
+
+  @Test
+  void namesAPageMadeAnewInsteadOfTheOneBefore() throws IOException {
+    night("ab", "morning.pdf");
+    night("cd", "morning.pdf");
+
+    assertTrue(found("ab").isEmpty());
+    assertTrue(found("cd").isPresent());
+  }
+
+  @Test
+  void forgetsWhatIsRemoved() throws IOException {
+    night("ab", "morning.pdf");
+
+    night((shelf, changes) -> changes.remove("morning.pdf"));
+
+    assertEquals("", list());
+  }
+
+  @Test
+  void isEmptyWhereItsListIsLostOrNoList() throws IOException {
+    night("ab", "morning.pdf");
+
+    Files.writeString(out.resolve(PageCache.FILE), "\u0000 no list\nab ../ /etc");
+
+    assertTrue(found("ab").isEmpty());
+    night((shelf, changes) -> {});
+    assertEquals("", list());
+  }
+}

@@ -1,0 +1,52 @@
+package gambrel.night;
+
+import gambrel.insight.month.MonthReport;
+import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Figures;
+import gambrel.trade.register.Planned;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Documents that carry the figures as real ones do, and say in a few words what they were given.
+ */
+public final class TinyDocuments implements Documents {
+  @Override
+  public byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
+    var words =
+        "statement "
+            + planned.customer()
+            + ' '
+            + planned.body()
+            + " r"
+            + planned.revision()
+            + "\nchanges "
+            + changes.map(Object::toString).orElse("not known");
+    return TinyPdf.of(words, RegisterStore.FIGURES, figures);
+  }
+
+  @Override
+  public byte[] draft(Night night, Planned planned, byte[] figures) {
+    var words = "draft " + planned.customer() + ' ' + planned.account().decision().reasons();
+    return TinyPdf.of(words, RegisterStore.FIGURES, figures);
+  }
+
+  @Override
+  public byte[] summary(MonthReport month) {
+    return TinyPdf.of("summary " + month.records().month(), "none", new byte[0]);
+  }
+
+  @Override
+  public byte[] morning(MorningReport report) {
+    var issued = report.issued().stream().map(row -> row.file()).collect(Collectors.joining(" "));
+    var todo =
+        report.notices().stream()
+            .map(NoticeWords.ENGLISH::message)
+            .collect(Collectors.joining("\n"));
+    return TinyPdf.of("issued " + issued + "\n" + todo, "none", new byte[0]);
+  }
+}

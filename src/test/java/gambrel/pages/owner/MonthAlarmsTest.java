@@ -1,0 +1,138 @@
+package gambrel.pages.owner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.insight.month.Findings;
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.loss.LossChart;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** How many shops: {@code -Dmonth.shops=N}, 3 by default. */
+@DisplayName("Over seeded shops")
+class MonthAlarmsTest {
+  private static final int SHOPS = Integer.getInteger("month.shops", 3);
+  private static final Set<FindingKind> OF_SHIFTS =
+      Set.of(FindingKind.CHILLER, FindingKind.BENCH, FindingKind.SCALE);
+
+  @TempDir private Path folder;
+
+  static LongStream seeds() {
+    return LongStream.rangeClosed(1, SHOPS);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void a_chiller_that_takes_one_and_a_half_per_cent_more_is_named_with_its_day(long seed) {
+    var records = records(new SteadyShop(folder, seed).chillerTakes(1.5, "2026-07-08").made());
+    var finding = found(records, FindingKind.CHILLER).orElseThrow();
+    assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get("since"));
+    assertTrue(finding.money().orElseThrow().minor() > 0);
+    assertTrue(
+        LossChart.of(records, Loss.CHILL).get(0).signals().stream()
+            .anyMatch(point -> finding.subjects().contains(point.body())));
+    assertTrue(found(records, FindingKind.SCALE).isEmpty());
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void a_bench_scale_that_drifts_is_named_with_the_scales_of_the_balance(long seed) {
+    var records = records(new SteadyShop(folder, seed).benchDrifts("2026-07-08").made());
+    var finding = found(records, FindingKind.SCALE).orElseThrow();
+    assertEquals("balance", finding.variant());
+    assertTrue(finding.subjects().containsAll(List.of("bench", "rail")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void of_two_bench_scales_the_one_that_drifts_is_named(long seed) {
+    var shop = new SteadyShop(folder, seed).withTwoBenches().benchDrifts("2026-07-08");
+    var finding = found(records(shop.made()), FindingKind.SCALE).orElseThrow();
+    assertEquals("heavy", finding.variant());
+    assertEquals("bench", finding.subjects().get(0));
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void a_rail_scale_that_reads_light_is_not_taken_for_a_chiller(long seed) {
+    var records = records(new SteadyShop(folder, seed).railReadsLight("2026-07-06").made());
+    var finding = found(records, FindingKind.SCALE).orElseThrow();
+    assertEquals("rail", finding.variant());
+    assertTrue(finding.subjects().contains("rail"));
+    assertTrue(found(records, FindingKind.CHILLER).isEmpty());
+  }
+
+  /**
+   * For independent normal values a point lies beyond three sigmas with probability 0.0027; with
+   * limits from about 300 values it is 0.003. With the three run rules it is at most the sum of the
+   * four, 0.0027 + 0.0021 + 0.0045 + 0.0078 = 0.017. The tests of shifts promise one in a hundred
+   * each, two a shop. Counts may exceed these by four binomial standard deviations and one; signals
+   * of runs come in clusters, so their variance is taken double.
+   */
+  @Test
+  void with_nothing_wrong_alarms_stay_at_the_rate_that_the_method_promises() {
+    int points = 0;
+    int beyond = 0;
+    int signals = 0;
+    int shifts = 0;
+    for (long seed = 1; seed <= SHOPS; seed++) {
+      var records = records(new SteadyShop(folder.resolve("s" + seed), 1000 + seed).made());
+      for (var chart : charts(records)) {
+        points += chart.ofMonth().size();
+        signals += chart.signals().size();
+        beyond += (int) chart.signals().stream().filter(MonthAlarmsTest::isBeyond).count();
+      }
+      shifts += (int) Findings.of(records).stream().filter(f -> isShift(f)).count();
+    }
+    System.out.printf(
+        "%d shops, %d points: %d beyond limits, %d with any signal, %d shifts%n",
+        SHOPS, points, beyond, signals, shifts);
+    assertAtMost(beyond, points, 0.003, 1);
+    assertAtMost(signals, points, 0.017, 2);
+    assertAtMost(shifts, 2 * SHOPS, 0.01, 1);
+  }
+
+  private static boolean isBeyond(LossChart.Point point) {
+    return point.signals().contains("beyond-limits");
+  }
+
+  private static boolean isShift(Finding finding) {
+    return OF_SHIFTS.contains(finding.kind());
+  }
+
+  private static void assertAtMost(int found, int of, double rate, double clustering) {
+    double most = of * rate + 4 * Math.sqrt(clustering * of * rate * (1 - rate)) + 1;
+    assertTrue(found <= most, found + " of " + of + ", at most " + most + " to be expected");
+  }
+
+  private static List<LossChart> charts(MonthRecords records) {
+    return Stream.of(Loss.CHILL, Loss.BENCH)
+        .flatMap(loss -> LossChart.of(records, loss).stream())
+        .toList();
+  }
+
+  private static Optional<Finding> found(MonthRecords records, FindingKind kind) {
+    return Findings.of(records).stream().filter(f -> f.kind() == kind).findFirst();
+  }
+
+  private static MonthRecords records(SmallShop shop) {
+    return MonthRecords.of(
+        shop.at(SteadyShop.LATER), SmallShop.NOTHING_ISSUED, YearMonth.parse(SteadyShop.MONTH));
+  }
+}

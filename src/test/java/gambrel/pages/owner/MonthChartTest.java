@@ -1,0 +1,210 @@
+package gambrel.pages.owner;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.pages.views.ChartView;
+import gambrel.pages.views.SummaryView;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("A chart of chill shrink")
+class MonthChartTest {
+  private static final String LATER = "2026-09-15T02:00:00Z";
+
+  @TempDir private Path folder;
+  private SmallShop shop;
+  private int bodies;
+
+  @BeforeEach
+  void startAShop() {
+    shop = new SmallShop(folder);
+  }
+
+  @Test
+  void needs_twenty_bodies_in_the_twelve_months_before_and_says_so() {
+    twentyInJune(19);
+    kill("2026-07-06", 2);
+    var july = shop.summary("2026-07", LATER);
+    assertEquals(List.of(), charts(july));
+    assertEquals(
+        "Beef has 19 bodies chilled in the twelve months before: a chart of the chiller needs 20."
+            + " Every body stands in the list at the end.",
+        SmallShop.remarks(july, "Weight lost").get(1));
+  }
+
+  /** June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128. */
+  @Test
+  void has_lines_at_the_mean_and_3_mean_moving_ranges_over_1_128_of_the_months_before() {
+    twentyInJune(20);
+    kill("2026-07-06", 9);
+    assertEquals(
+        List.of("usual 2.50%", "seldom above 5.16%", "seldom below \u22120.16%"),
+        labels(chart("2026-07")));
+  }
+
+  @Test
+  void shows_the_months_before_and_never_those_after() {
+    twentyInJune(20);
+    kill("2026-07-06", 2);
+    kill("2026-07-07", 3);
+    kill("2026-08-03", 2);
+    assertEquals(22, chart("2026-07").points().size());
+    assertEquals(
+        List.of("June 2026", "July 2026"),
+        chart("2026-07").xTicks().stream().map(ChartView.Tick::label).toList());
+  }
+
+  @Test
+  void does_not_move_its_lines_when_later_months_come() {
+    twentyInJune(20);
+    kill("2026-07-06", 2);
+    var before = chart("2026-07");
+    kill("2026-08-03", 9);
+    assertEquals(before, chart("2026-07"));
+  }
+
+  @Test
+  void forgets_what_is_more_than_twelve_months_ago() {
+    for (int day = 1; day <= 20; day++) {
+      kill(LocalDate.of(2025, 6, day).toString(), 9);
+    }
+    twentyInJune(20);
+    kill("2026-07-06", 2);
+    assertEquals("usual 2.50%", labels(chart("2026-07")).get(0));
+  }
+
+  @Test
+  void names_a_body_beyond_the_lines_in_its_own_month_alone() {
+    twentyInJune(20);
+    kill("2026-07-10", 9);
+    kill("2026-08-03", 2);
+    var july = chart("2026-07");
+    assertEquals(
+        "K21 lost 9.00% in the chiller; bodies of the last twelve months lost 0.00% to 5.16%.",
+        july.notes().get(0));
+    assertEquals("K21", july.points().get(20).label());
+    assertTrue(july.points().get(20).signal());
+    var august = chart("2026-08");
+    assertEquals("", august.points().get(20).label());
+    assertFalse(august.notes().stream().anyMatch(note -> note.contains("K21")));
+  }
+
+  @Test
+  void is_of_the_months_main_species_and_of_each_other_with_five_bodies() {
+    for (String species : List.of("beef", "lamb", "pork")) {
+      for (int day = 1; day <= 20; day++) {
+        kill(species, LocalDate.of(2026, 6, day).toString(), 2 + day % 2);
+      }
+    }
+    for (int i = 0; i < 6; i++) {
+      kill("2026-07-06", 2);
+    }
+    for (int i = 0; i < 5; i++) {
+      kill("lamb", "2026-07-06", 2 + i % 2);
+    }
+    for (int i = 0; i < 4; i++) {
+      kill("pork", "2026-07-06", 2);
+    }
+    assertEquals(
+        List.of("beef", "lamb"),
+        charts(shop.summary("2026-07", LATER)).stream()
+            .map(chart -> chart.heading().replaceAll("Chill shrink, (\\w+):.*", "$1"))
+            .toList());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 12, 80, 81, 150})
+  void stays_within_its_frame_and_keeps_words_apart(int number) {
+    twentyInJune(20);
+    for (int i = 0; i < number; i++) {
+      kill("2026-07-06", i % 17 == 16 ? 9 : 1 + i * 7 % 3);
+    }
+    var chart = chart("2026-07");
+    assertEquals(Math.max(number, Math.min(20 + number, 120)), chart.points().size());
+    for (var point : chart.points()) {
+      assertTrue(point.x() > chart.plot().left() && point.x() < chart.plot().right());
+      assertTrue(point.y() >= chart.plot().top() && point.y() <= chart.plot().bottom());
+    }
+    assertApart(chart.lines().stream().map(ChartView.Line::textY).toList());
+    assertNamesApart(chart.points().stream().filter(p -> !p.label().isEmpty()).toList());
+  }
+
+  @Test
+  void shows_at_most_120_bodies_unless_the_month_has_more() {
+    for (int i = 0; i < 130; i++) {
+      kill(i < 110 ? "2026-06-06" : "2026-07-06", 2 + i % 2);
+    }
+    assertEquals(120, chart("2026-07").points().size());
+  }
+
+  @Test
+  void joins_its_points_in_order_of_kill() {
+    twentyInJune(20);
+    kill("2026-07-08", 4);
+    kill("2026-07-06", 1);
+    var chart = chart("2026-07");
+    assertEquals(
+        chart.points().stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
+        chart.trace());
+    assertTrue(chart.points().get(20).y() > chart.points().get(21).y(), "the 1% of 6 July first");
+  }
+
+  private void twentyInJune(int number) {
+    for (int day = 1; day <= number; day++) {
+      kill(LocalDate.of(2026, 6, day).toString(), 2 + day % 2);
+    }
+  }
+
+  private void kill(String day, int percent) {
+    kill("beef", day, percent);
+  }
+
+  private void kill(String species, String day, int percent) {
+    String body = "K" + ++bodies;
+    shop.add("bodies.csv", body + "," + species + "," + day + ",,,c-ann");
+    shop.hung(body, day, "200", "" + (200 - 2 * percent));
+  }
+
+  private ChartView chart(String month) {
+    return charts(shop.summary(month, LATER)).get(0);
+  }
+
+  private static List<String> labels(ChartView chart) {
+    return chart.lines().stream().map(ChartView.Line::label).toList();
+  }
+
+  private static void assertApart(List<Integer> heights) {
+    for (int i = 0; i < heights.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        assertTrue(Math.abs(heights.get(i) - heights.get(j)) >= 10, heights.toString());
+      }
+    }
+  }
+
+  private static void assertNamesApart(List<ChartView.Point> named) {
+    for (int i = 0; i < named.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        var a = named.get(i);
+        var b = named.get(j);
+        boolean apart =
+            Math.abs(a.labelY() - b.labelY()) >= 10
+                || Math.abs(a.labelX() - b.labelX()) >= 3 * (a.label() + b.label()).length();
+        assertTrue(apart, a + " and " + b);
+      }
+    }
+  }
+
+  private static List<ChartView> charts(SummaryView month) {
+    return month.parts().stream().flatMap(part -> part.charts().stream()).toList();
+  }
+}

@@ -1,0 +1,95 @@
+package gambrel.pages.owner;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.Completeness;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.pages.views.Words;
+import gambrel.trade.balance.BatchState;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.decision.ReasonCode;
+import gambrel.trade.decision.State;
+import gambrel.trade.notice.Severity;
+import gambrel.trade.shop.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayName("The owner's pages have words for")
+class OwnerWordsTest {
+  private static final Set<ReasonCode> OPEN_ONLY =
+      EnumSet.of(ReasonCode.BATCH_OPEN, ReasonCode.PART_CUT);
+  private static final List<String> SIGNALS =
+      List.of("beyond-limits", "two-of-three", "four-of-five", "eight-on-one-side");
+
+  static Stream<String> everyKeyThatIsPutTogether() {
+    return Stream.of(
+            Stream.of(ReasonCode.values())
+                .filter(code -> !OPEN_ONLY.contains(code))
+                .flatMap(code -> Stream.of(reason(code), "summary.cure." + code.id())),
+            SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
+            Stream.of(Ownership.values()).map(o -> "worth." + o.id()),
+            Stream.of(Sureness.values()).map(s -> "sure." + s.id()),
+            Stream.of(Loss.values()).map(l -> "shrink.loss." + l.id()),
+            Stream.of(Completeness.What.values()).map(w -> "weights." + w.id()),
+            Stream.of(Completeness.What.values()).map(w -> "finding.paperwork." + w.id()),
+            Stream.of(Ownership.values()).map(o -> "summary." + o.id()),
+            Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),
+            Stream.of(State.values()).map(s -> "summary.state." + s.id()),
+            Stream.of(BatchState.values()).map(s -> "summary.batch." + s.id()),
+            Stream.of("hot", "cold", "aged").map(step -> "summary.step." + step),
+            EnumSet.complementOf(EnumSet.of(Outcome.CUT)).stream().map(OwnerWordsTest::outcome),
+            EnumSet.complementOf(EnumSet.of(Severity.NOTE)).stream()
+                .map(s -> "morning.severity." + s.id()))
+        .flatMap(keys -> keys);
+  }
+
+  private static String reason(ReasonCode code) {
+    String key = "summary.reason." + code.id();
+    return code == ReasonCode.ROW_SET_ASIDE ? key + ".one" : key;
+  }
+
+  private static String signal(String code, String side) {
+    return "summary.signal." + code + "." + side;
+  }
+
+  private static String outcome(Outcome outcome) {
+    return "summary.outcome." + outcome.name().toLowerCase(Locale.ROOT);
+  }
+
+  @ParameterizedTest
+  @MethodSource("everyKeyThatIsPutTogether")
+  void every_kind_of_thing(String key) throws IOException {
+    var english = Words.of(List.of(Files.readString(Path.of("templates/words_en.properties"))));
+    assertTrue(english.has(key), key);
+  }
+
+  @ParameterizedTest
+  @EnumSource(FindingKind.class)
+  void every_kind_of_finding_and_what_to_do_about_it(FindingKind kind) throws IOException {
+    var keys = new Properties();
+    try (var file = Files.newBufferedReader(Path.of("templates/words_en.properties"))) {
+      keys.load(file);
+    }
+    for (var part : List.of("finding.", "step.")) {
+      String own = part + kind.id();
+      assertTrue(
+          keys.stringPropertyNames().stream()
+              .anyMatch(key -> key.equals(own) || key.startsWith(own + ".")),
+          own);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package gambrel.pages.owner.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.pages.owner.SmallShop;
+import gambrel.pages.owner.WeightPrinter;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.WeightUnit;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("A finding in words")
+class FindingWordsTest {
+  @TempDir private Path folder;
+  private FindingWords words;
+
+  @BeforeEach
+  void rail_scale_of_a_tenth() {
+    var wording = SmallShop.wording(new SmallShop(folder).at("2026-07-01T02:00:00Z"));
+    words = new FindingWords(wording, new WeightPrinter(wording.formats(), WeightUnit.KG, 1, 2, 1));
+  }
+
+  @Test
+  void gives_customers_kilos_and_the_shops_own_one_beside_the_other() {
+    assertEquals(
+        "From 9 March 2026 on, 8 beef bodies lost 3.00% in the chiller, against 2.00% of like"
+            + " bodies in the twelve months before (40 bodies). More than usual: 3.2\u00a0kg on"
+            + " customers' bodies and 1.1\u00a0kg on the shop's own.",
+        seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200)));
+  }
+
+  @Test
+  void leaves_out_who_has_no_body() {
+    String seen = seen(Map.of(Ownership.OWN, 1_100));
+    assertEquals(
+        "More than usual: 1.1\u00a0kg on the shop's own.", seen.substring(seen.indexOf("More")));
+  }
+
+  @Test
+  void names_all_three() {
+    String seen =
+        seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200, Ownership.SHARED, 500));
+    assertEquals(
+        "More than usual: 3.2\u00a0kg on customers' bodies, 1.1\u00a0kg on the shop's own and"
+            + " 0.5\u00a0kg on shared bodies.",
+        seen.substring(seen.indexOf("More")));
+  }
+
+  private String seen(Map<Ownership, Integer> grams) {
+    var weights = new EnumMap<Ownership, Weight>(Ownership.class);
+    grams.forEach((whose, weight) -> weights.put(whose, Weight.ofThousandths(weight)));
+    return words.seen(
+        new Finding(
+            FindingKind.CHILLER,
+            "",
+            List.of(),
+            Map.of(
+                "since", new Evidence.Day(LocalDate.of(2026, 3, 9)),
+                "bodies", Evidence.count(8),
+                "species", new Evidence.Kind(Species.BEEF),
+                "loss", new Evidence.Percent(BigFraction.of(3), 2),
+                "usual", new Evidence.Percent(BigFraction.of(2), 2),
+                "bodies_before", Evidence.count(40),
+                "weight", new Evidence.Borne(weights)),
+            List.of(),
+            Sureness.LIKELY));
+  }
+}

@@ -1,0 +1,261 @@
+package gambrel.pages.views;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.pages.render.PageRenderer;
+import gambrel.pages.render.template.Templates;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("A printed page")
+class PagesTest {
+
+  private static final PageRenderer RENDERER =
+      new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+  private static final Map<Record, PageReader> PRINTED = new ConcurrentHashMap<>();
+  private static final Words W = SampleWords.ENGLISH;
+
+  static Stream<String> samples() {
+    return SampleViews.all().keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void prints_every_text_of_its_view(String sample) {
+    var view = SampleViews.all().get(sample);
+    var page = print(view);
+    assertAll(
+        PrintedText.of(view).stream()
+            .map(text -> () -> assertTrue(page.prints(text), "not printed: " + text)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void says_on_each_sheet_which_of_how_many_it_is(String sample) {
+    var pages = print(SampleViews.all().get(sample)).pages();
+    for (var i = 0; i < pages.size(); i++) {
+      assertTrue(pages.get(i).contains("Page" + (i + 1) + "of" + pages.size()));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void leaves_no_sheet_without_content(String sample) {
+    var view = SampleViews.all().get(sample);
+    var margins = margins(view);
+    for (var page : print(view).pages()) {
+      assertTrue(page.length() > margins + "Page10of10".length(), page);
+    }
+  }
+
+  @Test
+  void answers_in_the_order_in_which_customers_ask() {
+    assertInOrder(
+        print(SampleBeef.full()),
+        "Beef, steer",
+        "GB 0417, left ear",
+        "Tuesday 10 March 2026",
+        "B-0341",
+        W.say("packs.question"),
+        "219 packs, 231.44 kg",
+        W.say("owe.question"),
+        "$399.04",
+        W.say("why.question"),
+        "About 612 kg alive became 231.44 kg",
+        W.say("flow.hot"),
+        W.say("normal.question"),
+        W.say("mine.question"),
+        W.say("rest.question"),
+        W.say("boxes"),
+        "Chuck steaks",
+        "Rump steaks",
+        W.say("charges.due"),
+        W.say("keeping"),
+        W.say("cautions"));
+  }
+
+  @Test
+  void shows_nothing_of_what_is_not_known() {
+    var page = print(SampleRare.minimal());
+    for (var label : List.of("charges", "pending", "shares", "changes", "keeping", "cautions")) {
+      assertFalse(page.prints(W.say(label)), label);
+    }
+    assertFalse(page.prints(W.say("owe.question")));
+  }
+
+  @Test
+  void a_held_statement_is_a_draft_on_every_sheet_and_says_why() {
+    var page = print(SamplePork.heldPork());
+    assertEquals(2, page.pages().size());
+    page.pages().forEach(sheet -> assertTrue(sheet.contains("DRAFT")));
+    assertTrue(page.prints("We are still checking this statement"));
+    assertTrue(page.prints("than we accept: 4.12 kg."));
+    assertFalse(page.prints("Issued"));
+  }
+
+  @Test
+  void an_issued_statement_is_no_draft() {
+    assertFalse(print(SampleBeef.full()).prints("DRAFT"));
+  }
+
+  @Test
+  void a_revision_begins_with_what_changed() {
+    assertInOrder(
+        print(SampleBeef.revision()),
+        "It replaces revision 1 of 27 March 2026",
+        "11 packs, 9.42 kg",
+        "12 packs, 10.24 kg",
+        W.say("packs.question"));
+  }
+
+  @Test
+  void names_what_the_trade_must_not_be_misread_in() {
+    var page = print(SampleBeef.full());
+    for (var words :
+        List.of(
+            "Weight into the boning room",
+            "Bench loss (drip, evaporation, not weighed)",
+            "Bone, not taken home")) {
+      assertTrue(page.prints(words), words);
+    }
+  }
+
+  @Test
+  void packs_given_outright_come_without_charges() {
+    assertFalse(print(SampleRare.outrightOnly()).prints(W.say("charges")));
+  }
+
+  @Test
+  void uses_the_paper_of_the_shop() {
+    var a4 = print(SampleBeef.full()).size();
+    var letter = print(SampleAmerican.american()).size();
+    assertEquals(595.3, a4.getWidth(), 0.5);
+    assertEquals(841.9, a4.getHeight(), 0.5);
+    assertEquals(612, letter.getWidth(), 0.5);
+    assertEquals(792, letter.getHeight(), 0.5);
+  }
+
+  @Test
+  void a_long_list_repeats_its_head_and_loses_no_line() {
+    var page = print(SampleRare.lines(400));
+    assertTrue(page.pages().size() > 5);
+    var heads = page.pages().stream().filter(sheet -> sheet.contains("CutPackskgShare")).count();
+    var sheetsOfCuts = page.pages().stream().filter(sheet -> sheet.matches(".*Cut\\d.*")).count();
+    assertEquals(sheetsOfCuts, heads);
+    assertInOrder(
+        page, IntStream.rangeClosed(1, 400).mapToObj(i -> "Cut " + i).toArray(String[]::new));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {28, 29, 30, 31, 32, 33, 34, 35, 36})
+  void a_total_never_stands_on_a_sheet_without_a_cut(int lines) {
+    for (var sheet : print(SampleRare.lines(lines)).pages()) {
+      if (sheet.contains("100.0%")) {
+        assertTrue(sheet.contains("Cut" + lines), sheet);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+  void a_heading_never_stands_at_the_foot_of_a_sheet(int reasons) {
+    var sample = SamplePork.heldPork();
+    var more = new ArrayList<String>();
+    for (var i = 0; i < 2 * reasons; i++) {
+      more.add(W.say("draft.reason.row-set-aside"));
+    }
+    for (var sheet : print(withReasons(sample, more)).pages()) {
+      assertEquals(
+          sheet.contains(PageReader.squeeze(W.say("boxes") + W.say("cut") + W.say("packs"))),
+          sheet.contains("Shoulderroasts"),
+          sheet);
+    }
+  }
+
+  @Test
+  void names_are_text_whatever_they_look_like() {
+    var name = "<b>Ann</b> & ${customer} <#stop> \"Q\"";
+    var sample = new SampleStatement(W, "B-1", W.say("species.beef"), name);
+    assertTrue(print(sample.answer("packs", name, name).view()).prints(name));
+  }
+
+  @Test
+  void the_month_lists_every_body_once() {
+    var page = print(SampleMonth.month(400));
+    for (var i = 0; i < 400; i++) {
+      var body = "B-0" + (300 + i);
+      var first = page.all().indexOf(body + "A");
+      assertTrue(page.prints(body), body);
+      assertEquals(first, page.all().lastIndexOf(body + "A"), body);
+    }
+  }
+
+  @Test
+  void a_quiet_morning_says_that_all_is_well_and_no_more() {
+    var page = print(SampleMorning.quietMorning());
+    assertTrue(page.prints(W.say("morning.well")));
+    for (var label : List.of("waits", "todo", "issued", "files")) {
+      assertFalse(page.prints(W.say(label)), label);
+    }
+  }
+
+  private static StatementView withReasons(StatementView view, List<String> reasons) {
+    return new StatementView(
+        view.page(),
+        view.words(),
+        view.shop(),
+        view.issue(),
+        view.customer(),
+        view.heading(),
+        view.animal(),
+        view.note(),
+        Optional.of(new DraftView(view.draft().orElseThrow().sentence(), reasons)),
+        view.changes(),
+        view.answers(),
+        view.flow(),
+        view.shares(),
+        view.boxes(),
+        view.pending(),
+        view.charges(),
+        view.keeping(),
+        view.cautions());
+  }
+
+  private static int margins(Record view) {
+    var page = pageOf(view);
+    return PageReader.squeeze(page.head() + page.foot()).length();
+  }
+
+  private static PageView pageOf(Record view) {
+    if (view instanceof StatementView statement) {
+      return statement.page();
+    }
+    return view instanceof SummaryView summary ? summary.page() : ((MorningView) view).page();
+  }
+
+  private static PageReader print(Record view) {
+    return PRINTED.computeIfAbsent(view, page -> PageReader.of(Preview.render(RENDERER, page)));
+  }
+
+  private static void assertInOrder(PageReader page, String... texts) {
+    var at = 0;
+    for (var text : texts) {
+      var next = page.all().indexOf(PageReader.squeeze(text), at);
+      assertTrue(next >= 0, "missing, or too early: " + text);
+      at = next;
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package gambrel.pages.views;
+
+import static gambrel.pages.views.FlowView.Kind.HOME;
+import static gambrel.pages.views.FlowView.Kind.LEFT;
+import static gambrel.pages.views.FlowView.Kind.LOST;
+
+import java.util.List;
+
+/** A statement that is held while a ham is still in cure. */
+final class SamplePork {
+
+  private static final Words W = SampleWords.ENGLISH;
+
+  private SamplePork() {}
+
+  static StatementView heldPork() {
+    var cuts =
+        new SampleCuts()
+            .cut("Shoulder roasts", 6, "11.20")
+            .cut("Loin chops", 14, "10.86")
+            .cut("Belly, sliced", 8, "7.44")
+            .cut("Spare ribs", 4, "3.12")
+            .cut("Leg steaks", 5, "4.02")
+            .cut("Mince", W.say("boxes.batch.alone"), 7, "6.38");
+    var sample =
+        new SampleStatement(
+            W,
+            "P-0077",
+            W.say("animal.heading", W.say("species.pork"), "baconer"),
+            "Horatio Quillfeather");
+    sample.known("Slap mark HQ 12", "Wednesday 4 March 2026");
+    sample.issue.add(W.say("statement.draft.issue"));
+    sample.draft =
+        new DraftView(
+            W.say("draft.sentence"),
+            List.of(
+                W.say("draft.reason.loss-high", "4.12 kg", "2.70 kg", "0.29 kg"),
+                W.say("draft.reason.row-set-aside")));
+    sample.note = "Trotters kept back for you in the freezer, top shelf.";
+    sample
+        .answer(
+            "packs",
+            W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"),
+            W.say("packs.pending"))
+        .answer("owe", W.say("owe.due.lead", "$96.00"), W.say("owe.charges", "$96.00"))
+        .answerTo(
+            "why.question.hot",
+            "why",
+            W.say("why.lead.hot", "70.6 kg", cuts.weight() + " kg"),
+            W.say("why.live.unknown"),
+            W.say("why.water"))
+        .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
+        .rest(
+            "rest.lead",
+            new Fact(W.say("rest.offal"), W.say("rest.none")),
+            new Fact(W.say("rest.bone"), W.say("rest.left", "6.46 kg")));
+    sample.flow =
+        new SampleFlow("kg", "70.6")
+            .stage(W.say("flow.hot"), "70.6", "")
+            .off(W.say("flow.chill"), "69.2", "1.4", W.say("flow.of.hot", "2.0%"))
+            .stage(W.say("flow.boning"), "69.2", "100.0%")
+            .part(HOME, W.say("flow.home"), "43.02", "62.2%")
+            .part(HOME, W.say("flow.pending"), "15.60", "22.5%")
+            .part(LEFT, W.say("flow.bone"), "6.46", "9.3%")
+            .part(LOST, W.say("flow.bench"), "4.12", "6.0%")
+            .view(W.say("flow.base"));
+    sample.boxes = cuts.view("kg", null);
+    sample.pending.add(
+        new Fact(
+            "Ham, in cure",
+            W.say("pending.batch", "15.60 kg")
+                + " "
+                + W.say("pending.due", "10 April 2026")
+                + " "
+                + W.say("pending.revision")));
+    sample.charges =
+        new ChargesView(
+            "AUD",
+            "",
+            List.of(new ChargesView.Row("Cutting and packing", "1 head", "96.00", "", "96.00")),
+            List.of(
+                new ChargesView.Sum(W.say("charges.tax.included", "GST"), "8.73", false),
+                new ChargesView.Sum(W.say("charges.due"), "96.00", true)),
+            List.of());
+    return sample
+        .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
+        .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
+        .view();
+  }
+}

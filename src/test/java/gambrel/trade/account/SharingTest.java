@@ -1,0 +1,153 @@
+package gambrel.trade.account;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.scenes.FiguresTest;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+/** What each customer gets of a body. */
+class SharingTest extends FiguresTest {
+
+  private SortedMap<String, Entitlement> shared() {
+    return Sharing.of(balance());
+  }
+
+  private Entitlement of(String customer) {
+    return shared().get(customer);
+  }
+
+  private Entitlement.Line line(String customer, String item) {
+    return of(customer).lines().stream()
+        .filter(line -> line.item().equals(item))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void thirds() {
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/3", "B1,bob,1/3", "B1,cat,1/3");
+  }
+
+  @Test
+  void theSoleOwnerGetsEveryPackAndTheirNumber() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump  10
+        05T10:01 B1 pack rump  11
+        05T10:02 B1 pack liver  6
+        """);
+    assertEquals(Set.of("ann"), shared().keySet());
+    assertTrue(of("ann").isSoleOwner());
+    assertFalse(of("ann").isOutrightOnly());
+    assertEquals(kg("21"), line("ann", "rump").weight());
+    assertEquals(Optional.of(2), line("ann", "rump").packs());
+    assertEquals(kg("21"), of("ann").takeHome());
+    assertEquals(kg("6"), of("ann").offal());
+  }
+
+  @Test
+  void everyItemIsDividedToTheGramByLargestRemainder() {
+    thirds();
+    scene.weigh("05T10:00 B1 pack rump 1.000");
+    assertEquals(kg("0.334"), of("ann").takeHome());
+    assertEquals(kg("0.333"), of("bob").takeHome());
+    assertEquals(kg("0.333"), of("cat").takeHome());
+    assertEquals(Optional.empty(), line("ann", "rump").packs());
+    assertEquals(BigFraction.of(1, 3), of("ann").share());
+    assertFalse(of("ann").isSoleOwner());
+  }
+
+  @Test
+  void aPackWithACustomerIsTheirsOutright() {
+    thirds();
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 3
+        05T10:01 B1 pack rump 2 customer=ann
+        """);
+    assertEquals(kg("3"), line("ann", "rump").weight());
+    assertEquals(kg("2"), line("ann", "rump").outright());
+    assertEquals(kg("1"), line("ann", "rump").shared());
+    assertEquals(kg("1"), of("bob").takeHome());
+    assertEquals(kg("2"), of("ann").outright());
+  }
+
+  @Test
+  void aCustomerWithOutrightPacksOnlyHasNoShare() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 3
+        05T10:01 B1 pack rump 2 customer=bob
+        """);
+    assertTrue(of("bob").isOutrightOnly());
+    assertEquals(Optional.of(1), line("bob", "rump").packs());
+    assertEquals(kg("2"), of("bob").takeHome());
+    assertEquals(Optional.of(1), line("ann", "rump").packs());
+    assertEquals(kg("3"), of("ann").takeHome());
+  }
+
+  @Test
+  void anItemThatIsAllOutrightIsInNoOtherLines() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack mince 3
+        05T10:01 B1 pack rump  2 customer=bob
+        """);
+    assertEquals(List.of("mince"), of("ann").lines().stream().map(l -> l.item()).toList());
+  }
+
+  @Test
+  void meatAndOtherGoodsMakeTheTakeHomeWeight() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump      10
+        05T10:01 B1 pack trim       4
+        05T10:02 B1 pack dog-bones  3
+        05T10:03 B1 pack liver      6
+        """);
+    assertEquals(kg("17"), of("ann").takeHome());
+    assertEquals(kg("14"), of("ann").meatHome());
+    assertEquals(kg("3"), of("ann").otherHome());
+  }
+
+  @Test
+  void theBodysPartOfAFinishedBatchIsDividedByShares() {
+    scene.file("shares.csv", "body,customer,share", "B1,ann,3/4", "B1,bob,1/4");
+    scene.weigh(
+        """
+        05T10:00 B1 tub  trim  20 batch=M1
+        05T12:00 -  pack mince 20 batch=M1
+        """);
+    assertEquals(List.of(new Entitlement.BatchPart("M1", kg("15"))), of("ann").batchParts());
+    assertEquals(kg("5"), of("bob").takeHome());
+    assertEquals(kg("5"), of("bob").meatHome());
+  }
+
+  @Test
+  void anOpenBatchGivesNoPart() {
+    scene.weigh("05T10:00 B1 pack rump 3\n05T10:01 B1 tub trim 20 batch=M1");
+    assertEquals(List.of(), of("ann").batchParts());
+  }
+
+  @Test
+  void aWholeBodyIsDividedAsItsCarcase() {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,whole");
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T11:00 B1 pack liver     6
+        03T10:00 B1 cold carcase 294
+        """);
+    assertEquals(kg("294"), line("ann", "carcase").weight());
+    assertEquals(Optional.empty(), line("ann", "carcase").packs());
+    assertEquals(kg("294"), of("ann").takeHome());
+    assertEquals(kg("6"), of("ann").offal());
+  }
+}

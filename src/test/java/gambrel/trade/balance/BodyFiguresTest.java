@@ -1,0 +1,123 @@
+package gambrel.trade.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.scenes.FiguresTest;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+/** Shares and times of a body. */
+class BodyFiguresTest extends FiguresTest {
+
+  @Test
+  void everyShareKeepsItsPartAndItsWhole() {
+    scene.simpleBody();
+    var shares = figures().shares();
+    assertEquals(share("300", "560"), shares.dressing());
+    assertEquals(share("6", "300"), shares.chillShrink());
+    assertEquals(share("294", "300"), shares.coldOfHot());
+    assertEquals(Optional.empty(), shares.ageingShrink());
+    assertEquals(share("0", "294"), shares.cuttingLoss());
+    assertEquals(Optional.empty(), shares.unweighed());
+    assertEquals(Optional.empty(), shares.batchLoss());
+    assertEquals(share("200", "300"), shares.takeHomeOfHot());
+    assertEquals(share("200", "294"), shares.takeHomeOfCold());
+    assertEquals(share("200", "294"), shares.takeHomeOfBoning());
+    assertEquals(share("200", "294"), shares.meatOfCold());
+    assertEquals(share("60", "294"), shares.boneOfBoning());
+    assertEquals(share("34", "294"), shares.fatOfBoning());
+  }
+
+  @Test
+  void sharesOfTheBoningRoomWeightAreOfTheAgedWeight() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold carcase 294
+        09T10:00 B1 aged carcase 280
+        09T11:00 B1 pack rump    200
+        09T11:10 B1 bin  bone     70
+        """);
+    var shares = figures().shares();
+    assertEquals(share("14", "294"), shares.ageingShrink());
+    assertEquals(share("200", "294"), shares.takeHomeOfCold());
+    assertEquals(share("200", "280"), shares.takeHomeOfBoning());
+    assertEquals(share("10", "280"), shares.cuttingLoss());
+    assertEquals(known("280"), figures().weights().aged());
+    assertEquals(known("280"), figures().weights().boning());
+  }
+
+  @Test
+  void hotAndColdOfDifferentPartsHaveNoChillShrink() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold side    147
+        05T10:00 B1 pack rump    140
+        """);
+    assertEquals(Optional.empty(), figures().shares().chillShrink());
+    assertEquals(Optional.empty(), figures().shares().coldOfHot());
+    assertEquals(share("140", "147"), figures().shares().takeHomeOfCold());
+  }
+
+  @Test
+  void whatBatchesLostIsOfTheTubsThatWentIn() {
+    scene.weigh(
+        """
+        05T10:00 B1 tub  trim 100 batch=M1
+        05T12:00 -  pack mince 98 batch=M1
+        """);
+    assertEquals(share("2", "100"), figures().shares().batchLoss());
+  }
+
+  @Test
+  void withoutBinsWhatIsMissingIsUnweighed() {
+    scene.set("bins=no").simpleBody();
+    var shares = figures().shares();
+    assertEquals(share("94", "294"), shares.unweighed());
+    assertEquals(Optional.empty(), shares.cuttingLoss());
+    assertEquals(Optional.empty(), shares.boneOfBoning());
+    assertEquals(Optional.empty(), shares.fatOfBoning());
+  }
+
+  @Test
+  void timesRunFromSlaughterToTheLastCut() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T16:30 B1 cold carcase 294
+        09T10:00 B1 aged carcase 280
+        10T11:00 B1 block hindquarter 140
+        11T09:15 B1 pack rump    200
+        12T08:00 B1 pack liver     6
+        """);
+    var times = figures().times();
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 10)), times.firstCut());
+    assertEquals(Optional.of(OffsetDateTime.parse("2026-03-11T09:15:00Z")), times.lastCut());
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 3)), times.lastCold());
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 9)), times.lastAged());
+    assertEquals(Optional.of(8), times.daysHung());
+    assertEquals(Optional.of(BigFraction.of(61, 2)), times.hoursChilled());
+  }
+
+  @Test
+  void withoutWeighingsNothingIsKnown() {
+    var times = figures().times();
+    assertEquals(
+        new BodyFigures.Times(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        times);
+    assertEquals(Optional.empty(), figures().outputs());
+    assertEquals(Optional.empty(), figures().boningSplit());
+    assertEquals(known("560"), figures().weights().live());
+    assertEquals(Optional.empty(), figures().weights().boning());
+  }
+}

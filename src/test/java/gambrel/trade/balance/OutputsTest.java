@@ -1,0 +1,172 @@
+package gambrel.trade.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.scenes.FiguresTest;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import org.junit.jupiter.api.Test;
+
+/** What came of a body. */
+class OutputsTest extends FiguresTest {
+
+  private Outputs outputs() {
+    return figures().outputs().orElseThrow();
+  }
+
+  private void everything() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase   300
+        03T10:00 B1 cold carcase   294
+        05T10:00 B1 pack rump      120
+        05T10:01 B1 pack dog-bones  10
+        05T10:02 B1 pack liver       6
+        05T10:03 B1 tub  trim       50 batch=M1
+        05T10:04 B1 tub  trim        7
+        05T10:05 B1 bin  bone       60
+        05T10:06 B1 bin  fat        30
+        05T10:07 B1 bin  waste       4
+        05T12:00 -  pack mince      49 batch=M1
+        """);
+  }
+
+  @Test
+  void packsAndTheMeatOfBatchesGoHomeAndOffalDoesNot() {
+    everything();
+    assertEquals(kg("179"), outputs().takeHome());
+    assertEquals(known("169"), outputs().meatHome());
+    assertEquals(kg("6"), outputs().offal());
+  }
+
+  @Test
+  void binsAreBoneFatAndWaste() {
+    everything();
+    assertEquals(known("60"), outputs().bone());
+    assertEquals(known("30"), outputs().fat());
+    assertEquals(known("4"), outputs().waste());
+  }
+
+  @Test
+  void theCuttingLossSubtractsPacksTubsWithABatchAndBins() {
+    everything();
+    assertEquals(kg("50"), outputs().tub());
+    // 294 - 120 - 10 - 50 - 60 - 30 - 4
+    assertEquals(known("20"), outputs().cuttingLoss());
+    assertEquals(Optional.empty(), outputs().unweighed());
+    assertEquals(known("1"), outputs().batchLoss());
+  }
+
+  @Test
+  void theSplitAndTheLossMakeTheBoningRoomWeight() {
+    everything();
+    assertEquals(
+        Optional.of(new BoningSplit(kg("179"), kg("0"), kg("60"), kg("30"), kg("4"), kg("1"))),
+        figures().boningSplit());
+  }
+
+  @Test
+  void meatInAnOpenBatchIsPending() {
+    scene.simpleBody().weigh("05T11:00 B1 tub trim 8 batch=M1");
+    assertEquals(kg("200"), outputs().takeHome());
+    assertEquals(Optional.empty(), outputs().batchLoss());
+    var split = figures().boningSplit().orElseThrow();
+    assertEquals(kg("8"), split.pending());
+    assertEquals(kg("0"), split.batchLoss());
+  }
+
+  @Test
+  void theUncertaintyCountsEveryWeighingOfTheLoss() {
+    everything();
+    // 4/12 d^2 for each of one cold weighing, two packs, one tub and three bins, d = 0.01
+    assertEquals(Optional.of(BigFraction.of(7, 30_000)), outputs().resolutionSquared());
+    assertEquals(Optional.empty(), outputs().permittedSquared());
+    assertEquals(BigFraction.of(7, 30_000), outputs().uncertaintySquared());
+  }
+
+  @Test
+  void permittedErrorsOfOneScaleCancelAndOfTwoAddAsSquares() {
+    scene.file("scales.csv", "scale,division,class", "rail,0.5,III", "bench,0.02,III");
+    scene.weigh(
+        """
+        03T10:00 B1 cold carcase 294
+        05T10:00 B1 pack rump    200
+        05T10:01 B1 pack mince     5
+        """);
+    // rail: 588 divisions, within 2 of 0.5; bench: 10,000 divisions, 3 of 0.02, and 250, 1 of 0.02
+    assertEquals(Optional.of(BigFraction.of(10_064, 10_000)), outputs().permittedSquared());
+    // 4/12 (0.25 + 0.0004 + 0.0004) beside it
+    assertEquals(
+        BigFraction.of(10_064, 10_000).add(BigFraction.of(2508, 30_000)),
+        outputs().uncertaintySquared());
+  }
+
+  @Test
+  void aScaleWithoutAClassLeavesPermittedErrorsUnknown() {
+    scene.file("scales.csv", "scale,division,class", "rail,0.5,III", "bench,0.02,");
+    scene.simpleBody();
+    assertEquals(Optional.empty(), outputs().permittedSquared());
+  }
+
+  @Test
+  void withoutBinsTheRestIsUnweighedAndHasNoUncertainty() {
+    scene.set("bins=no").simpleBody();
+    assertEquals(known("94"), outputs().unweighed());
+    assertEquals(Optional.empty(), outputs().cuttingLoss());
+    assertEquals(Optional.empty(), outputs().bone());
+    assertEquals(Optional.empty(), outputs().waste());
+    assertEquals(Optional.empty(), outputs().resolutionSquared());
+    var split = figures().boningSplit().orElseThrow();
+    assertEquals(kg("0"), split.bone().plus(split.fat()).plus(split.waste()));
+  }
+
+  @Test
+  void nothingIsKnownBeforeTheFirstPackOrBin() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold  carcase     294
+        05T10:00 B1 block hindquarter 140
+        05T10:01 B1 tub   trim          9 batch=M1
+        """);
+    assertEquals(Optional.empty(), figures().outputs());
+  }
+
+  @Test
+  void aFinishedBatchIsAnEndProduct() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold carcase 294
+        05T10:01 B1 tub  trim    290 batch=M1
+        05T12:00 -  pack mince   290 batch=M1
+        """);
+    assertEquals(kg("290"), outputs().takeHome());
+  }
+
+  @Test
+  void aWholeBodyGoesHomeAsItHung() {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,whole");
+    scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
+    assertEquals(kg("294"), outputs().takeHome());
+    assertEquals(Optional.empty(), outputs().meatHome());
+    assertEquals(Optional.empty(), outputs().cuttingLoss());
+    assertEquals(Optional.empty(), figures().boningSplit());
+  }
+
+  @Test
+  void nothingOfACondemnedBodyGoesHome() {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,condemned");
+    scene.weigh("03T10:00 B1 cold carcase 294");
+    assertEquals(kg("0"), outputs().takeHome());
+  }
+
+  @Test
+  void aCancelledBodyHasNoFigures() {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,cancelled");
+    scene.simpleBody();
+    assertEquals(Optional.empty(), figures().outputs());
+    assertEquals(Optional.empty(), figures().weights().hot());
+  }
+}

@@ -1,0 +1,113 @@
+package gambrel.trade.balance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.scenes.FiguresTest;
+import gambrel.trade.weighing.Weighing;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is trimmed off a body while it hangs. */
+class RailTrimTest extends FiguresTest {
+
+  private static List<String> items(List<Weighing> weighings) {
+    return weighings.stream().map(Weighing::item).toList();
+  }
+
+  @Test
+  void trimBetweenHotAndColdIsTakenOutOfTheChillShrink() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T11:00 B1 bin  fat       4
+        03T10:00 B1 cold carcase 290
+        05T10:00 B1 pack rump    290
+        """);
+    assertEquals(List.of("fat"), items(balance().trim().beforeCold()));
+    assertEquals(List.of(), balance().trim().afterCold());
+    assertEquals(kg("4"), figures().weights().trimmedBeforeCold());
+    assertEquals(share("6", "300"), figures().shares().chillShrink());
+    assertEquals(kg("4"), figures().outputs().orElseThrow().railTrim());
+    assertEquals(known("4"), figures().outputs().orElseThrow().fat());
+    assertEquals(known("0"), figures().outputs().orElseThrow().cuttingLoss());
+  }
+
+  @Test
+  void trimBetweenColdAndAgedIsTakenOutOfTheAgeingShrink() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold carcase 290
+        05T10:00 B1 bin  waste     3
+        09T10:00 B1 aged carcase 280
+        09T10:30 B1 pack rump    280
+        """);
+    assertEquals(List.of("waste"), items(balance().trim().afterCold()));
+    assertEquals(kg("3"), figures().weights().trimmedAfterCold());
+    assertEquals(share("7", "290"), figures().shares().ageingShrink());
+    assertEquals(share("10", "300"), figures().shares().chillShrink());
+  }
+
+  @Test
+  void whatIsCutOnTheDayOfTheWeighingThatEndsTheStepIsNoTrim() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T08:00 B1 bin  fat       4
+        03T10:00 B1 cold carcase 290
+        """);
+    assertEquals(List.of(), balance().trim().all());
+    assertEquals(1, balance().cuts().size());
+  }
+
+  @Test
+  void whatIsCutBeforeTheFirstHotWeighingIsNoTrim() {
+    scene.weigh(
+        """
+        02T09:00 B1 bin  fat       4
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold carcase 290
+        """);
+    assertEquals(List.of(), balance().trim().all());
+  }
+
+  @Test
+  void offalAndPiecesOnTheBlockAreNoTrim() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot   carcase     300
+        02T11:00 B1 pack  liver         6
+        02T12:00 B1 block hindquarter  70
+        03T10:00 B1 cold  carcase     290
+        """);
+    assertEquals(List.of(), balance().trim().all());
+    assertEquals(List.of("hindquarter"), items(balance().cuts()));
+  }
+
+  @Test
+  void aTubIsTrimOnlyIfItGoesIntoABatch() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T11:00 B1 tub  trim      5
+        02T12:00 B1 tub  trim      2 batch=M1
+        03T10:00 B1 cold carcase 290
+        """);
+    assertEquals(kg("2"), figures().weights().trimmedBeforeCold());
+    assertEquals(1, balance().trim().tubs().size());
+    assertEquals(List.of(), balance().cuts());
+  }
+
+  @Test
+  void withoutHotWeightsTrimCountsFromTheFirstColdOne() {
+    scene.set("rail=cold");
+    scene.weigh(
+        """
+        02T09:00 B1 bin  fat       1
+        03T10:00 B1 cold carcase 290
+        04T10:00 B1 bin  waste     3
+        09T10:00 B1 aged carcase 280
+        """);
+    assertEquals(List.of("waste"), items(balance().trim().all()));
+  }
+}

@@ -1,0 +1,286 @@
+package gambrel.trade.cuts;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.Shuffle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CutTreeTest {
+  private static final Item CARCASE =
+      new Item("carcase", "", "Carcase", Kind.CARCASE, 1, List.of());
+
+  /** carcase > (loin > (tenderloin, striploin > steak), brisket, mince). */
+  private final CutTree tree =
+      CutTree.of(
+          Species.BEEF,
+          List.of(
+              CARCASE,
+              item("loin", "carcase"),
+              item("brisket", "carcase"),
+              item("tenderloin", "loin"),
+              item("striploin", "loin"),
+              item("mince", "carcase"),
+              item("steak", "striploin")));
+
+  @Test
+  void items_follow_what_they_come_from_and_siblings_keep_their_order() {
+    assertEquals(
+        List.of("carcase", "loin", "tenderloin", "striploin", "steak", "brisket", "mince"),
+        ids(tree.items()));
+    assertEquals(List.of("tenderloin", "striploin"), ids(tree.children("loin")));
+    assertEquals(List.of(), tree.children("mince"));
+    assertEquals(3, tree.order("striploin"));
+    assertEquals(CARCASE, tree.root());
+  }
+
+  @Test
+  void a_path_runs_from_the_root_to_the_item() {
+    assertEquals(List.of("carcase", "loin", "striploin", "steak"), ids(tree.path("steak")));
+    assertEquals(List.of("carcase"), ids(tree.path("carcase")));
+  }
+
+  @Test
+  void an_item_is_under_itself_and_all_it_comes_from_and_nothing_else() {
+    assertTrue(tree.isUnder("steak", "steak"));
+    assertTrue(tree.isUnder("steak", "loin"));
+    assertTrue(tree.isUnder("steak", "carcase"));
+    assertFalse(tree.isUnder("steak", "tenderloin"));
+    assertFalse(tree.isUnder("brisket", "loin"));
+    assertFalse(tree.isUnder("loin", "steak"));
+  }
+
+  @Test
+  void an_unknown_item_is_nowhere() {
+    assertEquals(Optional.empty(), tree.find("wing"));
+    assertEquals(List.of(), tree.children("wing"));
+    assertFalse(tree.isUnder("wing", "carcase"));
+    assertFalse(tree.isUnder("wing", "wing"));
+    assertNamed("wing", () -> tree.order("wing"));
+    assertNamed("wing", () -> tree.path("wing"));
+  }
+
+  @Test
+  void a_replaced_item_keeps_its_place_and_what_comes_from_it() {
+    var renamed = new Item("loin", "carcase", "Hind loin", Kind.PIECE, 2, List.of("1550"));
+    var changed = tree.with(List.of(renamed));
+    assertEquals(ids(tree.items()), ids(changed.items()));
+    assertEquals(Optional.of(renamed), changed.find("loin"));
+    assertEquals("loin", tree.find("loin").orElseThrow().name());
+  }
+
+  @Test
+  void a_moved_item_comes_last_in_its_new_place_and_takes_along_what_comes_from_it() {
+    var changed = tree.with(List.of(item("striploin", "carcase")));
+    assertEquals(
+        List.of("carcase", "loin", "tenderloin", "brisket", "mince", "striploin", "steak"),
+        ids(changed.items()));
+    assertFalse(changed.isUnder("steak", "loin"));
+  }
+
+  @Test
+  void new_items_come_last_in_the_order_listed() {
+    var changed =
+        tree.with(
+            List.of(
+                item("pastrami", "brisket"), item("soup", "carcase"), item("corned", "brisket")));
+    assertEquals(List.of("pastrami", "corned"), ids(changed.children("brisket")));
+    assertEquals(List.of("loin", "brisket", "mince", "soup"), ids(changed.children("carcase")));
+  }
+
+  @Test
+  void a_list_may_name_a_part_before_the_part_it_comes_from() {
+    var changed = tree.with(List.of(item("slice", "rib"), item("rib", "carcase")));
+    assertEquals(List.of("carcase", "rib", "slice"), ids(changed.path("slice")));
+  }
+
+  @Test
+  void a_list_may_turn_parent_and_child_round() {
+    var changed = tree.with(List.of(item("loin", "striploin"), item("striploin", "carcase")));
+    assertEquals(
+        List.of("carcase", "striploin", "loin", "tenderloin"), ids(changed.path("tenderloin")));
+  }
+
+  @Test
+  void an_item_without_its_parent_is_left_out_with_all_that_hangs_on_it() {
+    var extension =
+        tree.extend(List.of(item("slice", "rib"), item("rib", "nowhere"), item("soup", "carcase")));
+    assertEquals(List.of("slice NO_PARENT", "rib NO_PARENT"), flaws(extension));
+    assertTrue(extension.tree().find("soup").isPresent());
+    assertEquals(Optional.empty(), extension.tree().find("slice"));
+  }
+
+  @Test
+  void an_item_that_would_come_from_itself_is_left_out_and_the_old_one_stands() {
+    var extension =
+        tree.extend(
+            List.of(
+                item("loin", "steak"),
+                item("brisket", "brisket"),
+                item("hen", "egg"),
+                item("egg", "hen"),
+                item("chick", "egg")));
+    assertEquals(
+        List.of("loin CYCLE", "brisket CYCLE", "hen CYCLE", "egg CYCLE", "chick NO_PARENT"),
+        flaws(extension));
+    assertEquals(tree.items(), extension.tree().items());
+  }
+
+  @Test
+  void of_two_items_with_one_id_the_first_counts() {
+    var extension = tree.extend(List.of(item("soup", "carcase"), item("soup", "loin")));
+    assertEquals(List.of("soup TWICE"), flaws(extension));
+    assertEquals("carcase", extension.tree().find("soup").orElseThrow().parent());
+  }
+
+  @Test
+  void only_the_carcase_is_a_root() {
+    var extension =
+        tree.extend(
+            List.of(
+                item("pig", ""),
+                new Item("carcase", "", "Body", Kind.MEAT, 1, List.of()),
+                item("soup", "pig")));
+    assertEquals(List.of("pig ROOT", "carcase ROOT", "soup NO_PARENT"), flaws(extension));
+    assertEquals(List.of("carcase ROOT"), flaws(tree.extend(List.of(item("carcase", "loin")))));
+
+    var renamed = new Item("carcase", "", "Body", Kind.CARCASE, 1, List.of());
+    assertEquals(renamed, tree.with(List.of(renamed)).root());
+  }
+
+  @Test
+  void an_illegal_tree_is_refused_naming_the_item() {
+    assertNamed("carcase", () -> CutTree.of(Species.BEEF, List.of()));
+    assertNamed("loin", () -> CutTree.of(Species.BEEF, List.of(item("loin", "carcase"))));
+    assertNamed("loin", () -> CutTree.of(Species.BEEF, List.of(CARCASE, item("loin", "side"))));
+    assertNamed("side", () -> CutTree.of(Species.BEEF, List.of(CARCASE, item("side", ""))));
+    assertNamed("loin", () -> tree.with(List.of(item("loin", "loin"))));
+  }
+
+  @Test
+  void an_item_needs_an_id_a_name_and_a_count() {
+    assertNamed("Loin", () -> new Item(" ", "carcase", "Loin", Kind.MEAT, 1, List.of()));
+    assertNamed("loin", () -> new Item("loin", "carcase", "", Kind.MEAT, 1, List.of()));
+    assertNamed("loin", () -> new Item("loin", "carcase", "Loin", Kind.MEAT, 0, List.of()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+  void in_any_tree_being_under_means_being_on_the_path_however_it_is_listed(long seed) {
+    var random = new SplittableRandom(seed);
+    var items = new ArrayList<>(List.of(CARCASE));
+    for (int i = 0; i < 60; i++) {
+      items.add(item("part-" + i, items.get(random.nextInt(items.size())).id()));
+    }
+    Shuffle.inPlace(items, random);
+    var grown = CutTree.of(Species.GAME, items);
+    assertEquals(items.size(), grown.items().size());
+    for (var below : items) {
+      for (var above : items) {
+        assertEquals(
+            grown.path(below.id()).contains(above),
+            grown.isUnder(below.id(), above.id()),
+            below.id() + " under " + above.id());
+      }
+    }
+  }
+
+  private static Item item(String id, String parent, Facts facts) {
+    return new Item(id, parent, id, Kind.MEAT, 1, List.of(), true, facts);
+  }
+
+  private static Facts facts(String food, boolean bone) {
+    return new Facts(
+        Optional.of(food), Optional.of(bone), Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  @Test
+  void a_fact_that_an_item_leaves_empty_is_that_of_the_nearest_item_above() {
+    var grown =
+        tree.with(
+            List.of(
+                item("rib", "carcase", facts("roasts", true)),
+                item("slice", "rib", Facts.INHERITED),
+                item("dice", "slice", facts("mince", false))));
+    assertEquals(Optional.of("roasts"), grown.facts("slice").food());
+    assertTrue(grown.facts("slice").isOnBone());
+    assertEquals(Optional.of("mince"), grown.facts("dice").food());
+    assertFalse(grown.facts("dice").isOnBone());
+    assertFalse(grown.facts("slice").isMinced());
+  }
+
+  @Test
+  void an_item_that_moves_has_the_facts_of_its_new_parent() {
+    var grown =
+        tree.with(
+            List.of(
+                item("rib", "carcase", facts("roasts", true)),
+                item("slice", "rib", Facts.INHERITED)));
+    assertTrue(grown.facts("slice").isOnBone());
+    var moved = grown.with(List.of(item("slice", "carcase", Facts.INHERITED)));
+    assertEquals(Facts.INHERITED, moved.facts("slice"));
+  }
+
+  @Test
+  void an_unknown_item_has_no_facts() {
+    assertEquals(Facts.INHERITED, tree.facts("nothing"));
+    assertEquals(Facts.Offal.OTHER, tree.facts("nothing").offalLine());
+  }
+
+  @Test
+  void trees_change_for_one_species_only() {
+    var trees =
+        CutTrees.from(
+            Stream.of(Species.values()).map(s -> CutTree.of(s, List.of(CARCASE))).toList());
+    var changed = trees.with(Species.PORK, List.of(item("loin", "carcase")));
+    assertEquals(2, changed.of(Species.PORK).items().size());
+    assertEquals(1, trees.of(Species.PORK).items().size());
+    assertEquals(1, changed.of(Species.BEEF).items().size());
+    assertEquals(List.of(Species.values()), changed.all().stream().map(CutTree::species).toList());
+  }
+
+  @Test
+  void every_species_needs_exactly_one_tree() {
+    var beef = CutTree.of(Species.BEEF, List.of(CARCASE));
+    assertNamed("veal", () -> CutTrees.from(List.of(beef)));
+    assertNamed("beef", () -> CutTrees.from(List.of(beef, beef)));
+  }
+
+  @Test
+  void words_of_the_shop_files_are_read_without_regard_to_case() {
+    assertEquals(Optional.of(Species.LAMB), Species.of(" Lamb "));
+    assertEquals(Optional.empty(), Species.of("poultry"));
+    assertEquals("beef", Species.BEEF.id());
+    assertEquals(Optional.of(Kind.ADDED), Kind.of("added"));
+    assertEquals(Optional.empty(), Kind.of(""));
+    assertEquals("offal", Kind.OFFAL.id());
+    assertEquals(Optional.of(Region.UK), Region.of("UK"));
+    assertEquals("us", Region.US.id());
+  }
+
+  private static Item item(String id, String parent) {
+    return new Item(id, parent, id, Kind.MEAT, 1, List.of());
+  }
+
+  private static List<String> ids(List<Item> items) {
+    return items.stream().map(Item::id).toList();
+  }
+
+  private static List<String> flaws(Extension extension) {
+    return extension.rejected().stream().map(r -> r.item().id() + " " + r.flaw()).toList();
+  }
+
+  private static void assertNamed(String name, Runnable refused) {
+    var thrown = assertThrows(IllegalArgumentException.class, refused::run);
+    assertTrue(thrown.getMessage().contains(name), thrown.getMessage());
+  }
+}

@@ -1,0 +1,105 @@
+package gambrel.trade.rows;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.trade.notice.Place;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Weighings of scales that count no tickets: how often they count where exports overlap. */
+class EqualRowCounterTest {
+  private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-07-01T12:00+10:00");
+
+  /**
+   * CorrectedRows of one file for each word: a letter is a row's content, all of one identity; a
+   * small x after it voids, a small r says that a correction removed the row.
+   */
+  private static List<KeyedRow> rows(String... files) {
+    var rows = new ArrayList<KeyedRow>();
+    for (int file = 0; file < files.length; file++) {
+      int line = 2;
+      for (String word : files[file].split("(?=[A-Z])")) {
+        rows.add(row("f" + file + ".csv", line++, word));
+      }
+    }
+    return rows;
+  }
+
+  private static KeyedRow row(String file, int line, String word) {
+    var row =
+        new ExportRow(
+            new Place(file, line),
+            Map.of(Field.SCALE, "S1"),
+            Optional.empty(),
+            Optional.of("same"),
+            Optional.empty(),
+            word);
+    var status = Status.of(word.endsWith("x") ? "void" : "");
+    var read = new ReadRow(row, Optional.of(NOON), status, word.endsWith("r"));
+    return new KeyedRow(read, EqualRowCounter.KEY + "same", word.substring(0, 1));
+  }
+
+  private static String fates(String... files) {
+    var numbered = EqualRowCounter.number(rows(files));
+    var comparison = RowComparison.of(numbered, NOON);
+    var letters = new StringBuilder();
+    String file = "f0.csv";
+    for (var row : numbered) {
+      letters.append(row.place().file().equals(file) ? "" : " ");
+      letters.append(comparison.fate(row.place()).name().charAt(0));
+      file = row.place().file();
+    }
+    return letters.toString();
+  }
+
+  /** U used, R repeat, V void, S set aside. */
+  @ParameterizedTest
+  @CsvSource({
+    "AAA,, UUU",
+    "AA, AAA, UU RRU",
+    "AAA, AA, UUU RR",
+    "AB, BA, UU RR",
+    "AB, BC, SU RS",
+    "A, B, S S",
+    "ABA, AAB, UUU RRR"
+  })
+  void equalRowsOfOneFileAllCountAndOverlappingFilesTakeTheLargerNumber(
+      String one, String other, String fates) {
+    assertEquals(fates, other == null ? fates(one) : fates(one, other));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "AAAx,, VUV",
+    "AABx,, VUV",
+    "BAAx,, UVV",
+    "AAx, AAx, VV RR",
+    "A, Ax, V V",
+    "AxA,, VV"
+  })
+  void aVoidCancelsOneWeighingItsLikeFirst(String one, String other, String fates) {
+    assertEquals(fates, other == null ? fates(one) : fates(one, other));
+  }
+
+  @Test
+  void aRowThatACorrectionRemovesIsNotCompared() {
+    assertEquals("VU RU", fates("ArA", "AA"));
+  }
+
+  @Test
+  void aRepeatOfAConflictIsARepeat() {
+    assertEquals("S S R R", fates("A", "B", "A", "B"));
+  }
+
+  @Test
+  void otherKeysAreLeftAlone() {
+    var row = row("f.csv", 2, "A").under("ticket\nS1\n7");
+    assertEquals(List.of(row), EqualRowCounter.number(List.of(row)));
+  }
+}
