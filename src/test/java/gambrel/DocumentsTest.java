@@ -15,10 +15,8 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("The documents")
 class DocumentsTest {
   private static final Path README = Path.of("README.md");
   private static final Path DEVELOPERS = Path.of("DEVELOPERS.md");

@@ -19,14 +19,12 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The morning sheet of every folder of the corpus, in each language. */
-@DisplayName("A morning sheet of every kind of notice")
 class MorningSheetLanguagesTest {
   /** Words of English sentences that none of the other languages has. */
   private static final Set<String> ENGLISH =
@@ -72,7 +70,7 @@ class MorningSheetLanguagesTest {
 
   @ParameterizedTest
   @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "EXPORT_UNFINISHED")
-  void has_no_english_sentence_in_another_language(NoticeCode code) throws Exception {
+  void hasNoEnglishSentenceInAnotherLanguage(NoticeCode code) throws Exception {
     var report = Corpus.report(Corpus.top().resolve(code.id()), work);
     for (String language : List.of("de", "fr", "es")) {
       for (String text : texts(sheet(report, language))) {
@@ -84,7 +82,7 @@ class MorningSheetLanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"cold-above-hot", "batch-out", "likely-cause", "net-missing"})
-  void has_english_sentences_in_english(String name) throws Exception {
+  void hasEnglishSentencesInEnglish(String name) throws Exception {
     var sheet = sheet(Corpus.report(Corpus.top().resolve(name), work), "en");
     assertTrue(texts(sheet).stream().anyMatch(text -> !english(text).isEmpty()));
   }

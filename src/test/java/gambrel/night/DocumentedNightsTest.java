@@ -8,11 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("Nights that the manual describes")
 class DocumentedNightsTest {
   private static final Path MANUAL = Path.of("src/site/markdown");
 

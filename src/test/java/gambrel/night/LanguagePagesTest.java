@@ -17,7 +17,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +24,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whole nights of a shop that has divided, revised and held bodies, in each language. */
-@DisplayName("Pages in another language")
 class LanguagePagesTest {
   private static final String NEXT = "2026-03-07T02:00";
 
@@ -100,7 +98,7 @@ class LanguagePagesTest {
   }
 
   @Test
-  void are_all_pages_there_are() {
+  void areAllPagesThereAre() {
     runTwoNights();
     assertEquals(
         List.of(
@@ -121,7 +119,7 @@ class LanguagePagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void have_no_english_word(String language) {
+  void haveNoEnglishWord(String language) {
     shop.add("shop.properties", "language=" + language);
     runTwoNights();
     var found = new ArrayList<String>();
@@ -137,7 +135,7 @@ class LanguagePagesTest {
     "de, Zerlegeabrechnung B2, 'Hackfleisch', 'AU$'",
     "es, Liquidación de despiece B2, 'Carne picada', 'AUD'"
   })
-  void are_the_customers_own_with_the_shops_currency_and_unit(
+  void areTheCustomersOwnWithTheShopsCurrencyAndUnit(
       String language, String title, String mince, String currency) throws IOException {
     shop.replace("customers.csv", "customer,name", "customer,name,language");
     shop.replace("customers.csv", "ann,Ann Dorrin", "ann,Ann Dorrin,");

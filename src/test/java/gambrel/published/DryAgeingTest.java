@@ -10,7 +10,6 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,7 +20,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * (beef_dry_vs_wet_ageing_subprimal.txt). Printed are the shrinks; lines and prices are worked from
  * them here, each sum short enough to follow.
  */
-@DisplayName("What a day of dry ageing takes, by a published table")
 class DryAgeingTest {
   private static final String TABLE = "beef_dry_vs_wet_ageing_subprimal";
 

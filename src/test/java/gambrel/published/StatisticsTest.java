@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,11 +23,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  * NIST/ITL Statistical Reference Datasets: certified values to fifteen digits. The source of each
  * set stands in the text file beside its table.
  */
-@DisplayName("Statistics reach the certified values of")
 class StatisticsTest {
   @ParameterizedTest
   @ValueSource(strings = {"Lew", "Mavro", "Michelso", "NumAcc1", "NumAcc2", "NumAcc3"})
-  void univariate_sets_to_every_certified_digit(String set) {
+  void univariateSetsToEveryCertifiedDigit(String set) {
     var values =
         table("nist_strd_" + set.toLowerCase(Locale.ROOT)).stream()
             .map(row -> Exact.fraction(new BigDecimal(row.get("y"))))
@@ -59,7 +57,7 @@ class StatisticsTest {
     "residual_sd, 13",
     "r_squared, 14"
   })
-  void the_line_of_Norris_to_as_many_digits_as_doubles_keep(String statistic, int digits) {
+  void theLineOfNorrisToAsManyDigitsAsDoublesKeep(String statistic, int digits) {
     var points =
         table("nist_strd_norris").stream()
             .map(row -> new Trend.Point(number(row.get("x")), number(row.get("y"))))
@@ -81,13 +79,13 @@ class StatisticsTest {
   /** NIST/SEMATECH e-Handbook 1.3.6.7.2, upper critical values of Student's t, from memory. */
   @ParameterizedTest
   @CsvSource({"1, 0.025, 12.706", "10, 0.025, 2.228", "30, 0.005, 2.750", "100, 0.05, 1.660"})
-  void students_t_as_printed(int degrees, double above, String printed) {
+  void studentsTAsPrinted(int degrees, double above, String printed) {
     assertPrinted(printed, BigDecimal.valueOf(Students.above(degrees, above)).toPlainString(), "t");
   }
 
   /** y = 1 + 2 x. */
   @Test
-  void a_plain_line_that_a_reader_can_draw() {
+  void aPlainLineThatAReaderCanDraw() {
     var line =
         Trend.of(List.of(point("0", "1"), point("1", "3"), point("2", "5"), point("3", "7")))
             .orElseThrow();

@@ -37,7 +37,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void every_body_splits_into_sides_and_quarters(Region region, Species species, CutTree tree) {
+  void everyBodySplitsIntoSidesAndQuarters(Region region, Species species, CutTree tree) {
     assertEquals("carcase", tree.root().id());
     assertEquals(Kind.CARCASE, tree.root().kind());
     assertPart(tree, "side", "carcase", 2);
@@ -52,7 +52,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void one_scale_code_serves_all_species(Region region, Species species, CutTree tree) {
+  void oneScaleCodeServesAllSpecies(Region region, Species species, CutTree tree) {
     assertKinds(tree, Kind.MEAT, "mince", "sausages", "burgers", "stewing-dice");
     assertKinds(tree, Kind.TRIM, "trim");
     assertKinds(tree, Kind.BONE, "bone", "marrow-bones", "stock-bones", "dog-bones");
@@ -63,7 +63,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void no_two_lines_of_a_page_read_the_same(Region region, Species species, CutTree tree) {
+  void noTwoLinesOfAPageReadTheSame(Region region, Species species, CutTree tree) {
     var seen = new HashSet<String>();
     for (var item : tree.items()) {
       assertTrue(seen.add(item.name()), item.name());
@@ -73,7 +73,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void pages_list_meat_from_the_hindquarter_on_then_bone_fat_waste_and_offal(
+  void pagesListMeatFromTheHindquarterOnThenBoneFatWasteAndOffal(
       Region region, Species species, CutTree tree) {
     var order =
         Stream.of(
@@ -96,7 +96,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void a_part_of_which_a_body_has_several_hangs_on_a_part_of_which_it_has_several(
+  void aPartOfWhichABodyHasSeveralHangsOnAPartOfWhichItHasSeveral(
       Region region, Species species, CutTree tree) {
     for (var item : tree.items()) {
       if (item.count() > 1 && !item.id().equals("side")) {
@@ -107,7 +107,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void offal_is_never_under_a_part_that_hangs(Region region, Species species, CutTree tree) {
+  void offalIsNeverUnderAPartThatHangs(Region region, Species species, CutTree tree) {
     for (var item : tree.items()) {
       if (item.kind() == Kind.OFFAL) {
         assertFalse(tree.isUnder(item.id(), "side"), item.id());
@@ -117,7 +117,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void a_standard_code_names_one_item_and_was_seen_in_print(
+  void aStandardCodeNamesOneItemAndWasSeenInPrint(
       Region region, Species species, CutTree tree) throws IOException {
     var printed = codesSeenInPrint(species);
     var used = new HashMap<String, String>();
@@ -148,7 +148,7 @@ class BuiltInCutsTest {
     "PORK, trim, mince, false, false, false",
     "PORK, bone, , false, false, false",
   })
-  void facts_are_the_same_in_every_region(
+  void factsAreTheSameInEveryRegion(
       Species species, String id, String food, boolean bone, boolean vertebra, boolean minced) {
     for (var region : Region.values()) {
       var tree = BuiltInCuts.load(region).of(species);
@@ -163,7 +163,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void every_food_that_a_row_names_is_known(Region region, Species species, CutTree tree) {
+  void everyFoodThatARowNamesIsKnown(Region region, Species species, CutTree tree) {
     var known = BuiltInFoods.load().all().stream().map(food -> food.id()).toList();
     for (var item : tree.items()) {
       item.facts().food().ifPresent(food -> assertTrue(known.contains(food), item.id()));
@@ -172,7 +172,7 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void what_has_vertebrae_is_on_the_bone(Region region, Species species, CutTree tree) {
+  void whatHasVertebraeIsOnTheBone(Region region, Species species, CutTree tree) {
     for (var item : tree.items()) {
       var facts = tree.facts(item.id());
       assertTrue(facts.isOnBone() || !facts.hasVertebra(), item.id());
@@ -180,7 +180,7 @@ class BuiltInCutsTest {
   }
 
   @Test
-  void foods_of_a_species_that_the_source_leaves_out_are_not_known() {
+  void foodsOfASpeciesThatTheSourceLeavesOutAreNotKnown() {
     var goat = BuiltInCuts.load(Region.AU).of(Species.GOAT);
     assertEquals(Optional.empty(), BuiltInFoods.load().of(goat, "loin-chop"));
   }
@@ -199,7 +199,7 @@ class BuiltInCutsTest {
     "PORK, leg, Leg, Leg, Fresh ham",
     "PORK, collar-butt, Scotch (collar butt), Collar (neck end), Boston butt",
   })
-  void names_are_those_of_the_regions_trade(
+  void namesAreThoseOfTheRegionsTrade(
       Species species, String id, String au, String uk, String us) {
     assertEquals(au, name(Region.AU, species, id));
     assertEquals(uk, name(Region.UK, species, id));
@@ -207,7 +207,7 @@ class BuiltInCutsTest {
   }
 
   @Test
-  void a_short_loin_goes_home_as_t_bones_or_as_tenderloin_and_striploin() {
+  void aShortLoinGoesHomeAsTBonesOrAsTenderloinAndStriploin() {
     for (var region : Region.values()) {
       var beef = BuiltInCuts.load(region).of(Species.BEEF);
       for (var id : List.of("t-bone", "tenderloin", "striploin")) {
@@ -218,7 +218,7 @@ class BuiltInCutsTest {
   }
 
   @Test
-  void a_primal_comes_from_the_quarter_that_the_regions_break_leaves_it_on() {
+  void aPrimalComesFromTheQuarterThatTheRegionsBreakLeavesItOn() {
     assertQuarter(Species.BEEF, "wing-rib", "hindquarter", "hindquarter", "forequarter");
     assertQuarter(Species.BEEF, "thin-skirt", "hindquarter", "hindquarter", "forequarter");
     assertQuarter(Species.LAMB, "rack", "hindquarter", "forequarter", "forequarter");
@@ -226,7 +226,7 @@ class BuiltInCutsTest {
   }
 
   @Test
-  void bone_in_joints_count_as_meat() {
+  void boneInJointsCountAsMeat() {
     var trees = BuiltInCuts.load(Region.AU);
     assertKinds(trees.of(Species.BEEF), Kind.MEAT, "t-bone", "op-rib", "osso-bucco", "short-ribs");
     assertKinds(trees.of(Species.LAMB), Kind.MEAT, "leg", "shoulder", "rack", "shank", "neck");

@@ -13,11 +13,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The value of how a body was cut")
 class CutValuesTest {
   @TempDir Path folder;
 

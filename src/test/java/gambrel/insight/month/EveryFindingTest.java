@@ -10,7 +10,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,7 +19,6 @@ import org.junit.jupiter.params.provider.EnumSource;
  * {@code -Dmonth.shops=N} takes so many sound shops, 12 by default, and a twelfth as many of each
  * fault, of which nine in ten must be told.
  */
-@DisplayName("Every kind of finding")
 class EveryFindingTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 12);
   private static final int FAULTY = Math.max(1, SHOPS / 12);

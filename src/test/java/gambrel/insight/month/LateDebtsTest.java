@@ -17,12 +17,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A debt is late from the 31st day on; February 2026 has 28. */
-@DisplayName("Late debts")
 class LateDebtsTest {
   @TempDir Path folder;
 

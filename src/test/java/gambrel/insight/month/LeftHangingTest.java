@@ -11,12 +11,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A shop that hangs a week: of 24 bodies before March two hung 5 days and two 9, the rest 7. */
-@DisplayName("An own body is left hanging")
 class LeftHangingTest {
   private static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
 

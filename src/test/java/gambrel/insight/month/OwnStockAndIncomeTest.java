@@ -17,11 +17,9 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("Bought stock and charges")
 class OwnStockAndIncomeTest {
   private static final Currency EURO = Currency.getInstance("EUR");
 

@@ -13,12 +13,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** {@code -Dmonth.shops=N} takes as many shops of each kind; their number is told on failure. */
-@DisplayName("On seeded shops")
 class SeededShopsTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 12);
 

@@ -17,14 +17,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** A third of the routine shop's bodies are its own, the others a customer's. */
-@DisplayName("Kilos of customers and of the shop")
 class WhoseKilosTest {
   private static final String MONTHS_PERCENT = "loss";
   private static final String USUAL_PERCENT = "usual";

@@ -16,12 +16,10 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("The owner's month on paper")
 class BusyMonthPagesTest {
   private static final float POINTS_PER_MM = 72 / 25.4f;
 
@@ -42,7 +40,7 @@ class BusyMonthPagesTest {
 
   @ParameterizedTest(name = "{0} bodies, American: {1}")
   @CsvSource({"1,false,4", "12,true,11", "60,false,14", "400,true,22"})
-  void keeps_within_its_pages(int bodies, boolean american, int most) throws IOException {
+  void keepsWithinItsPages(int bodies, boolean american, int most) throws IOException {
     var pdf = summary(bodies, american);
     var pages = PrintedPages.of(pdf);
     assertTrue(pages.size() <= most, () -> pages.size() + " pages");
@@ -64,7 +62,7 @@ class BusyMonthPagesTest {
     "de,de-DE,letter,Fünf Zahlen gegenüber",
     "es,es-US,letter,Cinco cifras"
   })
-  void has_the_five_figures_on_its_first_page(
+  void hasTheFiveFiguresOnItsFirstPage(
       String language, String locale, String paper, String figures) throws IOException {
     var shop = new BusyShop(folder, 1, false).with(60);
     shop.instead(

@@ -8,11 +8,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The chiller day by day")
 class ChillerTableTest {
   @TempDir private Path folder;
   private SmallShop shop;
@@ -32,7 +30,7 @@ class ChillerTableTest {
 
   /** 5 + 7 of 500 kg is 2.4 %. */
   @Test
-  void has_a_row_for_each_day_of_kill_and_a_column_for_each_species() {
+  void hasARowForEachDayOfKillAndAColumnForEachSpecies() {
     body("B1", "beef", "2026-05-04", "250", "245");
     body("B2", "beef", "2026-05-04", "250", "243");
     body("L1", "lamb", "2026-05-06", "25", "24.5");
@@ -45,7 +43,7 @@ class ChillerTableTest {
   }
 
   @Test
-  void is_left_out_without_enough_bodies_before() {
+  void isLeftOutWithoutEnoughBodiesBefore() {
     var few = new SmallShop(folder.resolve("few"));
     few.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
     assertEquals(List.of(), few.summary("2026-05", "2026-07-01T02:00:00Z").tables("daily"));

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,7 +14,6 @@ import org.junit.jupiter.api.io.TempDir;
  * Bodies of 200 kg cold lose 1 kg a day: 0.5 %, without any scatter. A kilo on the rail is worth
  * 10, a day is charged 2.
  */
-@DisplayName("The table of one more day")
 class FurtherDayTableTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
   @TempDir private Path folder;
@@ -50,7 +48,7 @@ class FurtherDayTableTest {
   }
 
   @Test
-  void says_beside_what_a_customer_loses_what_the_customer_is_charged() {
+  void saysBesideWhatACustomerLosesWhatTheCustomerIsCharged() {
     hangEight("c-ann");
     var group = may().get(0);
     assertEquals("Customers' bodies", heads(group).get(0));
@@ -65,7 +63,7 @@ class FurtherDayTableTest {
 
   /** After 7.5 days 192.5 of 200 are left; without another, 191.5: 1 / 191.5 is 0.52 %, of 10. */
   @Test
-  void says_beside_what_the_shop_loses_what_it_must_ask_for() {
+  void saysBesideWhatTheShopLosesWhatItMustAskFor() {
     hangEight("");
     var group = may().get(0);
     assertEquals("The shop's own bodies", heads(group).get(0));
@@ -78,7 +76,7 @@ class FurtherDayTableTest {
   }
 
   @Test
-  void keeps_customers_and_the_shop_apart_and_says_where_too_few_tell() {
+  void keepsCustomersAndTheShopApartAndSaysWhereTooFewTell() {
     hangEight("c-ann");
     hang("", 8);
     var own = may().get(1);
@@ -91,7 +89,7 @@ class FurtherDayTableTest {
   }
 
   @Test
-  void is_left_out_where_nothing_hung() {
+  void isLeftOutWhereNothingHung() {
     shop.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
     assertEquals(List.of(), may());
   }

@@ -7,11 +7,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A month of many bodies")
 class LongListsTest {
   private static final String BODIES = "Every body of the month";
 
@@ -24,7 +22,7 @@ class LongListsTest {
   }
 
   @Test
-  void sixty_bodies_have_a_line_each() {
+  void sixtyBodiesHaveALineEach() {
     sound(60);
     assertEquals(60, SmallShop.rows(july(), "bodies").size());
     assertEquals(1, SmallShop.remarks(july(), BODIES).size(), "how to read it alone");
@@ -32,7 +30,7 @@ class LongListsTest {
 
   /** Of 300 kg 20 are missing; the other 61 are cut without fault. */
   @Test
-  void of_more_than_sixty_only_those_that_are_not_settled_have_one() {
+  void ofMoreThanSixtyOnlyThoseThatAreNotSettledHaveOne() {
     sound(61);
     shop.beef("X1", "2026-07-06", "c-ann").hung("X1", "2026-07-06", "306", "300");
     shop.cut("X1", "2026-07-13", "200", "80");
@@ -45,7 +43,7 @@ class LongListsTest {
 
   /** 2 in May and 7 in June; the ten months before have none. */
   @Test
-  void bodies_killed_stand_beside_a_months_average_since_the_first_kill() {
+  void bodiesKilledStandBesideAMonthsAverageSinceTheFirstKill() {
     for (int i = 0; i < 9; i++) {
       String day = i < 2 ? "2026-05-04" : "2026-06-08";
       shop.beef("A" + i, day, "c-ann").row("rail", day + "T08:00", "A" + i, "hot", "300");

@@ -18,14 +18,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** How many shops: {@code -Dmonth.shops=N}, 3 by default. */
-@DisplayName("Over seeded shops")
 class MonthAlarmsTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 3);
   private static final Set<FindingKind> OF_SHIFTS =
@@ -39,7 +37,7 @@ class MonthAlarmsTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_chiller_that_takes_one_and_a_half_per_cent_more_is_named_with_its_day(long seed) {
+  void aChillerThatTakesOneAndAHalfPerCentMoreIsNamedWithItsDay(long seed) {
     var records = records(new SteadyShop(folder, seed).chillerTakes(1.5, "2026-07-08").made());
     var finding = found(records, FindingKind.CHILLER).orElseThrow();
     assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get("since"));
@@ -52,7 +50,7 @@ class MonthAlarmsTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_bench_scale_that_drifts_is_named_with_the_scales_of_the_balance(long seed) {
+  void aBenchScaleThatDriftsIsNamedWithTheScalesOfTheBalance(long seed) {
     var records = records(new SteadyShop(folder, seed).benchDrifts("2026-07-08").made());
     var finding = found(records, FindingKind.SCALE).orElseThrow();
     assertEquals("balance", finding.variant());
@@ -61,7 +59,7 @@ class MonthAlarmsTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void of_two_bench_scales_the_one_that_drifts_is_named(long seed) {
+  void ofTwoBenchScalesTheOneThatDriftsIsNamed(long seed) {
     var shop = new SteadyShop(folder, seed).withTwoBenches().benchDrifts("2026-07-08");
     var finding = found(records(shop.made()), FindingKind.SCALE).orElseThrow();
     assertEquals("heavy", finding.variant());
@@ -70,7 +68,7 @@ class MonthAlarmsTest {
 
   @ParameterizedTest
   @MethodSource("seeds")
-  void a_rail_scale_that_reads_light_is_not_taken_for_a_chiller(long seed) {
+  void aRailScaleThatReadsLightIsNotTakenForAChiller(long seed) {
     var records = records(new SteadyShop(folder, seed).railReadsLight("2026-07-06").made());
     var finding = found(records, FindingKind.SCALE).orElseThrow();
     assertEquals("rail", finding.variant());
@@ -86,7 +84,7 @@ class MonthAlarmsTest {
    * of runs come in clusters, so their variance is taken double.
    */
   @Test
-  void with_nothing_wrong_alarms_stay_at_the_rate_that_the_method_promises() {
+  void withNothingWrongAlarmsStayAtTheRateThatTheMethodPromises() {
     int points = 0;
     int beyond = 0;
     int signals = 0;

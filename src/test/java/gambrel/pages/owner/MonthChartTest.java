@@ -11,13 +11,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("A chart of chill shrink")
 class MonthChartTest {
   private static final String LATER = "2026-09-15T02:00:00Z";
 
@@ -31,7 +29,7 @@ class MonthChartTest {
   }
 
   @Test
-  void needs_twenty_bodies_in_the_twelve_months_before_and_says_so() {
+  void needsTwentyBodiesInTheTwelveMonthsBeforeAndSaysSo() {
     twentyInJune(19);
     kill("2026-07-06", 2);
     var july = shop.summary("2026-07", LATER);
@@ -44,7 +42,7 @@ class MonthChartTest {
 
   /** June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128. */
   @Test
-  void has_lines_at_the_mean_and_3_mean_moving_ranges_over_1_128_of_the_months_before() {
+  void hasLinesAtTheMeanAnd3MeanMovingRangesOver1128OfTheMonthsBefore() {
     twentyInJune(20);
     kill("2026-07-06", 9);
     assertEquals(
@@ -53,7 +51,7 @@ class MonthChartTest {
   }
 
   @Test
-  void shows_the_months_before_and_never_those_after() {
+  void showsTheMonthsBeforeAndNeverThoseAfter() {
     twentyInJune(20);
     kill("2026-07-06", 2);
     kill("2026-07-07", 3);
@@ -65,7 +63,7 @@ class MonthChartTest {
   }
 
   @Test
-  void does_not_move_its_lines_when_later_months_come() {
+  void doesNotMoveItsLinesWhenLaterMonthsCome() {
     twentyInJune(20);
     kill("2026-07-06", 2);
     var before = chart("2026-07");
@@ -74,7 +72,7 @@ class MonthChartTest {
   }
 
   @Test
-  void forgets_what_is_more_than_twelve_months_ago() {
+  void forgetsWhatIsMoreThanTwelveMonthsAgo() {
     for (int day = 1; day <= 20; day++) {
       kill(LocalDate.of(2025, 6, day).toString(), 9);
     }
@@ -84,7 +82,7 @@ class MonthChartTest {
   }
 
   @Test
-  void names_a_body_beyond_the_lines_in_its_own_month_alone() {
+  void namesABodyBeyondTheLinesInItsOwnMonthAlone() {
     twentyInJune(20);
     kill("2026-07-10", 9);
     kill("2026-08-03", 2);
@@ -100,7 +98,7 @@ class MonthChartTest {
   }
 
   @Test
-  void is_of_the_months_main_species_and_of_each_other_with_five_bodies() {
+  void isOfTheMonthsMainSpeciesAndOfEachOtherWithFiveBodies() {
     for (String species : List.of("beef", "lamb", "pork")) {
       for (int day = 1; day <= 20; day++) {
         kill(species, LocalDate.of(2026, 6, day).toString(), 2 + day % 2);
@@ -124,7 +122,7 @@ class MonthChartTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 12, 80, 81, 150})
-  void stays_within_its_frame_and_keeps_words_apart(int number) {
+  void staysWithinItsFrameAndKeepsWordsApart(int number) {
     twentyInJune(20);
     for (int i = 0; i < number; i++) {
       kill("2026-07-06", i % 17 == 16 ? 9 : 1 + i * 7 % 3);
@@ -140,7 +138,7 @@ class MonthChartTest {
   }
 
   @Test
-  void shows_at_most_120_bodies_unless_the_month_has_more() {
+  void showsAtMost120BodiesUnlessTheMonthHasMore() {
     for (int i = 0; i < 130; i++) {
       kill(i < 110 ? "2026-06-06" : "2026-07-06", 2 + i % 2);
     }
@@ -148,7 +146,7 @@ class MonthChartTest {
   }
 
   @Test
-  void joins_its_points_in_order_of_kill() {
+  void joinsItsPointsInOrderOfKill() {
     twentyInJune(20);
     kill("2026-07-08", 4);
     kill("2026-07-06", 1);

@@ -8,11 +8,9 @@ import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A month's figures")
 class MonthFiguresTest {
   private static final String LATER = "2026-09-15T02:00:00Z";
 
@@ -25,7 +23,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void hanging_belongs_to_the_month_of_kill_and_cutting_to_that_of_the_last_cut() {
+  void hangingBelongsToTheMonthOfKillAndCuttingToThatOfTheLastCut() {
     shop.beef("B1", "2026-07-30", "c-ann").hung("B1", "2026-07-30", "300", "294");
     shop.cut("B1", "2026-08-04", "220", "70");
     var july = shop.summary("2026-07", LATER);
@@ -38,7 +36,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_body_is_listed_in_both_months_with_what_belongs_to_each() {
+  void aBodyIsListedInBothMonthsWithWhatBelongsToEach() {
     shop.beef("B1", "2026-07-30", "c-ann").hung("B1", "2026-07-30", "300", "294");
     shop.cut("B1", "2026-08-04", "220", "70");
     var july = only(shop.summary("2026-07", LATER));
@@ -58,7 +56,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void an_average_is_all_weight_lost_over_all_weight_it_was_lost_from() {
+  void anAverageIsAllWeightLostOverAllWeightItWasLostFrom() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "100", "98");
     shop.beef("B2", "2026-07-07", "c-bob").hung("B2", "2026-07-07", "300", "297");
     var row = shrink(shop.summary("2026-07", LATER), 0);
@@ -67,14 +65,14 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_figure_is_of_the_bodies_that_have_it() {
+  void aFigureIsOfTheBodiesThatHaveIt() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "100", "98");
     shop.beef("B2", "2026-07-07", "c-bob").row("rail", "2026-07-07T08:00", "B2", "hot", "300");
     assertEquals(List.of("2.0", "of 1"), shrink(shop.summary("2026-07", LATER), 0).subList(1, 3));
   }
 
   @Test
-  void customers_bodies_the_shops_own_and_shared_ones_are_never_added() {
+  void customersBodiesTheShopsOwnAndSharedOnesAreNeverAdded() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "100", "98");
     shop.beef("B2", "2026-07-06", "").hung("B2", "2026-07-06", "100", "97");
     shop.beef("B3", "2026-07-06", "").hung("B3", "2026-07-06", "100", "96");
@@ -92,7 +90,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void ageing_is_of_the_cold_weight_of_what_was_aged() {
+  void ageingIsOfTheColdWeightOfWhatWasAged() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "300", "290");
     shop.row("rail", "2026-07-16T08:00", "B1", "aged", "284.2");
     var row = shrink(shop.summary("2026-07", LATER), 0);
@@ -101,14 +99,14 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_guessed_live_weight_makes_no_dressing_percentage() {
+  void aGuessedLiveWeightMakesNoDressingPercentage() {
     shop.add("bodies.csv", "B1,beef,2026-07-06,500,,c-ann\nB2,beef,2026-07-06,900,yes,c-ann");
     shop.hung("B1", "2026-07-06", "300", "294").hung("B2", "2026-07-06", "300", "294");
     assertEquals(List.of("60.0", "of 1"), yields(shop.summary("2026-07", LATER)).subList(1, 3));
   }
 
   @Test
-  void yields_are_of_cold_and_of_the_weight_into_the_boning_room() {
+  void yieldsAreOfColdAndOfTheWeightIntoTheBoningRoom() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.cut("B1", "2026-07-09", "140", "40").row("bench", "2026-07-09T10:00", "B1", "fat", "17");
     var row = yields(shop.summary("2026-07", LATER));
@@ -119,7 +117,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void what_is_still_being_cut_counts_on_the_rail_alone() {
+  void whatIsStillBeingCutCountsOnTheRailAlone() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.cut("B1", "2026-07-09", "140", "40");
     var month = shop.summary("2026-07", "2026-07-09T12:00:00Z");
@@ -130,7 +128,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void what_is_held_counts_as_it_stands_and_is_marked() {
+  void whatIsHeldCountsAsItStandsAndIsMarked() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.cut("B1", "2026-07-09", "140", "40");
     var month = shop.summary("2026-07", LATER);
@@ -141,7 +139,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_body_that_left_whole_is_taken_home_but_not_cut() {
+  void aBodyThatLeftWholeIsTakenHomeButNotCut() {
     shop.add("bodies.csv", "L1,lamb,2026-07-06,,,c-ann,whole");
     shop.hung("L1", "2026-07-06", "21", "20.5");
     var month = shop.summary("2026-07", LATER);
@@ -152,7 +150,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_cancelled_body_is_nowhere() {
+  void aCancelledBodyIsNowhere() {
     shop.add("bodies.csv", "B1,beef,2026-07-06,500,,c-ann,cancelled");
     shop.hung("B1", "2026-07-06", "204", "200");
     var month = shop.summary("2026-07", LATER);
@@ -161,7 +159,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_month_in_which_nothing_happened_has_no_sections() {
+  void aMonthInWhichNothingHappenedHasNoSections() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     var month = shop.summary("2026-08", LATER);
     assertEquals("", month.known());
@@ -170,7 +168,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void the_page_is_the_same_on_every_later_night() {
+  void thePageIsTheSameOnEveryLaterNight() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.cut("B1", "2026-07-09", "156", "40");
     var first = shop.summary("2026-07", "2026-07-20T02:00:00Z");
@@ -179,7 +177,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_kill_later_than_now_has_not_happened() {
+  void aKillLaterThanNowHasNotHappened() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.beef("B2", "2026-07-20", "c-ann");
     var month = shop.summary("2026-07", "2026-07-10T02:00:00Z");
@@ -188,7 +186,7 @@ class MonthFiguresTest {
   }
 
   @Test
-  void a_mob_counts_as_one_body_of_many_head() {
+  void aMobCountsAsOneBodyOfManyHead() {
     shop.add("bodies.csv", "L1,lamb,2026-07-06,,,c-ann,,6");
     shop.add("bodies.csv", "L2,lamb,2026-07-06,,,c-ann");
     assertTrue(

@@ -20,11 +20,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A month's money, batches and held bodies")
 class MonthPaperworkTest {
   private static final String NOW = "2026-09-15T02:00:00Z";
 
@@ -41,7 +39,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void unpaid_statements_of_the_month_and_before_come_oldest_first() {
+  void unpaidStatementsOfTheMonthAndBeforeComeOldestFirst() {
     var register =
         new Register(
             List.of(
@@ -59,7 +57,7 @@ class MonthPaperworkTest {
 
   /** 26 statements of 1.00 to 26.00: the 25th and the 26th come to 51.00. */
   @Test
-  void of_many_unpaid_statements_the_latest_stand_in_one_line() {
+  void ofManyUnpaidStatementsTheLatestStandInOneLine() {
     var rows = new ArrayList<RegisterRow>();
     for (int day = 1; day <= 26; day++) {
       String issued = String.format(Locale.ROOT, "2026-07-%02d", day);
@@ -73,7 +71,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void a_payment_counts_from_its_day_on() {
+  void aPaymentCountsFromItsDayOn() {
     var register = new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
     shop.add("payments.csv", "c-ann,B7,2026-09-01,60.00");
     shop.add("payments.csv", "c-ann,B7,2026-12-01,50.00");
@@ -83,7 +81,7 @@ class MonthPaperworkTest {
 
   /** The day at the head is the last weighing's, whatever is paid later. */
   @Test
-  void the_page_says_that_payments_are_as_of_the_night_of_printing() {
+  void thePageSaysThatPaymentsAreAsOfTheNightOfPrinting() {
     var register = new Register(List.of(statement("c-ann", "B7", 1, "2026-07-10", 10_000, 1_000)));
     shop.add("payments.csv", "c-ann,B7,2026-09-01,110.00");
     var unpaid = summary(register, "2026-08-30T02:00:00Z");
@@ -118,7 +116,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void the_sums_of_a_month_are_of_its_own_statements() {
+  void theSumsOfAMonthAreOfItsOwnStatements() {
     var register =
         new Register(
             List.of(
@@ -133,7 +131,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void weights_of_a_month_add_up_what_belongs_to_it() {
+  void weightsOfAMonthAddUpWhatBelongsToIt() {
     var july = summary("2026-07", SmallShop.NOTHING_ISSUED);
     var heads = july.tables("sums").get(0).heads().get(0);
     assertEquals(List.of("Customers' bodies"), List.of(heads.get(1).text()));
@@ -150,7 +148,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void a_batch_belongs_to_the_month_of_its_last_row() {
+  void aBatchBelongsToTheMonthOfItsLastRow() {
     shop.add("batches.csv", "M1,Beef mince,");
     shop.beef("B9", "2026-07-06", "c-ann").hung("B9", "2026-07-06", "51", "50");
     shop.row("bench", "2026-07-31T09:00", "B9", "trim", "48", "M1");
@@ -162,7 +160,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void an_open_batch_says_when_it_is_due() {
+  void anOpenBatchSaysWhenItIsDue() {
     shop.add("batches.csv", "H1,Ham,2026-09-20");
     shop.row("bench", "2026-09-01T09:00", "B8", "trim", "2", "H1");
     var batch = batches("2026-09").get(0);
@@ -172,7 +170,7 @@ class MonthPaperworkTest {
 
   /** The limit is 3 % of 200; U is the root of a third of 0.5² and twice 0.02²: 0.289. */
   @Test
-  void a_held_body_says_why_with_its_figures_and_what_to_do() {
+  void aHeldBodySaysWhyWithItsFiguresAndWhatToDo() {
     shop.beef("B9", "2026-07-20", "").hung("B9", "2026-07-20", "204", "200");
     shop.cut("B9", "2026-07-22", "100", "40");
     var held = summary("2026-07", SmallShop.NOTHING_ISSUED).held();
@@ -188,7 +186,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void a_missing_rail_weight_is_named() {
+  void aMissingRailWeightIsNamed() {
     shop.beef("B9", "2026-07-20", "c-ann").row("rail", "2026-07-20T08:00", "B9", "hot", "204");
     shop.cut("B9", "2026-07-22", "156", "40");
     var held = summary("2026-07", SmallShop.NOTHING_ISSUED).held().get(0);
@@ -196,7 +194,7 @@ class MonthPaperworkTest {
   }
 
   @Test
-  void rows_set_aside_are_named_by_ticket_and_never_by_file() {
+  void rowsSetAsideAreNamedByTicketAndNeverByFile() {
     shop.add("exports/day.csv", "bench,901,2026-07-09T09:40:00,B7,nothing,1.00,");
     shop.add("exports/day.csv", "bench,,2026-07-09T09:41:00,B7,nothing,2.00,");
     var july = summary("2026-07", SmallShop.NOTHING_ISSUED);

@@ -32,11 +32,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A morning sheet")
 class MorningSheetTest {
   private static final String NOW = "2026-07-15T02:00:00Z";
 
@@ -51,7 +49,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void says_that_all_is_well_where_nothing_waits() {
+  void saysThatAllIsWellWhereNothingWaits() {
     var sheet = sheet(List.of());
     assertEquals("Wednesday 15 July 2026", sheet.heading());
     assertEquals(
@@ -65,7 +63,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void begins_with_what_waits_and_tells_what_only_needs_a_look() {
+  void beginsWithWhatWaitsAndTellsWhatOnlyNeedsALook() {
     holdABody();
     var sheet =
         sheet(
@@ -78,13 +76,13 @@ class MorningSheetTest {
   }
 
   @Test
-  void a_remark_alone_leaves_all_well() {
+  void aRemarkAloneLeavesAllWell() {
     var sheet = sheet(List.of(notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2)));
     assertEquals("All is well: nothing waits for you. 1 thing to look at.", sheet.story().get(0));
   }
 
   @Test
-  void a_thing_to_do_has_its_place_its_ticket_its_cure_and_the_row() {
+  void aThingToDoHasItsPlaceItsTicketItsCureAndTheRow() {
     var notice = code("5", 1234).aboutTicket("bench", "77").quoting("bench,77,5");
     assertEquals(
         List.of(
@@ -99,7 +97,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void the_worst_comes_first_and_notes_are_no_work() {
+  void theWorstComesFirstAndNotesAreNoWork() {
     var sheet =
         sheet(
             List.of(
@@ -117,7 +115,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void five_of_a_kind_in_a_file_are_told_one_by_one_and_six_are_one_thing_to_do() {
+  void fiveOfAKindInAFileAreToldOneByOneAndSixAreOneThingToDo() {
     assertEquals(5, sheet(unlike(5)).todo().size());
     var six = sheet(unlike(6)).todo();
     assertEquals(1, six.size());
@@ -126,7 +124,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void what_is_said_twice_in_the_same_words_is_one_thing_to_do() {
+  void whatIsSaidTwiceInTheSameWordsIsOneThingToDo() {
     var alike = List.of(code("5", 4), code("5", 8));
     var todo = sheet(alike).todo();
     assertEquals(1, todo.size());
@@ -135,7 +133,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void lists_what_was_issued_with_what_is_to_pay() {
+  void listsWhatWasIssuedWithWhatIsToPay() {
     shop.add("bodies.csv", "B3,beef,2026-07-06,,,c-ann");
     shop.add("exports/more.csv", "scale,ticket,time,body,code,net,customer");
     shop.add("exports/more.csv", "bench,501,2026-07-09T10:00:00,B3,mince,4.00,c-bob");
@@ -152,7 +150,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void of_the_statements_of_many_years_the_first_are_listed_and_the_rest_counted() {
+  void ofTheStatementsOfManyYearsTheFirstAreListedAndTheRestCounted() {
     var issued = new ArrayList<RegisterRow>();
     for (int i = 0; i < MorningComposer.MOST_ROWS; i++) {
       issued.add(statement("c-ann", "B" + i, 1, 4_000, 0));
@@ -170,7 +168,7 @@ class MorningSheetTest {
 
   /** Of 300 kg 20 are missing, of each. */
   @Test
-  void of_very_many_bodies_that_wait_the_first_are_listed_and_the_rest_counted() {
+  void ofVeryManyBodiesThatWaitTheFirstAreListedAndTheRestCounted() {
     var shop = new SmallShop(folder.resolve("many"));
     for (int i = 0; i < MorningComposer.MOST_ROWS + 2; i++) {
       String body = "H" + i;
@@ -184,13 +182,13 @@ class MorningSheetTest {
   }
 
   @Test
-  void up_to_twenty_files_are_listed_one_by_one() {
+  void upToTwentyFilesAreListedOneByOne() {
     files(19);
     assertEquals(20, sheet(List.of()).files().size());
   }
 
   @Test
-  void of_many_files_the_old_ones_that_need_nothing_are_one_line() {
+  void ofManyFilesTheOldOnesThatNeedNothingAreOneLine() {
     files(30);
     shop.add("exports/f07.csv", "bench,999,2026-07-07T10:00:00,B1,nothing,4.00");
     shop.add("exports/new.csv", "scale,ticket,time,body,code,net");
@@ -206,7 +204,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void names_open_bodies_and_a_register_that_was_not_there() {
+  void namesOpenBodiesAndARegisterThatWasNotThere() {
     shop.beef("B4", "2026-07-14", "c-ann").row("rail", "2026-07-14T08:00", "B4", "hot", "204");
     var sheet = sheet(shop.at(NOW), List.of(), List.of(), true);
     assertEquals("1 body is still open and needs nothing yet. Open: B4.", sheet.notes().get(0));
@@ -214,7 +212,7 @@ class MorningSheetTest {
   }
 
   @Test
-  void says_under_a_held_body_what_probably_went_wrong() {
+  void saysUnderAHeldBodyWhatProbablyWentWrong() {
     holdABody();
     var night = shop.at(NOW);
     var suggestion =

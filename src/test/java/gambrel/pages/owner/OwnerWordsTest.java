@@ -23,12 +23,10 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-@DisplayName("The owner's pages have words for")
 class OwnerWordsTest {
   private static final Set<ReasonCode> OPEN_ONLY =
       EnumSet.of(ReasonCode.BATCH_OPEN, ReasonCode.PART_CUT);
@@ -72,14 +70,14 @@ class OwnerWordsTest {
 
   @ParameterizedTest
   @MethodSource("everyKeyThatIsPutTogether")
-  void every_kind_of_thing(String key) throws IOException {
+  void everyKindOfThing(String key) throws IOException {
     var english = Words.of(List.of(Files.readString(Path.of("templates/words_en.properties"))));
     assertTrue(english.has(key), key);
   }
 
   @ParameterizedTest
   @EnumSource(FindingKind.class)
-  void every_kind_of_finding_and_what_to_do_about_it(FindingKind kind) throws IOException {
+  void everyKindOfFindingAndWhatToDoAboutIt(FindingKind kind) throws IOException {
     var keys = new Properties();
     try (var file = Files.newBufferedReader(Path.of("templates/words_en.properties"))) {
       keys.load(file);

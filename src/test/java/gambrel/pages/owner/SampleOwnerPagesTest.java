@@ -35,13 +35,11 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-@DisplayName("The owner's pages of the sample shop")
 class SampleOwnerPagesTest {
   private static final Map<YearMonth, SummaryView> SUMMARIES = new HashMap<>();
 
@@ -86,13 +84,13 @@ class SampleOwnerPagesTest {
 
   @ParameterizedTest
   @MethodSource("months")
-  void hot_weight_is_the_sum_of_the_data_file(YearMonth month) {
+  void hotWeightIsTheSumOfTheDataFile(YearMonth month) {
     assertTotal(month, "On the rail, hot", sum("hot_kg", killedIn(month)));
   }
 
   @ParameterizedTest
   @MethodSource("months")
-  void take_home_and_bins_are_the_sums_of_the_data_file(YearMonth month) {
+  void takeHomeAndBinsAreTheSumsOfTheDataFile(YearMonth month) {
     var home =
         SmallShop.rows(summary(month), "bodies").stream()
             .filter(row -> !row.get(7).isEmpty())
@@ -108,7 +106,7 @@ class SampleOwnerPagesTest {
   }
 
   @Test
-  void every_body_that_was_cut_is_taken_home_in_one_month() {
+  void everyBodyThatWasCutIsTakenHomeInOneMonth() {
     var counted =
         months()
             .flatMap(month -> SmallShop.rows(summary(month), "bodies").stream())
@@ -127,7 +125,7 @@ class SampleOwnerPagesTest {
 
   @ParameterizedTest
   @MethodSource("months")
-  void shrink_is_of_all_bodies_of_which_the_data_file_has_it(YearMonth month) {
+  void shrinkIsOfAllBodiesOfWhichTheDataFileHasIt(YearMonth month) {
     Predicate<Map<String, String>> known = row -> !row.get("chill_shrink_pct").isEmpty();
     long expected = bodies().stream().filter(killedIn(month).and(known)).count();
     long counted =
@@ -141,7 +139,7 @@ class SampleOwnerPagesTest {
 
   @ParameterizedTest
   @MethodSource("months")
-  void chill_loss_by_owner_and_species_adds_up_to_the_sum_over_bodies(YearMonth month) {
+  void chillLossByOwnerAndSpeciesAddsUpToTheSumOverBodies(YearMonth month) {
     var expected =
         bodies().stream()
             .filter(killedIn(month))
@@ -164,7 +162,7 @@ class SampleOwnerPagesTest {
   }
 
   @Test
-  void what_is_unpaid_in_the_last_month_is_all_that_the_register_has_due() {
+  void whatIsUnpaidInTheLastMonthIsAllThatTheRegisterHasDue() {
     var expected =
         rows(RegisterTable.of(register, night.shop().settings())).stream()
             .map(row -> new BigDecimal(row.get("due")))
@@ -175,7 +173,7 @@ class SampleOwnerPagesTest {
   }
 
   @Test
-  void every_held_body_is_in_the_summary_of_its_month_and_on_the_morning_sheet() {
+  void everyHeldBodyIsInTheSummaryOfItsMonthAndOnTheMorningSheet() {
     var held =
         bodies().stream()
             .filter(row -> row.get("state").equals("held"))
@@ -189,7 +187,7 @@ class SampleOwnerPagesTest {
 
   @ParameterizedTest
   @MethodSource("months")
-  void people_are_called_by_name_and_files_are_not_named(YearMonth month) {
+  void peopleAreCalledByNameAndFilesAreNotNamed(YearMonth month) {
     String text = textOf(summary(month));
     assertFalse(text.contains("exports/"), "names an export file");
     assertFalse(namesACustomerById(text));
@@ -197,7 +195,7 @@ class SampleOwnerPagesTest {
   }
 
   @Test
-  void rows_read_on_the_morning_sheet_add_up() {
+  void rowsReadOnTheMorningSheetAddUp() {
     var total = morning().fileTotal();
     assertEquals(
         number(total.read()),

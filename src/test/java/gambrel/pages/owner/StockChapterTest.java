@@ -10,12 +10,10 @@ import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Bodies of 100 kg cold, of which 78 kg of mince go home, at 10 a kilo: 780. */
-@DisplayName("The chapter on what the shop bought")
 class StockChapterTest {
   @TempDir private Path folder;
   private SmallShop shop;
@@ -38,7 +36,7 @@ class StockChapterTest {
   }
 
   @Test
-  void lists_own_bodies_of_known_cost_with_least_left_over_first() {
+  void listsOwnBodiesOfKnownCostWithLeastLeftOverFirst() {
     body("B1", "2026-07-06", "", "Hill", "700");
     body("B2", "2026-07-06", "", "Vale", "800");
     body("B3", "2026-07-06", "c-ann", "", "");
@@ -52,7 +50,7 @@ class StockChapterTest {
 
   /** Hill's two left 80 and 30 on 200 kg: 0.55 a kilo; one of them is of June. */
   @Test
-  void adds_up_a_suppliers_bodies_of_the_month_and_the_twelve_before() {
+  void addsUpASuppliersBodiesOfTheMonthAndTheTwelveBefore() {
     body("A1", "2026-06-08", "", "Hill", "750");
     body("B1", "2026-07-06", "", "Hill", "700");
     assertEquals(
@@ -61,13 +59,13 @@ class StockChapterTest {
   }
 
   @Test
-  void names_no_supplier_as_such() {
+  void namesNoSupplierAsSuch() {
     body("B1", "2026-07-06", "", "", "700");
     assertEquals("no supplier, beef", column(july(), "suppliers", 0).get(0));
   }
 
   @Test
-  void asks_for_cost_where_none_is_known() {
+  void asksForCostWhereNoneIsKnown() {
     body("B1", "2026-07-06", "", "Hill", "");
     assertEquals(
         List.of("To see what own bodies leave over, enter their cost and supplier in bodies.csv."),
@@ -75,14 +73,14 @@ class StockChapterTest {
   }
 
   @Test
-  void is_not_there_for_a_shop_that_buys_nothing() {
+  void isNotThereForAShopThatBuysNothing() {
     body("B1", "2026-07-06", "c-ann", "", "");
     assertEquals(List.of(), rows(july(), "stock"));
     assertEquals(List.of(), remarks(july(), "What the shop bought"));
   }
 
   @Test
-  void lists_twelve_bodies_and_counts_the_others() {
+  void listsTwelveBodiesAndCountsTheOthers() {
     for (int i = 0; i < 13; i++) {
       body("B" + (10 + i), "2026-07-06", "", "Hill", "700");
     }

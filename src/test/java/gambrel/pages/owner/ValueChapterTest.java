@@ -8,11 +8,9 @@ import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The chapter on what cuts were worth")
 class ValueChapterTest {
   private static final String VALUE = "What the cuts were worth";
 
@@ -41,7 +39,7 @@ class ValueChapterTest {
 
   /** At 10 a kilo 780 and 1500 on 100 and 200 kg, together 2280 on 300; before 400 on 50. */
   @Test
-  void gives_the_worth_of_take_home_on_the_cold_weight() {
+  void givesTheWorthOfTakeHomeOnTheColdWeight() {
     values("mince,10,,");
     assertEquals(
         List.of(List.of("Beef", "2", "7.60", "", "B2 7.50", "B1 7.80", "8.00")),
@@ -49,7 +47,7 @@ class ValueChapterTest {
   }
 
   @Test
-  void has_a_middle_half_from_four_bodies_on() {
+  void hasAMiddleHalfFromFourBodiesOn() {
     values("mince,10,,");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
     shop.cut("B3", "2026-07-14", "78", "21");
@@ -59,13 +57,13 @@ class ValueChapterTest {
   }
 
   @Test
-  void takes_the_values_of_the_months_last_day() {
+  void takesTheValuesOfTheMonthsLastDay() {
     values("mince,10,,2026-07-30", "mince,20,2026-07-31,2026-07-31", "mince,30,2026-08-01,");
     assertEquals("15.20", rows(july(), "worth").get(0).get(2));
   }
 
   @Test
-  void asks_for_values_where_there_are_none() {
+  void asksForValuesWhereThereAreNone() {
     assertEquals(List.of(), july().part(VALUE).orElseThrow().tables());
     assertEquals(
         List.of(
@@ -76,7 +74,7 @@ class ValueChapterTest {
 
   /** 10 of 99 kg have no value: more than a tenth. */
   @Test
-  void names_what_has_no_value_and_leaves_out_a_body_that_has_too_much_of_it() {
+  void namesWhatHasNoValueAndLeavesOutABodyThatHasTooMuchOfIt() {
     values("mince,10,,");
     shop.add("codes.csv", "rump,rump-steak,pack");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
@@ -88,7 +86,7 @@ class ValueChapterTest {
 
   /** A kilo of T-bone at 30 less mince at 10 is 20: 2.00 for 100 g. */
   @Test
-  void tells_a_little_more_on_a_cut_by_a_hundred_grams() {
+  void tellsALittleMoreOnACutByAHundredGrams() {
     tBone();
     assertEquals("100 g kept on", small());
     assertEquals(
@@ -97,7 +95,7 @@ class ValueChapterTest {
 
   /** Four ounces are a quarter of a pound. */
   @Test
-  void or_by_four_ounces() {
+  void orByFourOunces() {
     tBone();
     shop.instead(
         "shop.properties", "name=F\ncurrency=USD\nlocale=en-US\nunit=lb\nzone=UTC\npaper=letter");

@@ -13,12 +13,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Ann's body and the shop's own, killed and cut in July, which also reviews its year. */
-@DisplayName("Kilos of customers and of the shop on paper")
 class WhoseKilosOnPaperTest {
   private static final Pattern NUMBER = Pattern.compile("\\d[\\d,]*(\\.\\d+)?");
 
@@ -39,7 +37,7 @@ class WhoseKilosOnPaperTest {
 
   /** Hot, lost on the rail and hanging, boned, home, bone, fat, both, lost on the bench. */
   @Test
-  void are_nowhere_added_up() {
+  void areNowhereAddedUp() {
     var printed = numbers(july());
     assertAll(
         List.of("518", "12.5", "8.0", "497.5", "370.60", "86.76", "34.80", "121.56", "5.34")
@@ -49,7 +47,7 @@ class WhoseKilosOnPaperTest {
   }
 
   @Test
-  void stand_one_beside_the_other() {
+  void standOneBesideTheOther() {
     var printed = numbers(july());
     assertAll(
         List.of("211.0", "307.0", "5.5", "7.0", "3.5", "4.5", "202.0", "295.5", "150.2", "220.4")

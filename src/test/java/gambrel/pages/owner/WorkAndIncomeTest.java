@@ -9,11 +9,9 @@ import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("Work on the block and what it brought")
 class WorkAndIncomeTest {
   @TempDir private Path folder;
   private SmallShop shop;
@@ -45,7 +43,7 @@ class WorkAndIncomeTest {
 
   /** Six quarters of 50 kg in an hour; the last forequarter has no end. */
   @Test
-  void pace_is_told_by_piece_and_boner() {
+  void paceIsToldByPieceAndBoner() {
     wynBonesQuarters();
     assertEquals(
         List.of(
@@ -55,7 +53,7 @@ class WorkAndIncomeTest {
   }
 
   @Test
-  void without_a_boner_the_page_says_what_to_write_down() {
+  void withoutABonerThePageSaysWhatToWriteDown() {
     assertEquals(List.of(), rows(july(), "pace"));
     var remarks = remarks(july(), "Work on the block");
     assertEquals(1, remarks.size());
@@ -63,14 +61,14 @@ class WorkAndIncomeTest {
   }
 
   @Test
-  void and_nothing_in_a_month_without_a_cut() {
+  void andNothingInAMonthWithoutACut() {
     var may = shop.summary("2026-05", "2026-09-15T02:00:00Z");
     assertEquals(List.of(), remarks(may, "Work on the block"));
     assertEquals(List.of(), rows(may, "income"));
   }
 
   @Test
-  void income_is_charges_on_the_weight_into_the_boning_room() {
+  void incomeIsChargesOnTheWeightIntoTheBoningRoom() {
     assertEquals(
         List.of(List.of("Beef", "1", "100.00", "0.50", "", "", "")), rows(july(), "income"));
     assertEquals(1, remarks(july(), "What cutting brought").size());
@@ -78,7 +76,7 @@ class WorkAndIncomeTest {
 
   /** 0.50 a kilo, 300 kg an hour. */
   @Test
-  void and_for_an_hour_where_pace_is_known() {
+  void andForAnHourWherePaceIsKnown() {
     wynBonesQuarters();
     assertEquals("150.00", rows(july(), "income").get(0).get(4));
     assertEquals(2, remarks(july(), "What cutting brought").size());
@@ -86,14 +84,14 @@ class WorkAndIncomeTest {
 
   /** 100 kg for the same 100 in June. */
   @Test
-  void beside_that_of_the_twelve_months_before() {
+  void besideThatOfTheTwelveMonthsBefore() {
     shop.beef("A1", "2026-06-08", "c-ann").hung("A1", "2026-06-08", "102", "100");
     shop.cut("A1", "2026-06-12", "78", "20");
     assertEquals("1.00", rows(july(), "income").get(0).get(5));
   }
 
   @Test
-  void own_bodies_bring_none() {
+  void ownBodiesBringNone() {
     shop.beef("B2", "2026-07-06", "").hung("B2", "2026-07-06", "204", "200");
     shop.cut("B2", "2026-07-13", "156", "40");
     assertEquals("1", rows(july(), "income").get(0).get(1));

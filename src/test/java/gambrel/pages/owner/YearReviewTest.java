@@ -7,11 +7,9 @@ import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The year's review")
 class YearReviewTest {
   private static final String LATER = "2027-01-15T02:00:00Z";
 
@@ -28,7 +26,7 @@ class YearReviewTest {
   }
 
   @Test
-  void comes_with_december_a_line_a_month_and_their_total() {
+  void comesWithDecemberALineAMonthAndTheirTotal() {
     var year = year("2026-12");
     assertTrue(year.part("The year 2026").isPresent());
     assertEquals("Beef", year.tables("year").get(0).heads().get(0).get(0).text());
@@ -40,12 +38,12 @@ class YearReviewTest {
   }
 
   @Test
-  void stays_away_in_other_months_unless_asked_for() {
+  void staysAwayInOtherMonthsUnlessAskedFor() {
     assertEquals(List.of(), year("2026-09").tables("year"));
   }
 
   @Test
-  void covers_the_twelve_months_that_end_with_the_month_asked_for() {
+  void coversTheTwelveMonthsThatEndWithTheMonthAskedFor() {
     shop.add("shop.properties", "year_review=9");
     var year = year("2026-09");
     assertTrue(year.part("The twelve months to September 2026").isPresent());

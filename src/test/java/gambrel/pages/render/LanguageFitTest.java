@@ -13,11 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("The words of a language")
 class LanguageFitTest {
   private static final Path FOLDER = Path.of("templates");
   private static final float POINTS_PER_MM = 72 / 25.4f;
@@ -34,13 +32,13 @@ class LanguageFitTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"words_en", "words_fr", "words_de", "words_es"})
-  void have_a_glyph_for_each_letter(String file) throws IOException {
+  void haveAGlyphForEachLetter(String file) throws IOException {
     assertPrintable(texts(file + ".properties"));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"cuts_fr", "cuts_de", "cuts_es"})
-  void have_a_glyph_for_each_letter_of_the_cuts(String file) throws IOException {
+  void haveAGlyphForEachLetterOfTheCuts(String file) throws IOException {
     assertPrintable(texts(file + ".properties"));
   }
 
@@ -51,14 +49,14 @@ class LanguageFitTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"Tūhoe Ngātiwai", "Łukasz Żółć Gęsia", "Nguyễn Thảo Đỗ Phượng"})
-  void have_neighbours_whose_names_print(String name) {
+  void haveNeighboursWhoseNamesPrint(String name) {
     assertEquals(name, new PrintableText(Fonts::hasGlyph).print(name));
   }
 
   /** The table of all bodies has columns of fixed width, in which a long word would run over. */
   @ParameterizedTest
   @ValueSource(strings = {"en", "fr", "de", "es"})
-  void fit_the_columns_of_the_table_of_bodies(String language) throws IOException {
+  void fitTheColumnsOfTheTableOfBodies(String language) throws IOException {
     var words = texts("words_" + language + ".properties");
     var tooWide = new ArrayList<String>();
     for (var key : List.of("hot", "cold", "boning", "home", "bench_loss")) {

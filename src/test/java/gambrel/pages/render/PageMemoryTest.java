@@ -17,11 +17,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A page made before")
 class PageMemoryTest {
   private static final Attachment FIGURES = new Attachment("f.csv", "text/csv", "", new byte[] {1});
 

@@ -15,11 +15,9 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("The words and names of a language")
 class LanguagesTest {
   private static final Pattern PLACE = Pattern.compile("\\{[a-z_\\d]+}");
 
@@ -46,7 +44,7 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void have_every_key_of_english_and_no_other(String language) {
+  void haveEveryKeyOfEnglishAndNoOther(String language) {
     var keys = new TreeSet<>(words(language).keySet());
     keys.removeIf(key -> key.startsWith(CLASS));
     assertEquals(new TreeSet<>(ENGLISH.keySet()), keys);
@@ -54,7 +52,7 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void ask_for_the_same_figures_as_english(String language) {
+  void askForTheSameFiguresAsEnglish(String language) {
     var words = words(language);
     var different =
         ENGLISH.keySet().stream()
@@ -66,7 +64,7 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void are_not_english(String language) {
+  void areNotEnglish(String language) {
     var words = words(language);
     var same =
         ENGLISH.keySet().stream()
@@ -80,7 +78,7 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void know_the_same_classes_of_animals(String language) {
+  void knowTheSameClassesOfAnimals(String language) {
     assertEquals(classes("fr"), classes(language));
   }
 
@@ -92,13 +90,13 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"en", "fr", "de", "es"})
-  void have_no_quotation_mark_that_would_end_the_text_of_a_style_sheet(String language) {
+  void haveNoQuotationMarkThatWouldEndTheTextOfAStyleSheet(String language) {
     words(language).forEach((key, text) -> assertFalse(text.contains("\""), key));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"words_fr", "cuts_fr", "notices_fr"})
-  void keep_french_punctuation_on_the_line_of_its_word(String file) {
+  void keepFrenchPunctuationOnTheLineOfItsWord(String file) {
     var loose = Pattern.compile("[ \u00a0][;:?!»]|[}\\d] %|« ");
     texts(file).forEach((key, text) -> assertFalse(loose.matcher(text).find(), key));
   }
@@ -116,14 +114,14 @@ class LanguagesTest {
         "cuts_es",
         "notices_es"
       })
-  void use_printers_apostrophes(String file) {
+  void usePrintersApostrophes(String file) {
     texts(file)
         .forEach((key, text) -> assertFalse(!key.startsWith("date.") && text.contains("'"), key));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void name_every_cut_and_nothing_else(String language) {
+  void nameEveryCutAndNothingElse(String language) {
     var names = texts("cuts_" + language).keySet();
     var needed = new TreeSet<String>();
     for (var species : Species.values()) {
@@ -137,7 +135,7 @@ class LanguagesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"fr", "de", "es"})
-  void hold_no_key_twice(String language) {
+  void holdNoKeyTwice(String language) {
     for (var kind : List.of("words_", "cuts_", "notices_")) {
       var lines = FarmShop.file(kind + language + ".properties").orElseThrow().lines().toList();
       var keys = keys(lines.stream()).toList();

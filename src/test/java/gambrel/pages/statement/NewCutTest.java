@@ -18,12 +18,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A cut is one row: here rump skewers, a made-up cut, 4 kg of them packed beside 72 kg. */
-@DisplayName("One new row in a cut table is enough for")
 class NewCutTest {
   private static final Item SKEWERS =
       new Item(

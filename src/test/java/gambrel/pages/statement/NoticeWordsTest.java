@@ -33,7 +33,6 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +40,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("The words of notices")
 class NoticeWordsTest {
   private static final Path SOURCES = Path.of("src/main/java/gambrel");
   private static final Pattern LITERAL = Pattern.compile("\"([A-Z][A-Z0-9_.]*)\"");
@@ -72,7 +70,7 @@ class NoticeWordsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"de", "fr", "es"})
-  void have_every_key_of_english_with_the_same_values(String language) {
+  void haveEveryKeyOfEnglishWithTheSameValues(String language) {
     var words = texts(language);
     assertEquals(new TreeSet<>(ENGLISH.keySet()), new TreeSet<>(words.keySet()));
     ENGLISH.forEach((key, text) -> assertEquals(places(text), places(words.get(key)), key));
@@ -80,7 +78,7 @@ class NoticeWordsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"de", "fr", "es"})
-  void are_not_english(String language) {
+  void areNotEnglish(String language) {
     var words = texts(language);
     var same =
         ENGLISH.entrySet().stream()
@@ -97,14 +95,14 @@ class NoticeWordsTest {
 
   @ParameterizedTest
   @EnumSource
-  void say_every_code_and_what_to_do_about_it(NoticeCode code) {
+  void sayEveryCodeAndWhatToDoAboutIt(NoticeCode code) {
     String name = code.name();
     assertTrue(isSaid(name) || ENGLISH.keySet().stream().anyMatch(k -> k.startsWith(name + ".")));
     assertTrue(ENGLISH.containsKey(name + ".advice"), name);
   }
 
   @Test
-  void say_every_reason_cause_flaw_and_species() {
+  void sayEveryReasonCauseFlawAndSpecies() {
     Stream.of(ReasonCode.values()).forEach(c -> assertTrue(isSaid("REASON." + c), c::name));
     Stream.of(Flaw.values()).forEach(f -> assertTrue(isSaid("SHOP_ROW_BAD.FLAW." + f), f::name));
     Stream.of(Species.values()).forEach(s -> assertTrue(isSaid("SPECIES." + s), s::name));
@@ -119,7 +117,7 @@ class NoticeWordsTest {
 
   /** A key is a literal, or ends in one after the name of an enumeration's constant. */
   @Test
-  void have_no_variant_that_nothing_says() throws IOException {
+  void haveNoVariantThatNothingSays() throws IOException {
     var source = new StringBuilder();
     try (var files = Files.walk(SOURCES)) {
       for (var file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
@@ -158,7 +156,7 @@ class NoticeWordsTest {
   }
 
   @Test
-  void put_each_kind_of_value_as_data_files_do() {
+  void putEachKindOfValueAsDataFilesDo() {
     var notice =
         Notice.of(NoticeCode.SCALE_FAILED, Place.NONE)
             .aboutTicket("bench", "7")
@@ -175,7 +173,7 @@ class NoticeWordsTest {
     "en, '1,200.5\u00a0kg on 6 March 2026, 14:05, 3.5%, 1/2, 1,200'",
     "de, '1.200,5\u00a0kg on 6. März 2026, 14:05, 3,5\u00a0%, 1/2, 1.200'"
   })
-  void print_numbers_and_dates_as_the_reader_does(String language, String said) {
+  void printNumbersAndDatesAsTheReaderDoes(String language, String said) {
     var settings = new FarmShop(folder).night().shop().settings();
     var wording = new WordFiles(FarmShop::file, FarmShop::file, settings).of(language);
     var words =
@@ -194,13 +192,13 @@ class NoticeWordsTest {
   }
 
   @Test
-  void print_only_the_beginning_of_a_message_that_is_too_long() {
+  void printOnlyTheBeginningOfAMessageThatIsTooLong() {
     var notice = Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE).with("code", "x".repeat(3_000));
     assertEquals(2_000, NoticeWords.ENGLISH.message(notice).length());
   }
 
   @Test
-  void take_the_advice_of_a_variant_or_else_of_its_code() {
+  void takeTheAdviceOfAVariantOrElseOfItsCode() {
     var code = NoticeCode.SETTING_BAD;
     assertFalse(
         NoticeWords.ENGLISH

@@ -7,12 +7,10 @@ import gambrel.pages.words.WordFiles;
 import gambrel.trade.reckoning.Reckoner;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-@DisplayName("Every statement of a random shop")
 class RandomStatementsTest {
   private static final int SEEDS = Integer.getInteger("seeds", 60);
 

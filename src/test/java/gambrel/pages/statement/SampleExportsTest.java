@@ -21,12 +21,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-@DisplayName("Every statement of the sample shop")
 class SampleExportsTest {
   private static final Path SHOP = Path.of("sample-exports");
   private static final OffsetDateTime AS_OF = OffsetDateTime.parse("2026-10-01T02:00:00+10:00");

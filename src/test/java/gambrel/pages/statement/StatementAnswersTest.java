@@ -8,11 +8,9 @@ import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A statement answers")
 class StatementAnswersTest {
   @TempDir private Path folder;
 

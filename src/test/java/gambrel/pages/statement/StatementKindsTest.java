@@ -12,11 +12,9 @@ import gambrel.pages.views.FlowView;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The statement of")
 class StatementKindsTest {
   @TempDir private Path folder;
 

@@ -13,11 +13,9 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A statement that is not the first, or not final,")
 class StatementRevisionTest {
   private static final RegisterRow FIRST =
       new RegisterRow(

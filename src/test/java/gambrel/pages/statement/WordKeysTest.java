@@ -16,10 +16,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("Sentences")
 class WordKeysTest {
   private static final Path SOURCES = Path.of("src/main/java/gambrel");
   private static final Words WORDS =

@@ -5,22 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.views.FlowView.Row;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("A bar of the flow")
 class FlowViewTest {
 
   @Test
-  void may_fill_the_drawing() {
+  void mayFillTheDrawing() {
     assertEquals(1000, new Row(Kind.STAGE, "Alive", 0, FlowView.FULL, "612 kg", "").width());
   }
 
   @ParameterizedTest
   @CsvSource({"-1, 10", "0, 0", "0, 1001", "999, 2"})
-  void must_lie_within_the_drawing_and_be_seen(int x, int width) {
+  void mustLieWithinTheDrawingAndBeSeen(int x, int width) {
     assertThrows(
         IllegalArgumentException.class, () -> new Row(Kind.LOST, "Bench loss", x, width, "", ""));
   }

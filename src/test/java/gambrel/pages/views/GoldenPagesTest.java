@@ -20,7 +20,6 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +27,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Pages that somebody has looked at. {@code -Dpages.accept=true} keeps what is printed now. */
-@DisplayName("A page that was looked at")
 class GoldenPagesTest {
   private static final Path KEPT = Path.of("src/test/resources/gambrel/pages");
   private static final Path FOUND = Path.of("target/pages");

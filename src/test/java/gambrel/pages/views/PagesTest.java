@@ -14,13 +14,11 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("A printed page")
 class PagesTest {
 
   private static final PageRenderer RENDERER =
@@ -34,7 +32,7 @@ class PagesTest {
 
   @ParameterizedTest
   @MethodSource("samples")
-  void prints_every_text_of_its_view(String sample) {
+  void printsEveryTextOfItsView(String sample) {
     var view = SampleViews.all().get(sample);
     var page = print(view);
     assertAll(
@@ -44,7 +42,7 @@ class PagesTest {
 
   @ParameterizedTest
   @MethodSource("samples")
-  void says_on_each_sheet_which_of_how_many_it_is(String sample) {
+  void saysOnEachSheetWhichOfHowManyItIs(String sample) {
     var pages = print(SampleViews.all().get(sample)).pages();
     for (var i = 0; i < pages.size(); i++) {
       assertTrue(pages.get(i).contains("Page" + (i + 1) + "of" + pages.size()));
@@ -53,7 +51,7 @@ class PagesTest {
 
   @ParameterizedTest
   @MethodSource("samples")
-  void leaves_no_sheet_without_content(String sample) {
+  void leavesNoSheetWithoutContent(String sample) {
     var view = SampleViews.all().get(sample);
     var margins = margins(view);
     for (var page : print(view).pages()) {
@@ -62,7 +60,7 @@ class PagesTest {
   }
 
   @Test
-  void answers_in_the_order_in_which_customers_ask() {
+  void answersInTheOrderInWhichCustomersAsk() {
     assertInOrder(
         print(SampleBeef.full()),
         "Beef, steer",
@@ -88,7 +86,7 @@ class PagesTest {
   }
 
   @Test
-  void shows_nothing_of_what_is_not_known() {
+  void showsNothingOfWhatIsNotKnown() {
     var page = print(SampleRare.minimal());
     for (var label : List.of("charges", "pending", "shares", "changes", "keeping", "cautions")) {
       assertFalse(page.prints(W.say(label)), label);
@@ -97,7 +95,7 @@ class PagesTest {
   }
 
   @Test
-  void a_held_statement_is_a_draft_on_every_sheet_and_says_why() {
+  void aHeldStatementIsADraftOnEverySheetAndSaysWhy() {
     var page = print(SamplePork.heldPork());
     assertEquals(2, page.pages().size());
     page.pages().forEach(sheet -> assertTrue(sheet.contains("DRAFT")));
@@ -107,12 +105,12 @@ class PagesTest {
   }
 
   @Test
-  void an_issued_statement_is_no_draft() {
+  void anIssuedStatementIsNoDraft() {
     assertFalse(print(SampleBeef.full()).prints("DRAFT"));
   }
 
   @Test
-  void a_revision_begins_with_what_changed() {
+  void aRevisionBeginsWithWhatChanged() {
     assertInOrder(
         print(SampleBeef.revision()),
         "It replaces revision 1 of 27 March 2026",
@@ -122,7 +120,7 @@ class PagesTest {
   }
 
   @Test
-  void names_what_the_trade_must_not_be_misread_in() {
+  void namesWhatTheTradeMustNotBeMisreadIn() {
     var page = print(SampleBeef.full());
     for (var words :
         List.of(
@@ -134,12 +132,12 @@ class PagesTest {
   }
 
   @Test
-  void packs_given_outright_come_without_charges() {
+  void packsGivenOutrightComeWithoutCharges() {
     assertFalse(print(SampleRare.outrightOnly()).prints(W.say("charges")));
   }
 
   @Test
-  void uses_the_paper_of_the_shop() {
+  void usesThePaperOfTheShop() {
     var a4 = print(SampleBeef.full()).size();
     var letter = print(SampleAmerican.american()).size();
     assertEquals(595.3, a4.getWidth(), 0.5);
@@ -149,7 +147,7 @@ class PagesTest {
   }
 
   @Test
-  void a_long_list_repeats_its_head_and_loses_no_line() {
+  void aLongListRepeatsItsHeadAndLosesNoLine() {
     var page = print(SampleRare.lines(400));
     assertTrue(page.pages().size() > 5);
     var heads = page.pages().stream().filter(sheet -> sheet.contains("CutPackskgShare")).count();
@@ -161,7 +159,7 @@ class PagesTest {
 
   @ParameterizedTest
   @ValueSource(ints = {28, 29, 30, 31, 32, 33, 34, 35, 36})
-  void a_total_never_stands_on_a_sheet_without_a_cut(int lines) {
+  void aTotalNeverStandsOnASheetWithoutACut(int lines) {
     for (var sheet : print(SampleRare.lines(lines)).pages()) {
       if (sheet.contains("100.0%")) {
         assertTrue(sheet.contains("Cut" + lines), sheet);
@@ -171,7 +169,7 @@ class PagesTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
-  void a_heading_never_stands_at_the_foot_of_a_sheet(int reasons) {
+  void aHeadingNeverStandsAtTheFootOfASheet(int reasons) {
     var sample = SamplePork.heldPork();
     var more = new ArrayList<String>();
     for (var i = 0; i < 2 * reasons; i++) {
@@ -186,14 +184,14 @@ class PagesTest {
   }
 
   @Test
-  void names_are_text_whatever_they_look_like() {
+  void namesAreTextWhateverTheyLookLike() {
     var name = "<b>Ann</b> & ${customer} <#stop> \"Q\"";
     var sample = new SampleStatement(W, "B-1", W.say("species.beef"), name);
     assertTrue(print(sample.answer("packs", name, name).view()).prints(name));
   }
 
   @Test
-  void the_month_lists_every_body_once() {
+  void theMonthListsEveryBodyOnce() {
     var page = print(SampleMonth.month(400));
     for (var i = 0; i < 400; i++) {
       var body = "B-0" + (300 + i);
@@ -204,7 +202,7 @@ class PagesTest {
   }
 
   @Test
-  void a_quiet_morning_says_that_all_is_well_and_no_more() {
+  void aQuietMorningSaysThatAllIsWellAndNoMore() {
     var page = print(SampleMorning.quietMorning());
     assertTrue(page.prints(W.say("morning.well")));
     for (var label : List.of("waits", "todo", "issued", "files")) {

@@ -15,11 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("The guide to the templates")
 class TemplateGuideTest {
   private static final Path FOLDER = SampleWords.FOLDER;
   private static final Pattern RECIPE = Pattern.compile("```([\\w.]+)\n(.*?)```", Pattern.DOTALL);

@@ -14,13 +14,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("Templates and words")
 class TemplateRulesTest {
 
   private static final Pattern PRINTED = Pattern.compile("[$#]\\{([^}]*)}");
@@ -48,7 +46,7 @@ class TemplateRulesTest {
 
   @ParameterizedTest
   @MethodSource("templates")
-  void print_names_of_the_view_and_nothing_computed(String template) {
+  void printNamesOfTheViewAndNothingComputed(String template) {
     for (var expression : all(PRINTED, template, 1)) {
       assertTrue(NAME.matcher(expression).matches(), template + " prints " + expression);
     }
@@ -56,7 +54,7 @@ class TemplateRulesTest {
 
   @ParameterizedTest
   @MethodSource("templates")
-  void decide_by_flags_and_presence_alone(String template) {
+  void decideByFlagsAndPresenceAlone(String template) {
     var matcher = DIRECTIVE.matcher(withoutComments(template));
     while (matcher.find()) {
       if (matcher.group(1).equals("#")) {
@@ -69,13 +67,13 @@ class TemplateRulesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {"a + b", "weight?string('0')", "name!'none'", "list.size()", "x gt 3 * 2"})
-  void would_be_caught_computing(String expression) {
+  void wouldBeCaughtComputing(String expression) {
     assertFalse(ALLOWED.matcher(expression).matches());
   }
 
   /** The heads of the month's tables are labels too: its parts name them. */
   @Test
-  void use_only_labels_that_exist_and_leave_none_unused() throws IOException {
+  void useOnlyLabelsThatExistAndLeaveNoneUnused() throws IOException {
     var labels = SampleWords.ENGLISH.labels().keySet();
     var used = new TreeSet<String>();
     templates().forEach(template -> used.addAll(all(WORD, template, 1)));
@@ -90,7 +88,7 @@ class TemplateRulesTest {
   }
 
   @Test
-  void have_no_words_of_their_own() {
+  void haveNoWordsOfTheirOwn() {
     templates()
         .forEach(
             template -> {
@@ -107,7 +105,7 @@ class TemplateRulesTest {
   }
 
   @Test
-  void of_the_united_states_replace_what_exists_with_the_same_figures() {
+  void ofTheUnitedStatesReplaceWhatExistsWithTheSameFigures() {
     var own = Words.of(List.of(SampleWords.file("words_en_US.properties"))).texts();
     assertFalse(own.isEmpty());
     own.forEach(
@@ -118,7 +116,7 @@ class TemplateRulesTest {
   }
 
   @Test
-  void for_one_and_for_many_come_in_pairs() {
+  void forOneAndForManyComeInPairs() {
     var texts = SampleWords.ENGLISH.texts();
     for (var key : texts.keySet()) {
       if (key.endsWith(".one")) {
@@ -131,7 +129,7 @@ class TemplateRulesTest {
   }
 
   @Test
-  void say_carcase_and_in_the_united_states_carcass() {
+  void sayCarcaseAndInTheUnitedStatesCarcass() {
     SampleWords.ENGLISH
         .texts()
         .forEach(
@@ -143,7 +141,7 @@ class TemplateRulesTest {
   }
 
   @Test
-  void never_say_that_meat_was_inspected_or_may_be_sold() {
+  void neverSayThatMeatWasInspectedOrMayBeSold() {
     SampleWords.AMERICAN
         .texts()
         .forEach((key, text) -> assertFalse(text.matches("(?i).*\\binspected\\b.*"), key));

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("Words")
 class WordsTest {
 
   private static final Words WORDS =
@@ -24,29 +22,29 @@ class WordsTest {
               "cut=Part\n"));
 
   @Test
-  void of_a_later_file_stand_before_those_of_an_earlier() {
+  void ofALaterFileStandBeforeThoseOfAnEarlier() {
     assertEquals("Part", WORDS.say("cut"));
   }
 
   @Test
-  void take_figures_by_their_place() {
+  void takeFiguresByTheirPlace() {
     assertEquals("Pay 5 to Ann, don't wait", WORDS.say("pays", "Ann", "5"));
   }
 
   @Test
-  void take_figures_as_they_are() {
+  void takeFiguresAsTheyAre() {
     assertEquals("Pay $1 \\ {0} to {1}, don't wait", WORDS.say("pays", "{1}", "$1 \\ {0}"));
   }
 
   @Test
-  void differ_for_one_and_for_several() {
+  void differForOneAndForSeveral() {
     assertEquals("1 pack, 2 kg.", WORDS.count("packs.lead", 1, "1", "2 kg"));
     assertEquals("0 packs, 0 kg.", WORDS.count("packs.lead", 0, "0", "0 kg"));
     assertEquals("7 packs, 2 kg.", WORDS.count("packs.lead", 7, "7", "2 kg"));
   }
 
   @Test
-  void take_for_one_what_the_language_counts_as_one() {
+  void takeForOneWhatTheLanguageCountsAsOne() {
     var french = Words.of(List.of("number.singular=0 1\na.one={0} os\na.many={0} pieds\n"));
     assertEquals("0 os", french.count("a", 0, "0"));
     assertEquals("1 os", french.count("a", 1, "1"));
@@ -54,18 +52,18 @@ class WordsTest {
   }
 
   @Test
-  void without_a_dot_in_their_key_are_labels() {
+  void withoutADotInTheirKeyAreLabels() {
     assertEquals(Map.of("cut", "Part"), Words.of(List.of("cut=Part\na.b=C\n")).labels());
   }
 
   @Test
-  void that_do_not_exist_are_named() {
+  void thatDoNotExistAreNamed() {
     var problem = assertThrows(IllegalArgumentException.class, () -> WORDS.say("no.such"));
     assertTrue(problem.getMessage().contains("no.such"));
   }
 
   @Test
-  void that_lack_a_figure_are_named() {
+  void thatLackAFigureAreNamed() {
     var problem = assertThrows(IllegalArgumentException.class, () -> WORDS.say("pays", "Ann"));
     assertEquals("\"pays\" needs a figure {1}", problem.getMessage());
   }

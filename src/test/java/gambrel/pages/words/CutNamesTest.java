@@ -7,10 +7,8 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import java.util.List;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("A cut is called")
 class CutNamesTest {
   private static final String GERMAN = "leg=Keule\npork.leg=Schinken\n";
   private static final Item LEG = item("leg", "Leg", false);
@@ -24,27 +22,27 @@ class CutNamesTest {
   }
 
   @Test
-  void as_the_language_has_it() {
+  void asTheLanguageHasIt() {
     assertEquals("Keule", name(Species.LAMB, LEG, GERMAN));
   }
 
   @Test
-  void as_the_language_has_it_for_the_species() {
+  void asTheLanguageHasItForTheSpecies() {
     assertEquals("Schinken", name(Species.PORK, LEG, GERMAN));
   }
 
   @Test
-  void as_the_region_has_it_where_the_language_has_no_name() {
+  void asTheRegionHasItWhereTheLanguageHasNoName() {
     assertEquals("Ribs", name(Species.LAMB, item("ribs", "Ribs", false), GERMAN));
   }
 
   @Test
-  void as_the_shop_named_it_in_every_language() {
+  void asTheShopNamedItInEveryLanguage() {
     assertEquals("Hill leg", name(Species.LAMB, item("leg", "Hill leg", true), GERMAN));
   }
 
   @Test
-  void as_the_shop_named_it_in_this_language_before_all() {
+  void asTheShopNamedItInThisLanguageBeforeAll() {
     String shops = GERMAN + "lamb.leg=Bergkeule\n";
     assertEquals("Bergkeule", name(Species.LAMB, item("leg", "Hill leg", true), shops));
     assertEquals("Hill leg", name(Species.GOAT, item("leg", "Hill leg", true), shops));

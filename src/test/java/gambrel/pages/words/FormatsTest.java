@@ -12,10 +12,8 @@ import java.time.YearMonth;
 import java.util.Currency;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("Printed figures")
 class FormatsTest {
   private static final Formats.DatePatterns DATES =
       new Formats.DatePatterns("EEEE d MMMM yyyy", "d MMMM yyyy", "d MMM", "MMMM yyyy", "HH:mm");

@@ -33,7 +33,7 @@ class CutTreeTest {
               item("steak", "striploin")));
 
   @Test
-  void items_follow_what_they_come_from_and_siblings_keep_their_order() {
+  void itemsFollowWhatTheyComeFromAndSiblingsKeepTheirOrder() {
     assertEquals(
         List.of("carcase", "loin", "tenderloin", "striploin", "steak", "brisket", "mince"),
         ids(tree.items()));
@@ -44,13 +44,13 @@ class CutTreeTest {
   }
 
   @Test
-  void a_path_runs_from_the_root_to_the_item() {
+  void aPathRunsFromTheRootToTheItem() {
     assertEquals(List.of("carcase", "loin", "striploin", "steak"), ids(tree.path("steak")));
     assertEquals(List.of("carcase"), ids(tree.path("carcase")));
   }
 
   @Test
-  void an_item_is_under_itself_and_all_it_comes_from_and_nothing_else() {
+  void anItemIsUnderItselfAndAllItComesFromAndNothingElse() {
     assertTrue(tree.isUnder("steak", "steak"));
     assertTrue(tree.isUnder("steak", "loin"));
     assertTrue(tree.isUnder("steak", "carcase"));
@@ -60,7 +60,7 @@ class CutTreeTest {
   }
 
   @Test
-  void an_unknown_item_is_nowhere() {
+  void anUnknownItemIsNowhere() {
     assertEquals(Optional.empty(), tree.find("wing"));
     assertEquals(List.of(), tree.children("wing"));
     assertFalse(tree.isUnder("wing", "carcase"));
@@ -70,7 +70,7 @@ class CutTreeTest {
   }
 
   @Test
-  void a_replaced_item_keeps_its_place_and_what_comes_from_it() {
+  void aReplacedItemKeepsItsPlaceAndWhatComesFromIt() {
     var renamed = new Item("loin", "carcase", "Hind loin", Kind.PIECE, 2, List.of("1550"));
     var changed = tree.with(List.of(renamed));
     assertEquals(ids(tree.items()), ids(changed.items()));
@@ -79,7 +79,7 @@ class CutTreeTest {
   }
 
   @Test
-  void a_moved_item_comes_last_in_its_new_place_and_takes_along_what_comes_from_it() {
+  void aMovedItemComesLastInItsNewPlaceAndTakesAlongWhatComesFromIt() {
     var changed = tree.with(List.of(item("striploin", "carcase")));
     assertEquals(
         List.of("carcase", "loin", "tenderloin", "brisket", "mince", "striploin", "steak"),
@@ -88,7 +88,7 @@ class CutTreeTest {
   }
 
   @Test
-  void new_items_come_last_in_the_order_listed() {
+  void newItemsComeLastInTheOrderListed() {
     var changed =
         tree.with(
             List.of(
@@ -98,20 +98,20 @@ class CutTreeTest {
   }
 
   @Test
-  void a_list_may_name_a_part_before_the_part_it_comes_from() {
+  void aListMayNameAPartBeforeThePartItComesFrom() {
     var changed = tree.with(List.of(item("slice", "rib"), item("rib", "carcase")));
     assertEquals(List.of("carcase", "rib", "slice"), ids(changed.path("slice")));
   }
 
   @Test
-  void a_list_may_turn_parent_and_child_round() {
+  void aListMayTurnParentAndChildRound() {
     var changed = tree.with(List.of(item("loin", "striploin"), item("striploin", "carcase")));
     assertEquals(
         List.of("carcase", "striploin", "loin", "tenderloin"), ids(changed.path("tenderloin")));
   }
 
   @Test
-  void an_item_without_its_parent_is_left_out_with_all_that_hangs_on_it() {
+  void anItemWithoutItsParentIsLeftOutWithAllThatHangsOnIt() {
     var extension =
         tree.extend(List.of(item("slice", "rib"), item("rib", "nowhere"), item("soup", "carcase")));
     assertEquals(List.of("slice NO_PARENT", "rib NO_PARENT"), flaws(extension));
@@ -120,7 +120,7 @@ class CutTreeTest {
   }
 
   @Test
-  void an_item_that_would_come_from_itself_is_left_out_and_the_old_one_stands() {
+  void anItemThatWouldComeFromItselfIsLeftOutAndTheOldOneStands() {
     var extension =
         tree.extend(
             List.of(
@@ -136,14 +136,14 @@ class CutTreeTest {
   }
 
   @Test
-  void of_two_items_with_one_id_the_first_counts() {
+  void ofTwoItemsWithOneIdTheFirstCounts() {
     var extension = tree.extend(List.of(item("soup", "carcase"), item("soup", "loin")));
     assertEquals(List.of("soup TWICE"), flaws(extension));
     assertEquals("carcase", extension.tree().find("soup").orElseThrow().parent());
   }
 
   @Test
-  void only_the_carcase_is_a_root() {
+  void onlyTheCarcaseIsARoot() {
     var extension =
         tree.extend(
             List.of(
@@ -158,7 +158,7 @@ class CutTreeTest {
   }
 
   @Test
-  void an_illegal_tree_is_refused_naming_the_item() {
+  void anIllegalTreeIsRefusedNamingTheItem() {
     assertNamed("carcase", () -> CutTree.of(Species.BEEF, List.of()));
     assertNamed("loin", () -> CutTree.of(Species.BEEF, List.of(item("loin", "carcase"))));
     assertNamed("loin", () -> CutTree.of(Species.BEEF, List.of(CARCASE, item("loin", "side"))));
@@ -167,7 +167,7 @@ class CutTreeTest {
   }
 
   @Test
-  void an_item_needs_an_id_a_name_and_a_count() {
+  void anItemNeedsAnIdANameAndACount() {
     assertNamed("Loin", () -> new Item(" ", "carcase", "Loin", Kind.MEAT, 1, List.of()));
     assertNamed("loin", () -> new Item("loin", "carcase", "", Kind.MEAT, 1, List.of()));
     assertNamed("loin", () -> new Item("loin", "carcase", "Loin", Kind.MEAT, 0, List.of()));
@@ -175,7 +175,7 @@ class CutTreeTest {
 
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-  void in_any_tree_being_under_means_being_on_the_path_however_it_is_listed(long seed) {
+  void inAnyTreeBeingUnderMeansBeingOnThePathHoweverItIsListed(long seed) {
     var random = new SplittableRandom(seed);
     var items = new ArrayList<>(List.of(CARCASE));
     for (int i = 0; i < 60; i++) {
@@ -204,7 +204,7 @@ class CutTreeTest {
   }
 
   @Test
-  void a_fact_that_an_item_leaves_empty_is_that_of_the_nearest_item_above() {
+  void aFactThatAnItemLeavesEmptyIsThatOfTheNearestItemAbove() {
     var grown =
         tree.with(
             List.of(
@@ -219,7 +219,7 @@ class CutTreeTest {
   }
 
   @Test
-  void an_item_that_moves_has_the_facts_of_its_new_parent() {
+  void anItemThatMovesHasTheFactsOfItsNewParent() {
     var grown =
         tree.with(
             List.of(
@@ -231,13 +231,13 @@ class CutTreeTest {
   }
 
   @Test
-  void an_unknown_item_has_no_facts() {
+  void anUnknownItemHasNoFacts() {
     assertEquals(Facts.INHERITED, tree.facts("nothing"));
     assertEquals(Facts.Offal.OTHER, tree.facts("nothing").offalLine());
   }
 
   @Test
-  void trees_change_for_one_species_only() {
+  void treesChangeForOneSpeciesOnly() {
     var trees =
         CutTrees.from(
             Stream.of(Species.values()).map(s -> CutTree.of(s, List.of(CARCASE))).toList());
@@ -249,14 +249,14 @@ class CutTreeTest {
   }
 
   @Test
-  void every_species_needs_exactly_one_tree() {
+  void everySpeciesNeedsExactlyOneTree() {
     var beef = CutTree.of(Species.BEEF, List.of(CARCASE));
     assertNamed("veal", () -> CutTrees.from(List.of(beef)));
     assertNamed("beef", () -> CutTrees.from(List.of(beef, beef)));
   }
 
   @Test
-  void words_of_the_shop_files_are_read_without_regard_to_case() {
+  void wordsOfTheShopFilesAreReadWithoutRegardToCase() {
     assertEquals(Optional.of(Species.LAMB), Species.of(" Lamb "));
     assertEquals(Optional.empty(), Species.of("poultry"));
     assertEquals("beef", Species.BEEF.id());

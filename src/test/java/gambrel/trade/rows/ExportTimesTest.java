@@ -9,13 +9,11 @@ import java.time.format.DateTimeParseException;
 import java.time.format.ResolverStyle;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("A time of an export")
 class ExportTimesTest {
   private static final ExportTimes TIMES = new ExportTimes(ZoneId.of("Australia/Sydney"));
 

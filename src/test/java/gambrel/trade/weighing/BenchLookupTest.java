@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("The bench book")
 class BenchLookupTest {
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-02T06:00+10:00");
   private static final ExportRow BLANK =

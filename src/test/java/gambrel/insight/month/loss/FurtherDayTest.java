@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,7 +23,6 @@ import org.junit.jupiter.api.io.TempDir;
  * a deviation of √(0.08/6) = 0.11547; days lie 10 in squares about their mean, so that the slope's
  * error is 0.036515 and, with t(6, 0.975) = 2.44691 by the printed tables, its margin 0.0893.
  */
-@DisplayName("One day more on the rail")
 class FurtherDayTest {
   private static final LocalDate FIRST = LocalDate.of(2026, 2, 25);
 

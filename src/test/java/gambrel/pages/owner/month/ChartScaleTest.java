@@ -6,12 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@DisplayName("A chart's scale")
 class ChartScaleTest {
 
   @ParameterizedTest
@@ -23,7 +21,7 @@ class ChartScaleTest {
     "-3, -2.1, '-3.0 -2.8 -2.6 -2.4 -2.2 -2.0'",
     "0, 250, '0 50 100 150 200 250'"
   })
-  void runs_in_round_steps_from_below_the_least_to_above_the_most(
+  void runsInRoundStepsFromBelowTheLeastToAboveTheMost(
       BigDecimal least, BigDecimal most, String ticks) {
     var scale = new ChartScale(14, 150, List.of(most, least));
     assertEquals(
@@ -32,7 +30,7 @@ class ChartScaleTest {
   }
 
   @Test
-  void puts_its_ends_at_the_ends_of_the_plot_and_the_rest_in_proportion() {
+  void putsItsEndsAtTheEndsOfThePlotAndTheRestInProportion() {
     var scale = new ChartScale(14, 150, List.of(BigDecimal.ZERO, BigDecimal.TEN));
     assertEquals(150, scale.y(BigDecimal.ZERO));
     assertEquals(14, scale.y(BigDecimal.TEN));

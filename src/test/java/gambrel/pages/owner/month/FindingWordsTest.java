@@ -19,23 +19,21 @@ import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("A finding in words")
 class FindingWordsTest {
   @TempDir private Path folder;
   private FindingWords words;
 
   @BeforeEach
-  void rail_scale_of_a_tenth() {
+  void railScaleOfATenth() {
     var wording = SmallShop.wording(new SmallShop(folder).at("2026-07-01T02:00:00Z"));
     words = new FindingWords(wording, new WeightPrinter(wording.formats(), WeightUnit.KG, 1, 2, 1));
   }
 
   @Test
-  void gives_customers_kilos_and_the_shops_own_one_beside_the_other() {
+  void givesCustomersKilosAndTheShopsOwnOneBesideTheOther() {
     assertEquals(
         "From 9 March 2026 on, 8 beef bodies lost 3.00% in the chiller, against 2.00% of like"
             + " bodies in the twelve months before (40 bodies). More than usual: 3.2\u00a0kg on"
@@ -44,14 +42,14 @@ class FindingWordsTest {
   }
 
   @Test
-  void leaves_out_who_has_no_body() {
+  void leavesOutWhoHasNoBody() {
     String seen = seen(Map.of(Ownership.OWN, 1_100));
     assertEquals(
         "More than usual: 1.1\u00a0kg on the shop's own.", seen.substring(seen.indexOf("More")));
   }
 
   @Test
-  void names_all_three() {
+  void namesAllThree() {
     String seen =
         seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200, Ownership.SHARED, 500));
     assertEquals(

@@ -6,10 +6,8 @@ import gambrel.pages.views.FirstPage;
 import gambrel.trade.shop.Settings.Paper;
 import java.util.Collections;
 import java.util.List;
-import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-@DisplayName("The findings of the first page")
 class FirstPageRoomTest {
   private static int shown(int rows, int letters, Paper paper) {
     var row = new FirstPage.Row("x".repeat(letters), "", "", List.of());
@@ -17,7 +15,7 @@ class FirstPageRoomTest {
   }
 
   @Test
-  void are_ten_at_most() {
+  void areTenAtMost() {
     assertEquals(0, shown(0, 50, Paper.A4));
     assertEquals(9, shown(9, 50, Paper.A4));
     assertEquals(10, shown(11, 50, Paper.A4));
@@ -25,13 +23,13 @@ class FirstPageRoomTest {
 
   /** Six lines of 54 letters each: seven are 42 of 44 lines, six 36 of the shorter sheet's 39. */
   @Test
-  void are_fewer_where_they_are_long() {
+  void areFewerWhereTheyAreLong() {
     assertEquals(7, shown(11, 6 * 54 - 1, Paper.A4));
     assertEquals(6, shown(11, 6 * 54 - 1, Paper.LETTER));
   }
 
   @Test
-  void are_one_at_least() {
+  void areOneAtLeast() {
     assertEquals(1, shown(3, 5_000, Paper.LETTER));
   }
 }
