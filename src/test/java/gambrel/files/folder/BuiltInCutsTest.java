@@ -117,8 +117,8 @@ class BuiltInCutsTest {
 
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
-  void aStandardCodeNamesOneItemAndWasSeenInPrint(
-      Region region, Species species, CutTree tree) throws IOException {
+  void aStandardCodeNamesOneItemAndWasSeenInPrint(Region region, Species species, CutTree tree)
+      throws IOException {
     var printed = codesSeenInPrint(species);
     var used = new HashMap<String, String>();
     for (var item : tree.items()) {
@@ -199,8 +199,7 @@ class BuiltInCutsTest {
     "PORK, leg, Leg, Leg, Fresh ham",
     "PORK, collar-butt, Scotch (collar butt), Collar (neck end), Boston butt",
   })
-  void namesAreThoseOfTheRegionsTrade(
-      Species species, String id, String au, String uk, String us) {
+  void namesAreThoseOfTheRegionsTrade(Species species, String id, String au, String uk, String us) {
     assertEquals(au, name(Region.AU, species, id));
     assertEquals(uk, name(Region.UK, species, id));
     assertEquals(us, name(Region.US, species, id));

@@ -62,8 +62,8 @@ class BusyMonthPagesTest {
     "de,de-DE,letter,Fünf Zahlen gegenüber",
     "es,es-US,letter,Cinco cifras"
   })
-  void hasTheFiveFiguresOnItsFirstPage(
-      String language, String locale, String paper, String figures) throws IOException {
+  void hasTheFiveFiguresOnItsFirstPage(String language, String locale, String paper, String figures)
+      throws IOException {
     var shop = new BusyShop(folder, 1, false).with(60);
     shop.instead(
         "shop.properties",

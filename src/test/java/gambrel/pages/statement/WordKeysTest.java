@@ -31,7 +31,7 @@ class WordKeysTest {
       var java =
           files
               .filter(f -> f.toString().endsWith(".java"))
-              .filter(f -> f.toString().matches(".*(wording|ownerpages|statement|run).*"))
+              .filter(f -> f.toString().matches(".*/(pages|night)/.*"))
               .sorted()
               .toList();
       var text = new StringBuilder();
