@@ -63,7 +63,10 @@ final class ExportRows {
     var read = layout.translation().translate(cells(csv));
     var fault = broken.or(read::broken);
     var fields = fields(read.fields(), fault.isPresent());
-    return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw());
+    var unreadable = new HashMap<>(read.unreadable());
+    unreadable.keySet().retainAll(fields.keySet());
+    return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw())
+        .unreadable(unreadable);
   }
 
   private Optional<Phrase> miscounted(CsvRow csv) {

@@ -24,13 +24,13 @@ import org.apache.commons.csv.CSVRecord;
  * common practice of the trade.
  *
  * <p>The columns {@code food}, {@code bone}, {@code vertebra}, {@code minced} and {@code offal} are
- * the item's {@link Facts}; a blank one is that of the item which it comes from. What has bone or
+ * the item's {@link Facts}; a blank cell takes the fact of the item's parent. What has bone or
  * vertebrae in it is common practice of the trade.
  */
 public final class BuiltInCuts {
   private BuiltInCuts() {}
 
-  /** The trees of all species, named and nested as in a region. */
+  /** The trees of all species with the names and parents of a region. */
   public static CutTrees load(Region region) {
     var trees = new ArrayList<CutTree>();
     for (var species : Species.values()) {

@@ -16,12 +16,12 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Reads {@code food.csv}: how food keeps and is cooked, each row with its source. The rows {@code
- * fridge} and {@code freezer} hold only how warm these may be.
+ * fridge} and {@code freezer} hold only the highest temperatures of these.
  */
 public final class BuiltInFoods {
   private BuiltInFoods() {}
 
-  /** All of them. */
+  /** All rows of the table. */
   public static Foods load() {
     var rows = new LinkedHashMap<String, CSVRecord>();
     BuiltInTable.rows("food").forEach(row -> rows.put(row.get("food"), row));

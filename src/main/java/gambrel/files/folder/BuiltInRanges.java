@@ -9,7 +9,7 @@ import java.util.HashMap;
 public final class BuiltInRanges {
   private BuiltInRanges() {}
 
-  /** All of them. */
+  /** All ranges. */
   public static PublishedRanges load() {
     var ranges = new HashMap<String, PublishedRange>();
     for (var row : BuiltInTable.rows("ranges")) {

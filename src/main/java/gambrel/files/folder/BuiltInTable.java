@@ -31,7 +31,7 @@ final class BuiltInTable {
     }
   }
 
-  /** What a cell holds; empty where it is blank. */
+  /** The value of a cell; empty if it is blank. */
   static <T> Optional<T> cell(CSVRecord row, String column, Function<String, T> read) {
     return Optional.of(row.get(column)).filter(text -> !text.isEmpty()).map(read);
   }

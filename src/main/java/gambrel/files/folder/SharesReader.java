@@ -12,37 +12,33 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class SharesReader {
   private static final Columns COLUMNS = Columns.of("shares.csv", "body", "customer", "share");
 
-  private final IdIndex bodies;
-  private final IdIndex customers;
-  private final Map<String, Map<String, BigFraction>> shares = new TreeMap<>();
-
-  private SharesReader(IdIndex bodies, IdIndex customers) {
-    this.bodies = bodies;
-    this.customers = customers;
-  }
+  private SharesReader() {}
 
   /**
-   * Gives bodies their shares; several rows of one customer add up. A share that cannot be read
-   * counts as zero, so that the body never passes for one whose shares are known.
+   * The bodies with their shares; several rows of one customer add up. A share that cannot be read
+   * counts as zero, so that the body's shares do not add up to 1.
    */
   static SortedMap<String, Body> apply(
       ShopFolder folder, SortedMap<String, Body> bodies, IdIndex customers) {
-    var reader = new SharesReader(new IdIndex(bodies.keySet()), customers);
-    folder.eachEvenBroken(COLUMNS, reader::read);
+    var ids = new IdIndex(bodies.keySet());
+    var shares = new TreeMap<String, Map<String, BigFraction>>();
+    folder.eachEvenBroken(COLUMNS, row -> read(row, ids, customers, shares));
     var owned = new TreeMap<>(bodies);
-    reader.shares.forEach(
-        (id, ofBody) -> owned.computeIfPresent(id, (same, body) -> body.withShares(ofBody)));
+    shares.forEach(
+        (id, ofBody) -> owned.computeIfPresent(id, (k, body) -> body.withShares(ofBody)));
     return owned;
   }
 
-  private void read(ShopRow row) {
-    var named = bodies.find(row.text("body"));
-    if (named.isEmpty()) {
-      row.checked();
-      row.needText("body");
+  private static void read(
+      ShopRow row,
+      IdIndex bodies,
+      IdIndex customers,
+      Map<String, Map<String, BigFraction>> shares) {
+    if (bodies.find(row.text("body")).isEmpty()) {
+      row.checked().needText("body");
     }
     String body = row.known("body", bodies).orElseThrow();
-    row.about(body);
+    row.setBody(body);
     var ofBody = shares.computeIfAbsent(body, id -> new TreeMap<>());
     String given = row.knownOrKept("customer", customers);
     String customer = given.isEmpty() ? Customer.SHOP : given;
@@ -55,12 +51,11 @@ final class SharesReader {
   }
 
   private static BigFraction share(ShopRow row) {
-    row.checked();
-    row.needText("customer");
+    row.checked().needText("customer");
     return row.need("share", CellTypes::share);
   }
 
-  /** The sum of two shares; one that is unknown leaves it unknown. */
+  /** The sum of two shares; zero if one of them is zero, which means that it cannot be read. */
   private static BigFraction plus(BigFraction one, BigFraction other) {
     return one.signum() == 0 || other.signum() == 0 ? BigFraction.ZERO : one.add(other);
   }

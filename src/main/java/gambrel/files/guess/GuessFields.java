@@ -1,7 +1,7 @@
 package gambrel.files.guess;
 
-import gambrel.files.barcode.BadBarcode;
 import gambrel.files.barcode.ElementString;
+import gambrel.files.csv.BadCell;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -143,7 +143,7 @@ final class GuessFields {
     try {
       ElementString.parse(text);
       return text.startsWith("]") || text.startsWith("(");
-    } catch (BadBarcode e) {
+    } catch (BadCell e) {
       return false;
     }
   }

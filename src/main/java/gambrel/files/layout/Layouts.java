@@ -1,7 +1,7 @@
 package gambrel.files.layout;
 
-import gambrel.files.csv.SettingsFile;
-import gambrel.files.csv.UnreadableShop;
+import gambrel.files.folder.SettingsFile;
+import gambrel.files.folder.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
