@@ -3,7 +3,9 @@ package gambrel.files.csv;
 import gambrel.trade.notice.Phrase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 
 /**
@@ -63,6 +65,16 @@ public final class CsvRows {
       }
     }
     return used;
+  }
+
+  /** The most frequent of the widths of at least {@code least} cells, of two the larger; else 0. */
+  public static int usualWidth(List<Integer> widths, int least) {
+    var counts = new TreeMap<Integer, Integer>();
+    widths.stream().filter(w -> w >= least).forEach(w -> counts.merge(w, 1, Integer::sum));
+    return counts.entrySet().stream()
+        .reduce((best, other) -> other.getValue() >= best.getValue() ? other : best)
+        .map(Map.Entry::getKey)
+        .orElse(0);
   }
 
   /** A record and the index of the line after it. */

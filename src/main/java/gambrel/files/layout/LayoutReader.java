@@ -20,22 +20,10 @@ final class LayoutReader {
   private static final String TIME = Field.TIME.id();
 
   private static final List<List<String>> NEEDED =
-      List.of(
-          List.of(Field.SCALE.id()),
-          List.of(TIME, LayoutColumns.DATE, LayoutColumns.BARCODE),
-          List.of(Field.CODE.id(), LayoutColumns.BARCODE),
-          List.of(Field.NET.id(), Field.GROSS.id(), LayoutColumns.BARCODE));
+      Layout.groups("scale", "time date barcode", "code barcode", "net gross barcode");
 
   private static final List<List<String>> REACH =
-      List.of(
-          List.of(Field.SCALE.id()),
-          List.of(Field.TICKET.id()),
-          List.of(TIME),
-          List.of(LayoutColumns.DATE),
-          List.of(LayoutColumns.CLOCK),
-          List.of(Field.BODY.id()),
-          List.of(Field.CODE.id()),
-          List.of(Field.NET.id(), Field.GROSS.id()));
+      Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
   private final SettingsFile file;
   private final Locale locale;
