@@ -64,10 +64,10 @@ final class ExportRows {
             cells.put(column, text);
           }
         });
-    var read = layout.translation().translate(cells);
+    var read = layout.translation().apply(cells);
     var fault = broken.or(read::broken);
     var fields = new EnumMap<Field, String>(Field.class);
-    read.fields()
+    read.texts()
         .forEach(
             (field, text) -> {
               if (fault.isEmpty() || IDENTITY.contains(field)) {

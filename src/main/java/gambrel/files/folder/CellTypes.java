@@ -3,7 +3,6 @@ package gambrel.files.folder;
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.Dates;
 import gambrel.files.csv.SpreadsheetDamage;
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
@@ -11,7 +10,6 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -21,7 +19,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The kinds of cell in the files of a shop. Each method reads a text that is not blank and throws a
@@ -38,10 +35,6 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
           new Dates(Optional.empty(), ZoneOffset.UTC), Currency.getInstance("XXX"), false);
 
   private static final Pattern DIGITS = Pattern.compile("(?=\\D*\\d)[+-]?\\d*+\\.?\\d*+");
-
-  /** {@code 1/2} or {@code 1 of 2}. */
-  private static final Pattern RATIO =
-      Pattern.compile("(?i)(\\d{1,12})\\s*(?:/|\\sof\\s)\\s*(\\d{1,12})");
 
   /** The same kinds in a file with this delimiter; {@code ;} allows decimal commas. */
   CellTypes forDelimiter(char delimiter) {
@@ -140,35 +133,6 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
   /** A moment; a date alone means its last. */
   OffsetDateTime lastMoment(String text) {
     return dates.lastMoment(text);
-  }
-
-  /** A share above zero: {@code 1/2}, {@code 0.25}, {@code 50%}, {@code 1 of 2}. */
-  BigFraction share(String text) {
-    var ratio = RATIO.matcher(text);
-    var share = ratio.matches() ? ratio(ratio.group(1), ratio.group(2)) : decimalShare(text);
-    if (share.signum() <= 0) {
-      throw new BadCell("NOT_SHARE");
-    }
-    return share;
-  }
-
-  private static BigFraction ratio(String part, String whole) {
-    return BadCell.unless(
-        "NOT_SHARE", () -> BigFraction.of(new BigInteger(part), new BigInteger(whole)));
-  }
-
-  private BigFraction decimalShare(String text) {
-    boolean percent = text.endsWith("%");
-    String number = percent ? text.substring(0, text.length() - 1).strip() : text;
-    if (SpreadsheetDamage.isDate(number)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_SHARE"));
-    }
-    try {
-      var share = Exact.fraction(number(number));
-      return percent ? share.divide(Exact.HUNDRED) : share;
-    } catch (BadCell e) {
-      throw new BadCell("NOT_SHARE");
-    }
   }
 
   /** Yes or no. */

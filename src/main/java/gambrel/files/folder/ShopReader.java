@@ -35,7 +35,7 @@ public final class ShopReader {
     var read = SettingsReader.read(new SettingsFile(path, notices));
     var settings = read.settings();
     var folder = new ShopFolder(path, read.types(), notices);
-    var cuts = CutsReader.read(folder, BuiltInCuts.load(settings.region()));
+    var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
@@ -46,8 +46,8 @@ public final class ShopReader {
     return new Shop(
         settings,
         cuts,
-        BuiltInRanges.load(),
-        BuiltInFoods.load(),
+        BuiltInTables.ranges(),
+        BuiltInTables.foods(),
         customers,
         bodies,
         FloorTables.codes(folder, known),

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -22,7 +23,7 @@ import java.util.stream.Stream;
  *     has
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
- * @param translation makes fields of cells
+ * @param translation makes a row of stripped texts by column, without blank ones
  */
 public record Layout(
     Place place,
@@ -32,7 +33,7 @@ public record Layout(
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
-    RowTranslation translation) {
+    Function<Map<String, String>, TranslatedRow> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
       groups("scale", "ticket", "time", "body", "code", "net gross");
@@ -47,7 +48,7 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
-          RowTranslation.PLAIN);
+          TranslatedRow::new);
 
   /** Copies the lists. */
   public Layout {

@@ -75,7 +75,8 @@ final class LayoutReader {
             thisYear,
             file.get("identity", LayoutTypes::columns).orElse(List.of()));
     var columns = new LayoutColumns(mappings.columns(), ownColumns());
-    return new Layout(place, text, columns, NEEDED, REACH, constants.keySet(), unit, translation);
+    return new Layout(
+        place, text, columns, NEEDED, REACH, constants.keySet(), unit, translation::translate);
   }
 
   private TextForm text() {

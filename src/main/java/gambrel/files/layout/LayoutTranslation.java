@@ -36,10 +36,10 @@ record LayoutTranslation(
     LayoutTime time,
     Optional<InStorePlan> inStore,
     int thisYear,
-    List<String> identity)
-    implements RowTranslation {
-  @Override
-  public Result translate(Map<String, String> cells) {
+    List<String> identity) {
+
+  /** The row of stripped texts by column, without blank ones. */
+  TranslatedRow translate(Map<String, String> cells) {
     var raw = new HashMap<>(cells);
     raw.replaceAll(this::own);
     raw.values().removeIf(String::isEmpty);
@@ -52,14 +52,15 @@ record LayoutTranslation(
     boolean unweighed = !raw.containsKey(Field.NET.id()) && !raw.containsKey(Field.GROSS.id());
     boolean untimed = !raw.containsKey(Field.TIME.id()) && !raw.containsKey(LayoutColumns.DATE);
     constants.forEach((column, text) -> fillBlank(raw, column, text));
-    var row = new TranslatedRow(RowTranslation.fields(raw));
+    var row = new TranslatedRow(raw);
     row.replace(Field.PIECES, text -> numerals.read(text).toPlainString());
     translateWeights(row, unweighed ? barcode.net() : Optional.empty());
     if (unweighed) {
       barcode.fault().ifPresent(why -> row.refuseBarcode(label, why));
     }
     translateTime(row, raw, untimed ? barcode.date() : Optional.empty());
-    return new Result(row.texts(), row.unreadable(), identity(row, raw), broken(row, barcode));
+    row.complete(identity(row, raw), broken(row, barcode));
+    return row;
   }
 
   private String own(String column, String text) {
