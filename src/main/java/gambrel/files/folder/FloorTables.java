@@ -19,7 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 
-/** Reads bodies and what the rows of exports name beside them. */
+/** Reads the tables of bodies, scales, codes, the bench and batches. */
 final class FloorTables {
   private FloorTables() {}
 
@@ -119,8 +119,7 @@ final class FloorTables {
     return folder.list(
         Columns.of("bench.csv", "scale", "from", "to").and("body", "batch", "customer", "boner"),
         row -> {
-          row.needText("scale");
-          String scale = row.known("scale", known.scales()).orElseThrow();
+          String scale = row.needKnown("scale", known.scales());
           var from = row.need("from", CellTypes::moment);
           var to = row.need("to", CellTypes::lastMoment);
           row.checkPeriod(Optional.of(from), Optional.of(to));

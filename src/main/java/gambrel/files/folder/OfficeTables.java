@@ -164,8 +164,7 @@ final class OfficeTables {
     return folder.list(
         Columns.of("releases.csv", "body", "by", "on", "reason").and("action"),
         row -> {
-          row.needText("body");
-          String body = row.known("body", known.bodies()).orElseThrow();
+          String body = row.needKnown("body", known.bodies());
           row.setBody(body);
           return new Release(
               body,

@@ -133,6 +133,12 @@ final class ShopRow {
     return id.map(given -> resolved(column, index.find(given).orElseThrow()));
   }
 
+  /** As {@link #known}, but the cell must not be blank. */
+  String needKnown(String column, IdIndex index) {
+    needText(column);
+    return known(column, index).orElseThrow();
+  }
+
   /** As {@link #known}, but an unknown or damaged id is returned as it stands, with a notice. */
   String knownOrKept(String column, IdIndex index) {
     String given = text(column).replaceAll("\\p{Cntrl}", "");

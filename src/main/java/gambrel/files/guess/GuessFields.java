@@ -124,9 +124,8 @@ final class GuessFields {
   private int content(String field, GuessTable.Column column, List<String> reasons) {
     var values = column.values();
     return switch (field) {
-      case "time" -> ofTime(times.time(values).isPresent(), values, reasons);
-      case "date" -> ofTime(times.date(values).isPresent(), values, reasons);
-      case "clock" -> ofTime(times.clock(values).isPresent(), values, reasons);
+      case "time", "date", "clock" ->
+          ofTime(times.pattern(field, values).isPresent(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;

@@ -4,7 +4,6 @@ import gambrel.files.csv.Dates;
 import java.text.ParsePosition;
 import java.time.DateTimeException;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -46,28 +45,24 @@ final class GuessTimes {
    */
   record Found(String text, String other) {}
 
-  /** The pattern of dates that fits all values. */
-  Optional<Found> date(List<String> values) {
-    return found(values, DATES);
+  /** The pattern that fits all values of a column of times, dates or clocks; else empty. */
+  Optional<Found> pattern(String field, List<String> values) {
+    return switch (field) {
+      case "date" -> found(values, DATES);
+      case "clock" -> found(values, CLOCKS);
+      case "time" ->
+          !values.isEmpty() && values.stream().allMatch(v -> ISO.matcher(v).matches())
+              ? Optional.of(new Found("", ""))
+              : found(values, times());
+      default -> Optional.empty();
+    };
   }
 
-  /** The pattern of clock times that fits all values. */
-  Optional<Found> clock(List<String> values) {
-    return found(values, CLOCKS);
-  }
-
-  /** The pattern of date and time that fits all values. */
-  Optional<Found> time(List<String> values) {
-    if (!values.isEmpty() && values.stream().allMatch(v -> ISO.matcher(v).matches())) {
-      return Optional.of(new Found("", ""));
-    }
-    var patterns = new ArrayList<String>();
-    for (String date : DATES) {
-      for (String between : BETWEEN) {
-        CLOCKS.forEach(clock -> patterns.add(date + between + clock));
-      }
-    }
-    return found(values, patterns);
+  private static List<String> times() {
+    return DATES.stream()
+        .flatMap(date -> BETWEEN.stream().map(between -> date + between))
+        .flatMap(start -> CLOCKS.stream().map(clock -> start + clock))
+        .toList();
   }
 
   private Optional<Found> found(List<String> values, List<String> patterns) {

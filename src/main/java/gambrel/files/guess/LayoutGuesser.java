@@ -6,7 +6,6 @@ import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 
 /** Writes a layout for the beginning of an export, with a sentence for each guess. */
@@ -66,18 +65,14 @@ final class LayoutGuesser {
 
   private void addForm() {
     String delimiter = table.delimiter() == '\t' ? "tab" : Character.toString(table.delimiter());
-    setting(
-        "Cells stand between "
-            + quoted(delimiter)
-            + ": most lines have "
-            + table.columns().size()
-            + ".",
-        "delimiter=" + delimiter);
+    String most = ": most lines have " + table.columns().size() + ".";
+    setting("Cells stand between " + quoted(delimiter) + most, "delimiter=" + delimiter);
     if (table.skip() > 0) {
       setting("The table begins on line " + (table.skip() + 1) + ".", "skip=" + table.skip());
     }
     if (table.header()) {
-      found.add("Its header: " + String.join(", ", headers()) + ".");
+      var headers = table.columns().stream().map(GuessTable.Column::reference).toList();
+      found.add("Its header: " + String.join(", ", headers) + ".");
     } else {
       setting("Its first row holds figures, so it has no header.", "header=no");
     }
@@ -92,10 +87,6 @@ final class LayoutGuesser {
 
   private static String quoted(String text) {
     return '"' + text + '"';
-  }
-
-  private List<String> headers() {
-    return table.columns().stream().map(column -> column.reference()).toList();
   }
 
   /** The letters at the beginning of a line; other characters could be parts of an expression. */
@@ -134,21 +125,15 @@ final class LayoutGuesser {
   }
 
   private void addPattern(String field, GuessTable.Column column) {
-    var pattern =
-        switch (field) {
-          case "time" -> times.time(column.values());
-          case "date" -> times.date(column.values());
-          case "clock" -> times.clock(column.values());
-          default -> Optional.<GuessTimes.Found>empty();
-        };
-    pattern
-        .filter(text -> !text.text().isEmpty())
+    times
+        .pattern(field, column.values())
+        .filter(pattern -> !pattern.text().isEmpty())
         .ifPresent(
-            text -> {
-              if (!text.other().isEmpty()) {
-                setting("It could also be " + text.other() + "; look.");
+            pattern -> {
+              if (!pattern.other().isEmpty()) {
+                setting("It could also be " + pattern.other() + "; look.");
               }
-              layout.add(field + "=" + text.text());
+              layout.add(field + "=" + pattern.text());
             });
   }
 

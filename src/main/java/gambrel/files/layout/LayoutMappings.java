@@ -60,7 +60,7 @@ record LayoutMappings(
   }
 
   /** Whether the layout gives a column's place or a constant for it. */
-  boolean tells(String column) {
+  boolean gives(String column) {
     return !columns.getOrDefault(column, "").isEmpty() || constants.containsKey(column);
   }
 }

@@ -114,7 +114,7 @@ final class LayoutReader {
         patterns(TIME, PatternType.TIME),
         patterns(LayoutColumns.DATE, PatternType.DATE),
         patterns(LayoutColumns.CLOCK, PatternType.CLOCK),
-        file.has(LayoutColumns.CLOCK) || mappings.tells(LayoutColumns.CLOCK));
+        file.has(LayoutColumns.CLOCK) || mappings.gives(LayoutColumns.CLOCK));
   }
 
   private List<DateTimeFormatter> patterns(String key, PatternType type) {
@@ -124,8 +124,8 @@ final class LayoutReader {
   private boolean isInTwo() {
     return file.has(LayoutColumns.DATE)
         || file.has(LayoutColumns.CLOCK)
-        || mappings.tells(LayoutColumns.DATE)
-        || mappings.tells(LayoutColumns.CLOCK);
+        || mappings.gives(LayoutColumns.DATE)
+        || mappings.gives(LayoutColumns.CLOCK);
   }
 
   /** Without {@code time} if times stand in two columns, else without {@code date} and clock. */
