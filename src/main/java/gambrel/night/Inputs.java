@@ -42,7 +42,7 @@ public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) 
   public static Inputs read(Path folder, Progress progress) throws RefusedException {
     var reading = ShopReader.read(folder);
     if (reading instanceof ShopReading.Ok ok) {
-      var exports = ExportReader.readTelling(folder, ok.shop(), progress);
+      var exports = ExportReader.read(folder, ok.shop(), progress);
       var notices = new ArrayList<>(ok.notices());
       notices.addAll(exports.notices());
       return new Inputs(ok.shop(), exports.files(), notices);

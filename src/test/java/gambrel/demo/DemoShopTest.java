@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.files.folder.BuiltInCuts;
+import gambrel.files.folder.BuiltInTables;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import java.io.IOException;
@@ -77,7 +77,7 @@ class DemoShopTest {
 
   @Test
   void everyItemThatIsKeyedExistsInTheBodysSpecies() throws IOException {
-    var cuts = BuiltInCuts.load(Region.AU);
+    var cuts = BuiltInTables.cuts(Region.AU);
     var own = new HashSet<String>();
     DemoRows.table(DemoRows.FOLDER.resolve("cuts.csv"))
         .forEach(cut -> own.add(cut.get("species") + " " + cut.get("item")));

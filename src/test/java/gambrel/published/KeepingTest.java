@@ -2,7 +2,7 @@ package gambrel.published;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.files.folder.BuiltInFoods;
+import gambrel.files.folder.BuiltInTables;
 import gambrel.trade.cuts.Food;
 import gambrel.trade.cuts.Food.Span;
 import gambrel.trade.cuts.Food.Temperature;
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** How food keeps and is cooked, as the cold storage chart and the temperature table print it. */
 class KeepingTest {
-  private static final Foods FOODS = BuiltInFoods.load();
+  private static final Foods FOODS = BuiltInTables.foods();
 
   @ParameterizedTest
   @CsvSource(

@@ -1,5 +1,7 @@
 package gambrel.files.barcode;
 
+import gambrel.files.csv.BadCell;
+import gambrel.trade.notice.Phrase;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatterBuilder;
@@ -14,21 +16,21 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * An application identifier of GS1, and what may follow it.
+ * An application identifier of GS1, and the form of the value after it.
  *
  * @param ai its digits
- * @param content what the characters after it are
+ * @param content the kind of characters after it
  * @param predefined whether its first two digits fix its length, so that no separator ends it
  * @param fewest characters after it
  * @param most characters after it
  */
 record ApplicationIdentifier(String ai, Content content, boolean predefined, int fewest, int most) {
   /**
-   * What the first two digits of an identifier say, after the GS1 General Specifications (tables of
-   * identifiers and of predefined lengths) and the GS1 Barcode Syntax Dictionary. A line: range of
-   * first two digits; number of digits of the identifier; length of what follows, with a star where
-   * it is predefined; content. Identifiers that no field is read from share a line, with the
-   * greatest length that one of them has.
+   * Identifiers by their first two digits, after the GS1 General Specifications (tables of
+   * identifiers and of predefined lengths) and the GS1 Barcode Syntax Dictionary. A line holds the
+   * range of the first two digits, the number of digits of the identifier, the length of its value
+   * (with a star if it is predefined) and the content. Identifiers that no field is read from share
+   * a line with the greatest length that one of them has.
    */
   private static final String TABLE =
       """
@@ -58,14 +60,14 @@ record ApplicationIdentifier(String ai, Content content, boolean predefined, int
   private static final Pattern LINE =
       Pattern.compile("(\\d\\d)-(\\d\\d) (\\d) (?:(\\d+)-)?(\\d+)(\\*?) (\\w+)");
 
-  /** The line of each two first digits. */
+  /** The lines of the table by the first two digits. */
   private static final Map<String, MatchResult> LINES =
       LINE.matcher(TABLE)
           .results()
           .flatMap(line -> firstDigits(line).map(first -> Map.entry(first, line)))
           .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
 
-  /** Identifiers of a measure end in its number of decimals, at most five. */
+  /** Not an identifier: the last digit of a measure is its number of decimals, at most five. */
   private static final Pattern NO_MEASURE = Pattern.compile("3[1-6].[6-9]");
 
   /** The characters of a GS1 text: character set 82 of the General Specifications. */
@@ -86,13 +88,8 @@ record ApplicationIdentifier(String ai, Content content, boolean predefined, int
     return IntStream.rangeClosed(first, last).mapToObj("%02d"::formatted);
   }
 
-  /**
-   * The identifier with which {@code text} begins.
-   *
-   * @param why the end of the message if it is not known
-   * @throws BadBarcode if it is not known
-   */
-  static ApplicationIdentifier startOf(String text, String why) throws BadBarcode {
+  /** The identifier at the beginning of {@code text}; empty if it is not known. */
+  static Optional<ApplicationIdentifier> startOf(String text) {
     var line = LINES.get(text.substring(0, Math.min(2, text.length())));
     int digits = line == null ? 0 : Integer.parseInt(line.group(3));
     String ai = text.substring(0, Math.min(digits, text.length()));
@@ -100,36 +97,43 @@ record ApplicationIdentifier(String ai, Content content, boolean predefined, int
         || ai.length() < digits
         || !DIGITS.matcher(ai).matches()
         || NO_MEASURE.matcher(ai).matches()) {
-      throw new BadBarcode(why);
+      return Optional.empty();
     }
     boolean predefined = !line.group(6).isEmpty();
     int most = Integer.parseInt(line.group(5));
     int fewest = predefined ? most : Integer.parseInt(line.group(4));
-    return new ApplicationIdentifier(ai, Content.valueOf(line.group(7)), predefined, fewest, most);
+    return Optional.of(
+        new ApplicationIdentifier(ai, Content.valueOf(line.group(7)), predefined, fewest, most));
   }
 
   /**
-   * Returns {@code value} if it may follow.
+   * Returns {@code value} if it may follow the identifier.
    *
-   * @throws BadBarcode if not
+   * @throws BadCell if not
    */
-  String checked(String value) throws BadBarcode {
+  String checked(String value) {
     if (value.length() < fewest || value.length() > most) {
-      String length = fewest == most ? "" + most : fewest + " to " + most;
-      throw new BadBarcode(
-          "has " + value.length() + " characters after (" + ai + "), which takes " + length);
+      throw new BadCell(
+          fault(fewest == most ? "LENGTH" : "LENGTHS")
+              .with("found", value.length())
+              .with("fewest", fewest)
+              .with("most", most));
     }
     if (!(content == Content.TEXT ? TEXT : DIGITS).matcher(value).matches()) {
-      throw new BadBarcode("has characters after (" + ai + ") that may not stand there");
+      throw new BadCell(fault("CHARACTERS"));
     }
     if (content == Content.CHECKED_DIGITS && !CheckDigits.endsRight(value)) {
       int digit = CheckDigits.mod10(value.substring(0, value.length() - 1));
-      throw new BadBarcode("has a wrong check digit after (" + ai + "): it should be " + digit);
+      throw new BadCell(fault("CHECK_AFTER").with("expected", digit));
     }
     if (content == Content.DATE && !isDate(value)) {
-      throw new BadBarcode("has no date after (" + ai + ")");
+      throw new BadCell(fault("NO_DATE"));
     }
     return value;
+  }
+
+  private Phrase fault(String key) {
+    return Phrase.of("BARCODE." + key).with("ai", ai);
   }
 
   /** Whether {@code YYMMDD} is a day in some century, or a month with the day 00. */

@@ -1,5 +1,7 @@
 package gambrel.files.barcode;
 
+import java.util.stream.IntStream;
+
 /** The check digits of the GS1 General Specifications, sections 7.9.1 to 7.9.4. */
 public final class CheckDigits {
   private static final int[] TWICE_LESS_TENS = {0, 2, 4, 6, 8, 9, 1, 3, 5, 7};
@@ -30,7 +32,7 @@ public final class CheckDigits {
     return (10 - sum % 10) % 10;
   }
 
-  /** Whether the last of {@code digits} is the check digit of those before it. */
+  /** Whether the last digit is the check digit of the digits before it. */
   public static boolean endsRight(String digits) {
     int last = digits.length() - 1;
     return mod10(digits.substring(0, last)) == digit(digits, last);
@@ -45,25 +47,19 @@ public final class CheckDigits {
   public static int verifier(String field) {
     return switch (field.length()) {
       case 4 -> weighted(field, FOUR) * 3 % 10;
-      case 5 -> positionOf((10 - weighted(field, FIVE) % 10) % 10);
+      case 5 -> {
+        int rest = (10 - weighted(field, FIVE) % 10) % 10;
+        yield IntStream.range(0, 10)
+            .filter(d -> FIVEFOLD_LESS_TENS[d] == rest)
+            .findFirst()
+            .orElseThrow();
+      }
       default -> throw new IllegalArgumentException("a verifier covers 4 or 5 digits");
     };
   }
 
   private static int weighted(String field, int[][] weights) {
-    int sum = 0;
-    for (int i = 0; i < weights.length; i++) {
-      sum += weights[i][digit(field, i)];
-    }
-    return sum;
-  }
-
-  private static int positionOf(int product) {
-    int digit = 0;
-    while (FIVEFOLD_LESS_TENS[digit] != product) {
-      digit++;
-    }
-    return digit;
+    return IntStream.range(0, weights.length).map(i -> weights[i][digit(field, i)]).sum();
   }
 
   private static int digit(String digits, int at) {

@@ -1,9 +1,13 @@
 package gambrel.files.barcode;
 
+import gambrel.files.barcode.BarcodeContent.Amount;
+import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.Phrase;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +17,7 @@ import java.util.regex.Pattern;
 
 /** The element strings of one GS1 barcode: values by application identifier. */
 public final class ElementString {
-  /** What FNC1 is transmitted as. */
+  /** The character that scanners transmit for FNC1. */
   private static final char SEPARATOR = '\u001D';
 
   private static final int LONGEST = 500;
@@ -33,27 +37,18 @@ public final class ElementString {
   private ElementString() {}
 
   /**
-   * Net weight.
+   * Reads element strings as a scanner transmits them (ASCII 29 for FNC1, with or without a
+   * symbology identifier such as {@code ]C1}) or as people print them, {@code (01)...}. Lengths,
+   * characters, check digits and dates of the fields below and of predefined lengths are checked.
+   * Whether identifiers belong together is not checked, since a scale's own label need not be one
+   * for trade. An assigned identifier that no field is read from is skipped. A barcode is refused
+   * if the first two digits of an identifier are not assigned: its length is then unknown.
    *
-   * @param value exact, with the decimals that the barcode implies
-   * @param unit kilogram or pound
+   * @throws BadCell if the text holds none
    */
-  public record Net(BigDecimal value, WeightUnit unit) {}
-
-  /**
-   * Reads element strings as a scanner transmits them (ASCII 29 for FNC1; after a symbology
-   * identifier such as {@code ]C1}, or none) or as people print them, {@code (01)...}. Lengths,
-   * characters, check digits and dates of the fields below and of predefined lengths are checked;
-   * which identifiers belong together is not, since a scale's own label need not be one for trade.
-   * An assigned identifier that no field is read from is skipped. If the first two digits of an
-   * identifier are not assigned, its length is not known and what follows cannot be split, so that
-   * the whole barcode is refused.
-   *
-   * @throws BadBarcode if they are none
-   */
-  public static ElementString parse(String text) throws BadBarcode {
+  public static ElementString parse(String text) {
     if (text.length() > LONGEST) {
-      throw new BadBarcode("is too long");
+      throw new BadCell(Phrase.of("BARCODE.TOO_LONG"));
     }
     String bare = withoutSymbology(text);
     var read = new ElementString();
@@ -63,53 +58,53 @@ public final class ElementString {
       read.readTransmitted(bare);
     }
     if (read.values.isEmpty()) {
-      throw new BadBarcode("is empty");
+      throw new BadCell(Phrase.of("BARCODE.EMPTY"));
     }
     var weights = read.values.keySet().stream().filter(NET.asMatchPredicate()).toList();
     if (weights.stream().map(ai -> ai.substring(0, 3)).distinct().count() < weights.size()) {
-      throw new BadBarcode("gives two net weights");
+      throw new BadCell(Phrase.of("BARCODE.TWO_NETS"));
     }
     return read;
   }
 
-  private static String withoutSymbology(String text) throws BadBarcode {
+  private static String withoutSymbology(String text) {
     if (!text.startsWith("]")) {
       return text;
     }
     if (GS1_SYMBOLOGIES.stream().noneMatch(text::startsWith)) {
-      throw new BadBarcode("is none of GS1 element strings");
+      throw new BadCell(Phrase.of("BARCODE.NOT_GS1"));
     }
     return text.substring(3);
   }
 
-  private void readBracketed(String text) throws BadBarcode {
+  private void readBracketed(String text) {
     var brackets = BRACKETED.matcher(text);
     if (!brackets.lookingAt()) {
-      throw new BadBarcode("has no identifier in its first brackets");
+      throw new BadCell(Phrase.of("BARCODE.NO_BRACKET"));
     }
     boolean more = true;
     while (more) {
       String ai = brackets.group(1);
-      String why = "has the identifier (" + ai + "), which is not known";
-      var identifier = ApplicationIdentifier.startOf(ai, why);
-      if (identifier.ai().length() != ai.length()) {
-        throw new BadBarcode(why);
-      }
+      var unknown = Phrase.of("BARCODE.UNKNOWN").with("ai", ai);
+      var identifier =
+          ApplicationIdentifier.startOf(ai)
+              .filter(found -> found.ai().length() == ai.length())
+              .orElseThrow(() -> new BadCell(unknown));
       int start = brackets.end();
       more = brackets.find();
       put(identifier, text.substring(start, more ? brackets.start() : text.length()));
     }
   }
 
-  private void readTransmitted(String text) throws BadBarcode {
+  private void readTransmitted(String text) {
     for (int at = 0; at < text.length(); ) {
       if (text.charAt(at) == SEPARATOR) {
         at++;
         continue;
       }
+      var unknown = Phrase.of("BARCODE.NO_IDENTIFIER").with("at", at + 1);
       var identifier =
-          ApplicationIdentifier.startOf(
-              text.substring(at), "has no known identifier at character " + (at + 1));
+          ApplicationIdentifier.startOf(text.substring(at)).orElseThrow(() -> new BadCell(unknown));
       int start = at + identifier.ai().length();
       int separator = text.indexOf(SEPARATOR, start);
       int end = separator < 0 ? text.length() : separator;
@@ -118,10 +113,10 @@ public final class ElementString {
     }
   }
 
-  private void put(ApplicationIdentifier identifier, String value) throws BadBarcode {
+  private void put(ApplicationIdentifier identifier, String value) {
     String before = values.put(identifier.ai(), identifier.checked(value));
     if (before != null && !before.equals(value)) {
-      throw new BadBarcode("gives (" + identifier.ai() + ") twice");
+      throw new BadCell(Phrase.of("BARCODE.TWICE").with("ai", identifier.ai()));
     }
   }
 
@@ -129,46 +124,43 @@ public final class ElementString {
     return Optional.ofNullable(values.get(ai));
   }
 
-  /** The lot (10): in a boning room, the body. */
-  public Optional<String> lot() {
-    return get("10");
-  }
-
-  /** The cut after UN/ECE (7002). */
-  public Optional<String> cut() {
-    return get("7002");
-  }
-
-  /** Pieces in a pack of varying number (30), else in a container (37). */
-  public Optional<BigInteger> count() {
-    return get("30").or(() -> get("37")).map(BigInteger::new);
+  /**
+   * What it holds: the body is the lot (10), the code the cut after UN/ECE (7002), the pieces are
+   * the number in a pack of varying number (30), else in a container (37). A gross weight without a
+   * net one is a fault, since it is never a yield.
+   *
+   * @param thisYear decides the century of two-digit years
+   */
+  BarcodeContent content(int thisYear) {
+    var net = net();
+    boolean gross = values.keySet().stream().anyMatch(ai -> GROSS.matcher(ai).matches());
+    return new BarcodeContent(
+        get("10").orElse(""),
+        get("7002").orElse(""),
+        get("30").or(() -> get("37")).map(count -> new BigInteger(count).toString()).orElse(""),
+        net,
+        date(thisYear),
+        net.isEmpty() && gross ? Optional.of(Phrase.of("BARCODE.GROSS")) : Optional.empty());
   }
 
   /** The net weight (310n in kilograms, else 320n in pounds). */
-  public Optional<Net> net() {
-    return new TreeMap<>(values)
-        .entrySet().stream()
-            .filter(entry -> NET.matcher(entry.getKey()).matches())
-            .map(entry -> net(entry.getKey(), entry.getValue()))
-            .findFirst();
-  }
-
-  private static Net net(String ai, String digits) {
-    var value = new BigDecimal(new BigInteger(digits), ai.charAt(3) - '0');
-    return new Net(value, ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB);
-  }
-
-  /** Whether there is a gross weight (330n, 340n): never a yield. */
-  public boolean hasGross() {
-    return values.keySet().stream().anyMatch(ai -> GROSS.matcher(ai).matches());
+  private Optional<Amount> net() {
+    return values.keySet().stream()
+        .filter(NET.asMatchPredicate())
+        .min(Comparator.naturalOrder())
+        .map(
+            ai ->
+                new Amount(
+                    new BigDecimal(new BigInteger(values.get(ai)), ai.charAt(3) - '0'),
+                    Optional.of(ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB)));
   }
 
   /**
-   * When it was packed (13), else produced (11); empty too if only the month is given (day 00) or
+   * The date of packing (13), else of production (11); empty if only the month is given (day 00) or
    * the year has no such day. The two-digit year is the one from 49 years before to 50 years after
    * {@code thisYear} (GS1 General Specifications, section 7.12).
    */
-  public Optional<LocalDate> date(int thisYear) {
+  private Optional<LocalDate> date(int thisYear) {
     return get("13")
         .or(() -> get("11"))
         .flatMap(digits -> ApplicationIdentifier.date(digits, thisYear));

@@ -1,13 +1,17 @@
 package gambrel.files.barcode;
 
+import gambrel.files.csv.BadCell;
+import gambrel.trade.notice.Phrase;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * How a shop lays out the numbers that its own scales print: each country and shop has its own plan
- * (GS1 General Specifications, restricted circulation numbers).
+ * The plan of the numbers that a shop's own scales print. Each country and shop has its own (GS1
+ * General Specifications, restricted circulation numbers).
  */
 public final class InStorePlan {
   private static final Pattern PLAN = Pattern.compile("(?=.*W)[0-9IWVX]{7,17}C?");
@@ -48,42 +52,35 @@ public final class InStorePlan {
   }
 
   /**
-   * What an in-store number says.
+   * Reads a number, with or without a symbology identifier; empty if the plan is not for it. The
+   * weight has no unit; the item keeps its zeros.
    *
-   * @param item its item digits, zeros kept; empty if the plan has none
-   * @param weight in the scale's unit
+   * @throws BadCell if the plan fits and a check or verifier digit does not
    */
-  public record Reading(String item, BigDecimal weight) {}
-
-  /**
-   * Reads a number, with or without a symbology identifier; empty if the plan is not for it.
-   *
-   * @throws BadBarcode if the plan fits and a check or verifier digit does not
-   */
-  public Optional<Reading> read(String text) throws BadBarcode {
+  Optional<BarcodeContent> read(String text) {
     String digits = text.replaceFirst("^][A-Za-z][0-9A-Za-z]", "");
     if (!numbers.matcher(digits).matches()) {
       return Optional.empty();
     }
     String weight = pick(digits, 'W');
     if (plan.endsWith("C") && !CheckDigits.endsRight(digits)) {
-      throw new BadBarcode("has a wrong check digit");
+      throw new BadCell(Phrase.of("BARCODE.CHECK"));
     }
     String verifier = pick(digits, 'V');
     if (!verifier.isEmpty() && verifier.charAt(0) - '0' != CheckDigits.verifier(weight)) {
-      throw new BadBarcode("has a weight that its verifier digit does not confirm");
+      throw new BadCell(Phrase.of("BARCODE.VERIFIER"));
     }
+    var value = new BigDecimal(new BigInteger(weight), decimals);
+    var net = new BarcodeContent.Amount(value, Optional.empty());
     return Optional.of(
-        new Reading(pick(digits, 'I'), new BigDecimal(new BigInteger(weight), decimals)));
+        new BarcodeContent(
+            "", pick(digits, 'I'), "", Optional.of(net), Optional.empty(), Optional.empty()));
   }
 
   private String pick(String digits, char letter) {
-    var picked = new StringBuilder();
-    for (int i = 0; i < plan.length(); i++) {
-      if (plan.charAt(i) == letter) {
-        picked.append(digits.charAt(i));
-      }
-    }
-    return picked.toString();
+    return IntStream.range(0, plan.length())
+        .filter(i -> plan.charAt(i) == letter)
+        .mapToObj(i -> digits.substring(i, i + 1))
+        .collect(Collectors.joining());
   }
 }

@@ -1,18 +1,20 @@
 package gambrel.files.csv;
 
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
+import java.time.DateTimeException;
+import java.util.IllformedLocaleException;
+import java.util.function.Supplier;
 
-/** A cell that cannot be read; never leaves this package. */
+/** A text that cannot be read as the kind of value that is wanted. */
 public final class BadCell extends RuntimeException {
   private final NoticeCode code;
   private final transient Phrase why;
 
   /**
-   * Says what is wrong.
+   * A text that draws a notice of {@code code}.
    *
-   * @param why the end of a sentence that starts with the column and what stands in it
+   * @param why the end of a sentence that begins with the text
    */
   public BadCell(NoticeCode code, Phrase why) {
     super(why.key(), null, false, false);
@@ -20,38 +22,39 @@ public final class BadCell extends RuntimeException {
     this.why = why;
   }
 
-  /** A cell that is simply wrong. */
+  /** A text that is wrong for the reason {@code why}. */
   public BadCell(Phrase why) {
     this(NoticeCode.SHOP_ROW_BAD, why);
   }
 
-  /** A cell that is simply wrong, for a reason of the words files without values. */
+  /** A text that is wrong for the reason {@code CELL.why} of the notices files. */
   public BadCell(String why) {
     this(Phrase.of("CELL." + why));
   }
 
+  /**
+   * The result of {@code reading}.
+   *
+   * @throws BadCell for the reason {@code CELL.why} if the JDK does not understand the text
+   */
+  public static <T> T unless(String why, Supplier<T> reading) {
+    try {
+      return reading.get();
+    } catch (IllegalArgumentException
+        | DateTimeException
+        | ArithmeticException
+        | IllformedLocaleException e) {
+      throw new BadCell(why);
+    }
+  }
+
+  /** The code of the notice that it draws. */
   public NoticeCode code() {
     return code;
   }
 
+  /** The end of a sentence that begins with the text. */
   public Phrase why() {
     return why;
-  }
-
-  /**
-   * The text that is handed on instead of a cell that an export's layout cannot read: no later
-   * stage can take it for a value, so that the row is set aside and a correction of the cell
-   * settles it.
-   *
-   * @param text as it stands in the export
-   * @param why in a few words
-   */
-  public static String unreadable(String text, String why) {
-    return text + " (" + why + ")";
-  }
-
-  /** The reason in English. */
-  public String words() {
-    return NoticeWords.ENGLISH.of(why);
   }
 }

@@ -7,20 +7,21 @@ import java.util.Optional;
 /**
  * One record of a delimited file.
  *
- * @param line the line on which it starts, from 1
- * @param raw its beginning as it stands in the file
+ * @param line the number of its first line, from 1
+ * @param raw the first 500 characters of its text in the file
  * @param cells its cells; of a broken record those that could be told apart
  * @param broken what is wrong with it as text
  */
 public record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> broken) {
   private static final int RAW_LENGTH = 500;
 
+  /** Cuts the raw text and copies the cells. */
   public CsvRow {
     raw = raw.length() <= RAW_LENGTH ? raw : raw.substring(0, RAW_LENGTH);
     cells = List.copyOf(cells);
   }
 
-  /** The same record with this fault, if any. */
+  /** The same record with this fault. */
   public CsvRow brokenBy(Optional<Phrase> fault) {
     return new CsvRow(line, raw, cells, fault);
   }
@@ -32,11 +33,6 @@ public record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> 
 
   /** Whether every cell from {@code index} on is blank. */
   public boolean isBlankFrom(int index) {
-    for (int i = index; i < cells.size(); i++) {
-      if (!cells.get(i).isBlank()) {
-        return false;
-      }
-    }
-    return true;
+    return cells.stream().skip(index).allMatch(String::isBlank);
   }
 }

@@ -1,31 +1,23 @@
 package gambrel.files.csv;
 
 import gambrel.trade.notice.Phrase;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 
 /**
- * Takes lines apart into records (RFC 4180). Commons CSV takes the cells apart; which lines a
- * record has is found out here, since Commons CSV stops at the first record that is not well
- * quoted, and reads on to the end of the file where a quote is never closed. Here only the line on
- * which such a quote opens is broken, and reading goes on with the next. Every line that is not
- * blank becomes part of exactly one record, which knows its physical line and its raw text.
+ * Takes lines apart into records (RFC 4180). Where a quote is never closed, only the line on which
+ * it opens is broken, and reading goes on with the next line. Every line that is not blank belongs
+ * to exactly one record, which keeps the number of its first line and its raw text.
  */
 public final class CsvRows {
   /** The most cells that a record may have. */
   static final int MOST_CELLS = 10_000;
 
   private static final int MOST_LINES = 200;
-
-  /** Records are taken apart so many characters at a time, so that few cells are in memory. */
-  private static final int PORTION = 1 << 18;
-
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -34,18 +26,18 @@ public final class CsvRows {
   private final int fewest;
   private final int most;
 
-  /** Prepares to read cells within double quotes. */
+  /** Reads {@code lines} whose cells stand within double quotes. */
   public CsvRows(List<TextLine> lines, char delimiter, int fewest, int most) {
     this(lines, delimiter, TextForm.DOUBLE_QUOTE, fewest, most);
   }
 
   /**
-   * Prepares to read.
+   * Reads {@code lines}.
    *
-   * @param quote what encloses cells; NUL for nothing
-   * @param fewest cells that a record over several lines must have to be taken for one; above 1,
-   *     lines that could each be a row are not taken for one record either
-   * @param most cells that it may have
+   * @param quote encloses cells; {@link TextForm#NO_QUOTE} if nothing does
+   * @param fewest the fewest cells of a record that runs over several lines; if above 1, lines that
+   *     could each be a row do not make one record either
+   * @param most the most cells of such a record
    */
   public CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
     this.lines = lines;
@@ -60,62 +52,52 @@ public final class CsvRows {
     return all(from, row -> row);
   }
 
-  /** What {@code use} makes of each record; the cells of few are in memory at a time. */
+  /** As {@link #all(int)}, but only the results of {@code use} are kept in memory. */
   public <T> List<T> all(int from, Function<CsvRow, T> use) {
     var used = new ArrayList<T>();
-    var spans = new ArrayList<Span>();
-    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
       } else {
-        var span = span(at);
-        spans.add(span);
-        at = span.end();
-        length += span.text().length();
-      }
-      if (length > PORTION) {
-        takeApart(spans).forEach(row -> used.add(use.apply(row)));
-        spans.clear();
-        length = 0;
+        var found = at(at);
+        used.add(use.apply(found.row()));
+        at = found.next();
       }
     }
-    takeApart(spans).forEach(row -> used.add(use.apply(row)));
     return used;
   }
 
-  /** The first record from line index {@code from} on, which must not be blank. */
-  CsvRow first(int from) {
-    return takeApart(List.of(span(from))).get(0);
+  /** The most frequent of the widths of at least {@code least} cells, of two the larger; else 0. */
+  public static int usualWidth(List<Integer> widths, int least) {
+    var counts = new TreeMap<Integer, Integer>();
+    widths.stream().filter(w -> w >= least).forEach(w -> counts.merge(w, 1, Integer::sum));
+    return counts.entrySet().stream()
+        .reduce((best, other) -> other.getValue() >= best.getValue() ? other : best)
+        .map(Map.Entry::getKey)
+        .orElse(0);
   }
 
-  /** The index of the line after the record that starts at {@code from}. */
-  int endOfFirst(int from) {
-    return span(from).end();
-  }
+  /** A record and the index of the line after it. */
+  record Found(CsvRow row, int next) {}
 
-  private Span span(int start) {
-    var scanner = new QuoteScanner(delimiter, quote);
+  /** The record that starts at line index {@code start}, which must not be blank. */
+  Found at(int start) {
     String first = lines.get(start).text();
+    var scanner = new RecordScanner(delimiter, quote);
     scanner.read(first);
-    if (!scanner.isOpen()) {
-      return span(scanner, start, start + 1, first);
-    }
-    var text = new StringBuilder(first);
+    String text = first;
     int end = start + 1;
     while (scanner.isOpen() && mayContinue(start, end, text.length())) {
-      text.append(lines.get(end - 1).end()).append(lines.get(end).text());
-      scanner.read(lines.get(end).text());
+      String more = lines.get(end - 1).end() + lines.get(end).text();
+      scanner.read(more);
+      text = text.concat(more);
       end++;
     }
-    return span(scanner, start, end, text.toString());
-  }
-
-  private Span span(QuoteScanner scanner, int start, int end, String text) {
+    int number = lines.get(start).number();
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
-        : new Span(start, end, text, strange(text), true);
+        ? new Found(new CsvRow(number, first, cellsBeforeQuote(first), fault), start + 1)
+        : new Found(new CsvRow(number, text, scanner.cells(), strange(text)), end);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -125,23 +107,23 @@ public final class CsvRows {
         && !lines.get(next).overlong();
   }
 
-  private Optional<Phrase> fault(QuoteScanner scanner, int start, int end) {
+  private Optional<Phrase> fault(RecordScanner scanner, int start, int end) {
     if (lines.get(start).overlong()) {
       return Optional.of(Phrase.of("FAULT.LONG_LINE").with("most", TextLine.LONGEST));
     }
     if (scanner.isWrong()) {
       return Optional.of(Phrase.of("FAULT.AFTER_QUOTE"));
     }
-    if (scanner.cells() > MOST_CELLS) {
+    if (scanner.count() > MOST_CELLS) {
       return Optional.of(Phrase.of("FAULT.MANY_CELLS").with("most", MOST_CELLS));
     }
-    boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
+    boolean fits = scanner.count() >= fewest && scanner.count() <= most;
     return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
         ? Optional.of(Phrase.of("FAULT.OPEN_QUOTE"))
         : Optional.empty();
   }
 
-  /** Whether the first line and another are rows by themselves, were it not for their quotes. */
+  /** Whether the first line and another one have the cells of a row if quotes do not count. */
   private boolean looksLikeRows(int start, int end) {
     return fewest > 1
         && isWhole(lines.get(start))
@@ -159,46 +141,11 @@ public final class CsvRows {
     return text.indexOf(REPLACED) >= 0 ? Optional.of(Phrase.of("FAULT.CHARSET")) : Optional.empty();
   }
 
-  private List<CsvRow> takeApart(List<Span> spans) {
-    var sound = new StringBuilder();
-    spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
-    try (var parser = CSVParser.parse(sound.toString(), format())) {
-      var records = parser.iterator();
-      return spans.stream()
-          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /** The cells that end before the first quote of a broken record. */
+  private List<String> cellsBeforeQuote(String text) {
+    int end = text.indexOf(quote);
+    var scanner = new RecordScanner(delimiter, quote);
+    scanner.read(end < 0 ? text : text.substring(0, end));
+    return scanner.cells().subList(0, Math.min(scanner.count() - 1, MOST_CELLS));
   }
-
-  private CSVFormat format() {
-    return CSVFormat.RFC4180
-        .builder()
-        .setDelimiter(delimiter)
-        .setQuote(quote == TextForm.NO_QUOTE ? null : Character.valueOf(quote))
-        .setIgnoreEmptyLines(false)
-        .get();
-  }
-
-  private CsvRow row(Span span, List<String> cells) {
-    return new CsvRow(lines.get(span.start()).number(), span.text(), cells, span.fault());
-  }
-
-  /** The cells that are complete before the first quote can mislead. */
-  private List<String> beforeQuote(String text) {
-    int first = text.indexOf(quote);
-    int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
-    var cells = new ArrayList<String>();
-    for (int at = 0; at <= end && cells.size() < MOST_CELLS; ) {
-      int next = text.indexOf(delimiter, at);
-      cells.add(text.substring(at, next));
-      at = next + 1;
-    }
-    return cells;
-  }
-
-  /** A record as a range of lines; {@code end} is excluded. */
-  private record Span(
-      int start, int end, String text, Optional<Phrase> fault, boolean wellQuoted) {}
 }

@@ -2,7 +2,6 @@ package gambrel.files.csv;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -28,10 +27,10 @@ public final class Dates {
   private final ZoneId zone;
 
   /**
-   * The shop's dates.
+   * The dates of one shop.
    *
-   * @param own the formatter of its own pattern, if it has one
-   * @param zone its time zone
+   * @param own the formatter of the shop's own pattern, if it has one
+   * @param zone the shop's time zone
    */
   public Dates(Optional<DateTimeFormatter> own, ZoneId zone) {
     this.own = own;
@@ -51,7 +50,7 @@ public final class Dates {
         .withResolverStyle(ResolverStyle.STRICT);
   }
 
-  /** A strict year needs an era; what a shop calls yyyy is the proleptic year. Quotes hold text. */
+  /** Replaces {@code y} outside quotes by {@code u}: a strict {@code y} would need an era. */
   private static String proleptic(String pattern) {
     var changed = new StringBuilder(pattern);
     boolean quoted = false;
@@ -64,20 +63,20 @@ public final class Dates {
     return changed.toString();
   }
 
-  /** The date that a text denotes. */
+  /** The date of a text, from 1900 to 2199. */
   public LocalDate date(String text) {
-    return iso(text)
-        .or(() -> byPattern(text))
+    return parse(text, DateTimeFormatter.ISO_LOCAL_DATE)
+        .or(() -> own.flatMap(formatter -> parse(text, formatter)))
         .filter(date -> date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR)
-        .orElseThrow(() -> new BadCell("NOT_DATE" + orPattern()));
+        .orElseThrow(() -> bad("NOT_DATE"));
   }
 
-  /** The moment that a text denotes; a date alone means its first. */
+  /** The moment of a text; a date alone means its first. */
   public OffsetDateTime moment(String text) {
     return moment(text, LocalTime.MIN).withEarlierOffsetAtOverlap().toOffsetDateTime();
   }
 
-  /** The moment that a text denotes as the end of a time; a date alone means its last. */
+  /** The moment of a text that ends a period; a date alone means its last. */
   public OffsetDateTime lastMoment(String text) {
     return moment(text, LocalTime.MAX).withLaterOffsetAtOverlap().toOffsetDateTime();
   }
@@ -85,35 +84,21 @@ public final class Dates {
   private ZonedDateTime moment(String text, LocalTime otherwise) {
     var parts = MOMENT.matcher(text);
     if (!parts.matches()) {
-      throw notMoment();
+      throw bad("NOT_MOMENT");
     }
+    String clock = parts.group(2);
+    String offset = parts.group(3);
     try {
       var local =
-          LocalDateTime.of(
-              date(parts.group(1).strip()),
-              parts.group(2) == null ? otherwise : time(parts.group(2)));
-      return parts.group(3) == null
-          ? local.atZone(zone)
-          : local.atZone(ZoneOffset.of(parts.group(3).toUpperCase(Locale.ROOT)));
+          date(parts.group(1).strip())
+              .atTime(
+                  clock == null
+                      ? otherwise
+                      : LocalTime.parse(clock.indexOf(':') == 1 ? "0" + clock : clock));
+      return local.atZone(offset == null ? zone : ZoneOffset.of(offset.toUpperCase(Locale.ROOT)));
     } catch (DateTimeException | BadCell e) {
-      throw notMoment();
+      throw bad("NOT_MOMENT");
     }
-  }
-
-  private BadCell notMoment() {
-    return new BadCell("NOT_MOMENT" + orPattern());
-  }
-
-  private static LocalTime time(String text) {
-    return LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
-  }
-
-  private static Optional<LocalDate> iso(String text) {
-    return parse(text, DateTimeFormatter.ISO_LOCAL_DATE);
-  }
-
-  private Optional<LocalDate> byPattern(String text) {
-    return own.flatMap(formatter -> parse(text, formatter));
   }
 
   private static Optional<LocalDate> parse(String text, DateTimeFormatter formatter) {
@@ -124,7 +109,7 @@ public final class Dates {
     }
   }
 
-  private String orPattern() {
-    return own.isPresent() ? ".OR_PATTERN" : "";
+  private BadCell bad(String why) {
+    return new BadCell(why + (own.isPresent() ? ".OR_PATTERN" : ""));
   }
 }

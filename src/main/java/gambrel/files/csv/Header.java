@@ -7,11 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * The first line of a delimited file.
  *
- * @param delimiter what stands between cells
+ * @param delimiter the character between cells
  * @param names its cells, stripped and in lower case; blank where the file has no header line
  * @param row the line itself
  * @param next index of the first line that may be a row
@@ -19,33 +20,29 @@ import java.util.function.ToLongFunction;
 public record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
   /**
-   * Finds the header: the first line that is not blank, taken apart by the delimiter of the form
-   * with the highest score. Empty for a file of blank lines. Where files of this form have no
-   * header line, the first row is taken for its number of columns.
+   * The first line that is not blank, taken apart by each delimiter of {@code form}; the one with
+   * the highest score is returned. Empty if all lines are blank. If files of this form have no
+   * header line, the first row gives the number of columns.
    */
   public static Optional<Header> find(
       List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
-    return form.delimiters().stream()
-        .flatMap(delimiter -> at(lines, delimiter, form).stream())
-        .reduce((best, other) -> score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
-  }
-
-  private static Optional<Header> at(List<TextLine> lines, char delimiter, TextForm form) {
-    int start = 0;
-    while (start < lines.size() && lines.get(start).isBlank()) {
-      start++;
-    }
+    int start =
+        IntStream.range(0, lines.size())
+            .filter(i -> !lines.get(i).isBlank())
+            .findFirst()
+            .orElse(lines.size());
     if (start == lines.size()) {
       return Optional.empty();
     }
-    var rows = new CsvRows(lines, delimiter, form.quote(), 1, Integer.MAX_VALUE);
-    var row = rows.first(start);
-    if (!form.header()) {
-      var names = row.cells().stream().map(cell -> "").toList();
-      return Optional.of(new Header(delimiter, names, row, start));
-    }
-    var names = row.cells().stream().map(Header::name).toList();
-    return Optional.of(new Header(delimiter, names, row, rows.endOfFirst(start)));
+    return form.delimiters().stream()
+        .map(delimiter -> at(start, lines, delimiter, form))
+        .reduce((best, other) -> score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
+  }
+
+  private static Header at(int start, List<TextLine> lines, char delimiter, TextForm form) {
+    var found = new CsvRows(lines, delimiter, form.quote(), 1, Integer.MAX_VALUE).at(start);
+    var names = found.row().cells().stream().map(cell -> form.header() ? name(cell) : "").toList();
+    return new Header(delimiter, names, found.row(), form.header() ? found.next() : start);
   }
 
   /** A column's name as it is compared. */
@@ -53,7 +50,7 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return text.strip().toLowerCase(Locale.ROOT);
   }
 
-  /** How many of {@code known} are columns. */
+  /** The number of {@code known} that are columns. */
   public long count(Collection<String> known) {
     return known.stream().filter(names::contains).count();
   }
@@ -63,7 +60,7 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return names.size();
   }
 
-  /** Where each column stands; of two with the same name the first. */
+  /** The index of each column; of two with the same name the first. */
   public Map<String, Integer> positions() {
     var positions = new HashMap<String, Integer>();
     for (int i = 0; i < names.size(); i++) {
@@ -72,7 +69,7 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return positions;
   }
 
-  /** The columns of {@code known} that stand there twice. */
+  /** The columns of {@code known} that stand in the header twice. */
   public List<String> twice(Collection<String> known) {
     return known.stream().filter(name -> names.indexOf(name) != names.lastIndexOf(name)).toList();
   }

@@ -6,20 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cuts text into lines, a block at a time. Of a line that is too long only the beginning is kept,
- * so that a file without line ends fits in memory whatever its size.
+ * Cuts text into lines. Only the beginning of a line that is too long is kept, so that a file
+ * without line ends fits in memory whatever its size.
  */
 final class LineReader {
-  /** Shorter than the longest line, so that a line within one block is never too long. */
-  private static final int BLOCK = 1 << 13;
-
-  /** What is kept of a line that is too long. */
+  /** Characters that are kept of a line that is too long. */
   private static final int BEGINNING = 1000;
 
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private final Reader reader;
-  private final char[] block = new char[BLOCK];
+  private final char[] block = new char[1 << 13];
   private int at;
   private int filled;
 
@@ -39,47 +36,36 @@ final class LineReader {
     return lines;
   }
 
-  /** Whether there is a character at {@link #at}. */
+  /** Whether there is a character at {@link #at}; reads the next block if needed. */
   private boolean hasMore() throws IOException {
-    if (at < filled) {
-      return true;
+    if (at == filled) {
+      at = 0;
+      filled = Math.max(0, reader.read(block));
     }
-    at = 0;
-    filled = reader.read(block);
     return filled > 0;
   }
 
   private TextLine line(int number) throws IOException {
-    int start = at;
-    skipToEnd();
-    if (at < filled) {
-      return new TextLine(number, new String(block, start, at - start), end(), false);
-    }
-    var text = new StringBuilder().append(block, start, at - start);
+    var text = new StringBuilder();
     boolean overlong = false;
     while (hasMore() && !isEnd(block[at])) {
-      skipToEnd();
+      int start = at;
+      while (at < filled && !isEnd(block[at])) {
+        at++;
+      }
       int room = TextLine.LONGEST - text.length();
-      text.append(block, 0, Math.min(room, at));
-      overlong |= at > room;
+      text.append(block, start, Math.min(room, at - start));
+      overlong |= at - start > room;
     }
     String kept = overlong ? text.substring(0, BEGINNING) : text.toString();
     return new TextLine(number, kept, end(), overlong);
-  }
-
-  private void skipToEnd() {
-    int next = at;
-    while (next < filled && !isEnd(block[next])) {
-      next++;
-    }
-    at = next;
   }
 
   private static boolean isEnd(char c) {
     return c == '\n' || c == '\r';
   }
 
-  /** Takes the line end, of which there is none where the text ends. */
+  /** Reads the line end; empty where the text ends. */
   private String end() throws IOException {
     if (!hasMore()) {
       return "";

@@ -2,7 +2,7 @@ package gambrel.files.csv;
 
 import java.util.regex.Pattern;
 
-/** What a spreadsheet makes of ids and shares that it takes for numbers and dates. */
+/** Recognises ids and shares that a spreadsheet has turned into numbers and dates. */
 public final class SpreadsheetDamage {
   private static final Pattern EXPONENT = Pattern.compile("(?i)[+-]?\\d+([.,]\\d*)?E[+-]?\\d+");
   private static final Pattern SIGNED_EXPONENT = Pattern.compile("(?i)\\d+([.,]\\d*)?E[+-]\\d+");
@@ -20,7 +20,7 @@ public final class SpreadsheetDamage {
     return EXPONENT.matcher(text).matches();
   }
 
-  /** Whether an id was turned into a number with an exponent: {@code 1.23E+14}. */
+  /** Whether a spreadsheet has turned an id into a number with an exponent: {@code 1.23E+14}. */
   public static boolean isLostId(String text) {
     return SIGNED_EXPONENT.matcher(text).matches();
   }

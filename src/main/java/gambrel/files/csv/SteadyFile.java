@@ -8,8 +8,9 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 
 /**
- * Reads a file that another program may be writing. What is read counts only if the file was the
- * same afterwards as before; else it is read again, three times at most.
+ * Reads a file that another program may be writing. The content counts only if size, time and
+ * identity of the file are the same after reading as before; else it is read again, three times at
+ * most.
  */
 public final class SteadyFile {
   private static final int TRIES = 3;
@@ -24,35 +25,34 @@ public final class SteadyFile {
 
   /** Reads a file from its beginning. */
   public interface Reading<T> {
-    /** What it holds. */
+    /** The content of the file. */
     T of(InputStream in) throws IOException;
   }
 
   /**
-   * What a file holds; empty if it changes whenever it is read.
+   * The content of a file; empty if it changes at every reading.
    *
-   * @param opener how it is opened: usually {@link Files#newInputStream}
+   * @param opener usually {@link Files#newInputStream}
    */
   public static <T> Optional<T> read(Path path, Opener opener, Reading<T> reading)
       throws IOException {
     for (int i = 0; i < TRIES; i++) {
-      var before = Look.at(path);
+      var before = FileState.of(path);
       T content;
       try (var in = opener.open(path)) {
         content = reading.of(in);
       }
-      if (Look.at(path).equals(before)) {
+      if (FileState.of(path).equals(before)) {
         return Optional.of(content);
       }
     }
     return Optional.empty();
   }
 
-  /** What tells that a file is another one than before. */
-  private record Look(long size, long modified, Optional<Object> key) {
-    private static Look at(Path path) throws IOException {
+  private record FileState(long size, long modified, Optional<Object> key) {
+    private static FileState of(Path path) throws IOException {
       var file = Files.readAttributes(path, BasicFileAttributes.class);
-      return new Look(
+      return new FileState(
           file.size(), file.lastModifiedTime().toMillis(), Optional.ofNullable(file.fileKey()));
     }
   }

@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * How a delimited file is written.
+ * The form of a delimited file.
  *
- * @param delimiters what may stand between cells; the first row decides
- * @param quote what encloses cells, {@link #NO_QUOTE} for nothing
+ * @param delimiters the characters that may stand between cells; the first row decides
+ * @param quote encloses cells; {@link #NO_QUOTE} if nothing does
  * @param charset its character set, unless it begins with a byte order mark
  * @param skip number of lines before the first that counts
- * @param header whether a line with the columns' names comes first
- * @param ignore lines in which this is found do not count
+ * @param header whether the first line holds the columns' names
+ * @param ignore lines that contain a match do not count
  */
 public record TextForm(
     List<Character> delimiters,
@@ -23,10 +23,13 @@ public record TextForm(
     int skip,
     boolean header,
     Optional<Pattern> ignore) {
+  /** The usual quote. */
   public static final char DOUBLE_QUOTE = '"';
+
+  /** The quote of a file whose cells are never enclosed. */
   public static final char NO_QUOTE = '\0';
 
-  /** What may stand between cells where nothing says which. */
+  /** The delimiters that are tried if a layout names none. */
   public static final List<Character> USUAL_DELIMITERS = List.of(',', ';', '\t');
 
   /** Any usual delimiter, double quotes, UTF-8, the header on the first line. */
@@ -34,6 +37,7 @@ public record TextForm(
       new TextForm(
           USUAL_DELIMITERS, DOUBLE_QUOTE, StandardCharsets.UTF_8, 0, true, Optional.empty());
 
+  /** Copies the delimiters. */
   public TextForm {
     delimiters = List.copyOf(delimiters);
   }

@@ -7,20 +7,21 @@ import java.nio.charset.Charset;
 import java.util.List;
 
 /**
- * One line of a text file. Bytes that are no text in the file's character set stand as U+FFFD.
+ * One line of a text file. Bytes that are no text in the file's character set become U+FFFD.
  *
- * @param number counted from 1
+ * @param number its number in the file, from 1
  * @param text without the line end
- * @param end the line end as it stands in the file, empty at the end of the file
- * @param overlong whether the line was longer than {@link #LONGEST}; {@code text} is its beginning
+ * @param end the line end; empty at the end of the file
+ * @param overlong whether the line is longer than {@link #LONGEST}; {@code text} is its beginning
  */
 public record TextLine(int number, String text, String end, boolean overlong) {
-  /** The most characters that a line, or a record of several lines, may have. */
+  /** The most characters of a line, or of a record of several lines. */
   public static final int LONGEST = 1 << 16;
 
+  /** The mark by which old systems end a file. */
   private static final String END_OF_FILE = "\u001A";
 
-  /** Whether nothing is written on it, or only the mark by which old systems end a file. */
+  /** Whether it holds only blanks or the mark of the end of a file. */
   public boolean isBlank() {
     return text.isBlank() || text.equals(END_OF_FILE);
   }

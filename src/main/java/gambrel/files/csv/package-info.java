@@ -1,2 +1,2 @@
-/** Delimited text and properties files: lines, records, cells, dates. */
+/** Delimited text files: lines, records, cells and the dates in them. */
 package gambrel.files.csv;

@@ -16,49 +16,37 @@ import java.util.regex.Pattern;
  * The lines of an export that may be rows: without those that its layout skips or ignores.
  *
  * @param lines in file order; each keeps its number in the file
- * @param gaveUp the line on which the expression of lines to ignore took too many steps; from there
- *     on none was ignored
+ * @param gaveUp the line on which the expression of lines to ignore took too many steps; this line
+ *     and those after it are all kept
  */
 public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
-  /** Totals and page heads are short; what is longer is never ignored. */
+  /** Totals and page heads are short; longer lines are never ignored. */
   private static final int LONGEST_IGNORED = 1000;
 
   private static final int MOST_STEPS = 5_000_000;
 
   /** Reads a file. */
   public static CountedLines read(InputStream in, TextForm form) throws IOException {
-    var all = lines(in, form.charset());
+    var buffered = new BufferedInputStream(in);
+    buffered.mark(3);
+    var charset = charset(buffered.readNBytes(3), form.charset());
+    buffered.reset();
+    var all = TextLine.read(buffered, charset);
     var rest = all.subList(Math.min(form.skip(), all.size()), all.size());
     return form.ignore()
         .map(expression -> without(expression, rest))
         .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));
   }
 
-  /** All lines of a file; a byte order mark outweighs what the layout says. */
-  private static List<TextLine> lines(InputStream in, Charset charset) throws IOException {
-    var buffered = new BufferedInputStream(in);
-    buffered.mark(3);
-    var begin = buffered.readNBytes(3);
-    buffered.reset();
-    return TextLine.read(buffered, marked(begin, charset));
-  }
-
-  private static Charset marked(byte[] begin, Charset otherwise) {
-    if (begins(begin, 0xEF, 0xBB, 0xBF)) {
-      return StandardCharsets.UTF_8;
+  /** The character set of a byte order mark, else {@code otherwise}. */
+  private static Charset charset(byte[] begin, Charset otherwise) {
+    int first = begin.length < 2 ? 0 : (begin[0] & 0xFF) << 8 | begin[1] & 0xFF;
+    if (first == 0xFEFF || first == 0xFFFE) {
+      return StandardCharsets.UTF_16;
     }
-    return begins(begin, 0xFF, 0xFE) || begins(begin, 0xFE, 0xFF)
-        ? StandardCharsets.UTF_16
+    return first == 0xEFBB && begin.length > 2 && (begin[2] & 0xFF) == 0xBF
+        ? StandardCharsets.UTF_8
         : otherwise;
-  }
-
-  private static boolean begins(byte[] bytes, int... mark) {
-    for (int i = 0; i < mark.length; i++) {
-      if (i >= bytes.length || (bytes[i] & 0xFF) != mark[i]) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static CountedLines without(Pattern expression, List<TextLine> lines) {
@@ -66,12 +54,12 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     for (int i = 0; i < lines.size(); i++) {
       var line = lines.get(i);
       try {
-        if (line.overlong()
-            || line.text().length() > LONGEST_IGNORED
-            || !expression.matcher(new PatientText(line.text())).find()) {
+        if (line.text().length() > LONGEST_IGNORED
+            || line.overlong()
+            || !expression.matcher(new MeteredText(line.text())).find()) {
           counted.add(line);
         }
-      } catch (OutOfPatience e) {
+      } catch (TooManySteps e) {
         counted.addAll(lines.subList(i, lines.size()));
         return new CountedLines(counted, OptionalInt.of(line.number()));
       }
@@ -79,29 +67,29 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     return new CountedLines(counted, OptionalInt.empty());
   }
 
-  /** The expression has looked at too many characters. */
-  private static final class OutOfPatience extends RuntimeException {
-    private OutOfPatience() {
+  /** The expression has read too many characters. */
+  private static final class TooManySteps extends RuntimeException {
+    private TooManySteps() {
       super(null, null, false, false);
     }
   }
 
   /**
-   * A text that a regular expression may look at only so often: some expressions need more steps
-   * than there is time. Steps are counted rather than seconds, so that every machine decides alike.
+   * A text that lets a regular expression read only so many characters: some expressions need more
+   * steps than there is time. Steps are counted, not seconds, so that every machine decides alike.
    */
-  private static final class PatientText implements CharSequence {
+  private static final class MeteredText implements CharSequence {
     private final String text;
     private int steps;
 
-    private PatientText(String text) {
+    private MeteredText(String text) {
       this.text = text;
     }
 
     @Override
     public char charAt(int index) {
       if (++steps > MOST_STEPS) {
-        throw new OutOfPatience();
+        throw new TooManySteps();
       }
       return text.charAt(index);
     }

@@ -13,16 +13,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Turns the records of one export file into rows. */
+/** Makes rows of the records of one export file. */
 final class ExportRows {
-  /** What a broken row may still tell: whose it is. */
+  /** The fields that a broken row keeps, to say whose it is. */
   private static final Set<Field> IDENTITY =
-      Set.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
+      EnumSet.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
 
-  /** What hardly two rows of a file have in common. */
-  private static final Set<Field> OWN = EnumSet.of(Field.TICKET, Field.TIME, Field.GROSS);
+  /** The fields whose texts hardly ever come again in a file. */
+  private static final Set<Field> UNIQUE = EnumSet.of(Field.TICKET, Field.TIME, Field.GROSS);
 
-  /** The most characters that a cell with a meaning may have. */
+  /** The most characters of a cell in a column that is read. */
   private static final int LONGEST = 500;
 
   private final String path;
@@ -31,14 +31,15 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
-  private final Map<String, String> texts = new HashMap<>();
+  /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
+  private final Map<String, String> shared = new HashMap<>();
 
   /**
-   * Prepares for a file.
+   * Rows of one file.
    *
    * @param path relative to the shop folder
    * @param width number of its columns
-   * @param positions where the columns stand
+   * @param positions the index of each column
    */
   ExportRows(String path, Layout layout, int width, Map<String, Integer> positions) {
     this.path = path;
@@ -48,22 +49,38 @@ final class ExportRows {
     this.fewest = layout.fewest(positions);
   }
 
-  /** A row of a file whose columns are known. */
+  /** The row of a record in a file whose columns are known. */
   ExportRow row(CsvRow csv) {
-    if (csv.broken().isPresent()) {
-      return row(csv, csv.broken());
-    }
-    var miscounted = miscounted(csv);
-    return row(csv, miscounted.isPresent() ? miscounted : overlong(csv));
+    return row(csv, csv.broken().or(() -> miscounted(csv)).or(() -> overlong(csv)));
   }
 
-  /** A row that cannot be used for a reason of its own or the file's. */
+  /** The row of a record that is broken for the reason {@code broken}, if any. */
   ExportRow row(CsvRow csv, Optional<Phrase> broken) {
-    var place = new Place(path, csv.line());
-    var read = layout.translation().translate(cells(csv));
+    var cells = new HashMap<String, String>();
+    positions.forEach(
+        (column, position) -> {
+          String text = csv.cell(position);
+          if (!text.isEmpty() && text.length() <= LONGEST) {
+            cells.put(column, text);
+          }
+        });
+    var read = layout.translation().apply(cells);
     var fault = broken.or(read::broken);
-    var fields = fields(read.fields(), fault.isPresent());
-    return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw());
+    var fields = new EnumMap<Field, String>(Field.class);
+    read.texts()
+        .forEach(
+            (field, text) -> {
+              if (fault.isEmpty() || IDENTITY.contains(field)) {
+                fields.put(
+                    field,
+                    UNIQUE.contains(field) ? text : shared.computeIfAbsent(text, same -> same));
+              }
+            });
+    var unreadable = new HashMap<>(read.unreadable());
+    unreadable.keySet().retainAll(fields.keySet());
+    var place = new Place(path, csv.line());
+    return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw())
+        .unreadable(unreadable);
   }
 
   private Optional<Phrase> miscounted(CsvRow csv) {
@@ -86,34 +103,5 @@ final class ExportRows {
         .sorted()
         .findFirst()
         .map(column -> Phrase.of("FAULT.LONG_CELL").with("column", column).with("most", LONGEST));
-  }
-
-  private Map<String, String> cells(CsvRow csv) {
-    var cells = new HashMap<String, String>();
-    positions.forEach(
-        (column, position) -> {
-          String text = csv.cell(position);
-          if (!text.isEmpty() && text.length() <= LONGEST) {
-            cells.put(column, text);
-          }
-        });
-    return cells;
-  }
-
-  private Map<Field, String> fields(Map<Field, String> read, boolean broken) {
-    var fields = new EnumMap<Field, String>(Field.class);
-    read.forEach(
-        (field, text) -> {
-          if (!broken || IDENTITY.contains(field)) {
-            fields.put(field, OWN.contains(field) ? text : shared(text));
-          }
-        });
-    return fields;
-  }
-
-  /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
-  private String shared(String text) {
-    var known = texts.putIfAbsent(text, text);
-    return known == null ? text : known;
   }
 }

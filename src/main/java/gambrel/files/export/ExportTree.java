@@ -1,104 +1,90 @@
 package gambrel.files.export;
 
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.Phrase;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.Arrays;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The export files under a folder. Hidden files are none; links are listed as unusable, since what
- * they lead to may lie outside the shop or be read twice.
+ * Lists the export files under a folder. Hidden files and folders are passed over. Links are listed
+ * as unreadable, since their targets may lie outside the shop or be read twice.
  */
-final class ExportTree extends SimpleFileVisitor<Path> {
-  /** Paths by their bytes, as every output sorts them. */
-  static final Comparator<String> BY_BYTES =
-      (one, other) ->
-          Arrays.compareUnsigned(
-              one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
+final class ExportTree {
+  private final SortedMap<String, Entry> entries = new TreeMap<>(ByteOrder.IDS);
 
-  private final Path top;
-  private final String prefix;
-  private final SortedMap<String, Entry> entries = new TreeMap<>(BY_BYTES);
+  private ExportTree() {}
 
-  private ExportTree(Path top, String prefix) {
-    this.top = top;
-    this.prefix = prefix;
-  }
+  /**
+   * A file to read, or a folder that cannot be listed.
+   *
+   * @param path relative to the shop folder, with {@code /}
+   * @param file where it lies
+   * @param size its bytes when it was listed
+   * @param fault a notice if it cannot be read
+   */
+  record Entry(String path, Path file, long size, Optional<Notice> fault) {}
 
   /**
    * Lists a folder.
    *
    * @param top the folder, which may itself be a link
-   * @param prefix its path relative to the shop folder
-   * @return entries by path relative to the shop folder
+   * @param path its path relative to the shop folder
+   * @return the entries in the order of their paths' bytes
    */
-  static SortedMap<String, Entry> list(Path top, String prefix) throws IOException {
-    var real = top.toRealPath();
-    var tree = new ExportTree(real, prefix);
-    Files.walkFileTree(real, tree);
-    return tree.entries;
+  static Collection<Entry> list(Path top, String path) throws IOException {
+    var tree = new ExportTree();
+    tree.addFolder(top.toRealPath(), path);
+    return tree.entries.values();
   }
 
-  @Override
-  public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
-    return isHidden(dir) && !dir.equals(top)
-        ? FileVisitResult.SKIP_SUBTREE
-        : FileVisitResult.CONTINUE;
-  }
-
-  @Override
-  public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-    boolean isExport = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
-    if (!isHidden(file) && (isExport || attributes.isSymbolicLink())) {
-      var fault =
-          attributes.isSymbolicLink()
-              ? Optional.of("LINK")
-              : attributes.isRegularFile() ? Optional.<String>empty() : Optional.of("NO_FILE");
-      add(file, attributes.size(), fault, false);
+  private void addFolder(Path folder, String path) {
+    try (var children = Files.newDirectoryStream(folder)) {
+      for (var child : children) {
+        String name = child.getFileName().toString();
+        if (!name.startsWith(".")) {
+          add(child, path + '/' + name);
+        }
+      }
+    } catch (DirectoryIteratorException e) {
+      put(path, folder, 0, Optional.of(ExportFileReader.unfinished(path, "NOT_LISTED")));
+    } catch (IOException e) {
+      put(path, folder, 0, Optional.of(ExportFileReader.unfinished(path, "NOT_OPENED")));
     }
-    return FileVisitResult.CONTINUE;
   }
 
-  @Override
-  public FileVisitResult visitFileFailed(Path file, IOException e) {
-    add(file, 0, Optional.of("NOT_OPENED"), true);
-    return FileVisitResult.CONTINUE;
-  }
-
-  @Override
-  public FileVisitResult postVisitDirectory(Path dir, IOException e) {
-    if (e != null) {
-      add(dir, 0, Optional.of("NOT_LISTED"), true);
+  private void add(Path file, String path) {
+    try {
+      var attributes =
+          Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      if (attributes.isDirectory()) {
+        addFolder(file, path);
+      } else if (attributes.isSymbolicLink()) {
+        put(path, file, 0, unreadable(path, "FAULT.LINK"));
+      } else if (path.toLowerCase(Locale.ROOT).endsWith(".csv")) {
+        boolean regular = attributes.isRegularFile();
+        var fault = regular ? Optional.<Notice>empty() : unreadable(path, "FAULT.NO_FILE");
+        put(path, file, attributes.size(), fault);
+      }
+    } catch (IOException e) {
+      put(path, file, 0, Optional.of(ExportFileReader.unfinished(path, "NOT_OPENED")));
     }
-    return FileVisitResult.CONTINUE;
   }
 
-  private static boolean isHidden(Path path) {
-    return path.getFileName().toString().startsWith(".");
+  private static Optional<Notice> unreadable(String path, String fault) {
+    return Optional.of(ExportFileReader.unreadable(path, 0, Phrase.of(fault)));
   }
 
-  private void add(Path path, long size, Optional<String> fault, boolean isOutOfReach) {
-    var relative = new StringBuilder(prefix);
-    top.relativize(path).forEach(name -> relative.append('/').append(name));
-    entries.put(relative.toString(), new Entry(path, size, fault, isOutOfReach));
+  private void put(String path, Path file, long size, Optional<Notice> fault) {
+    entries.put(path, new Entry(path, file, size, fault));
   }
-
-  /**
-   * Something that should be read.
-   *
-   * @param path where it lies
-   * @param size its bytes when it was listed
-   * @param fault why it cannot be read, as the notices files name it
-   * @param isOutOfReach whether it may hold exports that just cannot be got at
-   */
-  record Entry(Path path, long size, Optional<String> fault, boolean isOutOfReach) {}
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * All export files of a shop.
  *
  * @param files in the order of their paths' bytes
- * @param notices about whole files; a row says itself what is wrong with it
+ * @param notices about whole files; a broken row holds its own fault
  */
 public record Exports(List<ExportFile> files, List<Notice> notices) {
   /** Copies the lists. */

@@ -1,2 +1,2 @@
-/** The exports of a shop folder, read by their layouts. */
+/** Reads the scale exports of a shop folder by their layouts. */
 package gambrel.files.export;

@@ -8,34 +8,40 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.DecimalText;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.Currency;
-import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Pattern;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * The kinds of cell that the shop's files hold; every method is a {@link CellType}.
+ * The kinds of cell in the files of a shop. Each method reads a text that is not blank and throws a
+ * {@link BadCell} if it is not of the kind.
  *
  * @param dates how the shop writes dates
  * @param currency its currency
  * @param decimalComma whether the file may write a comma for the decimal point
  */
 record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
-  private static final Pattern PLAIN = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)");
-  private static final int MOST_DIGITS = 12;
-  private static final int LONGEST = 100;
+  /** The kinds that depend on no shop, with decimal points. */
+  static final CellTypes PLAIN =
+      new CellTypes(
+          new Dates(Optional.empty(), ZoneOffset.UTC), Currency.getInstance("XXX"), false);
 
-  /** The same for a file with this delimiter: beside a semicolon the comma is a decimal mark. */
+  private static final Pattern DIGITS = Pattern.compile("(?=\\D*\\d)[+-]?\\d*+\\.?\\d*+");
+
+  /** The same kinds in a file with this delimiter; {@code ;} allows decimal commas. */
   CellTypes forDelimiter(char delimiter) {
     return new CellTypes(dates, currency, delimiter == ';');
   }
 
-  /** A key without control characters that no spreadsheet has turned into a number. */
+  /** An id without control characters that no spreadsheet has turned into a number. */
   String id(String text) {
     if (text.chars().anyMatch(Character::isISOControl)) {
       throw new BadCell("CONTROL");
@@ -46,46 +52,28 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return text;
   }
 
-  /** Several keys between blanks. */
+  /** Ids with blanks between them, each once. */
   List<String> ids(String text) {
     return List.of(text.split("\\s+")).stream().map(this::id).distinct().toList();
   }
 
-  /** An item of the cut trees; items are written in lower case. */
+  /** The id of an item in lower case. */
   String item(String text) {
     return id(text).toLowerCase(Locale.ROOT);
   }
 
-  /** Any number. */
+  /** Any number of at most 12 digits before and after the point, without thousands marks. */
   BigDecimal number(String text) {
-    return number(text, decimalComma);
-  }
-
-  /**
-   * The number that a text denotes, without thousands marks and exponents.
-   *
-   * @param decimalComma whether a comma may stand for the decimal point
-   * @throws BadCell if it is none, or has more than 12 digits before or after the point
-   */
-  static BigDecimal number(String text, boolean decimalComma) {
-    String plain = decimalComma ? text.replace(',', '.') : text;
     if (SpreadsheetDamage.isExponent(text)) {
       throw new BadCell("EXPONENT");
     }
-    if (!PLAIN.matcher(plain).matches()) {
-      throw new BadCell("NOT_PLAIN");
-    }
-    // What is very long takes long to read.
-    var number = plain.length() > LONGEST ? null : new BigDecimal(plain);
-    if (number == null
-        || number.precision() - number.scale() > MOST_DIGITS
-        || number.scale() > MOST_DIGITS) {
-      throw new BadCell("TOO_MANY_DIGITS");
-    }
-    return number;
+    String plain = decimalComma ? text.replace(',', '.') : text;
+    return DecimalText.of(plain)
+        .orElseThrow(
+            () -> new BadCell(DIGITS.matcher(plain).matches() ? "TOO_MANY_DIGITS" : "NOT_PLAIN"));
   }
 
-  /** Zero or more. */
+  /** A number of zero or more. */
   BigDecimal notNegative(String text) {
     var number = number(text);
     if (number.signum() < 0) {
@@ -94,7 +82,7 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return number;
   }
 
-  /** More than zero. */
+  /** A number above zero. */
   BigDecimal positive(String text) {
     var number = notNegative(text);
     if (number.signum() == 0) {
@@ -103,16 +91,13 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return number;
   }
 
-  /** A whole number, zero or more. */
+  /** A whole number of zero or more. */
   int count(String text) {
-    try {
-      return notNegative(text).intValueExact();
-    } catch (ArithmeticException e) {
-      throw new BadCell("NOT_WHOLE");
-    }
+    var number = notNegative(text);
+    return BadCell.unless("NOT_WHOLE", number::intValueExact);
   }
 
-  /** A whole number, one or more. */
+  /** A whole number of one or more. */
   int head(String text) {
     int count = count(text);
     if (count == 0) {
@@ -126,7 +111,7 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return Weight.of(notNegative(text));
   }
 
-  /** An amount of money that fits the currency's minor unit. */
+  /** An amount of money without a part of the currency's minor unit. */
   Money money(String text) {
     try {
       return Money.exact(number(text), currency);
@@ -150,11 +135,6 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return dates.lastMoment(text);
   }
 
-  /** A share above zero. */
-  BigFraction share(String text) {
-    return Shares.read(text, decimalComma);
-  }
-
   /** Yes or no. */
   boolean yesNo(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
@@ -169,30 +149,28 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return WeightUnit.of(text).orElseThrow(() -> new BadCell("NOT_UNIT"));
   }
 
-  /** A language tag (BCP 47). */
+  /** A language tag (BCP 47); an underscore is taken for a hyphen. */
   String language(String text) {
-    try {
-      return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build().toLanguageTag();
-    } catch (IllformedLocaleException e) {
-      throw new BadCell("NOT_LANGUAGE");
-    }
+    return SettingTypes.locale(text, "NOT_LANGUAGE").toLanguageTag();
   }
 
   /** One of the words of an enumeration, in any case. */
-  static <E extends Enum<E>> CellType<E> word(Class<E> words) {
-    return (formats, text) -> {
-      for (var word : words.getEnumConstants()) {
-        if (word.name().equalsIgnoreCase(text)) {
-          return word;
-        }
-      }
-      throw new BadCell(Phrase.of("CELL.NONE_OF").with("words", all(words)));
-    };
+  static <E extends Enum<E>> BiFunction<CellTypes, String, E> word(Class<E> words) {
+    return (types, text) -> word(words, text);
   }
 
-  private static <E extends Enum<E>> List<String> all(Class<E> words) {
-    return List.of(words.getEnumConstants()).stream()
-        .map(word -> word.name().toLowerCase(Locale.ROOT))
-        .toList();
+  /** As {@link #word(Class)}, of a text. */
+  static <E extends Enum<E>> E word(Class<E> words, String text) {
+    var all = List.of(words.getEnumConstants());
+    return all.stream()
+        .filter(word -> word.name().equalsIgnoreCase(text))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new BadCell(
+                    Phrase.of("CELL.NONE_OF")
+                        .with(
+                            "words",
+                            all.stream().map(w -> w.name().toLowerCase(Locale.ROOT)).toList())));
   }
 }

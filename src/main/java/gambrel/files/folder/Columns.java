@@ -4,20 +4,20 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What a file of the shop folder holds.
+ * The columns of a file of the shop folder.
  *
  * @param file its name
- * @param required columns without which it cannot be read
+ * @param required columns that it must have
  * @param optional columns that may be missing
  */
-public record Columns(String file, List<String> required, List<String> optional) {
+record Columns(String file, List<String> required, List<String> optional) {
 
-  /** A file with these required columns and no others yet. */
+  /** A file with these required columns only. */
   static Columns of(String file, String... required) {
     return new Columns(file, List.of(required), List.of());
   }
 
-  /** The same with more optional columns. */
+  /** The same file with more optional columns. */
   Columns and(String... optional) {
     return new Columns(
         file, required, Stream.concat(this.optional.stream(), Stream.of(optional)).toList());

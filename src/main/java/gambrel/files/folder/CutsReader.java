@@ -6,11 +6,11 @@ import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.notice.NoticeCode;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Reads {@code cuts.csv} and lays it over the built-in cut trees. */
 final class CutsReader {
@@ -34,44 +34,25 @@ final class CutsReader {
   private void read(ShopRow row) {
     var species = row.need("species", CellTypes.word(Species.class));
     String id = row.need("item", CellTypes::item);
-    var item =
-        builtIn
-            .of(species)
-            .find(id)
-            .map(known -> changed(known, row))
-            .orElseGet(() -> fresh(id, row));
+    var item = item(id, builtIn.of(species).find(id), row);
     extra.computeIfAbsent(species, s -> new LinkedHashMap<>()).put(row, item);
   }
 
-  private static Item fresh(String id, ShopRow row) {
+  /** The item of a row; a blank cell of a known item keeps its value. */
+  private static Item item(String id, Optional<Item> known, ShopRow row) {
+    if (known.isEmpty()) {
+      List.of("parent", "name", "kind").forEach(row::needText);
+    }
+    String name = row.text("name");
     return new Item(
         id,
-        row.need("parent", CellTypes::item),
-        row.needText("name"),
-        row.need("kind", CellTypes.word(Kind.class)),
-        row.get("count", CellTypes::head).orElse(1),
-        codes(row),
-        true,
-        Facts.INHERITED);
-  }
-
-  /** A blank cell leaves a known item as it was. */
-  private static Item changed(Item known, ShopRow row) {
-    String name = row.text("name");
-    var codes = codes(row);
-    return new Item(
-        known.id(),
-        row.get("parent", CellTypes::item).orElse(known.parent()),
-        name.isEmpty() ? known.name() : name,
-        row.get("kind", CellTypes.word(Kind.class)).orElse(known.kind()),
-        row.get("count", CellTypes::head).orElse(known.count()),
-        codes.isEmpty() ? known.unece() : codes,
-        !name.isEmpty() && !name.equals(known.name()),
-        known.facts());
-  }
-
-  private static List<String> codes(ShopRow row) {
-    return row.get("unece", CellTypes::ids).orElse(List.of());
+        row.get("parent", CellTypes::item).or(() -> known.map(Item::parent)).orElseThrow(),
+        name.isEmpty() ? known.orElseThrow().name() : name,
+        row.get("kind", CellTypes.word(Kind.class)).or(() -> known.map(Item::kind)).orElseThrow(),
+        row.get("count", CellTypes::head).or(() -> known.map(Item::count)).orElse(1),
+        row.get("unece", CellTypes::ids).or(() -> known.map(Item::unece)).orElse(List.of()),
+        !name.isEmpty() && !known.map(Item::name).equals(Optional.of(name)),
+        known.map(Item::facts).orElse(Facts.INHERITED));
   }
 
   private CutTrees lay() {
@@ -85,11 +66,11 @@ final class CutsReader {
   private static CutTree extended(CutTree tree, Map<ShopRow, Item> extra) {
     var extension = tree.extend(List.copyOf(extra.values()));
     for (var rejected : extension.rejected()) {
+      String id = rejected.item().id();
       extra.forEach(
           (row, item) -> {
             if (item == rejected.item()) {
-              row.mark(
-                  NoticeCode.SHOP_ROW_BAD, "FLAW." + rejected.flaw(), "item", rejected.item().id());
+              row.mark(row.bad("FLAW." + rejected.flaw()).with("item", id));
             }
           });
     }

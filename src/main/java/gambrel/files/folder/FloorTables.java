@@ -1,24 +1,67 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
-import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.AccuracyClass;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.shop.BenchEntry;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
 
-/** Reads the tables that say how exports are to be understood, each in file order or by id. */
+/** Reads the tables of bodies, scales, codes, the bench and batches. */
 final class FloorTables {
   private FloorTables() {}
 
-  /** {@code scales.csv}; a scale without a division or with a strange unit is left out. */
+  /**
+   * The bodies of {@code bodies.csv} by id, with the owner in their own row only. A body of unknown
+   * species is left out; any other bad cell is read as blank.
+   *
+   * @param customers every owner that may be named, the shop included
+   */
+  static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
+    return folder.byIdVital(
+        Columns.of("bodies.csv", "body", "species")
+            .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
+            .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note"),
+        (id, row) -> {
+          row.setBody(id);
+          return body(id, row, customers);
+        });
+  }
+
+  private static Body body(String id, ShopRow row, IdIndex customers) {
+    return new Body(
+        id,
+        row.need("species", CellTypes.word(Species.class)),
+        row.text("class"),
+        row.getOrBlank("killed", CellTypes::date),
+        row.getOrBlank("live_weight", CellTypes::weight),
+        row.getOrBlank("live_guessed", CellTypes::yesNo).orElse(false),
+        row.getOrBlank("age_months", CellTypes::count),
+        row.text("fat_mm"),
+        row.knownOrKept("customer", customers),
+        Map.of(),
+        row.getOrBlank("head", CellTypes::head).orElse(1),
+        row.getOrBlank("tags", CellTypes::ids).orElse(List.of()),
+        row.text("mark"),
+        row.getOrBlank("outcome", CellTypes.word(Outcome.class)).orElse(Outcome.CUT),
+        row.text("supplier"),
+        row.getOrBlank("cost", CellTypes::money),
+        row.text("note"));
+  }
+
+  /** The scales by id; one without a division or with an unknown unit is left out. */
   static Map<String, Scale> scales(ShopFolder folder, WeightUnit shopUnit) {
     return folder.byId(
         Columns.of("scales.csv", "scale", "division")
@@ -30,15 +73,15 @@ final class FloorTables {
                 row.text("layout"),
                 row.get("unit", CellTypes::unit).orElse(shopUnit),
                 row.need("division", CellTypes::positive),
-                row.kindly("capacity", CellTypes::positive),
-                row.kindly("class", FloorTables::accuracy)));
+                row.getOrBlank("capacity", CellTypes::positive),
+                row.getOrBlank("class", FloorTables::accuracy)));
   }
 
-  private static AccuracyClass accuracy(CellTypes formats, String text) {
+  private static AccuracyClass accuracy(CellTypes types, String text) {
     return AccuracyClass.of(text).orElseThrow(() -> new BadCell("NOT_CLASS"));
   }
 
-  /** {@code codes.csv}. */
+  /** The codes of {@code codes.csv} in file order. */
   static List<ScaleCode> codes(ShopFolder folder, Known known) {
     var taken = new HashSet<String>();
     return folder.list(
@@ -69,20 +112,17 @@ final class FloorTables {
   }
 
   /**
-   * {@code bench.csv}. A body or customer that is not known is kept: the rows that it would fill
-   * must not pass for rows without an owner.
+   * The entries of {@code bench.csv} in file order. An unknown body or customer is kept as it
+   * stands: the rows that it fills must not count as rows without an owner.
    */
   static List<BenchEntry> bench(ShopFolder folder, Known known) {
     return folder.list(
         Columns.of("bench.csv", "scale", "from", "to").and("body", "batch", "customer", "boner"),
         row -> {
-          row.needText("scale");
-          String scale = row.known("scale", known.scales()).orElseThrow();
+          String scale = row.needKnown("scale", known.scales());
           var from = row.need("from", CellTypes::moment);
           var to = row.need("to", CellTypes::lastMoment);
-          if (to.isBefore(from)) {
-            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "TO_BEFORE_FROM");
-          }
+          row.checkPeriod(Optional.of(from), Optional.of(to));
           String body = row.text("body");
           return new BenchEntry(
               scale,
@@ -95,7 +135,7 @@ final class FloorTables {
         });
   }
 
-  /** {@code batches.csv}. */
+  /** The batches of {@code batches.csv} by id. */
   static Map<String, Batch> batches(ShopFolder folder) {
     return folder.byId(
         Columns.of("batches.csv", "batch").and("product", "made", "gain", "due", "added", "note"),
@@ -103,9 +143,9 @@ final class FloorTables {
             new Batch(
                 id,
                 row.text("product"),
-                row.kindly("made", CellTypes::date),
-                row.kindly("gain", CellTypes::yesNo).orElse(false),
-                row.kindly("due", CellTypes::date),
+                row.getOrBlank("made", CellTypes::date),
+                row.getOrBlank("gain", CellTypes::yesNo).orElse(false),
+                row.getOrBlank("due", CellTypes::date),
                 row.text("added"),
                 row.text("note"),
                 true));

@@ -9,17 +9,17 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * What some files of a shop define and others may name.
+ * The ids that some files of a shop define and others may name.
  *
  * @param cuts the items
  * @param customers the customers, the shop included
  * @param bodies the bodies
- * @param tags other numbers of bodies
+ * @param tags the tags of bodies
  * @param scales the scales
  */
 record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
 
-  /** What these define. */
+  /** The ids of these items, customers, bodies and scales. */
   static Known of(
       CutTrees cuts, IdIndex customers, Collection<Body> bodies, Collection<String> scales) {
     return new Known(
@@ -30,12 +30,12 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
         new IdIndex(scales));
   }
 
-  /** Whether a text is a tag and no body's own id. */
+  /** Whether a text is a tag and not the id of a body. */
   boolean isTag(String text) {
     return tags.contains(text) && bodies.find(text).isEmpty();
   }
 
-  /** The item in a cell, which some species must have; empty if the cell is blank. */
+  /** The item in a cell, which at least one species must have; empty if the cell is blank. */
   String optionalItem(ShopRow row, String column) {
     String item = row.get(column, CellTypes::item).orElse("");
     boolean known = cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());

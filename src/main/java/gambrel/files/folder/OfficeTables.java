@@ -17,30 +17,30 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.SortedMap;
 
-/** Reads the tables of customers, money and decisions, each in file order or by id. */
+/** Reads the tables of customers, money and decisions. */
 final class OfficeTables {
   private OfficeTables() {}
 
-  /** {@code customers.csv}. */
+  /** The customers of {@code customers.csv} by id. */
   static SortedMap<String, Customer> customers(ShopFolder folder) {
     return folder.byId(
         Columns.of("customers.csv", "customer", "name").and("address", "email", "language"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
-            throw row.refuse(NoticeCode.SHOP_ROW_BAD, "SHOP_ITSELF");
+            throw row.refuse(row.bad("SHOP_ITSELF"));
           }
           return new Customer(
               id,
               row.needText("name"),
               row.text("address"),
               row.text("email"),
-              row.kindly("language", CellTypes::language).orElse(""));
+              row.getOrBlank("language", CellTypes::language).orElse(""));
         });
   }
 
   /**
-   * {@code charges.csv}. One key may stand in several rows that differ in what or when they apply
-   * to.
+   * The charges of {@code charges.csv} in file order. One id may have several rows if they differ
+   * in what they apply to or when.
    */
   static List<Charge> charges(ShopFolder folder, Known known) {
     var taken = new HashSet<List<Object>>();
@@ -52,7 +52,7 @@ final class OfficeTables {
           var charge = charge(row, known);
           row.checkPeriod(charge.from(), charge.to());
           if (!taken.add(scope(charge))) {
-            throw row.refuse(NoticeCode.ID_TWICE, "charge", charge.id());
+            throw row.refuse(NoticeCode.ID_TWICE, "", "charge", charge.id());
           }
           return charge;
         });
@@ -95,7 +95,7 @@ final class OfficeTables {
         charge.to());
   }
 
-  /** {@code values.csv}. */
+  /** The values of {@code values.csv} in file order. */
   static List<ItemValue> values(ShopFolder folder, Known known) {
     return folder.list(
         Columns.of("values.csv", "item", "value").and("from", "to"),
@@ -111,7 +111,7 @@ final class OfficeTables {
         });
   }
 
-  /** {@code payments.csv}. */
+  /** The payments of {@code payments.csv} in file order. */
   static List<Payment> payments(ShopFolder folder, Known known) {
     return folder.list(
         Columns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
@@ -126,7 +126,7 @@ final class OfficeTables {
         });
   }
 
-  /** {@code corrections.csv}. */
+  /** The corrections of {@code corrections.csv} in file order. */
   static List<Correction> corrections(ShopFolder folder, Known known) {
     return folder.list(
         Columns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
@@ -146,27 +146,26 @@ final class OfficeTables {
         });
   }
 
-  private static String ticket(CellTypes formats, String text) {
+  private static String ticket(CellTypes types, String text) {
     if (SpreadsheetDamage.isDate(text)) {
       throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
     }
-    return formats.id(text);
+    return types.id(text);
   }
 
-  private static Field field(CellTypes formats, String text) {
+  private static Field field(CellTypes types, String text) {
     return Field.of(text)
         .filter(field -> field != Field.SCALE && field != Field.TICKET)
         .orElseThrow(() -> new BadCell("NOT_CORRECTABLE"));
   }
 
-  /** {@code releases.csv}; without an action a row releases. */
+  /** The releases of {@code releases.csv} in file order; a row without an action releases. */
   static List<Release> releases(ShopFolder folder, Known known) {
     return folder.list(
         Columns.of("releases.csv", "body", "by", "on", "reason").and("action"),
         row -> {
-          row.needText("body");
-          String body = row.known("body", known.bodies()).orElseThrow();
-          row.about(body);
+          String body = row.needKnown("body", known.bodies());
+          row.setBody(body);
           return new Release(
               body,
               row.needText("by"),

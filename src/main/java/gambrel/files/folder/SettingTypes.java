@@ -10,54 +10,43 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.EnumSet;
-import java.util.IllformedLocaleException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The kinds of value that {@code shop.properties} holds beside those of cells. */
+/** The kinds of value that only {@code shop.properties} holds. */
 final class SettingTypes {
   private SettingTypes() {}
 
-  /** Rail weights between commas; a blank text means none. */
+  /** Rail weights with commas between them; a blank text means none. */
   static Set<Step> steps(String text) {
-    var steps = EnumSet.noneOf(Step.class);
-    for (var word : text.split("[,;\\s]+")) {
-      if (!word.isEmpty()) {
-        steps.add(
-            Step.of(word).filter(Step::isRail).orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
-      }
-    }
-    return steps;
+    return words(text)
+        .map(Step::of)
+        .map(step -> step.filter(Step::isRail).orElseThrow(() -> new BadCell("NOT_RAIL_STEP")))
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Step.class)));
   }
 
-  /** Months by number between commas, or all of them; a blank text means none. */
+  /** Months by number with commas between them, or {@code all}; a blank text means none. */
   static Set<Month> months(String text) {
     if (text.strip().equalsIgnoreCase("all")) {
       return EnumSet.allOf(Month.class);
     }
-    var months = EnumSet.noneOf(Month.class);
-    for (var word : text.split("[,;\\s]+")) {
-      if (!word.isEmpty()) {
-        months.add(month(word));
-      }
-    }
-    return months;
+    return words(text)
+        .map(word -> BadCell.unless("NOT_MONTHS", () -> Month.of(Integer.parseInt(word))))
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(Month.class)));
   }
 
-  private static Month month(String text) {
-    if (!text.matches("0?[1-9]|1[0-2]")) {
-      throw new BadCell("NOT_MONTHS");
-    }
-    return Month.of(Integer.parseInt(text));
+  private static Stream<String> words(String text) {
+    return Stream.of(text.split("[,;\\s]+")).filter(Predicate.not(String::isEmpty));
   }
 
   /** A currency of ISO 4217. */
   static Currency currency(String text) {
-    try {
-      return Currency.getInstance(text.toUpperCase(Locale.ROOT));
-    } catch (IllegalArgumentException e) {
-      throw new BadCell("NOT_CURRENCY");
-    }
+    return BadCell.unless(
+        "NOT_CURRENCY", () -> Currency.getInstance(text.toUpperCase(Locale.ROOT)));
   }
 
   /** A time zone of the IANA list. */
@@ -71,7 +60,7 @@ final class SettingTypes {
   /** The unit of a shop: kilogram or pound. */
   static WeightUnit unit(String text) {
     return WeightUnit.of(text)
-        .filter(unit -> unit == WeightUnit.KG || unit == WeightUnit.LB)
+        .filter(List.of(WeightUnit.KG, WeightUnit.LB)::contains)
         .orElseThrow(() -> new BadCell("NOT_SHOP_UNIT"));
   }
 
@@ -80,7 +69,7 @@ final class SettingTypes {
     return Region.of(text).orElseThrow(() -> new BadCell("NOT_REGION"));
   }
 
-  /** The region that a locale suggests. */
+  /** The region whose names a shop in the country of {@code locale} most likely uses. */
   static Region regionOf(Locale locale) {
     return switch (locale.getCountry()) {
       case "GB", "IE" -> Region.UK;
@@ -89,32 +78,25 @@ final class SettingTypes {
     };
   }
 
-  /** A locale (BCP 47); an underscore is taken for a hyphen. */
+  /** A locale (BCP 47). */
   static Locale locale(String text) {
-    try {
-      return new Locale.Builder().setLanguageTag(text.replace('_', '-')).build();
-    } catch (IllformedLocaleException e) {
-      throw new BadCell("NOT_LOCALE");
-    }
+    return locale(text, "NOT_LOCALE");
+  }
+
+  /** A locale (BCP 47), or {@code why} it is none; an underscore is taken for a hyphen. */
+  static Locale locale(String text, String why) {
+    return BadCell.unless(
+        why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
   }
 
   /** The locale of a language in a region. */
   static Locale localeOf(String language, Region region) {
-    String country =
-        switch (region) {
-          case AU -> "AU";
-          case UK -> "GB";
-          case US -> "US";
-        };
+    String country = region == Region.UK ? "GB" : region.name();
     return new Locale.Builder().setLanguageTag(language).setRegion(country).build();
   }
 
-  /** A formatter for a pattern of dates. */
+  /** The formatter of a pattern of dates. */
   static DateTimeFormatter formatter(String pattern, Locale locale) {
-    try {
-      return Dates.formatter(pattern, locale);
-    } catch (IllegalArgumentException e) {
-      throw new BadCell("NOT_DATE_PATTERN");
-    }
+    return BadCell.unless("NOT_DATE_PATTERN", () -> Dates.formatter(pattern, locale));
   }
 }

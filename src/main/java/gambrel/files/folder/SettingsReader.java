@@ -1,8 +1,6 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.Dates;
-import gambrel.files.csv.SettingsFile;
-import gambrel.files.csv.UnreadableShop;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.shop.Settings;
@@ -23,17 +21,13 @@ final class SettingsReader {
   private static final String RAIL = "rail";
 
   private final SettingsFile file;
-  private final CellTypes plain;
 
   private SettingsReader(SettingsFile file) {
     this.file = file;
-    var zone = file.need("zone", SettingTypes::zone);
-    var currency = file.need("currency", SettingTypes::currency);
-    this.plain = new CellTypes(new Dates(Optional.empty(), zone), currency, false);
   }
 
   /**
-   * The shop's settings, and how it writes its cells.
+   * Reads the settings of a shop.
    *
    * @throws UnreadableShop if a required setting is missing or bad
    */
@@ -41,7 +35,7 @@ final class SettingsReader {
     var reader = new SettingsReader(file);
     var settings = reader.settings();
     var own = file.get("dates", pattern -> SettingTypes.formatter(pattern, settings.locale()));
-    file.tellUnknown();
+    file.addUnknown();
     return new Result(
         settings, new CellTypes(new Dates(own, settings.zone()), settings.currency(), false));
   }
@@ -51,28 +45,28 @@ final class SettingsReader {
     var region =
         file.get("region", SettingTypes::region)
             .orElseGet(() -> given.map(SettingTypes::regionOf).orElse(Region.AU));
-    var language = file.get("language", plain::language).orElse("en");
+    var language = file.get("language", CellTypes.PLAIN::language).orElse("en");
     return new Settings(
         file.need("name", text -> text),
         file.text("address"),
         file.text("contact"),
-        plain.currency(),
+        file.need("currency", SettingTypes::currency),
         given.orElseGet(() -> SettingTypes.localeOf(language, region)),
         language,
         region,
         file.need("unit", SettingTypes::unit),
         file.need("zone", SettingTypes::zone),
-        file.get("paper", t -> word(Paper.class, t))
+        file.get("paper", t -> CellTypes.word(Paper.class, t))
             .orElse(region == Region.US ? Paper.LETTER : Paper.A4),
         file.text("tax_name"),
-        yes("tax_included"),
+        file.yesNo("tax_included").orElse(false),
         Optional.of(file.text("templates")).filter(path -> !path.isEmpty()),
         rail(),
-        file.get("bins", t -> word(Bins.class, t)).orElse(Bins.WEIGHED),
-        file.get("quiet_hours", plain::count).orElse(6),
-        file.get("cutting_days", plain::count).orElse(4),
+        file.get("bins", t -> CellTypes.word(Bins.class, t)).orElse(Bins.WEIGHED),
+        file.count("quiet_hours").orElse(6),
+        file.count("cutting_days").orElse(4),
         file.getEvenBlank("year_review", SettingTypes::months).orElse(EnumSet.of(Month.DECEMBER)),
-        yes("allow_mixed_batches"),
+        file.yesNo("allow_mixed_batches").orElse(false),
         limits());
   }
 
@@ -81,20 +75,12 @@ final class SettingsReader {
         percent("limit.cutting_loss_pct", "3.0"),
         percent("limit.hanging_pct_per_day", "0.4"),
         percent("limit.batch_loss_pct", "8.0"),
-        file.get("limit.days_hung", plain::count).orElse(42),
-        file.get("limit.revisions", plain::count).orElse(5));
+        file.count("limit.days_hung").orElse(42),
+        file.count("limit.revisions").orElse(5));
   }
 
   private BigDecimal percent(String key, String otherwise) {
-    return file.get(key, plain::notNegative).orElseGet(() -> new BigDecimal(otherwise));
-  }
-
-  private boolean yes(String key) {
-    return file.get(key, plain::yesNo).orElse(false);
-  }
-
-  private <E extends Enum<E>> E word(Class<E> words, String text) {
-    return CellTypes.word(words).read(plain, text);
+    return file.get(key, CellTypes.PLAIN::notNegative).orElseGet(() -> new BigDecimal(otherwise));
   }
 
   private Map<Optional<Species>, Set<Step>> rail() {
@@ -103,21 +89,17 @@ final class SettingsReader {
         Optional.empty(),
         file.getEvenBlank(RAIL, SettingTypes::steps).orElse(EnumSet.of(Step.HOT, Step.COLD)));
     for (var key : file.keys()) {
-      railSpecies(key)
-          .ifPresent(
-              species ->
-                  file.getEvenBlank(key, SettingTypes::steps)
-                      .ifPresent(steps -> rail.put(Optional.of(species), steps)));
+      if (key.startsWith(RAIL + ".")) {
+        Species.of(key.substring(RAIL.length() + 1))
+            .ifPresent(
+                species ->
+                    file.getEvenBlank(key, SettingTypes::steps)
+                        .ifPresent(steps -> rail.put(Optional.of(species), steps)));
+      }
     }
     return Map.copyOf(rail);
   }
 
-  private static Optional<Species> railSpecies(String key) {
-    return key.startsWith(RAIL + ".")
-        ? Species.of(key.substring(RAIL.length() + 1))
-        : Optional.empty();
-  }
-
-  /** Settings, and the formats that follow from them. */
-  record Result(Settings settings, CellTypes formats) {}
+  /** The settings of a shop, and the kinds of cell that follow from them. */
+  record Result(Settings settings, CellTypes types) {}
 }

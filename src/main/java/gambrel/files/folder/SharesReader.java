@@ -1,48 +1,55 @@
 package gambrel.files.folder;
 
+import gambrel.files.csv.BadCell;
+import gambrel.files.csv.SpreadsheetDamage;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.IdIndex;
+import java.math.BigInteger;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads {@code shares.csv}. */
 final class SharesReader {
   private static final Columns COLUMNS = Columns.of("shares.csv", "body", "customer", "share");
 
-  private final IdIndex bodies;
-  private final IdIndex customers;
-  private final Map<String, Map<String, BigFraction>> shares = new TreeMap<>();
+  /** {@code 1/2} or {@code 1 of 2}. */
+  private static final Pattern RATIO =
+      Pattern.compile("(?i)(\\d{1,12})\\s*(?:/|\\sof\\s)\\s*(\\d{1,12})");
 
-  private SharesReader(IdIndex bodies, IdIndex customers) {
-    this.bodies = bodies;
-    this.customers = customers;
-  }
+  private SharesReader() {}
 
   /**
-   * Gives bodies their shares; several rows of one customer add up. A share that cannot be read
-   * counts as zero, so that the body never passes for one whose shares are known.
+   * The bodies with their shares; several rows of one customer add up. A share that cannot be read
+   * counts as zero, so that the body's shares do not add up to 1.
    */
   static SortedMap<String, Body> apply(
       ShopFolder folder, SortedMap<String, Body> bodies, IdIndex customers) {
-    var reader = new SharesReader(new IdIndex(bodies.keySet()), customers);
-    folder.eachEvenBroken(COLUMNS, reader::read);
+    var ids = new IdIndex(bodies.keySet());
+    var shares = new TreeMap<String, Map<String, BigFraction>>();
+    folder.eachEvenBroken(COLUMNS, row -> read(row, ids, customers, shares));
     var owned = new TreeMap<>(bodies);
-    reader.shares.forEach(
-        (id, ofBody) -> owned.computeIfPresent(id, (same, body) -> body.withShares(ofBody)));
+    shares.forEach(
+        (id, ofBody) -> owned.computeIfPresent(id, (k, body) -> body.withShares(ofBody)));
     return owned;
   }
 
-  private void read(ShopRow row) {
-    var named = bodies.find(row.text("body"));
-    if (named.isEmpty()) {
-      row.checked();
-      row.needText("body");
+  private static void read(
+      ShopRow row,
+      IdIndex bodies,
+      IdIndex customers,
+      Map<String, Map<String, BigFraction>> shares) {
+    if (bodies.find(row.text("body")).isEmpty()) {
+      row.checked().needText("body");
     }
     String body = row.known("body", bodies).orElseThrow();
-    row.about(body);
+    row.setBody(body);
     var ofBody = shares.computeIfAbsent(body, id -> new TreeMap<>());
     String given = row.knownOrKept("customer", customers);
     String customer = given.isEmpty() ? Customer.SHOP : given;
@@ -55,13 +62,41 @@ final class SharesReader {
   }
 
   private static BigFraction share(ShopRow row) {
-    row.checked();
-    row.needText("customer");
-    return row.need("share", CellTypes::share);
+    row.checked().needText("customer");
+    return row.need("share", SharesReader::share);
   }
 
-  /** The sum of two shares; one that is unknown leaves it unknown. */
+  /** The sum of two shares; zero if one of them is zero, which means that it cannot be read. */
   private static BigFraction plus(BigFraction one, BigFraction other) {
     return one.signum() == 0 || other.signum() == 0 ? BigFraction.ZERO : one.add(other);
+  }
+
+  /** A share above zero: {@code 1/2}, {@code 0.25}, {@code 50%}, {@code 1 of 2}. */
+  static BigFraction share(CellTypes types, String text) {
+    var ratio = RATIO.matcher(text);
+    var share = ratio.matches() ? ratio(ratio.group(1), ratio.group(2)) : decimalShare(types, text);
+    if (share.signum() <= 0) {
+      throw new BadCell("NOT_SHARE");
+    }
+    return share;
+  }
+
+  private static BigFraction ratio(String part, String whole) {
+    return BadCell.unless(
+        "NOT_SHARE", () -> BigFraction.of(new BigInteger(part), new BigInteger(whole)));
+  }
+
+  private static BigFraction decimalShare(CellTypes types, String text) {
+    boolean percent = text.endsWith("%");
+    String number = percent ? text.substring(0, text.length() - 1).strip() : text;
+    if (SpreadsheetDamage.isDate(number)) {
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_SHARE"));
+    }
+    try {
+      var share = Exact.fraction(types.number(number));
+      return percent ? share.divide(Exact.HUNDRED) : share;
+    } catch (BadCell e) {
+      throw new BadCell("NOT_SHARE");
+    }
   }
 }

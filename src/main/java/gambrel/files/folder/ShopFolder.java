@@ -6,7 +6,6 @@ import gambrel.files.csv.Header;
 import gambrel.files.csv.SteadyFile;
 import gambrel.files.csv.TextForm;
 import gambrel.files.csv.TextLine;
-import gambrel.files.csv.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
@@ -26,30 +25,30 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** The tables of a shop folder, row by row. */
+/** Reads the tables of a shop folder row by row. */
 final class ShopFolder {
   private static final int LONGEST_CELL = 10_000;
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 
   private final Path folder;
-  private final CellTypes formats;
+  private final CellTypes types;
   private final List<Notice> notices;
 
   /**
-   * A folder to read.
+   * The tables of a folder.
    *
-   * @param formats how the shop writes its cells
-   * @param notices where everything that is wrong is added
+   * @param types how the shop writes its cells
+   * @param notices receives a notice for all that is wrong
    */
-  ShopFolder(Path folder, CellTypes formats, List<Notice> notices) {
+  ShopFolder(Path folder, CellTypes types, List<Notice> notices) {
     this.folder = folder;
-    this.formats = formats;
+    this.types = types;
     this.notices = notices;
   }
 
   /**
-   * What {@code reader} makes of each row of a file, in file order; rows that it refuses are left
-   * out with a notice. A missing or empty file has no rows.
+   * The results of {@code reader} for each row of a file, in file order; rows that it refuses are
+   * left out with a notice. A missing or empty file has no rows.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
@@ -67,23 +66,21 @@ final class ShopFolder {
   }
 
   /**
-   * As {@link #byId} for a file without which there is no shop.
+   * As {@link #byId} for a file that a shop must have.
    *
    * @throws UnreadableShop also if the file or a required column is missing
    */
   <T> SortedMap<String, T> byIdVital(Columns columns, BiFunction<String, ShopRow, T> reader) {
-    if (!Files.exists(folder.resolve(columns.file()))) {
-      throw new UnreadableShop(columns.file() + " is missing");
+    String file = columns.file();
+    if (!Files.exists(folder.resolve(file))) {
+      throw new UnreadableShop(file + " is missing");
     }
-    var lines = lines(columns.file());
     var header =
-        header(columns, lines).orElseThrow(() -> new UnreadableShop(columns.file() + " is empty"));
-    if (!isComplete(columns, header)) {
-      throw new UnreadableShop(columns.file(), complaint(columns, header));
+        header(columns, lines(file)).orElseThrow(() -> new UnreadableShop(file + " is empty"));
+    if (!missing(columns, header).isEmpty()) {
+      throw new UnreadableShop(file, complaint(columns, header));
     }
-    var values = new TreeMap<String, T>();
-    rows(columns, lines, header, row -> add(values, columns, row.checked(), reader));
-    return values;
+    return byId(columns, reader);
   }
 
   private static <T> void add(
@@ -92,14 +89,14 @@ final class ShopFolder {
     values.put(id, reader.apply(id, row));
   }
 
-  /** Gives every row of a file to {@code reader}, as {@link #list} does. */
+  /** Calls {@code reader} for the rows of a file, as {@link #list} does. */
   void each(Columns columns, Consumer<ShopRow> reader) {
     eachEvenBroken(columns, row -> reader.accept(row.checked()));
   }
 
   /**
-   * As {@link #each}, but {@code reader} is also given rows that are broken as text and has to
-   * check them itself.
+   * As {@link #each}, but also calls {@code reader} for rows that are broken as text; it must check
+   * them itself.
    */
   void eachEvenBroken(Columns columns, Consumer<ShopRow> reader) {
     if (Files.exists(folder.resolve(columns.file()))) {
@@ -145,7 +142,7 @@ final class ShopFolder {
     return columns.required().stream().filter(c -> !header.names().contains(c)).toList();
   }
 
-  /** A first line that is no header may be about a customer: it is not repeated. */
+  /** Quotes the first line only if it is a header: else it may hold a customer's data. */
   private static Phrase complaint(Columns columns, Header header) {
     boolean named = header.names().stream().anyMatch(columns.all()::contains);
     return Phrase.of(named ? "LACKS.NAMED" : "LACKS.UNNAMED")
@@ -155,7 +152,7 @@ final class ShopFolder {
 
   private void rows(
       Columns columns, List<TextLine> lines, Header header, Consumer<ShopRow> reader) {
-    var cells = formats.forDelimiter(header.delimiter());
+    var cells = types.forDelimiter(header.delimiter());
     var positions = header.positions();
     for (var csv : new CsvRows(lines, header.delimiter(), 1, header.width()).all(header.next())) {
       if (csv.broken().isPresent() || !csv.isBlankFrom(0)) {

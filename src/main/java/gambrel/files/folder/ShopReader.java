@@ -1,7 +1,5 @@
 package gambrel.files.folder;
 
-import gambrel.files.csv.SettingsFile;
-import gambrel.files.csv.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.IdIndex;
@@ -17,8 +15,9 @@ public final class ShopReader {
   private ShopReader() {}
 
   /**
-   * Reads {@code folder}. Without the folder, {@code shop.properties}, {@code bodies.csv} or a
-   * required setting there is no shop; a row that is bad otherwise is left out with a notice.
+   * Reads {@code folder}. The result is {@link ShopReading.Unreadable} if the folder, {@code
+   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A bad
+   * row is left out with a notice.
    */
   public static ShopReading read(Path folder) {
     if (!Files.isDirectory(folder)) {
@@ -35,20 +34,20 @@ public final class ShopReader {
   private static Shop shop(Path path, List<Notice> notices) {
     var read = SettingsReader.read(new SettingsFile(path, notices));
     var settings = read.settings();
-    var folder = new ShopFolder(path, read.formats(), notices);
-    var cuts = CutsReader.read(folder, BuiltInCuts.load(settings.region()));
+    var folder = new ShopFolder(path, read.types(), notices);
+    var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
-    var bodies = SharesReader.apply(folder, BodiesReader.read(folder, ownerIds), ownerIds);
+    var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
     var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
     return new Shop(
         settings,
         cuts,
-        BuiltInRanges.load(),
-        BuiltInFoods.load(),
+        BuiltInTables.ranges(),
+        BuiltInTables.foods(),
         customers,
         bodies,
         FloorTables.codes(folder, known),

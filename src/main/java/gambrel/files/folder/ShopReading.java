@@ -4,13 +4,13 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.shop.Shop;
 import java.util.List;
 
-/** What came of reading a shop folder. */
+/** The result of reading a shop folder. */
 public sealed interface ShopReading {
   /**
-   * The folder could be read.
+   * A folder that could be read.
    *
-   * @param shop what it says
-   * @param notices what was left out or taken with a remark, in reading order
+   * @param shop the contents of the folder without its exports
+   * @param notices rows that were left out or taken with a remark, in reading order
    */
   record Ok(Shop shop, List<Notice> notices) implements ShopReading {
     /** Copies the notices. */
@@ -20,7 +20,7 @@ public sealed interface ShopReading {
   }
 
   /**
-   * The folder cannot be read, and no night can be run on it.
+   * A folder that cannot be read; no night can be run on it.
    *
    * @param why what is missing or wrong, as a sentence without a full stop
    */

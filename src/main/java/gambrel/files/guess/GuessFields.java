@@ -1,15 +1,20 @@
 package gambrel.files.guess;
 
-import gambrel.files.barcode.BadBarcode;
 import gambrel.files.barcode.ElementString;
+import gambrel.files.csv.BadCell;
+import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
-/** Finds which column of a table is which, the surest first. */
+/** Finds the fields of the columns of a table, the surest first. */
 final class GuessFields {
   private static final int BY_SUM = 100;
   private static final int BY_KNOWN = 80;
@@ -19,32 +24,55 @@ final class GuessFields {
   private final GuessTable table;
   private final GuessTimes times;
   private final GuessNumbers numbers;
-  private final GuessKnown known;
+  private final Map<String, Predicate<String>> known;
   private final List<Choice> choices = new ArrayList<>();
 
-  GuessFields(GuessTable table, GuessTimes times, GuessNumbers numbers, GuessKnown known) {
+  GuessFields(GuessTable table, GuessTimes times, GuessNumbers numbers, Shop shop) {
     this.table = table;
     this.times = times;
     this.numbers = numbers;
-    this.known = known;
+    this.known = known(shop);
+  }
+
+  /** Tests, by column, whether a text is an id or code of the shop. */
+  private static Map<String, Predicate<String>> known(Shop shop) {
+    var bodies = new ArrayList<>(shop.bodies().keySet());
+    shop.bodies().values().forEach(body -> bodies.addAll(body.tags()));
+    return Map.of(
+        "body", isOneOf(bodies),
+        "scale", isOneOf(shop.scales().keySet()),
+        "customer", isOneOf(shop.customers().keySet()),
+        "batch", isOneOf(shop.batches().keySet()),
+        "code", text -> shop.codes().stream().anyMatch(code -> fits(code.pattern(), text)));
+  }
+
+  private static Predicate<String> isOneOf(Collection<String> ids) {
+    var index = new IdIndex(ids);
+    return text -> index.find(text).isPresent();
+  }
+
+  private static boolean fits(String pattern, String text) {
+    return pattern.endsWith("*")
+        ? text.startsWith(pattern.substring(0, pattern.length() - 1))
+        : text.equals(pattern);
   }
 
   /**
-   * A column of the export that could be one of ours.
+   * A field that a column of the export could hold.
    *
-   * @param field ours
-   * @param column theirs
-   * @param score how surely
+   * @param field a column of {@link GuessWords#columns}
+   * @param column the column of the export
+   * @param score how sure it is, the higher the surer
    * @param reasons why, in a few words
    */
   record Choice(String field, GuessTable.Column column, int score, String reasons) {}
 
-  /** The best choice for each field for which there is one; no column serves two. */
+  /** The best choice for each field that has one; no column is chosen twice. */
   Map<String, Choice> best() {
     for (var sum : numbers.sums(table)) {
-      choices.add(new Choice("gross", sum.gross(), BY_SUM, "gross less tare is net"));
-      choices.add(new Choice("tare", sum.tare(), BY_SUM, "gross less tare is net"));
-      choices.add(new Choice("net", sum.net(), BY_SUM, "gross less tare is net"));
+      sum.forEach(
+          (field, column) ->
+              choices.add(new Choice(field, column, BY_SUM, "gross less tare is net")));
     }
     for (var column : table.columns()) {
       GuessWords.columns().forEach(field -> add(field, column));
@@ -65,7 +93,7 @@ final class GuessFields {
     return best;
   }
 
-  /** Times stand in one column or in two. */
+  /** Whether a choice would give times both in one column and in two. */
   private static boolean clashes(Choice choice, Map<String, Choice> best) {
     return switch (choice.field()) {
       case "time" -> best.containsKey("date") || best.containsKey("clock");
@@ -80,7 +108,8 @@ final class GuessFields {
     if (score > 0) {
       reasons.add("its header");
     }
-    long named = known.count(field, column.values());
+    var isKnown = known.getOrDefault(field, text -> false);
+    long named = column.values().stream().filter(isKnown).count();
     if (named > 0 && named * 2 >= column.values().size()) {
       score += BY_KNOWN;
       reasons.add(named + " of " + column.values().size() + " values are in the shop's files");
@@ -91,13 +120,12 @@ final class GuessFields {
     }
   }
 
-  /** What the values add to a guess; below zero if they rule it out. */
+  /** The score that the values add to a choice; below zero if they rule it out. */
   private int content(String field, GuessTable.Column column, List<String> reasons) {
     var values = column.values();
     return switch (field) {
-      case "time" -> ofTime(times.time(values).isPresent(), values, reasons);
-      case "date" -> ofTime(times.date(values).isPresent(), values, reasons);
-      case "clock" -> ofTime(times.clock(values).isPresent(), values, reasons);
+      case "time", "date", "clock" ->
+          ofTime(times.pattern(field, values).isPresent(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
@@ -106,7 +134,7 @@ final class GuessFields {
     };
   }
 
-  /** Digits without any mark between them could be anything; their header must say what. */
+  /** Digits without any mark between them could be anything, and add no score. */
   private static int ofTime(boolean fits, List<String> values, List<String> reasons) {
     if (!fits) {
       return -1;
@@ -143,7 +171,7 @@ final class GuessFields {
     try {
       ElementString.parse(text);
       return text.startsWith("]") || text.startsWith("(");
-    } catch (BadBarcode e) {
+    } catch (BadCell e) {
       return false;
     }
   }
@@ -153,14 +181,9 @@ final class GuessFields {
   }
 
   private static boolean isCounting(List<String> values) {
-    if (values.size() < 2 || !values.stream().allMatch(value -> value.matches("\\d{1,9}"))) {
-      return false;
-    }
-    for (int i = 1; i < values.size(); i++) {
-      if (Integer.parseInt(values.get(i)) <= Integer.parseInt(values.get(i - 1))) {
-        return false;
-      }
-    }
-    return true;
+    return values.size() > 1
+        && values.stream().allMatch(value -> value.matches("\\d{1,9}"))
+        && IntStream.range(1, values.size())
+            .allMatch(i -> Integer.parseInt(values.get(i)) > Integer.parseInt(values.get(i - 1)));
   }
 }

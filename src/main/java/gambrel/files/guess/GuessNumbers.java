@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Finds the marks of the numbers in a table, and the unit of its weights. */
@@ -20,18 +22,20 @@ final class GuessNumbers {
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
   private static final Pattern UNIT = Pattern.compile("(?i).*\\b(kg|g|lb|oz)\\b.*");
 
-  /** The last mark of a number that is not one of thousands for sure. */
+  /** A number whose last mark is a comma that cannot be a mark of thousands. */
   private static final Pattern COMMA =
       Pattern.compile(".*\\.\\d{3},\\d+\\D*|[+-]?0,\\d+\\D*|[^.,]*,(?!\\d{3}(\\D|$)).*");
 
+  /** The same with a point. */
   private static final Pattern POINT =
       Pattern.compile(".*,\\d{3}\\.\\d+\\D*|[+-]?0\\.\\d+\\D*|[^.,]*\\.(?!\\d{3}(\\D|$)).*");
+
   private static final Pattern GROUPED =
       Pattern.compile("[+-]?\\d{1,3}([.,' \u00A0\u202F])\\d{3}([.,' \u00A0\u202F]).*");
 
   private final List<String> texts;
 
-  /** Looks at all cells of the table that are numbers. */
+  /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
     texts =
         table.columns().stream()
@@ -51,7 +55,7 @@ final class GuessNumbers {
     return count(COMMA) > count(POINT) || undecided() && texts.stream().anyMatch(t -> has(t, ','));
   }
 
-  /** Whether marks stand there and each could be one of decimals or one of thousands. */
+  /** Whether the numbers have marks, and each could be of decimals or of thousands. */
   boolean undecided() {
     return count(COMMA) == 0
         && count(POINT) == 0
@@ -68,14 +72,12 @@ final class GuessNumbers {
 
   /** The mark between thousands, if there is one. */
   Optional<Character> thousands() {
-    for (String text : texts) {
-      var groups = GROUPED.matcher(text);
-      if (groups.matches()) {
-        char mark = groups.group(1).charAt(0);
-        return Optional.of(mark == '\u00A0' || mark == '\u202F' ? ' ' : mark);
-      }
-    }
-    return Optional.empty();
+    return texts.stream()
+        .map(GROUPED::matcher)
+        .filter(Matcher::matches)
+        .findFirst()
+        .map(groups -> groups.group(1).charAt(0))
+        .map(mark -> mark == '\u00A0' || mark == '\u202F' ? ' ' : mark);
   }
 
   /** The unit that the cells carry or the header names, as a layout writes it; or empty. */
@@ -87,35 +89,30 @@ final class GuessNumbers {
     return named.matches() ? named.group(1).toLowerCase(Locale.ROOT) : "";
   }
 
-  /** The values of a column as numbers; empty if one is none. */
+  /** The values of a column as numbers; empty if one of them is no number. */
   Optional<List<BigDecimal>> numbers(GuessTable.Column column) {
     char decimal = hasDecimalComma() ? ',' : '.';
     var mark = thousands().filter(c -> c != decimal);
     var type = new WeightText(new Numerals(decimal, mark), false);
     try {
-      var numbers = new ArrayList<BigDecimal>();
-      column.values().forEach(value -> numbers.add(type.read(value).value()));
-      return Optional.of(numbers);
+      return Optional.of(column.values().stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {
       return Optional.empty();
     }
   }
 
-  /** Columns of which gross less tare is net in every row. */
-  record Sum(GuessTable.Column gross, GuessTable.Column tare, GuessTable.Column net) {}
-
-  /** Every such three columns of a table. */
-  List<Sum> sums(GuessTable table) {
+  /** Every three columns of which gross less tare is net in each row, by field. */
+  List<Map<String, GuessTable.Column>> sums(GuessTable table) {
     var columns = new LinkedHashMap<GuessTable.Column, List<BigDecimal>>();
     for (var column : table.columns()) {
       numbers(column).ifPresent(values -> columns.put(column, values));
     }
-    var sums = new ArrayList<Sum>();
+    var sums = new ArrayList<Map<String, GuessTable.Column>>();
     for (var gross : columns.keySet()) {
       for (var tare : columns.keySet()) {
         for (var net : columns.keySet()) {
           if (isDifference(columns.get(gross), columns.get(tare), columns.get(net))) {
-            sums.add(new Sum(gross, tare, net));
+            sums.add(Map.of("gross", gross, "tare", tare, "net", net));
           }
         }
       }

@@ -7,23 +7,21 @@ import gambrel.files.csv.TextLine;
 import gambrel.files.layout.LayoutColumns;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
- * The beginning of an unknown export as a table: the delimiter by which most lines fall into the
- * same number of cells, and the first such line as its header unless it holds figures itself.
+ * The beginning of an unknown export as a table. Its delimiter is the one by which most lines have
+ * the same number of cells; the first such line is its header unless it holds figures.
  *
- * @param delimiter what stands between cells
+ * @param delimiter the character between cells
  * @param skip number of lines before the table
  * @param header whether its first line names columns
  * @param columns its columns
- * @param odd lines after the header that do not look like the others
+ * @param odd lines after the header that are not like the others
  */
 record GuessTable(
     char delimiter, int skip, boolean header, List<Column> columns, List<String> odd) {
-  /** Of two that do equally well the first: a comma may as well be a decimal mark. */
+  /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
   private static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
 
   private static final int MOST_COLUMNS = 60;
@@ -37,36 +35,26 @@ record GuessTable(
    * @param values its cells that are not blank
    */
   record Column(int number, String header, List<String> values) {
-    /** How a layout names it. */
+    /** Its name or number in a layout. */
     String reference() {
       return header.isEmpty() ? Integer.toString(number) : header;
     }
   }
 
-  /** The table that {@code lines} begin with; without columns if there is none. */
+  /** The table at the beginning of {@code lines}; without columns if there is none. */
   static GuessTable of(List<TextLine> lines) {
-    GuessTable best = null;
-    int most = 0;
+    var best = new GuessTable(',', 0, false, List.of(), List.of());
+    long most = 0;
     for (char delimiter : DELIMITERS) {
       var rows = new CsvRows(lines, delimiter, 1, Integer.MAX_VALUE).all(0);
-      int width = usualWidth(rows);
-      int fitting = (int) rows.stream().filter(row -> row.cells().size() == width).count();
-      if (width > 1 && fitting > most) {
+      int width = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
+      long fitting = rows.stream().filter(row -> row.cells().size() == width).count();
+      if (fitting > most) {
         most = fitting;
         best = of(rows, delimiter, width);
       }
     }
-    return best == null ? new GuessTable(',', 0, false, List.of(), List.of()) : best;
-  }
-
-  private static int usualWidth(List<CsvRow> rows) {
-    var counts = new TreeMap<Integer, Integer>();
-    rows.forEach(row -> counts.merge(row.cells().size(), 1, Integer::sum));
-    return counts.entrySet().stream()
-        .filter(entry -> entry.getKey() > 1)
-        .max(Map.Entry.comparingByValue())
-        .map(Map.Entry::getKey)
-        .orElse(1);
+    return best;
   }
 
   private static GuessTable of(List<CsvRow> rows, char delimiter, int width) {
@@ -76,10 +64,11 @@ record GuessTable(
     }
     var top = rows.get(first);
     boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
-    boolean counted = isCounted(rows.subList(header ? first + 1 : first, rows.size()), width);
+    var rest = rows.subList(header ? first + 1 : first, rows.size());
+    boolean counted = isCounted(rest, width);
     var body = new ArrayList<CsvRow>();
     var odd = new ArrayList<String>();
-    for (var row : rows.subList(header ? first + 1 : first, rows.size())) {
+    for (var row : rest) {
       boolean whole = row.cells().size() == width && row.broken().isEmpty();
       if (whole && !(counted && beginsWithLetter(row))) {
         body.add(row);
@@ -89,12 +78,14 @@ record GuessTable(
     }
     var columns = new ArrayList<Column>();
     for (int i = 0; i < Math.min(width, MOST_COLUMNS); i++) {
-      columns.add(new Column(i + 1, header ? text(top, i, width) : "", values(body, i)));
+      int at = i;
+      var values = body.stream().map(row -> row.cell(at)).filter(text -> !text.isEmpty()).toList();
+      columns.add(new Column(i + 1, header ? text(top, i, width) : "", values));
     }
     return new GuessTable(delimiter, top.line() - 1, header, columns, odd);
   }
 
-  /** Where rows begin with a figure, a line that begins with a word is a total or a page head. */
+  /** Whether most rows begin with a figure: a line that begins with a word is then no row. */
   private static boolean isCounted(List<CsvRow> rows, int width) {
     var whole = rows.stream().filter(row -> row.cells().size() == width).toList();
     long words = whole.stream().filter(GuessTable::beginsWithLetter).count();
@@ -106,7 +97,7 @@ record GuessTable(
     return !cell.isEmpty() && Character.isLetter(cell.charAt(0));
   }
 
-  /** A header text that stands there twice, or over two lines, names nothing. */
+  /** The header text of a column; empty if it runs over two lines or another column has it, too. */
   private static String text(CsvRow top, int at, int width) {
     String text = top.cell(at);
     for (int other = 0; other < width; other++) {
@@ -117,9 +108,5 @@ record GuessTable(
     boolean usable =
         !LayoutColumns.isNumber(text) && text.chars().noneMatch(Character::isISOControl);
     return usable ? text : "";
-  }
-
-  private static List<String> values(List<CsvRow> rows, int at) {
-    return rows.stream().map(row -> row.cell(at)).filter(text -> !text.isEmpty()).toList();
   }
 }

@@ -4,7 +4,6 @@ import gambrel.files.csv.Dates;
 import java.text.ParsePosition;
 import java.time.DateTimeException;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,28 +11,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Finds the pattern by which the dates and times of a column are written. */
+/** Finds the pattern of the dates and times in a column. */
 final class GuessTimes {
   private static final List<String> DATES =
       List.of(
-          "yyyy-M-d",
-          "yyyy/M/d",
-          "yyyy.M.d",
-          "d/M/yyyy",
-          "M/d/yyyy",
-          "d.M.yyyy",
-          "d-M-yyyy",
-          "M-d-yyyy",
-          "d/M/yy",
-          "M/d/yy",
-          "d.M.yy",
-          "d-M-yy",
-          "M-d-yy",
-          "d MMM yyyy",
-          "d-MMM-yyyy",
-          "d-MMM-yy",
-          "MMM d yyyy",
-          "yyyyMMdd");
+          ("yyyy-M-d|yyyy/M/d|yyyy.M.d|d/M/yyyy|M/d/yyyy|d.M.yyyy|d-M-yyyy|M-d-yyyy|d/M/yy|M/d/yy"
+                  + "|d.M.yy|d-M-yy|M-d-yy|d MMM yyyy|d-MMM-yyyy|d-MMM-yy|MMM d yyyy|yyyyMMdd")
+              .split("\\|"));
   private static final List<String> CLOCKS =
       List.of("H:mm:ss", "H:mm", "H:mm[:ss]", "h:mm:ss a", "h:mm a", "HHmmss", "HHmm");
   private static final List<String> BETWEEN = List.of(" ", "'T'", ", ", "");
@@ -46,7 +30,7 @@ final class GuessTimes {
   /**
    * Guesses for a shop.
    *
-   * @param monthFirst which of two equally good patterns is meant
+   * @param monthFirst whether a pattern with the month first goes before others that fit as well
    */
   GuessTimes(Locale locale, boolean monthFirst) {
     this.locale = locale;
@@ -56,33 +40,29 @@ final class GuessTimes {
   /**
    * A pattern.
    *
-   * @param text of the pattern; empty for ISO 8601, which needs none
-   * @param other another one that fits as well, or empty
+   * @param text the pattern; empty for ISO 8601, which needs none
+   * @param other a pattern that fits as well and gives other dates, or empty
    */
   record Found(String text, String other) {}
 
-  /** The pattern of dates that fits all values. */
-  Optional<Found> date(List<String> values) {
-    return found(values, DATES);
+  /** The pattern that fits all values of a column of times, dates or clocks; else empty. */
+  Optional<Found> pattern(String field, List<String> values) {
+    return switch (field) {
+      case "date" -> found(values, DATES);
+      case "clock" -> found(values, CLOCKS);
+      case "time" ->
+          !values.isEmpty() && values.stream().allMatch(v -> ISO.matcher(v).matches())
+              ? Optional.of(new Found("", ""))
+              : found(values, times());
+      default -> Optional.empty();
+    };
   }
 
-  /** The pattern of clock times that fits all values. */
-  Optional<Found> clock(List<String> values) {
-    return found(values, CLOCKS);
-  }
-
-  /** The pattern of date and time that fits all values. */
-  Optional<Found> time(List<String> values) {
-    if (!values.isEmpty() && values.stream().allMatch(v -> ISO.matcher(v).matches())) {
-      return Optional.of(new Found("", ""));
-    }
-    var patterns = new ArrayList<String>();
-    for (String date : DATES) {
-      for (String between : BETWEEN) {
-        CLOCKS.forEach(clock -> patterns.add(date + between + clock));
-      }
-    }
-    return found(values, patterns);
+  private static List<String> times() {
+    return DATES.stream()
+        .flatMap(date -> BETWEEN.stream().map(between -> date + between))
+        .flatMap(start -> CLOCKS.stream().map(clock -> start + clock))
+        .toList();
   }
 
   private Optional<Found> found(List<String> values, List<String> patterns) {
@@ -90,21 +70,16 @@ final class GuessTimes {
       return Optional.empty();
     }
     var fitting = patterns.stream().filter(pattern -> fits(pattern, values)).toList();
-    if (fitting.isEmpty()) {
-      return Optional.empty();
-    }
-    String first =
-        fitting.stream()
-            .filter(pattern -> pattern.startsWith("M") == monthFirst)
-            .findFirst()
-            .orElse(fitting.get(0));
-    String other = fitting.stream().filter(p -> isOtherOrder(p, first)).findFirst().orElse("");
-    return Optional.of(new Found(first, other));
+    return fitting.stream()
+        .filter(pattern -> pattern.startsWith("M") == monthFirst)
+        .findFirst()
+        .or(() -> fitting.stream().findFirst())
+        .map(first -> new Found(first, otherOrder(first, fitting)));
   }
 
-  /** Days and months that change places make another date; seconds that may be missing do not. */
-  private static boolean isOtherOrder(String pattern, String chosen) {
-    return !pattern.equals(chosen) && pattern.charAt(0) != chosen.charAt(0);
+  /** A pattern with day and month the other way round; missing seconds make no other date. */
+  private static String otherOrder(String pattern, List<String> fitting) {
+    return fitting.stream().filter(p -> p.charAt(0) != pattern.charAt(0)).findFirst().orElse("");
   }
 
   private boolean fits(String pattern, List<String> values) {
@@ -119,7 +94,7 @@ final class GuessTimes {
 
   private static boolean parses(DateTimeFormatter formatter, String value) {
     var end = new ParsePosition(0);
-    // The form is looked at first, since most patterns fail by it and without an exception.
+    // Most patterns fail here without an exception, which is faster.
     if (formatter.parseUnresolved(value, end) == null || end.getIndex() < value.length()) {
       return false;
     }

@@ -4,10 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 
-/** What header texts say about columns, in the languages that scales are sold in. */
+/** Finds columns by their header texts, in the languages of the scales on sale. */
 final class GuessWords {
-  /** Words that say little by themselves. */
+  /** Words that fit many columns. */
   private static final List<String> WEAK =
       List.of("no", "nr", "number", "nummer", "weight", "time");
 
@@ -17,45 +18,44 @@ final class GuessWords {
   private static final int WEAKLY = 15;
   private static final int SHORTEST_BEGINNING = 4;
 
-  private static final Map<String, List<String>> WORDS = words();
+  /** A column of ours at the beginning of each line, then words for it. */
+  private static final Map<String, List<String>> WORDS =
+      """
+      scale scale station waage bascule bascula weegschaal device terminal
+      ticket ticket beleg bon receipt seq sequence record transaction no nr number nummer
+      time timestamp stamp datetime zeitpunkt time
+      date date datum fecha day jour
+      clock clock uhrzeit zeit heure hora tijd time printed
+      body body carcase carcass animal lot kill schlacht tier bete canal karkas beast
+      code code plu item article artikel articulo product produkt produit producto cut
+      net net netto neto weight gewicht poids peso
+      gross gross brutto brut bruto
+      tare tare tara
+      unit unit uom einheit unite unidad
+      pieces pieces pcs count qty quantity stück stueck piezas stuks pièces
+      operator operator user clerk bediener vendeur operador cutter
+      batch batch charge lote partie
+      customer customer kunde client cliente owner farmer klant
+      status status state void storno vermerk flag estado
+      barcode barcode ean etiquette gtin
+      """
+          .lines()
+          .map(line -> List.of(line.split(" ")))
+          .collect(
+              Collectors.toMap(
+                  line -> line.get(0),
+                  line -> line.subList(1, line.size()),
+                  (one, other) -> one,
+                  LinkedHashMap::new));
 
   private GuessWords() {}
 
-  private static Map<String, List<String>> words() {
-    var words = new LinkedHashMap<String, List<String>>();
-    String table =
-        """
-        scale scale station waage bascule bascula weegschaal device terminal
-        ticket ticket beleg bon receipt seq sequence record transaction no nr number nummer
-        time timestamp stamp datetime zeitpunkt time
-        date date datum fecha day jour
-        clock clock uhrzeit zeit heure hora tijd time printed
-        body body carcase carcass animal lot kill schlacht tier bete canal karkas beast
-        code code plu item article artikel articulo product produkt produit producto cut
-        net net netto neto weight gewicht poids peso
-        gross gross brutto brut bruto
-        tare tare tara
-        unit unit uom einheit unite unidad
-        pieces pieces pcs count qty quantity stück stueck piezas stuks pièces
-        operator operator user clerk bediener vendeur operador cutter
-        batch batch charge lote partie
-        customer customer kunde client cliente owner farmer klant
-        status status state void storno vermerk flag estado
-        barcode barcode ean etiquette gtin
-        """;
-    table
-        .lines()
-        .map(line -> List.of(line.split(" ")))
-        .forEach(line -> words.put(line.get(0), line.subList(1, line.size())));
-    return words;
-  }
-
-  /** All columns that words are known for. */
+  /** All columns that have words. */
   static List<String> columns() {
     return List.copyOf(WORDS.keySet());
   }
 
-  /** How strongly a header text speaks for a column, 0 for not at all. */
+  /** How well a header text fits a column; 0 if not at all. */
   static int score(String column, String header) {
     String text = header.toLowerCase(Locale.ROOT);
     int best = 0;

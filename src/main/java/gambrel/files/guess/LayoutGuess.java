@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What an unknown export looks like, and a layout to start from.
+ * A description of an unknown export, and a layout to start from.
  *
  * @param file the export, relative to the shop folder
- * @param saveAs where its layout belongs, relative to the shop folder
- * @param found what was found, a sentence each
+ * @param saveAs the path of its layout, relative to the shop folder
+ * @param found a sentence for each guess
  * @param layout the lines of the layout
  */
 public record LayoutGuess(String file, String saveAs, List<String> found, List<String> layout) {
@@ -18,7 +18,7 @@ public record LayoutGuess(String file, String saveAs, List<String> found, List<S
     layout = List.copyOf(layout);
   }
 
-  /** All of it, line by line, for a person to read. */
+  /** The description and the layout, line by line, for a person to read. */
   public List<String> lines() {
     var lines = new ArrayList<String>();
     lines.add("What " + file + " looks like:");

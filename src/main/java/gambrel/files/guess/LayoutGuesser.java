@@ -2,13 +2,13 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.TextLine;
 import gambrel.files.layout.LayoutColumns;
+import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 
-/** Puts into words and into a layout what the beginning of an export looks like. */
+/** Writes a layout for the beginning of an export, with a sentence for each guess. */
 final class LayoutGuesser {
   private final GuessTable table;
   private final GuessTimes times;
@@ -19,17 +19,17 @@ final class LayoutGuesser {
   private final List<String> layout = new ArrayList<>();
 
   /**
-   * Looks at an export.
+   * A guess at one export.
    *
    * @param lines its first lines
-   * @param scaleKnown whether the folder it lies in is named after a scale
+   * @param scaleKnown whether its folder has the name of a scale
    */
-  LayoutGuesser(List<TextLine> lines, GuessTimes times, GuessKnown known, boolean scaleKnown) {
+  LayoutGuesser(List<TextLine> lines, GuessTimes times, Shop shop, boolean scaleKnown) {
     this.table = GuessTable.of(lines);
     this.times = times;
     this.numbers = new GuessNumbers(table);
     this.scaleKnown = scaleKnown;
-    this.fields = new GuessFields(table, times, numbers, known).best();
+    this.fields = new GuessFields(table, times, numbers, shop).best();
   }
 
   /**
@@ -65,18 +65,14 @@ final class LayoutGuesser {
 
   private void addForm() {
     String delimiter = table.delimiter() == '\t' ? "tab" : Character.toString(table.delimiter());
-    setting(
-        "Cells stand between "
-            + quoted(delimiter)
-            + ": most lines have "
-            + table.columns().size()
-            + ".",
-        "delimiter=" + delimiter);
+    String most = ": most lines have " + table.columns().size() + ".";
+    setting("Cells stand between " + quoted(delimiter) + most, "delimiter=" + delimiter);
     if (table.skip() > 0) {
       setting("The table begins on line " + (table.skip() + 1) + ".", "skip=" + table.skip());
     }
     if (table.header()) {
-      found.add("Its header: " + String.join(", ", headers()) + ".");
+      var headers = table.columns().stream().map(GuessTable.Column::reference).toList();
+      found.add("Its header: " + String.join(", ", headers) + ".");
     } else {
       setting("Its first row holds figures, so it has no header.", "header=no");
     }
@@ -93,11 +89,7 @@ final class LayoutGuesser {
     return '"' + text + '"';
   }
 
-  private List<String> headers() {
-    return table.columns().stream().map(column -> column.reference()).toList();
-  }
-
-  /** Letters only: whatever else stands there could mean something in an expression. */
+  /** The letters at the beginning of a line; other characters could be parts of an expression. */
   private static String firstWord(String line) {
     return line.strip().replaceFirst("(?s)^(\\p{L}*).*", "$1");
   }
@@ -121,10 +113,7 @@ final class LayoutGuesser {
   private void addField(String field) {
     var choice = fields.get(field);
     var column = choice.column();
-    String where =
-        table.header() && !column.header().isEmpty()
-            ? quoted(column.header())
-            : Integer.toString(column.number());
+    String where = column.header().isEmpty() ? column.reference() : quoted(column.reference());
     String reason = field + " is column " + where + ": " + choice.reasons() + ".";
     setting(reason, "column." + field + "=" + column.reference().replace("\\", "\\\\"));
     addPattern(field, column);
@@ -136,25 +125,19 @@ final class LayoutGuesser {
   }
 
   private void addPattern(String field, GuessTable.Column column) {
-    var pattern =
-        switch (field) {
-          case "time" -> times.time(column.values());
-          case "date" -> times.date(column.values());
-          case "clock" -> times.clock(column.values());
-          default -> Optional.<GuessTimes.Found>empty();
-        };
-    pattern
-        .filter(text -> !text.text().isEmpty())
+    times
+        .pattern(field, column.values())
+        .filter(pattern -> !pattern.text().isEmpty())
         .ifPresent(
-            text -> {
-              if (!text.other().isEmpty()) {
-                setting("It could also be " + text.other() + "; look.");
+            pattern -> {
+              if (!pattern.other().isEmpty()) {
+                setting("It could also be " + pattern.other() + "; look.");
               }
-              layout.add(field + "=" + text.text());
+              layout.add(field + "=" + pattern.text());
             });
   }
 
-  /** What a shop has to say itself: the meaning of foreign words and of its own numbers. */
+  /** Adds lines for the shop to complete: the meaning of foreign words and in-store numbers. */
   private void addWords(String field, GuessTable.Column column) {
     if (field.equals("status")) {
       new TreeSet<>(column.values())
@@ -175,30 +158,32 @@ final class LayoutGuesser {
 
   private void addMissing() {
     boolean barcode = fields.containsKey(LayoutColumns.BARCODE);
-    if (!fields.containsKey("scale") && !scaleKnown) {
-      missing("scale", "name the folder after the scale, or say which it is", "constant.scale=");
-    }
-    if (!fields.containsKey("time") && !fields.containsKey("date") && !barcode) {
-      missing("time", "say which column it is and how it is written", "column.time=");
-    }
-    if (!fields.containsKey("code") && !barcode) {
-      missing("code", "say which column it is, or one code for all rows", "column.code=");
-    }
-    if (!fields.containsKey("net") && !fields.containsKey("gross") && !barcode) {
-      missing("net", "say which column it is", "column.net=");
-    }
-    if (!fields.containsKey("body") && !barcode) {
-      missing("body", "say which column it is, or fill it by bench.csv", "column.body=");
-    }
-    if (!fields.containsKey("ticket")) {
-      missing(
-          "ticket",
-          "if the scale counts none, these make a weighing",
-          "identity=time,body,code,net");
-    }
+    boolean time = fields.containsKey("time") || fields.containsKey("date") || barcode;
+    boolean net = fields.containsKey("net") || fields.containsKey("gross") || barcode;
+    boolean scale = fields.containsKey("scale") || scaleKnown;
+    need(scale, "scale", "name the folder after the scale, or say which it is", "constant.scale=");
+    need(time, "time", "say which column it is and how it is written", "column.time=");
+    need(
+        fields.containsKey("code") || barcode,
+        "code",
+        "say which column it is, or one code for all rows",
+        "column.code=");
+    need(net, "net", "say which column it is", "column.net=");
+    need(
+        fields.containsKey("body") || barcode,
+        "body",
+        "say which column it is, or fill it by bench.csv",
+        "column.body=");
+    need(
+        fields.containsKey("ticket"),
+        "ticket",
+        "if the scale counts none, these make a weighing",
+        "identity=time,body,code,net");
   }
 
-  private void missing(String field, String what, String line) {
-    setting("No column looks like " + field + ": " + what + ".", "#" + line);
+  private void need(boolean found, String field, String what, String line) {
+    if (!found) {
+      setting("No column looks like " + field + ": " + what + ".", "#" + line);
+    }
   }
 }

@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** Guesses at exports that fit no layout, for a newcomer to start from. */
+/** Guesses the layouts of exports that fit none, for a newcomer to start from. */
 public final class LayoutGuesses {
   private static final int MOST_BYTES = 20_000;
   private static final int MOST_LINES = 40;
@@ -24,7 +24,7 @@ public final class LayoutGuesses {
   private LayoutGuesses() {}
 
   /**
-   * What an export looks like; empty if it cannot be opened or holds nothing.
+   * The guess at an export; empty if it cannot be opened or is blank.
    *
    * @param folder the shop folder
    * @param file the export's path relative to it, with {@code /}
@@ -35,7 +35,7 @@ public final class LayoutGuesses {
       var charset = charset(bytes);
       var form = new TextForm(List.of(), '"', charset, 0, true, Optional.empty());
       var all = CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
-      // The last line may be cut.
+      // If the file goes on, the last line is incomplete.
       boolean cut = bytes.length == MOST_BYTES && all.size() > 1;
       var lines = all.subList(0, Math.min(MOST_LINES, cut ? all.size() - 1 : all.size()));
       return lines.stream().allMatch(TextLine::isBlank)
@@ -52,11 +52,13 @@ public final class LayoutGuesses {
     var settings = shop.settings();
     var times = new GuessTimes(settings.locale(), settings.region() == Region.US);
     boolean scaleKnown = shop.scales().containsKey(name);
-    return new LayoutGuesser(lines, times, new GuessKnown(shop), scaleKnown)
+    return new LayoutGuesser(lines, times, shop, scaleKnown)
         .guess(file, "layouts/" + name + ".properties", charset.name());
   }
 
-  /** UTF-8 if it is, UTF-16 if every other byte is zero, else what most scales write. */
+  /**
+   * UTF-8 if it is, UTF-16 if every other byte is zero, else windows-1252, as most scales write.
+   */
   private static Charset charset(byte[] bytes) {
     int zeros = 0;
     int odd = 0;
@@ -71,7 +73,7 @@ public final class LayoutGuesses {
   }
 
   private static boolean isUtf8(byte[] bytes) {
-    // What is decoded may end within a character.
+    // The bytes may end within a character.
     var text = CharBuffer.allocate(bytes.length);
     var decoder = StandardCharsets.UTF_8.newDecoder();
     return !decoder.decode(ByteBuffer.wrap(bytes), text, false).isError();

@@ -3,27 +3,27 @@ package gambrel.files.layout;
 import gambrel.files.csv.TextForm;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
-import gambrel.trade.rows.Field;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * How one make of export is read.
+ * The description of one make of export.
  *
- * @param place the file that says so, if any
- * @param text how the file is written
- * @param columns where its columns are
- * @param needed for each thing that a file must tell, the columns that can tell it
- * @param reach for each thing, the columns of which a row must not end before the first that the
- *     file has
- * @param elsewhere columns whose values come from elsewhere: constants, the folder's scale
- * @param unit the unit of rows that name none, if the layout knows it
- * @param translation what makes fields of cells
+ * @param place the file of the layout, if any
+ * @param text the form of the file
+ * @param columns the places of its columns
+ * @param needed groups of columns; a file must have one column of each
+ * @param reach groups of columns; a row must not end before the first column of each that the file
+ *     has
+ * @param elsewhere columns whose values come from constants or from the folder's name
+ * @param unit the unit of rows that name none, if the layout gives it
+ * @param translation makes a row of stripped texts by column, without blank ones
  */
 public record Layout(
     Place place,
@@ -33,19 +33,13 @@ public record Layout(
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
-    RowTranslation translation) {
+    Function<Map<String, String>, TranslatedRow> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
-      List.of(
-          List.of(Field.SCALE.id()),
-          List.of(Field.TICKET.id()),
-          List.of(Field.TIME.id()),
-          List.of(Field.BODY.id()),
-          List.of(Field.CODE.id()),
-          List.of(Field.NET.id(), Field.GROSS.id()));
+      groups("scale", "ticket", "time", "body", "code", "net gross");
 
   /** An export that needs no description: a header line with the fields' own names. */
-  static final Layout PLAIN =
+  public static final Layout PLAIN =
       new Layout(
           Place.NONE,
           TextForm.PLAIN,
@@ -54,39 +48,44 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
-          RowTranslation.PLAIN);
+          TranslatedRow::new);
 
+  /** Copies the lists. */
   public Layout {
     needed = List.copyOf(needed);
     reach = List.copyOf(reach);
     elsewhere = Set.copyOf(elsewhere);
   }
 
-  /** The columns without which a file does not fit, that are not among {@code present}. */
+  /** Groups of columns; each argument holds one group with blanks between its columns. */
+  static List<List<String>> groups(String... groups) {
+    return Stream.of(groups).map(group -> List.of(group.split(" "))).toList();
+  }
+
+  /** The columns that a file must have and that are not among {@code present}. */
   public List<String> lacking(Collection<String> present) {
     var lacking = new ArrayList<>(columns.missing(present));
-    var told = new HashSet<>(present);
-    told.addAll(elsewhere);
-    for (var ways : needed) {
-      boolean explicit = ways.stream().anyMatch(this::isNamed);
-      if (!explicit && ways.stream().noneMatch(told::contains)) {
-        lacking.add(ways.get(0));
+    for (var group : needed) {
+      boolean given =
+          group.stream()
+              .anyMatch(
+                  column ->
+                      present.contains(column)
+                          || elsewhere.contains(column)
+                          || !columns.named().getOrDefault(column, "").isEmpty());
+      if (!given) {
+        lacking.add(group.get(0));
       }
     }
     return lacking;
   }
 
-  private boolean isNamed(String column) {
-    return !columns.named().getOrDefault(column, "").isEmpty();
-  }
-
-  /** How many cells a row must have, where columns stand so. */
+  /** The fewest cells of a row if the columns have these indexes. */
   public int fewest(Map<String, Integer> positions) {
-    int last = -1;
-    for (var ways : reach) {
-      var first = ways.stream().filter(positions::containsKey).findFirst();
-      last = Math.max(last, first.map(positions::get).orElse(-1));
-    }
-    return last + 1;
+    return reach.stream()
+        .flatMap(group -> group.stream().filter(positions::containsKey).limit(1))
+        .mapToInt(column -> positions.get(column) + 1)
+        .max()
+        .orElse(0);
   }
 }

@@ -6,21 +6,24 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Where an export has its columns. Columns are known by the ids of fields, and by {@code date},
- * {@code clock} and {@code barcode}.
+ * The places of the columns in an export. A column has the id of a field, or is {@code date},
+ * {@code clock} or {@code barcode}.
  *
- * @param named header text or number from 1 by column; blank for none
- * @param own columns that may also be found under their own ids
+ * @param named header text or number from 1 by column; blank for a column that is not read
+ * @param own columns that the header may also name by their ids
  */
 public record LayoutColumns(Map<String, String> named, Set<String> own) {
   static final String DATE = "date";
   static final String CLOCK = "clock";
+
+  /** The column of a barcode. */
   public static final String BARCODE = "barcode";
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
@@ -28,21 +31,18 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
   private static final Set<String> FIELDS =
       Stream.of(Field.values()).map(Field::id).collect(Collectors.toUnmodifiableSet());
 
-  private static final Set<String> ALL =
+  /** All columns that a layout may name. */
+  static final Set<String> ALL =
       Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE))
           .collect(Collectors.toUnmodifiableSet());
 
   /** The fields under their own ids. */
   static final LayoutColumns PLAIN = new LayoutColumns(Map.of(), FIELDS);
 
+  /** Copies the maps. */
   public LayoutColumns {
     named = Map.copyOf(named);
     own = Set.copyOf(own);
-  }
-
-  /** All columns that a layout may name. */
-  static Set<String> all() {
-    return ALL;
   }
 
   /** Whether a column is given by its number. */
@@ -50,17 +50,14 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
     return NUMBER.matcher(reference).matches();
   }
 
-  /** Where each column stands in a file with this header. */
+  /** The index of each column in a file with this header. */
   public Map<String, Integer> positions(Header header) {
     var byName = header.positions();
     var positions = new HashMap<String, Integer>();
     named.forEach(
-        (column, reference) -> {
-          var position = position(reference, header.width(), byName);
-          if (position != null) {
-            positions.put(column, position);
-          }
-        });
+        (column, reference) ->
+            position(reference, header.width(), byName)
+                .ifPresent(position -> positions.put(column, position)));
     var claimed = Set.copyOf(positions.values());
     for (String column : own) {
       var position = byName.get(column);
@@ -71,15 +68,14 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
     return positions;
   }
 
-  private static Integer position(String reference, int width, Map<String, Integer> byName) {
-    if (!isNumber(reference)) {
-      return byName.get(Header.name(reference));
-    }
-    int number = Integer.parseInt(reference);
-    return number >= 1 && number <= width ? Integer.valueOf(number - 1) : null;
+  private static Optional<Integer> position(
+      String reference, int width, Map<String, Integer> byName) {
+    return isNumber(reference)
+        ? Optional.of(Integer.parseInt(reference) - 1).filter(at -> at >= 0 && at < width)
+        : Optional.ofNullable(byName.get(Header.name(reference)));
   }
 
-  /** The named columns that are not among {@code present}, as the layout names them. */
+  /** The texts or numbers of the named columns that are not among {@code present}. */
   List<String> missing(Collection<String> present) {
     return named.entrySet().stream()
         .filter(entry -> !entry.getValue().isEmpty() && !present.contains(entry.getKey()))
@@ -88,7 +84,7 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
         .toList();
   }
 
-  /** The header texts by which columns are found. */
+  /** The header texts that name columns. */
   public List<String> texts() {
     return ALL.stream()
         .map(column -> named.getOrDefault(column, own.contains(column) ? column : ""))

@@ -4,8 +4,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Properties files end a key at its first blank and drop single backslashes. Nobody who writes
- * {@code value.status.VOID SALE=void} or {@code ignore=^\d+} means that.
+ * Adds the escapes of the properties format to lines of a layout. The format ends a key at its
+ * first blank and drops single backslashes, but {@code value.status.VOID SALE=void} and {@code
+ * ignore=^\d+} are meant as they stand.
  */
 final class LayoutEscapes {
   private static final Pattern EXPRESSION = Pattern.compile("\\s*ignore\\s*[=:].*");
@@ -19,7 +20,7 @@ final class LayoutEscapes {
 
   private LayoutEscapes() {}
 
-  /** The line as a properties file has to write what is meant. */
+  /** The line in the properties format. */
   static String line(String line) {
     if (line.length() > LONGEST) {
       return line;

@@ -1,9 +1,8 @@
 package gambrel.files.layout;
 
-import gambrel.files.csv.BadCell;
-import gambrel.files.csv.SettingsFile;
 import gambrel.files.csv.TextForm;
-import gambrel.trade.measure.WeightUnit;
+import gambrel.files.folder.SettingsFile;
+import gambrel.files.layout.LayoutTypes.PatternType;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
 import java.nio.charset.StandardCharsets;
@@ -12,100 +11,72 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads one layout. */
+/** Reads the file of one layout. */
 final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
 
   private static final List<List<String>> NEEDED =
-      List.of(
-          List.of(Field.SCALE.id()),
-          List.of(TIME, LayoutColumns.DATE, LayoutColumns.BARCODE),
-          List.of(Field.CODE.id(), LayoutColumns.BARCODE),
-          List.of(Field.NET.id(), Field.GROSS.id(), LayoutColumns.BARCODE));
+      Layout.groups("scale", "time date barcode", "code barcode", "net gross barcode");
 
   private static final List<List<String>> REACH =
-      List.of(
-          List.of(Field.SCALE.id()),
-          List.of(Field.TICKET.id()),
-          List.of(TIME),
-          List.of(LayoutColumns.DATE),
-          List.of(LayoutColumns.CLOCK),
-          List.of(Field.BODY.id()),
-          List.of(Field.CODE.id()),
-          List.of(Field.NET.id(), Field.GROSS.id()));
+      Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
   private final SettingsFile file;
-  private final Place place;
   private final Locale locale;
+  private final TextForm text;
   private final LayoutMappings mappings;
 
-  private LayoutReader(SettingsFile file, Place place, Locale locale) {
+  private LayoutReader(SettingsFile file, Locale locale) {
     this.file = file;
-    this.place = place;
     this.locale = locale;
-    this.mappings = new LayoutMappings(file);
+    this.text = text();
+    this.mappings = LayoutMappings.read(file, text.header());
   }
 
   /**
-   * The layout that a file holds; empty if anything in it cannot be read, since a weight in a wrong
+   * The layout in a file; empty if any of its settings cannot be read, since a weight in a wrong
    * unit is worse than none.
    *
    * @param file its settings
-   * @param place where it stands
+   * @param place the file
    * @param locale the language of months and markers, beside English
    * @param scale the scale of rows that name none, or empty
    * @param thisYear decides the century of a barcode's two-digit year
    */
   static Optional<Layout> read(
       SettingsFile file, Place place, Locale locale, String scale, int thisYear) {
-    var reader = new LayoutReader(file, place, locale);
-    var layout = reader.layout(scale, thisYear);
-    file.tellUnknown();
+    var layout = new LayoutReader(file, locale).layout(place, scale, thisYear);
+    file.addUnknown();
     return file.isFaulty() ? Optional.empty() : Optional.of(layout);
   }
 
-  private Layout layout(String scale, int thisYear) {
-    var text = text();
-    mappings.read(text.header());
+  private Layout layout(Place place, String scale, int thisYear) {
     var constants = new HashMap<>(mappings.constants());
     if (!scale.isEmpty()) {
       constants.putIfAbsent(Field.SCALE.id(), scale);
     }
-    var unit = file.get("unit", LayoutTypes::unit);
-    var single = unit.flatMap(u -> u);
-    return new Layout(
-        place,
-        text,
-        new LayoutColumns(mappings.columns(), ownColumns()),
-        NEEDED,
-        REACH,
-        constants.keySet(),
-        single,
-        translation(constants, single, unit.isPresent() && single.isEmpty(), thisYear));
-  }
-
-  private LayoutTranslation translation(
-      Map<String, String> constants,
-      Optional<WeightUnit> unit,
-      boolean poundsAndOunces,
-      int thisYear) {
+    var given = file.get("unit", LayoutTypes::unit);
+    var unit = given.flatMap(single -> single);
     var numerals = numerals();
-    int decimals = file.get("instore.decimals", this::count).orElse(USUAL_DECIMALS);
-    return new LayoutTranslation(
-        mappings.values(),
-        constants,
-        numerals,
-        new WeightText(numerals, poundsAndOunces),
-        unit,
-        time(),
-        file.get("instore", plan -> LayoutTypes.inStore(plan, decimals)),
-        thisYear,
-        file.get("identity", LayoutTypes::columns).orElse(List.of()));
+    int decimals = file.count("instore.decimals").orElse(USUAL_DECIMALS);
+    var translation =
+        new LayoutTranslation(
+            mappings.values(),
+            constants,
+            numerals,
+            new WeightText(numerals, given.isPresent() && unit.isEmpty()),
+            unit,
+            time(),
+            file.get("instore", plan -> LayoutTypes.inStore(plan, decimals)),
+            thisYear,
+            file.get("identity", LayoutTypes::columns).orElse(List.of()));
+    var columns = new LayoutColumns(mappings.columns(), ownColumns());
+    return new Layout(
+        place, text, columns, NEEDED, REACH, constants.keySet(), unit, translation::translate);
   }
 
   private TextForm text() {
@@ -121,8 +92,8 @@ final class LayoutReader {
         delimiters,
         quote,
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
-        file.get("skip", this::count).orElse(0),
-        file.get("header", this::yesNo).orElse(true),
+        file.count("skip").orElse(0),
+        file.yesNo("header").orElse(true),
         file.get("ignore", LayoutTypes::expression));
   }
 
@@ -140,10 +111,10 @@ final class LayoutReader {
       file.refuse(TIME, "BESIDE_DATE");
     }
     return new LayoutTime(
-        patterns(TIME, LayoutTypes::time),
-        patterns(LayoutColumns.DATE, LayoutTypes::date),
-        patterns(LayoutColumns.CLOCK, LayoutTypes::clock),
-        file.has(LayoutColumns.CLOCK) || mappings.tells(LayoutColumns.CLOCK));
+        patterns(TIME, PatternType.TIME),
+        patterns(LayoutColumns.DATE, PatternType.DATE),
+        patterns(LayoutColumns.CLOCK, PatternType.CLOCK),
+        file.has(LayoutColumns.CLOCK) || mappings.gives(LayoutColumns.CLOCK));
   }
 
   private List<DateTimeFormatter> patterns(String key, PatternType type) {
@@ -153,34 +124,14 @@ final class LayoutReader {
   private boolean isInTwo() {
     return file.has(LayoutColumns.DATE)
         || file.has(LayoutColumns.CLOCK)
-        || mappings.tells(LayoutColumns.DATE)
-        || mappings.tells(LayoutColumns.CLOCK);
+        || mappings.gives(LayoutColumns.DATE)
+        || mappings.gives(LayoutColumns.CLOCK);
   }
 
-  /** Own names are looked for only in the way in which the layout tells times. */
+  /** Without {@code time} if times stand in two columns, else without {@code date} and clock. */
   private Set<String> ownColumns() {
-    var own = new HashSet<>(LayoutColumns.all());
+    var own = new HashSet<>(LayoutColumns.ALL);
     own.removeAll(isInTwo() ? List.of(TIME) : List.of(LayoutColumns.DATE, LayoutColumns.CLOCK));
     return own;
-  }
-
-  private int count(String text) {
-    if (!text.matches("\\d{1,4}")) {
-      throw new BadCell("NOT_WHOLE");
-    }
-    return Integer.parseInt(text);
-  }
-
-  private boolean yesNo(String text) {
-    return switch (text.toLowerCase(Locale.ROOT)) {
-      case "yes", "true" -> true;
-      case "no", "false" -> false;
-      default -> throw new BadCell("NOT_YES_NO");
-    };
-  }
-
-  @FunctionalInterface
-  private interface PatternType {
-    List<DateTimeFormatter> formatters(String pattern, Locale locale);
   }
 }

@@ -3,7 +3,6 @@ package gambrel.files.layout;
 import gambrel.files.csv.BadCell;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -13,11 +12,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How an export writes times: in one column, or in two for date and clock.
+ * Reads the times of an export, which stand in one column, or in two for date and clock.
  *
- * @param time what may stand in the one column; empty for ISO 8601
- * @param date what may stand in the column of dates; empty for ISO 8601
- * @param clock what may stand in the column of clock times; empty for {@code 9:05} and the like
+ * @param time formats of the one column; empty for ISO 8601
+ * @param date formats of the column of dates; empty for ISO 8601
+ * @param clock formats of the column of clock times; empty for {@code 9:05} and the like
  * @param timed whether the export has clock times at all
  */
 record LayoutTime(
@@ -29,43 +28,40 @@ record LayoutTime(
   private static final List<DateTimeFormatter> ANY_CLOCK =
       List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
 
-  /** ISO 8601 in one column. */
-  static final LayoutTime ISO = new LayoutTime(List.of(), List.of(), List.of(), true);
-
-  /** The ISO time of a cell that holds date and clock. */
+  /**
+   * The ISO time of a cell that holds date and clock.
+   *
+   * @throws BadCell if it is not by the layout's pattern
+   */
   String ofOne(String text) {
-    if (time.isEmpty() || text.isEmpty()) {
-      return text;
-    }
-    return parse(time, text, LayoutTime::moment)
-        .orElseGet(() -> BadCell.unreadable(text, "not by the layout's pattern"));
+    return time.isEmpty()
+        ? text
+        : parse(time, text, LayoutTime::moment).orElseThrow(() -> new BadCell("NOT_BY_PATTERN"));
   }
 
   /**
    * The ISO time of two cells; a date of an export without clock times is the day's first moment.
    *
-   * @param stamped a date that a barcode gives, where the cell is blank
+   * @param stamped the date of a barcode, for a blank date cell
+   * @throws BadCell if one of the two is missing or not by its pattern
    */
   String ofTwo(String dateText, String clockText, Optional<LocalDate> stamped) {
     if (dateText.isEmpty() && stamped.isEmpty()) {
-      return clockText.isEmpty() ? "" : BadCell.unreadable(clockText, "no date");
+      throw new BadCell("NO_DATE");
     }
     var day =
         dateText.isEmpty()
-            ? stamped
-            : parse(date.isEmpty() ? ISO_DATE : date, dateText, LocalDate::from);
-    if (day.isEmpty()) {
-      String both = (dateText + ' ' + clockText).strip();
-      return BadCell.unreadable(both, "the date is not by the pattern");
+            ? stamped.get()
+            : parse(date.isEmpty() ? ISO_DATE : date, dateText, LocalDate::from)
+                .orElseThrow(() -> new BadCell("DATE_NOT_BY_PATTERN"));
+    if (clockText.isEmpty() && timed) {
+      throw new BadCell("NO_CLOCK");
     }
-    if (clockText.isEmpty()) {
-      return timed ? BadCell.unreadable(dateText, "no clock time") : firstOf(day.get());
-    }
-    return parse(clock.isEmpty() ? ANY_CLOCK : clock, clockText, LocalTime::from)
-        .map(found -> LocalDateTime.of(day.get(), found).toString())
-        .orElseGet(
-            () ->
-                BadCell.unreadable(day.get() + " " + clockText, "the clock is not by the pattern"));
+    return clockText.isEmpty()
+        ? firstOf(day)
+        : parse(clock.isEmpty() ? ANY_CLOCK : clock, clockText, LocalTime::from)
+            .map(found -> day.atTime(found).toString())
+            .orElseThrow(() -> new BadCell("CLOCK_NOT_BY_PATTERN"));
   }
 
   /** The first moment of a day. */
@@ -91,7 +87,7 @@ record LayoutTime(
       try {
         return Optional.of(formatter.parse(text, query));
       } catch (DateTimeException e) {
-        // Another language of the same pattern may fit.
+        // The next format is tried: the same pattern in another language.
       }
     }
     return Optional.empty();

@@ -13,75 +13,62 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.Temporal;
 import java.time.temporal.TemporalQuery;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
-import java.util.regex.PatternSyntaxException;
 
-/** The kinds of value that a layout holds. */
+/** The kinds of value in a layout. Each method throws a {@link BadCell} for any other text. */
 final class LayoutTypes {
+  /** Words for characters that are hard to write in a properties file. */
   private static final Map<String, Character> WORDS =
       Map.of(
-          "tab",
-          '\t',
-          "comma",
-          ',',
-          "semicolon",
-          ';',
-          "pipe",
-          '|',
-          "point",
-          '.',
-          "space",
-          ' ',
-          "apostrophe",
-          '\'',
-          "none",
-          TextForm.NO_QUOTE);
+          "tab", '\t',
+          "comma", ',',
+          "semicolon", ';',
+          "pipe", '|',
+          "point", '.',
+          "space", ' ',
+          "apostrophe", '\'',
+          "none", TextForm.NO_QUOTE);
 
+  /** A longer expression could nest deeper than the machine's stack. */
   private static final int LONGEST_EXPRESSION = 500;
 
   private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
 
   private LayoutTypes() {}
 
-  /** What stands between cells. */
+  /** The character between cells. */
   static char delimiter(String text) {
-    return character(
-        text,
-        c -> !Character.isLetterOrDigit(c) && c != TextForm.NO_QUOTE && "\"\n\r".indexOf(c) < 0,
-        "NOT_DELIMITER");
+    return mark(text, c -> c != TextForm.NO_QUOTE && "\"\n\r".indexOf(c) < 0, "NOT_DELIMITER");
   }
 
-  /** What encloses cells. */
+  /** The character that encloses cells. */
   static char quote(String text) {
-    return character(
-        text, c -> !Character.isLetterOrDigit(c) && !Character.isWhitespace(c), "NOT_QUOTE");
+    return mark(text, c -> !Character.isWhitespace(c), "NOT_QUOTE");
   }
 
   /** The decimal mark. */
   static char decimal(String text) {
-    return character(text, c -> c == '.' || c == ',', "NOT_DECIMAL_MARK");
+    return mark(text, c -> c == '.' || c == ',', "NOT_DECIMAL_MARK");
   }
 
-  /** What stands between thousands. */
+  /** The mark between thousands. */
   static char thousands(String text) {
-    return character(
-        text, c -> !Character.isLetterOrDigit(c) && c != TextForm.NO_QUOTE, "NOT_MARK");
+    return mark(text, c -> c != TextForm.NO_QUOTE, "NOT_MARK");
   }
 
-  private static char character(String text, Predicate<Character> fits, String misfit) {
+  private static char mark(String text, IntPredicate fits, String misfit) {
     var word = WORDS.get(text.toLowerCase(Locale.ROOT));
     if (word == null && text.length() != 1) {
       throw new BadCell("NOT_CHARACTER");
     }
     char c = word == null ? text.charAt(0) : word;
-    if (!fits.test(c)) {
+    if (Character.isLetterOrDigit(c) || !fits.test(c)) {
       throw new BadCell(misfit);
     }
     return c;
@@ -89,23 +76,15 @@ final class LayoutTypes {
 
   /** A character set. */
   static Charset charset(String text) {
-    try {
-      return Charset.forName(text);
-    } catch (IllegalArgumentException e) {
-      throw new BadCell("NOT_CHARSET");
-    }
+    return BadCell.unless("NOT_CHARSET", () -> Charset.forName(text));
   }
 
-  /** A regular expression; one that is very long could nest deeper than the machine's stack. */
+  /** A regular expression. */
   static Pattern expression(String text) {
     if (text.length() > LONGEST_EXPRESSION) {
       throw new BadCell(Phrase.of("CELL.TOO_LONG").with("most", LONGEST_EXPRESSION));
     }
-    try {
-      return Pattern.compile(text);
-    } catch (PatternSyntaxException e) {
-      throw new BadCell("NOT_EXPRESSION");
-    }
+    return BadCell.unless("NOT_EXPRESSION", () -> Pattern.compile(text));
   }
 
   /** A unit of weight; empty for pounds and ounces together. */
@@ -116,35 +95,41 @@ final class LayoutTypes {
     return Optional.of(WeightUnit.of(text).orElseThrow(() -> new BadCell("NOT_LAYOUT_UNIT")));
   }
 
-  /** A pattern of date and time, which may carry an offset. */
-  static List<DateTimeFormatter> time(String pattern, Locale locale) {
-    return formatters(pattern, locale, SAMPLE, LocalDateTime::from, "NOT_TIME_PATTERN");
-  }
+  /** A kind of pattern in a layout. */
+  enum PatternType {
+    /** Date and time, maybe with an offset. */
+    TIME("NOT_TIME_PATTERN", LocalDateTime::from, SAMPLE),
+    /** A date. */
+    DATE("NOT_WHOLE_DATE_PATTERN", LocalDate::from, SAMPLE.toLocalDate()),
+    /** A clock time. */
+    CLOCK("NOT_CLOCK_PATTERN", LocalTime::from, SAMPLE.toLocalTime());
 
-  /** A pattern of dates. */
-  static List<DateTimeFormatter> date(String pattern, Locale locale) {
-    return formatters(
-        pattern, locale, SAMPLE.toLocalDate(), LocalDate::from, "NOT_WHOLE_DATE_PATTERN");
-  }
+    private final String misfit;
+    private final TemporalQuery<?> query;
+    private final Object sample;
 
-  /** A pattern of clock times. */
-  static List<DateTimeFormatter> clock(String pattern, Locale locale) {
-    return formatters(pattern, locale, SAMPLE.toLocalTime(), LocalTime::from, "NOT_CLOCK_PATTERN");
-  }
-
-  /** Scales print months and markers in English wherever they stand. */
-  private static <T extends Temporal> List<DateTimeFormatter> formatters(
-      String pattern, Locale locale, T sample, TemporalQuery<T> query, String what) {
-    try {
-      var own = Dates.formatter(pattern, locale);
-      String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));
-      if (own.parse(text, query).equals(sample)) {
-        return List.of(own, Dates.formatter(pattern, Locale.ENGLISH));
-      }
-    } catch (IllegalArgumentException | DateTimeException e) {
-      // Told below, as for a pattern that leaves something out.
+    PatternType(String misfit, TemporalQuery<?> query, Object sample) {
+      this.misfit = misfit;
+      this.query = query;
+      this.sample = sample;
     }
-    throw new BadCell(what);
+
+    /**
+     * The formatters of a pattern in the language of {@code locale} and in English, which many
+     * scales print wherever they are. What the pattern prints must read back as the same time.
+     */
+    List<DateTimeFormatter> formatters(String pattern, Locale locale) {
+      try {
+        var own = Dates.formatter(pattern, locale);
+        String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));
+        if (own.parse(text, query).equals(sample)) {
+          return List.of(own, Dates.formatter(pattern, Locale.ENGLISH));
+        }
+      } catch (IllegalArgumentException | DateTimeException e) {
+        // Refused below, as a pattern that leaves a part of the time out.
+      }
+      throw new BadCell(misfit);
+    }
   }
 
   /** A plan of in-store numbers. */
@@ -156,7 +141,7 @@ final class LayoutTypes {
     }
   }
 
-  /** Columns between commas or blanks. */
+  /** Columns with commas or blanks between them. */
   static List<String> columns(String text) {
     return List.of(text.split("[,;\\s]+")).stream().map(LayoutTypes::column).distinct().toList();
   }
@@ -164,7 +149,7 @@ final class LayoutTypes {
   /** A column that a layout may name. */
   static String column(String text) {
     String id = text.toLowerCase(Locale.ROOT);
-    if (!LayoutColumns.all().contains(id)) {
+    if (!LayoutColumns.ALL.contains(id)) {
       throw new BadCell(Phrase.of("CELL.NO_COLUMN").with("named", text));
     }
     return id;

@@ -1,15 +1,17 @@
 package gambrel.files.layout;
 
-import gambrel.files.csv.SettingsFile;
-import gambrel.files.csv.UnreadableShop;
+import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
+
+import gambrel.files.folder.SettingsFile;
+import gambrel.files.folder.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.HashMap;
@@ -17,17 +19,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
- * Finds the layout of a file by its first folder under the exports: the folder's own, else the one
- * of its name, else that of the scale of its name.
+ * Finds the layout of a file by its first folder under the exports: the folder's own layout, else
+ * the layout of the folder's name, else the layout of the scale of that name.
  */
 public final class Layouts {
   private static final String OWN = "layout.properties";
-  private static final String FOLDER = "layouts/";
   private static final Pattern NAME = Pattern.compile("[^./\\\\][^/\\\\]*");
 
-  /** Where no body dates the shop, barcodes are of this century. */
+  /** The year by which barcodes get their century if no body has a date of kill. */
   private static final int MID_CENTURY = 2050;
 
   private final Path shopFolder;
@@ -38,7 +40,7 @@ public final class Layouts {
   /**
    * The layouts of a shop.
    *
-   * @param notices where it is added what is wrong with them
+   * @param notices receives a notice for each fault of a layout
    */
   public Layouts(Path shopFolder, Shop shop, List<Notice> notices) {
     this.shopFolder = shopFolder;
@@ -47,10 +49,10 @@ public final class Layouts {
   }
 
   /**
-   * A layout.
+   * The layout of a file.
    *
-   * @param layout the plain one where none can be used
-   * @param fault why it cannot be used, to end a sentence about a file
+   * @param layout {@link Layout#PLAIN} if there is none or it has a fault
+   * @param fault why it cannot be used; ends a sentence about a file
    */
   public record Choice(Layout layout, Optional<Phrase> fault) {}
 
@@ -67,53 +69,40 @@ public final class Layouts {
   }
 
   private Choice choose(String exports, String folder) {
-    String own = exports + '/' + folder + '/' + OWN;
-    if (isFile(own)) {
-      return read(own, folder);
-    }
-    if (isFile(file(folder))) {
-      return read(file(folder), folder);
-    }
     var scale = Optional.ofNullable(shop.scales().get(folder));
-    String wanted = scale.map(s -> s.layout()).orElse("");
-    if (wanted.isEmpty()) {
-      return new Choice(Layout.PLAIN, Optional.empty());
+    String wanted = scale.map(Scale::layout).orElse("");
+    String ofScale = NAME.matcher(wanted).matches() ? file(wanted) : "";
+    var found =
+        Stream.of(exports + '/' + folder + '/' + OWN, file(folder), ofScale)
+            .filter(path -> Files.isRegularFile(shopFolder.resolve(path), NOFOLLOW_LINKS))
+            .findFirst();
+    if (found.isPresent()) {
+      return read(found.get(), folder);
     }
-    if (NAME.matcher(wanted).matches() && isFile(file(wanted))) {
-      return read(file(wanted), folder);
+    if (!wanted.isEmpty()) {
+      notices.add(
+          Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LAYOUT", new Place("scales.csv", 0))
+              .with("named", folder)
+              .with("layout", wanted)
+              .with("path", file(wanted)));
     }
-    return missing(folder, wanted);
-  }
-
-  private static String file(String name) {
-    return FOLDER + name + ".properties";
-  }
-
-  private boolean isFile(String path) {
-    return Files.isRegularFile(shopFolder.resolve(path), LinkOption.NOFOLLOW_LINKS);
-  }
-
-  private Choice missing(String scale, String wanted) {
-    notices.add(
-        Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LAYOUT", new Place("scales.csv", 0))
-            .with("named", scale)
-            .with("layout", wanted)
-            .with("path", file(wanted)));
     return new Choice(Layout.PLAIN, Optional.empty());
   }
 
+  private static String file(String name) {
+    return "layouts/" + name + ".properties";
+  }
+
   private Choice read(String path, String folder) {
+    var place = new Place(path, 0);
     String scale = shop.scales().containsKey(folder) ? folder : "";
     try {
       var file = new SettingsFile(shopFolder, path, LayoutEscapes::line, notices);
-      return LayoutReader.read(
-              file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
+      return LayoutReader.read(file, place, shop.settings().locale(), scale, thisYear())
           .map(layout -> new Choice(layout, Optional.empty()))
           .orElseGet(() -> faulty(path));
     } catch (UnreadableShop e) {
-      notices.add(
-          Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", new Place(path, 0))
-              .with("fault", e.fault()));
+      notices.add(Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", place).with("fault", e.fault()));
       return faulty(path);
     }
   }

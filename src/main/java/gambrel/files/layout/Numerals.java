@@ -2,73 +2,58 @@ package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.DecimalText;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * How an export writes numbers. Marks that were not declared are never guessed at: {@code 1,250} is
- * no number where the comma is not known to be one or the other.
+ * Reads numbers with the decimal and thousands marks of one export. Other marks are refused: {@code
+ * 1,250} is no number unless the layout says what its comma is.
  */
 public final class Numerals {
-  /** A number with a point and nothing between its thousands. */
-  static final Numerals PLAIN = new Numerals('.', Optional.empty());
-
-  /** All blanks of typography are one, as all apostrophes are. */
-  private static final String BLANKS = "[ \u00A0\u2009\u202F]";
-
-  private static final String APOSTROPHES = "['\u2019]";
-  private static final int MOST_DIGITS = 12;
-
   private final char decimal;
-  private final Optional<Pattern> grouped;
-  private final Pattern plain;
+  private final Pattern form;
 
   /**
    * Numbers with these marks.
    *
-   * @param decimal before the decimals
-   * @param thousands between groups of three digits, if the export writes them
+   * @param decimal the mark before the decimals
+   * @param thousands the mark between groups of three digits, if the export writes one
    */
   public Numerals(char decimal, Optional<Character> thousands) {
     this.decimal = decimal;
-    String fraction = "(?:" + Pattern.quote(Character.toString(decimal)) + "(\\d*))?";
-    this.plain = Pattern.compile("([+-]?)\\s*(?=.*\\d)(\\d*)" + fraction);
-    this.grouped =
-        thousands.map(
-            mark ->
-                Pattern.compile("([+-]?)\\s*(\\d{1,3}(?:" + group(mark) + "\\d{3})+)" + fraction));
+    String grouped = thousands.map(mark -> "\\d{1,3}(?:" + group(mark) + "\\d{3})+|").orElse("");
+    this.form =
+        Pattern.compile(
+            "([+-]?)\\s*(?=.*\\d)(" + grouped + "\\d*)(?:" + quoted(decimal) + "(\\d*))?");
   }
 
+  /** A blank is any blank of typography, an apostrophe any apostrophe. */
   private static String group(char mark) {
     return switch (mark) {
-      case ' ' -> BLANKS;
-      case '\'' -> APOSTROPHES;
-      default -> Pattern.quote(Character.toString(mark));
+      case ' ' -> "[ \u00A0\u2009\u202F]";
+      case '\'' -> "['\u2019]";
+      default -> quoted(mark);
     };
   }
 
+  private static String quoted(char mark) {
+    return Pattern.quote(Character.toString(mark));
+  }
+
   /**
-   * The number that a text denotes.
+   * The number that a text is.
    *
-   * @throws BadCell if it is none
+   * @throws BadCell if it is none, or has more than 12 digits before or after the decimal mark
    */
   BigDecimal read(String text) {
-    var digits = plain.matcher(text);
-    if (!digits.matches()) {
-      digits =
-          grouped
-              .map(pattern -> pattern.matcher(text))
-              .filter(matcher -> matcher.matches())
-              .orElseThrow(
-                  () -> new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", "" + decimal)));
+    var parts = form.matcher(text);
+    if (!parts.matches()) {
+      throw new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", "" + decimal));
     }
-    String whole = digits.group(2).replaceAll("\\D", "");
-    String fraction = digits.group(3) == null ? "" : digits.group(3);
-    if (whole.length() > MOST_DIGITS || fraction.length() > MOST_DIGITS) {
-      throw new BadCell("DIGITS");
-    }
-    return new BigDecimal(digits.group(1) + '0' + whole + '.' + fraction + '0')
-        .setScale(fraction.length());
+    String whole = parts.group(1) + parts.group(2).replaceAll("\\D", "");
+    return DecimalText.of(parts.group(3) == null ? whole : whole + '.' + parts.group(3))
+        .orElseThrow(() -> new BadCell("DIGITS"));
   }
 }

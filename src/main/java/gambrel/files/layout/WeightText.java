@@ -1,5 +1,6 @@
 package gambrel.files.layout;
 
+import gambrel.files.barcode.BarcodeContent.Amount;
 import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
 import java.math.BigDecimal;
@@ -8,7 +9,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Weights as scales write them: bare, with their unit, or in pounds and ounces. */
+/** Reads weights as scales write them: bare, with a unit, or in pounds and ounces. */
 public final class WeightText {
   private static final BigDecimal OUNCES = BigDecimal.valueOf(16);
   private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\s*(kgs?|g|lbs?|oz)\\.?");
@@ -20,21 +21,13 @@ public final class WeightText {
   private static final String HALVES = "½¼¾⅛⅜⅝⅞";
   private static final String[] WRITTEN_OUT = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8"};
 
-  /**
-   * A weight as a cell or barcode gives it.
-   *
-   * @param value exact
-   * @param unit the unit that is written with it
-   */
-  public record Amount(BigDecimal value, Optional<WeightUnit> unit) {}
-
   private final Numerals numerals;
   private final boolean poundsAndOunces;
 
   /**
-   * Weights of one make.
+   * Weights of one make of scale.
    *
-   * @param poundsAndOunces whether its weights are pounds and ounces, and become ounces
+   * @param poundsAndOunces whether its weights are pounds and ounces; they are returned in ounces
    */
   public WeightText(Numerals numerals, boolean poundsAndOunces) {
     this.numerals = numerals;
@@ -42,7 +35,7 @@ public final class WeightText {
   }
 
   /**
-   * The weight that a text denotes.
+   * The weight that a text is.
    *
    * @throws BadCell if it is none
    */
@@ -98,7 +91,7 @@ public final class WeightText {
     return new Amount(both.group(1).equals("-") ? sum.negate() : sum, Optional.of(WeightUnit.OZ));
   }
 
-  /** A number, or one with a common fraction: 5 1/2. */
+  /** A number that may have a common fraction: 5 1/2. */
   private BigDecimal mixed(String text) {
     var parts = FRACTION.matcher(text);
     if (!parts.matches()) {

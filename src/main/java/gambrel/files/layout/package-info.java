@@ -1,2 +1,2 @@
-/** How one make of export is read. */
+/** Descriptions of makes of export, and the fields that they make of cells. */
 package gambrel.files.layout;

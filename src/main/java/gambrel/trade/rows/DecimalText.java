@@ -20,7 +20,7 @@ public final class DecimalText {
   }
 
   /** One text for equal numbers: {@code 1.50}, {@code +1.5} and {@code 01.5} are 1.5. */
-  static String canonical(String text) {
+  public static String canonical(String text) {
     return of(text).map(number -> number.stripTrailingZeros().toPlainString()).orElse(text);
   }
 }

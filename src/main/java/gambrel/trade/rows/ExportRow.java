@@ -3,8 +3,10 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.notice.Value;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +21,8 @@ import java.util.Optional;
  * @param identity what makes it a weighing where its scale counts no tickets, if the layout says so
  * @param broken what is wrong with the row as text, if it could not be taken apart
  * @param raw the row as it stands in the file
+ * @param unreadable the fields whose cell the layout cannot read; each phrase quotes the cell and
+ *     says why
  */
 public record ExportRow(
     Place place,
@@ -26,7 +30,11 @@ public record ExportRow(
     Optional<WeightUnit> unit,
     Optional<String> identity,
     Optional<Phrase> broken,
-    String raw) {
+    String raw,
+    Map<Field, Phrase> unreadable) {
+  /** Ends the text of a cell that the layout cannot read, so that it is never read as a value. */
+  public static final String UNREADABLE = " (?)";
+
   private static final Field[] FIELDS = Field.values();
 
   /** A row whose {@code cells} are stripped; a field that is absent or blank has no entry. */
@@ -37,7 +45,7 @@ public record ExportRow(
       Optional<String> identity,
       Optional<Phrase> broken,
       String raw) {
-    this(place, values(cells), unit, identity, broken, raw);
+    this(place, values(cells), unit, identity, broken, raw, Map.of());
   }
 
   /** A row without an identity of its own. */
@@ -71,15 +79,28 @@ public record ExportRow(
     return map;
   }
 
-  /** The text of a cell, or empty. */
+  /** The text of a cell, or empty; {@link #UNREADABLE} follows one that cannot be read. */
   public String get(Field field) {
-    return field.ordinal() < values.size() ? values.get(field.ordinal()) : "";
+    String text = field.ordinal() < values.size() ? values.get(field.ordinal()) : "";
+    return unreadable.containsKey(field) ? text + UNREADABLE : text;
+  }
+
+  /** The cell as a notice quotes it: its text, and why the layout cannot read it. */
+  public Value quoted(Field field) {
+    return unreadable.containsKey(field) ? unreadable.get(field) : new Value.Text(get(field));
+  }
+
+  /** The same row with these fields whose cells cannot be read. */
+  public ExportRow unreadable(Map<Field, Phrase> fields) {
+    return new ExportRow(place, values, unit, identity, broken, raw, Map.copyOf(fields));
   }
 
   /** The same row with one cell changed. */
   public ExportRow with(Field field, String value) {
     var changed = cells();
     changed.put(field, value.strip());
-    return new ExportRow(place, changed, unit, identity, broken, raw);
+    var others = new HashMap<>(unreadable);
+    others.remove(field);
+    return new ExportRow(place, changed, unit, identity, broken, raw).unreadable(others);
   }
 }

@@ -178,7 +178,7 @@ public final class RowComparison {
         differences.add(
             Phrase.of(text.isEmpty() ? "CONFLICT.BLANK" : "CONFLICT.CELL")
                 .with("column", field.id())
-                .with("cell", text));
+                .with("cell", other.read().row().quoted(field)));
       }
     }
     return Phrase.of("CONFLICT.ROW")

@@ -116,7 +116,7 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     if (number.isEmpty()) {
       throw new Refusal(
           Notice.of(NoticeCode.NUMBER_BAD, row.place())
-              .with("cell", text)
+              .with("cell", row.quoted(field))
               .with("column", field.id()));
     }
     return number;

@@ -74,7 +74,7 @@ final class WeighingFactory {
 
   private static Refusal badTime(ExportRow row) {
     return new Refusal(
-        Notice.of(NoticeCode.TIME_BAD, row.place()).with("time", row.get(Field.TIME)));
+        Notice.of(NoticeCode.TIME_BAD, row.place()).with("time", row.quoted(Field.TIME)));
   }
 
   private WeightUnit unit(ExportRow row) throws Refusal {
@@ -93,7 +93,9 @@ final class WeighingFactory {
     try {
       return Optional.of(DecimalText.of(text).orElseThrow().intValueExact()).filter(n -> n >= 0);
     } catch (ArithmeticException | NoSuchElementException e) {
-      throw new Refusal(Notice.of(NoticeCode.NUMBER_BAD, "WHOLE", row.place()).with("cell", text));
+      throw new Refusal(
+          Notice.of(NoticeCode.NUMBER_BAD, "WHOLE", row.place())
+              .with("cell", row.quoted(Field.PIECES)));
     }
   }
 

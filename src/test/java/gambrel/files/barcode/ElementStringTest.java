@@ -1,13 +1,14 @@
 package gambrel.files.barcode;
 
+import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.files.barcode.BarcodeContent.Amount;
+import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -25,13 +26,21 @@ class ElementStringTest {
   private static ElementString parse(String text) {
     try {
       return ElementString.parse(text);
-    } catch (BadBarcode e) {
-      throw new AssertionError(text + " " + e.getMessage(), e);
+    } catch (BadCell e) {
+      throw new AssertionError(text + " " + ENGLISH.of(e.why()), e);
     }
   }
 
   private static String whyNot(String text) {
-    return assertThrows(BadBarcode.class, () -> ElementString.parse(text)).getMessage();
+    return ENGLISH.of(assertThrows(BadCell.class, () -> ElementString.parse(text)).why());
+  }
+
+  private static BarcodeContent content(String text) {
+    return parse(text).content(2026);
+  }
+
+  private static Optional<Amount> amount(String value, WeightUnit unit) {
+    return Optional.of(new Amount(new BigDecimal(value), Optional.of(unit)));
   }
 
   static List<Map<String, String>> pairs() {
@@ -63,7 +72,7 @@ class ElementStringTest {
   @ParameterizedTest
   @MethodSource("invalid")
   void whatIsUnfitForTradeForOtherReasonsThanItsFormIsReadAllTheSame(Map<String, String> row) {
-    assertFalse(parse(row.get("bracketed")).net().isPresent());
+    assertFalse(content(row.get("bracketed")).net().isPresent());
   }
 
   /** Every identifier of the dictionary's extract, followed by a lot. */
@@ -74,7 +83,7 @@ class ElementStringTest {
     for (String ai : ends(row.get("ai"))) {
       String lot = ai.equals("10") ? "B17" : "10B17";
       String value = ai.equals("10") ? "" : shortest(row.get("format")) + (separated ? GS : "");
-      assertEquals(Optional.of("B17"), parse(ai + value + lot).lot(), ai);
+      assertEquals("B17", content(ai + value + lot).body(), ai);
     }
   }
 
@@ -98,13 +107,16 @@ class ElementStringTest {
   @Test
   void aMeatLabelGivesBodyWeightCountDateAndCut() {
     var label =
-        parse("]C10195012345678903310300019513260714" + "10B17" + GS + "306" + GS + "70021011");
+        content("]C10195012345678903310300019513260714" + "10B17" + GS + "306" + GS + "70021011");
     assertEquals(
-        Optional.of(new ElementString.Net(new BigDecimal("0.195"), WeightUnit.KG)), label.net());
-    assertEquals(Optional.of(LocalDate.of(2026, 7, 14)), label.date(2026));
-    assertEquals(Optional.of("B17"), label.lot());
-    assertEquals(Optional.of(BigInteger.valueOf(6)), label.count());
-    assertEquals(Optional.of("1011"), label.cut());
+        new BarcodeContent(
+            "B17",
+            "1011",
+            "6",
+            amount("0.195", WeightUnit.KG),
+            Optional.of(LocalDate.of(2026, 7, 14)),
+            Optional.empty()),
+        label);
   }
 
   @ParameterizedTest
@@ -114,16 +126,16 @@ class ElementStringTest {
     "(3105)123456, 1.23456, KG",
     "(3202)001234, 12.34, LB"
   })
-  void theLastDigitOfTheIdentifierImpliesTheDecimals(
-      String text, BigDecimal value, WeightUnit unit) {
-    assertEquals(Optional.of(new ElementString.Net(value, unit)), parse(text).net());
+  void theLastDigitOfTheIdentifierImpliesTheDecimals(String text, String value, WeightUnit unit) {
+    assertEquals(amount(value, unit), content(text).net());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"(3303)012500", "(3401)000125", "]C13303012500"})
   void aGrossWeightIsNoNetWeight(String text) {
-    assertTrue(parse(text).hasGross());
-    assertEquals(Optional.empty(), parse(text).net());
+    assertEquals(Optional.empty(), content(text).net());
+    assertEquals(
+        Optional.of("gives a gross weight, not a net one"), content(text).fault().map(ENGLISH::of));
   }
 
   @ParameterizedTest
@@ -136,13 +148,14 @@ class ElementStringTest {
     "50, 1999, 1950"
   })
   void aTwoDigitYearIsTheNearest(String two, int now, int year) {
-    assertEquals(Optional.of(LocalDate.of(year, 3, 1)), parse("(13)" + two + "0301").date(now));
+    assertEquals(
+        Optional.of(LocalDate.of(year, 3, 1)), parse("(13)" + two + "0301").content(now).date());
   }
 
   @Test
   void packedGoesBeforeProducedAndDayZeroIsNoDay() {
-    assertEquals(Optional.of(LocalDate.of(2026, 7, 2)), parse("(11)260701(13)260702").date(2026));
-    assertEquals(Optional.empty(), parse("(11)260700").date(2026));
+    assertEquals(Optional.of(LocalDate.of(2026, 7, 2)), content("(11)260701(13)260702").date());
+    assertEquals(Optional.empty(), content("(11)260700").date());
   }
 
   @ParameterizedTest

@@ -1,8 +1,10 @@
 package gambrel.files.barcode;
 
+import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import gambrel.files.csv.BadCell;
 import java.math.BigDecimal;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -11,16 +13,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Numbers that a shop's own scale prints, by the shop's own plan. */
 class InStorePlanTest {
-  private static Optional<InStorePlan.Reading> read(String plan, int decimals, String number) {
-    try {
-      return InStorePlan.of(plan, decimals).read(number);
-    } catch (BadBarcode e) {
-      throw new AssertionError(e);
-    }
+  private static Optional<BarcodeContent> read(String plan, int decimals, String number) {
+    return InStorePlan.of(plan, decimals).read(number);
   }
 
-  private static Optional<InStorePlan.Reading> reading(String item, String weight) {
-    return Optional.of(new InStorePlan.Reading(item, new BigDecimal(weight)));
+  private static Optional<BarcodeContent> reading(String item, String weight) {
+    var net = new BarcodeContent.Amount(new BigDecimal(weight), Optional.empty());
+    return Optional.of(
+        new BarcodeContent("", item, "", Optional.of(net), Optional.empty(), Optional.empty()));
   }
 
   /** 2 0 0 4 7 1 1 0 1 2 3 4: threefold every second from the right. */
@@ -38,14 +38,14 @@ class InStorePlanTest {
     var plan = InStorePlan.of("28IIIIVWWWWX", 3);
     assertEquals(
         "has a weight that its verifier digit does not confirm",
-        assertThrows(BadBarcode.class, () -> plan.read("284711245670")).getMessage());
+        ENGLISH.of(assertThrows(BadCell.class, () -> plan.read("284711245670")).why()));
   }
 
   @Test
   void aWrongCheckDigitIsRefused() {
     int wrong = (CheckDigits.mod10("200471101234") + 1) % 10;
     var plan = InStorePlan.of("20IIIIIWWWWWC", 3);
-    assertThrows(BadBarcode.class, () -> plan.read("200471101234" + wrong));
+    assertThrows(BadCell.class, () -> plan.read("200471101234" + wrong));
   }
 
   @ParameterizedTest

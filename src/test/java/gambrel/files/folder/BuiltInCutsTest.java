@@ -32,7 +32,8 @@ class BuiltInCutsTest {
 
   static Stream<Arguments> trees() {
     return Arrays.stream(Region.values())
-        .flatMap(r -> BuiltInCuts.load(r).all().stream().map(t -> Arguments.of(r, t.species(), t)));
+        .flatMap(
+            r -> BuiltInTables.cuts(r).all().stream().map(t -> Arguments.of(r, t.species(), t)));
   }
 
   @ParameterizedTest(name = "{0} {1}")
@@ -151,10 +152,10 @@ class BuiltInCutsTest {
   void factsAreTheSameInEveryRegion(
       Species species, String id, String food, boolean bone, boolean vertebra, boolean minced) {
     for (var region : Region.values()) {
-      var tree = BuiltInCuts.load(region).of(species);
+      var tree = BuiltInTables.cuts(region).of(species);
       var facts = tree.facts(id);
       assertEquals(
-          Optional.ofNullable(food), BuiltInFoods.load().of(tree, id).map(f -> f.id()), id);
+          Optional.ofNullable(food), BuiltInTables.foods().of(tree, id).map(f -> f.id()), id);
       assertEquals(bone, facts.isOnBone(), id);
       assertEquals(vertebra, facts.hasVertebra(), id);
       assertEquals(minced, facts.isMinced(), id);
@@ -164,7 +165,7 @@ class BuiltInCutsTest {
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
   void everyFoodThatARowNamesIsKnown(Region region, Species species, CutTree tree) {
-    var known = BuiltInFoods.load().all().stream().map(food -> food.id()).toList();
+    var known = BuiltInTables.foods().all().stream().map(food -> food.id()).toList();
     for (var item : tree.items()) {
       item.facts().food().ifPresent(food -> assertTrue(known.contains(food), item.id()));
     }
@@ -181,8 +182,8 @@ class BuiltInCutsTest {
 
   @Test
   void foodsOfASpeciesThatTheSourceLeavesOutAreNotKnown() {
-    var goat = BuiltInCuts.load(Region.AU).of(Species.GOAT);
-    assertEquals(Optional.empty(), BuiltInFoods.load().of(goat, "loin-chop"));
+    var goat = BuiltInTables.cuts(Region.AU).of(Species.GOAT);
+    assertEquals(Optional.empty(), BuiltInTables.foods().of(goat, "loin-chop"));
   }
 
   @ParameterizedTest
@@ -208,7 +209,7 @@ class BuiltInCutsTest {
   @Test
   void aShortLoinGoesHomeAsTBonesOrAsTenderloinAndStriploin() {
     for (var region : Region.values()) {
-      var beef = BuiltInCuts.load(region).of(Species.BEEF);
+      var beef = BuiltInTables.cuts(region).of(Species.BEEF);
       for (var id : List.of("t-bone", "tenderloin", "striploin")) {
         assertEquals("short-loin", beef.find(id).orElseThrow().parent());
       }
@@ -226,7 +227,7 @@ class BuiltInCutsTest {
 
   @Test
   void boneInJointsCountAsMeat() {
-    var trees = BuiltInCuts.load(Region.AU);
+    var trees = BuiltInTables.cuts(Region.AU);
     assertKinds(trees.of(Species.BEEF), Kind.MEAT, "t-bone", "op-rib", "osso-bucco", "short-ribs");
     assertKinds(trees.of(Species.LAMB), Kind.MEAT, "leg", "shoulder", "rack", "shank", "neck");
     assertKinds(trees.of(Species.PORK), Kind.MEAT, "leg", "loin", "belly", "ham", "hock");
@@ -246,13 +247,13 @@ class BuiltInCutsTest {
   }
 
   private static void assertQuarter(Species species, String id, String au, String uk, String us) {
-    assertTrue(BuiltInCuts.load(Region.AU).of(species).isUnder(id, au), id);
-    assertTrue(BuiltInCuts.load(Region.UK).of(species).isUnder(id, uk), id);
-    assertTrue(BuiltInCuts.load(Region.US).of(species).isUnder(id, us), id);
+    assertTrue(BuiltInTables.cuts(Region.AU).of(species).isUnder(id, au), id);
+    assertTrue(BuiltInTables.cuts(Region.UK).of(species).isUnder(id, uk), id);
+    assertTrue(BuiltInTables.cuts(Region.US).of(species).isUnder(id, us), id);
   }
 
   private static String name(Region region, Species species, String id) {
-    return BuiltInCuts.load(region).of(species).find(id).orElseThrow().name();
+    return BuiltInTables.cuts(region).of(species).find(id).orElseThrow().name();
   }
 
   /** The list names, for each code, the publication in which it was seen. */

@@ -17,7 +17,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 class BuiltInRangesTest {
-  private final PublishedRanges ranges = BuiltInRanges.load();
+  private final PublishedRanges ranges = BuiltInTables.ranges();
 
   /** Univ. of Kentucky ASC-179, table 1: grass-fed from 56, grain-fed to 63. */
   @Test

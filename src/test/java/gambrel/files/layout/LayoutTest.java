@@ -11,7 +11,9 @@ import gambrel.files.export.Exports;
 import gambrel.files.folder.ShopFiles;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.nio.charset.Charset;
@@ -63,15 +65,21 @@ class LayoutTest {
     return rows.get(0);
   }
 
+  /** The cell as an English notice quotes it. */
+  private static String quoted(ExportRow row, Field field) {
+    return row.quoted(field) instanceof Phrase why ? ENGLISH.of(why) : row.get(field);
+  }
+
   private String cell(Field field, String layout, String column, String text) {
     var row = row(layout, "time,code," + column + "\n2026-07-01T09:00,71,\"" + text + "\"\n");
-    return row.get(field);
+    assertEquals(row.unreadable().isEmpty(), DecimalText.of(row.get(field)).isPresent());
+    return quoted(row, field);
   }
 
   private static String outline(ExportRow row) {
     var words = new StringBuilder();
     for (var field : Field.values()) {
-      words.append(row.get(field).isEmpty() ? "" : field.id() + "=" + row.get(field) + " ");
+      words.append(row.get(field).isEmpty() ? "" : field.id() + "=" + quoted(row, field) + " ");
     }
     return words.toString().strip();
   }
@@ -341,7 +349,7 @@ class LayoutTest {
   @ValueSource(strings = {"31/02/2026 09:05", "2026-07-01T09:05", "01/07/26 09:05", "01/07/2026"})
   void aTimeThatIsNotByThePatternIsNotGuessed(String text) {
     var row = row("time=dd/MM/yyyy HH:mm", "time,code,net\n" + text + ",71,2.5\n");
-    assertEquals(text + " (not by the layout's pattern)", row.get(Field.TIME));
+    assertEquals(text + " (not by the layout's pattern)", quoted(row, Field.TIME));
   }
 
   @ParameterizedTest
@@ -353,7 +361,7 @@ class LayoutTest {
         "date=dd.MM.yyyy;clock=h:mm a    | 01.07.2026 | 9:05 PM | 2026-07-01T21:05",
         "date=dd.MM.yyyy;clock=HH:mm | 1.7.2026   | 09:05 | 1.7.2026 09:05 (the date is not by the"
             + " pattern)",
-        "date=dd.MM.yyyy;clock=HH:mm | 01.07.2026 | 9.05  | 2026-07-01 9.05 (the clock is not by"
+        "date=dd.MM.yyyy;clock=HH:mm | 01.07.2026 | 9.05  | 01.07.2026 9.05 (the clock is not by"
             + " the pattern)",
         "date=dd.MM.yyyy;clock=HH:mm     | 01.07.2026 |       | 01.07.2026 (no clock time)",
         "date=dd.MM.yyyy;clock=HH:mm     |            | 09:05 | 09:05 (no date)",
@@ -362,7 +370,7 @@ class LayoutTest {
   void dateAndClockMayStandInTwoColumns(String layout, String date, String clock, String iso) {
     String cells = (date == null ? "" : date) + "," + (clock == null ? "" : clock);
     var row = row(layout.replace(';', '\n'), "date,clock,code,net\n" + cells + ",71,2.5\n");
-    assertEquals(iso, row.get(Field.TIME));
+    assertEquals(iso, quoted(row, Field.TIME));
   }
 
   @Test
@@ -433,7 +441,7 @@ class LayoutTest {
   })
   void aBarcodeWithoutANetWeightIsNoWeight(String barcode, String net) {
     var row = row("", "barcode,time,body,code\n\"" + barcode + "\",T,B1,71\n");
-    assertEquals(net, row.get(Field.NET));
+    assertEquals(net, quoted(row, Field.NET));
   }
 
   @Test

@@ -3,7 +3,7 @@ package gambrel.pages.statement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import gambrel.files.folder.BuiltInCuts;
+import gambrel.files.folder.BuiltInTables;
 import gambrel.pages.views.Words;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
@@ -125,7 +125,7 @@ class LanguagesTest {
     var names = texts("cuts_" + language).keySet();
     var needed = new TreeSet<String>();
     for (var species : Species.values()) {
-      for (var item : BuiltInCuts.load(Region.AU).of(species).items()) {
+      for (var item : BuiltInTables.cuts(Region.AU).of(species).items()) {
         String own = species.id() + '.' + item.id();
         needed.add(names.contains(own) ? own : item.id());
       }

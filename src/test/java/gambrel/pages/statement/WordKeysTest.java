@@ -3,7 +3,7 @@ package gambrel.pages.statement;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.files.folder.BuiltInFoods;
+import gambrel.files.folder.BuiltInTables;
 import gambrel.pages.views.Words;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
@@ -88,7 +88,7 @@ class WordKeysTest {
     for (var reason : ReasonCode.values()) {
       assertTrue(WORDS.has("draft.reason." + reason.id()), reason.id());
     }
-    for (var food : BuiltInFoods.load().all()) {
+    for (var food : BuiltInTables.foods().all()) {
       assertTrue(WORDS.has("keeping." + food.id()), food.id());
     }
     for (var step : List.of("hot", "cold", "aged")) {

@@ -1,7 +1,10 @@
-package gambrel.files.csv;
+package gambrel.files.folder;
 
+import gambrel.files.csv.BadCell;
+import gambrel.files.csv.TextLine;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
@@ -21,10 +24,9 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
-/** The keys and values of {@code shop.properties} or of a layout, as UTF-8. */
+/** The keys and values of {@code shop.properties} or of a layout, which are UTF-8 files. */
 public final class SettingsFile {
-  static final String NAME = "shop.properties";
-
+  private static final String SHOP = "shop.properties";
   private static final int MOST_LINES = 10_000;
   private static final char REPLACED = '\uFFFD';
 
@@ -40,19 +42,20 @@ public final class SettingsFile {
    *
    * @throws UnreadableShop if it is missing or cannot be read
    */
-  public SettingsFile(Path folder, List<Notice> notices) {
-    this(folder, NAME, UnaryOperator.identity(), notices);
+  SettingsFile(Path folder, List<Notice> notices) {
+    this(folder, SHOP, UnaryOperator.identity(), notices);
   }
 
   /**
    * Reads a file.
    *
    * @param name its path relative to the shop folder
-   * @param lenient makes of each line what its writer meant
+   * @param escaping makes a line of the properties format of each line of the file
+   * @param notices receives a notice for each key or value that is wrong
    * @throws UnreadableShop if it is missing or cannot be read
    */
   public SettingsFile(
-      Path folder, String name, UnaryOperator<String> lenient, List<Notice> notices) {
+      Path folder, String name, UnaryOperator<String> escaping, List<Notice> notices) {
     this.name = name;
     this.notices = notices;
     var path = folder.resolve(name);
@@ -64,26 +67,22 @@ public final class SettingsFile {
       if (lines.size() > MOST_LINES) {
         throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
       }
-      var texts = lines.stream().map(TextLine::text).map(lenient).toList();
+      var texts = lines.stream().map(TextLine::text).map(escaping).toList();
       values.load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
       throw new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
     }
-    keys().stream()
-        .filter(key -> values.getProperty(key).indexOf(REPLACED) >= 0)
-        .forEach(this::drop);
+    for (String key : keys()) {
+      if (values.getProperty(key).indexOf(REPLACED) >= 0) {
+        refuse(key, "NOT_UTF8");
+        values.remove(key);
+      }
+    }
   }
 
-  /** Whether a value had to be left out because it cannot be read. */
+  /** Whether a value was left out because it cannot be read. */
   public boolean isFaulty() {
     return faulty;
-  }
-
-  /** As {@link #get}, but the value may be a single blank or tab. */
-  public <T> Optional<T> getCharacter(String key, Function<String, T> type) {
-    String value = value(key);
-    String text = value.length() == 1 ? value : value.strip();
-    return text.isEmpty() ? Optional.empty() : understand(key, text, type);
   }
 
   /** The stripped value of a key; empty if it is blank or missing. */
@@ -96,7 +95,7 @@ public final class SettingsFile {
     return values.getProperty(key, "");
   }
 
-  /** Whether the key stands there, even with a blank value. */
+  /** Whether the file has the key, even with a blank value. */
   public boolean has(String key) {
     return values.containsKey(key);
   }
@@ -106,68 +105,34 @@ public final class SettingsFile {
     return new TreeSet<>(values.stringPropertyNames());
   }
 
-  /** The value of a key, or empty with a notice if it cannot be read. */
+  /** The value of a key; empty if it is blank or missing, and with a notice if it is bad. */
   public <T> Optional<T> get(String key, Function<String, T> type) {
     String text = text(key);
-    return text.isEmpty() ? Optional.empty() : understand(key, text, type);
+    return text.isEmpty() ? Optional.empty() : read(key, text, type);
   }
 
-  /** As {@link #get}, but a blank value of a key that stands there is a value, too. */
-  public <T> Optional<T> getEvenBlank(String key, Function<String, T> type) {
-    return has(key) ? understand(key, text(key), type) : Optional.empty();
+  /** The whole number of a key, as {@link #get} returns it. */
+  public Optional<Integer> count(String key) {
+    return get(key, CellTypes.PLAIN::count);
   }
 
-  /**
-   * The value of a required key.
-   *
-   * @throws UnreadableShop if it is blank, missing or bad
-   */
-  public <T> T need(String key, Function<String, T> type) {
-    String text = text(key);
-    if (text.isEmpty()) {
-      throw new UnreadableShop(name + " lacks the setting " + key);
-    }
-    try {
-      return type.apply(text);
-    } catch (BadCell e) {
-      throw new UnreadableShop(name + ": " + key + " \"" + text + "\" " + e.words());
-    }
+  /** Yes or no, as {@link #get} returns it. */
+  public Optional<Boolean> yesNo(String key) {
+    return get(key, CellTypes.PLAIN::yesNo);
   }
 
-  /** Adds a notice for each key that nothing has asked for so far. */
-  public void tellUnknown() {
-    keys().stream().filter(key -> !read.contains(key)).forEach(this::tellUnknown);
+  /** As {@link #get}, but a single blank or tab is a value, too. */
+  public <T> Optional<T> getCharacter(String key, Function<String, T> type) {
+    String value = value(key);
+    return value.length() == 1 ? read(key, value, type) : get(key, type);
   }
 
-  private void tellUnknown(String key) {
-    notices.add(
-        Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key))
-            .with("key", key)
-            .as(name.equals(NAME) ? Severity.NOTE : Severity.MARK));
+  /** As {@link #get}, but a blank text is a value, too, if the file has the key. */
+  <T> Optional<T> getEvenBlank(String key, Function<String, T> type) {
+    return has(key) ? read(key, text(key), type) : Optional.empty();
   }
 
-  /**
-   * Adds a notice for a key whose value cannot be right.
-   *
-   * @param variant of the notice, or what is wrong
-   */
-  public void refuse(String key, String variant) {
-    read.add(key);
-    add(Notice.of(NoticeCode.SETTING_BAD, variant, place(key)), key);
-  }
-
-  /** Adds a notice for a key that names something wrong. */
-  public void refuse(String key, BadCell bad) {
-    read.add(key);
-    add(Notice.of(NoticeCode.SETTING_BAD, "KEY", place(key)).with("why", bad.why()), key);
-  }
-
-  private void add(Notice notice, String key) {
-    faulty = true;
-    notices.add(notice.with("key", key).advising(name.equals(NAME) ? "" : "LAYOUT"));
-  }
-
-  private <T> Optional<T> understand(String key, String text, Function<String, T> type) {
+  private <T> Optional<T> read(String key, String text, Function<String, T> type) {
     try {
       return Optional.of(type.apply(text));
     } catch (BadCell e) {
@@ -177,14 +142,56 @@ public final class SettingsFile {
     }
   }
 
-  private void drop(String key) {
-    refuse(key, "NOT_UTF8");
-    values.remove(key);
+  /**
+   * The value of a required key.
+   *
+   * @throws UnreadableShop if it is blank, missing or bad
+   */
+  <T> T need(String key, Function<String, T> type) {
+    String text = text(key);
+    if (text.isEmpty()) {
+      throw new UnreadableShop(name + " lacks the setting " + key);
+    }
+    try {
+      return type.apply(text);
+    } catch (BadCell e) {
+      String why = NoticeWords.ENGLISH.of(e.why());
+      throw new UnreadableShop(name + ": " + key + " \"" + text + "\" " + why);
+    }
   }
 
+  /** Adds a notice for each key that no method has read so far. */
+  public void addUnknown() {
+    for (String key : keys()) {
+      if (!read.contains(key)) {
+        notices.add(
+            Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key))
+                .with("key", key)
+                .as(name.equals(SHOP) ? Severity.NOTE : Severity.MARK));
+      }
+    }
+  }
+
+  /** Adds the notice {@code SETTING_BAD.variant} for a value that does not fit the others. */
+  public void refuse(String key, String variant) {
+    read.add(key);
+    add(Notice.of(NoticeCode.SETTING_BAD, variant, place(key)), key);
+  }
+
+  /** Adds a notice for a key that is itself wrong. */
+  public void refuse(String key, BadCell bad) {
+    read.add(key);
+    add(Notice.of(NoticeCode.SETTING_BAD, "KEY", place(key)).with("why", bad.why()), key);
+  }
+
+  private void add(Notice notice, String key) {
+    faulty = true;
+    notices.add(notice.with("key", key).advising(name.equals(SHOP) ? "" : "LAYOUT"));
+  }
+
+  /** The last line that begins with the key; line 0 if none does. */
   private Place place(String key) {
-    var start =
-        Pattern.compile("\\s*" + Pattern.quote(key) + "\\s*[=:\\s].*|\\s*" + Pattern.quote(key));
+    var start = Pattern.compile("\\s*" + Pattern.quote(key) + "(\\s*[=:\\s].*)?");
     return lines.stream()
         .filter(line -> start.matcher(line.text().replace("\\", "")).matches())
         .reduce((first, last) -> last)

@@ -1,18 +1,15 @@
-package gambrel.files.folder;
+package gambrel.files.export;
 
 import gambrel.bench.Plant;
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.TextLine;
-import gambrel.files.export.ExportFileReader;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.Layouts;
-import gambrel.trade.notice.Notice;
 import gambrel.trade.rows.ExportRow;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -81,9 +78,10 @@ public class ReadingBench {
   }
 
   private List<ExportRow> rows(byte[] bytes) throws IOException {
-    var notices = new ArrayList<Notice>();
-    return new ExportFileReader("exports/bench1.csv", layout, notices)
+    return new ExportFileReader("exports/bench1.csv", layout)
         .read(new ByteArrayInputStream(bytes))
+        .file()
+        .orElseThrow()
         .rows();
   }
 }

@@ -1,0 +1,57 @@
+package gambrel.files.barcode;
+
+import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.Phrase;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * What the barcode of a weighing holds.
+ *
+ * @param body its lot, or empty
+ * @param code its cut or item, or empty
+ * @param pieces its count, or empty
+ * @param net its net weight
+ * @param date the day of packing or production
+ * @param fault why it cannot be read or gives no net weight; ends a sentence that begins with it
+ */
+public record BarcodeContent(
+    String body,
+    String code,
+    String pieces,
+    Optional<Amount> net,
+    Optional<LocalDate> date,
+    Optional<Phrase> fault) {
+
+  /**
+   * A weight as a barcode or a cell gives it.
+   *
+   * @param value exact, with the decimals that were given
+   * @param unit the unit that was given with it
+   */
+  public record Amount(BigDecimal value, Optional<WeightUnit> unit) {}
+
+  /**
+   * Reads a barcode; an empty text has no content and no fault.
+   *
+   * @param plan the plan of the shop's in-store numbers
+   * @param thisYear decides the century of two-digit years
+   */
+  public static BarcodeContent read(String text, Optional<InStorePlan> plan, int thisYear) {
+    if (text.isEmpty()) {
+      return empty(Optional.empty());
+    }
+    try {
+      return plan.flatMap(own -> own.read(text))
+          .orElseGet(() -> ElementString.parse(text).content(thisYear));
+    } catch (BadCell e) {
+      return empty(Optional.of(e.why()));
+    }
+  }
+
+  private static BarcodeContent empty(Optional<Phrase> fault) {
+    return new BarcodeContent("", "", "", Optional.empty(), Optional.empty(), fault);
+  }
+}

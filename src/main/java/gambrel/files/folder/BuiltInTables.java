@@ -1,0 +1,171 @@
+package gambrel.files.folder;
+
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.cuts.Facts;
+import gambrel.trade.cuts.Facts.Offal;
+import gambrel.trade.cuts.Food;
+import gambrel.trade.cuts.Food.Span;
+import gambrel.trade.cuts.Food.Temperature;
+import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.shop.PublishedRange;
+import gambrel.trade.shop.PublishedRanges;
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/** Reads the tables that are resources of the program. */
+public final class BuiltInTables {
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+  private BuiltInTables() {}
+
+  /**
+   * The cut trees of all species with the names and parents of a region, from one table a species.
+   * The columns {@code name} and {@code parent} hold the Australian form; a blank regional column
+   * means the same.
+   *
+   * <p>Item ids and the way parts nest follow the cut descriptions of the UN/ECE standards for
+   * bovine and ovine meat (ECE/TRADE/326 and 308). The column {@code unece} holds only numbers seen
+   * in print: in the UN/ECE working papers of 2012 and retail cut standard of 2013, and in the
+   * Handbook of Australian Meat, whose numbers the UN/ECE standards share. Regional names and
+   * breaks are common practice of the trade.
+   *
+   * <p>The columns {@code food}, {@code bone}, {@code vertebra}, {@code minced} and {@code offal}
+   * are the item's {@link Facts}; a blank cell takes the fact of the item's parent. What has bone
+   * or vertebrae in it is common practice of the trade.
+   */
+  public static CutTrees cuts(Region region) {
+    var trees = new ArrayList<CutTree>();
+    for (var species : Species.values()) {
+      var rows = rows("cuts/" + species.id());
+      trees.add(CutTree.of(species, rows.stream().map(row -> item(row, region)).toList()));
+    }
+    return CutTrees.from(trees);
+  }
+
+  private static Item item(CSVRecord row, Region region) {
+    var count = row.get("count");
+    return new Item(
+        row.get("item"),
+        regional(row, "parent", region),
+        regional(row, "name", region),
+        Kind.of(row.get("kind")).orElseThrow(),
+        count.isEmpty() ? 1 : Integer.parseInt(count),
+        row.get("unece").isEmpty() ? List.of() : List.of(row.get("unece").split(" ")),
+        false,
+        facts(row));
+  }
+
+  private static Facts facts(CSVRecord row) {
+    return new Facts(
+        cell(row, "food", food -> food),
+        cell(row, "bone", BuiltInTables::isYes),
+        cell(row, "vertebra", BuiltInTables::isYes),
+        cell(row, "minced", BuiltInTables::isYes),
+        cell(row, "offal", line -> Offal.valueOf(line.toUpperCase(Locale.ROOT))));
+  }
+
+  private static boolean isYes(String cell) {
+    return switch (cell) {
+      case "yes" -> true;
+      case "no" -> false;
+      default -> throw new IllegalArgumentException(cell + " is neither yes nor no");
+    };
+  }
+
+  private static String regional(CSVRecord row, String column, Region region) {
+    var own = region == Region.AU ? "" : row.get(column + "_" + region.id());
+    return own.isEmpty() ? row.get(column) : own;
+  }
+
+  /**
+   * How food keeps and is cooked, each row with its source. The rows {@code fridge} and {@code
+   * freezer} hold only the highest temperatures of these.
+   */
+  public static Foods foods() {
+    var rows = new LinkedHashMap<String, CSVRecord>();
+    rows("food").forEach(row -> rows.put(row.get("food"), row));
+    var fridge = temperature(rows.remove("fridge")).orElseThrow();
+    var freezer = temperature(rows.remove("freezer")).orElseThrow();
+    return new Foods(fridge, freezer, rows.values().stream().map(BuiltInTables::food).toList());
+  }
+
+  private static Food food(CSVRecord row) {
+    return new Food(
+        row.get("food"),
+        cell(row, "kind", kind -> Kind.of(kind).orElseThrow()),
+        Stream.of(row.get("species").split(" "))
+            .map(species -> Species.of(species).orElseThrow())
+            .collect(Collectors.toSet()),
+        cell(row, "fridge_days", BuiltInTables::span),
+        cell(row, "freezer_months", BuiltInTables::span),
+        temperature(row),
+        cell(row, "rest_minutes", Integer::valueOf));
+  }
+
+  private static Optional<Temperature> temperature(CSVRecord row) {
+    return cell(
+        row,
+        "celsius",
+        celsius -> new Temperature(new BigDecimal(celsius), new BigDecimal(row.get("fahrenheit"))));
+  }
+
+  /** {@code 3-5}, or {@code 7} where one number is published. */
+  private static Span span(String text) {
+    var ends = List.of(text.split("-"));
+    return new Span(Integer.parseInt(ends.get(0)), Integer.parseInt(ends.get(ends.size() - 1)));
+  }
+
+  /** The published ranges, each with its source. */
+  public static PublishedRanges ranges() {
+    var ranges = new HashMap<String, PublishedRange>();
+    for (var row : rows("ranges")) {
+      ranges.put(
+          PublishedRanges.key(row.get("species"), row.get("figure")),
+          new PublishedRange(
+              new BigDecimal(row.get("low")),
+              new BigDecimal(row.get("high")),
+              row.get("about"),
+              row.get("source")));
+    }
+    return new PublishedRanges(ranges);
+  }
+
+  /** The rows of {@code /gambrel/NAME.csv}. */
+  static List<CSVRecord> rows(String name) {
+    String path = "/gambrel/" + name + ".csv";
+    try (var in = BuiltInTables.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new FileNotFoundException(path);
+      }
+      return FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)).getRecords();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The value of a cell; empty if it is blank. */
+  static <T> Optional<T> cell(CSVRecord row, String column, Function<String, T> read) {
+    return Optional.of(row.get(column)).filter(text -> !text.isEmpty()).map(read);
+  }
+}
