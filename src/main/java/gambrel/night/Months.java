@@ -2,7 +2,6 @@ package gambrel.night;
 
 import gambrel.files.publish.Changes;
 import gambrel.files.tables.MonthRows;
-import gambrel.files.tables.MonthTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.BodyCalendar;
@@ -125,6 +124,6 @@ public final class Months {
 
   /** The months' data files, once all months are made. */
   List<Table> tables() {
-    return MonthTables.of(rows);
+    return MonthRows.tables(rows);
   }
 }
