@@ -7,73 +7,68 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
-import gambrel.trade.register.RegisterRow;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * Tells of bodies that were weighed again after their last statement went out: one notice a body.
- * Offal changes no figure that hung and is left out. A statement of this very moment is none that
- * went out before, so that a rerun says what the first run said.
+ * Makes notices of bodies that were weighed again after their last statement was issued, one for
+ * each body. Offal is left out, since it changes no figure of what hung. Statements of this very
+ * moment do not count as issued before, so that a rerun has the same notices as the first run.
  */
 final class LateWeighings {
-  private final Night night;
-  private final Map<String, LocalDateTime> issued = new HashMap<>();
+  private LateWeighings() {}
 
-  private LateWeighings(Night night, Register register) {
-    this.night = night;
-    var now = night.asOf().toLocalDateTime().withNano(0);
-    for (RegisterRow row : register.rows()) {
-      if (row.issued().isBefore(now)) {
-        issued.merge(row.body(), row.issued(), (a, b) -> a.isAfter(b) ? a : b);
-      }
-    }
-  }
-
-  /** The notices of a night over what was issued before. */
   static List<Notice> of(Night night, Register register) {
-    var late = new LateWeighings(night, register);
-    return late.issued.keySet().stream()
-        .map(body -> night.ledger().weighings().of(body).stream().filter(late::isLate).toList())
-        .filter(weighings -> !weighings.isEmpty())
-        .map(late::notice)
-        .toList();
+    var now = night.asOf().toLocalDateTime().withNano(0);
+    var issued = new HashMap<String, LocalDateTime>();
+    register.rows().stream()
+        .filter(row -> row.issued().isBefore(now) && night.bodies().containsKey(row.body()))
+        .forEach(row -> issued.merge(row.body(), row.issued(), LateWeighings::later));
+    var notices = new ArrayList<Notice>();
+    issued.forEach(
+        (body, moment) -> {
+          var late =
+              night.ledger().weighings().of(body).stream()
+                  .filter(weighing -> isLate(night, weighing, moment))
+                  .toList();
+          if (!late.isEmpty()) {
+            notices.add(notice(night.bodies().get(body), moment, late));
+          }
+        });
+    return notices;
   }
 
-  private boolean isLate(Weighing weighing) {
-    var account = night.bodies().get(weighing.body());
-    var went = issued.get(weighing.body());
-    return account != null
-        && went != null
-        && weighing.ofBody()
+  private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  private static boolean isLate(Night night, Weighing weighing, LocalDateTime issued) {
+    var species = night.bodies().get(weighing.body()).body().species();
+    boolean offal =
+        night
+            .shop()
+            .cuts()
+            .of(species)
+            .find(weighing.item())
+            .filter(item -> item.kind() == Kind.OFFAL)
+            .isPresent();
+    return weighing.ofBody()
         && weighing.step().movesMass()
-        && weighing.time().toLocalDateTime().isAfter(went)
-        && !isOffal(account, weighing);
+        && weighing.time().toLocalDateTime().isAfter(issued)
+        && !offal;
   }
 
-  private boolean isOffal(BodyAccount account, Weighing weighing) {
-    return night
-        .shop()
-        .cuts()
-        .of(account.body().species())
-        .find(weighing.item())
-        .filter(item -> item.kind() == Kind.OFFAL)
-        .isPresent();
-  }
-
-  private Notice notice(List<Weighing> late) {
+  private static Notice notice(BodyAccount account, LocalDateTime issued, List<Weighing> late) {
     var first = late.get(0);
-    String body = first.body();
-    var state = night.bodies().get(body).decision().state();
     return Notice.of(NoticeCode.WEIGHED_AFTER_ISSUE, first.place())
         .aboutTicket(first.scale().id(), first.ticket())
-        .aboutBody(body)
+        .aboutBody(first.body())
         .with("weighed", first.time().toLocalDateTime())
-        .with("issued", issued.get(body))
+        .with("issued", issued)
         .with("count", late.size())
-        .with("follows", Phrase.of("REVISION." + state));
+        .with("follows", Phrase.of("REVISION." + account.decision().state()));
   }
 }

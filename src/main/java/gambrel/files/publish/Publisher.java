@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
- * flushed, and every folder that they need is made; then a journal names the moves to make. Until
- * the journal exists nothing published has changed. From then on the next run finishes what a run
- * that died has begun, and a full disk does not stop it, since names only move.
+ * Publishes all changes of a night or none. First every new file is written to a staging folder and
+ * flushed, and every folder that it needs is made. Then a journal of the moves is written. Until
+ * the journal exists no published file has changed. After that the next run finishes what a run
+ * that died had begun; a full disk does not prevent this, since only names move.
  */
 final class Publisher {
   private final Path root;
@@ -25,7 +25,7 @@ final class Publisher {
     this.disk = disk;
   }
 
-  /** Writes a file to the staging folder, and makes the folder that it will be in. */
+  /** Writes a file to the staging folder, and makes the folder of its target. */
   void stage(String staged, String path, Content content) throws IOException {
     var target = target(path);
     var staging = root.resolve(Journal.STAGING);
@@ -35,7 +35,7 @@ final class Publisher {
   }
 
   /**
-   * Makes a journal's steps visible, whose files are staged.
+   * Makes the steps of a journal visible; their files are staged.
    *
    * @param done run after each of them
    */
@@ -58,7 +58,8 @@ final class Publisher {
   }
 
   /**
-   * Carries out a journal that is there; without one, drops what an unfinished run has staged.
+   * Carries out the journal of the output folder and removes the staging folder. Without a journal
+   * it only removes the files that an unfinished run has staged.
    *
    * @param done run after each of its steps
    */
@@ -112,7 +113,7 @@ final class Publisher {
     }
   }
 
-  /** Removes a file and the folders that it leaves empty. */
+  /** Removes a file and the folders that are empty without it. */
   private void remove(Path file, Set<Path> touched) throws IOException {
     if (Files.exists(file)) {
       disk.delete(file);
@@ -148,8 +149,8 @@ final class Publisher {
   }
 
   /**
-   * Gives back the room that staging took, as far as the disk lets it; the next run does the rest.
-   * With a journal in place nothing is given back.
+   * Removes the staged files and the folders made for them. If the disk fails, the next run removes
+   * the rest. If there is a journal, all is left for the next run to publish.
    */
   void undo() {
     if (Files.exists(root.resolve(Journal.FILE))) {
