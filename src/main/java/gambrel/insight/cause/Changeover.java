@@ -1,5 +1,6 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -27,7 +28,15 @@ final class Changeover extends Finder {
   Stream<Candidate> candidates() {
     return Stream.concat(
         rows.days(suspect.id()).flatMap(this::betweenRuns),
-        rows.absences().stream().flatMap(this::withoutRun));
+        rows.night().bodies().keySet().stream()
+            .filter(this::lacksWeight)
+            .flatMap(body -> rows.daysWithout(body).flatMap(day -> withoutRun(day, body))));
+  }
+
+  private boolean lacksWeight(String body) {
+    var facts = rows.facts(body);
+    return Faults.codes(facts).contains(ReasonCode.LOSS_HIGH)
+        && Faults.isUnbalanced(facts, rows.night());
   }
 
   /** The end of one run keyed to the body of the next, and the beginning of one to the last. */
@@ -48,14 +57,14 @@ final class Changeover extends Finder {
   }
 
   /** All that a body has at a scale may be keyed to the body before or after it. */
-  private Stream<Candidate> withoutRun(RowIndex.Absence absence) {
-    return TicketRuns.of(absence.day()).stream()
-        .filter(run -> isSuspect(absence.body()) || isSuspect(run.body()))
+  private Stream<Candidate> withoutRun(List<Weighing> day, String body) {
+    return TicketRuns.of(day).stream()
+        .filter(run -> isSuspect(body) || isSuspect(run.body()))
         .flatMap(
             run ->
                 Stream.concat(
-                    ends(run, true, Optional.empty(), absence.body()),
-                    ends(run, false, Optional.empty(), absence.body())));
+                    ends(run, true, Optional.empty(), body),
+                    ends(run, false, Optional.empty(), body)));
   }
 
   private boolean isSuspect(String body) {

@@ -1,6 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
@@ -11,7 +10,6 @@ import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.Ledgers;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -32,7 +30,6 @@ final class RowIndex {
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> corrected;
   private final Map<ScaleDay, List<Weighing>> days;
-  private final List<Absence> absences;
 
   RowIndex(Night night, List<ExportFile> exports, Usual usual) {
     this.night = night;
@@ -47,7 +44,6 @@ final class RowIndex {
             .filter(weighing -> weighing.step().movesMass())
             .sorted(Weighing.BY_TIME)
             .collect(Collectors.groupingBy(ScaleDay::of, LinkedHashMap::new, Collectors.toList()));
-    this.absences = findAbsences();
     this.ranges = new CodeRanges(night);
     this.tares = new Tares(this);
   }
@@ -58,15 +54,6 @@ final class RowIndex {
       return new ScaleDay(weighing.scale().id(), weighing.date());
     }
   }
-
-  /**
-   * A body that lacks weight and was not weighed at a scale on a day on which others were cut
-   * there.
-   *
-   * @param body the body
-   * @param day what the scale weighed on that day, in order
-   */
-  record Absence(String body, List<Weighing> day) {}
 
   Night night() {
     return night;
@@ -119,31 +106,18 @@ final class RowIndex {
     return days.getOrDefault(ScaleDay.of(weighing), List.of());
   }
 
-  /** Every absence from a scale. */
-  List<Absence> absences() {
-    return absences;
-  }
-
-  private List<Absence> findAbsences() {
-    var found = new ArrayList<Absence>();
-    for (String body : night.bodies().keySet()) {
-      var account = facts(body);
-      if (Faults.codes(account).contains(ReasonCode.LOSS_HIGH)
-          && Faults.isUnbalanced(account, night)) {
-        var own = scaleDays(body);
-        var dates =
-            account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
-        days.forEach(
-            (day, weighings) -> {
-              if (dates.contains(day.date())
-                  && !own.contains(day)
-                  && weighings.stream().anyMatch(w -> w.step().isCutting())) {
-                found.add(new Absence(body, weighings));
-              }
-            });
-      }
-    }
-    return found;
+  /**
+   * What was weighed at each scale without a weighing of a body, on each day on which the body was
+   * cut at another scale; only if bodies were cut at the scale on that day.
+   */
+  Stream<List<Weighing>> daysWithout(String body) {
+    var own = scaleDays(body);
+    var dates =
+        facts(body).balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+    return days.entrySet().stream()
+        .filter(day -> dates.contains(day.getKey().date()) && !own.contains(day.getKey()))
+        .map(Map.Entry::getValue)
+        .filter(day -> day.stream().anyMatch(weighing -> weighing.step().isCutting()));
   }
 
   /** The text of a cell of a row as it stands in the export. */
