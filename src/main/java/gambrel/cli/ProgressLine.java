@@ -21,9 +21,9 @@ import java.util.function.LongConsumer;
  */
 final class ProgressLine implements Progress, AutoCloseable {
   /** Work that takes less time has no line. */
-  private static final Duration PATIENCE = Duration.ofSeconds(2);
+  private static final Duration FIRST_DRAWING = Duration.ofSeconds(2);
 
-  private static final Duration PACE = Duration.ofMillis(500);
+  private static final Duration PERIOD = Duration.ofMillis(500);
 
   private final PrintWriter to;
   private final Terminal terminal;
@@ -53,7 +53,7 @@ final class ProgressLine implements Progress, AutoCloseable {
     if (terminal != Terminal.NONE) {
       var unused =
           line.timer.scheduleAtFixedRate(
-              line::draw, PATIENCE.toMillis(), PACE.toMillis(), TimeUnit.MILLISECONDS);
+              line::draw, FIRST_DRAWING.toMillis(), PERIOD.toMillis(), TimeUnit.MILLISECONDS);
       Runtime.getRuntime().addShutdownHook(line.atExit);
     }
     return line;

@@ -5,11 +5,11 @@ import java.util.List;
 
 /** Makes the text of the progress line. */
 final class ProgressText {
-  private static final long KILO = 1_000;
-  private static final long MEGA = 1_000_000;
+  private static final long KILOBYTE = 1_000;
+  private static final long MEGABYTE = 1_000_000;
 
   /** From so many megabytes on, bytes are printed as megabytes. */
-  private static final int ENOUGH = 10;
+  private static final int LEAST_MEGABYTES = 10;
 
   private static final int PERCENT = 100;
 
@@ -48,7 +48,9 @@ final class ProgressText {
   private static String count(Stage stage, long done, long total) {
     return switch (stage) {
       case READING ->
-          total < ENOUGH * MEGA ? of(done, total, KILO) + " kB" : of(done, total, MEGA) + " MB";
+          total < LEAST_MEGABYTES * MEGABYTE
+              ? of(done, total, KILOBYTE) + " kB"
+              : of(done, total, MEGABYTE) + " MB";
       // A row is counted once for each pass over it, so a number of rows would be wrong.
       case ROWS -> PERCENT * done / total + " %";
       default -> of(done, total, 1);

@@ -45,7 +45,7 @@ final class NightNotices {
   }
 
   /** Whether any statement may be wrong because a table or an export could not be read. */
-  static boolean stopIssuing(Inputs inputs) {
+  static boolean stopsIssuing(Inputs inputs) {
     return inputs.notices().stream().anyMatch(NightNotices::stopsIssuing);
   }
 

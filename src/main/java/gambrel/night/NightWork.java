@@ -66,7 +66,7 @@ final class NightWork {
     notices.addAll(OrderedParallel.result(lost));
     notices.addAll(LateWeighings.of(night, before));
     var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
-    var allowed = NightNotices.stopIssuing(inputs) ? plan.withoutIssues() : plan;
+    var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
     var register =
         new Statements(night, documents, store, changes, cache, notices)

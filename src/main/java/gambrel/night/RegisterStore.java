@@ -15,7 +15,6 @@ import gambrel.trade.register.FigureReader;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
-import gambrel.trade.register.RegisterRow;
 import gambrel.trade.register.StatementFiles;
 import gambrel.trade.shop.Settings;
 import java.io.IOException;
@@ -110,11 +109,7 @@ final class RegisterStore {
   }
 
   /** The figures in the document of a statement; empty if it is missing or damaged. */
-  Optional<Figures> figures(RegisterRow row) throws IOException {
-    return figures(row.file());
-  }
-
-  private Optional<Figures> figures(String file) throws IOException {
+  Optional<Figures> figures(String file) throws IOException {
     return output
         .read(file)
         .flatMap(document -> AttachmentReader.read(document, FIGURES))

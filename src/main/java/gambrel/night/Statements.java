@@ -22,8 +22,8 @@ import java.util.function.LongConsumer;
 
 /** Makes the statements and drafts of a night. */
 final class Statements {
-  private static final String KEPT = ".kept/";
-  private static final int MARK = 16;
+  private static final String KEPT_FOLDER = ".kept/";
+  private static final int MARK_LENGTH = 16;
 
   private final Night night;
   private final Documents documents;
@@ -116,7 +116,7 @@ final class Statements {
     var differences =
         replaced.isEmpty()
             ? Optional.of(List.<Figures.Change>of())
-            : store.figures(replaced.get()).map(figures::changesSince);
+            : store.figures(replaced.get().file()).map(figures::changesSince);
     var page = Page.of(() -> documents.statement(night, planned, differences, bytes));
     return new Made(planned, bytes, page);
   }
@@ -151,8 +151,8 @@ final class Statements {
   private void write(String file, byte[] document) throws IOException {
     var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
     if (other.isPresent()) {
-      String mark = Digest.of(other.get()).substring(0, MARK);
-      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
+      String mark = Digest.of(other.get()).substring(0, MARK_LENGTH);
+      changes.write(KEPT_FOLDER + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
     changes.write(file, document);
   }

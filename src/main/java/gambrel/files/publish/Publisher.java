@@ -18,7 +18,7 @@ import java.util.Set;
 final class Publisher {
   private final Path root;
   private final Disk disk;
-  private final List<Path> made = new ArrayList<>();
+  private final List<Path> madeFolders = new ArrayList<>();
 
   Publisher(Path root, Disk disk) {
     this.root = root;
@@ -52,7 +52,7 @@ final class Publisher {
     disk.write(draft, Content.of(journal.bytes()));
     disk.flush(staging);
     disk.move(draft, root.resolve(Journal.FILE));
-    made.clear();
+    madeFolders.clear();
     disk.flush(root);
     finish(done);
   }
@@ -108,7 +108,7 @@ final class Publisher {
     if (!Files.isDirectory(folder)) {
       makeFolders(folder.getParent());
       disk.makeFolder(folder);
-      made.add(folder);
+      madeFolders.add(folder);
       disk.flush(folder.getParent());
     }
   }
@@ -158,9 +158,9 @@ final class Publisher {
     }
     try {
       clearStaging();
-      for (int i = made.size() - 1; i >= 0; i--) {
-        if (Files.isDirectory(made.get(i)) && isEmpty(made.get(i))) {
-          disk.delete(made.get(i));
+      for (int i = madeFolders.size() - 1; i >= 0; i--) {
+        if (Files.isDirectory(madeFolders.get(i)) && isEmpty(madeFolders.get(i))) {
+          disk.delete(madeFolders.get(i));
         }
       }
     } catch (IOException e) {

@@ -41,7 +41,7 @@ final class Changeover extends Finder {
 
   /** The end of one run keyed to the body of the next, and the beginning of one to the last. */
   private Stream<Candidate> betweenRuns(List<Weighing> day) {
-    var runs = TicketRuns.of(day);
+    var runs = TicketRun.of(day);
     return IntStream.range(1, runs.size())
         .boxed()
         .flatMap(
@@ -58,7 +58,7 @@ final class Changeover extends Finder {
 
   /** All that a body has at a scale may be keyed to the body before or after it. */
   private Stream<Candidate> withoutRun(List<Weighing> day, String body) {
-    return TicketRuns.of(day).stream()
+    return TicketRun.of(day).stream()
         .filter(run -> isSuspect(body) || isSuspect(run.body()))
         .flatMap(
             run ->
@@ -78,7 +78,7 @@ final class Changeover extends Finder {
    * @param beside the weighing next to that end of the run, if it is known
    */
   private Stream<Candidate> ends(
-      TicketRuns run, boolean last, Optional<Weighing> beside, String to) {
+      TicketRun run, boolean last, Optional<Weighing> beside, String to) {
     var weighings = run.weighings();
     var all = new ArrayList<>(weighings);
     beside.ifPresent(weighing -> all.add(last ? weighings.size() : 0, weighing));

@@ -16,7 +16,7 @@ final class Examiner {
   private static final int MOST_TRIALS = 8;
 
   /** A change may leave another body within three spreads, or as odd as it is. */
-  private static final long UNHARMED = 9 * UsualRange.ONE;
+  private static final long UNHARMED = UsualRange.strainOf(3);
 
   /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;

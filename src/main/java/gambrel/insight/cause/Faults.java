@@ -14,10 +14,10 @@ import java.util.stream.Collectors;
 /** Decides from a body's reasons to hold whether and how a cause may be looked for. */
 final class Faults {
   /** A body balances if its figures are within four spreads of the usual. */
-  static final long BALANCED = 16 * UsualRange.ONE;
+  static final long BALANCED = UsualRange.strainOf(4);
 
   /** From this strain of the chill shrink on, a settled body's rail weights are looked at. */
-  private static final long ODD_SHRINK = 16 * UsualRange.ONE;
+  private static final long ODD_SHRINK = UsualRange.strainOf(4);
 
   private static final Set<ReasonCode> OF_BALANCE =
       EnumSet.of(

@@ -22,7 +22,7 @@ final class MissingBin {
   private static final long SPREADS_BELOW = 2;
 
   /** The excess of the loss equals what the bins lack within three spreads of both together. */
-  private static final long AGREE = 9 * UsualRange.ONE;
+  private static final long AGREE = UsualRange.strainOf(3);
 
   private final RowIndex rows;
   private final BodyFacts suspect;

@@ -9,13 +9,15 @@ import java.util.List;
  * @param spread about one standard deviation, in millionths, above zero
  */
 record UsualRange(long middle, long spread) {
-  /** The strain of a value one spread from the middle. */
-  static final long ONE = 100;
-
   private static final long MOST_SPREADS = 10;
 
   /** The strain of a value ten or more spreads from the middle. */
-  static final long MOST_STRAIN = MOST_SPREADS * MOST_SPREADS * ONE;
+  static final long MOST_STRAIN = strainOf(MOST_SPREADS);
+
+  /** The strain of a value so many spreads from the middle. */
+  static long strainOf(long spreads) {
+    return 100 * spreads * spreads;
+  }
 
   /** Median and median deviation, which a few odd values do not move. */
   static UsualRange of(List<Long> values, long leastSpread) {

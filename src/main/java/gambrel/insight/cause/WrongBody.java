@@ -20,13 +20,13 @@ final class WrongBody extends Finder {
   @Override
   Stream<Candidate> candidates() {
     return rows.days(suspect.id())
-        .map(TicketRuns::of)
+        .map(TicketRun::of)
         .flatMap(
             runs -> IntStream.range(0, runs.size()).boxed().flatMap(at -> candidates(runs, at)));
   }
 
   /** The run at {@code at} keyed to each of its neighbours, if it or the neighbour is suspect. */
-  private Stream<Candidate> candidates(List<TicketRuns> runs, int at) {
+  private Stream<Candidate> candidates(List<TicketRun> runs, int at) {
     var run = runs.get(at);
     int size = run.weighings().size();
     if (size > MOST_ROWS || !run.weighings().stream().allMatch(rows::isUncorrected)) {

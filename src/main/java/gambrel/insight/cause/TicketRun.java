@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Weighings of one body, one after the other at one scale; at least one. */
-record TicketRuns(String body, List<Weighing> weighings) {
+record TicketRun(String body, List<Weighing> weighings) {
   /** The runs of a scale's day in order; a weighing of no body does not end a run. */
-  static List<TicketRuns> of(List<Weighing> day) {
-    var runs = new ArrayList<TicketRuns>();
+  static List<TicketRun> of(List<Weighing> day) {
+    var runs = new ArrayList<TicketRun>();
     for (var weighing : day) {
       if (weighing.ofBody()) {
         if (runs.isEmpty() || !runs.get(runs.size() - 1).body().equals(weighing.body())) {
-          runs.add(new TicketRuns(weighing.body(), new ArrayList<>()));
+          runs.add(new TicketRun(weighing.body(), new ArrayList<>()));
         }
         runs.get(runs.size() - 1).weighings().add(weighing);
       }
