@@ -1,15 +1,16 @@
 package gambrel.cli;
 
-import gambrel.night.LayoutHelp;
+import gambrel.files.guess.LayoutGuesses;
+import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
-import gambrel.night.NightlyRun;
-import gambrel.night.Preview;
 import gambrel.night.RefusedException;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -40,17 +41,13 @@ final class CheckCommand extends ShopCommand {
     NightOutcome outcome;
     try (var progress = progress()) {
       reading = read(progress);
-      outcome =
-          new NightlyRun(reading.inputs(), reading.documents(), progress)
-              .check(shop().resolve("reports"), reading.asOf());
+      outcome = reading.run().check(shop().resolve("reports"), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
-      var notices = done.report().notices();
-      notices.forEach(notice -> print(out(), notice));
-      LayoutHelp.lines(shop(), reading.inputs(), notices).forEach(out()::println);
+      print(done.report().notices(), reading.inputs());
       if (preview != null) {
         try {
-          Preview.write(preview, done.report().night(), reading.documents());
+          reading.run().preview(preview, done.report().night());
         } catch (IOException e) {
           return finish(NightOutcome.Failed.of(e));
         }
@@ -59,21 +56,28 @@ final class CheckCommand extends ShopCommand {
     return finish(outcome);
   }
 
-  private static void print(PrintWriter to, Notice notice) {
-    var place = notice.place().toString();
-    to.println(
-        String.join(
-            " ",
-            Stream.of(
-                    notice.severity().id(),
-                    notice.code().id(),
-                    place,
-                    notice.scale().isEmpty() ? "" : "scale " + notice.scale(),
-                    notice.ticket().isEmpty() ? "" : "ticket " + notice.ticket(),
-                    notice.body().isEmpty() ? "" : "body " + notice.body())
-                .filter(word -> !word.isEmpty())
-                .toList()));
-    to.println("  " + NoticeWords.ENGLISH.message(notice));
-    to.println("  " + NoticeWords.ENGLISH.advice(notice));
+  /** Prints notices, and a layout to start from for each export that fits none. */
+  private void print(List<Notice> notices, Inputs inputs) {
+    notices.forEach(this::print);
+    notices.stream()
+        .filter(n -> n.code() == NoticeCode.EXPORT_UNREADABLE && n.place().line() > 0)
+        .flatMap(n -> LayoutGuesses.of(shop(), inputs.shop(), n.place().file()).stream())
+        .flatMap(guess -> guess.lines().stream())
+        .forEach(out()::println);
+  }
+
+  private void print(Notice notice) {
+    var words =
+        Stream.of(
+                notice.severity().id(),
+                notice.code().id(),
+                notice.place().toString(),
+                notice.scale().isEmpty() ? "" : "scale " + notice.scale(),
+                notice.ticket().isEmpty() ? "" : "ticket " + notice.ticket(),
+                notice.body().isEmpty() ? "" : "body " + notice.body())
+            .filter(word -> !word.isEmpty());
+    out().println(words.collect(Collectors.joining(" ")));
+    out().println("  " + NoticeWords.ENGLISH.message(notice));
+    out().println("  " + NoticeWords.ENGLISH.advice(notice));
   }
 }

@@ -8,7 +8,7 @@ import gambrel.trade.weighing.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** Prints where each figure of a body comes from. */
+/** Prints how each figure of a body was computed, from which rows. */
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,

@@ -5,7 +5,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** The program; it needs one of its commands. */
+/** The program without a command, which only prints that one is needed. */
 @Command(
     name = "gambrel",
     mixinStandardHelpOptions = true,

@@ -7,14 +7,14 @@ import java.util.Set;
 import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 
-/** Where the program starts. */
+/** Starts the program. */
 public final class Main {
   private Main() {}
 
   /** Runs one command and exits with its code. */
   public static void main(String[] args) {
     if (args.length > 1 && Set.of("run", "check").contains(args[0])) {
-      // Loading takes as long as reading the exports, which needs none of it.
+      // Loading takes as long as reading the exports, and both can run at a time.
       PdfDocuments.getReady();
     }
     var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -22,17 +22,17 @@ public final class Main {
     System.exit(run(PdfDocuments::of, new StandardError(), out, err, args));
   }
 
-  /** Runs one command without a progress line; returns its exit code. */
+  /** Runs one command without a terminal; returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
     return run(PdfDocuments::of, out, err, args);
   }
 
-  /** As above, with other documents. */
+  /** As above, with the documents of {@code maker}. */
   static int run(DocumentMaker maker, PrintWriter out, PrintWriter err, String... args) {
     return run(maker, Terminal.NONE, out, err, args);
   }
 
-  /** As above, with {@code err} on {@code terminal}. */
+  /** As above; {@code terminal} is that of {@code err}. */
   static int run(
       DocumentMaker maker, Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
     var line = new CommandLine(new GambrelCommand());

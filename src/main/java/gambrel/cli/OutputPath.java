@@ -5,13 +5,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Guards a shop's exports against being written to. */
+/** Refuses output paths in a shop's exports. */
 final class OutputPath {
   private OutputPath() {}
 
   /**
-   * Refuses an output folder at or under the shop's exports, whatever links and dots lead there,
-   * and one that is a file.
+   * Refuses an output folder at or under the shop's exports, also by links and dots, and one that
+   * is a file.
    */
   static void checkFolder(Path folder, Path shop) throws RefusedException {
     refuseExports(folder, shop);
@@ -27,7 +27,7 @@ final class OutputPath {
     }
   }
 
-  /** The path as the system would follow it, name by name, as far as it exists. */
+  /** The path without links and dots, as far as it exists. */
   private static Path real(Path path) {
     var absolute = path.toAbsolutePath();
     var real = absolute.getRoot();

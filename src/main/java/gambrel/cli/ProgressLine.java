@@ -1,6 +1,7 @@
 package gambrel.cli;
 
 import gambrel.trade.weighing.Progress;
+import gambrel.trade.weighing.Progress.Stage;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.OptionalInt;
@@ -14,15 +15,15 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongConsumer;
 
 /**
- * One line on a terminal that says which stage a night is in and how much of it is done. It is
- * drawn over itself and cleared in the end. The work never waits for a drawing, so that a stopped
+ * One line on a terminal with the stage of a night and how much of the stage is done. It is drawn
+ * over itself and cleared at the end. The work never waits for the terminal, so that a stopped
  * terminal does not stop a night.
  */
 final class ProgressLine implements Progress, AutoCloseable {
-  /** No line is drawn for work that is over sooner. */
-  private static final Duration PATIENCE = Duration.ofSeconds(2);
+  /** Work that takes less time has no line. */
+  private static final Duration FIRST_DRAWING = Duration.ofSeconds(2);
 
-  private static final Duration PACE = Duration.ofMillis(500);
+  private static final Duration PERIOD = Duration.ofMillis(500);
 
   private final PrintWriter to;
   private final Terminal terminal;
@@ -31,28 +32,28 @@ final class ProgressLine implements Progress, AutoCloseable {
   private final Thread atExit = new Thread(this::clearAtExit);
   private volatile Count count;
 
-  /** Null until there is something to draw. */
+  /** The width of the terminal; null until the first drawing. */
   private OptionalInt columns;
 
   private String shown = "";
   private boolean closed;
 
-  /** How much of a stage is done; counted on any thread. */
+  /** How much of a stage is done; several threads count. */
   private record Count(Stage stage, long total, AtomicLong done) {}
 
-  /** A line that is drawn when it is asked to. */
+  /** A line that is drawn by {@link #draw} only. */
   ProgressLine(PrintWriter to, Terminal terminal) {
     this.to = to;
     this.terminal = terminal;
   }
 
-  /** A line that draws itself, if there is a terminal, until it is closed. */
+  /** A line that is drawn twice a second until it is closed; no line if there is no terminal. */
   static ProgressLine begin(PrintWriter to, Terminal terminal) {
     var line = new ProgressLine(to, terminal);
     if (terminal != Terminal.NONE) {
       var unused =
           line.timer.scheduleAtFixedRate(
-              line::draw, PATIENCE.toMillis(), PACE.toMillis(), TimeUnit.MILLISECONDS);
+              line::draw, FIRST_DRAWING.toMillis(), PERIOD.toMillis(), TimeUnit.MILLISECONDS);
       Runtime.getRuntime().addShutdownHook(line.atExit);
     }
     return line;
@@ -71,7 +72,7 @@ final class ProgressLine implements Progress, AutoCloseable {
     return begun.done()::addAndGet;
   }
 
-  /** Draws the line as it is now; by one thread at a time. */
+  /** Draws the line as it is now; called by one thread only. */
   void draw() {
     var now = count;
     if (now == null) {
@@ -102,7 +103,7 @@ final class ProgressLine implements Progress, AutoCloseable {
     }
   }
 
-  /** Leaves the terminal as if the line had never been. */
+  /** Clears the line and ends its thread. */
   @Override
   public void close() {
     clear();
@@ -110,12 +111,12 @@ final class ProgressLine implements Progress, AutoCloseable {
     try {
       Runtime.getRuntime().removeShutdownHook(atExit);
     } catch (IllegalStateException e) {
-      // The process ends already, and what was to be done then is done.
+      // The process is ending, and the hook is running.
       return;
     }
   }
 
-  /** A stopped terminal must not keep the process from ending. */
+  /** Clears the line, but does not wait longer than a second for a stopped terminal. */
   private void clearAtExit() {
     try {
       timer.submit(this::clear).get(1, TimeUnit.SECONDS);
@@ -123,7 +124,7 @@ final class ProgressLine implements Progress, AutoCloseable {
         | ExecutionException
         | TimeoutException
         | RejectedExecutionException e) {
-      // Closed just now, or stopped: either way there is no more to do.
+      // The line was closed just now, or the terminal is stopped.
       return;
     }
   }

@@ -3,23 +3,23 @@ package gambrel.cli;
 import gambrel.trade.weighing.Progress.Stage;
 import java.util.List;
 
-/** The words of the progress line. */
+/** Makes the text of the progress line. */
 final class ProgressText {
-  private static final long KILO = 1_000;
-  private static final long MEGA = 1_000_000;
+  private static final long KILOBYTE = 1_000;
+  private static final long MEGABYTE = 1_000_000;
 
-  /** From so many megabytes on, bytes are counted in megabytes. */
-  private static final int ENOUGH = 10;
+  /** From so many megabytes on, bytes are printed as megabytes. */
+  private static final int LEAST_MEGABYTES = 10;
 
   private static final int PERCENT = 100;
 
   private ProgressText() {}
 
   /**
-   * The line in fewer than {@code columns}: a full last one would begin a new line.
+   * The line, shorter than {@code columns}: some terminals begin a new line after the last column.
    *
-   * @param done so much of the stage is done
-   * @param total 0 where it is not counted
+   * @param done how much of the stage is done
+   * @param total 0 if the stage is not counted
    */
   static String of(Stage stage, long done, long total, int columns) {
     String name = name(stage);
@@ -48,14 +48,16 @@ final class ProgressText {
   private static String count(Stage stage, long done, long total) {
     return switch (stage) {
       case READING ->
-          total < ENOUGH * MEGA ? of(done, total, KILO) + " kB" : of(done, total, MEGA) + " MB";
-      // A row is counted more than once, so that the number of rows would mislead.
+          total < LEAST_MEGABYTES * MEGABYTE
+              ? of(done, total, KILOBYTE) + " kB"
+              : of(done, total, MEGABYTE) + " MB";
+      // A row is counted once for each pass over it, so a number of rows would be wrong.
       case ROWS -> PERCENT * done / total + " %";
       default -> of(done, total, 1);
     };
   }
 
-  /** Done is rounded down, and all of it up. */
+  /** The part done is rounded down, the total up. */
   private static String of(long done, long total, long unit) {
     long all = (total + unit - 1) / unit;
     return (done == total ? all : done / unit) + " of " + all;

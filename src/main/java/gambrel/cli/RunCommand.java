@@ -1,7 +1,6 @@
 package gambrel.cli;
 
 import gambrel.night.NightOutcome;
-import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.notice.Notice;
@@ -17,7 +16,7 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** The nightly job. */
+/** Makes a night and publishes it. */
 @Command(
     name = "run",
     mixinStandardHelpOptions = true,
@@ -48,9 +47,7 @@ final class RunCommand extends ShopCommand {
     NightOutcome outcome;
     try (var progress = progress()) {
       var reading = read(progress);
-      outcome =
-          new NightlyRun(reading.inputs(), reading.documents(), progress)
-              .run(root, reading.asOf(), wanted);
+      outcome = reading.run().run(root, reading.asOf(), wanted);
     }
     if (outcome instanceof NightOutcome.Done done && !isQuiet()) {
       print(out(), root, done.report());
@@ -84,7 +81,7 @@ final class RunCommand extends ShopCommand {
     to.printf("data files            %s%n", root.resolve("data"));
   }
 
-  /** Prints what was not done, and how many notices wait for a person. */
+  /** Prints the notices that stop statements, and how many others wait for a person. */
   private static void warn(PrintWriter to, List<Notice> notices) {
     notices.stream()
         .filter(notice -> notice.severity() == Severity.STOP)

@@ -1,9 +1,9 @@
 package gambrel.cli;
 
 import gambrel.night.AsOf;
-import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
+import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
 import gambrel.trade.weighing.Progress;
 import java.io.PrintWriter;
@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** A command that reads a shop folder and reckons it as a night does. */
+/** A command that reads a shop folder and computes its figures as a night does. */
 abstract class ShopCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
@@ -39,7 +39,8 @@ abstract class ShopCommand implements Callable<Integer> {
   /**
    * A command.
    *
-   * @param terminal what standard error leads to
+   * @param maker makes the shop's documents
+   * @param terminal the terminal of standard error
    */
   ShopCommand(DocumentMaker maker, Terminal terminal) {
     this.maker = maker;
@@ -49,10 +50,10 @@ abstract class ShopCommand implements Callable<Integer> {
   /**
    * A shop folder as it was read.
    *
-   * @param asOf the moment at which things stand
-   * @param documents makes its pages
+   * @param asOf the moment of the run
+   * @param run a run over it
    */
-  record Reading(Inputs inputs, OffsetDateTime asOf, Documents documents) {}
+  record Reading(Inputs inputs, OffsetDateTime asOf, NightlyRun run) {}
 
   @Override
   public final Integer call() {
@@ -63,7 +64,7 @@ abstract class ShopCommand implements Callable<Integer> {
     }
   }
 
-  /** Carries the command out; returns the exit code. */
+  /** Does the work of the command; returns the exit code. */
   abstract int work() throws RefusedException;
 
   final Path shop() {
@@ -82,7 +83,7 @@ abstract class ShopCommand implements Callable<Integer> {
     return spec.commandLine().getErr();
   }
 
-  /** Draws a progress line until it is closed, which has to be before anything is printed. */
+  /** Begins a progress line; it has to be closed before anything is printed. */
   final ProgressLine progress() {
     return ProgressLine.begin(err(), quiet ? Terminal.NONE : terminal);
   }
@@ -95,10 +96,10 @@ abstract class ShopCommand implements Callable<Integer> {
     return new Reading(
         inputs,
         asOf == null ? AsOf.machine(zone) : AsOf.read(asOf, zone),
-        maker.of(shop, settings));
+        new NightlyRun(inputs, maker.of(shop, settings), progress));
   }
 
-  /** Prints to standard error why nothing was done, if so; returns the exit code. */
+  /** Prints to standard error why a run was refused or failed; returns the exit code. */
   final int finish(NightOutcome outcome) {
     if (outcome instanceof NightOutcome.Refused refused) {
       err().println("gambrel: " + refused.why() + ".");
@@ -106,10 +107,10 @@ abstract class ShopCommand implements Callable<Integer> {
       err().println("gambrel: another run holds this output folder.");
     } else if (outcome instanceof NightOutcome.Failed failed) {
       err()
-          .println(
-              "gambrel: failed, and the last published state stands: "
-                  + failed.why()
-                  + ". See that the disk has room and may be written to, then run again.");
+          .printf(
+              "gambrel: failed, and the last published state stands: %s. See that the disk has room"
+                  + " and may be written to, then run again.%n",
+              failed.why());
     }
     return outcome.exitCode();
   }

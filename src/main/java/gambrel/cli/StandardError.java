@@ -9,14 +9,14 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * The process's standard error. Java says only of standard input and output whether they are a
- * terminal, so the system's shell is asked; whatever goes wrong with that means no terminal.
+ * The standard error of the process. Java cannot tell whether it is a terminal, so the system's
+ * shell is asked. If that fails it counts as no terminal.
  */
 final class StandardError implements Terminal {
   private static final Path LINK = Path.of("/proc/self/fd/2");
   private static final String SHELL = "/bin/sh";
 
-  /** Prints rows and columns of the terminal, or nothing where the system cannot tell. */
+  /** Prints rows and columns of the terminal, or nothing if the system does not know them. */
   private static final String QUESTION = "[ -t 2 ] || exit 1; stty size <&2 2>/dev/null; exit 0";
 
   private static final int USUAL = 80;
@@ -34,7 +34,7 @@ final class StandardError implements Terminal {
     }
   }
 
-  /** Whether it is plainly a file, a pipe or a socket: then no process need be started. */
+  /** Whether it is a file, a pipe or a socket, which can be seen without starting a process. */
   private static boolean isElsewhere() {
     try {
       var target = Files.readSymbolicLink(LINK).toString();
@@ -62,7 +62,7 @@ final class StandardError implements Terminal {
     return text != null && text.matches("[0-9]{1,4}") ? Integer.parseInt(text) : 0;
   }
 
-  /** The variable may be of another window than the process runs in: the narrower one is safe. */
+  /** The narrower of the two, since the variable may come from another window. */
   private static int narrower(int window, int variable) {
     return IntStream.of(window, variable).filter(width -> width > 0).min().orElse(USUAL);
   }

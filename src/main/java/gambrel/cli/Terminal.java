@@ -2,12 +2,12 @@ package gambrel.cli;
 
 import java.util.OptionalInt;
 
-/** What standard error leads to. */
+/** The terminal of standard error. */
 @FunctionalInterface
 interface Terminal {
   /** No terminal. */
   Terminal NONE = OptionalInt::empty;
 
-  /** How wide it is; empty where there is none, or none on which a line can be drawn anew. */
+  /** Its width; empty if there is no terminal, or a line cannot be drawn over itself. */
   OptionalInt columns();
 }

@@ -2,7 +2,7 @@ package gambrel.cli;
 
 import picocli.CommandLine.IVersionProvider;
 
-/** The version that the jar's manifest states. */
+/** The version in the jar's manifest. */
 final class Version implements IVersionProvider {
   @Override
   public String[] getVersion() {

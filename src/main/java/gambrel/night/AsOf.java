@@ -11,7 +11,7 @@ import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
-/** The run's only clock. */
+/** The moment of a run. Only this class reads the machine's clock. */
 public final class AsOf {
   private static final DateTimeFormatter FORMAT =
       new DateTimeFormatterBuilder()
@@ -25,7 +25,7 @@ public final class AsOf {
   private AsOf() {}
 
   /**
-   * Reads a moment: in the shop's zone unless it carries an offset, seconds optional.
+   * Reads a moment, with or without seconds. Without an offset it is in the shop's zone.
    *
    * @throws RefusedException if it cannot be read
    */

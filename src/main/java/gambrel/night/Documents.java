@@ -12,20 +12,19 @@ import java.util.Optional;
 /**
  * Makes the PDFs of a night. Statements and drafts are made on several threads at a time.
  *
- * @see gambrel.pages.render.template.TemplateProblem thrown by each where a template cannot be used
+ * @see gambrel.pages.render.template.TemplateProblem thrown by each if a template cannot be used
  */
 public interface Documents {
   /**
    * A customer's statement.
    *
-   * @param changes what is different from the statement that it replaces; empty where that is not
-   *     known
-   * @param figures the figures as they are attached
+   * @param changes the differences from the statement that it replaces; empty if unknown
+   * @param figures the figures to attach
    */
   byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures);
 
-  /** The draft of a statement that is held. */
+  /** The draft of a statement that is held; {@code figures} are attached. */
   byte[] draft(Night night, Planned planned, byte[] figures);
 
   /** The owner's summary of a month. Summaries are made on several threads at a time. */
@@ -34,7 +33,7 @@ public interface Documents {
   /** The morning sheet. */
   byte[] morning(MorningReport report);
 
-  /** The same documents, those that were made before taken from {@code memory}. */
+  /** The same documents; pages that {@code memory} has are not made again. */
   default Documents remembering(PageMemory memory) {
     return this;
   }

@@ -14,9 +14,9 @@ import java.util.List;
 /**
  * A shop folder as read.
  *
- * @param shop all but the exports
+ * @param shop everything but the exports
  * @param exports the exports, in path order
- * @param notices what reading has to say
+ * @param notices what is wrong with the files
  */
 public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) {
   /** Copies the lists. */

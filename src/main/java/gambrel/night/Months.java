@@ -2,7 +2,6 @@ package gambrel.night;
 
 import gambrel.files.publish.Changes;
 import gambrel.files.tables.MonthRows;
-import gambrel.files.tables.MonthTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.BodyCalendar;
@@ -20,21 +19,16 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * Makes the months of a night: of each its summary, where one is wanted, and its rows of the data
- * files, from the same records.
- */
+/** Makes the months of a night: summaries and rows of the data files, from the same reports. */
 public final class Months {
-  /** Where summaries are in the output folder. */
   private static final String FOLDER = "summaries";
-
   private static final Pattern SUMMARY = Pattern.compile(FOLDER + "/\\d{4}-\\d{2}\\.pdf");
 
   private final Night night;
@@ -43,7 +37,6 @@ public final class Months {
   private final BodyCalendar calendar;
   private final Set<YearMonth> all;
   private final Set<YearMonth> wanted;
-  private final List<MonthRows> rows = new ArrayList<>();
 
   /**
    * The months of a night.
@@ -61,13 +54,12 @@ public final class Months {
   }
 
   /** Every month up to the night's moment in which a body was killed or cut last. */
-  public static NavigableSet<YearMonth> of(Night night) {
-    var months = new TreeSet<YearMonth>();
-    night.bodies().values().stream()
+  public static Set<YearMonth> of(Night night) {
+    return night.bodies().values().stream()
         .filter(account -> account.body().outcome() != Outcome.CANCELLED)
         .flatMap(Months::of)
-        .forEach(months::add);
-    return months.headSet(YearMonth.from(night.asOf()), true);
+        .collect(Collectors.toCollection(TreeSet::new))
+        .headSet(YearMonth.from(night.asOf()), true);
   }
 
   /** The months in which a body was killed and cut last. */
@@ -77,38 +69,41 @@ public final class Months {
         account.balance().lastCut().map(OffsetDateTime::toLocalDate).map(YearMonth::from).stream());
   }
 
-  /** A month as it was made; the page is there if it is wanted, the rows if it has a body. */
+  /** A month as it was made, with a page if it is wanted, and rows if it has a body. */
   private record Made(YearMonth month, Optional<Page> page, Optional<MonthRows> rows) {}
 
   /**
-   * Makes all months, and writes the summaries in the order in which they are wanted.
+   * Makes all months and writes the summaries, in the order in which they are wanted. Returns the
+   * months' data files.
    *
    * @param notices takes one for each summary that cannot be made
    */
-  void make(Progress progress, PageCache shelf, List<Notice> notices) throws IOException {
+  List<Table> make(Progress progress, PageCache cache, List<Notice> notices) throws IOException {
     var months = new LinkedHashSet<>(wanted);
     months.addAll(all);
     var done = progress.begin(Progress.Stage.MONTHS, months.size());
+    var rows = new ArrayList<MonthRows>();
     OrderedParallel.each(
         List.copyOf(months),
         this::make,
         made -> {
           if (made.page().isPresent()) {
-            NightWork.place(file(made.month()), made.page().get(), shelf, notices);
+            made.page().get().write(file(made.month()), cache, notices);
           }
           made.rows().ifPresent(rows::add);
           done.accept(1);
         });
+    return MonthRows.tables(rows);
   }
 
   private Made make(YearMonth month) {
     var report = MonthReport.of(MonthRecords.of(calendar, night, register, month));
     return new Made(
         month,
-        Optional.of(report)
-            .filter(r -> wanted.contains(month))
-            .map(r -> Page.of(() -> documents.summary(r))),
-        Optional.of(report).filter(r -> all.contains(month)).map(MonthRows::of));
+        wanted.contains(month)
+            ? Optional.of(Page.of(() -> documents.summary(report)))
+            : Optional.empty(),
+        all.contains(month) ? Optional.of(MonthRows.of(report)) : Optional.empty());
   }
 
   private static String file(YearMonth month) {
@@ -121,10 +116,5 @@ public final class Months {
     changes.list(FOLDER).stream()
         .filter(file -> SUMMARY.matcher(file).matches() && !kept.contains(file))
         .forEach(changes::remove);
-  }
-
-  /** The months' data files, once all months are made. */
-  List<Table> tables() {
-    return MonthTables.of(rows);
   }
 }

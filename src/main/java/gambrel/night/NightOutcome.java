@@ -14,9 +14,9 @@ public sealed interface NightOutcome {
   int exitCode();
 
   /**
-   * The night was computed, and published if that was asked for.
+   * The night was made, and published if this was asked for.
    *
-   * @param report what the morning sheet tells
+   * @param report what the morning sheet says
    */
   record Done(MorningReport report) implements NightOutcome {
     @Override
@@ -31,7 +31,7 @@ public sealed interface NightOutcome {
   }
 
   /**
-   * The request makes no sense, or the shop folder cannot be read; nothing was published.
+   * The command line is wrong, or the shop folder cannot be read; nothing was published.
    *
    * @param why in a sentence
    */
@@ -51,12 +51,12 @@ public sealed interface NightOutcome {
   }
 
   /**
-   * The machine failed half-way; what was published last stands.
+   * A file could not be read or written; what was published before is unchanged.
    *
    * @param why in a sentence
    */
   record Failed(String why) implements NightOutcome {
-    /** What the file system would not do, in words. */
+    /** A failure of the file system; an exception's name becomes words if it has no message. */
     public static Failed of(IOException e) {
       if (e instanceof FileSystemException refused && refused.getReason() == null) {
         var kind = e.getClass().getSimpleName().replaceFirst("Exception$", "");

@@ -6,121 +6,104 @@ import gambrel.files.tables.NightTables;
 import gambrel.files.tables.NoticesTable;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.IssuePlan;
+import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
-import gambrel.trade.register.RegisterRow;
-import gambrel.trade.register.StatementFiles;
+import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Progress;
 import java.io.IOException;
+import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 
-/** Makes everything that a night publishes: documents, then data files, then the register. */
+/** Makes everything that a night publishes. */
 final class NightWork {
-  private final Night night;
+  private final Inputs inputs;
   private final Documents documents;
-  private final PageCache shelf;
   private final Changes changes;
-  private final RegisterStore store;
   private final Progress progress;
+  private final Settings settings;
+  private final PageCache cache;
   private final List<Notice> notices = new ArrayList<>();
 
-  NightWork(
-      Night night,
-      Documents documents,
-      PageCache shelf,
-      Changes changes,
-      RegisterStore store,
-      Progress progress) {
-    this.night = night;
-    this.documents = documents.remembering(shelf);
-    this.shelf = shelf;
+  NightWork(Inputs inputs, Documents documents, Changes changes, Progress progress)
+      throws IOException {
+    this.inputs = inputs;
+    this.cache = PageCache.of(changes);
+    this.documents = documents.remembering(cache);
     this.changes = changes;
-    this.store = store;
     this.progress = progress;
+    this.settings = inputs.shop().settings();
   }
 
   /**
-   * Makes it all; returns what the morning sheet says.
+   * Makes the night in its order: register, figures, notices, statements and drafts, months,
+   * morning sheet, data files. Returns what the morning sheet says.
    *
-   * @param known what is to be said of the shop folder and its figures
-   * @param before the register as it was
-   * @param lost what is missing of the documents that it names
-   * @param months the months to summarise; none means every month that has a body
+   * @param asked the months to summarise; none means every month that has a body
+   * @throws RefusedException if the register cannot be read
    */
-  MorningReport make(
-      NightNoticeList known, Register before, List<Notice> lost, Collection<YearMonth> months)
-      throws IOException {
-    notices.addAll(known.all());
-    notices.addAll(lost);
+  MorningReport make(OffsetDateTime asOf, Collection<YearMonth> asked)
+      throws IOException, RefusedException {
+    var store = new RegisterStore(changes, settings);
+    var before = store.load();
+    var lost = OrderedParallel.begin(() -> store.lost(before));
+    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    progress.begin(Progress.Stage.CAUSES, 0);
+    var causes = LikelyCauses.of(night, inputs.exports());
+    notices.addAll(new NightNotices(inputs, night).all());
+    notices.addAll(causes.notices());
+    notices.addAll(OrderedParallel.result(lost));
     notices.addAll(LateWeighings.of(night, before));
-    var plan = plan(known, before);
-    var names = new StatementFiles(night.shop(), before);
-    var statements = new Statements(night, documents, store, names, shelf, changes, notices);
-    var made = progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
-    var register = statements.issue(plan, before, made);
-    statements.hold(plan, made);
-    var work = new Months(night, register, documents, months);
-    work.make(progress, shelf, notices);
-    if (months.isEmpty()) {
-      work.removeOthers(changes);
+    var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
+    var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
+    notices.addAll(allowed.notices());
+    var register =
+        new Statements(night, documents, store, changes, cache, notices)
+            .make(allowed, before, progress);
+    var months = new Months(night, register, documents, asked);
+    var monthTables = months.make(progress, cache, notices);
+    if (asked.isEmpty()) {
+      months.removeOthers(changes);
     }
-    var report = morning(plan, before, register, known);
-    shelf.writeList();
-    tables(register, work);
+    var report = morning(night, allowed.held(), causes, before, register);
+    cache.writeList();
+    var tables = new ArrayList<Table>(NightTables.of(night));
+    tables.addAll(monthTables);
+    tables.add(NoticesTable.of(report.notices()));
+    tables.add(RegisterTable.of(register, settings));
+    write(tables);
     return report;
   }
 
-  private IssuePlan plan(NightNoticeList known, Register before) {
-    var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
-    var allowed = known.stopsIssuing() ? plan.withoutIssues() : plan;
-    notices.addAll(allowed.notices());
-    return allowed;
-  }
-
+  /** Makes the morning sheet; returns what it says, and a notice if it could not be made. */
   private MorningReport morning(
-      IssuePlan plan, Register before, Register register, NightNoticeList known)
+      Night night, List<Planned> held, LikelyCauses causes, Register before, Register register)
       throws IOException {
     var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
-    var issued = register.issuedAt(now);
-    var report = report(issued, plan, known, first);
-    var page = Page.of(() -> documents.morning(report));
-    place("morning.pdf", page, shelf, notices);
-    return page.bytes().isPresent() ? report : report(issued, plan, known, first);
-  }
-
-  private MorningReport report(
-      List<RegisterRow> issued, IssuePlan plan, NightNoticeList known, boolean first) {
     notices.sort(Notice.ORDER);
-    return new MorningReport(night, issued, plan.held(), notices, known.causes(), first);
+    var issued = register.issuedAt(now);
+    var report = new MorningReport(night, issued, held, notices, causes, first);
+    Page.of(() -> documents.morning(report)).write("morning.pdf", cache, notices);
+    notices.sort(Notice.ORDER);
+    return new MorningReport(night, issued, held, notices, causes, first);
   }
 
-  /** Writes a page; if there is none, adds a notice that says why. */
-  static void place(String path, Page page, PageCache shelf, List<Notice> notices)
-      throws IOException {
-    if (page.bytes().isPresent()) {
-      shelf.write(path, page.bytes().get());
-    }
-    page.notice("PAGE").ifPresent(notice -> notices.add(notice.with("page", path)));
-  }
-
-  private void tables(Register register, Months months) throws IOException {
-    var tables = new ArrayList<Table>(NightTables.of(night));
-    tables.addAll(months.tables());
-    tables.add(NoticesTable.of(notices));
-    tables.add(RegisterTable.of(register, night.shop().settings()));
+  private void write(List<Table> tables) throws IOException {
     var made = progress.begin(Progress.Stage.TABLES, tables.size());
     for (var table : tables) {
       changes.write("data/" + table.name(), Content.of(table));

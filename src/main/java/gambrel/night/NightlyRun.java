@@ -6,16 +6,22 @@ import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
 import gambrel.files.publish.PublishedFiles;
 import gambrel.pages.owner.morning.MorningReport;
-import gambrel.trade.reckoning.Reckoner;
+import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Figures;
+import gambrel.trade.register.Planned;
 import gambrel.trade.weighing.Progress;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
-/** The nightly job: compute all, make all documents, publish once. */
+/** The nightly job: makes a night and publishes it at once. */
 public final class NightlyRun {
   private final Inputs inputs;
   private final Documents documents;
@@ -24,7 +30,7 @@ public final class NightlyRun {
 
   /** A run over a shop folder that has been read. */
   public NightlyRun(Inputs inputs, Documents documents) {
-    this(inputs, documents, Progress.NONE);
+    this(inputs, documents, Disk.SYSTEM, Progress.NONE);
   }
 
   /** As above, and reports to {@code progress}. */
@@ -32,7 +38,7 @@ public final class NightlyRun {
     this(inputs, documents, Disk.SYSTEM, progress);
   }
 
-  /** As above, on a given disk. */
+  /** A run on a given disk. */
   NightlyRun(Inputs inputs, Documents documents, Disk disk) {
     this(inputs, documents, disk, Progress.NONE);
   }
@@ -50,12 +56,35 @@ public final class NightlyRun {
    * @param months the months to summarise; none means every month that has a body
    */
   public NightOutcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
-    try (var out = OutputFolder.open(root, disk)) {
-      var changes = out.changes();
-      var report = report(changes, asOf, months);
-      var visible = progress.begin(Progress.Stage.PUBLISHING, changes.count());
-      out.publish(changes, () -> visible.accept(1));
-      return new NightOutcome.Done(report);
+    return outcome(
+        () -> {
+          try (var out = OutputFolder.open(root, disk)) {
+            var changes = out.changes();
+            var report = make(changes, asOf, months);
+            var visible = progress.begin(Progress.Stage.PUBLISHING, changes.count());
+            out.publish(changes, () -> visible.accept(1));
+            return report;
+          }
+        });
+  }
+
+  /**
+   * Makes a night without publishing it.
+   *
+   * @param root the output folder with the register
+   */
+  public NightOutcome check(Path root, OffsetDateTime asOf) {
+    return outcome(() -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
+  }
+
+  /** A night that may fail. */
+  private interface Attempt {
+    MorningReport make() throws IOException, RefusedException;
+  }
+
+  private static NightOutcome outcome(Attempt attempt) {
+    try {
+      return new NightOutcome.Done(attempt.make());
     } catch (OutputBusyException e) {
       return new NightOutcome.Busy();
     } catch (RefusedException e) {
@@ -66,30 +95,33 @@ public final class NightlyRun {
   }
 
   /**
-   * Does all that a run does but to publish.
+   * Writes the statement of the customer's body that was cut last, to look at the templates.
    *
-   * @param root the output folder whose register counts
+   * @throws RefusedException if no customer's body was cut, or a template cannot be used
    */
-  public NightOutcome check(Path root, OffsetDateTime asOf) {
+  public void preview(Path file, Night night) throws RefusedException, IOException {
+    var account =
+        night.bodies().values().stream()
+            .filter(a -> !a.customers().isEmpty() && a.balance().lastCut().isPresent())
+            .max(
+                Comparator.comparing(
+                    a -> a.balance().lastCut().orElseThrow(), OffsetDateTime.timeLineOrder()))
+            .orElseThrow(
+                () ->
+                    new RefusedException(
+                        "no customer's body has been cut yet, so there is no preview"));
+    var planned = new Planned(account.customers().get(0), account, Optional.empty(), false);
+    var unchanged = Optional.of(List.<Figures.Change>of());
     try {
-      var changes = Changes.unwritten(new PublishedFiles(root));
-      return new NightOutcome.Done(report(changes, asOf, List.of()));
-    } catch (RefusedException e) {
-      return new NightOutcome.Refused(e.getMessage());
-    } catch (IOException e) {
-      return NightOutcome.Failed.of(e);
+      byte[] figures = RegisterStore.bytes(RegisterStore.read(planned, night));
+      Files.write(file, documents.statement(night, planned, unchanged, figures));
+    } catch (TemplateProblem problem) {
+      throw new RefusedException(problem.getMessage());
     }
   }
 
-  private MorningReport report(Changes changes, OffsetDateTime asOf, Collection<YearMonth> months)
+  private MorningReport make(Changes changes, OffsetDateTime asOf, Collection<YearMonth> months)
       throws IOException, RefusedException {
-    var store = new RegisterStore(changes, inputs.shop().settings());
-    var known = store.load();
-    var lost = OrderedParallel.begin(() -> store.lost(known));
-    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
-    progress.begin(Progress.Stage.CAUSES, 0);
-    var notices = NightNoticeList.of(inputs, night);
-    return new NightWork(night, documents, PageCache.of(changes), changes, store, progress)
-        .make(notices, known, OrderedParallel.result(lost), months);
+    return new NightWork(inputs, documents, changes, progress).make(asOf, months);
   }
 }

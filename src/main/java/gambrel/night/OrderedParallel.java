@@ -10,28 +10,28 @@ import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 
 /**
- * Works on all processors and hands the results over in the order of the items, so that nothing
- * depends on which thread was faster.
+ * Works on all processors and hands the results over in the order of the items, so that no result
+ * depends on the speed of a thread.
  */
 final class OrderedParallel {
   private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
 
-  /** Enough to keep the threads busy while one result is taken, few enough to hold in memory. */
+  /** So many results may wait in memory while one is taken. */
   private static final int MOST_AHEAD = 3 * PROCESSORS;
 
   private OrderedParallel() {}
 
-  /** Makes something of an item, on any thread. */
+  /** The work on an item, on any thread. */
   interface Work<T, R> {
     R of(T item) throws IOException;
   }
 
-  /** Takes what was made, on the caller's thread. */
+  /** Takes a result, on the caller's thread. */
   interface Handover<R> {
     void take(R made) throws IOException;
   }
 
-  /** Does the work on each item; throws what the first item in order that fails throws. */
+  /** Does the work on each item; throws the exception of the first item in order that fails. */
   static <T, R> void each(List<T> items, Work<T, R> work, Handover<R> handover) throws IOException {
     var workers = Executors.newFixedThreadPool(PROCESSORS, OrderedParallel::helper);
     try {
@@ -50,14 +50,14 @@ final class OrderedParallel {
     }
   }
 
-  /** Begins some work while the caller goes on. */
+  /** Begins some work on another thread. */
   static <R> Future<R> begin(Callable<R> work) {
     var task = new FutureTask<>(work);
     helper(task).start();
     return task;
   }
 
-  /** What was made, once it is; throws what the work threw. */
+  /** Waits for a result; throws the exception of the work. */
   static <R> R result(Future<R> future) throws IOException {
     try {
       return future.get();

@@ -5,13 +5,15 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
  * A page as it was made.
  *
- * @param bytes the document; empty if a template was in its way
+ * @param bytes the document; empty if a template cannot be used
  * @param problem the problem of the template; empty if there is a document
  */
 record Page(Optional<byte[]> bytes, Optional<TemplateProblem> problem) {
@@ -22,6 +24,14 @@ record Page(Optional<byte[]> bytes, Optional<TemplateProblem> problem) {
     } catch (TemplateProblem problem) {
       return new Page(Optional.empty(), Optional.of(problem));
     }
+  }
+
+  /** Writes the page; if there is no document, adds a notice that says why. */
+  void write(String path, PageCache cache, List<Notice> notices) throws IOException {
+    if (bytes.isPresent()) {
+      cache.write(path, bytes.get());
+    }
+    notice("PAGE").ifPresent(notice -> notices.add(notice.with("page", path)));
   }
 
   /** Why there is no document; empty if there is one. */

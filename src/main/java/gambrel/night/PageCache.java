@@ -15,36 +15,28 @@ import java.util.WeakHashMap;
 import java.util.regex.Pattern;
 
 /**
- * The published pages, by what they were made of, so that a night lays out only what is new. A page
- * that was changed by hand is not taken. The list may be deleted at any time: it saves work and
- * decides nothing.
+ * The published pages by their recipes, so that a night lays out only pages that are new. A page
+ * that was changed by hand is made again. The list of pages may be deleted at any time: without it
+ * all pages are made again.
  */
 final class PageCache implements PageMemory {
-  /** The list, beside what it lists. */
+  /** The list, in the output folder. */
   static final String FILE = ".pages";
 
   private static final Pattern LINE = Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) (.+)");
 
   private final Changes changes;
-  private final Map<String, Page> byRecipe = new HashMap<>();
-
-  private final Map<String, Page> placed = new HashMap<>();
+  private final Map<String, Entry> byRecipe = new HashMap<>();
+  private final Map<String, Entry> written = new HashMap<>();
 
   /**
-   * The pages found and kept tonight. An array is known by itself, not by its bytes; pages are made
-   * by several threads.
+   * The recipes of the pages that were found or made tonight. An array is a key by its identity;
+   * pages are made by several threads.
    */
-  private final Map<byte[], Tonight> tonight = Collections.synchronizedMap(new WeakHashMap<>());
+  private final Map<byte[], String> tonight = Collections.synchronizedMap(new WeakHashMap<>());
 
-  /** How a page was made, with its digest where that is known already. */
-  private record Tonight(String recipe, Optional<String> digest) {}
-
-  /** A page: the digest of its bytes and where it stands. */
-  private record Page(String recipe, String digest, String path) {
-    String line() {
-      return recipe + ' ' + digest + ' ' + path + '\n';
-    }
-  }
+  /** A line of the list: how a page was made, the digest of its bytes and its file. */
+  private record Entry(String recipe, String digest, String path) {}
 
   private PageCache(Changes changes) {
     this.changes = changes;
@@ -52,30 +44,29 @@ final class PageCache implements PageMemory {
 
   /** The pages published before the night; none where there is no list. */
   static PageCache of(Changes changes) throws IOException {
-    var shelf = new PageCache(changes);
+    var cache = new PageCache(changes);
     changes
         .read(FILE)
-        .ifPresent(list -> new String(list, StandardCharsets.UTF_8).lines().forEach(shelf::add));
-    return shelf;
+        .ifPresent(list -> new String(list, StandardCharsets.UTF_8).lines().forEach(cache::add));
+    return cache;
   }
 
   private void add(String line) {
     var parts = LINE.matcher(line);
     if (parts.matches()) {
-      var page = new Page(parts.group(1), parts.group(2), parts.group(3));
-      byRecipe.put(page.recipe(), page);
+      byRecipe.put(parts.group(1), new Entry(parts.group(1), parts.group(2), parts.group(3)));
     }
   }
 
   @Override
   public Optional<byte[]> find(String recipe) {
-    var page = byRecipe.get(recipe);
-    if (page == null) {
+    var entry = byRecipe.get(recipe);
+    if (entry == null) {
       return Optional.empty();
     }
     try {
-      var bytes = changes.read(page.path()).filter(b -> Digest.of(b).equals(page.digest()));
-      bytes.ifPresent(b -> tonight.put(b, new Tonight(recipe, Optional.of(page.digest()))));
+      var bytes = changes.read(entry.path()).filter(b -> Digest.of(b).equals(entry.digest()));
+      bytes.ifPresent(page -> keep(recipe, page));
       return bytes;
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -84,27 +75,29 @@ final class PageCache implements PageMemory {
 
   @Override
   public void keep(String recipe, byte[] page) {
-    tonight.put(page, new Tonight(recipe, Optional.empty()));
+    tonight.put(page, recipe);
   }
 
-  /** Writes a page, which the next night may take as it is if it was found or kept here. */
+  /** Writes a page; the next night may use it if it was found or kept here. */
   void write(String path, byte[] page) throws IOException {
-    var known = tonight.get(page);
-    if (known != null) {
-      String digest = known.digest().orElseGet(() -> Digest.of(page));
-      placed.put(path, new Page(known.recipe(), digest, path));
+    var recipe = tonight.get(page);
+    if (recipe != null) {
+      written.put(path, new Entry(recipe, Digest.of(page), path));
     }
     changes.write(path, page);
   }
 
-  /** Writes the list of pages, once all are made. */
+  /** Writes the list, once all pages are written. */
   void writeList() throws IOException {
-    var byPath = new TreeMap<String, Page>();
-    byRecipe.values().forEach(page -> byPath.put(page.path(), page));
+    var byPath = new TreeMap<String, Entry>();
+    byRecipe.values().forEach(entry -> byPath.put(entry.path(), entry));
     byPath.keySet().removeAll(changes.removed());
-    byPath.putAll(placed);
+    byPath.putAll(written);
     var list = new StringBuilder();
-    byPath.values().forEach(page -> list.append(page.line()));
+    for (var entry : byPath.values()) {
+      list.append(entry.recipe()).append(' ').append(entry.digest());
+      list.append(' ').append(entry.path()).append('\n');
+    }
     changes.write(FILE, list.toString().getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -15,20 +15,24 @@ import gambrel.pages.views.PageView;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.WordFiles;
 import gambrel.pages.words.Wording;
+import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.YearMonth;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The PDFs of a night, from templates that the shop may have made its own. */
+/** Makes the PDFs of a night from the built-in templates and those of the shop. */
 public final class PdfDocuments implements Documents {
   private static final String WORDS = "words";
 
-  /** No language of its own: the shop's. */
+  /** The language of the shop. */
   private static final String SHOP = "";
 
   private final Settings settings;
@@ -41,7 +45,7 @@ public final class PdfDocuments implements Documents {
     this.renderer = renderer;
   }
 
-  /** Loads what pages are made with, beside whatever the caller does meanwhile. */
+  /** Begins to load what pages are made with on another thread. */
   public static void getReady() {
     // A failure to load shows again when the first page is made.
     var unused =
@@ -77,28 +81,25 @@ public final class PdfDocuments implements Documents {
     var wording = wording(night, planned);
     var view = StatementComposer.compose(night, planned, changes, false, wording);
     var info = info(view.page(), view.heading(), night.asOf().toInstant());
-    return print(view, info, figures(wording, figures));
+    return print(view, info, wording, figures);
   }
 
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     var wording = wording(night, planned);
     var view = StatementComposer.compose(night, planned, Optional.of(List.of()), true, wording);
+    var created = lastWeighed(Stream.of(planned.account())).orElse(night.asOf().toInstant());
     var info =
-        info(view.page(), view.heading(), dateOfDraft(planned, night))
-            .withWatermark(wording.say("watermark.draft"));
-    return print(view, info, figures(wording, figures));
+        info(view.page(), view.heading(), created).withWatermark(wording.say("watermark.draft"));
+    return print(view, info, wording, figures);
   }
 
   @Override
-  public byte[] summary(MonthReport month) {
-    var view = SummaryComposer.compose(month, wording(SHOP));
-    var info =
-        info(
-            view.page(),
-            view.heading(),
-            DocumentDates.of(month.records().night(), month.records().month()));
-    return renderer.render("summary.ftlh", view, info, List.of());
+  public byte[] summary(MonthReport report) {
+    var view = SummaryComposer.compose(report, wording(SHOP));
+    var created = created(report.records().night(), report.records().month());
+    return renderer.render(
+        "summary.ftlh", view, info(view.page(), view.heading(), created), List.of());
   }
 
   @Override
@@ -120,20 +121,32 @@ public final class PdfDocuments implements Documents {
     }
   }
 
-  private byte[] print(StatementView view, DocumentInfo info, Attachment figures) {
-    return renderer.render("statement.ftlh", view, info, List.of(figures));
-  }
-
-  private static Attachment figures(Wording wording, byte[] figures) {
+  private byte[] print(StatementView view, DocumentInfo info, Wording wording, byte[] figures) {
     String description = wording.say("statement.figures");
-    return new Attachment(RegisterStore.FIGURES, "text/csv", description, figures);
+    var attached = new Attachment(RegisterStore.FIGURES, "text/csv", description, figures);
+    return renderer.render("statement.ftlh", view, info, List.of(attached));
   }
 
   private DocumentInfo info(PageView page, String subject, Instant created) {
     return new DocumentInfo(page.title(), page.language(), settings.name(), subject, created);
   }
 
-  private static Instant dateOfDraft(Planned planned, Night night) {
-    return DocumentDates.of(planned.account()).orElse(night.asOf().toInstant());
+  /**
+   * The date of a summary: when the last of the month's bodies was weighed last, else the beginning
+   * of the month. So a summary of unchanged figures has the same bytes every night.
+   */
+  private static Instant created(Night night, YearMonth month) {
+    var bodies =
+        night.bodies().values().stream()
+            .filter(account -> Months.of(account).anyMatch(month::equals));
+    return lastWeighed(bodies)
+        .orElseGet(() -> month.atDay(1).atStartOfDay(night.shop().settings().zone()).toInstant());
+  }
+
+  private static Optional<Instant> lastWeighed(Stream<BodyAccount> bodies) {
+    return bodies
+        .flatMap(account -> account.balance().weighings().all().stream())
+        .map(weighing -> weighing.time().toInstant())
+        .max(Comparator.naturalOrder());
   }
 }

@@ -8,11 +8,13 @@ import gambrel.pages.render.pdf.AttachmentReader;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
+import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.FigureNames;
+import gambrel.trade.register.FigureReader;
 import gambrel.trade.register.Figures;
+import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
-import gambrel.trade.register.RegisterRow;
 import gambrel.trade.register.StatementFiles;
 import gambrel.trade.shop.Settings;
 import java.io.IOException;
@@ -22,14 +24,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 
-/** The register of an output folder and the figures inside the documents that it names. */
+/** Reads the register of an output folder and the figures inside the documents that it names. */
 final class RegisterStore {
   /** Name of the attachment that carries a statement's figures. */
   static final String FIGURES = "figures.csv";
 
-  /** Where the register stands in the output folder. */
-  static final String PATH = "data/" + RegisterTable.NAME;
-
+  private static final String PATH = "data/" + RegisterTable.NAME;
   private static final int FILE = 10;
 
   private final Changes output;
@@ -41,7 +41,7 @@ final class RegisterStore {
   }
 
   /**
-   * The register; without one nothing was ever issued.
+   * The register; an empty one if the output folder has none.
    *
    * @throws RefusedException if it is of another unit or currency, or broken
    */
@@ -53,22 +53,22 @@ final class RegisterStore {
     try {
       var records = Csv.records(bytes.get());
       if (records.isEmpty() || !RegisterTable.fits(records.get(0), settings)) {
-        throw new RefusedException(
-            "the register "
-                + PATH
-                + " was not written by a shop that weighs in "
-                + settings.unit().id());
+        throw refused("was not written by a shop that weighs in " + settings.unit().id());
       }
       var rows = records.subList(1, records.size());
       checkFiles(rows);
       checkCurrency(rows);
       return RegisterTable.read(rows, settings);
     } catch (UncheckedIOException | IllegalArgumentException e) {
-      throw new RefusedException("the register " + PATH + " is broken: " + e.getMessage());
+      throw refused("is broken: " + e.getMessage());
     }
   }
 
-  /** No path that was put into the register by hand is ever followed out of the output folder. */
+  private static RefusedException refused(String why) {
+    return new RefusedException("the register " + PATH + ' ' + why);
+  }
+
+  /** Refuses a path that was typed into the register and may lead out of the output folder. */
   private static void checkFiles(List<List<String>> rows) {
     for (int i = 0; i < rows.size(); i++) {
       var row = rows.get(i);
@@ -78,26 +78,21 @@ final class RegisterStore {
     }
   }
 
-  /** The register does not name its currency; the documents do. */
+  /** Compares the currency of the first document that can be read; the register names none. */
   private void checkCurrency(List<List<String>> rows) throws IOException, RefusedException {
+    String own = settings.currency().getCurrencyCode();
     for (var row : rows) {
       var currency = figures(row.get(FILE)).map(f -> f.values().get(FigureNames.CURRENCY));
       if (currency.isPresent()) {
-        if (!currency.get().equals(settings.currency().getCurrencyCode())) {
-          throw new RefusedException(
-              "the register "
-                  + PATH
-                  + " is kept in "
-                  + currency.get()
-                  + ", and the shop in "
-                  + settings.currency().getCurrencyCode());
+        if (!currency.get().equals(own)) {
+          throw refused("is kept in " + currency.get() + ", and the shop in " + own);
         }
         return;
       }
     }
   }
 
-  /** A mark for every document that the register names and that is not there as it was issued. */
+  /** A notice for every document of the register that is missing or not as it was issued. */
   List<Notice> lost(Register register) throws IOException {
     var lost = new ArrayList<Notice>();
     for (var row : register.rows()) {
@@ -113,17 +108,12 @@ final class RegisterStore {
     return lost;
   }
 
-  /** The figures in the document of a statement; empty where it is missing or damaged. */
-  Optional<Figures> figures(RegisterRow row) throws IOException {
-    return figures(row.file());
-  }
-
-  private Optional<Figures> figures(String file) throws IOException {
-    var document = output.read(file);
-    if (document.isEmpty()) {
-      return Optional.empty();
-    }
-    return AttachmentReader.read(document.get(), FIGURES).flatMap(RegisterStore::parse);
+  /** The figures in the document of a statement; empty if it is missing or damaged. */
+  Optional<Figures> figures(String file) throws IOException {
+    return output
+        .read(file)
+        .flatMap(document -> AttachmentReader.read(document, FIGURES))
+        .flatMap(RegisterStore::parse);
   }
 
   private static Optional<Figures> parse(byte[] bytes) {
@@ -139,14 +129,14 @@ final class RegisterStore {
     }
   }
 
-  /** Figures as they are attached and digested. */
+  /** The figures of a statement as the night has them. */
+  static Figures read(Planned planned, Night night) {
+    return FigureReader.read(planned.account(), planned.customer(), night.shop().settings());
+  }
+
+  /** Figures as they are attached to a statement, and as the register has their digest. */
   static byte[] bytes(Figures figures) {
-    return Csv.bytes(
-        new Table(
-            FIGURES,
-            List.of("figure", "value"),
-            figures.values().entrySet().stream()
-                .map(entry -> List.of(entry.getKey(), entry.getValue()))
-                .toList()));
+    var rows = figures.values().entrySet().stream().map(e -> List.of(e.getKey(), e.getValue()));
+    return Csv.bytes(new Table(FIGURES, List.of("figure", "value"), rows.toList()));
   }
 }

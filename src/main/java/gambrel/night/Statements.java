@@ -4,13 +4,13 @@ import gambrel.files.publish.Changes;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Digest;
-import gambrel.trade.register.FigureReader;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.register.StatementFiles;
+import gambrel.trade.weighing.Progress;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -19,161 +19,141 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongConsumer;
-import java.util.function.UnaryOperator;
 
 /** Makes the statements and drafts of a night. */
 final class Statements {
-  private static final String KEPT = ".kept/";
-  private static final int MARK = 16;
+  private static final String KEPT_FOLDER = ".kept/";
+  private static final int MARK_LENGTH = 16;
 
   private final Night night;
   private final Documents documents;
   private final RegisterStore store;
-  private final StatementFiles names;
-  private final PageCache shelf;
   private final Changes changes;
+  private final PageCache cache;
   private final List<Notice> notices;
 
+  /**
+   * The statements of a night.
+   *
+   * @param notices takes one for each statement that cannot be made
+   */
   Statements(
       Night night,
       Documents documents,
       RegisterStore store,
-      StatementFiles names,
-      PageCache shelf,
       Changes changes,
+      PageCache cache,
       List<Notice> notices) {
     this.night = night;
     this.documents = documents;
     this.store = store;
-    this.names = names;
-    this.shelf = shelf;
     this.changes = changes;
+    this.cache = cache;
     this.notices = notices;
   }
 
   /**
-   * Makes what the plan issues; returns the register with it.
-   *
-   * @param done given 1 for each
+   * Makes the statements that a plan issues and the drafts of those that it holds, and removes all
+   * other drafts. Returns the register with the new statements.
    */
-  Register issue(IssuePlan plan, Register register, LongConsumer done) throws IOException {
+  Register make(IssuePlan plan, Register before, Progress progress) throws IOException {
+    var names = new StatementFiles(night.shop(), before);
+    var done = progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
     var rows = new ArrayList<RegisterRow>();
-    OrderedParallel.each(
-        plan.issue(),
-        this::statement,
+    each(plan.issue(), this::statement, done, made -> rows.add(issue(made, names)));
+    Set<String> drafts = new HashSet<>();
+    each(
+        plan.held(),
+        this::draft,
+        done,
         made -> {
-          issue(made).ifPresent(rows::add);
+          String file = names.held(made.planned());
+          cache.write(file, made.document());
+          drafts.add(file);
+        });
+    for (String file : changes.list("held")) {
+      if (StatementFiles.isDraft(file) && !drafts.contains(file)) {
+        changes.remove(file);
+      }
+    }
+    return before.with(rows);
+  }
+
+  /** A statement or draft as it was made, with the figures attached to it. */
+  private record Made(Planned planned, byte[] figures, Page page) {
+    /** The document, which must be there. */
+    byte[] document() {
+      return page.bytes().orElseThrow();
+    }
+  }
+
+  /** Makes documents and hands over each that can be made; the others have a notice. */
+  private void each(
+      List<Planned> all,
+      OrderedParallel.Work<Planned, Made> work,
+      LongConsumer done,
+      OrderedParallel.Handover<Made> handover)
+      throws IOException {
+    OrderedParallel.each(
+        all,
+        work,
+        made -> {
+          made.page()
+              .notice("STATEMENT")
+              .map(notice -> notice.with("customer", made.planned().customer()))
+              .ifPresent(notice -> notices.add(notice.aboutBody(made.planned().body())));
+          if (made.page().bytes().isPresent()) {
+            handover.take(made);
+          }
           done.accept(1);
         });
-    return register.with(rows);
   }
-
-  /** A statement or draft as it was made. */
-  private record Made(Planned planned, byte[] figures, Page page) {}
 
   private Made statement(Planned planned) throws IOException {
-    var figures = figures(planned);
-    var differences = differences(planned, figures);
-    return made(planned, figures, bytes -> documents.statement(night, planned, differences, bytes));
+    var figures = RegisterStore.read(planned, night);
+    byte[] bytes = RegisterStore.bytes(figures);
+    var replaced = planned.replaces();
+    var differences =
+        replaced.isEmpty()
+            ? Optional.of(List.<Figures.Change>of())
+            : store.figures(replaced.get().file()).map(figures::changesSince);
+    var page = Page.of(() -> documents.statement(night, planned, differences, bytes));
+    return new Made(planned, bytes, page);
   }
 
-  private Figures figures(Planned planned) {
-    return FigureReader.read(planned.account(), planned.customer(), night.shop().settings());
+  private Made draft(Planned planned) {
+    byte[] figures = RegisterStore.bytes(RegisterStore.read(planned, night));
+    return new Made(planned, figures, Page.of(() -> documents.draft(night, planned, figures)));
   }
 
-  private static Made made(Planned planned, Figures read, UnaryOperator<byte[]> maker) {
-    byte[] figures = RegisterStore.bytes(read);
-    return new Made(planned, figures, Page.of(() -> maker.apply(figures)));
-  }
-
-  private Optional<RegisterRow> issue(Made made) throws IOException {
-    var document = document(made);
-    if (document.isEmpty()) {
-      return Optional.empty();
-    }
-    String file = names.issued(made.planned());
-    write(file, document.get());
-    return Optional.of(row(made.planned(), file, document.get(), made.figures()));
-  }
-
-  /** The document; if there is none, adds a notice that says why. */
-  private Optional<byte[]> document(Made made) {
-    made.page()
-        .notice("STATEMENT")
-        .map(notice -> notice.with("customer", made.planned().customer()))
-        .ifPresent(notice -> notices.add(notice.aboutBody(made.planned().body())));
-    return made.page().bytes();
-  }
-
-  /** Without a register a name may be taken by a statement that once went out: that one is kept. */
-  private void write(String file, byte[] document) throws IOException {
-    var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
-    if (other.isPresent()) {
-      String mark = Digest.of(other.get()).substring(0, MARK);
-      changes.write(KEPT + file.replace(".pdf", "." + mark + ".pdf"), other.get());
-    }
-    changes.write(file, document);
-  }
-
-  private Optional<List<Figures.Change>> differences(Planned planned, Figures figures)
-      throws IOException {
-    if (planned.replaces().isEmpty()) {
-      return Optional.of(List.of());
-    }
-    return store.figures(planned.replaces().get()).map(figures::changesSince);
-  }
-
-  private RegisterRow row(Planned planned, String file, byte[] document, byte[] figures) {
-    String customer = planned.customer();
-    var money = night.money(planned.account(), customer);
+  /** Writes a statement; returns its row of the register. */
+  private RegisterRow issue(Made made, StatementFiles names) throws IOException {
+    var planned = made.planned();
+    String file = names.issued(planned);
+    write(file, made.document());
+    var money = night.money(planned.account(), planned.customer());
     return new RegisterRow(
-        customer,
+        planned.customer(),
         planned.body(),
         planned.revision(),
         night.asOf().toLocalDateTime().withNano(0),
-        planned.account().entitlements().get(customer).takeHome(),
+        planned.account().entitlements().get(planned.customer()).takeHome(),
         money.net(),
         money.tax(),
         money.paid(),
         planned.replaces().map(RegisterRow::revision),
         file,
-        Digest.of(document),
-        Digest.of(figures));
+        Digest.of(made.document()),
+        Digest.of(made.figures()));
   }
 
-  /**
-   * Makes the drafts of what is held and drops those of what is held no more.
-   *
-   * @param done given 1 for each
-   */
-  void hold(IssuePlan plan, LongConsumer done) throws IOException {
-    Set<String> kept = new HashSet<>();
-    OrderedParallel.each(
-        plan.held(),
-        this::draft,
-        made -> {
-          hold(made).ifPresent(kept::add);
-          done.accept(1);
-        });
-    for (String file : changes.list("held")) {
-      if (StatementFiles.isDraft(file) && !kept.contains(file)) {
-        changes.remove(file);
-      }
+  /** If the register was lost, the name may be that of an issued statement, which is kept. */
+  private void write(String file, byte[] document) throws IOException {
+    var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
+    if (other.isPresent()) {
+      String mark = Digest.of(other.get()).substring(0, MARK_LENGTH);
+      changes.write(KEPT_FOLDER + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-  }
-
-  private Made draft(Planned planned) {
-    return made(planned, figures(planned), bytes -> documents.draft(night, planned, bytes));
-  }
-
-  /** The file of the draft, if there is one. */
-  private Optional<String> hold(Made made) throws IOException {
-    var document = document(made);
-    if (document.isEmpty()) {
-      return Optional.empty();
-    }
-    String file = names.held(made.planned());
-    shelf.write(file, document.get());
-    return Optional.of(file);
+    changes.write(file, document);
   }
 }

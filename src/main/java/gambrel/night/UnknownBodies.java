@@ -16,9 +16,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
-/** Tells of bodies that rows name and bodies.csv lacks, with the row to paste there. */
+/** Makes notices of bodies that rows name and bodies.csv lacks, with the row to paste there. */
 final class UnknownBodies {
   private static final int ISO_DATE = 10;
 
@@ -30,31 +29,34 @@ final class UnknownBodies {
     this.rows = new RowFinder(inputs.exports());
   }
 
-  /** The notice about a body that {@code naming} name. */
+  /** The notice about a body that is named by some rows; at least one. */
   Notice notice(String body, List<SetAside> naming) {
-    var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
     var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
     var species = species(found);
-    var seen = found.stream().flatMap(UnknownBodies::date).min(Comparator.naturalOrder());
-    String row =
-        Csv.line(
-            List.of(
-                body,
-                species.map(Species::id).orElse(""),
-                seen.map(LocalDate::toString).orElse("")));
-    return first.with("row", row).advising(species.isEmpty() ? "ANY_SPECIES" : "SPECIES");
+    var seen = found.stream().flatMap(row -> date(row).stream()).min(Comparator.naturalOrder());
+    var cells =
+        List.of(
+            body, species.map(Species::id).orElse(""), seen.map(LocalDate::toString).orElse(""));
+    return naming
+        .get(0)
+        .notice()
+        .aboutBody(body)
+        .with("count", naming.size())
+        .with("row", Csv.line(cells))
+        .advising(species.isEmpty() ? "ANY_SPECIES" : "SPECIES");
   }
 
-  private static Stream<LocalDate> date(ExportRow row) {
+  /** The date with which a row's time begins; empty if it does not begin with one. */
+  private static Optional<LocalDate> date(ExportRow row) {
     String time = row.get(Field.TIME);
     try {
-      return Stream.of(LocalDate.parse(time.substring(0, Math.min(ISO_DATE, time.length()))));
+      return Optional.of(LocalDate.parse(time.substring(0, Math.min(ISO_DATE, time.length()))));
     } catch (DateTimeException e) {
-      return Stream.empty();
+      return Optional.empty();
     }
   }
 
-  /** The one species that has every item that the rows name. */
+  /** The species that has every item that the rows name; empty if none or several have. */
   private Optional<Species> species(List<ExportRow> naming) {
     Set<Species> possible = EnumSet.allOf(Species.class);
     for (var row : naming) {
@@ -66,6 +68,7 @@ final class UnknownBodies {
     return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
   }
 
+  /** The code that fits a text: the exact one, else the one with the longest beginning. */
   private Optional<ScaleCode> code(String text) {
     return shop.codes().stream()
         .filter(code -> fits(code.pattern(), text))

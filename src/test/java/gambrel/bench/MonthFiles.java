@@ -1,7 +1,6 @@
 package gambrel.bench;
 
 import gambrel.files.tables.MonthRows;
-import gambrel.files.tables.MonthTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.BodyCalendar;
@@ -26,6 +25,6 @@ public final class MonthFiles {
                 month ->
                     MonthRows.of(MonthReport.of(MonthRecords.of(calendar, night, register, month))))
             .toList();
-    return MonthTables.of(rows);
+    return MonthRows.tables(rows);
   }
 }

@@ -41,7 +41,7 @@ class MainTest {
     path = shop.write().toString();
   }
 
-  /** What came of a command line. */
+  /** The output of a command line and its exit code. */
   private record Result(int code, String out, String err) {}
 
   private static Result gambrel(String... args) {

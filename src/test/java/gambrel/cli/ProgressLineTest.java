@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** How the line is drawn. */
+/** The drawing of the progress line. */
 class ProgressLineTest {
   private final FakeTerminal terminal = new FakeTerminal();
   private final StringWriter written = new StringWriter();
@@ -28,7 +28,7 @@ class ProgressLineTest {
     }
   }
 
-  /** What stands on the terminal's last line. */
+  /** The text on the terminal's last line. */
   private String seen() {
     var row = new StringBuilder();
     int column = 0;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What the line on the terminal says. */
+/** The text of the progress line. */
 class ProgressTextTest {
   private static final int USUAL = 80;
 

@@ -12,14 +12,14 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whether a process finds out what its standard error is; each time in one of its own. */
+/** A process finds out whether its standard error is a terminal; each test starts one. */
 class StandardErrorTest {
   private static final Path SCRIPT = Path.of("/usr/bin/script");
   private static final Map<String, String> USUAL = Map.of("TERM", "xterm");
 
   @TempDir private Path folder;
 
-  /** Writes how wide it finds the terminal to the file that is named. */
+  /** Writes the width of the terminal to a file. */
   static final class Child {
     private Child() {}
 
@@ -51,7 +51,7 @@ class StandardErrorTest {
     return Files.readString(folder.resolve("answer"));
   }
 
-  /** On a terminal of 70 columns, its output going elsewhere as at the end of a pipe. */
+  /** Runs on a terminal of 70 columns, with the output redirected. */
   private String onTerminal(Map<String, String> environment, String redirected) throws Exception {
     assumeTrue(Files.isExecutable(SCRIPT) && Files.isDirectory(Path.of("/proc/self")));
     var quoted = new ArrayList<String>();

@@ -11,14 +11,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code held/} mirrors what waits now. */
+/** {@code held/} has exactly the drafts of statements that are held now. */
 class HeldDraftsTest {
   private static final String NEXT = "2026-03-07T02:00";
 
   @TempDir private Path folder;
   private NightShop shop;
 
-  /** A body with more in its packs than it weighed, so that it is held, and one that goes out. */
+  /** A body with more in its packs than it weighed, which is held, and one that is issued. */
   @BeforeEach
   void holdOne() {
     shop = new NightShop(folder.resolve("shop"));

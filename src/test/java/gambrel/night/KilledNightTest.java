@@ -35,7 +35,7 @@ class KilledNightTest {
   private static final Map<Boolean, Long> LASTS = new HashMap<>();
   private static final Map<Boolean, Long> PUBLISHES = new HashMap<>();
 
-  /** Keeps neighbouring seeds from giving neighbouring numbers. */
+  /** Makes consecutive seeds independent. */
   private static final long SPREAD = 0x9E3779B97F4A7C15L;
 
   @TempDir private static Path shared;
@@ -189,7 +189,7 @@ class KilledNightTest {
     }
   }
 
-  /** Most of a night is reckoning, and few kills at any moment would meet the rest. */
+  /** Most of a night is reckoning, so that few kills at a random moment would hit the rest. */
   private String killWhilePublishing(Path out, boolean asPdf, SplittableRandom dice)
       throws Exception {
     if (!PUBLISHES.containsKey(asPdf)) {
@@ -215,7 +215,7 @@ class KilledNightTest {
     return asPdf ? pdf : plain;
   }
 
-  /** Microseconds from what a process says until it has ended. */
+  /** Microseconds from a word of the process to its end. */
   private static long untilItEnds(NightChild child, String said, boolean letOn) throws Exception {
     child.await(said);
     long start = System.nanoTime();

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LanguagePagesTest {
   private static final String NEXT = "2026-03-07T02:00";
 
-  /** Words that English pages are full of and none of the other languages has. */
+  /** Words that English pages have and pages in other languages do not. */
   private static final Set<String> ENGLISH =
       Set.of(
           ("the and to this that your you with for from what why where how is are weight meat bone"

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Nights on which exports, or the right time, are not to be had: what was issued stands. */
+/** Nights without exports or with a wrong time do not change what was issued. */
 class LostExportsTest {
   private static final String NEXT = "2026-03-07T02:00";
   private static final String THIRD = "2026-03-08T02:00";

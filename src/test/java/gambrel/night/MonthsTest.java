@@ -16,7 +16,7 @@ class MonthsTest {
   @TempDir private Path folder;
   private NightShop shop;
 
-  /** Killed in March; killed in March and cut in May; and one that is yet to be killed. */
+  /** A body killed in March, one killed in March and cut in May, and one not yet killed. */
   @BeforeEach
   void openShop() {
     shop = new NightShop(folder.resolve("shop")).beef("B1", "ann").body("B2", "bob");

@@ -21,17 +21,17 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The second of {@link TwoNights} in a process of its own, which says where it is and waits there
- * to be let on or killed.
+ * The second of {@link TwoNights} in another process. The process prints a word at certain points
+ * and waits there until it is released or killed.
  */
 final class NightChild implements AutoCloseable {
-  /** Said when the process is up; the run begins when it is let on. */
+  /** Printed when the process has started; the run begins when it is released. */
   static final String READY = "ready";
 
-  /** Said where the process waits in the middle of its run. */
+  /** Printed where the process waits in the middle of its run. */
   static final String WAITING = "waiting";
 
-  /** Said when all is staged and the journal is written. */
+  /** Printed when all files are staged and the journal is written. */
   static final String PUBLISHING = "publishing";
 
   private static final int PATIENCE = 120;
@@ -46,17 +46,17 @@ final class NightChild implements AutoCloseable {
         new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
   }
 
-  /** Where a child waits: at the disk operation of that number; -1 at its first document. */
+  /** Waits at the disk operation with this number; -1 at the first document. */
   static NightChild waitingAt(int operation, Path shop, Path out, boolean pdf) {
     return start(shop, out, pdf, String.valueOf(operation));
   }
 
-  /** A child that runs through. */
+  /** A child that does not wait. */
   static NightChild runningThrough(Path shop, Path out, boolean pdf) {
     return start(shop, out, pdf, "never");
   }
 
-  /** A child that runs through and says when it begins to publish. */
+  /** A child that does not wait and prints a word when it begins to publish. */
   static NightChild tellingWhenItPublishes(Path shop, Path out, boolean pdf) {
     return start(shop, out, pdf, TELL);
   }
@@ -80,12 +80,12 @@ final class NightChild implements AutoCloseable {
     }
   }
 
-  /** What it says next; empty when it has ended. */
+  /** The next word that it prints; empty when it has ended. */
   Optional<String> listen() throws IOException {
     return Optional.ofNullable(said.readLine());
   }
 
-  /** Waits until it says {@code word}. */
+  /** Waits until it prints {@code word}. */
   void await(String word) throws IOException {
     var heard = listen();
     if (!heard.equals(Optional.of(word))) {
@@ -93,18 +93,18 @@ final class NightChild implements AutoCloseable {
     }
   }
 
-  /** Lets it on from where it waits. */
+  /** Releases it. */
   void letOn() throws IOException {
     process.getOutputStream().write('\n');
     process.getOutputStream().flush();
   }
 
-  /** Gives it so many microseconds to end. */
+  /** Waits at most so many microseconds for its end. */
   boolean endsWithin(long micros) throws InterruptedException {
     return process.waitFor(micros, TimeUnit.MICROSECONDS);
   }
 
-  /** Its exit code once it has ended. */
+  /** Waits for its end; returns its exit code. */
   int exitCode() throws InterruptedException {
     if (!process.waitFor(PATIENCE, TimeUnit.SECONDS)) {
       throw new AssertionError("it does not end");
@@ -112,7 +112,7 @@ final class NightChild implements AutoCloseable {
     return process.exitValue();
   }
 
-  /** Kills it at once: SIGKILL where there are signals. */
+  /** Kills it at once, with SIGKILL where there are signals. */
   void kill() throws InterruptedException {
     process.destroyForcibly();
     exitCode();
@@ -158,7 +158,7 @@ final class NightChild implements AutoCloseable {
     System.in.read();
   }
 
-  /** Waits at one operation, half of it done. */
+  /** Waits at one operation after half of it is done. */
   private static final class WaitingDisk extends WatchedDisk {
     private final int wait;
 
@@ -175,7 +175,7 @@ final class NightChild implements AutoCloseable {
     }
   }
 
-  /** The system's own disk, which says when the journal is written. */
+  /** The machine's disk, which prints a word when the journal is written. */
   private static final class TellingDisk implements Disk {
     @Override
     public void makeFolder(Path folder) throws IOException {
@@ -207,7 +207,7 @@ final class NightChild implements AutoCloseable {
     }
   }
 
-  /** Waits at the first document, when the output folder is held. */
+  /** Waits at the first document, while the output folder is locked. */
   private static final class WaitingDocuments implements Documents {
     private final Documents documents = new TinyDocuments();
     private boolean waited;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Whatever a body or a customer is called, its statement lies under the output folder. */
+/** A statement is under the output folder, whatever the names of body and customer are. */
 class NightNamesTest {
   private static final String NEXT = "2026-03-07T02:00";
 

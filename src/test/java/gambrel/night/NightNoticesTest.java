@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a night tells a person, and what that is worth waking up for. */
+/** The notices of a night and their severities. */
 class NightNoticesTest {
   private static final String LATER = "2026-03-10T02:00";
 

@@ -24,13 +24,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Whoever waits for a night is told its stages in order, and of all that is done in them. */
+/** A night reports its stages in order, and everything done in each. */
 class NightProgressTest {
   @TempDir private Path folder;
   private NightShop shop;
   private final Notes notes = new Notes();
 
-  /** Notes what is told. */
+  /** Records what is reported. */
   private static final class Notes implements Progress {
     private final List<Stage> stages = new ArrayList<>();
     private final Map<Stage, Long> totals = new EnumMap<>(Stage.class);
@@ -52,7 +52,7 @@ class NightProgressTest {
     }
   }
 
-  /** Two bodies are cut and go out, one of which is held; one hangs. */
+  /** Two bodies are cut, one of which is held; one hangs. */
   @BeforeEach
   void openShop() {
     shop = new NightShop(folder.resolve("shop"));

@@ -18,7 +18,7 @@ import java.util.Map;
  * a bench scale. Cattle are killed on 2 March 2026 and cut three days later.
  */
 public final class NightShop {
-  /** The night on which whatever was cut goes out. */
+  /** The night on which statements of all cut bodies are issued. */
   public static final String NIGHT = "2026-03-06T02:00";
 
   private static final ZoneId ZONE = ZoneId.of("Australia/Sydney");
@@ -48,7 +48,7 @@ public final class NightShop {
     return this;
   }
 
-  /** Puts one text in place of another, which must be there, in a file. */
+  /** Replaces a text in a file, which must contain it. */
   public NightShop replace(String file, String from, String to) {
     var lines = files.get(file);
     var before = String.join("\n", lines);
@@ -78,7 +78,7 @@ public final class NightShop {
     return this;
   }
 
-  /** A body of a customer that has hung and is not cut. */
+  /** A body of a customer that hangs and is not cut. */
   public NightShop body(String id, String customer) {
     add("bodies.csv", cell(id) + ",beef,2026-03-02," + cell(customer) + ",");
     weigh("rail", "02T10:00:00", id, "hot", "300");
@@ -93,7 +93,7 @@ public final class NightShop {
     return weigh("bench", "05T10:30:00", id, "fat", "28");
   }
 
-  /** A row with the next ticket; {@code rest} goes on after the net weight. */
+  /** A row with the next ticket; {@code rest} is appended after the net weight. */
   public NightShop weigh(
       String scale, String time, String body, String code, String net, String... rest) {
     var start = String.join(",", scale, "" + ++ticket, "2026-03-" + time, cell(body), code, net);
@@ -104,7 +104,7 @@ public final class NightShop {
     return text.matches("[^\",;\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 
-  /** Writes the folder anew. */
+  /** Writes the folder. */
   public Path write() {
     try {
       for (var old : Trees.files(folder)) {
@@ -138,12 +138,12 @@ public final class NightShop {
     return night().run(out, moment(asOf), List.of());
   }
 
-  /** Runs a night that must come out well, and returns what it tells. */
+  /** Runs a night that must succeed; returns its report. */
   MorningReport done(String asOf) {
     return report(run(asOf));
   }
 
-  /** What a run tells that must have come out well. */
+  /** The report of a run that must have succeeded. */
   static MorningReport report(NightOutcome outcome) {
     if (outcome instanceof NightOutcome.Done done) {
       return done.report();

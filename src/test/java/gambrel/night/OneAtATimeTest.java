@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * One run at a time works in an output folder, and its hold goes with its process. {@code
+ * One run at a time works in an output folder; its lock ends with its process. {@code
  * -Doverlaps=50} for more processes.
  */
 @Timeout(600)

@@ -15,7 +15,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** What is made on several threads comes in the order in which it was asked for. */
+/** Results of several threads arrive in the order of their items. */
 class OrderedParallelTest {
   private static final List<Integer> ITEMS = IntStream.range(0, 40).boxed().toList();
 
@@ -65,7 +65,7 @@ class OrderedParallelTest {
     assertEquals(items, taken);
   }
 
-  /** Takes longer for some than for others. */
+  /** Work that takes longer for some items than for others. */
   private static int worked(int item) {
     var random = new SplittableRandom(item);
     int steps = random.nextInt(200);

@@ -21,7 +21,7 @@ class PageCacheTest {
 
   @TempDir Path out;
 
-  /** Does something in a night. */
+  /** An action during a night. */
   private interface Night {
     void work(PageCache shelf, Changes changes) throws IOException;
   }

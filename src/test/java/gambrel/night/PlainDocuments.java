@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-/** Stands in for PDFs where a test is about figures or publishing: each is a line of text. */
+/** Documents that are one line of text, for tests of figures or publishing. */
 public final class PlainDocuments implements Documents {
   @Override
   public byte[] statement(

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a night makes of the register that it finds. */
+/** Nights with a register that is whole, broken or of another shop. */
 class RegisterNightTest {
   private static final String NEXT = "2026-03-07T02:00";
   private static final String STATEMENT = "statements/ann/B1-r1.pdf";

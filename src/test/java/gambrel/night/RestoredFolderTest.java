@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A machine is lost, and the shop folder and the output folder come back from a copy. */
+/** The shop folder and the output folder are restored from a copy. */
 class RestoredFolderTest {
   private static final String NEXT = "2026-03-07T02:00";
 

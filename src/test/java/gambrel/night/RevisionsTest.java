@@ -38,7 +38,7 @@ class RevisionsTest {
     shop.add("corrections.csv", "bench,3,,net," + net + ",Hetty,2026-03-06T09:00,label misread");
   }
 
-  /** Customer, body, revision and what it replaces, a row a line. */
+  /** Customer, body, revision and replaced revision, one line for each row. */
   private List<String> register() {
     return Trees.lines(shop.reports().resolve("data/statements.csv")).stream()
         .skip(1)

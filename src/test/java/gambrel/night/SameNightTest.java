@@ -21,7 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The same shop folder at the same moment gives the same output, however it came about. */
+/** The same shop folder at the same moment gives the same output, whatever was there before. */
 class SameNightTest {
   private static final String LATER = "2026-03-07T02:00";
 
@@ -106,7 +106,9 @@ class SameNightTest {
         Trees.published(folder.resolve("one")), Trees.published(folder.resolve("two/deeper")));
   }
 
-  /** The run fails at every operation in turn; the last state stands, or a rerun ends it. */
+  /**
+   * The run fails at each operation in turn; the last state is unchanged or a rerun completes it.
+   */
   @Test
   void aRunAfterACrashEndsAsAnUndisturbedOne() throws Exception {
     shop.run(folder.resolve("whole"), NightShop.NIGHT);

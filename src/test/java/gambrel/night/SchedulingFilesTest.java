@@ -32,7 +32,7 @@ class SchedulingFilesTest {
     note = folder.resolve("TO-DO.txt");
   }
 
-  /** What a command said, and its exit code. */
+  /** The output of a command and its exit code. */
   private record Ended(int code, String said) {}
 
   /** Runs the night's script with a program that ends with {@code code}. */

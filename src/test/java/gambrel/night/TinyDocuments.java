@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Documents that carry the figures as real ones do, and say in a few words what they were given.
+ * Small PDFs with the figures attached as in real ones, and with a few words about their arguments.
  */
 public final class TinyDocuments implements Documents {
   @Override

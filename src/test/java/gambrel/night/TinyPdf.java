@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The smallest PDF with an attached file; its words stand in a comment at its end. */
+/** Makes the smallest PDF with an attached file; its words are a comment at the end. */
 final class TinyPdf {
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final List<Integer> offsets = new ArrayList<>();

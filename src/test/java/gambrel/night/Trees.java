@@ -11,11 +11,11 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** Looks at folders: which files are there, and what is in them. */
+/** Lists and reads the files of folders. */
 public final class Trees {
   private Trees() {}
 
-  /** All files below a folder, relative to it, sorted; none where there is no folder. */
+  /** All files below a folder, relative to it, sorted; none if there is no folder. */
   public static List<String> files(Path root) {
     if (!Files.isDirectory(root)) {
       return List.of();
@@ -43,7 +43,7 @@ public final class Trees {
     }
   }
 
-  /** The content of everything published: all but what the program keeps for itself. */
+  /** The content of all published files except the program's own. */
   public static SortedMap<String, String> published(Path root) {
     var tree = new TreeMap<String, String>();
     for (var file : files(root)) {
@@ -60,7 +60,7 @@ public final class Trees {
         .collect(Collectors.toMap(f -> f, f -> time(root.resolve(f)), (a, b) -> a, TreeMap::new));
   }
 
-  /** Sets every file's time back, so that any later write shows. */
+  /** Sets every file's time back, so that later writes can be seen. */
   public static void age(Path root) {
     try {
       for (var file : files(root)) {
@@ -79,7 +79,7 @@ public final class Trees {
     }
   }
 
-  /** A file as text, a character a byte. */
+  /** A file as text, one character for each byte. */
   public static String text(Path file) {
     try {
       return new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);

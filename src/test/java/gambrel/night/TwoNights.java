@@ -14,8 +14,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * Two nights of a shop with all that a night can change: first statements, a revision, a reissue, a
- * draft that goes out and one that comes, a month that goes.
+ * Two nights of a shop with everything that a night can change: first statements, a revision, a
+ * reissue, a draft that is issued, a new draft, and a month without bodies.
  */
 final class TwoNights {
   /** When the second night runs. */
@@ -34,7 +34,7 @@ final class TwoNights {
     this.today = new TreeMap<>(today);
   }
 
-  /** Lets both run undisturbed under {@code folder}; the shop stays as it is on the second. */
+  /** Runs both nights under {@code folder}; the shop stays as it is on the second. */
   static TwoNights of(Path folder, boolean pdf) {
     var shop = new NightShop(folder.resolve("shop"));
     shop.beef("B1", "ann").beef("B2", "bob").body("B3", "ann").beef("B4", "ann").beef("B5", "bob");
@@ -96,8 +96,8 @@ final class TwoNights {
   }
 
   /**
-   * Looks at an output folder in which a run died: every file is yesterday's or today's, the
-   * register's documents are there as it names them, and what counts is all of one night.
+   * Checks an output folder in which a run died: every file is yesterday's or today's, the
+   * documents of the register are unchanged, and the published state is that of one night.
    */
   State state(Path out) throws IOException {
     var seen = visible(out);
@@ -117,13 +117,13 @@ final class TwoNights {
     return seen.equals(today) ? State.TODAY : State.YESTERDAY;
   }
 
-  /** What an output folder holds. */
+  /** The state of an output folder. */
   enum State {
-    /** Nothing of today's night. */
+    /** No file of today's night counts. */
     YESTERDAY,
-    /** Today's counts and is being put in place. */
+    /** Today's night counts, and its files are being moved. */
     UNDER_WAY,
-    /** All of today's night. */
+    /** All files are today's. */
     TODAY
   }
 

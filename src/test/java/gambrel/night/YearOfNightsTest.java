@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * A year lived night by night ends as one run over the whole year does. {@code -Dyears=10} lives
- * that many, of twice as many bodies and with a night every day.
+ * A year with a run every night ends like one run over the whole year. {@code -Dyears=10} takes ten
+ * years with twice as many bodies.
  */
 class YearOfNightsTest {
   private static final int YEARS = Integer.getInteger("years", 0);
@@ -85,7 +85,7 @@ class YearOfNightsTest {
     return figures;
   }
 
-  /** What everybody's latest statement about everything says, by customer and body. */
+  /** The figures of each latest statement, by customer and body. */
   private static SortedMap<String, String> latest(Path out) {
     var latest = new TreeMap<String, String>();
     for (var line : Trees.lines(out.resolve("data/statements.csv"))) {
@@ -97,7 +97,7 @@ class YearOfNightsTest {
     return latest;
   }
 
-  /** The same, less what is held now and went out once. */
+  /** As above, without statements that were issued and are held now. */
   private static SortedMap<String, String> latestOf(Path out, SortedMap<String, String> known) {
     return shared(latest(out), known);
   }

@@ -10,14 +10,14 @@ import java.util.Map;
 import java.util.SplittableRandom;
 
 /**
- * A year of a small shop, wholly decided by its seed, as it comes in day by day: export files that
- * are late, that come again, that hold slips of the key; corrections and releases that follow.
+ * A year of a small shop, made from a seed, day by day: export files that are late or repeated,
+ * weighings with a wrong key, and the corrections and releases that follow.
  */
 final class YearShop {
   /** The first day. */
   static final LocalDate START = LocalDate.of(2026, 1, 5);
 
-  /** After the last thing has come in. */
+  /** A moment after the last line has been added. */
   static final LocalDate END = START.plusDays(400);
 
   private static final String HEADER =
@@ -31,7 +31,7 @@ final class YearShop {
   private final List<Entry> entries = new ArrayList<>();
   private int ticket;
 
-  /** A line that comes into a file of the shop folder on a day. */
+  /** A line that is added to a file of the shop folder on a day. */
   private record Entry(LocalDate day, String file, String line) {}
 
   YearShop(long seed, int bodies) {
@@ -41,7 +41,7 @@ final class YearShop {
     }
   }
 
-  /** The shop folder with all that has come in before a day. */
+  /** The shop folder with all lines added before a day. */
   NightShop before(LocalDate night, Path folder) {
     var shop = new NightShop(folder);
     shop.add("shop.properties", "limit.revisions=1000");
@@ -103,7 +103,7 @@ final class YearShop {
     return owner;
   }
 
-  /** A slip of the key that is found out days later. */
+  /** A wrong key that is noticed days later. */
   private int slip(int number, LocalDate cut, int grams) {
     if (number % 5 != 2) {
       return grams;
@@ -122,7 +122,7 @@ final class YearShop {
       weigh("other", cut, id, "nothing", 500);
     }
     if (number % 6 == 1) {
-      // The ticket comes again with another weight, long after the statement went out.
+      // The ticket is exported again with another weight, long after the statement was issued.
       var again = cut.plusDays(12);
       var file = "exports/again/" + id + ".csv";
       export(file, again, "bench," + rump + ',' + cut + "T11:00:00," + id + ",rump,9,,,,");
@@ -156,7 +156,7 @@ final class YearShop {
     return number;
   }
 
-  /** A file is there when its last line is. */
+  /** A file exists from the day of its last line. */
   private void export(String file, LocalDate day, String line) {
     exports.computeIfAbsent(file, f -> new ArrayList<>()).add(line);
     arrivals.merge(file, day, (one, other) -> one.isAfter(other) ? one : other);

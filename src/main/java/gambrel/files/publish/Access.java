@@ -11,28 +11,28 @@ import java.util.EnumSet;
 import java.util.Set;
 
 /**
- * Who may read what is published: only the account of the run, since it is about customers. In a
- * folder that is open to its group and closed to all others, new files are open to the group too.
- * Where the file system has no such rights, the folder's own decide.
+ * The rights of new files and folders. Only the account of the run may read them, since they are
+ * about customers. In a folder that its group may read and others may not, the group may read them
+ * too. On a file system without such rights the rights of the folder apply.
  */
 final class Access {
   private static final FileAttribute<?>[] NONE = {};
 
   private Access() {}
 
-  /** For a new folder that no folder of ours holds. */
+  /** For a new output folder. */
   static FileAttribute<?>[] ofOutput(Path folder) {
     boolean known = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
     return known ? attributes(folderOf(EnumSet.noneOf(PosixFilePermission.class))) : NONE;
   }
 
-  /** For a new folder in a folder. */
+  /** For a new folder in {@code parent}. */
   static FileAttribute<?>[] ofFolderIn(Path parent) throws IOException {
     var view = view(parent);
     return view == null ? NONE : attributes(folderOf(view.readAttributes().permissions()));
   }
 
-  /** For a new file in a folder. */
+  /** For a new file in {@code parent}. */
   static FileAttribute<?>[] ofFileIn(Path parent) throws IOException {
     var view = view(parent);
     if (view == null) {

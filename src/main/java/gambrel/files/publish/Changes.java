@@ -8,9 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The output folder as a night finds it, and what the night changes there, in the order in which it
- * becomes visible. A written file is staged at once, so that a night's documents need not fit in
- * memory.
+ * The output folder before a night, and the changes of the night in the order in which they become
+ * visible. A written file is staged at once, so that a night's documents need not fit in memory.
  */
 public final class Changes {
   private final PublishedFiles published;
@@ -27,7 +26,7 @@ public final class Changes {
     return new Changes(published, Optional.empty());
   }
 
-  /** The content of a file before the night; empty where there is none. */
+  /** The content of a file before the night; empty if there is no such file. */
   public Optional<byte[]> read(String path) throws IOException {
     return published.read(path);
   }
@@ -37,12 +36,12 @@ public final class Changes {
     return published.list(folder);
   }
 
-  /** Writes a file anew, unless it has this content already. */
+  /** Writes a file, unless it has this content already. */
   public void write(String path, byte[] bytes) throws IOException {
     write(path, Content.of(bytes));
   }
 
-  /** As above, with content that is made as it is compared and as it is written. */
+  /** As above; {@code content} is made once for comparing and once for writing. */
   public void write(String path, Content content) throws IOException {
     if (!published.holds(path, content)) {
       String staged = String.valueOf(steps.size());
@@ -53,7 +52,7 @@ public final class Changes {
     }
   }
 
-  /** Removes a file. */
+  /** Removes a file when the changes are published. */
   public void remove(String path) {
     steps.add(new Journal.Remove(path));
   }

@@ -4,18 +4,18 @@ import gambrel.files.tables.Table;
 import java.io.IOException;
 import java.io.OutputStream;
 
-/** What a file is to hold: the same however often it is written. */
+/** The content of a file, the same each time it is written. */
 @FunctionalInterface
 public interface Content {
   /** Writes all of it; the stream is not closed. */
   void writeTo(OutputStream out) throws IOException;
 
-  /** Bytes that are there already. */
+  /** The content with these bytes. */
   static Content of(byte[] bytes) {
     return out -> out.write(bytes);
   }
 
-  /** A table, whose rows are made as they are written. */
+  /** The content of a data file, whose rows are made while they are written. */
   static Content of(Table table) {
     return out -> Csv.write(table, out);
   }

@@ -15,7 +15,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
 
-/** Data files as bytes: UTF-8, RFC 4180 quoting where it is needed, LF. */
+/** Writes and reads data files: UTF-8, RFC 4180, quotes only where needed, LF. */
 public final class Csv {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setRecordSeparator('\n').setQuoteMode(QuoteMode.MINIMAL).get();
@@ -50,7 +50,7 @@ public final class Csv {
     }
   }
 
-  /** One row as it would stand in a file, without its end of line. */
+  /** One row as it is in a file, without its end of line. */
   public static String line(List<String> cells) {
     return FORMAT.format(cells.toArray()).stripTrailing();
   }
@@ -58,7 +58,7 @@ public final class Csv {
   /**
    * The records of a data file, its header first.
    *
-   * @throws UncheckedIOException if it is broken
+   * @throws UncheckedIOException if it is not a CSV file
    */
   public static List<List<String>> records(byte[] bytes) {
     var records = new ArrayList<List<String>>();

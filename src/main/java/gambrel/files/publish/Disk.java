@@ -9,17 +9,17 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Set;
 
-/** What publishing changes on a file system; a test can let any of it fail. */
+/** The operations with which publishing changes a file system; in a test any of them may fail. */
 public interface Disk {
-  /** The system's own. */
+  /** The file system of the machine. */
   Disk SYSTEM = new Disk() {};
 
-  /** Makes a folder in a folder that exists. */
+  /** Makes a folder whose parent exists. */
   default void makeFolder(Path folder) throws IOException {
     Files.createDirectory(folder, Access.ofFolderIn(folder.getParent()));
   }
 
-  /** Writes a file anew; its content is on the disk when this returns. */
+  /** Writes a file, and replaces its content; the content is on the disk when this returns. */
   default void write(Path file, Content content) throws IOException {
     try (var channel =
         FileChannel.open(
@@ -34,7 +34,7 @@ public interface Disk {
     }
   }
 
-  /** Moves a file in one step, in place of whatever has the new name. */
+  /** Moves a file in one step, and replaces a file with the new name. */
   default void move(Path from, Path to) throws IOException {
     Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
   }
@@ -44,12 +44,12 @@ public interface Disk {
     Files.delete(path);
   }
 
-  /** Flushes the names in a folder to the disk. */
+  /** Writes the names in a folder to the disk. */
   default void flush(Path folder) throws IOException {
     try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     } catch (IOException e) {
-      // Windows cannot open folders; its file system journals renames itself.
+      // Windows cannot open folders; its file system keeps a journal of renames itself.
       return;
     }
   }

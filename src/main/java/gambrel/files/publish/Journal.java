@@ -9,24 +9,25 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What is left to do of a night whose files are all staged. While it is in the output folder the
- * night counts as published, and the next run carries it out.
+ * The steps that publish a night whose files are all staged. As soon as the journal is in the
+ * output folder the night counts as published: if the process dies, the next run carries the
+ * journal out.
  *
  * @param steps in the order in which they become visible
  */
 record Journal(List<Step> steps) {
-  /** Its name in the output folder. */
+  /** The journal's name in the output folder. */
   static final String FILE = ".journal";
 
-  /** Folder of the staged files in the output folder. */
+  /** The folder of the staged files in the output folder. */
   static final String STAGING = ".staging";
 
   private static final String MOVE = "move ";
   private static final String REMOVE = "remove ";
 
-  /** One file that is put in place or taken away. */
+  /** One file that is put in place or removed. */
   sealed interface Step {
-    /** Relative to the output folder. */
+    /** The file, relative to the output folder. */
     String path();
   }
 
@@ -37,7 +38,7 @@ record Journal(List<Step> steps) {
    */
   record Move(String staged, String path) implements Step {}
 
-  /** Takes a file away. */
+  /** Removes a file. */
   record Remove(String path) implements Step {}
 
   /** Copies the steps. */
@@ -45,7 +46,7 @@ record Journal(List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  /** The journal of an output folder; without one there is nothing to do. */
+  /** The journal of an output folder; without steps if there is none. */
   static Journal read(Path root) throws IOException {
     var steps = new ArrayList<Step>();
     try {
@@ -69,7 +70,7 @@ record Journal(List<Step> steps) {
     return new Move(parts[1], parts[2]);
   }
 
-  /** As it is kept. */
+  /** The journal's content as a file. */
   byte[] bytes() {
     var text = new StringBuilder();
     for (var step : steps) {

@@ -11,16 +11,16 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The output folder, held by one run at a time. The lock is the system's: it goes with the process.
- * Opening the folder finishes what a run that died had begun to publish.
+ * The output folder, locked by one run at a time. The operating system releases the lock when the
+ * process ends. Opening the folder finishes what a run that died had begun to publish.
  */
 public final class OutputFolder implements AutoCloseable {
   private static final String LOCK = ".lock";
   private static final String BUSY = "another run holds this output folder";
 
   /**
-   * Folders that this process holds. The system's lock alone would not do: some systems give up all
-   * locks of a process on a file as soon as it closes the file anywhere.
+   * The folders that this process has open. The lock alone is not enough: some systems release all
+   * locks of a process on a file as soon as the process closes the file anywhere.
    */
   private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
@@ -41,9 +41,9 @@ public final class OutputFolder implements AutoCloseable {
   }
 
   /**
-   * Opens the folder for one run, making it if need be.
+   * Opens the folder for one run, and makes it if it does not exist.
    *
-   * @throws OutputBusyException if another run holds it
+   * @throws OutputBusyException if another run has it open
    */
   public static OutputFolder open(Path folder, Disk disk) throws IOException {
     if (!Files.isDirectory(folder)) {
@@ -76,18 +76,19 @@ public final class OutputFolder implements AutoCloseable {
     }
   }
 
-  /** What is published. */
+  /** The published files. */
   public PublishedFiles files() {
     return files;
   }
 
-  /** No changes yet. What is not published when the folder is closed is given up. */
+  /** A new set of changes. Those not published when the folder is closed are dropped. */
   public Changes changes() {
     return new Changes(files, Optional.of(publisher));
   }
 
   /**
-   * Publishes the changes of this folder: all of them, even if the process dies on the way.
+   * Publishes changes of this folder: all of them or, if it fails before the journal is written,
+   * none. If the process dies after that, the next run publishes the rest.
    *
    * @param done run after each change that has become visible
    */

@@ -1,17 +1,20 @@
 package gambrel.files.publish;
 
+import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/** The published files of an output folder, as they are once its journal is carried out. */
+/** The published files of an output folder, as they are after its journal is carried out. */
 public final class PublishedFiles {
   private final Path root;
   private final Map<String, Journal.Step> pending = new HashMap<>();
@@ -22,7 +25,7 @@ public final class PublishedFiles {
     Journal.read(root).steps().forEach(step -> pending.put(step.path(), step));
   }
 
-  /** The content of a file; empty where there is none. */
+  /** The content of a file; empty if there is no such file. */
   public Optional<byte[]> read(String path) throws IOException {
     try (var in = open(path)) {
       return Optional.of(in.readAllBytes());
@@ -67,14 +70,41 @@ public final class PublishedFiles {
     return List.copyOf(found);
   }
 
-  /** Whether a file already has this content, neither of which need fit in memory. */
+  /** Whether a file has this content; neither has to fit in memory. */
   boolean holds(String path, Content content) throws IOException {
     try (var in = open(path)) {
       var comparing = new ComparingStream(in);
       content.writeTo(comparing);
-      return comparing.isAtEnd();
-    } catch (NoSuchFileException | ComparingStream.Different e) {
+      return comparing.published.read() < 0;
+    } catch (NoSuchFileException | Different e) {
       return false;
     }
+  }
+
+  /** Compares what is written to it with a published file. */
+  private static final class ComparingStream extends OutputStream {
+    private final InputStream published;
+
+    ComparingStream(InputStream published) {
+      this.published = new BufferedInputStream(published);
+    }
+
+    @Override
+    public void write(int one) throws IOException {
+      write(new byte[] {(byte) one}, 0, 1);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      byte[] read = published.readNBytes(length);
+      if (!Arrays.equals(read, 0, read.length, bytes, from, from + length)) {
+        throw new Different();
+      }
+    }
+  }
+
+  /** Ends the comparison at the first difference. */
+  private static final class Different extends IOException {
+    private static final long serialVersionUID = 1L;
   }
 }

@@ -10,22 +10,22 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * Makes a set of changes all or nothing. Every new file is first written to a staging folder and
- * flushed, and every folder that they need is made; then a journal names the moves to make. Until
- * the journal exists nothing published has changed. From then on the next run finishes what a run
- * that died has begun, and a full disk does not stop it, since names only move.
+ * Publishes all changes of a night or none. First every new file is written to a staging folder and
+ * flushed, and every folder that it needs is made. Then a journal of the moves is written. Until
+ * the journal exists no published file has changed. After that the next run finishes what a run
+ * that died had begun; a full disk does not prevent this, since only names move.
  */
 final class Publisher {
   private final Path root;
   private final Disk disk;
-  private final List<Path> made = new ArrayList<>();
+  private final List<Path> madeFolders = new ArrayList<>();
 
   Publisher(Path root, Disk disk) {
     this.root = root;
     this.disk = disk;
   }
 
-  /** Writes a file to the staging folder, and makes the folder that it will be in. */
+  /** Writes a file to the staging folder, and makes the folder of its target. */
   void stage(String staged, String path, Content content) throws IOException {
     var target = target(path);
     var staging = root.resolve(Journal.STAGING);
@@ -35,7 +35,7 @@ final class Publisher {
   }
 
   /**
-   * Makes a journal's steps visible, whose files are staged.
+   * Makes the steps of a journal visible; their files are staged.
    *
    * @param done run after each of them
    */
@@ -52,13 +52,14 @@ final class Publisher {
     disk.write(draft, Content.of(journal.bytes()));
     disk.flush(staging);
     disk.move(draft, root.resolve(Journal.FILE));
-    made.clear();
+    madeFolders.clear();
     disk.flush(root);
     finish(done);
   }
 
   /**
-   * Carries out a journal that is there; without one, drops what an unfinished run has staged.
+   * Carries out the journal of the output folder and removes the staging folder. Without a journal
+   * it only removes the files that an unfinished run has staged.
    *
    * @param done run after each of its steps
    */
@@ -107,12 +108,12 @@ final class Publisher {
     if (!Files.isDirectory(folder)) {
       makeFolders(folder.getParent());
       disk.makeFolder(folder);
-      made.add(folder);
+      madeFolders.add(folder);
       disk.flush(folder.getParent());
     }
   }
 
-  /** Removes a file and the folders that it leaves empty. */
+  /** Removes a file and the folders that are empty without it. */
   private void remove(Path file, Set<Path> touched) throws IOException {
     if (Files.exists(file)) {
       disk.delete(file);
@@ -148,8 +149,8 @@ final class Publisher {
   }
 
   /**
-   * Gives back the room that staging took, as far as the disk lets it; the next run does the rest.
-   * With a journal in place nothing is given back.
+   * Removes the staged files and the folders made for them. If the disk fails, the next run removes
+   * the rest. If there is a journal, all is left for the next run to publish.
    */
   void undo() {
     if (Files.exists(root.resolve(Journal.FILE))) {
@@ -157,9 +158,9 @@ final class Publisher {
     }
     try {
       clearStaging();
-      for (int i = made.size() - 1; i >= 0; i--) {
-        if (Files.isDirectory(made.get(i)) && isEmpty(made.get(i))) {
-          disk.delete(made.get(i));
+      for (int i = madeFolders.size() - 1; i >= 0; i--) {
+        if (Files.isDirectory(madeFolders.get(i)) && isEmpty(madeFolders.get(i))) {
+          disk.delete(madeFolders.get(i));
         }
       }
     } catch (IOException e) {

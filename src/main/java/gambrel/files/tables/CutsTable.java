@@ -2,9 +2,9 @@ package gambrel.files.tables;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyWeighings;
-import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -14,26 +14,52 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
 final class CutsTable {
-  private static final String COLUMNS =
-      "body,item,parent,kind,step,level,weight_kg,packs,pieces,of_boning_pct";
   private static final List<Step> STEPS =
       List.of(Step.HOT, Step.COLD, Step.AGED, Step.BLOCK, Step.TUB, Step.PACK, Step.BIN);
 
   private CutsTable() {}
 
-  static Table of(Night night) {
-    return new Table(
-        "cuts.csv",
-        Table.columns(COLUMNS, night.shop().settings().unit().id()),
-        () -> night.bodies().values().stream().flatMap(a -> rows(a.balance()).stream()));
+  /**
+   * The weighings of an item of a body.
+   *
+   * @param step their step; empty for all that came of the item
+   */
+  private record Row(
+      BodyBalance balance, Item item, Optional<Step> step, List<Weighing> weighings) {
+    Weight weight() {
+      return Weighing.total(weighings);
+    }
+
+    long packs() {
+      return weighings.stream().filter(weighing -> weighing.step() == Step.PACK).count();
+    }
+
+    /** Pieces of all weighings together; empty if none gives them. */
+    Optional<Integer> pieces() {
+      return weighings.stream().flatMap(w -> w.pieces().stream()).reduce(Integer::sum);
+    }
   }
 
-  private static List<List<String>> rows(BodyBalance balance) {
-    var rows = new ArrayList<List<String>>();
-    CutTree tree = balance.weighings().tree();
+  static Table of(Night night) {
+    return new Columns<Row>(night.shop().settings().unit())
+        .add("body", row -> row.balance().body().id())
+        .add("item", row -> row.item().id())
+        .add("parent", row -> row.item().parent())
+        .add("kind", row -> row.item().kind().id())
+        .add("step", row -> row.step().map(Step::id))
+        .add("level", row -> row.step().isPresent() ? "own" : "total")
+        .add("weight_kg", Row::weight)
+        .add("packs", Row::packs)
+        .add("pieces", Row::pieces)
+        .add("of_boning_pct", row -> Share.of(Optional.of(row.weight()), row.balance().boning()))
+        .table("cuts.csv", () -> night.bodies().values().stream().flatMap(a -> rows(a.balance())));
+  }
+
+  private static Stream<Row> rows(BodyBalance balance) {
     var own = new HashMap<String, Map<Step, List<Weighing>>>();
     for (var step : STEPS) {
       for (var weighing : own(balance, step)) {
@@ -43,14 +69,24 @@ final class CutsTable {
       }
     }
     var below = below(balance.weighings());
-    for (var item : tree.items()) {
+    var rows = Stream.<Row>builder();
+    for (var item : balance.weighings().tree().items()) {
       own.getOrDefault(item.id(), Map.of())
-          .forEach((step, list) -> rows.add(row(balance, item, step.id(), "own", list)));
+          .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
       if (below.containsKey(item.id())) {
-        rows.add(row(balance, item, "", "total", below.get(item.id())));
+        rows.add(new Row(balance, item, Optional.empty(), below.get(item.id())));
       }
     }
-    return rows;
+    return rows.build();
+  }
+
+  private static List<Weighing> own(BodyBalance balance, Step step) {
+    return switch (step) {
+      case HOT -> balance.rail().hot().weighings();
+      case COLD -> balance.rail().cold().weighings();
+      case AGED -> balance.rail().aged().weighings();
+      default -> balance.weighings().of(step);
+    };
   }
 
   /** For each item, what came of it and of all under it. */
@@ -64,40 +100,5 @@ final class CutsTable {
       }
     }
     return below;
-  }
-
-  private static List<Weighing> own(BodyBalance balance, Step step) {
-    BodyWeighings weighings = balance.weighings();
-    return switch (step) {
-      case HOT -> balance.rail().hot().weighings();
-      case COLD -> balance.rail().cold().weighings();
-      case AGED -> balance.rail().aged().weighings();
-      default -> weighings.of(step);
-    };
-  }
-
-  private static List<String> row(
-      BodyBalance balance, Item item, String step, String level, List<Weighing> weighings) {
-    var weight = Weighing.total(weighings);
-    int packs = 0;
-    Optional<Integer> pieces = Optional.empty();
-    for (var weighing : weighings) {
-      packs += weighing.step() == Step.PACK ? 1 : 0;
-      if (weighing.pieces().isPresent()) {
-        pieces = Optional.of(pieces.orElse(0) + weighing.pieces().get());
-      }
-    }
-    return new RowBuilder()
-        .text(balance.body().id())
-        .text(item.id())
-        .text(item.parent())
-        .text(item.kind().id())
-        .text(step)
-        .text(level)
-        .weight(weight)
-        .number(packs)
-        .number(pieces)
-        .share(Share.of(Optional.of(weight), balance.boning()))
-        .cells();
   }
 }

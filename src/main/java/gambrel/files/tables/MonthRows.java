@@ -6,33 +6,84 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.statistics.ControlChart;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Settings;
 import java.math.BigDecimal;
 import java.time.YearMonth;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A month's rows of the data files that stand behind the owner's months.
+ * A month's rows of the two data files about months.
  *
  * @param month the month
- * @param charts its rows of {@code month-charts.csv}: each body with the limits that the twelve
- *     months before gave its chart
+ * @param charts its rows of {@code month-charts.csv}: each body with the limits of its chart, which
+ *     come from the twelve months before
  * @param figures its rows of {@code month-figures.csv}
  */
 public record MonthRows(YearMonth month, List<List<String>> charts, List<List<String>> figures) {
-  static final String CHARTS =
-      "month,chart,species,body,killed,value_pct,moving_range,baseline_bodies,centre,lower,upper,"
-          + "signal";
-  static final String FIGURES =
-      "month,figure,whose,species,group,bodies,value,unit,baseline_bodies,baseline_value,"
-          + "baseline_lower_quartile,baseline_median,baseline_upper_quartile,interval,lower,upper";
+  private static final Columns<Charted> CHARTS =
+      new Columns<Charted>()
+          .add("month", Charted::month)
+          .add("chart", row -> row.chart().loss().id())
+          .add("species", row -> row.chart().species().id())
+          .add("body", row -> row.point().body())
+          .add("killed", row -> row.point().account().body().killed())
+          .add("value_pct", row -> row.point().percent())
+          .add("moving_range", row -> row.point().movingRange().map(ControlChart::output))
+          .add("baseline_bodies", row -> row.chart().baseline())
+          .add("centre", row -> row.chart().centre().map(ControlChart::output))
+          .add("lower", row -> row.chart().lower().map(ControlChart::output))
+          .add("upper", row -> row.chart().upper().map(ControlChart::output))
+          .add("signal", row -> String.join(";", row.point().signals()));
 
-  /** Prints a month's report. A figure that is known of no body is left out. */
+  private static final Columns<Figure> FIGURES =
+      new Columns<Figure>()
+          .add("month", Figure::month)
+          .add("figure", row -> row.figure().name().id())
+          .add("whose", row -> row.figure().whose().map(Ownership::id))
+          .add("species", row -> row.figure().species().map(Species::id))
+          .add("group", row -> row.figure().group().id())
+          .add("bodies", row -> row.figure().bodies())
+          .add("value", row -> row.rounded(row.figure().value()))
+          .add("unit", Figure::unit)
+          .add("baseline_bodies", row -> row.figure().before().bodies())
+          .add("baseline_value", row -> row.rounded(row.figure().before().value()))
+          .add("baseline_lower_quartile", row -> row.figure().before().spread().map(Spread::lower))
+          .add("baseline_median", row -> row.figure().before().spread().map(Spread::median))
+          .add("baseline_upper_quartile", row -> row.figure().before().spread().map(Spread::upper))
+          .add("interval", row -> row.figure().interval().map(i -> i.kind().id()))
+          .add("lower", row -> row.end(MonthFigure.Interval::lower))
+          .add("upper", row -> row.end(MonthFigure.Interval::upper));
+
+  /** A body on a chart of a month. */
+  private record Charted(YearMonth month, LossChart chart, LossChart.Point point) {}
+
+  /** A figure of a month. */
+  private record Figure(YearMonth month, MonthFigure figure, Settings settings) {
+    String unit() {
+      return figure.name().unit().id(settings.unit().id(), settings.currency());
+    }
+
+    /** A value with the decimals of the figure's unit. */
+    Optional<BigDecimal> rounded(Optional<BigFraction> value) {
+      int decimals = figure.name().unit().decimals(Money.digits(settings.currency()));
+      return value.map(v -> Exact.round(v, decimals));
+    }
+
+    Optional<BigDecimal> end(Function<MonthFigure.Interval, BigFraction> end) {
+      return rounded(figure.interval().map(end));
+    }
+  }
+
+  /** The rows of a month's report. A figure that is known of no body is left out. */
   public static MonthRows of(MonthReport report) {
     var month = report.records().month();
     var settings = report.records().settings();
@@ -40,57 +91,26 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
         month,
         Stream.of(report.parts().chills(), report.parts().benches())
             .flatMap(List::stream)
-            .flatMap(chart -> chart.ofMonth().stream().map(point -> row(month, chart, point)))
+            .flatMap(chart -> chart.ofMonth().stream().map(p -> new Charted(month, chart, p)))
+            .map(CHARTS::row)
             .toList(),
         report.figures().all().stream()
             .filter(figure -> figure.bodies() > 0 || figure.species().isEmpty())
-            .map(figure -> row(month, figure, settings))
+            .map(figure -> FIGURES.row(new Figure(month, figure, settings)))
             .toList());
   }
 
-  private static List<String> row(YearMonth month, LossChart chart, LossChart.Point point) {
-    return new RowBuilder()
-        .text(month.toString())
-        .text(chart.loss().id())
-        .text(chart.species().id())
-        .text(point.body())
-        .text(point.account().body().killed().orElseThrow().toString())
-        .decimal(Exact.round(point.percent(), RowBuilder.PERCENT))
-        .optional(point.movingRange().map(ControlChart::output))
-        .number(chart.baseline())
-        .optional(chart.centre().map(ControlChart::output))
-        .optional(chart.lower().map(ControlChart::output))
-        .optional(chart.upper().map(ControlChart::output))
-        .text(String.join(";", point.signals()))
-        .cells();
-  }
-
-  private static List<String> row(YearMonth month, MonthFigure figure, Settings settings) {
-    var unit = figure.name().unit();
-    int decimals = unit.decimals(Money.digits(settings.currency()));
-    var before = figure.before();
-    var interval = figure.interval();
-    return new RowBuilder()
-        .text(month.toString())
-        .text(figure.name().id())
-        .text(figure.whose().map(Ownership::id).orElse(""))
-        .text(figure.species().map(species -> species.id()).orElse(""))
-        .text(figure.group().id())
-        .number(figure.bodies())
-        .optional(round(figure.value(), decimals))
-        .text(unit.id(settings.unit().id(), settings.currency()))
-        .number(before.bodies())
-        .optional(round(before.value(), decimals))
-        .percent(before.spread().map(Spread::lower))
-        .percent(before.spread().map(Spread::median))
-        .percent(before.spread().map(Spread::upper))
-        .text(interval.map(i -> i.kind().id()).orElse(""))
-        .optional(round(interval.map(MonthFigure.Interval::lower), decimals))
-        .optional(round(interval.map(MonthFigure.Interval::upper), decimals))
-        .cells();
-  }
-
-  private static Optional<BigDecimal> round(Optional<BigFraction> value, int decimals) {
-    return value.map(v -> Exact.round(v, decimals));
+  /** Both files, earliest month first. */
+  public static List<Table> tables(Collection<MonthRows> months) {
+    var sorted = months.stream().sorted(Comparator.comparing(MonthRows::month)).toList();
+    return List.of(
+        new Table(
+            "month-charts.csv",
+            CHARTS.names(),
+            () -> sorted.stream().flatMap(month -> month.charts().stream())),
+        new Table(
+            "month-figures.csv",
+            FIGURES.names(),
+            () -> sorted.stream().flatMap(month -> month.figures().stream())));
   }
 }

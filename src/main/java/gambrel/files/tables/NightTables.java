@@ -1,9 +1,20 @@
 package gambrel.files.tables;
 
+import gambrel.insight.statistics.ControlChart;
+import gambrel.insight.statistics.ShrinkSeries;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.PieceBalance;
+import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.weighing.RowCount;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
-/** The data files that follow from a night's figures alone. */
+/** The data files of a night's figures. */
 public final class NightTables {
   private NightTables() {}
 
@@ -12,9 +23,95 @@ public final class NightTables {
     return List.of(
         BodiesTable.of(night),
         CutsTable.of(night),
-        PiecesTable.of(night),
-        BatchesTable.of(night),
-        ShrinkTable.of(night),
-        RowsTable.of(night));
+        pieces(night),
+        batches(night),
+        shrink(night),
+        rows(night));
+  }
+
+  /** A piece weighed on the block, with its body. */
+  private record Piece(BodyAccount account, PieceBalance balance) {}
+
+  /** Every piece weighed on the block and what came of it. */
+  private static Table pieces(Night night) {
+    return NightTables.<Piece>columns(night)
+        .add("body", piece -> piece.account().body().id())
+        .add("item", piece -> piece.balance().item())
+        .add("block_kg", piece -> piece.balance().block())
+        .add("out_kg", piece -> piece.balance().out())
+        .add("loss_kg", piece -> piece.balance().loss())
+        .add(
+            "balance_u_kg", piece -> Columns.root(Optional.of(piece.balance().resolutionSquared())))
+        .table(
+            "pieces.csv",
+            () ->
+                night.bodies().values().stream()
+                    .flatMap(a -> a.balance().pieces().stream().map(p -> new Piece(a, p))));
+  }
+
+  /** What went into every batch and what came out. */
+  private static Table batches(Night night) {
+    return NightTables.<BatchBalance>columns(night)
+        .add("batch", batch -> batch.batch().id())
+        .add("product", batch -> batch.batch().product())
+        .add("meat_in_kg", BatchBalance::meatIn)
+        .add("added_kg", BatchBalance::added)
+        .add("out_kg", BatchBalance::out)
+        .add("loss_kg", BatchBalance::loss)
+        .add("loss_pct", BatchBalance::lossShare)
+        .add("state", batch -> batch.state().id())
+        .table("batches.csv", () -> night.batches().values().stream());
+  }
+
+  /** A body on the control chart of its species. */
+  private record Charted(ShrinkSeries series, ShrinkSeries.Point point) {
+    /** A value of the chart; empty if the body's chill shrink is not known. */
+    Optional<BigDecimal> value(Function<ControlChart, Optional<BigDecimal>> value) {
+      return point.balance().shares().chillShrink().isEmpty()
+          ? Optional.empty()
+          : value.apply(series.chart()).map(ControlChart::output);
+    }
+
+    LocalDate killed() {
+      return point.balance().body().killed().orElseThrow();
+    }
+  }
+
+  /** The chill shrink of every body with its species' control chart. */
+  private static Table shrink(Night night) {
+    return NightTables.<Charted>columns(night)
+        .add("month", row -> YearMonth.from(row.killed()))
+        .add("killed", Charted::killed)
+        .add("body", row -> row.point().balance().body().id())
+        .add("species", row -> row.series().species().id())
+        .add("days_hung", row -> row.point().balance().daysHung())
+        .add("hours_chilled", row -> row.point().balance().hoursChilled())
+        .add("chill_shrink_pct", row -> row.point().balance().shares().chillShrink())
+        .add("ageing_shrink_pct", row -> row.point().balance().shares().ageingShrink())
+        .add("centre", row -> row.value(ControlChart::centre))
+        .add("lower", row -> row.value(ControlChart::lower))
+        .add("upper", row -> row.value(ControlChart::upper))
+        .add("signal", row -> String.join(";", row.point().signals()))
+        .table(
+            "shrink.csv",
+            () ->
+                ShrinkSeries.of(night).stream()
+                    .flatMap(s -> s.points().stream().map(point -> new Charted(s, point))));
+  }
+
+  /** How many rows of every export were used, and how many were not, and why. */
+  private static Table rows(Night night) {
+    return NightTables.<RowCount>columns(night)
+        .add("file", RowCount::file)
+        .add("read", RowCount::read)
+        .add("used", RowCount::used)
+        .add("repeat", RowCount::repeat)
+        .add("void", RowCount::voided)
+        .add("set_aside", RowCount::setAside)
+        .table("rows.csv", () -> night.ledger().rows().stream());
+  }
+
+  private static <T> Columns<T> columns(Night night) {
+    return new Columns<>(night.shop().settings().unit());
   }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  *
  * @param name its file name
  * @param header column names
- * @param source makes the same rows each time: cells as they are printed
+ * @param source opens the same rows each time; cells as they are printed
  */
 public record Table(String name, List<String> header, Supplier<Stream<List<String>>> source) {
   /** Copies the header. */
@@ -25,7 +25,7 @@ public record Table(String name, List<String> header, Supplier<Stream<List<Strin
   /**
    * The rows, each as wide as the header.
    *
-   * @throws IllegalStateException while they are read, if a row is not
+   * @throws IllegalStateException while they are read, if a row is not as wide as the header
    */
   public Stream<List<String>> rows() {
     return source.get().peek(this::check);
@@ -36,10 +36,5 @@ public record Table(String name, List<String> header, Supplier<Stream<List<Strin
       throw new IllegalStateException(
           name + ": " + row.size() + " cells under " + header.size() + " columns: " + row);
     }
-  }
-
-  /** Column names from a comma-separated list; {@code _kg} becomes the shop's unit. */
-  static List<String> columns(String names, String unit) {
-    return List.of(names.replace("_kg", "_" + unit).split(","));
   }
 }

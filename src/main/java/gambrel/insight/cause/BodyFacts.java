@@ -1,35 +1,40 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BatchState;
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
+import gambrel.trade.measure.Share;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A body with what takes part in its balance, and how odd its figures are. */
+/** A body, the weighings in its sums, and how far its figures are from the usual. */
 final class BodyFacts {
-  private final Settings settings;
   private final Usual usual;
   private final BodyAccount account;
   private Sums sums;
 
-  BodyFacts(Settings settings, Usual usual, BodyAccount account) {
-    this.settings = settings;
+  /**
+   * The facts of a body.
+   *
+   * @param usual what its figures are compared with
+   */
+  BodyFacts(Usual usual, BodyAccount account) {
     this.usual = usual;
     this.account = account;
   }
 
-  /** The weighings in each of its sums, by place. */
+  /** The places of the weighings in each sum of a body. */
   private record Sums(Set<Place> out, Set<Place> into, Set<Place> hot, Set<Place> cold) {
     private static Sums of(BodyBalance balance) {
       return new Sums(
@@ -45,9 +50,9 @@ final class BodyFacts {
   }
 
   /**
-   * What a change does to the sums of a body, in hundred-thousandths.
+   * By how much a change raises the sums of a body, in hundred-thousandths.
    *
-   * @param out what came off the block
+   * @param out what came out of the boning room
    * @param into the weight into the boning room
    * @param hot the hot weight
    * @param cold the cold weight
@@ -60,7 +65,7 @@ final class BodyFacts {
     }
   }
 
-  /** What it does to the sums if a weighing's net changes by so much. */
+  /** By how much the sums rise if {@code change} is added to a weighing's net weight. */
   Shift shift(Weighing weighing, long change) {
     if (sums == null) {
       sums = Sums.of(balance());
@@ -77,6 +82,10 @@ final class BodyFacts {
     return account.body().id();
   }
 
+  Species species() {
+    return account.body().species();
+  }
+
   BodyAccount account() {
     return account;
   }
@@ -85,71 +94,77 @@ final class BodyFacts {
     return account.balance();
   }
 
-  /** Its own weighings and those of its batches that are out of balance. */
+  /** Its own weighings, then those of its batches that are out of balance, each once. */
   List<Weighing> weighings() {
-    var all = new LinkedHashSet<>(balance().weighings().all());
-    balance().batches().stream()
+    return Stream.concat(balance().weighings().all().stream(), unbalancedBatchRows())
+        .distinct()
+        .toList();
+  }
+
+  /** The weighings of its batches that are out of balance. */
+  Stream<Weighing> unbalancedBatchRows() {
+    return balance().batches().stream()
         .filter(batch -> batch.state() == BatchState.OUT)
-        .map(BatchBalance::weighings)
-        .forEach(all::addAll);
-    return List.copyOf(all);
+        .flatMap(batch -> batch.weighings().stream());
   }
 
-  /** Whether its cutting loss is tested and known. */
-  boolean isWeighedOut() {
-    return settings.bins() == Settings.Bins.WEIGHED
-        && account.body().outcome() == Outcome.CUT
-        && balance().shares().cuttingLoss().isPresent();
+  /** Its cutting loss, if it is known and tested. */
+  Optional<Share> testedLoss() {
+    return balance()
+        .shares()
+        .cuttingLoss()
+        .filter(loss -> usual.settings().bins() == Settings.Bins.WEIGHED)
+        .filter(loss -> account.body().outcome() == Outcome.CUT);
   }
 
-  /** How odd its figures are as they stand, see {@link UsualRange#strain}. */
+  /** The strain of its cutting loss and chill shrink together. */
   long strain() {
     return strain(Shift.NONE);
   }
 
-  /** How odd its figures would be. */
+  /** As above, with {@code shift} in its sums. */
   long strain(Shift shift) {
     return lossStrain(shift) + chillStrain(shift);
   }
 
-  /** How odd its cutting loss is as it stands. */
+  /** The strain of its cutting loss; 0 if the loss is not tested. */
   long lossStrain() {
     return lossStrain(Shift.NONE);
   }
 
-  /** How odd its cutting loss would be. */
+  /** As above, with {@code shift} in its sums. */
   long lossStrain(Shift shift) {
-    if (!isWeighedOut()) {
-      return 0;
-    }
-    var share = balance().shares().cuttingLoss().orElseThrow();
+    return testedLoss().map(loss -> lossStrain(loss, shift)).orElse(0L);
+  }
+
+  private long lossStrain(Share share, Shift shift) {
     long boning = share.whole().hundredThousandths();
     long into = boning + shift.into();
     if (into <= 0) {
-      return UsualRange.MOST_SPREADS * UsualRange.MOST_SPREADS * UsualRange.ONE;
+      return UsualRange.MOST_STRAIN;
     }
     long loss = share.part().hundredThousandths() + shift.into() - shift.out();
-    var limit = LossLimit.of(settings, balance()).multiply(BigFraction.of(into, boning));
+    var limit = LossLimit.of(usual.settings(), balance()).multiply(BigFraction.of(into, boning));
     return Usual.millionths(BigFraction.of(loss, 100_000), limit)
-        .map(usual.loss(account.body().species())::strain)
+        .map(usual.loss(species())::strain)
         .orElse(0L);
   }
 
-  /** How odd its chill shrink is as it stands. */
+  /** The strain of its chill shrink; 0 if it is not known. */
   long chillStrain() {
     return chillStrain(Shift.NONE);
   }
 
   private long chillStrain(Shift shift) {
-    var band = usual.chill(account.body().species());
+    var range = usual.chill(species());
     var shrink = balance().shares().chillShrink();
-    if (band.isEmpty() || shrink.isEmpty()) {
+    if (range.isEmpty() || shrink.isEmpty()) {
       return 0;
     }
     long lost = shrink.get().part().hundredThousandths() + shift.hot() - shift.cold();
     long hot = shrink.get().whole().hundredThousandths() + shift.hot();
     return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot))
-        .map(band.get()::strain)
+        .map(range.get()::strain)
         .orElse(0L);
   }
 }

@@ -4,26 +4,26 @@ import java.util.Locale;
 
 /** What may have gone wrong at a scale. */
 public enum Cause {
-  /** A ticket keyed to another body than its neighbours. */
+  /** A ticket was keyed to the wrong body. */
   WRONG_BODY,
-  /** The print key pressed twice for one weighing. */
+  /** The print key was pressed twice for one weighing. */
   DOUBLE_PRESS,
-  /** A tray or bin weighed without its tare. */
+  /** The tare of a tray or bin was not taken off. */
   TARE_LEFT_ON,
-  /** The body key not changed, or changed too early, when the next body came. */
+  /** The body key was changed too late or too early when the next body came. */
   CHANGEOVER,
-  /** A hung part that was weighed at one step and not at another, or at neither. */
+  /** A hung part was not weighed hot, or cold, or at either step. */
   PART_NOT_WEIGHED,
-  /** A hook or roller weighed with a body. */
+  /** A hook or roller was weighed with a body. */
   HOOK,
-  /** A tub of bone, fat or waste that was never weighed. */
+  /** A tub of bone, fat or waste was not weighed. */
   BIN_NOT_WEIGHED,
-  /** A decimal point in the wrong place. */
+  /** A decimal point was in the wrong place. */
   DECIMAL,
-  /** Pounds taken for kilograms, or the other way round. */
+  /** Pounds were taken for kilograms, or the reverse. */
   UNIT;
 
-  /** A stable word for it. */
+  /** The cause in data files. */
   public String id() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

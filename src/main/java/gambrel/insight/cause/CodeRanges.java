@@ -13,47 +13,45 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Between which weights the weighings of a code lie in this shop. */
+/** The lightest and heaviest weighings of each code in this shop. */
 final class CodeRanges {
-  /** With fewer others a range says nothing. */
+  /** With fewer others there is no range. */
   private static final int LEAST_OTHERS = 4;
 
   private final Night night;
-  private final Map<List<Object>, List<Long>> byKind = new HashMap<>();
+  private final Map<List<Object>, List<Long>> nets = new HashMap<>();
 
   CodeRanges(Night night) {
     this.night = night;
     night.ledger().weighings().stream()
         .filter(weighing -> weighing.step().movesMass())
         .forEach(w -> keys(w).forEach(key -> add(key, w.net().hundredThousandths())));
-    byKind.values().forEach(Collections::sort);
+    nets.values().forEach(Collections::sort);
   }
 
   private void add(List<Object> key, long net) {
-    byKind.computeIfAbsent(key, k -> new ArrayList<>()).add(net);
+    nets.computeIfAbsent(key, k -> new ArrayList<>()).add(net);
   }
 
   /** What a weighing is compared with: its code and species, else its step and species. */
   private List<List<Object>> keys(Weighing weighing) {
-    var keys = new ArrayList<List<Object>>();
     var body = night.shop().bodies().get(weighing.body());
     Object species = body == null ? "" : body.species();
-    keys.add(List.of(weighing.code().pattern(), species));
-    if (weighing.step() == Step.PACK || weighing.step() == Step.BIN) {
-      keys.add(List.of(weighing.step(), species));
-    }
-    return keys;
+    List<Object> code = List.of(weighing.code().pattern(), species);
+    return weighing.step() == Step.PACK || weighing.step() == Step.BIN
+        ? List.of(code, List.of(weighing.step(), species))
+        : List.of(code);
   }
 
   /**
-   * The least and the most of other weighings.
+   * The least and the most of some weighings.
    *
-   * @param least in hundred-thousandths
-   * @param most in hundred-thousandths
+   * @param least in hundred-thousandths of the shop's unit
+   * @param most in hundred-thousandths of the shop's unit
    */
   record Range(long least, long most) {
-    /** The same in words. */
-    Phrase words() {
+    /** The range as evidence. */
+    Phrase phrase() {
       return Phrase.of("CAUSE.RANGE")
           .with("least", new Value.Shown(new Weight(least).output()))
           .with("most", new Value.Shown(new Weight(most).output()));
@@ -63,30 +61,30 @@ final class CodeRanges {
       return net >= least && net <= most;
     }
 
-    /** Whether a weight is far from all of it: three times the most or a third of the least. */
+    /** Whether a weight is above three times the most or below a third of the least. */
     boolean isFar(long net) {
       return net > 3 * most || net * 3 < least;
     }
 
-    /** Whether a weight is near it: up to twice the most, down to half of the least. */
+    /** Whether a weight is at most twice the most and at least half of the least. */
     boolean isNear(long net) {
       return net <= 2 * most && net * 2 >= least;
     }
   }
 
-  /** The range of the weighings that are like this one, itself left out. */
+  /** The range of the weighings that are like this one, itself left out; empty if too few are. */
   Optional<Range> ofOthers(Weighing weighing) {
-    for (var key : keys(weighing)) {
-      var nets = byKind.getOrDefault(key, List.of());
-      if (nets.size() > LEAST_OTHERS) {
-        long own = weighing.net().hundredThousandths();
-        int last = nets.size() - 1;
-        return Optional.of(
-            new Range(
-                nets.get(nets.get(0) == own ? 1 : 0),
-                nets.get(nets.get(last) == own ? last - 1 : last)));
-      }
-    }
-    return Optional.empty();
+    long own = weighing.net().hundredThousandths();
+    return keys(weighing).stream()
+        .map(key -> nets.getOrDefault(key, List.of()))
+        .filter(all -> all.size() > LEAST_OTHERS)
+        .findFirst()
+        .map(
+            all -> {
+              int last = all.size() - 1;
+              return new Range(
+                  all.get(all.get(0) == own ? 1 : 0),
+                  all.get(all.get(last) == own ? last - 1 : last));
+            });
   }
 }

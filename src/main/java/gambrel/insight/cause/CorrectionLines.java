@@ -11,31 +11,31 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Writes a change as corrections, and as the lines that a person pastes into their file. */
+/** Writes a change as corrections, and as the rows that a person pastes into their file. */
 final class CorrectionLines {
-  private final RowIndex traces;
+  private final RowIndex rows;
 
-  CorrectionLines(RowIndex traces) {
-    this.traces = traces;
+  CorrectionLines(RowIndex rows) {
+    this.rows = rows;
   }
 
   /** The corrections that make a change, {@code by} left blank and dated by the night. */
   List<Correction> of(Candidate candidate) {
     var corrections = new ArrayList<Correction>();
-    var touches = candidate.touches();
+    var changes = candidate.changes();
     int from = 0;
-    while (from < touches.size()) {
+    while (from < changes.size()) {
       int to = from + 1;
-      while (to < touches.size() && isOne(touches, from, to)) {
+      while (to < changes.size() && isOneRun(changes.subList(from, to + 1))) {
         to++;
       }
-      var first = touches.get(from);
+      var first = changes.get(from);
       if (to - from > 1) {
-        String run = first.weighing().ticket() + "-" + touches.get(to - 1).weighing().ticket();
-        add(first, run, Optional.of(first.weighing().date()), candidate.cause(), corrections);
+        String run = first.weighing().ticket() + "-" + changes.get(to - 1).weighing().ticket();
+        add(first, run, candidate.cause(), corrections);
       } else {
         addRow(first, candidate.cause(), corrections);
       }
@@ -44,29 +44,27 @@ final class CorrectionLines {
     return corrections;
   }
 
-  /** Whether the touches from one to another can be one run of tickets that names no other row. */
-  private boolean isOne(List<RowChange> touches, int from, int to) {
-    var first = touches.get(from);
-    var last = touches.get(to);
+  /** Whether a run from the first ticket to the last names these rows and no other. */
+  private boolean isOneRun(List<RowChange> changes) {
+    var change = changes.get(0);
+    var first = change.weighing();
+    var last = changes.get(changes.size() - 1).weighing();
     boolean alike =
-        first.remedy().equals(last.remedy())
-            && !(first.remedy() instanceof ProposedFix.Net)
-            && ScaleDay.of(first.weighing()).equals(ScaleDay.of(last.weighing()))
-            && isNumber(first.weighing())
-            && isNumber(last.weighing())
-            && number(first.weighing()).compareTo(number(last.weighing())) < 0;
+        change.cells().equals(changes.get(changes.size() - 1).cells())
+            && change.value(Field.NET).isEmpty()
+            && RowIndex.ScaleDay.of(first).equals(RowIndex.ScaleDay.of(last))
+            && isNumber(first)
+            && isNumber(last)
+            && number(first).compareTo(number(last)) < 0;
     if (!alike) {
       return false;
     }
-    Set<Place> named =
-        touches.subList(from, to + 1).stream()
-            .map(touch -> touch.weighing().place())
-            .collect(Collectors.toSet());
-    boolean moves = first.remedy() instanceof ProposedFix.Move;
-    return traces.shift(first.weighing()).stream()
+    var named = changes.stream().map(c -> c.weighing().place()).collect(Collectors.toSet());
+    boolean moves = change.value(Field.BODY).isPresent();
+    return rows.day(first).stream()
         .filter(CorrectionLines::isNumber)
-        .filter(w -> number(w).compareTo(number(first.weighing())) >= 0)
-        .filter(w -> number(w).compareTo(number(last.weighing())) <= 0)
+        .filter(w -> number(w).compareTo(number(first)) >= 0)
+        .filter(w -> number(w).compareTo(number(last)) <= 0)
         .allMatch(w -> named.contains(w.place()) || moves && !w.ofBody() && w.inBatch());
   }
 
@@ -78,36 +76,35 @@ final class CorrectionLines {
     return new BigInteger(weighing.ticket());
   }
 
-  /** One row by its ticket; without one, wherever it stands in the exports. */
-  private void addRow(RowChange touch, Cause cause, List<Correction> to) {
-    var weighing = touch.weighing();
+  /** Names a row by its ticket; one without a ticket by each place where the exports repeat it. */
+  private void addRow(RowChange change, Cause cause, List<Correction> to) {
+    var weighing = change.weighing();
     if (!weighing.ticket().isEmpty()) {
-      add(touch, weighing.ticket(), Optional.of(weighing.date()), cause, to);
+      add(change, weighing.ticket(), cause, to);
       return;
     }
-    var row = traces.row(weighing.place());
-    traces
-        .rows()
+    var row = rows.row(weighing.place());
+    rows.all()
         .filter(other -> other.cells().equals(row.cells()))
         .filter(other -> other.equals(row) || row.identity().isEmpty())
         .map(ExportRow::place)
         .sorted()
-        .forEach(place -> add(touch, place.toString(), Optional.empty(), cause, to));
+        .forEach(place -> add(change, place.toString(), cause, to));
   }
 
-  private void add(
-      RowChange touch, String ticket, Optional<LocalDate> date, Cause cause, List<Correction> to) {
-    String scale = traces.row(touch.weighing().place()).get(Field.SCALE);
-    for (var cell : touch.remedy().cells()) {
+  private void add(RowChange change, String ticket, Cause cause, List<Correction> to) {
+    var weighing = change.weighing();
+    var date = Optional.of(weighing.date()).filter(d -> !weighing.ticket().isEmpty());
+    for (var cell : change.cells()) {
       to.add(
           new Correction(
-              scale,
+              rows.cell(weighing, Field.SCALE),
               ticket,
               date,
               cell.field().id(),
               cell.value(),
               "",
-              traces.night().asOf(),
+              rows.night().asOf(),
               cause.id(),
               Place.NONE));
     }
@@ -116,7 +113,7 @@ final class CorrectionLines {
   /** A row for {@code corrections.csv}; its reason is in the words of the reader. */
   static Phrase line(Cause cause, Correction correction) {
     String cells =
-        List.of(
+        Stream.of(
                 correction.scale(),
                 correction.ticket(),
                 correction.date().map(LocalDate::toString).orElse(""),
@@ -124,7 +121,6 @@ final class CorrectionLines {
                 correction.value(),
                 "",
                 "")
-            .stream()
             .map(CorrectionLines::quoted)
             .collect(Collectors.joining(","));
     return Phrase.of("CORRECTION." + cause).with("cells", cells);

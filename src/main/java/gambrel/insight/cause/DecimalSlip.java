@@ -5,90 +5,76 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Finds weights ten or a hundred times too large or too small for what they weigh. */
-final class DecimalSlip implements Finder {
+/** Finds weights that are ten or a hundred times too large or too small for what was weighed. */
+final class DecimalSlip extends Finder {
   private static final long PENALTY = 100;
-  private static final List<Integer> PLACES = List.of(1, -1, 2, -2);
 
-  private final RowIndex traces;
-  private final CodeRanges ranges;
-
-  DecimalSlip(RowIndex traces, CodeRanges ranges) {
-    this.traces = traces;
-    this.ranges = ranges;
+  DecimalSlip(RowIndex rows, BodyFacts suspect) {
+    super(rows, suspect);
   }
 
   @Override
-  public List<Candidate> candidates(BodyFacts suspect) {
-    var candidates = new ArrayList<Candidate>();
-    for (var row : suspect.weighings()) {
-      var range = ranges.ofOthers(row).filter(r -> r.isFar(row.net().hundredThousandths()));
-      if (range.isPresent() && traces.isUntouched(row) && hasNet(row)) {
-        PLACES.forEach(p -> slip(row, p, range.get()).ifPresent(candidates::add));
-      }
-    }
-    candidates.addAll(overCapacity(suspect.id()));
-    return candidates;
+  Stream<Candidate> candidates() {
+    return Stream.concat(
+        suspect.weighings().stream().flatMap(this::slips),
+        rows.night().ledger().setAside().stream().flatMap(this::overCapacity));
   }
 
-  private boolean hasNet(Weighing row) {
-    return !traces.cell(row, Field.NET).isEmpty() && traces.cell(row, Field.GROSS).isEmpty();
+  /** A weight far from that of others, with the point where the weight comes near theirs. */
+  private Stream<Candidate> slips(Weighing row) {
+    var range = rows.ranges().ofOthers(row).filter(r -> r.isFar(row.net().hundredThousandths()));
+    boolean typed = !rows.cell(row, Field.NET).isEmpty() && rows.cell(row, Field.GROSS).isEmpty();
+    return range.isPresent() && typed && rows.isUncorrected(row)
+        ? Stream.of(1, -1, 2, -2)
+            .filter(places -> range.get().isNear(moved(row.net().decimal(), places)))
+            .map(places -> candidate(row, row.shown().scaleByPowerOfTen(places)))
+            .map(candidate -> candidate.comparedWith(range.get().phrase()))
+        : Stream.empty();
   }
 
-  private static Optional<Candidate> slip(Weighing row, int places, CodeRanges.Range range) {
-    var net = row.shown().scaleByPowerOfTen(places);
-    var touch = touch(row, net);
-    long then = Weight.of(row.net().decimal().scaleByPowerOfTen(places)).hundredThousandths();
-    return range.isNear(then)
-        ? Optional.of(Candidate.of(Cause.DECIMAL, touch, PENALTY).with("witness", range.words()))
-        : Optional.empty();
+  private static long moved(BigDecimal net, int places) {
+    return Weight.of(net.scaleByPowerOfTen(places)).hundredThousandths();
   }
 
-  private static RowChange touch(Weighing row, BigDecimal net) {
-    return new RowChange(row, new ProposedFix.Net(Tares.plain(net), Optional.empty()));
+  private Candidate candidate(Weighing row, BigDecimal net) {
+    var change = RowChange.net(row, Tares.plain(net), Optional.empty(), rows.unit());
+    return Candidate.of(Cause.DECIMAL, change, PENALTY);
   }
 
-  /** Weights beyond what the scale can weigh are set aside and so in no sum. */
-  private List<Candidate> overCapacity(String body) {
-    var candidates = new ArrayList<Candidate>();
-    for (var aside : traces.night().ledger().setAside()) {
-      boolean concerns = aside.bodies().equals(List.of(body)) && aside.effective();
-      if (concerns && aside.notice().code() == NoticeCode.OVER_CAPACITY) {
-        var row = traces.row(aside.notice().place());
-        for (int places : List.of(-1, -2)) {
-          readAs(row, places).ifPresent(candidates::add);
-        }
-      }
-    }
-    return candidates;
+  /** A weight beyond what the scale can weigh is set aside and so in no sum. */
+  private Stream<Candidate> overCapacity(SetAside aside) {
+    return Stream.of(aside)
+        .filter(a -> a.bodies().equals(List.of(suspect.id())) && a.effective())
+        .filter(a -> a.notice().code() == NoticeCode.OVER_CAPACITY)
+        .map(a -> rows.row(a.notice().place()))
+        .filter(row -> row.get(Field.GROSS).isEmpty())
+        .flatMap(row -> Stream.of(-1, -2).flatMap(places -> smaller(row, places).stream()));
   }
 
-  private Optional<Candidate> readAs(ExportRow row, int places) {
+  private Optional<Candidate> smaller(ExportRow row, int places) {
     try {
       var net = new BigDecimal(row.get(Field.NET)).scaleByPowerOfTen(places);
-      return traces
-          .alone(row.with(Field.NET, net.toPlainString()))
-          .filter(traces::isUntouched)
-          .filter(
-              w ->
-                  row.get(Field.GROSS).isEmpty()
-                      && ranges
-                          .ofOthers(w)
-                          .filter(r -> r.isNear(w.net().hundredThousandths()))
-                          .isPresent())
-          .map(
-              w ->
-                  Candidate.of(Cause.DECIMAL, touch(w, net), PENALTY)
-                      .with("witness", Phrase.of("CAUSE.CAPACITY"))
-                      .untold());
+      return rows.alone(row.with(Field.NET, net.toPlainString()))
+          .filter(rows::isUncorrected)
+          .filter(this::isNearOthers)
+          .map(weighing -> candidate(weighing, net))
+          .map(c -> c.comparedWith(Phrase.of("CAUSE.CAPACITY")).notEstimated());
     } catch (NumberFormatException e) {
       return Optional.empty();
     }
+  }
+
+  private boolean isNearOthers(Weighing weighing) {
+    return rows.ranges()
+        .ofOthers(weighing)
+        .filter(range -> range.isNear(weighing.net().hundredThousandths()))
+        .isPresent();
   }
 }

@@ -1,38 +1,45 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.notice.Value;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigInteger;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Finds two weighings that are equal, seconds apart, with consecutive tickets. */
-final class DoublePress implements Finder {
+final class DoublePress extends Finder {
   private static final int MOST_SECONDS = 15;
   private static final long PENALTY = 50;
 
-  private final RowIndex traces;
-
-  DoublePress(RowIndex traces) {
-    this.traces = traces;
+  DoublePress(RowIndex rows, BodyFacts suspect) {
+    super(rows, suspect);
   }
 
   @Override
-  public List<Candidate> candidates(BodyFacts suspect) {
-    var candidates = new ArrayList<Candidate>();
-    for (var weighing : suspect.weighings()) {
-      var shift = traces.shift(weighing);
-      int at = shift.indexOf(weighing);
-      if (at > 0 && isTwice(shift.get(at - 1), weighing) && traces.isUntouched(weighing)) {
-        var earlier = shift.get(at - 1);
-        candidates.add(
-            Candidate.of(
-                    Cause.DOUBLE_PRESS, new RowChange(weighing, new ProposedFix.Remove()), PENALTY)
-                .with("witness", EvidenceValues.ticket(earlier, "MIDDLE"))
-                .with("seconds", seconds(earlier, weighing)));
-      }
+  Stream<Candidate> candidates() {
+    return suspect.weighings().stream()
+        .filter(rows::isUncorrected)
+        .flatMap(weighing -> second(weighing).stream());
+  }
+
+  /** The removal of a weighing that repeats the one before it. */
+  private Optional<Candidate> second(Weighing weighing) {
+    var day = rows.day(weighing);
+    int at = day.indexOf(weighing);
+    if (at <= 0 || !isTwice(day.get(at - 1), weighing)) {
+      return Optional.empty();
     }
-    return candidates;
+    var first = day.get(at - 1);
+    return Optional.of(
+        Candidate.of(Cause.DOUBLE_PRESS, RowChange.remove(weighing), PENALTY)
+            .with(
+                Map.of(
+                    "witness",
+                    Evidence.ticket(first, "MIDDLE"),
+                    "seconds",
+                    new Value.Count(seconds(first, weighing)))));
   }
 
   private static boolean isTwice(Weighing one, Weighing next) {

@@ -5,16 +5,19 @@ import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** The reasons to hold a body that come from weighings that do not add up. */
+/** Decides from a body's reasons to hold whether and how a cause may be looked for. */
 final class Faults {
-  /** A chill shrink beyond so many spreads from the usual is worth a look at the hooks. */
-  private static final long ODD_SHRINK = 16 * UsualRange.ONE;
+  /** A body balances if its figures are within four spreads of the usual. */
+  static final long BALANCED = UsualRange.strainOf(4);
+
+  /** From this strain of the chill shrink on, a settled body's rail weights are looked at. */
+  private static final long ODD_SHRINK = UsualRange.strainOf(4);
 
   private static final Set<ReasonCode> OF_BALANCE =
       EnumSet.of(
@@ -25,40 +28,54 @@ final class Faults {
           ReasonCode.BATCH_OUT,
           ReasonCode.ROW_SET_ASIDE);
 
-  /** Rows set aside for their weight or number, which a finder knows how to read. */
+  /** Another row does not replace a rail weight that is missing, nor remove one too many. */
+  private static final Set<ReasonCode> OF_RAIL =
+      EnumSet.of(ReasonCode.RAIL_MISSING, ReasonCode.PARTS_MISSING, ReasonCode.ROW_SET_ASIDE);
+
+  /** Rows set aside for these notices can be read by a finder. */
   private static final Set<NoticeCode> READABLE =
       EnumSet.of(NoticeCode.RAIL_TWICE, NoticeCode.OVER_CAPACITY);
 
+  /** What may be wrong with a body that balances and has an odd chill shrink. */
+  private static final Set<Cause> OF_ODD_SHRINK = EnumSet.of(Cause.HOOK, Cause.UNIT, Cause.DECIMAL);
+
   private Faults() {}
 
-  /** Those of a body that is held. */
-  static Set<Reason> of(BodyAccount account) {
-    return account.decision().state() != State.HELD
+  /** The reasons to hold that come from weighings that do not add up; none if it is not held. */
+  static Set<Reason> of(BodyFacts facts) {
+    var decision = facts.account().decision();
+    return decision.state() != State.HELD
         ? Set.of()
-        : account.decision().reasons().stream()
+        : decision.reasons().stream()
             .filter(reason -> OF_BALANCE.contains(reason.code()))
             .collect(Collectors.toSet());
   }
 
-  /**
-   * Whether a cause may be looked for. With a row set aside for anything else that row comes first:
-   * its weight is not in the sums.
-   */
-  static boolean isSuspect(BodyFacts facts, Night night) {
-    return isUnbalanced(facts.account(), night) || hasOddShrink(facts);
+  /** The codes of these reasons. */
+  static Set<ReasonCode> codes(BodyFacts facts) {
+    return of(facts).stream().map(Reason::code).collect(Collectors.toSet());
   }
 
-  /** Whether it is held for its balance. */
-  static boolean isUnbalanced(BodyAccount account, Night night) {
-    return !of(account).isEmpty()
+  /** Whether a cause is looked for. */
+  static boolean isSuspect(BodyFacts facts, Night night) {
+    return isUnbalanced(facts, night) || hasOddShrink(facts);
+  }
+
+  /**
+   * Whether it is held for its balance. A body with a row set aside that no finder can read does
+   * not count: the row's weight is in no sum, so the row has to be mended first.
+   */
+  static boolean isUnbalanced(BodyFacts facts, Night night) {
+    return !of(facts).isEmpty()
         && night.ledger().setAside().stream()
-            .filter(aside -> aside.effective() && aside.bodies().contains(account.body().id()))
+            .filter(aside -> aside.effective() && aside.bodies().contains(facts.id()))
             .allMatch(aside -> READABLE.contains(aside.notice().code()));
   }
 
   private static boolean hasOddShrink(BodyFacts facts) {
-    return facts.account().decision().state().isSettled()
-        && facts.account().decision().released().isEmpty()
+    var decision = facts.account().decision();
+    return decision.state().isSettled()
+        && decision.released().isEmpty()
         && (facts.chillStrain() >= ODD_SHRINK || isColdAboveHot(facts));
   }
 
@@ -67,5 +84,23 @@ final class Faults {
     var balance = facts.balance();
     return balance.rail().sameParts()
         && balance.cold().orElse(Weight.ZERO).compareTo(balance.hot().orElse(Weight.ZERO)) > 0;
+  }
+
+  /** Whether a change may mend a body as far as sums show, so that it is worth trying. */
+  static boolean mayMend(Candidate candidate, BodyFacts suspect, RowIndex rows) {
+    if (!candidate.estimated()) {
+      return true;
+    }
+    var codes = codes(suspect);
+    if (codes.isEmpty()) {
+      return OF_ODD_SHRINK.contains(candidate.cause()) && candidate.changesRail();
+    }
+    if (codes.contains(ReasonCode.LOSS_HIGH) || codes.contains(ReasonCode.LOSS_NEGATIVE)) {
+      return Collections.disjoint(codes, OF_RAIL)
+          && candidate.lossStrain(rows, suspect.id()) <= BALANCED;
+    }
+    return codes.contains(ReasonCode.BATCH_OUT)
+        && candidate.changes().stream()
+            .anyMatch(change -> suspect.unbalancedBatchRows().anyMatch(change.weighing()::equals));
   }
 }

@@ -6,7 +6,6 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
-import gambrel.trade.weighing.Weighing;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,14 +17,15 @@ import java.util.TreeMap;
 /**
  * What probably went wrong with the bodies that do not balance.
  *
- * @param byBody at most three suggestions a body, best first; bodies without one have no entry
- * @param notLookedAt how many bodies wait beyond those that were looked at
+ * @param byBody at most three suggestions for each body, best first; bodies without one have no
+ *     entry
+ * @param notLookedAt how many more bodies do not balance and were not examined
  */
 public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLookedAt) {
-  /** So many bodies are looked at in a night, those weighed last first. */
+  /** So many bodies are examined in a night, those weighed last first. */
   private static final int MOST_BODIES = 20;
 
-  /** Nothing to suggest. */
+  /** No suggestions. */
   public static final LikelyCauses NONE = new LikelyCauses(new TreeMap<>(ByteOrder.IDS), 0);
 
   /** Copies the map. */
@@ -39,46 +39,28 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
    * @param exports the rows that the night was reckoned from, in path order
    */
   public static LikelyCauses of(Night night, List<ExportFile> exports) {
-    var traces = new RowIndex(night, exports);
+    var usual = new Usual(night);
     var suspects =
-        night.bodies().keySet().stream()
-            .map(traces::facts)
+        night.bodies().values().stream()
+            .map(account -> new BodyFacts(usual, account))
             .filter(facts -> Faults.isSuspect(facts, night))
             .sorted(Comparator.comparing(LikelyCauses::lastWeighed).reversed())
             .toList();
     if (suspects.isEmpty()) {
       return NONE;
     }
+    var examiner = new Examiner(new RowIndex(night, exports, usual));
     var byBody = new TreeMap<String, List<Suggestion>>(ByteOrder.IDS);
-    var examiner = new Examiner(traces);
     suspects.stream()
         .limit(MOST_BODIES)
-        .forEach(
-            suspect -> {
-              var found = suggestions(suspect, traces, examiner);
-              if (!found.isEmpty()) {
-                byBody.put(suspect.id(), found);
-              }
-            });
+        .forEach(suspect -> byBody.put(suspect.id(), examiner.suggestions(suspect)));
+    byBody.values().removeIf(List::isEmpty);
     return new LikelyCauses(byBody, Math.max(0, suspects.size() - MOST_BODIES));
-  }
-
-  private static List<Suggestion> suggestions(
-      BodyFacts suspect, RowIndex traces, Examiner examiner) {
-    var fits = new ArrayList<>(examiner.fits(suspect));
-    if (Faults.isUnbalanced(suspect.account(), traces.night())) {
-      fits.addAll(new MissingBin(traces).fits(suspect));
-      if (fits.isEmpty()) {
-        new MissingPart(traces).fit(suspect).ifPresent(fits::add);
-      }
-    }
-    return ScoredSuggestion.best(fits);
   }
 
   private static Instant lastWeighed(BodyFacts facts) {
     return facts.balance().weighings().all().stream()
-        .map(Weighing::time)
-        .map(time -> time.toInstant())
+        .map(weighing -> weighing.time().toInstant())
         .max(Comparator.naturalOrder())
         .orElse(Instant.MIN);
   }

@@ -1,9 +1,7 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.decision.Reason;
-import gambrel.trade.decision.ReasonCode;
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
-import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
@@ -11,10 +9,9 @@ import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.Ledgers;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,21 +20,39 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The night as it was weighed: bodies, rows as they are in the exports, each scale's days. */
+/** A night's bodies, rows as they are in the exports, and what each scale weighed on each day. */
 final class RowIndex {
   private final Night night;
   private final Usual usual;
   private final RowFinder rows;
+  private final CodeRanges ranges;
+  private final Tares tares;
   private final Map<String, BodyFacts> facts = new HashMap<>();
-  private final Set<Place> settled = new HashSet<>();
-  private Map<ScaleDay, List<Weighing>> shifts;
-  private List<Absence> absences;
+  private final Set<Place> corrected;
+  private final Map<ScaleDay, List<Weighing>> days;
 
-  RowIndex(Night night, List<ExportFile> exports) {
+  RowIndex(Night night, List<ExportFile> exports, Usual usual) {
     this.night = night;
-    this.usual = new Usual(night);
+    this.usual = usual;
     this.rows = new RowFinder(exports);
-    night.ledger().corrections().forEach(c -> settled.add(c.row().place()));
+    this.corrected =
+        night.ledger().corrections().stream()
+            .map(correction -> correction.row().place())
+            .collect(Collectors.toSet());
+    this.days =
+        night.ledger().weighings().stream()
+            .filter(weighing -> weighing.step().movesMass())
+            .sorted(Weighing.BY_TIME)
+            .collect(Collectors.groupingBy(ScaleDay::of, LinkedHashMap::new, Collectors.toList()));
+    this.ranges = new CodeRanges(night);
+    this.tares = new Tares(this);
+  }
+
+  /** A scale and a local date. */
+  record ScaleDay(String scale, LocalDate date) {
+    static ScaleDay of(Weighing weighing) {
+      return new ScaleDay(weighing.scale().id(), weighing.date());
+    }
   }
 
   Night night() {
@@ -48,96 +63,61 @@ final class RowIndex {
     return usual;
   }
 
+  CodeRanges ranges() {
+    return ranges;
+  }
+
+  Tares tares() {
+    return tares;
+  }
+
+  /** The shop's unit. */
+  WeightUnit unit() {
+    return usual.settings().unit();
+  }
+
   /** A body that the shop has. */
   BodyFacts facts(String body) {
-    return facts.computeIfAbsent(body, b -> facts(night.bodies().get(b), usual));
+    return facts.computeIfAbsent(body, id -> facts(night, id));
   }
 
-  private BodyFacts facts(BodyAccount account, Usual usual) {
-    return new BodyFacts(night.shop().settings(), usual, account);
-  }
-
-  /** The same body on another night, held against what is usual on this one. */
+  /** A body on another night, compared with what is usual on this one. */
   BodyFacts facts(Night other, String body) {
-    return facts(other.bodies().get(body), usual);
+    return new BodyFacts(usual, other.bodies().get(body));
   }
 
-  /** What each scale weighed on each day, earliest first; the day that began first comes first. */
-  private Map<ScaleDay, List<Weighing>> shifts() {
-    if (shifts == null) {
-      shifts =
-          night.ledger().weighings().stream()
-              .filter(weighing -> weighing.step().movesMass())
-              .sorted(Weighing.BY_TIME)
-              .collect(
-                  Collectors.groupingBy(ScaleDay::of, LinkedHashMap::new, Collectors.toList()));
-    }
-    return shifts;
-  }
-
-  /** The scales' days on which a part of a body was weighed. */
-  private Set<ScaleDay> own(String body) {
+  /** The scales and days with a weighing of a body. */
+  private Set<ScaleDay> scaleDays(String body) {
     return night.ledger().weighings().of(body).stream()
         .filter(weighing -> weighing.step().movesMass())
         .map(ScaleDay::of)
         .collect(Collectors.toSet());
   }
 
-  /** What was weighed on the scales' days on which a part of a body was weighed. */
-  List<List<Weighing>> shiftsOf(String body) {
-    return own(body).stream()
-        .map(this::shift)
-        .sorted(Comparator.comparing(rows -> rows.get(0), Weighing.BY_TIME))
-        .toList();
+  /** What was weighed at each scale on each day with a weighing of a body, earliest day first. */
+  Stream<List<Weighing>> days(String body) {
+    return scaleDays(body).stream()
+        .map(days::get)
+        .sorted(Comparator.comparing(rows -> rows.get(0), Weighing.BY_TIME));
+  }
+
+  /** What the scale of a weighing weighed on its day, in order. */
+  List<Weighing> day(Weighing weighing) {
+    return days.getOrDefault(ScaleDay.of(weighing), List.of());
   }
 
   /**
-   * A body that lacks weight and has nothing at a scale on a day on which others were cut there.
-   *
-   * @param body the body
-   * @param shift the scale's day
+   * What was weighed at each scale without a weighing of a body, on each day on which the body was
+   * cut at another scale; only if bodies were cut at the scale on that day.
    */
-  record Absence(String body, ScaleDay shift) {}
-
-  /** Every such absence; looked for once, since every suspect is held against all. */
-  List<Absence> absences() {
-    if (absences == null) {
-      absences = findAbsences();
-    }
-    return absences;
-  }
-
-  private List<Absence> findAbsences() {
-    var found = new ArrayList<Absence>();
-    var lossHigh = new Reason(ReasonCode.LOSS_HIGH, "");
-    for (var account : night.bodies().values()) {
-      if (Faults.of(account).contains(lossHigh) && Faults.isUnbalanced(account, night)) {
-        String body = account.body().id();
-        var days =
-            account.balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
-        var own = own(body);
-        shifts()
-            .forEach(
-                (shift, rows) -> {
-                  if (days.contains(shift.date())
-                      && !own.contains(shift)
-                      && rows.stream().anyMatch(w -> w.step().isCutting())) {
-                    found.add(new Absence(body, shift));
-                  }
-                });
-      }
-    }
-    return found;
-  }
-
-  /** What one scale weighed on the day of a weighing, in order. */
-  List<Weighing> shift(Weighing weighing) {
-    return shift(ScaleDay.of(weighing));
-  }
-
-  /** What one scale weighed on a day, in order. */
-  List<Weighing> shift(ScaleDay shift) {
-    return shifts().getOrDefault(shift, List.of());
+  Stream<List<Weighing>> daysWithout(String body) {
+    var own = scaleDays(body);
+    var dates =
+        facts(body).balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+    return days.entrySet().stream()
+        .filter(day -> dates.contains(day.getKey().date()) && !own.contains(day.getKey()))
+        .map(Map.Entry::getValue)
+        .filter(day -> day.stream().anyMatch(weighing -> weighing.step().isCutting()));
   }
 
   /** The text of a cell of a row as it stands in the export. */
@@ -145,21 +125,22 @@ final class RowIndex {
     return row(weighing.place()).get(field);
   }
 
+  /** The row at a place, which is that of a weighing or of a row set aside. */
   ExportRow row(Place place) {
     return rows.find(place).orElseThrow();
   }
 
-  /** Every row as it stands, in no particular order. */
-  Stream<ExportRow> rows() {
+  /** Every row as it stands, in the order of the exports. */
+  Stream<ExportRow> all() {
     return rows.all();
   }
 
   /** Whether no correction concerns a row. */
-  boolean isUntouched(Weighing weighing) {
-    return !settled.contains(weighing.place());
+  boolean isUncorrected(Weighing weighing) {
+    return !corrected.contains(weighing.place());
   }
 
-  /** A row as a weighing of its own, whatever stands beside it. */
+  /** A row read by itself, without the other rows; empty if it is no weighing then. */
   Optional<Weighing> alone(ExportRow row) {
     var file = new ExportFile(row.place().file(), List.of(row));
     return Ledgers.of(List.of(file), night.shop(), night.asOf()).weighings().stream().findFirst();

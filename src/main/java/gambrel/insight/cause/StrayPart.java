@@ -3,63 +3,50 @@ package gambrel.insight.cause;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Step;
-import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.stream.Stream;
 
 /** Finds a rail weighing that one body lacks among those of a body that has one too many. */
-final class StrayPart implements Finder {
+final class StrayPart extends Finder {
   private static final long PENALTY = 100;
 
-  private final RowIndex traces;
-
-  StrayPart(RowIndex traces) {
-    this.traces = traces;
+  StrayPart(RowIndex rows, BodyFacts suspect) {
+    super(rows, suspect);
   }
 
   @Override
-  public List<Candidate> candidates(BodyFacts suspect) {
-    var candidates = new ArrayList<Candidate>();
-    for (var aside : traces.night().ledger().setAside()) {
-      if (aside.effective()
-          && aside.notice().code() == NoticeCode.RAIL_TWICE
-          && aside.bodies().size() == 1) {
-        candidates.addAll(candidates(suspect, aside));
-      }
-    }
-    return candidates;
+  Stream<Candidate> candidates() {
+    return rows.night().ledger().setAside().stream()
+        .filter(aside -> aside.effective() && aside.bodies().size() == 1)
+        .filter(aside -> aside.notice().code() == NoticeCode.RAIL_TWICE)
+        .flatMap(
+            aside ->
+                rows.alone(rows.row(aside.notice().place())).stream()
+                    .flatMap(weighing -> moves(weighing, aside.bodies().get(0))));
   }
 
-  private List<Candidate> candidates(BodyFacts suspect, SetAside aside) {
-    String twice = aside.bodies().get(0);
-    var beyond = traces.alone(traces.row(aside.notice().place()));
-    var candidates = new ArrayList<Candidate>();
-    if (beyond.isEmpty()) {
-      return candidates;
-    }
-    for (String lacking : lacking(beyond.get().step(), twice, suspect.id())) {
-      candidates.add(move(beyond.get(), lacking));
-      traces.facts(twice).balance().weighings().of(beyond.get().step()).stream()
-          .filter(w -> w.item().equals(beyond.get().item()))
-          .filter(traces::isUntouched)
-          .forEach(w -> candidates.add(move(w, lacking)));
-    }
-    return candidates;
+  /** The row set aside, or another of the same part, keyed to a body that lacks one. */
+  private Stream<Candidate> moves(Weighing aside, String twice) {
+    var same =
+        rows.facts(twice).balance().weighings().of(aside.step()).stream()
+            .filter(weighing -> weighing.item().equals(aside.item()))
+            .filter(rows::isUncorrected)
+            .toList();
+    return lacking(aside.step(), twice)
+        .flatMap(body -> Stream.concat(Stream.of(aside), same.stream()).map(w -> move(w, body)));
   }
 
-  /** The suspect itself, or if it is the one that has too many, those that lack such a weighing. */
-  private List<String> lacking(Step step, String twice, String suspect) {
-    if (!twice.equals(suspect)) {
-      return isLacking(suspect, step) ? List.of(suspect) : List.of();
-    }
-    return traces.night().bodies().keySet().stream()
-        .filter(body -> !body.equals(twice) && isLacking(body, step))
-        .toList();
+  /** The suspect; if the suspect is the body with one too many, each body that lacks one. */
+  private Stream<String> lacking(Step step, String twice) {
+    var bodies =
+        twice.equals(suspect.id())
+            ? rows.night().bodies().keySet().stream()
+            : Stream.of(suspect.id());
+    return bodies.filter(body -> !body.equals(twice) && isLacking(body, step));
   }
 
   private boolean isLacking(String body, Step step) {
-    return traces.night().bodies().get(body).decision().reasons().stream()
+    return rows.night().bodies().get(body).decision().reasons().stream()
         .anyMatch(
             r ->
                 r.code() == ReasonCode.PARTS_MISSING
@@ -67,8 +54,6 @@ final class StrayPart implements Finder {
   }
 
   private static Candidate move(Weighing weighing, String to) {
-    return Candidate.of(
-            Cause.WRONG_BODY, new RowChange(weighing, new ProposedFix.Move(to)), PENALTY)
-        .untold();
+    return Candidate.of(Cause.WRONG_BODY, RowChange.move(weighing, to), PENALTY).notEstimated();
   }
 }

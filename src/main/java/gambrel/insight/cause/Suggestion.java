@@ -45,25 +45,17 @@ public record Suggestion(
   /** A weighing is missing, so that there is no row to correct. */
   static Suggestion missing(
       BodyFacts suspect, Cause cause, Phrase evidence, Optional<Share> lossAfter) {
+    var lossBefore = suspect.balance().shares().cuttingLoss();
     return new Suggestion(
-        suspect.id(),
-        cause,
-        List.of(),
-        "",
-        "",
-        "",
-        evidence,
-        suspect.balance().shares().cuttingLoss(),
-        lossAfter,
-        List.of());
+        suspect.id(), cause, List.of(), "", "", "", evidence, lossBefore, lossAfter, List.of());
   }
 
-  /** The rows to paste, {@code by} and {@code on} left blank for the person who decides. */
+  /** The rows to paste; {@code by} and {@code on} are blank for the person who decides. */
   public List<Phrase> lines() {
     return corrections.stream().map(c -> CorrectionLines.line(cause, c)).toList();
   }
 
-  /** The same as notices: one for each line to paste, or one with the advice. */
+  /** The suggestion as notices: one for each row to paste, or one with advice if there is none. */
   public List<Notice> notices() {
     var place = rows.isEmpty() ? Place.NONE : rows.get(0);
     var notice =

@@ -2,69 +2,65 @@ package gambrel.insight.cause;
 
 import gambrel.trade.notice.Value;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Finds trays and bins whose own weight was weighed with what lay in them. */
-final class TareLeftOn implements Finder {
+/** Finds weighings from which the tare of a tray or bin was not taken off. */
+final class TareLeftOn extends Finder {
   private static final long OTHERS_SHOW_IT = 100;
-  private static final long KNOWN_OF_THE_CODE = 400;
+  private static final long ONLY_OF_CODE = 400;
   private static final long LIKE_OTHERS = 200;
   private static final int MOST_ROWS = 12;
 
-  private final RowIndex traces;
-  private final Tares tares;
-  private final CodeRanges ranges;
-
-  TareLeftOn(RowIndex traces, Tares tares, CodeRanges ranges) {
-    this.ranges = ranges;
-    this.traces = traces;
-    this.tares = tares;
+  TareLeftOn(RowIndex rows, BodyFacts suspect) {
+    super(rows, suspect);
   }
 
   @Override
-  public List<Candidate> candidates(BodyFacts suspect) {
-    var rows =
+  Stream<Candidate> candidates() {
+    var weighings =
         suspect.weighings().stream()
-            .filter(w -> !w.step().isRail() && traces.isUntouched(w))
+            .filter(w -> !w.step().isRail() && rows.isUncorrected(w))
             .toList();
-    var candidates = new ArrayList<Candidate>();
-    for (var row : rows) {
-      tares
-          .lacking(row)
-          .filter(l -> l.shown() || isOnly(row, rows))
-          .ifPresent(
-              lacking ->
-                  tares
-                      .take(row, lacking.tare())
-                      .ifPresent(touch -> candidates.add(one(touch, lacking))));
-    }
-    var all = tares.takeShown(rows);
-    if (all.size() > 1 && all.size() <= MOST_ROWS) {
-      candidates.add(Candidate.of(Cause.TARE_LEFT_ON, all, OTHERS_SHOW_IT));
-    }
-    return candidates;
+    var each = weighings.stream().flatMap(w -> one(w, weighings).stream());
+    var all = rows.tares().takeShown(weighings);
+    return all.size() > 1 && all.size() <= MOST_ROWS
+        ? Stream.concat(each, Stream.of(Candidate.of(Cause.TARE_LEFT_ON, all, OTHERS_SHOW_IT)))
+        : each;
   }
 
-  private Candidate one(RowChange touch, Tares.Lacking lacking) {
-    long penalty =
-        lacking.shown() ? OTHERS_SHOW_IT : KNOWN_OF_THE_CODE - likeness(touch) * LIKE_OTHERS;
-    return Candidate.of(Cause.TARE_LEFT_ON, touch, penalty)
-        .with("witness", new Value.Shown(Tares.plain(lacking.tare()), touch.weighing().unit()));
+  /** One row less its tare, if others show the tare or no other row of the body has its code. */
+  private Optional<Candidate> one(Weighing weighing, List<Weighing> all) {
+    return rows.tares()
+        .lacking(weighing)
+        .filter(lacking -> lacking.shown() || isOnly(weighing, all))
+        .flatMap(
+            lacking ->
+                rows.tares()
+                    .take(weighing, lacking.tare())
+                    .map(change -> candidate(change, lacking)));
   }
 
-  /** Whether its weight becomes like that of others by it (1), or unlike (-1). */
-  private int likeness(RowChange touch) {
-    var range = ranges.ofOthers(touch.weighing());
-    if (range.isEmpty()) {
-      return 0;
-    }
-    boolean before = range.get().holds(touch.weighing().net().hundredThousandths());
-    boolean then = range.get().holds(touch.netThen(traces.night().shop().settings().unit()));
-    return Boolean.compare(then, before);
+  private static boolean isOnly(Weighing weighing, List<Weighing> all) {
+    return all.stream().filter(other -> other.code().equals(weighing.code())).count() == 1;
   }
 
-  private static boolean isOnly(Weighing row, List<Weighing> rows) {
-    return rows.stream().filter(r -> r.code().equals(row.code())).count() == 1;
+  private Candidate candidate(RowChange change, Tares.Lacking lacking) {
+    long penalty = lacking.shown() ? OTHERS_SHOW_IT : ONLY_OF_CODE - likeness(change) * LIKE_OTHERS;
+    return Candidate.of(Cause.TARE_LEFT_ON, change, penalty)
+        .comparedWith(new Value.Shown(Tares.plain(lacking.tare()), change.weighing().unit()));
+  }
+
+  /** 1 if the change brings the weight into the range of others, -1 if out of it, else 0. */
+  private int likeness(RowChange change) {
+    return rows.ranges()
+        .ofOthers(change.weighing())
+        .map(
+            range ->
+                Boolean.compare(
+                    range.holds(change.net()),
+                    range.holds(change.weighing().net().hundredThousandths())))
+        .orElse(0);
   }
 }

@@ -2,25 +2,26 @@ package gambrel.insight.cause;
 
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
+import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Which tares the shop uses for a code at a scale, and which rows show none. */
+/** The tares that the shop uses for a code at a scale, and the rows that show none. */
 final class Tares {
   private static final int LEAST_ROWS = 3;
 
-  private final RowIndex traces;
+  private final RowIndex rows;
   private final Map<List<String>, Habit> habits = new HashMap<>();
 
-  Tares(RowIndex traces) {
-    this.traces = traces;
-    traces.night().ledger().weighings().stream()
+  Tares(RowIndex rows) {
+    this.rows = rows;
+    rows.night().ledger().weighings().stream()
         .filter(weighing -> weighing.step().movesMass())
         .forEach(w -> habits.computeIfAbsent(key(w), k -> new Habit()).add(w));
   }
@@ -40,11 +41,12 @@ final class Tares {
       var tare = printed(weighing);
       if (tare.signum() > 0) {
         printed.merge(tare.stripTrailingZeros(), 1, Integer::sum);
-      } else if (traces.cell(weighing, Field.NET).isEmpty()) {
+      } else if (rows.cell(weighing, Field.NET).isEmpty()) {
         grossOnly++;
       }
     }
 
+    /** The tare that most rows show; empty if most show none. */
     Optional<BigDecimal> usual() {
       int tared = printed.values().stream().mapToInt(n -> n).sum();
       return printed.entrySet().stream()
@@ -60,9 +62,10 @@ final class Tares {
     }
   }
 
+  /** The tare that a row shows, in its unit; zero if it shows none. */
   private BigDecimal printed(Weighing weighing) {
     try {
-      String text = traces.cell(weighing, Field.TARE);
+      String text = rows.cell(weighing, Field.TARE);
       return text.isEmpty() ? BigDecimal.ZERO : new BigDecimal(text);
     } catch (NumberFormatException e) {
       return BigDecimal.ZERO;
@@ -77,57 +80,54 @@ final class Tares {
    */
   record Lacking(BigDecimal tare, boolean shown) {}
 
-  /** The tare that a row with a net weight of its own may lack. */
+  /** The tare that a row may lack; empty if it has no net weight of its own, or shows a tare. */
   Optional<Lacking> lacking(Weighing weighing) {
-    boolean bare = !traces.cell(weighing, Field.NET).isEmpty() && printed(weighing).signum() == 0;
-    if (!bare) {
+    if (rows.cell(weighing, Field.NET).isEmpty() || printed(weighing).signum() != 0) {
       return Optional.empty();
     }
     var habit = habits.get(key(weighing));
     return habit
         .usual()
         .map(tare -> new Lacking(tare, true))
-        .or(() -> ofCode(weighing).map(tare -> new Lacking(tare, habit.isGrossAsARule())));
+        .or(
+            () ->
+                in(weighing.unit(), weighing.code())
+                    .map(tare -> new Lacking(tare, habit.isGrossAsARule())));
   }
 
-  private Optional<BigDecimal> ofCode(Weighing weighing) {
-    var shop = traces.night().shop().settings().unit();
-    return Optional.of(weighing.code().tare())
+  /** The tare of a code in {@code unit}; empty if it has none. */
+  Optional<BigDecimal> in(WeightUnit unit, ScaleCode code) {
+    return Optional.of(code.tare())
         .filter(tare -> tare.hundredThousandths() > 0)
-        .map(tare -> Exact.round(shop.convert(tare.decimal(), weighing.unit()), Weight.DECIMALS));
+        .map(tare -> Exact.round(rows.unit().convert(tare.decimal(), unit), Weight.DECIMALS));
   }
 
-  /** Takes a tare off a row's net weight; empty where nothing would be left. */
+  /** Takes a tare off a row's net weight; empty if nothing would be left. */
   Optional<RowChange> take(Weighing weighing, BigDecimal tare) {
     var net = plain(weighing.shown().subtract(tare));
-    if (net.signum() <= 0) {
-      return Optional.empty();
-    }
-    boolean all =
-        !traces.cell(weighing, Field.GROSS).isEmpty()
-            && !traces.cell(weighing, Field.TARE).isEmpty();
-    return Optional.of(
-        new RowChange(
-            weighing,
-            new ProposedFix.Net(
-                net, all ? Optional.of(plain(tare)) : Optional.<BigDecimal>empty())));
+    boolean showsAll =
+        !rows.cell(weighing, Field.GROSS).isEmpty() && !rows.cell(weighing, Field.TARE).isEmpty();
+    var shown = Optional.of(plain(tare)).filter(t -> showsAll);
+    return net.signum() <= 0
+        ? Optional.empty()
+        : Optional.of(RowChange.net(weighing, net, shown, rows.unit()));
   }
 
-  /** Without more zeros than a scale prints. */
+  /** A number with at least two decimals and no more zeros than that. */
   static BigDecimal plain(BigDecimal value) {
     var stripped = value.stripTrailingZeros();
     return stripped.scale() < 2 ? stripped.setScale(2) : stripped;
   }
 
-  /** Every weighing of a list that lacks a tare which others show, that tare taken off. */
+  /** Takes the tare that others show off every weighing of a list that lacks it. */
   List<RowChange> takeShown(List<Weighing> weighings) {
-    var touches = new ArrayList<RowChange>();
-    for (var weighing : weighings) {
-      lacking(weighing)
-          .filter(Lacking::shown)
-          .flatMap(lacking -> take(weighing, lacking.tare()))
-          .ifPresent(touches::add);
-    }
-    return touches;
+    return weighings.stream()
+        .flatMap(
+            weighing ->
+                lacking(weighing)
+                    .filter(Lacking::shown)
+                    .flatMap(lacking -> take(weighing, lacking.tare()))
+                    .stream())
+        .toList();
   }
 }

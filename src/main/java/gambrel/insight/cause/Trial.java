@@ -1,6 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
@@ -10,67 +9,54 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
-import gambrel.trade.weighing.SetAside;
+import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reckons a few bodies anew with more corrections, from the rows that concern them. */
 final class Trial {
-  private final RowIndex traces;
-
-  Trial(RowIndex traces) {
-    this.traces = traces;
-  }
+  private Trial() {}
 
   /**
-   * The night of those bodies, had the corrections been there. Test weights and charges are left
-   * out: they say nothing of a balance.
+   * The night of some bodies with corrections added to the shop's. Test weights and charges are
+   * left out, since no balance depends on them.
    */
-  Night with(Collection<String> bodies, List<Correction> corrections) {
-    var places = new TreeSet<Place>();
-    var named = new HashSet<String>(bodies);
-    var all = traces.night().ledger().weighings();
-    Stream.concat(bodies.stream().map(all::of), batches(bodies).stream().map(all::ofBatch))
-        .flatMap(List::stream)
-        .filter(weighing -> weighing.step().movesMass())
-        .forEach(
-            weighing -> {
-              places.add(weighing.place());
-              named.add(weighing.body());
-            });
-    traces.night().ledger().setAside().stream()
-        .filter(aside -> aside.bodies().stream().anyMatch(bodies::contains))
-        .map(SetAside::notice)
-        .forEach(notice -> places.add(notice.place()));
-    return new Reckoner(shop(named, corrections), files(places)).at(traces.night().asOf());
+  static Night with(RowIndex rows, Set<String> bodies, List<Correction> corrections) {
+    var night = rows.night();
+    var all = night.ledger().weighings();
+    var batches =
+        bodies.stream()
+            .flatMap(body -> rows.facts(body).balance().batches().stream())
+            .map(batch -> batch.batch().id())
+            .distinct();
+    var weighings =
+        Stream.concat(bodies.stream().map(all::of), batches.map(all::ofBatch))
+            .flatMap(List::stream)
+            .filter(weighing -> weighing.step().movesMass())
+            .toList();
+    var named = new HashSet<>(bodies);
+    weighings.forEach(weighing -> named.add(weighing.body()));
+    var setAside =
+        night.ledger().setAside().stream()
+            .filter(aside -> !Collections.disjoint(aside.bodies(), bodies))
+            .map(aside -> aside.notice().place());
+    var places =
+        Stream.concat(weighings.stream().map(Weighing::place), setAside)
+            .collect(Collectors.toCollection(TreeSet::new));
+    return new Reckoner(shop(night.shop(), named, corrections), files(rows, places))
+        .at(night.asOf());
   }
 
-  private Set<String> batches(Collection<String> bodies) {
-    var batches = new HashSet<String>();
-    for (String body : bodies) {
-      traces.facts(body).balance().batches().stream()
-          .map(BatchBalance::batch)
-          .forEach(batch -> batches.add(batch.id()));
-    }
-    return batches;
-  }
-
-  private Shop shop(Set<String> named, List<Correction> corrections) {
-    var shop = traces.night().shop();
-    var bodies = new TreeMap<String, Body>(ByteOrder.IDS);
-    shop.bodies()
-        .forEach(
-            (id, body) -> {
-              if (named.contains(id)) {
-                bodies.put(id, body);
-              }
-            });
+  private static Shop shop(Shop shop, Set<String> named, List<Correction> corrections) {
+    var bodies = new TreeMap<String, Body>(shop.bodies());
+    bodies.keySet().retainAll(named);
     var all = new ArrayList<>(shop.corrections());
     all.addAll(corrections);
     return new Shop(
@@ -91,10 +77,10 @@ final class Trial {
         shop.releases());
   }
 
-  private List<ExportFile> files(Set<Place> places) {
+  private static List<ExportFile> files(RowIndex rows, Set<Place> places) {
     var files = new TreeMap<String, List<ExportRow>>(ByteOrder.IDS);
     for (var place : places) {
-      files.computeIfAbsent(place.file(), f -> new ArrayList<>()).add(traces.row(place));
+      files.computeIfAbsent(place.file(), f -> new ArrayList<>()).add(rows.row(place));
     }
     return files.entrySet().stream().map(e -> new ExportFile(e.getKey(), e.getValue())).toList();
   }

@@ -7,83 +7,91 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
+import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What is usual in this shop, read off its bodies that balance. */
+/** The usual losses and shares of this shop, from its bodies that balance. */
 final class Usual {
   private static final BigFraction MILLION = BigFraction.of(1_000_000);
 
-  /** Losses of fewer bodies are taken to lie anywhere from nothing to what the shop allows. */
+  /** The usual loss where too few bodies are known: from nothing to what the shop allows. */
   private static final UsualRange ALLOWED = new UsualRange(500_000, 250_000);
+
+  private static final int LEAST_BODIES = 5;
+
+  /** What a body is made of differs less than what is lost of it. */
+  private static final int LEAST_BODIES_FOR_A_SHARE = 3;
 
   private static final long LEAST_LOSS_SPREAD = 50_000;
   private static final long LEAST_SHRINK_SPREAD = 2_000;
   private static final long LEAST_SHARE_SPREAD = 5_000;
 
-  /** What a body is made of differs less than what is lost of it. */
-  private static final int LEAST_BODIES_FOR_A_SHARE = 3;
-
   private final Settings settings;
   private final List<BodyBalance> balanced;
-  private final Map<Object, Optional<UsualRange>> bands = new HashMap<>();
+  private final Map<Species, UsualRange> loss = new EnumMap<>(Species.class);
+  private final Map<Species, UsualRange> chill = new EnumMap<>(Species.class);
 
   Usual(Night night) {
     settings = night.shop().settings();
     balanced =
         night.bodies().values().stream()
             .filter(a -> a.decision().state().isSettled() && a.decision().released().isEmpty())
-            .map(a -> a.balance())
+            .map(BodyAccount::balance)
+            .filter(balance -> balance.body().outcome() == Outcome.CUT)
             .toList();
+    var ofAll = range(balanced, this::lossOfAllowed, LEAST_LOSS_SPREAD, LEAST_BODIES);
+    for (var species : Species.values()) {
+      var bodies = of(species);
+      loss.put(
+          species,
+          range(bodies, this::lossOfAllowed, LEAST_LOSS_SPREAD, LEAST_BODIES)
+              .or(() -> ofAll)
+              .orElse(ALLOWED));
+      range(bodies, Usual::chillOf, LEAST_SHRINK_SPREAD, LEAST_BODIES)
+          .ifPresent(range -> chill.put(species, range));
+    }
+  }
+
+  Settings settings() {
+    return settings;
   }
 
   /** Cutting loss as a part of what the shop allows that body. */
   UsualRange loss(Species species) {
-    return band("loss" + species.id(), species, this::lossOfAllowed, LEAST_LOSS_SPREAD)
-        .or(() -> band("loss", null, this::lossOfAllowed, LEAST_LOSS_SPREAD))
-        .orElse(ALLOWED);
+    return loss.get(species);
   }
 
-  /** Chill shrink of the hot weight, if enough bodies tell. */
+  /** Chill shrink as a part of the hot weight; empty if it is known of too few bodies. */
   Optional<UsualRange> chill(Species species) {
-    return band("chill" + species.id(), species, Usual::chillOf, LEAST_SHRINK_SPREAD);
+    return Optional.ofNullable(chill.get(species));
   }
 
-  /** What is in bins of one kind, of the weight into the boning room, if enough bodies tell. */
+  /**
+   * What is in bins of one kind as a part of the weight into the boning room; empty if it is known
+   * of too few bodies.
+   */
   Optional<UsualRange> bin(Species species, Kind kind) {
-    return bands.computeIfAbsent(
-        kind + species.id(),
-        key ->
-            read(
-                species,
-                balance -> binned(balance, kind),
-                LEAST_SHARE_SPREAD,
-                LEAST_BODIES_FOR_A_SHARE));
+    return range(of(species), b -> binned(b, kind), LEAST_SHARE_SPREAD, LEAST_BODIES_FOR_A_SHARE);
   }
 
-  private Optional<UsualRange> band(
-      String key, Species species, Function<BodyBalance, Optional<Long>> figure, long least) {
-    return bands.computeIfAbsent(key, k -> read(species, figure, least, UsualRange.LEAST_VALUES));
+  private List<BodyBalance> of(Species species) {
+    return balanced.stream().filter(b -> b.body().species() == species).toList();
   }
 
-  private Optional<UsualRange> read(
-      Species species,
+  private static Optional<UsualRange> range(
+      List<BodyBalance> bodies,
       Function<BodyBalance, Optional<Long>> figure,
       long leastSpread,
       int leastBodies) {
-    var values =
-        balanced.stream()
-            .filter(b -> species == null || b.body().species() == species)
-            .filter(b -> b.body().outcome() == Outcome.CUT)
-            .flatMap(b -> figure.apply(b).stream())
-            .toList();
+    var values = bodies.stream().flatMap(b -> figure.apply(b).stream()).toList();
     return values.size() < leastBodies
         ? Optional.empty()
         : Optional.of(UsualRange.of(values, leastSpread));
@@ -93,7 +101,7 @@ final class Usual {
     return balance
         .outputs()
         .flatMap(Outputs::cuttingLoss)
-        .flatMap(loss -> millionths(loss.fraction(), LossLimit.of(settings, balance)));
+        .flatMap(lost -> millionths(lost.fraction(), LossLimit.of(settings, balance)));
   }
 
   private static Optional<Long> chillOf(BodyBalance balance) {
@@ -115,7 +123,7 @@ final class Usual {
     return millionths(share.part().fraction(), share.whole().fraction());
   }
 
-  /** {@code part} in millionths of {@code whole}. */
+  /** {@code part} in millionths of {@code whole}; empty if the whole is not above zero. */
   static Optional<Long> millionths(BigFraction part, BigFraction whole) {
     return whole.signum() <= 0
         ? Optional.empty()

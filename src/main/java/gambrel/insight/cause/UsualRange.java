@@ -3,20 +3,21 @@ package gambrel.insight.cause;
 import java.util.List;
 
 /**
- * What is usual of a figure: the middle of the shop's own values and how far they spread.
+ * The usual values of a figure in this shop.
  *
- * @param middle in millionths
- * @param spread in millionths, above zero
+ * @param middle the median, in millionths
+ * @param spread about one standard deviation, in millionths, above zero
  */
 record UsualRange(long middle, long spread) {
-  /** With fewer values there is no telling what is usual. */
-  static final int LEAST_VALUES = 5;
+  private static final long MOST_SPREADS = 10;
 
-  /** Strain of one spread. */
-  static final long ONE = 100;
+  /** The strain of a value ten or more spreads from the middle. */
+  static final long MOST_STRAIN = strainOf(MOST_SPREADS);
 
-  /** Strain is not counted beyond ten spreads. */
-  static final long MOST_SPREADS = 10;
+  /** The strain of a value so many spreads from the middle. */
+  static long strainOf(long spreads) {
+    return 100 * spreads * spreads;
+  }
 
   /** Median and median deviation, which a few odd values do not move. */
   static UsualRange of(List<Long> values, long leastSpread) {
@@ -38,7 +39,7 @@ record UsualRange(long middle, long spread) {
   long strain(long value) {
     long distance = Math.abs(value - middle);
     if (distance >= MOST_SPREADS * spread) {
-      return MOST_SPREADS * MOST_SPREADS * ONE;
+      return MOST_STRAIN;
     }
     long tenths = distance * 10 / spread;
     return tenths * tenths;

@@ -1,54 +1,46 @@
 package gambrel.insight.cause;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** Finds a few tickets keyed to one body among tickets of another, or beside them. */
-final class WrongBody implements Finder {
-  private static final int MOST_ROWS = 3;
-  private static final long BETWEEN = 100;
+/** Finds a few tickets of one body between tickets of another body, or beside them. */
+final class WrongBody extends Finder {
+  /** From this penalty on the tickets stand beside the other body's, and below it between them. */
   static final long BESIDE = 300;
+
+  private static final long BETWEEN = 100;
   private static final long A_ROW = 50;
+  private static final int MOST_ROWS = 3;
 
-  private final RowIndex traces;
-
-  WrongBody(RowIndex traces) {
-    this.traces = traces;
+  WrongBody(RowIndex rows, BodyFacts suspect) {
+    super(rows, suspect);
   }
 
   @Override
-  public List<Candidate> candidates(BodyFacts suspect) {
-    var candidates = new ArrayList<Candidate>();
-    for (var shift : traces.shiftsOf(suspect.id())) {
-      var runs = TicketRuns.of(shift);
-      for (int i = 0; i < runs.size(); i++) {
-        var run = runs.get(i);
-        if (run.size() <= MOST_ROWS && run.weighings().stream().allMatch(traces::isUntouched)) {
-          candidates.addAll(moves(run, neighbours(runs, i), suspect.id()));
-        }
-      }
-    }
-    return candidates;
+  Stream<Candidate> candidates() {
+    return rows.days(suspect.id())
+        .map(TicketRun::of)
+        .flatMap(
+            runs -> IntStream.range(0, runs.size()).boxed().flatMap(at -> candidates(runs, at)));
   }
 
-  private static Set<String> neighbours(List<TicketRuns> runs, int at) {
-    var bodies = new LinkedHashSet<String>();
-    if (at > 0) {
-      bodies.add(runs.get(at - 1).body());
+  /** The run at {@code at} keyed to each of its neighbours, if it or the neighbour is suspect. */
+  private Stream<Candidate> candidates(List<TicketRun> runs, int at) {
+    var run = runs.get(at);
+    int size = run.weighings().size();
+    if (size > MOST_ROWS || !run.weighings().stream().allMatch(rows::isUncorrected)) {
+      return Stream.empty();
     }
-    if (at + 1 < runs.size()) {
-      bodies.add(runs.get(at + 1).body());
-    }
-    return bodies;
-  }
-
-  private static List<Candidate> moves(TicketRuns run, Set<String> neighbours, String suspect) {
-    long penalty = (neighbours.size() == 1 ? BETWEEN : BESIDE) + A_ROW * run.size();
+    var neighbours =
+        IntStream.of(at - 1, at + 1)
+            .filter(i -> i >= 0 && i < runs.size())
+            .mapToObj(i -> runs.get(i).body())
+            .distinct()
+            .toList();
+    long penalty = (neighbours.size() == 1 ? BETWEEN : BESIDE) + A_ROW * size;
     return neighbours.stream()
-        .filter(to -> to.equals(suspect) || run.body().equals(suspect))
-        .map(to -> Candidate.of(Cause.WRONG_BODY, TicketRuns.move(run.weighings(), to), penalty))
-        .toList();
+        .filter(to -> to.equals(suspect.id()) || run.body().equals(suspect.id()))
+        .map(to -> Candidate.of(Cause.WRONG_BODY, RowChange.move(run.weighings(), to), penalty));
   }
 }

@@ -1,2 +1,2 @@
-/** What probably went wrong with a body that does not balance: found, tried out and suggested. */
+/** Suggests what probably went wrong with a body that does not balance. */
 package gambrel.insight.cause;

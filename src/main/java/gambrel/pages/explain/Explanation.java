@@ -4,9 +4,10 @@ import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.cause.Suggestion;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.balance.PieceBalance;
+import gambrel.trade.balance.RailWeights;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
@@ -14,7 +15,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** Traces every figure of a body down to file, line and ticket. */
+/** Traces every figure of a body to file, line and ticket. */
 public final class Explanation {
   private final Night night;
   private final BodyAccount account;
@@ -28,39 +29,35 @@ public final class Explanation {
     this.lines = new Lines(night.ledger().corrections());
   }
 
-  /** The explanation of a body, or empty if the shop has no such body. */
+  /** The explanation of a body; empty if the shop has no such body. */
   public static Optional<List<String>> of(Night night, String body) {
     return of(night, LikelyCauses.NONE, body);
   }
 
-  /** The same with what probably went wrong. */
+  /** As above, with what probably went wrong. */
   public static Optional<List<String>> of(Night night, LikelyCauses causes, String body) {
     return Optional.ofNullable(night.bodies().get(body))
         .map(account -> new Explanation(night, account).lines(causes.of(body)));
   }
 
-  private List<String> lines(List<Suggestion> likely) {
+  private List<String> lines(List<Suggestion> suggestions) {
     body();
-    likely.forEach(this::likely);
+    suggestions.forEach(this::likely);
     rail();
+    shrink();
     new OutputsExplanation(account, night.shop().settings(), lines).add();
     pieces();
     balance.batches().forEach(this::batch);
-    account.customers().forEach(c -> new CustomerExplanation(night, account, lines).add(c));
+    account.customers().forEach(c -> new CustomerExplanation(night, account, lines, c).add());
     new PaperExplanation(night, account.body(), lines).add();
     return lines.all();
   }
 
   private void body() {
     var body = account.body();
-    lines.heading(
-        "Body "
-            + body.id()
-            + " ("
-            + body.species().id()
-            + (body.category().isEmpty() ? "" : ", " + body.category())
-            + "), "
-            + account.decision().state().id());
+    var category = body.category().isEmpty() ? "" : ", " + body.category();
+    var state = account.decision().state().id();
+    lines.heading("Body %s (%s%s), %s".formatted(body.id(), body.species().id(), category, state));
     lines.text("unit of all weights: " + night.shop().settings().unit().id());
     body.killed().ifPresent(day -> lines.text("killed " + day + "  bodies.csv"));
     account.decision().reasons().forEach(r -> lines.text("waits: " + words(r)));
@@ -86,33 +83,37 @@ public final class Explanation {
   private void rail() {
     lines.heading("On the rail");
     lines.weight("live", account.body().liveWeight(), "bodies.csv, live_weight");
-    lines.weight("hot", balance.hot(), "sum of the standing hot weights");
-    lines.weighings(balance.rail().hot().weighings());
-    lines.weight("cold", balance.cold(), "sum of the standing cold weights");
-    lines.weighings(balance.rail().cold().weighings());
-    lines.weight("aged", balance.rail().aged().weight(), "sum of the standing aged weights");
-    lines.weighings(balance.rail().aged().weighings());
+    step("hot", balance.hot(), balance.rail().hot());
+    step("cold", balance.cold(), balance.rail().cold());
+    step("aged", balance.rail().aged().weight(), balance.rail().aged());
     lines.weight(
         "boning",
         balance.boning(),
         balance.fromBlock()
             ? "no rail weights: sum of the topmost block weights"
-            : "each part's latest standing rail weight");
-    lines.weighings(balance.boningWeighings());
-    lines.share("dressing_pct", balance.shares().dressing(), "hot / live");
+            : "each part's latest standing rail weight",
+        balance.boningWeighings());
+  }
+
+  private void step(String name, Optional<Weight> weight, RailWeights weights) {
+    String formula = "sum of the standing " + name + " weights";
+    lines.weight(name, weight, formula, weights.weighings());
+  }
+
+  private void shrink() {
+    var shares = balance.shares();
+    lines.share("dressing_pct", shares.dressing(), "hot / live");
     lines.share(
-        "chill_shrink_pct",
-        balance.shares().chillShrink(),
-        "(hot - cold - rail trim before cold) / hot");
-    lines.weighings(balance.trim().beforeCold());
+        "chill_shrink_pct", shares.chillShrink(), "(hot - cold - rail trim before cold) / hot");
+    lines.weighings(balance.trim().beforeCold().stream());
     lines.share(
         "ageing_shrink_pct",
-        balance.shares().ageingShrink(),
+        shares.ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
-    lines.weighings(balance.trim().afterCold());
+    lines.weighings(balance.trim().afterCold().stream());
     lines.figure(
         "days_hung", balance.daysHung().map(BigDecimal::valueOf), "killed to the first cut");
-    lines.weighings(balance.cuts().stream().limit(1).toList());
+    lines.weighings(balance.cuts().stream().limit(1));
     lines.figure(
         "hours_chilled",
         balance.hoursChilled().map(hours -> Exact.round(hours, 3)),
@@ -123,9 +124,8 @@ public final class Explanation {
     if (!balance.pieces().isEmpty()) {
       lines.heading("Pieces weighed on the block");
     }
-    for (PieceBalance piece : balance.pieces()) {
-      lines.weight(piece.item(), Optional.of(piece.block()), "on the block");
-      lines.weighings(piece.weighings());
+    for (var piece : balance.pieces()) {
+      lines.weight(piece.item(), Optional.of(piece.block()), "on the block", piece.weighings());
       lines.weight("  came of it", piece.out(), "packs, tubs and bins of it and all under it");
       lines.weight("  loss", piece.loss(), "block - what came of it");
     }
@@ -140,7 +140,7 @@ public final class Explanation {
     lines.weight(
         "part of this body",
         batch.isOpen() ? Optional.empty() : Optional.of(batch.partOf(account.body().id())),
-        "out * meat in / (meat in + added), divided by the meat put in");
-    lines.weighings(batch.weighings());
+        "out * meat in / (meat in + added), divided by the meat put in",
+        batch.weighings());
   }
 }

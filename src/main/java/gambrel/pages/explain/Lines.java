@@ -8,23 +8,22 @@ import gambrel.trade.rows.AppliedCorrection;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Builds the text of an explanation: a figure, how it is made, and the weighings behind it. */
+/** Builds the text of an explanation: figures, their formulas, and the weighings in them. */
 final class Lines {
   private final List<String> lines = new ArrayList<>();
-  private final Map<Place, List<AppliedCorrection>> corrections = new HashMap<>();
+  private final Map<Place, List<AppliedCorrection>> corrections;
 
-  /** With the corrections that were laid over rows. */
+  /** No lines yet; {@code applied} are the corrections of all rows. */
   Lines(List<AppliedCorrection> applied) {
-    for (var one : applied) {
-      corrections.computeIfAbsent(one.row().place(), p -> new ArrayList<>()).add(one);
-    }
+    corrections = applied.stream().collect(Collectors.groupingBy(one -> one.row().place()));
   }
 
   /** The lines so far. */
@@ -48,6 +47,12 @@ final class Lines {
     figure(name, value.map(Weight::output), formula);
   }
 
+  /** A weight and the weighings that it is the sum of. */
+  void weight(String name, Optional<Weight> value, String formula, List<Weighing> weighings) {
+    weight(name, value, formula);
+    weighings(weighings.stream());
+  }
+
   void share(String name, Optional<Share> value, String formula) {
     figure(name, value.map(share -> Exact.round(share.percent(), 3)), formula);
   }
@@ -61,49 +66,48 @@ final class Lines {
     lines.add("  " + text);
   }
 
-  void weighings(List<Weighing> weighings) {
-    for (var w : weighings) {
-      String ticket = w.ticket().isEmpty() ? "no ticket" : "ticket " + w.ticket();
-      String more =
-          (w.body().isEmpty() ? "" : " body " + w.body())
-              + (w.batch().isEmpty() ? "" : " batch " + w.batch())
-              + (w.customer().isEmpty() ? "" : " customer " + w.customer());
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "    %12s  %-6s %-24s %s  %s %s %s%s",
-              w.net(),
-              w.step().id(),
-              w.item(),
-              w.place(),
-              w.scale().id(),
-              ticket,
-              w.time().toLocalDateTime(),
-              more));
-      corrections.getOrDefault(w.place(), List.of()).forEach(this::correction);
-    }
+  /** Weighings, each with the corrections of its row. */
+  void weighings(Stream<Weighing> weighings) {
+    weighings.forEach(
+        weighing -> {
+          lines.add(words(weighing));
+          corrections
+              .getOrDefault(weighing.place(), List.of())
+              .forEach(applied -> lines.add(" ".repeat(18) + words(applied)));
+        });
   }
 
-  private void correction(AppliedCorrection applied) {
-    lines.add("                  " + words(applied));
+  private static String words(Weighing w) {
+    return String.format(
+        Locale.ROOT,
+        "    %12s  %-6s %-24s %s  %s %s %s%s%s%s",
+        w.net(),
+        w.step().id(),
+        w.item(),
+        w.place(),
+        w.scale().id(),
+        w.ticket().isEmpty() ? "no ticket" : "ticket " + w.ticket(),
+        w.time().toLocalDateTime(),
+        named(" body ", w.body()),
+        named(" batch ", w.batch()),
+        named(" customer ", w.customer()));
+  }
+
+  private static String named(String what, String id) {
+    return id.isEmpty() ? "" : what + id;
   }
 
   /** What a correction changed, who decided it, and where it stands. */
   static String words(AppliedCorrection applied) {
     var c = applied.correction();
-    return "corrected: "
-        + c.field()
-        + " was "
-        + (applied.was().isEmpty() ? "blank" : applied.was())
-        + ", now "
-        + (c.value().isEmpty() ? "blank" : c.value())
-        + ", by "
-        + c.by()
-        + " on "
-        + c.on().toLocalDateTime()
-        + ": "
-        + c.reason()
-        + "  "
-        + c.place();
+    return "corrected: %s was %s, now %s, by %s on %s: %s  %s"
+        .formatted(
+            c.field(),
+            applied.was().isEmpty() ? "blank" : applied.was(),
+            c.value().isEmpty() ? "blank" : c.value(),
+            c.by(),
+            c.on().toLocalDateTime(),
+            c.reason(),
+            c.place());
   }
 }

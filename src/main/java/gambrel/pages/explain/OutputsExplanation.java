@@ -1,6 +1,7 @@
 package gambrel.pages.explain;
 
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.decision.LossLimit;
@@ -13,24 +14,26 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
+import java.util.Collection;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Explains what came of a body, and what is missing. */
 final class OutputsExplanation {
   private final BodyAccount account;
   private final BodyBalance balance;
+  private final BodyWeighings weighings;
   private final Settings settings;
   private final Lines lines;
 
   OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
     this.account = account;
     this.balance = account.balance();
+    this.weighings = balance.weighings();
     this.settings = settings;
     this.lines = lines;
   }
@@ -46,62 +49,67 @@ final class OutputsExplanation {
   }
 
   private void takeHome() {
-    var weighings = balance.weighings();
-    var packs = weighings.of(Step.PACK);
-    if (balance.body().outcome() == Outcome.CUT) {
-      weight("take_home", Outputs::takeHome, "packs without batch and its parts of batches");
-      lines.weighings(packs.stream().filter(Predicate.not(weighings::isOffal)).toList());
-    } else if (balance.body().outcome() == Outcome.WHOLE) {
-      weight("take_home", Outputs::takeHome, "left as it hung: boning");
-    } else {
-      weight("take_home", Outputs::takeHome, "condemned: nothing");
+    var outcome = balance.body().outcome();
+    var formula =
+        switch (outcome) {
+          case CUT -> "packs without batch and its parts of batches";
+          case WHOLE -> "left as it hung: boning";
+          default -> "condemned: nothing";
+        };
+    lines.weight("take_home", output(Outputs::takeHome), formula);
+    if (outcome == Outcome.CUT) {
+      lines.weighings(packs(w -> !weighings.isOffal(w)));
     }
-    perhaps("meat_home", Outputs::meatHome, "the same of kinds meat and trim");
-    lines.weighings(packs.stream().filter(weighings::isMeat).toList());
-    weight("offal", Outputs::offal, "packs of offal");
-    lines.weighings(packs.stream().filter(weighings::isOffal).toList());
+    lines.weight("meat_home", perhaps(Outputs::meatHome), "the same of kinds meat and trim");
+    lines.weighings(packs(weighings::isMeat));
+    lines.weight("offal", output(Outputs::offal), "packs of offal");
+    lines.weighings(packs(weighings::isOffal));
+  }
+
+  private Stream<Weighing> packs(Predicate<Weighing> which) {
+    return weighings.of(Step.PACK).stream().filter(which);
   }
 
   private void leftovers() {
-    var weighings = balance.weighings();
-    weight("tub", Outputs::tub, "tubs that went into batches");
-    lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch).toList());
-    perhaps("bone", Outputs::bone, "bins of kind bone");
+    lines.weight("tub", output(Outputs::tub), "tubs that went into batches");
+    lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch));
+    lines.weight("bone", perhaps(Outputs::bone), "bins of kind bone");
     lines.weighings(bins(Kind.BONE));
-    perhaps("fat", Outputs::fat, "bins of kind fat");
+    lines.weight("fat", perhaps(Outputs::fat), "bins of kind fat");
     lines.weighings(bins(Kind.FAT));
-    perhaps("waste", Outputs::waste, "all other bins");
+    lines.weight("waste", perhaps(Outputs::waste), "all other bins");
     lines.weighings(bins(Kind.WASTE));
-    weight("rail_trim", Outputs::railTrim, "taken off while it hung, contained in the above");
-    lines.weighings(balance.trim().all());
+    lines.weight(
+        "rail_trim",
+        output(Outputs::railTrim),
+        "taken off while it hung, contained in the above",
+        balance.trim().all());
   }
 
-  private List<Weighing> bins(Kind kind) {
-    var weighings = balance.weighings();
-    return weighings.of(Step.BIN).stream().filter(w -> weighings.binKind(w) == kind).toList();
+  private Stream<Weighing> bins(Kind kind) {
+    return weighings.of(Step.BIN).stream().filter(w -> weighings.binKind(w) == kind);
   }
 
   private void losses() {
-    perhaps(
+    lines.weight(
         "cutting_loss",
-        Outputs::cuttingLoss,
+        perhaps(Outputs::cuttingLoss),
         "boning - packs - tubs - bins, without offal and rail trim");
-    perhaps("unweighed", Outputs::unweighed, "boning - packs - tubs: no bins weighed");
-    lines.root(
-        "balance_u",
-        balance.outputs().flatMap(Outputs::resolutionSquared),
-        "2 * root of the sum of d^2/12, over:");
-    if (balance.outputs().flatMap(Outputs::resolutionSquared).isPresent()) {
+    lines.weight(
+        "unweighed", perhaps(Outputs::unweighed), "boning - packs - tubs: no bins weighed");
+    var resolution = perhaps(Outputs::resolutionSquared);
+    lines.root("balance_u", resolution, "2 * root of the sum of d^2/12, over:");
+    if (resolution.isPresent()) {
       divisions();
     }
     lines.root(
         "balance_scale",
-        balance.outputs().flatMap(Outputs::permittedSquared),
+        perhaps(Outputs::permittedSquared),
         "permitted errors of these scales (OIML R 76 in service)");
     if (waitsForLoss()) {
       limit();
     }
-    perhaps("batch_loss", Outputs::batchLoss, "tubs - its parts of batches");
+    lines.weight("batch_loss", perhaps(Outputs::batchLoss), "tubs - its parts of batches");
   }
 
   private boolean waitsForLoss() {
@@ -110,7 +118,7 @@ final class OutputsExplanation {
         .anyMatch(code -> code == ReasonCode.LOSS_HIGH || code == ReasonCode.LOSS_NEGATIVE);
   }
 
-  /** What the cutting loss is held against. */
+  /** The limit of the cutting loss and the uncertainty that it may exceed the limit by. */
   private void limit() {
     lines.weight(
         "loss_limit",
@@ -118,29 +126,28 @@ final class OutputsExplanation {
         "limit.cutting_loss_pct of boning; limit.hanging_pct_per_day for days without a weighing");
     lines.root(
         "loss_u",
-        balance.outputs().map(Outputs::uncertaintySquared),
+        output(Outputs::uncertaintySquared),
         "root of balance_u^2 + balance_scale^2: the loss waits beyond the limit by more than this");
   }
 
   /** The scales of the balance's equation and how often each was used. */
   private void divisions() {
-    var equation = new ArrayList<>(balance.boningWeighings());
-    equation.addAll(balance.outOfBoning());
-    Map<String, Scale> scales = new TreeMap<>();
-    equation.forEach(w -> scales.put(w.scale().id(), w.scale()));
-    scales.forEach(
-        (id, scale) -> {
-          long times = equation.stream().filter(w -> w.scale().id().equals(id)).count();
-          String division = ", d " + scale.division() + "  scales.csv";
-          lines.text("  scale " + id + ": " + times + " weighings" + division);
-        });
+    Stream.of(balance.boningWeighings(), balance.outOfBoning())
+        .flatMap(Collection::stream)
+        .map(Weighing::scale)
+        .collect(Collectors.groupingBy(Scale::id, TreeMap::new, Collectors.toList()))
+        .forEach(
+            (id, uses) ->
+                lines.text(
+                    "  scale %s: %s weighings, d %s  scales.csv"
+                        .formatted(id, uses.size(), uses.get(0).division())));
   }
 
-  private void weight(String name, Function<Outputs, Weight> figure, String formula) {
-    lines.weight(name, balance.outputs().map(figure), formula);
+  private <T> Optional<T> output(Function<Outputs, T> figure) {
+    return balance.outputs().map(figure);
   }
 
-  private void perhaps(String name, Function<Outputs, Optional<Weight>> figure, String formula) {
-    lines.weight(name, balance.outputs().flatMap(figure), formula);
+  private <T> Optional<T> perhaps(Function<Outputs, Optional<T>> figure) {
+    return balance.outputs().flatMap(figure);
   }
 }

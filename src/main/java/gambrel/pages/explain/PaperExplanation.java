@@ -1,15 +1,16 @@
 package gambrel.pages.explain;
 
+import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.AppliedCorrection;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Release;
-import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
-/** Lists what people decided about a body, and rows that name it and do not count. */
+/** Lists releases of a body, and rows that name it and do not count for it. */
 final class PaperExplanation {
   private final Night night;
   private final Body body;
@@ -22,53 +23,42 @@ final class PaperExplanation {
   }
 
   void add() {
-    section("Releases", releases());
-    section("Rows that a correction took away from it", takenAway());
-    section("Rows set aside that name it", setAside());
+    section(
+        "Releases",
+        night.shop().releases().stream()
+            .filter(r -> r.body().equals(body.id()) && !r.on().isAfter(night.asOf()))
+            .map(PaperExplanation::words));
+    section(
+        "Rows that a correction took away from it",
+        night.ledger().corrections().stream()
+            .filter(this::takesAway)
+            .map(PaperExplanation::takenAway));
+    section(
+        "Rows set aside that name it",
+        night.ledger().setAside().stream()
+            .filter(row -> row.bodies().contains(body.id()))
+            .map(row -> setAside(row.notice())));
   }
 
-  private void section(String heading, List<String> entries) {
-    if (!entries.isEmpty()) {
+  private void section(String heading, Stream<String> entries) {
+    var all = entries.toList();
+    if (!all.isEmpty()) {
       lines.heading(heading);
-      entries.forEach(lines::text);
+      all.forEach(lines::text);
     }
   }
 
-  private List<String> releases() {
-    return night.shop().releases().stream()
-        .filter(r -> r.body().equals(body.id()) && !r.on().isAfter(night.asOf()))
-        .map(PaperExplanation::words)
-        .toList();
-  }
-
   private static String words(Release release) {
-    return release.action().name().toLowerCase(Locale.ROOT)
-        + " by "
-        + release.by()
-        + " on "
-        + release.on().toLocalDateTime()
-        + ": "
-        + release.reason()
-        + "  "
-        + release.place();
+    return "%s by %s on %s: %s  %s"
+        .formatted(
+            release.action().name().toLowerCase(Locale.ROOT),
+            release.by(),
+            release.on().toLocalDateTime(),
+            release.reason(),
+            release.place());
   }
 
-  /** Rows that a correction voids or gives to another body. */
-  private List<String> takenAway() {
-    return night.ledger().corrections().stream()
-        .filter(this::takesAway)
-        .map(
-            applied ->
-                applied.row().place()
-                    + "  "
-                    + applied.row().get(Field.SCALE)
-                    + " ticket "
-                    + applied.row().get(Field.TICKET)
-                    + "  "
-                    + Lines.words(applied))
-        .toList();
-  }
-
+  /** Whether a correction voids a row of this body or gives it to another body. */
   private boolean takesAway(AppliedCorrection applied) {
     var correction = applied.correction();
     if (correction.field().equals(Field.BODY.id())) {
@@ -81,20 +71,19 @@ final class PaperExplanation {
     return text.equals(body.id()) || body.tags().contains(text);
   }
 
-  private List<String> setAside() {
-    return night.ledger().setAside().stream()
-        .filter(row -> row.bodies().contains(body.id()))
-        .map(
-            row ->
-                row.notice().place()
-                    + "  "
-                    + row.notice().scale()
-                    + " ticket "
-                    + row.notice().ticket()
-                    + "  "
-                    + row.notice().code().id()
-                    + "  "
-                    + NoticeWords.ENGLISH.message(row.notice()))
-        .toList();
+  private static String takenAway(AppliedCorrection applied) {
+    var row = applied.row();
+    return "%s  %s ticket %s  %s"
+        .formatted(row.place(), row.get(Field.SCALE), row.get(Field.TICKET), Lines.words(applied));
+  }
+
+  private static String setAside(Notice notice) {
+    return "%s  %s ticket %s  %s  %s"
+        .formatted(
+            notice.place(),
+            notice.scale(),
+            notice.ticket(),
+            notice.code().id(),
+            NoticeWords.ENGLISH.message(notice));
   }
 }

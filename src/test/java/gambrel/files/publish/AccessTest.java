@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Who may read what is published. */
+/** The rights of published files. */
 class AccessTest {
   private static final byte[] TEXT = {'x'};
 

@@ -3,8 +3,8 @@ package gambrel.files.publish;
 import java.io.IOException;
 
 /**
- * A disk that does so many operations and then fails, for good: as when the power goes. A file
- * being written at that moment is left torn.
+ * A disk that fails for ever after so many operations, as in a power cut. The file that is being
+ * written then is left half written.
  */
 public final class FailingDisk extends WatchedDisk {
   private final int limit;
@@ -14,7 +14,7 @@ public final class FailingDisk extends WatchedDisk {
     limit = operations;
   }
 
-  /** Whether it never came to failing. */
+  /** Whether it has not failed. */
   public boolean isWhole() {
     return operations() <= limit;
   }

@@ -3,8 +3,8 @@ package gambrel.files.publish;
 import java.io.IOException;
 
 /**
- * A disk on which nothing new fits after so many operations, while names can still be moved and
- * deleted. A file being written at that moment is left torn.
+ * A disk that is full after so many operations; files can still be moved and deleted. The file that
+ * is being written then is left half written.
  */
 public final class FullDisk extends WatchedDisk {
   private final int limit;

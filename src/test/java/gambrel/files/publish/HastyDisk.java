@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 
-/** The system's disk, not waited for: enough where processes die and the machine does not. */
+/**
+ * The machine's disk without flushing, for tests in which processes die and the machine does not.
+ */
 public class HastyDisk implements Disk {
   @Override
   public void makeFolder(Path folder) throws IOException {

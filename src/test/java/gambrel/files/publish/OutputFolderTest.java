@@ -77,7 +77,7 @@ class OutputFolderTest {
     assertEquals(List.of("data", "statements", "statements/ann"), Trees.folders(folder));
   }
 
-  /** Every operation in turn is the one that fails, until a night needs fewer than that. */
+  /** Each operation in turn fails, until the night has fewer operations. */
   @Test
   void aDiskThatFailsAnywhereLeavesTheOldNightOrOneThatTheNextRunFinishes() throws IOException {
     var disk = new FailingDisk(0);

@@ -5,11 +5,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 
-/** A disk with somebody who sees every operation before it is done, and may stop it. */
+/** A disk with a watcher that is called before every operation and may prevent it. */
 public abstract class WatchedDisk extends HastyDisk {
   private int operations;
 
-  /** What is to be done. */
+  /** A kind of operation. */
   public enum Kind {
     /** A new folder. */
     MAKE_FOLDER,
@@ -19,31 +19,31 @@ public abstract class WatchedDisk extends HastyDisk {
     MOVE,
     /** A file or folder deleted. */
     DELETE,
-    /** Names put on the disk. */
+    /** The names in a folder flushed. */
     FLUSH;
 
-    /** Whether it needs room on the disk. */
+    /** Whether it needs free space. */
     public boolean takesRoom() {
       return this == MAKE_FOLDER || this == WRITE;
     }
   }
 
-  /** Something done to a disk. */
+  /** An operation on a disk. */
   public interface Act {
-    /** Does it. */
+    /** Runs the operation. */
     void run() throws IOException;
   }
 
   /**
-   * Sees an operation.
+   * Called before an operation.
    *
-   * @param n how many were done or tried before it
-   * @param tear does half of it where that is possible: leaves a file half written
+   * @param n how many were run or tried before it
+   * @param tear does half of the operation if possible: leaves a file half written
    * @throws IOException instead of the operation
    */
   protected abstract void before(Kind kind, int n, Act tear) throws IOException;
 
-  /** How many operations were done or tried. */
+  /** How many operations were run or tried. */
   public int operations() {
     return operations;
   }

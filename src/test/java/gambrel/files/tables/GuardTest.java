@@ -11,23 +11,23 @@ class GuardTest {
   @ParameterizedTest
   @ValueSource(strings = {"=1+1", "+1", "-1", "@x", "\tx", "\rx"})
   void whatASpreadsheetTakesForAFormulaGetsAQuote(String text) {
-    assertEquals("'" + text, RowBuilder.guard(text));
+    assertEquals("'" + text, Columns.guard(text));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "B1", "1-2", " =1", "'", "'x", "''"})
   void anythingElseStandsAsItIs(String text) {
-    assertEquals(text, RowBuilder.guard(text));
+    assertEquals(text, Columns.guard(text));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"", "B1", "=1", "'=1", "''=1", "'", "''", "'x", "-", "'-", "'\t", "=='"})
   void everyTextComesBack(String text) {
-    assertEquals(text, RowBuilder.unguard(RowBuilder.guard(text)));
+    assertEquals(text, Columns.unguard(Columns.guard(text)));
   }
 
   @Test
   void aTextThatLooksGuardedIsToldFromOneThatIs() {
-    assertEquals("''=1", RowBuilder.guard("'=1"));
+    assertEquals("''=1", Columns.guard("'=1"));
   }
 }

@@ -23,7 +23,7 @@ final class Block {
 
   private record Piece(String code, long grams) {}
 
-  /** Weighs out so many grams; returns when the last was weighed. */
+  /** Weighs so many grams in packs; returns the time of the last weighing. */
   LocalDateTime cut(long grams, LocalDateTime start) {
     var packs = new ArrayList<Piece>();
     var bins = new ArrayList<Piece>();
@@ -86,7 +86,7 @@ final class Block {
     shop.rows.add(row);
   }
 
-  /** What went into tubs is minced and packed when the body is done. */
+  /** Minces and packs the meat of the tubs when the body is cut. */
   private LocalDateTime mince(LocalDateTime end) {
     String batch = "M" + id.substring(1);
     long meat = shop.rows.stream().filter(r -> r.batch.equals(batch)).mapToLong(r -> r.net).sum();

@@ -23,7 +23,7 @@ import java.util.function.Predicate;
  * cut in turn at one or two benches, every pack and tub weighed, losses of half to two per cent.
  */
 final class CleanShop {
-  /** The moment at which everything is done. */
+  /** The moment at which all bodies have been cut. */
   static final String AS_OF = "2026-06-30T02:00";
 
   private static final LocalDate FIRST_KILL = LocalDate.parse("2026-03-02");
@@ -41,7 +41,7 @@ final class CleanShop {
     number();
   }
 
-  /** Gives the rows of each scale their tickets, in order of time. */
+  /** Numbers the tickets of each scale in order of time. */
   void number() {
     rows.sort(Comparator.comparing((ShopRow r) -> r.time).thenComparing(r -> r.scale));
     var next = new TreeMap<String, Integer>();
@@ -74,7 +74,7 @@ final class CleanShop {
     return folder;
   }
 
-  /** The exports as a reader of files would give them, one a scale; only rows that are wanted. */
+  /** The exports as read, one for each scale, with the rows that {@code wanted} accepts. */
   List<ExportFile> exports(Predicate<ShopRow> wanted) {
     var files = new TreeMap<String, List<ExportRow>>();
     for (var row : rows) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 
-/** One thing that goes wrong in a clean shop, and the truth about it. */
+/** A mistake made in a clean shop, and the truth about it. */
 enum Damage {
   /** One or two tickets keyed to another body of the day. */
   WRONG_BODY(Cause.WRONG_BODY) {
@@ -65,7 +65,7 @@ enum Damage {
       return Optional.of(new Truth(Cause.TARE_LEFT_ON, Set.copyOf(all), all.size(), ""));
     }
   },
-  /** The body key not changed when the next body came, or changed too early. */
+  /** The body key changed too late or too early when the next body came. */
   CHANGEOVER(Cause.CHANGEOVER) {
     @Override
     Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
@@ -97,7 +97,7 @@ enum Damage {
       return moved.size() < 2 ? Optional.empty() : Optional.of(key(moved, wrong));
     }
   },
-  /** A rail weight that was never taken. */
+  /** A rail weight that was not taken. */
   PART_NOT_WEIGHED(Cause.PART_NOT_WEIGHED) {
     @Override
     Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
@@ -209,12 +209,12 @@ enum Damage {
   }
 
   /**
-   * What was done.
+   * A mistake that was made.
    *
-   * @param cause what it is
-   * @param rows the rows concerned; gone ones too
-   * @param touched how many of them a right correction names
-   * @param owner whose the rows are
+   * @param cause the cause to be suggested
+   * @param rows the rows concerned, also removed ones
+   * @param touched how many of them a correct correction names
+   * @param owner the body of the rows
    */
   record Truth(Cause cause, Set<ShopRow> rows, int touched, String owner) {
     Set<String> tickets() {
@@ -224,7 +224,7 @@ enum Damage {
     }
   }
 
-  /** Does it; empty where this shop gives no occasion. Tickets are to be numbered anew. */
+  /** Makes the mistake; empty if this shop has no row for it. Tickets must be numbered again. */
   abstract Optional<Truth> happen(CleanShop shop, SplittableRandom random);
 
   private static List<ShopRow> netOnly(CleanShop shop) {

@@ -41,7 +41,7 @@ class LikelyCauseTest {
         """);
   }
 
-  /** B2 in a hundred and ninety-four, as it should be. */
+  /** B2 with 194 packed of 196, which balances. */
   private void secondBody() {
     scene.weigh(
         """
@@ -167,7 +167,7 @@ class LikelyCauseTest {
     assertNothing();
   }
 
-  /** Bins print gross, tare 10 and net; B1's bin of fat none, and so much net. */
+  /** Bins print gross, tare 10 and net; B1's bin of fat prints only this net weight. */
   private void fatWithoutTare(int net) {
     onTheRail();
     scene.weigh(
@@ -244,7 +244,7 @@ class LikelyCauseTest {
     assertNothing();
   }
 
-  /** B1 weighs 204 cold, 8 more than it should. */
+  /** B1 weighs 204 cold, 8 too many. */
   private void heavyCold() {
     scene.weigh(
         """
@@ -273,7 +273,7 @@ class LikelyCauseTest {
     assertNothing();
   }
 
-  /** Two sides hot, one of them cold, and so much mince beside 144 of the rest. */
+  /** Two sides hot, one of them cold, with so much mince and 144 of other cuts. */
   private void oneSideCold(int mince) {
     scene.weigh(
         """
@@ -294,7 +294,7 @@ class LikelyCauseTest {
     var said = first("B1");
     assertEquals(Cause.PART_NOT_WEIGHED, said.cause());
     assertEquals(List.of(), lines(said));
-    // 200 less 2 % is 196, of which 98 are there.
+    // 200 less 2 % is 196; 98 were weighed.
     assertEquals(
         "Hot: 2 side. Cold: 1 side. What lacks cold would weigh about 98.000 kg.",
         ENGLISH.of(said.evidence()));

@@ -6,7 +6,7 @@ import java.util.List;
  * A way to cut a body: what it gives, in ten-thousandths of the weight into the boning room before
  * chance, and the usual weight of a pack in grams. Invented, after the usual build of the animals.
  *
- * @param species of which species
+ * @param species the species
  * @param hot grams on the rail, least and most
  * @param chill chill shrink in hundredths of a per cent, usual of the species
  * @param sides whether it hangs in two sides
@@ -14,7 +14,7 @@ import java.util.List;
  */
 record Recipe(String species, int[] hot, int chill, boolean sides, List<Part> parts) {
   /**
-   * A part of it.
+   * A part of the recipe.
    *
    * @param code step and item
    * @param share in ten-thousandths

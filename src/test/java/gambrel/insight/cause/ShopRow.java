@@ -8,13 +8,13 @@ import java.time.LocalDateTime;
 import java.util.EnumMap;
 import java.util.Optional;
 
-/** A row of an export while a shop is being made; weights in thousandths of the shop's unit. */
+/** A row of an export that may still change; weights in thousandths of the shop's unit. */
 final class ShopRow {
   /** What a scale prints of a weighing. */
   enum Print {
     /** The net weight alone. */
     NET,
-    /** The gross weight alone: the code's tare comes off later. */
+    /** The gross weight alone; the reader takes the code's tare off. */
     GROSS,
     /** Gross, tare and net. */
     ALL
@@ -65,7 +65,7 @@ final class ShopRow {
     return code.startsWith("bin.");
   }
 
-  /** The row as a reader of its export would give it. */
+  /** The row as it is read from an export. */
   ExportRow exported(Place place) {
     var cells = new EnumMap<Field, String>(Field.class);
     cells.put(Field.SCALE, scale);

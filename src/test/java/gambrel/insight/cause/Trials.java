@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 
-/** Damages clean shops in one place each and holds what is suggested against the truth. */
+/** Makes one mistake in each of some clean shops and compares the suggestions with the truth. */
 final class Trials {
   static final OffsetDateTime AS_OF = OffsetDateTime.parse("2026-06-30T02:00:00Z");
 
@@ -28,7 +28,7 @@ final class Trials {
     this.folder = folder;
   }
 
-  /** How often what was found. */
+  /** Counts of what was suggested. */
   static final class Score {
     int passing;
     int failing;
@@ -55,7 +55,7 @@ final class Trials {
     }
   }
 
-  /** What a shop came to. */
+  /** A shop's night and its exports. */
   record Found(Night night, List<ExportFile> exports) {
     LikelyCauses causes() {
       return LikelyCauses.of(night, exports);
@@ -84,7 +84,9 @@ final class Trials {
     throw new AssertionError("cannot read " + folder);
   }
 
-  /** Damages a shop until a body fails, {@code tries} times at most; counts what became of it. */
+  /**
+   * Damages a shop until a body fails, {@code tries} times at most; counts what is suggested then.
+   */
   void damage(Damage damage, long seed, int tries, Score score) {
     for (int attempt = 0; attempt < tries; attempt++) {
       var shop = new CleanShop(seed);
