@@ -20,11 +20,11 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Own bodies that were left hanging, and what the days beyond the usual ones cost. Left hanging is
- * what lies beyond the upper outer fence of the days that bodies of the twelve months before hung:
- * their upper quartile and three times the middle half (NIST/SEMATECH e-Handbook, 7.1.6). Days are
- * whole numbers, so that the inner fence may lie one day above the usual ones, and the middle half
- * is taken as a day at least: in a shop that always hangs a week it is nothing.
+ * Finds the shop's own bodies that were left hanging, and the cost of the days beyond the usual
+ * ones. The limit is the upper outer fence of the days that bodies of the twelve months before
+ * hung: their upper quartile and three times their interquartile range (NIST/SEMATECH e-Handbook,
+ * 7.1.6). That range counts as at least one day, since it is zero in a shop that always hangs a
+ * week.
  */
 public final class HangingFindings {
   private final MonthRecords records;
@@ -33,6 +33,7 @@ public final class HangingFindings {
     this.records = records;
   }
 
+  /** The findings of a month. */
   public static List<Finding> of(MonthRecords records, List<Hanging> hanging) {
     var findings = new HangingFindings(records);
     return hanging.stream().flatMap(of -> findings.of(of).stream()).toList();
@@ -45,7 +46,8 @@ public final class HangingFindings {
     }
     var late =
         records.bodies().killed().stream()
-            .filter(a -> isOwn(a, hanging) && days(a).compareTo(fence(usual.get())) > 0)
+            .filter(b -> b.whose() == Ownership.OWN && isHung(b, hanging))
+            .filter(b -> days(b).compareTo(fence(usual.get())) > 0)
             .toList();
     return late.isEmpty() ? Optional.empty() : Optional.of(of(hanging, usual.get(), late));
   }
@@ -70,7 +72,7 @@ public final class HangingFindings {
         Sureness.LIKELY);
   }
 
-  /** Days hung by the bodies of the twelve months before. */
+  /** Days hung by the bodies of the twelve months before; empty if there are none. */
   private Optional<Spread> daysBefore(Hanging hanging) {
     return Spread.of(
         records.baseline().of(Loss.AGEING).stream()
@@ -84,14 +86,10 @@ public final class HangingFindings {
     return days.upper().add(middleHalf.multiply(3));
   }
 
-  private static boolean isOwn(MonthBody account, Hanging hanging) {
-    return account.whose() == Ownership.OWN && isHung(account, hanging);
-  }
-
-  private static boolean isHung(MonthBody account, Hanging hanging) {
-    return account.body().species() == hanging.species()
-        && account.share(BodyFigure.AGEING).isPresent()
-        && account.balance().daysHung().isPresent();
+  private static boolean isHung(MonthBody body, Hanging hanging) {
+    return body.species() == hanging.species()
+        && body.share(BodyFigure.AGEING).isPresent()
+        && body.balance().daysHung().isPresent();
   }
 
   private static BigFraction days(MonthBody account) {
@@ -103,7 +101,7 @@ public final class HangingFindings {
   }
 
   private static BigFraction lost(MonthBody body, Hanging hanging, Spread usual) {
-    return HangingSample.cold(body)
+    return Hanging.cold(body)
         .multiply(over(body, usual))
         .multiply(hanging.percentADay())
         .divide(100);
