@@ -4,7 +4,6 @@ import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ratio;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison.Difference;
@@ -12,7 +11,7 @@ import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;
 import gambrel.insight.month.findings.MonthFigure.Interval;
 import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
-import gambrel.insight.month.loss.LossRow;
+import gambrel.insight.month.loss.LossFigures;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
@@ -37,7 +36,7 @@ final class MonthFigureBuilder {
   }
 
   List<MonthFigure> build(MonthParts parts) {
-    parts.losses().forEach(this::loss);
+    figures.addAll(LossFigures.of(records));
     parts.hanging().forEach(hanging -> figures.addAll(hanging.figures()));
     parts.furtherDays().forEach(day -> figures.addAll(day.figures(records.minorUnits())));
     parts.completeness().forEach(this::known);
@@ -49,33 +48,6 @@ final class MonthFigureBuilder {
     parts.income().forEach(this::income);
     parts.suppliers().forEach(this::supplier);
     return figures;
-  }
-
-  private void loss(LossRow row) {
-    int others = row.before().bodies();
-    var lost = Optional.of(row.before()).filter(Ratio::isKnown).map(r -> r.part().fraction());
-    loss(
-        row,
-        FigureName.percentOf(row.loss()),
-        row.month().percent(),
-        new Comparison(others, row.before().percent(), row.spread()));
-    loss(
-        row,
-        FigureName.weightOf(row.loss()),
-        Optional.of(row.month().part().fraction()),
-        Comparison.of(others, lost));
-    if (row.money().isPresent()) {
-      var value = row.money().map(money -> major(BigFraction.of(money.minor())));
-      var before = Comparison.of(others, Optional.empty());
-      loss(row, FigureName.valueOf(row.loss()), value, before);
-    }
-  }
-
-  private void loss(LossRow row, FigureName name, Optional<BigFraction> value, Comparison before) {
-    figures.add(
-        MonthFigure.of(name, row.species(), row.band(), row.month().bodies(), value)
-            .with(row.whose())
-            .with(before));
   }
 
   private void known(Completeness weight) {

@@ -8,7 +8,6 @@ import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
-import gambrel.insight.month.loss.LossRow;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
@@ -26,7 +25,6 @@ import java.util.List;
  * @param chills charts of chill shrink, by species
  * @param benches charts of bench loss, by species
  * @param chillDays chill shrink by day, by species
- * @param losses the losses of groups of bodies
  * @param hanging ageing shrink on days hung, by species
  * @param furtherDays what one more day on the rail takes and brings
  * @param completeness how many bodies have which weight
@@ -43,7 +41,6 @@ public record MonthParts(
     List<LossChart> chills,
     List<LossChart> benches,
     List<ChillDays> chillDays,
-    List<LossRow> losses,
     List<Hanging> hanging,
     List<FurtherDay> furtherDays,
     List<Completeness> completeness,
@@ -64,7 +61,6 @@ public record MonthParts(
         chills,
         LossChart.of(records, Loss.BENCH),
         chills.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList(),
-        LossRow.of(records),
         Hanging.of(records),
         FurtherDay.of(records),
         Completeness.of(records),

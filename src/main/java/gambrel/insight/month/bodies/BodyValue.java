@@ -3,7 +3,9 @@ package gambrel.insight.month.bodies;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
-import java.util.Map;
+import gambrel.trade.weighing.Weighing;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -23,18 +25,26 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
 
   /** The value of {@code body}. */
   public static BodyValue of(MonthBody body, ItemValues values) {
-    var tree = body.balance().weighings().tree();
-    var total = of(body.packs(), tree, values);
+    var weighings = body.balance().weighings();
+    var tree = weighings.tree();
+    var own =
+        weighings.of(Step.PACK).stream()
+            .filter(w -> !w.inBatch() && !weighings.isOffal(w))
+            .toList();
+    var total = ofPacks(own, tree, values);
     for (var batch : body.balance().batches()) {
-      var packs = batch.weighings().stream().filter(w -> w.step() == Step.PACK);
-      var ofBatch = of(MonthBody.byItem(packs), tree, values);
-      total = total.plus(of(batch.partOf(body.id()).fraction(), ofBatch.mean()));
+      var mean = ofPacks(batch.weighings(), tree, values).mean();
+      total = total.plus(of(batch.partOf(body.id()).fraction(), mean));
     }
     return total;
   }
 
-  private static BodyValue of(Map<String, Weight> packs, CutTree tree, ItemValues values) {
-    return packs.entrySet().stream()
+  private static BodyValue ofPacks(List<Weighing> weighings, CutTree tree, ItemValues values) {
+    var byItem = new HashMap<String, Weight>();
+    weighings.stream()
+        .filter(w -> w.step() == Step.PACK)
+        .forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
+    return byItem.entrySet().stream()
         .map(pack -> of(pack.getValue().fraction(), values.of(tree, pack.getKey())))
         .reduce(ZERO, BodyValue::plus);
   }

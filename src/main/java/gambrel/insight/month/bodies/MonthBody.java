@@ -8,7 +8,6 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Collection;
 import java.util.Collections;
@@ -17,7 +16,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -29,10 +27,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param shares its figures as shares; unknown ones are missing
  * @param boner the boner whom its weighings in the boning room name; empty if none or several
  * @param style the items packed on the bone, see {@link CutStyle}
- * @param packs its packs outside batches by item, without offal
  * @param primals what went home or into tubs of each primal, as a share of the weight into the
  *     boning room, by the primal's id
- * @param products its end products by item
  * @param choices what each of its pieces that has parts was made into, by the piece's id
  */
 public record MonthBody(
@@ -41,9 +37,7 @@ public record MonthBody(
     Map<BodyFigure, Share> shares,
     Optional<String> boner,
     String style,
-    Map<String, Weight> packs,
     Map<String, Share> primals,
-    List<Products.Product> products,
     Map<String, Products.Made> choices) {
 
   /** Reads the figures of a body. */
@@ -53,36 +47,20 @@ public record MonthBody(
     for (var figure : BodyFigure.values()) {
       figure.read(balance).ifPresent(share -> shares.put(figure, share));
     }
-    var products = Products.of(balance);
     return new MonthBody(
         account,
         Ownership.of(account),
         Collections.unmodifiableMap(shares),
         boner(balance),
         CutStyle.of(balance),
-        packs(balance),
         CutStyle.primals(balance),
-        products,
-        Products.made(balance, products));
+        Products.made(balance));
   }
 
   private static Optional<String> boner(BodyBalance balance) {
     var names =
         balance.cuts().stream().map(Weighing::boner).filter(n -> !n.isEmpty()).distinct().toList();
     return names.size() == 1 ? Optional.of(names.get(0)) : Optional.empty();
-  }
-
-  private static Map<String, Weight> packs(BodyBalance balance) {
-    return byItem(
-        balance.weighings().of(Step.PACK).stream()
-            .filter(w -> !w.inBatch() && !balance.weighings().isOffal(w)));
-  }
-
-  /** The net weights of some weighings by item. */
-  static Map<String, Weight> byItem(Stream<Weighing> weighings) {
-    var byItem = new HashMap<String, Weight>();
-    weighings.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
-    return byItem;
   }
 
   /** The bodies of a species among some bodies, in their order. */

@@ -46,7 +46,7 @@ public final class Products {
   private record Key(String item, boolean food) {}
 
   /** The end products of a body, in the order in which they were first weighed. */
-  static List<Product> of(BodyBalance body) {
+  private static List<Product> of(BodyBalance body) {
     var byItem = new LinkedHashMap<Key, Weight>();
     for (var weighing : body.weighings().out()) {
       if (!body.weighings().isOffal(weighing)) {
@@ -66,7 +66,8 @@ public final class Products {
   }
 
   /** What each piece of a body that has parts was cut into, by the piece's id. */
-  static Map<String, Made> made(BodyBalance body, List<Product> products) {
+  static Map<String, Made> made(BodyBalance body) {
+    var products = of(body);
     var made = new HashMap<String, Made>();
     var tree = body.weighings().tree();
     var pieces =
@@ -138,7 +139,7 @@ public final class Products {
     var missing = new LinkedHashSet<Item>();
     for (var body : bodies) {
       var tree = body.balance().weighings().tree();
-      body.products().stream()
+      of(body.balance()).stream()
           .filter(Product::food)
           .filter(product -> worth(List.of(product), tree, values).isEmpty())
           .flatMap(product -> tree.find(product.item()).stream())

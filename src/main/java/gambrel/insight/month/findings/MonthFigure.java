@@ -47,6 +47,12 @@ public record MonthFigure(
         Optional.empty());
   }
 
+  /** Another figure of the same bodies. */
+  public MonthFigure with(FigureName other, BigFraction figure) {
+    return new MonthFigure(
+        other, whose, species, group, bodies, Optional.of(figure), before, interval);
+  }
+
   /** This figure as one of an owner's bodies. */
   public MonthFigure with(Ownership owner) {
     return new MonthFigure(

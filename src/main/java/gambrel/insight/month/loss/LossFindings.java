@@ -48,7 +48,10 @@ public final class LossFindings {
     var findings = new LossFindings(records);
     findings.shifts(benches, chillDays);
     findings.bodies(Stream.concat(chills.stream(), benches.stream()).toList());
-    findings.batches();
+    records.bodies().batches().stream()
+        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
+        .map(findings::batch)
+        .forEach(findings.found::add);
     return findings.found;
   }
 
@@ -163,16 +166,8 @@ public final class LossFindings {
         Sureness.LIKELY);
   }
 
-  private void batches() {
-    records.bodies().batches().stream()
-        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
-        .map(this::batch)
-        .forEach(found::add);
-  }
-
   private Finding batch(BatchBalance batch) {
     var loss = batch.loss().orElseThrow();
-    var percent = batch.lossShare().orElseThrow().percent().abs();
     var limit = Exact.fraction(records.settings().limits().batchLossPercent());
     return new Finding(
         FindingKind.BATCH,
@@ -184,7 +179,7 @@ public final class LossFindings {
             "weight",
             new Evidence.Mass(loss.isNegative() ? Weight.ZERO.minus(loss) : loss),
             "loss",
-            Evidence.percent(percent),
+            Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
             "limit",
             Evidence.percent(limit)),
         List.of(),

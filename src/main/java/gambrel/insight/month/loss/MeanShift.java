@@ -64,27 +64,22 @@ public record MeanShift(
     var scatter = DayScatter.of(before.values());
     var usual = scatter.mean(before.values());
     double limit = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
-    double strongest = limit;
-    Optional<MeanShift> most = Optional.empty();
-    for (var day : days) {
-      var since = month.stream().filter(p -> !p.day().isBefore(day)).toList();
-      double strength = since.size() < LEAST_BODIES ? 0 : strength(since, scatter, usual);
-      if (strength > strongest) {
-        strongest = strength;
-        var now = scatter.mean(values(since).values());
-        var mean = Exact.ofStatistic(now.value());
-        var usually = Exact.ofStatistic(usual.value());
-        most =
-            Optional.of(
-                new MeanShift(
-                    day, mean.subtract(usually), mean, usually, strength, limit, inOrder(since)));
-      }
-    }
-    return most;
+    return days.stream()
+        .map(day -> month.stream().filter(p -> !p.day().isBefore(day)).toList())
+        .filter(since -> since.size() >= LEAST_BODIES)
+        .map(since -> of(since, scatter, usual, limit))
+        .filter(shift -> shift.t() > limit)
+        .reduce((one, other) -> other.t() > one.t() ? other : one);
   }
 
-  private static List<LossChart.Point> inOrder(List<LossChart.Point> points) {
-    return points.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+  private static MeanShift of(
+      List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual, double limit) {
+    var subjects = since.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+    var mean = Exact.ofStatistic(scatter.mean(values(since).values()).value());
+    var before = Exact.ofStatistic(usual.value());
+    double t = strength(since, scatter, usual);
+    return new MeanShift(
+        subjects.get(0).day(), mean.subtract(before), mean, before, t, limit, subjects);
   }
 
   /** The smaller absolute t: with all bodies, or without the farthest; 0 if their signs differ. */
