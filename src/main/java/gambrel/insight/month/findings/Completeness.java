@@ -19,13 +19,12 @@ import java.util.stream.Stream;
  *
  * @param what the weight
  * @param of how many bodies should have it
- * @param lacking the bodies without it
- * @param asked the lacking bodies of species of which most bodies have it: it was forgotten there
+ * @param known how many bodies have it
+ * @param asked the bodies without it, of species of which most bodies have it: it was forgotten
  */
-public record Completeness(What what, int of, List<MonthBody> lacking, List<MonthBody> asked) {
-  /** Copies the lists. */
+public record Completeness(What what, int of, int known, List<MonthBody> asked) {
+  /** Copies the list. */
   public Completeness {
-    lacking = List.copyOf(lacking);
     asked = List.copyOf(asked);
   }
 
@@ -53,8 +52,8 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
       return name().toLowerCase(Locale.ROOT);
     }
 
-    private boolean isKnown(MonthBody account) {
-      return known.test(account.balance());
+    private boolean isKnown(MonthBody body) {
+      return known.test(body.balance());
     }
 
     private List<MonthBody> in(MonthBodies month) {
@@ -73,7 +72,7 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
     var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
     var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
     var asked = lacking.stream().filter(a -> usual.contains(a.species())).toList();
-    return new Completeness(what, bodies.size(), lacking, asked);
+    return new Completeness(what, bodies.size(), bodies.size() - lacking.size(), asked);
   }
 
   /** The species of which more than half of the bodies have the weight. */
@@ -82,11 +81,6 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
     all.forEach(a -> balance.merge(a.species(), what.isKnown(a) ? 1 : -1, Integer::sum));
     balance.values().removeIf(more -> more <= 0);
     return balance.keySet();
-  }
-
-  /** How many bodies have it. */
-  public int known() {
-    return of - lacking.size();
   }
 
   /** The finding that asks for the weight; empty if it was not forgotten. */

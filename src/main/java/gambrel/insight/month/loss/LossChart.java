@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -83,19 +84,18 @@ public record LossChart(
     all.addAll(known(loss, loss.of(records.bodies()), species));
     boolean enough = baseline.size() >= Baseline.ENOUGH;
     var chart = ControlChart.of(observations(loss, all), enough ? baseline.size() : 0);
-    var points = new ArrayList<Point>();
-    for (int i = 0; i < all.size(); i++) {
-      var account = all.get(i);
-      points.add(
-          new Point(
-              account,
-              day(loss, account),
-              loss.percent(account).orElseThrow(),
-              chart.movingRange(i),
-              chart.signals(i)));
-    }
+    var points =
+        IntStream.range(0, all.size())
+            .mapToObj(i -> point(loss, all.get(i), chart.movingRange(i), chart.signals(i)))
+            .toList();
     return new LossChart(
         loss, species, points, baseline.size(), chart.centre(), chart.lower(), chart.upper());
+  }
+
+  private static Point point(
+      Loss loss, MonthBody body, Optional<BigDecimal> movingRange, List<String> signals) {
+    var percent = loss.percent(body).orElseThrow();
+    return new Point(body, day(loss, body), percent, movingRange, signals);
   }
 
   private static List<MonthBody> known(Loss loss, List<MonthBody> from, Species species) {
