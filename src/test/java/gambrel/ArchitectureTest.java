@@ -1,5 +1,6 @@
 package gambrel;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
 import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
@@ -42,6 +43,10 @@ class ArchitectureTest {
 
   /** The only package that takes statistics from a library. */
   private static final String STATISTICS = "gambrel.insight.statistics..";
+
+  private static final String MONTH = "gambrel.insight.month";
+  private static final String MONTH_BODIES = "gambrel.insight.month.bodies..";
+  private static final String MONTH_FINDINGS = "gambrel.insight.month.findings..";
 
   private static final String[] PURE = {
     TRADE,
@@ -149,6 +154,26 @@ class ArchitectureTest {
   @ArchTest static final ArchRule theDomainUsesNothingElseOfOurs = uses(TRADE, TRADE);
 
   @ArchTest static final ArchRule insightRestsOnTheDomain = uses(INSIGHT, TRADE, INSIGHT);
+
+  @ArchTest static final ArchRule statisticsKnowNoMonth = uses(STATISTICS, TRADE, STATISTICS);
+
+  @ArchTest
+  static final ArchRule roomsOfAMonthUseOnlyItsBodiesAndFindings =
+      slices()
+          .matching(MONTH + ".(*)..")
+          .should()
+          .notDependOnEachOther()
+          .ignoreDependency(alwaysTrue(), resideInAPackage(MONTH_BODIES))
+          .ignoreDependency(resideOutsideOfPackage(MONTH_BODIES), resideInAPackage(MONTH_FINDINGS));
+
+  @ArchTest
+  static final ArchRule roomsOfAMonthDoNotUseTheWholeMonth =
+      noClasses()
+          .that()
+          .resideInAPackage(MONTH + ".*..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(MONTH);
 
   @ArchTest static final ArchRule filesKnowNoPages = uses(FILES, TRADE, INSIGHT, FILES);
 

@@ -1,6 +1,7 @@
 package gambrel.insight.month;
 
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.loss.HangingFindings;
 import gambrel.insight.month.loss.LossFindings;
@@ -11,24 +12,25 @@ import gambrel.insight.month.yields.YieldFindings;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** All that a month asks its owner to look at, most money first. */
+/** Makes the findings of a month. */
 public final class Findings {
   private Findings() {}
 
-  /** The findings of a month, in {@link Finding#ORDER}. */
+  /** The findings of a month, most money first. */
   public static List<Finding> of(MonthRecords records) {
     return of(records, MonthParts.of(records));
   }
 
-  /** The findings of a month whose parts are known. */
+  /** The findings of a month from its parts. */
   static List<Finding> of(MonthRecords records, MonthParts parts) {
     return Stream.of(
-            LossFindings.of(records, parts),
+            LossFindings.of(records, parts.chills(), parts.benches(), parts.chillDays()),
+            parts.completeness().stream().flatMap(Completeness::finding).toList(),
             HangingFindings.of(records, parts.hanging()),
             YieldFindings.of(records, parts.boners()),
             PaceFindings.of(records, parts.pace()),
             ChoiceFindings.of(records, parts.choices()),
-            MoneyFindings.of(records, parts))
+            MoneyFindings.of(records, parts.stock(), parts.suppliers()))
         .flatMap(List::stream)
         .sorted(Finding.ORDER)
         .toList();

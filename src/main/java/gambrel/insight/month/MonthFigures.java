@@ -26,7 +26,7 @@ public record MonthFigures(List<MonthFigure> all) {
     return new MonthFigures(new MonthFigureBuilder(records).build(parts));
   }
 
-  /** All figures of a name. */
+  /** All figures with a name. */
   public Stream<MonthFigure> of(FigureName name) {
     return all.stream().filter(figure -> figure.name() == name);
   }

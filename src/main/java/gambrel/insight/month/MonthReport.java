@@ -5,12 +5,12 @@ import gambrel.insight.month.findings.Finding;
 import java.util.List;
 
 /**
- * All that a month tells, computed once. Its summary and its rows of the data files come of it.
+ * The report of a month, from which its summary and its rows of the data files are made.
  *
- * @param records what it is drawn from
- * @param parts its computed parts
- * @param findings what its owner should look at, most money first
- * @param figures its figures
+ * @param records the records that it is drawn from
+ * @param parts the computed parts
+ * @param findings what the owner should look at, most money first
+ * @param figures the figures
  */
 public record MonthReport(
     MonthRecords records, MonthParts parts, List<Finding> findings, MonthFigures figures) {

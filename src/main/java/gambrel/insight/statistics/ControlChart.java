@@ -17,9 +17,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the Western Electric rules of section 6.3.2.
  */
 public final class ControlChart {
-  /** Carried far beyond three decimals, so that the last rounding is right. */
-  private static final MathContext CARRIED = new MathContext(50, RoundingMode.HALF_UP);
-
   private static final MathContext SETTLED = new MathContext(30, RoundingMode.HALF_UP);
   private static final BigDecimal D2 = new BigDecimal("1.128");
   private static final BigDecimal THREE = BigDecimal.valueOf(3);
@@ -30,49 +27,40 @@ public final class ControlChart {
   private final Optional<BigDecimal> sigma;
 
   private ControlChart(List<Observation> observations, int baseline) {
-    this.values = observations.stream().map(o -> decimal(o.value())).toList();
+    this.values = observations.stream().map(o -> Sample.decimal(o.value())).toList();
     for (int i = 0; i < observations.size(); i++) {
       starts.set(i, i == 0 || observations.get(i).restarts());
     }
     this.centre = mean(values.subList(0, baseline));
-    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, CARRIED));
+    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, Sample.CARRIED));
   }
 
   /**
    * One value of a chart.
    *
-   * @param restarts whether what came before it is too long ago to be compared with it: no moving
-   *     range and no run reaches back across it
+   * @param value the value
+   * @param restarts whether the value before it is too long ago to be compared with it: no moving
+   *     range and no run includes both
    */
   public record Observation(BigFraction value, boolean restarts) {}
 
-  /** The chart of {@code values} in order, with limits from all of them. */
+  /** The chart of {@code values} in order, with limits from all values. */
   public static ControlChart of(List<BigFraction> values) {
     var observations = values.stream().map(value -> new Observation(value, false)).toList();
     return new ControlChart(observations, values.size());
   }
 
   /**
-   * The chart of {@code observations} in order, with limits from the first of them alone.
+   * The chart of {@code observations} in order, with limits from the first ones alone.
    *
-   * @param baseline how many of them make the limits
+   * @param baseline how many observations the limits are computed from
    */
   public static ControlChart of(List<Observation> observations, int baseline) {
     return new ControlChart(observations, baseline);
   }
 
-  private static BigDecimal decimal(BigFraction value) {
-    return new BigDecimal(value.getNumerator())
-        .divide(new BigDecimal(value.getDenominator()), CARRIED);
-  }
-
   private static Optional<BigDecimal> mean(List<BigDecimal> values) {
-    return values.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            values.stream()
-                .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .divide(BigDecimal.valueOf(values.size()), CARRIED));
+    return Optional.of(values).filter(some -> !some.isEmpty()).map(Sample::mean);
   }
 
   private List<BigDecimal> movingRanges(int number) {
@@ -82,7 +70,7 @@ public final class ControlChart {
         .toList();
   }
 
-  /** How far the value at {@code index} is from the one before it; empty where a chart begins. */
+  /** Distance of the value at {@code index} from the one before; empty where the chart restarts. */
   public Optional<BigDecimal> movingRange(int index) {
     return starts.get(index)
         ? Optional.empty()
@@ -108,7 +96,7 @@ public final class ControlChart {
     return sigma.map(s -> centre.orElseThrow().add(s.multiply(sigmas)).round(SETTLED));
   }
 
-  /** The rules that the value at {@code index} breaks, by their codes. */
+  /** The codes of the rules that the value at {@code index} breaks. */
   public List<String> signals(int index) {
     if (sigma.isEmpty() || sigma.get().signum() == 0) {
       return List.of();
@@ -129,7 +117,8 @@ public final class ControlChart {
   }
 
   /**
-   * How many of the last {@code window} values lie beyond so many sigmas; 0 if the last does not.
+   * How many of the last {@code window} values lie beyond so many sigmas; 0 if the last one does
+   * not, or if the chart restarts within the window.
    */
   private int beyond(int index, int window, int sigmas, int side) {
     int first = index + 1 - window;
@@ -150,7 +139,7 @@ public final class ControlChart {
     return distance.multiply(BigDecimal.valueOf(side)).compareTo(limit) > 0;
   }
 
-  /** {@code value} with three decimals, half away from zero, as data files print it. */
+  /** {@code value} with three decimals, rounded half away from zero, for data files. */
   public static BigDecimal output(BigDecimal value) {
     return Exact.round(Exact.fraction(value), 3);
   }

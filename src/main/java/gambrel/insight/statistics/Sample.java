@@ -9,13 +9,15 @@ import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Mean and standard deviation of some values, carried to fifty digits: sums of exact ratios of
- * hundreds of bodies would have denominators without end.
+ * Mean and standard deviation of some values, computed with fifty digits: exact sums of the ratios
+ * of hundreds of bodies would have very long denominators.
  *
  * @param values at least one
  */
 public record Sample(List<BigFraction> values) {
-  private static final MathContext CARRIED = new MathContext(50, RoundingMode.HALF_UP);
+  /** Fifty digits: results of thirty are rounded from it correctly. */
+  static final MathContext CARRIED = new MathContext(50, RoundingMode.HALF_UP);
+
   private static final int DECIMALS = 30;
 
   /** Copies the values. */
@@ -39,13 +41,20 @@ public record Sample(List<BigFraction> values) {
   }
 
   private BigDecimal carriedMean() {
-    return values.stream()
-        .map(Sample::decimal)
-        .reduce(BigDecimal.ZERO, BigDecimal::add)
-        .divide(BigDecimal.valueOf(number()), CARRIED);
+    return mean(values.stream().map(Sample::decimal).toList());
   }
 
-  private static BigDecimal decimal(BigFraction value) {
+  /** The mean of decimals, to fifty digits; needs a value. */
+  static BigDecimal mean(List<BigDecimal> values) {
+    return sum(values).divide(BigDecimal.valueOf(values.size()), CARRIED);
+  }
+
+  private static BigDecimal sum(List<BigDecimal> values) {
+    return values.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** A fraction as a decimal of fifty digits. */
+  static BigDecimal decimal(BigFraction value) {
     return new BigDecimal(value.getNumerator())
         .divide(new BigDecimal(value.getDenominator()), CARRIED);
   }
@@ -53,11 +62,7 @@ public record Sample(List<BigFraction> values) {
   /** The root of the squared distances from the mean over n − 1; needs two values. */
   public BigDecimal standardDeviation() {
     var mean = carriedMean();
-    return values.stream()
-        .map(value -> decimal(value).subtract(mean))
-        .map(distance -> distance.multiply(distance))
-        .reduce(BigDecimal.ZERO, BigDecimal::add)
-        .divide(BigDecimal.valueOf(number() - 1L), CARRIED)
-        .sqrt(CARRIED);
+    var squares = values.stream().map(value -> decimal(value).subtract(mean).pow(2)).toList();
+    return sum(squares).divide(BigDecimal.valueOf(number() - 1L), CARRIED).sqrt(CARRIED);
   }
 }

@@ -11,16 +11,17 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * The chill shrink of one species in order of kill, over the whole time the shop has records of.
+ * The chill shrink of one species in order of kill, over all years of the shop's records.
  *
  * @param species the species
- * @param points one for every body killed by now and not cancelled
+ * @param points one for every body that is killed and not cancelled
  * @param chart the chart of the points that have a chill shrink
  */
 public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
-  /** Date of kill, first hot weighing, id. */
+  /** By date of kill, then by first hot weighing, then by id. */
   public static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
           .thenComparing(ShrinkSeries::firstHot)
@@ -42,15 +43,15 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
    * One body.
    *
    * @param balance its figures
-   * @param signals codes of the rules that it breaks; empty without a chill shrink
+   * @param signals codes of the chart's rules that it breaks; none without a chill shrink
    */
   public record Point(BodyBalance balance, List<String> signals) {}
 
   /** The series of every species that has bodies, by species id. */
   public static List<ShrinkSeries> of(Night night) {
     var all = new ArrayList<ShrinkSeries>();
-    for (var species :
-        List.of(Species.values()).stream().sorted(Comparator.comparing(Species::id)).toList()) {
+    var inOrder = Stream.of(Species.values()).sorted(Comparator.comparing(Species::id)).toList();
+    for (var species : inOrder) {
       var bodies =
           night.bodies().values().stream()
               .map(account -> account.balance())
@@ -65,12 +66,9 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
   }
 
   private static boolean isKilled(BodyBalance balance, Night night) {
+    var today = night.asOf().toLocalDate();
     return balance.body().outcome() != Outcome.CANCELLED
-        && balance
-            .body()
-            .killed()
-            .filter(killed -> !killed.isAfter(night.asOf().toLocalDate()))
-            .isPresent();
+        && balance.body().killed().filter(killed -> !killed.isAfter(today)).isPresent();
   }
 
   private static ShrinkSeries of(Species species, List<BodyBalance> bodies) {

@@ -7,9 +7,9 @@ public final class Students {
   private Students() {}
 
   /**
-   * The value that a t of so many degrees of freedom exceeds with a probability.
+   * The value that t exceeds with a given probability.
    *
-   * @param degrees of freedom, at least 1
+   * @param degrees degrees of freedom, at least 1
    * @param probability between 0 and 1
    */
   public static double above(int degrees, double probability) {

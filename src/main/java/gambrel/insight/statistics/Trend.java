@@ -8,11 +8,11 @@ import org.hipparchus.stat.regression.SimpleRegression;
 /**
  * A straight line through points by least squares.
  *
- * <p>The line is fitted to the points' exact distances from their means, so that nothing is lost
- * where values are large and differ little.
+ * <p>The line is fitted to the points' exact distances from their means, so that large values with
+ * small differences keep their precision.
  *
- * @param number of points
- * @param slope change of y for one of x
+ * @param number how many points
+ * @param slope change of y when x grows by one
  * @param intercept y where x is 0
  * @param slopeError standard error of the slope
  * @param interceptError standard error of the intercept
@@ -33,12 +33,10 @@ public record Trend(
     double squaresX) {
   private static final int PARAMETERS = 2;
 
-  /** One point. */
+  /** A point. */
   public record Point(BigFraction x, BigFraction y) {}
 
-  /**
-   * The line through {@code points}; empty with fewer than three, or where x is always the same.
-   */
+  /** The line through {@code points}; empty with fewer than three, or if x is always the same. */
   public static Optional<Trend> of(List<Point> points) {
     if (points.size() <= PARAMETERS
         || points.stream().map(Point::x).distinct().count() < PARAMETERS) {
@@ -64,8 +62,7 @@ public record Trend(
   private static Trend uncentred(
       SimpleRegression line, double[][] centred, double meanX, double meanY) {
     double slope = line.getSlope();
-    // Point by point: a difference of two sums of squares, as the library has it, costs five
-    // digits.
+    // Point by point: the library subtracts two sums of squares, which costs five digits.
     double squaredErrors = 0;
     for (double[] point : centred) {
       double error = point[1] - slope * point[0];
@@ -91,12 +88,12 @@ public record Trend(
     return intercept + slope * x;
   }
 
-  /** Half the width of the slope's confidence interval, such as at 0.95. */
+  /** Half the width of the slope's confidence interval; {@code confidence} is 0.95 or the like. */
   public double slopeMargin(double confidence) {
     return quantile(confidence) * slopeError;
   }
 
-  /** Half the width of the interval in which one more point at x is to be expected. */
+  /** Half the width of the prediction interval of one more point at {@code x}. */
   public double predictionMargin(double x, double confidence) {
     double distance = x - meanX;
     return quantile(confidence)

@@ -3,10 +3,10 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.month.bodies.Products;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.CutChoices;
 import gambrel.insight.month.value.MarginalValue;
-import gambrel.insight.month.value.Products;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Item;
 import java.nio.file.Path;

@@ -3,6 +3,7 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.FalseAlarms;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.FindingKind;
 import java.nio.file.Path;
@@ -18,6 +19,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * {@code -Dmonth.shops=N} takes so many sound shops, 12 by default, and a twelfth as many of each
  * fault, of which nine in ten must be told.
+ *
+ * <p>The counts of false alarms are held to binomial bounds, see {@link FalseAlarms}. The default
+ * run would notice only rates that are many times too high: 12 shops allow 2 alarms of a kind at
+ * one in a hundred, which a rate of one in four exceeds with probability 0.61. A rate twice as high
+ * is noticed with probability 0.91 in 2,600 shops; single bodies beyond limits, 27 in a shop, in
+ * 160 shops. {@code FalseAlarmsTest} shows these powers, {@code GroupComparisonTest} and {@code
+ * MeanShiftRatesTest} try as many made-up months in every run.
  */
 class EveryFindingTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 12);
@@ -46,18 +54,18 @@ class EveryFindingTest {
     };
   }
 
-  /** How many sound shops in a hundred have one by chance; 0 where nothing is inferred. */
-  private static double promisedOfAHundred(FindingKind kind) {
+  /** The trials of each kind in the sound shops; the rate is 0 if nothing is inferred. */
+  private static FalseAlarms promised(FindingKind kind) {
     return switch (kind) {
-      // One test each; a scale may come out of the test of the chiller or of the bench.
-      case CHILLER, BENCH -> 1;
-      case SCALE -> 2;
+      case CHILLER, BENCH, BONER, CUT_CHOICE, STOCK, CHARGES, YIELD, PACE ->
+          new FalseAlarms(SHOPS, 0.01);
+      // A scale may come out of the test of the chiller or out of that of the bench.
+      case SCALE -> new FalseAlarms(2 * SHOPS, 0.01);
       // Beyond limits from 48 bodies: 0.6 % of normal values, not the 0.27 % of known limits.
-      case CHILLED_BODIES, BENCH_BODIES -> 0.6 * BODIES_IN_MARCH;
-      case BONER, CUT_CHOICE, STOCK, CHARGES, YIELD, PACE -> 1;
+      case CHILLED_BODIES, BENCH_BODIES -> new FalseAlarms(SHOPS * BODIES_IN_MARCH, 0.006);
       // Beyond the outer fence of whole days: measured, not derived.
-      case HANGING -> 2;
-      case BATCH, PAPERWORK, UNPAID -> 0;
+      case HANGING -> new FalseAlarms(SHOPS, 0.02);
+      case BATCH, PAPERWORK, UNPAID -> new FalseAlarms(SHOPS, 0);
     };
   }
 
@@ -85,13 +93,6 @@ class EveryFindingTest {
     System.out.printf("%d sound shops: %s%n", SHOPS, alarms);
     assertAll(
         Stream.of(FindingKind.values())
-            .map(kind -> () -> assertAtMost(kind, alarms.getOrDefault(kind, 0L))));
-  }
-
-  /** Three and a third standard deviations of a Poisson count, and one, above the promise. */
-  private static void assertAtMost(FindingKind kind, long alarms) {
-    double expected = SHOPS * promisedOfAHundred(kind) / 100;
-    double most = expected == 0 ? 0 : expected + 3.3 * Math.sqrt(expected) + 1;
-    assertTrue(alarms <= most, kind + ": " + alarms + " of " + SHOPS + ", at most " + most);
+            .map(kind -> () -> promised(kind).check(kind.name(), alarms.getOrDefault(kind, 0L))));
   }
 }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.money.Debt;
-import gambrel.insight.month.money.LateDebts;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
@@ -66,7 +65,7 @@ class LateDebtsTest {
     for (int i = 0; i < issued.length; i++) {
       rows.add(statement("B" + i, LocalDate.parse(issued[i])));
     }
-    return LateDebts.of(
+    return Debt.late(
         MonthRecords.of(
             Books.night(scene, asOf + "T00:00:00Z"), new Register(rows), YearMonth.of(2026, 3)));
   }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.pace.BoningIntervals;
 import gambrel.insight.month.pace.PaceLine;
-import gambrel.insight.month.pace.PaceReadings;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Species;
 import java.nio.file.Path;
@@ -62,7 +62,7 @@ class PaceTest {
         """);
     var records = Books.march(scene);
     assertEquals(3, lines(records).get(0).month().pieces());
-    assertEquals(1, PaceReadings.of(records).month().breaks());
+    assertEquals(1, BoningIntervals.of(records).month().breaks());
   }
 
   @Test
@@ -100,10 +100,10 @@ class PaceTest {
         """);
     var records = Books.march(scene);
     assertTrue(lines(records).isEmpty());
-    assertTrue(PaceReadings.of(records).month().of(Species.BEEF).isEmpty());
+    assertTrue(BoningIntervals.of(records).month().of(Species.BEEF).isEmpty());
   }
 
   private static List<PaceLine> lines(MonthRecords records) {
-    return PaceLine.of(records, PaceReadings.of(records));
+    return PaceLine.of(records, BoningIntervals.of(records));
   }
 }

@@ -3,6 +3,7 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.FalseAlarms;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
@@ -16,7 +17,10 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** {@code -Dmonth.shops=N} takes as many shops of each kind; their number is told on failure. */
+/**
+ * {@code -Dmonth.shops=N} takes as many shops of each kind, 12 by default; the number is printed on
+ * failure.
+ */
 class SeededShopsTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 12);
 
@@ -41,17 +45,19 @@ class SeededShopsTest {
     };
   }
 
-  /** Of the kinds that compare, three can fire here: boners, suppliers, ways to cut a loin. */
-  private static long mostByChance() {
-    double expected = SHOPS * 3.0 / GroupComparison.ONE_FALSE_IN;
-    return Math.round(expected + 3.3 * Math.sqrt(expected) + 1);
-  }
-
+  /**
+   * Three comparisons a shop can fire: boners, suppliers, ways to cut a loin. Each is promised to
+   * be false once in a hundred. 36 trials allow 3 alarms; a rate of one in eight exceeds that with
+   * probability 0.67, twice the rate with only 0.006. In 870 shops twice the rate fails with
+   * probability 0.91 ({@link FalseAlarms#power}); {@code GroupComparisonTest} tries as many
+   * comparisons in every run.
+   */
   @Test
   void whereNothingDiffersNobodyIsSingledOutMoreOftenThanPromised() {
     var found = findings(BoningShop::clean, SeededShopsTest::isComparison);
     long alarms = found.stream().mapToLong(List::size).sum();
-    assertTrue(alarms <= mostByChance(), alarms + " false alarms in " + SHOPS + ": " + found);
+    new FalseAlarms(3 * SHOPS, 1.0 / GroupComparison.ONE_FALSE_IN)
+        .check("comparisons " + found, alarms);
   }
 
   @Test

@@ -12,14 +12,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/**
- * The bodies of every month. Each body is read once and put into its months in one pass. Cancelled
- * bodies belong to none. Immutable.
- */
+/** The bodies of every month, each read once. Cancelled bodies belong to no month. Immutable. */
 public final class BodyCalendar {
+  private static final int MONTHS_BEFORE = 12;
+
   private static final Comparator<MonthBody> ORDER_OF_KILL =
       Comparator.comparing((MonthBody b) -> b.body().killed().orElse(LocalDate.MAX))
           .thenComparing(MonthBody::id);
@@ -27,7 +27,7 @@ public final class BodyCalendar {
   private final Night night;
   private final Map<YearMonth, MonthBodies> months = new HashMap<>();
 
-  /** The calendar of all bodies that {@code night} knows. */
+  /** The calendar of all bodies of {@code night}. */
   public BodyCalendar(Night night) {
     this.night = night;
     var bodies =
@@ -36,32 +36,14 @@ public final class BodyCalendar {
             .map(MonthBody::of)
             .sorted(ORDER_OF_KILL)
             .toList();
-    var killed = byMonth(bodies, body -> killed(body).stream());
-    var done = byMonth(bodies, body -> of(body.account()).stream());
-    var onBlock = byMonth(bodies, BodyCalendar::onBlock);
-    Stream.of(killed, done, onBlock)
-        .flatMap(map -> map.keySet().stream())
-        .distinct()
-        .forEach(
-            month ->
-                months.put(
-                    month, bodies(month, of(killed, month), of(done, month), of(onBlock, month))));
-  }
-
-  private static Map<YearMonth, List<MonthBody>> byMonth(
-      List<MonthBody> bodies, Function<MonthBody, Stream<YearMonth>> months) {
     var byMonth = new HashMap<YearMonth, List<MonthBody>>();
     for (var body : bodies) {
-      months
-          .apply(body)
+      Stream.of(killed(body).stream(), of(body.account()).stream(), onBlock(body))
+          .flatMap(of -> of)
           .distinct()
           .forEach(month -> byMonth.computeIfAbsent(month, m -> new ArrayList<>()).add(body));
     }
-    return byMonth;
-  }
-
-  private static List<MonthBody> of(Map<YearMonth, List<MonthBody>> byMonth, YearMonth month) {
-    return byMonth.getOrDefault(month, List.of());
+    byMonth.forEach((month, own) -> months.put(month, bodies(month, own)));
   }
 
   private Optional<YearMonth> killed(MonthBody body) {
@@ -75,32 +57,33 @@ public final class BodyCalendar {
     return body.balance().topmostBlocks().stream().map(weighing -> YearMonth.from(weighing.date()));
   }
 
-  private MonthBodies bodies(
-      YearMonth month, List<MonthBody> killed, List<MonthBody> ended, List<MonthBody> onBlock) {
-    var cut =
-        ended.stream()
-            .filter(b -> b.body().outcome() == Outcome.CUT && b.balance().lastCut().isPresent())
-            .toList();
-    var all = new ArrayList<>(killed);
-    cut.stream().filter(b -> killed(b).filter(month::equals).isEmpty()).forEach(all::add);
-    all.sort(ORDER_OF_KILL);
-    var done = cut.stream().filter(BodyCalendar::isDone).toList();
+  private MonthBodies bodies(YearMonth month, List<MonthBody> own) {
+    Predicate<MonthBody> killed = b -> killed(b).filter(month::equals).isPresent();
+    Predicate<MonthBody> ended = b -> of(b.account()).filter(month::equals).isPresent();
+    Predicate<MonthBody> cut =
+        ended.and(b -> b.body().outcome() == Outcome.CUT && b.balance().lastCut().isPresent());
+    Predicate<MonthBody> done = cut.and(BodyCalendar::isDone);
     return new MonthBodies(
         night,
         month,
-        List.copyOf(all),
-        List.copyOf(killed),
-        done,
-        MonthBody.settled(done),
-        ended.stream().filter(b -> b.body().outcome() == Outcome.WHOLE && isDone(b)).toList(),
-        List.copyOf(onBlock));
+        own.stream().filter(killed.or(cut)).toList(),
+        own.stream().filter(killed).toList(),
+        own.stream().filter(done).toList(),
+        own.stream().filter(done.and(b -> b.account().isSettled())).toList(),
+        own.stream()
+            .filter(ended.and(b -> b.body().outcome() == Outcome.WHOLE && isDone(b)))
+            .toList(),
+        own.stream().filter(b -> onBlock(b).anyMatch(month::equals)).toList());
   }
 
   private static boolean isDone(MonthBody body) {
     return body.state() != State.OPEN && body.balance().outputs().isPresent();
   }
 
-  /** The month whose statements a body's statement is among: of its last cut, else of its kill. */
+  /**
+   * The month that a body's statement belongs to: of its last cut, else of its kill; empty if it
+   * has neither.
+   */
   public static Optional<YearMonth> of(BodyAccount account) {
     return account
         .balance()
@@ -109,18 +92,18 @@ public final class BodyCalendar {
         .or(() -> account.body().killed().map(YearMonth::from));
   }
 
-  /** The bodies of a month; none if it has none. */
+  /** The bodies of a month; empty lists if it has none. */
   public MonthBodies of(YearMonth month) {
     var known = months.get(month);
-    return known == null ? bodies(month, List.of(), List.of(), List.of()) : known;
+    return known == null ? bodies(month, List.of()) : known;
   }
 
-  /** The bodies of the twelve months before a month, oldest month first. */
-  List<MonthBodies> before(YearMonth month) {
-    var before = new ArrayList<MonthBodies>();
-    for (int i = Baseline.MONTHS; i > 0; i--) {
-      before.add(of(month.minusMonths(i)));
-    }
-    return before;
+  /** The bodies of the twelve months before a month. */
+  Baseline before(YearMonth month) {
+    return new Baseline(
+        month,
+        IntStream.rangeClosed(1, MONTHS_BEFORE)
+            .mapToObj(i -> of(month.minusMonths(1L + MONTHS_BEFORE - i)))
+            .toList());
   }
 }

@@ -15,17 +15,17 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
-/** A figure of a body of which a month prints averages: a weight as a share of another. */
+/** A figure of a body that months average: a weight as a share of another weight. */
 public enum BodyFigure {
   /** Lost in the chiller, of hot. */
   CHILL(of(BodyFigures.Shares::chillShrink)),
   /** Lost while hanging, of the cold weight of the same parts. */
   AGEING(of(BodyFigures.Shares::ageingShrink)),
-  /** Bench loss, of the weight into the boning room. */
+  /** Lost on the bench, of the weight into the boning room. */
   BENCH(of(BodyFigures.Shares::cuttingLoss)),
   /** Lost in batches, of the green weight into them. */
   BATCH(of(BodyFigures.Shares::batchLoss)),
-  /** Hot, of a live weight that was weighed: a guess would pass for a yield. */
+  /** Hot, of live; unknown if the live weight was guessed. */
   DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.figures().shares().dressing()),
   /** Take-home, of cold. */
   TAKE_HOME(of(BodyFigures.Shares::takeHomeOfCold)),
@@ -42,7 +42,7 @@ public enum BodyFigure {
   /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
   TRIM(b -> Share.of(trim(b), b.boning()));
 
-  /** The figures of the chapter on yields, in the order of its columns. */
+  /** The figures that the month compares as yields, in the order of their columns. */
   public static final List<BodyFigure> YIELDS = List.of(TAKE_HOME, BONE, FAT, TRIM);
 
   private final Function<BodyBalance, Optional<Share>> share;
@@ -71,9 +71,9 @@ public enum BodyFigure {
     return Ratio.sum(each(bodies));
   }
 
-  /** How the figure spreads over several bodies, in per cent; empty if it is known of none. */
+  /** How the figure spreads over several bodies, in per cent; empty if it is unknown of all. */
   public Optional<Spread> spread(Collection<MonthBody> bodies) {
-    return Spread.ofPercent(each(bodies));
+    return Spread.of(each(bodies).stream().map(Share::percent).toList());
   }
 
   private List<Share> each(Collection<MonthBody> bodies) {

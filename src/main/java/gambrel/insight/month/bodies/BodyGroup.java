@@ -9,24 +9,24 @@ import java.util.Optional;
 import java.util.TreeSet;
 
 /**
- * Some bodies of a species.
+ * Bodies of a species that agree in one property.
  *
- * @param split by what the bodies are divided
- * @param name their class, or empty
- * @param from lower end, included
- * @param to upper end, excluded
+ * @param split the property
+ * @param name their class; empty for other splits
+ * @param from lower end, included; empty for none
+ * @param to upper end, excluded; empty for none
  */
 public record BodyGroup(
     Split split, String name, Optional<BigDecimal> from, Optional<BigDecimal> to)
     implements FigureGroup {
-  /** All of them. */
+  /** All bodies of the species. */
   public static final BodyGroup ALL =
       new BodyGroup(Split.ALL, "", Optional.empty(), Optional.empty());
 
   private static final List<BigDecimal> WEEKS =
       List.of(BigDecimal.valueOf(8), BigDecimal.valueOf(15), BigDecimal.valueOf(22));
 
-  /** The bands of a split, drawn from all bodies that are compared; none where all are alike. */
+  /** The groups that a split makes of {@code bodies}; none if the property is unknown of all. */
   public static List<BodyGroup> of(Split split, List<MonthBody> bodies) {
     return switch (split) {
       case ALL -> List.of(ALL);
@@ -38,20 +38,20 @@ public record BodyGroup(
 
   private static List<BodyGroup> categories(List<MonthBody> bodies) {
     var names = new TreeSet<String>();
-    bodies.forEach(a -> names.add(category(a)));
+    bodies.forEach(b -> names.add(category(b)));
     names.remove("");
     return names.stream()
         .map(name -> new BodyGroup(Split.CATEGORY, name, Optional.empty(), Optional.empty()))
         .toList();
   }
 
-  private static String category(MonthBody account) {
-    return account.body().category().strip().toLowerCase(Locale.ROOT);
+  private static String category(MonthBody body) {
+    return body.body().category().strip().toLowerCase(Locale.ROOT);
   }
 
-  /** Whole numbers at which a third and two thirds of the bodies lie below. */
+  /** The values below which a third and two thirds of the bodies lie, as whole numbers. */
   private static List<BigDecimal> thirds(Split split, List<MonthBody> bodies) {
-    var values = bodies.stream().flatMap(a -> split.value(a).stream()).sorted().toList();
+    var values = bodies.stream().flatMap(b -> split.value(b).stream()).sorted().toList();
     if (values.isEmpty()) {
       return List.of();
     }
@@ -75,12 +75,12 @@ public record BodyGroup(
     return bands;
   }
 
-  /** Whether a body is one of them. */
-  public boolean holds(MonthBody account) {
+  /** Whether a body belongs to the group. */
+  public boolean holds(MonthBody body) {
     return switch (split) {
       case ALL -> true;
-      case CATEGORY -> category(account).equals(name);
-      case DAYS, FAT, WEIGHT -> split.value(account).filter(this::holds).isPresent();
+      case CATEGORY -> category(body).equals(name);
+      case DAYS, FAT, WEIGHT -> split.value(body).filter(this::holds).isPresent();
     };
   }
 

@@ -1,11 +1,11 @@
 package gambrel.insight.month.bodies;
 
-import gambrel.trade.balance.BatchBalance;
-import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.measure.Worth;
 import gambrel.trade.shop.Step;
-import java.util.Map;
+import gambrel.trade.weighing.Weighing;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -13,64 +13,59 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What a body's take-home is worth at the shop's values: its packs, and its part of its batches at
  * the mean value of their packs. Offal and bins are left out.
  *
- * @param value money in the major unit of what has a value
- * @param valued take-home that has a value
- * @param takeHome all take-home
+ * @param value money in the major unit for the part that has a value
+ * @param valued weight of the take-home that has a value, in the shop's unit
+ * @param takeHome weight of all take-home, in the shop's unit
  */
 public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeHome) {
-  /** So much of the take-home must have a value before anything is said of the body. */
+  private static final BodyValue ZERO = of(BigFraction.ZERO, Optional.empty());
+
+  /** The least share of the take-home that must have a value before the body's worth is used. */
   private static final BigFraction ENOUGH = BigFraction.of(9, 10);
 
-  /** The value of {@code body}; weights without a value are counted as such. */
+  /** The value of {@code body}. */
   public static BodyValue of(MonthBody body, ItemValues values) {
-    var total = of(body.packs(), body.balance(), values);
+    var weighings = body.balance().weighings();
+    var tree = weighings.tree();
+    var own =
+        weighings.of(Step.PACK).stream()
+            .filter(w -> !w.inBatch() && !weighings.isOffal(w))
+            .toList();
+    var total = ofPacks(own, tree, values);
     for (var batch : body.balance().batches()) {
-      total = total.plus(of(batch, body.balance(), values));
+      var mean = ofPacks(batch.weighings(), tree, values).mean();
+      total = total.plus(of(batch.partOf(body.id()).fraction(), mean));
     }
     return total;
   }
 
-  private static BodyValue of(Map<String, Weight> packs, BodyBalance body, ItemValues values) {
-    var worth = new Worth();
-    var valued = Weight.ZERO;
-    for (var item : packs.entrySet()) {
-      var value = values.of(body.weighings().tree(), item.getKey());
-      if (value.isPresent()) {
-        worth.add(item.getValue(), value.get());
-        valued = valued.plus(item.getValue());
-      }
-    }
-    return new BodyValue(worth.sum(), valued.fraction(), Weight.sum(packs.values()).fraction());
+  private static BodyValue ofPacks(List<Weighing> weighings, CutTree tree, ItemValues values) {
+    var byItem = new HashMap<String, Weight>();
+    weighings.stream()
+        .filter(w -> w.step() == Step.PACK)
+        .forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
+    return byItem.entrySet().stream()
+        .map(pack -> of(pack.getValue().fraction(), values.of(tree, pack.getKey())))
+        .reduce(ZERO, BodyValue::plus);
   }
 
-  private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {
-    var part = batch.partOf(body.body().id());
-    var packs = MonthBody.byItem(batch.weighings().stream().filter(w -> w.step() == Step.PACK));
-    return of(part, mean(packs, body, values));
+  private static BodyValue of(BigFraction net, Optional<BigFraction> rate) {
+    var valued = rate.isPresent() ? net : BigFraction.ZERO;
+    return new BodyValue(valued.multiply(rate.orElse(BigFraction.ZERO)), valued, net);
   }
 
-  private static Optional<BigFraction> mean(
-      Map<String, Weight> packs, BodyBalance body, ItemValues values) {
-    var all = of(packs, body, values);
-    return all.valued.signum() > 0 && all.isEnough()
-        ? Optional.of(all.value.divide(all.valued))
-        : Optional.empty();
+  /** Money for a unit of weight of what has a value; empty where too little has one. */
+  private Optional<BigFraction> mean() {
+    return isEnough() ? Optional.of(value.divide(valued)) : Optional.empty();
   }
 
-  private static BodyValue of(Weight weight, Optional<BigFraction> value) {
-    var net = weight.fraction();
-    return value
-        .map(v -> new BodyValue(net.multiply(v), net, net))
-        .orElseGet(() -> new BodyValue(BigFraction.ZERO, BigFraction.ZERO, net));
-  }
-
-  /** Two bodies together. */
+  /** The value of two bodies together. */
   public BodyValue plus(BodyValue other) {
     return new BodyValue(
         value.add(other.value), valued.add(other.valued), takeHome.add(other.takeHome));
   }
 
-  /** Whether nine tenths of the take-home, and so the value, are known. */
+  /** Whether at least nine tenths of the take-home have a value. */
   public boolean isEnough() {
     return takeHome.signum() > 0 && valued.compareTo(takeHome.multiply(ENOUGH)) >= 0;
   }

@@ -6,18 +6,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What of a species a figure of a month is about; see also {@link BodyGroup}. */
+/** The bodies, or the part of them, that a figure of a month is about. */
 public interface FigureGroup {
   /** Its name in data files; empty for all bodies. */
   String id();
 
-  /** By what the bodies of a table of yields are divided. */
+  /** How the bodies of a table of yields are grouped. */
   enum By {
-    /** Not at all. */
+    /** Not grouped. */
     ALL,
-    /** By the shop's word for their class. */
+    /** By the class that the shop gives them. */
     CLASS,
-    /** By who cut them. */
+    /** By boner. */
     BONER;
 
     /** Its name in data files and words. */
@@ -27,9 +27,9 @@ public interface FigureGroup {
   }
 
   /**
-   * Like bodies.
+   * Bodies of one class or one boner.
    *
-   * @param by by what they are divided
+   * @param by how they are grouped
    * @param name their class or boner; empty for all of the species
    */
   record Like(By by, String name) implements FigureGroup {
@@ -39,7 +39,7 @@ public interface FigureGroup {
     }
   }
 
-  /** Bodies of one boner or one supplier. */
+  /** Bodies of one named boner or supplier. */
   record Named(String name) implements FigureGroup {
     @Override
     public String id() {
@@ -59,7 +59,7 @@ public interface FigureGroup {
    * A part of the bodies.
    *
    * @param item the part
-   * @param boner who boned it; empty for all
+   * @param boner who boned it; empty for all boners
    */
   record Part(Item item, Optional<String> boner) implements FigureGroup {
     @Override

@@ -12,9 +12,9 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a unit of weight of an item is worth to the shop on one day, by {@code values.csv}: the
- * item's own value, else that of the nearest part above it that has one, the carcase left out. Of
- * several rows for an item the last one counts.
+ * What a unit of weight of an item is worth to the shop on one day, from {@code values.csv}. An
+ * item without a value of its own has that of the nearest part above it, the carcase excepted. If
+ * an item has several rows for the day, the last row counts.
  */
 public final class ItemValues {
   private final Map<String, BigFraction> inForce = new HashMap<>();
@@ -27,14 +27,12 @@ public final class ItemValues {
         .forEach(v -> inForce.put(v.item(), Exact.fraction(v.value())));
   }
 
-  /**
-   * Money in the major unit for a unit of weight of {@code item}; empty where no value is given.
-   */
+  /** Money in the major unit for a unit of weight of {@code item}; empty if it has no value. */
   public Optional<BigFraction> of(CutTree tree, String item) {
     return carrier(tree, item).flatMap(part -> own(part.id()));
   }
 
-  /** The part whose value {@code item} has: itself, or the nearest above it. */
+  /** The part whose value {@code item} has: itself or the nearest above it; empty if none. */
   public Optional<Item> carrier(CutTree tree, String item) {
     var at = tree.find(item);
     while (at.isPresent() && !at.get().id().equals(CutTree.ROOT)) {
@@ -46,7 +44,7 @@ public final class ItemValues {
     return Optional.empty();
   }
 
-  /** The value that the shop gives to a unit of weight of the whole body. */
+  /** The value of a unit of weight of the whole body; empty if the shop gives none. */
   public Optional<BigFraction> carcase() {
     return own(CutTree.ROOT);
   }

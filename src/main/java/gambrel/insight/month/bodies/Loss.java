@@ -28,27 +28,27 @@ public enum Loss {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** The figure of a body that tells it. */
+  /** The body's figure of this loss. */
   public BodyFigure figure() {
     return figure;
   }
 
-  /** Whether it is lost on the rail, and so belongs to the month of the kill. */
+  /** Whether weight is lost on the rail: then the loss belongs to the month of the kill. */
   public boolean isOnRail() {
     return this == CHILL || this == AGEING;
   }
 
-  /** The bodies of a month that it is drawn from: those killed for the rail, those cut else. */
+  /** The bodies of a month with this loss: those killed in it, or those cut in it. */
   public List<MonthBody> of(MonthBodies month) {
     return isOnRail() ? month.killed() : month.cut();
   }
 
-  /** What one body lost, in per cent; empty if unknown. */
+  /** What a body lost, in per cent; empty if unknown. */
   public Optional<BigFraction> percent(MonthBody body) {
     return body.percent(figure);
   }
 
-  /** Whether it is known of a body, from weighings up to a day. */
+  /** Whether a body's loss is known from weighings up to {@code day}. */
   boolean isKnownBy(MonthBody body, LocalDate day) {
     var times = body.balance().figures().times();
     return body.share(figure).isPresent()

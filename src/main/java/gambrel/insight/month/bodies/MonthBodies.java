@@ -10,18 +10,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The bodies of a month, each list in order of kill. A body belongs to the month in which it was
- * killed for hanging and chilling, to the month of its last cut for cutting. Cancelled bodies
- * belong to none.
+ * The bodies of a month, each list in order of kill. For losses on the rail a body belongs to the
+ * month of its kill, for cutting to the month of its last cut. Cancelled bodies belong to none.
  *
  * @param night the night's figures
  * @param month the month
- * @param bodies every body that belongs to the month in one way or the other
+ * @param bodies the bodies killed in the month, or cut last in it
  * @param killed the bodies killed in it
- * @param cut the bodies cut in it, if cutting is over: held ones are in, open ones are not
- * @param settled those cut whose weights hold and are all there
- * @param whole the bodies that left it whole, as they hung
- * @param onBlock the bodies of which a topmost piece was weighed on the block in it
+ * @param cut the bodies cut last in it, held ones too; open bodies, whose cutting goes on, are not
+ * @param settled the cut bodies that are settled: all weights are there and none is in doubt
+ * @param whole the bodies that left the shop whole, as they hung
+ * @param onBlock the bodies of which a piece was weighed on the block in it
  */
 public record MonthBodies(
     Night night,
@@ -33,22 +32,17 @@ public record MonthBodies(
     List<MonthBody> whole,
     List<MonthBody> onBlock) {
 
-  /** The bodies of {@code month} as {@code night} knows them. */
-  public static MonthBodies of(Night night, YearMonth month) {
-    return new BodyCalendar(night).of(month);
-  }
-
   /** Whether a body was killed in the month. */
   public boolean isKilled(MonthBody body) {
     return killed.stream().anyMatch(b -> b == body);
   }
 
-  /** Whether a body's take-home is of the month: cut in it and done with, or left whole. */
+  /** Whether a body's take-home counts for the month: the body is cut, or left whole. */
   public boolean isTakenHome(MonthBody body) {
     return cut.stream().anyMatch(b -> b == body) || whole.stream().anyMatch(b -> b == body);
   }
 
-  /** When the last weighing of its bodies was made: nothing later is known of them. */
+  /** The time of the last weighing of its bodies; empty if there is none. */
   public Optional<OffsetDateTime> lastWeighing() {
     return bodies.stream()
         .flatMap(body -> body.balance().weighings().all().stream())
@@ -56,7 +50,7 @@ public record MonthBodies(
         .max(Comparator.comparing(OffsetDateTime::toInstant));
   }
 
-  /** The batches whose last row is of the month, by that row's time. */
+  /** The batches whose last weighing was in the month, ordered by its time. */
   public List<BatchBalance> batches() {
     return night.batches().values().stream()
         .filter(batch -> YearMonth.from(last(batch)).equals(month))

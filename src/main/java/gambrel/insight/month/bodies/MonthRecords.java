@@ -4,32 +4,33 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
+import java.math.BigInteger;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The records that a month is drawn from.
+ * The records that a month's report is drawn from.
  *
  * @param night the night's figures
- * @param register every statement, tonight's too
+ * @param register every statement, including tonight's
  * @param bodies the month's bodies
- * @param baseline the twelve months before
+ * @param baseline the bodies of the twelve months before
  * @param rail what weight on the rail is worth
  */
 public record MonthRecords(
     Night night, Register register, MonthBodies bodies, Baseline baseline, RailValue rail) {
 
-  /** The records of {@code month}. */
+  /** The records of one month. */
   public static MonthRecords of(Night night, Register register, YearMonth month) {
     return of(new BodyCalendar(night), night, register, month);
   }
 
-  /** The records of {@code month}, if several months are wanted. */
+  /** The records of a month, from a calendar that several months share. */
   public static MonthRecords of(
       BodyCalendar calendar, Night night, Register register, YearMonth month) {
     var bodies = calendar.of(month);
-    var baseline = new Baseline(month, calendar.before(month));
+    var baseline = calendar.before(month);
     return new MonthRecords(night, register, bodies, baseline, new RailValue(bodies, baseline));
   }
 
@@ -45,18 +46,16 @@ public record MonthRecords(
 
   /** How many minor units of the shop's currency make its major unit. */
   public long minorUnits() {
-    long units = 1;
-    for (int i = Money.digits(settings().currency()); i > 0; i--) {
-      units *= 10;
-    }
-    return units;
+    return BigInteger.TEN.pow(Money.digits(settings().currency())).longValueExact();
   }
 
-  /**
-   * The bodies cut in the month and the twelve before it whose weights hold, earliest month first:
-   * a single month has few of a kind.
-   */
-  public List<MonthBody> lately() {
+  /** The settled bodies cut in the twelve months before and in the month, earliest month first. */
+  public List<MonthBody> settledOfAll() {
     return Stream.concat(baseline.settled().stream(), bodies.settled().stream()).toList();
+  }
+
+  /** The settled bodies of every species, in the month and in the twelve months before. */
+  public List<Compared<List<MonthBody>>> settled() {
+    return Compared.bySpecies(bodies.settled(), baseline.settled());
   }
 }

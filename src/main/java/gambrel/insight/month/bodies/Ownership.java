@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
-/** Who bears what a body loses: figures of different owners are never added together. */
+/** Who bears a body's losses. Weights and money of different owners are never added. */
 public enum Ownership {
   /** Customers alone. */
   CUSTOMERS,
   /** The shop alone. */
   OWN,
-  /** Customers and the shop by shares. */
+  /** Customers and the shop, each a share. */
   SHARED;
 
-  /** Whose a body is. */
+  /** Who owns a body. */
   public static Ownership of(BodyAccount account) {
     Set<String> owners = account.body().owners().keySet();
     if (!owners.contains(Customer.SHOP)) {
@@ -25,12 +25,12 @@ public enum Ownership {
     return owners.size() == 1 ? OWN : SHARED;
   }
 
-  /** Whose there are among some bodies, in order. */
+  /** The owners of some bodies, in order. */
   public static List<Ownership> in(Collection<MonthBody> bodies) {
     return bodies.stream().map(MonthBody::whose).distinct().sorted().toList();
   }
 
-  /** The bodies in the list whose loss this owner bears. */
+  /** The bodies in the list that belong to this owner. */
   public List<MonthBody> of(Collection<MonthBody> bodies) {
     return bodies.stream().filter(b -> b.whose() == this).toList();
   }

@@ -7,15 +7,14 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A part over a whole, summed over the bodies of which both are known: an average weighted by mass.
+ * Sum of parts over sum of wholes, of the bodies of which both are known: an average by mass.
  *
  * @param part sum of the parts
  * @param whole sum of the wholes
- * @param bodies how many bodies stand behind it
+ * @param bodies how many bodies were summed
  */
 public record Ratio(Weight part, Weight whole, int bodies) {
-
-  /** All parts over all wholes. */
+  /** The ratio of some bodies' shares. */
   public static Ratio sum(Collection<Share> shares) {
     return new Ratio(
         Weight.sum(shares.stream().map(Share::part).toList()),
@@ -23,12 +22,12 @@ public record Ratio(Weight part, Weight whole, int bodies) {
         shares.size());
   }
 
-  /** Whether it is of any body. */
+  /** Whether any body was summed. */
   public boolean isKnown() {
     return bodies > 0;
   }
 
-  /** Per cent; empty if it is of no body. */
+  /** The ratio in per cent; empty if no body was summed. */
   public Optional<BigFraction> percent() {
     return whole.isZero() ? Optional.empty() : Optional.of(part.percentOf(whole));
   }

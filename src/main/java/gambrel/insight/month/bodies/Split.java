@@ -4,17 +4,17 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 
-/** By what bodies of a species are divided. */
+/** A property by which the bodies of a species are divided into groups. */
 public enum Split {
-  /** Not at all. */
+  /** None: all bodies are one group. */
   ALL,
-  /** The shop's own word for its class. */
+  /** The class that the shop gives the body. */
   CATEGORY,
-  /** Days hung, in weeks. */
+  /** Days hung, by weeks. */
   DAYS,
-  /** Fat depth, in thirds of the shop's bodies. */
+  /** Fat depth, by thirds of the shop's bodies. */
   FAT,
-  /** Hot weight, in thirds of the shop's bodies. */
+  /** Hot weight, by thirds of the shop's bodies. */
   WEIGHT;
 
   /** Its name in data files and words. */
@@ -22,17 +22,17 @@ public enum Split {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** The number by which a body falls into a band; empty where not known or not a number. */
-  Optional<BigDecimal> value(MonthBody account) {
+  /** The body's number; empty if unknown, or if the property is no number. */
+  Optional<BigDecimal> value(MonthBody body) {
     return switch (this) {
       case ALL, CATEGORY -> Optional.empty();
-      case DAYS -> account.balance().daysHung().map(BigDecimal::valueOf);
-      case FAT -> number(account.body().fatMillimetres());
-      case WEIGHT -> account.balance().hot().map(weight -> weight.decimal());
+      case DAYS -> body.balance().daysHung().map(BigDecimal::valueOf);
+      case FAT -> number(body.body().fatMillimetres());
+      case WEIGHT -> body.balance().hot().map(weight -> weight.decimal());
     };
   }
 
-  /** A depth as it was written, if it is a plain number. */
+  /** A depth as a number; empty if the text is not one. */
   private static Optional<BigDecimal> number(String text) {
     return text.matches("\\d{1,4}([.,]\\d{1,3})?")
         ? Optional.of(new BigDecimal(text.replace(',', '.')))

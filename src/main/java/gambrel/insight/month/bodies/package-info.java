@@ -1,5 +1,2 @@
-/**
- * The bodies of a month and of the twelve months before, with the figures of which averages are
- * made.
- */
+/** The bodies of a month and of the twelve months before, with the figures that are averaged. */
 package gambrel.insight.month.bodies;

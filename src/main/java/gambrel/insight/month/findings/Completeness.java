@@ -15,31 +15,30 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * Which bodies lack a weight that figures are drawn from.
+ * Which of the month's bodies lack a weight that figures need.
  *
  * @param what the weight
  * @param of how many bodies should have it
- * @param lacking those that do not
- * @param asked of these, the ones whose species mostly has it: there it is forgotten, not left out
+ * @param known how many bodies have it
+ * @param asked the bodies without it, of species of which most bodies have it: it was forgotten
  */
-public record Completeness(What what, int of, List<MonthBody> lacking, List<MonthBody> asked) {
-  /** Copies the lists. */
+public record Completeness(What what, int of, int known, List<MonthBody> asked) {
+  /** Copies the list. */
   public Completeness {
-    lacking = List.copyOf(lacking);
     asked = List.copyOf(asked);
   }
 
   /** A weight that a body may lack. */
   public enum What {
-    /** Weighed alive, not guessed. */
+    /** Live weight, not guessed. */
     LIVE(b -> b.body().liveWeight().isPresent() && !b.body().liveGuessed()),
-    /** Hot, on the rail. */
+    /** Hot weight on the rail. */
     HOT(b -> b.hot().isPresent()),
-    /** Cold, on the rail. */
+    /** Cold weight on the rail. */
     COLD(b -> b.cold().isPresent()),
-    /** Bone in a bin. */
+    /** Bone in bins. */
     BONE(b -> b.outputs().flatMap(Outputs::bone).filter(w -> !w.isZero()).isPresent()),
-    /** Fat in a bin. */
+    /** Fat in bins. */
     FAT(b -> b.outputs().flatMap(Outputs::fat).filter(w -> !w.isZero()).isPresent());
 
     private final Predicate<BodyBalance> known;
@@ -53,8 +52,8 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
       return name().toLowerCase(Locale.ROOT);
     }
 
-    private boolean isKnown(MonthBody account) {
-      return known.test(account.balance());
+    private boolean isKnown(MonthBody body) {
+      return known.test(body.balance());
     }
 
     private List<MonthBody> in(MonthBodies month) {
@@ -62,7 +61,7 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
     }
   }
 
-  /** What the month's bodies lack, a weight each. */
+  /** The completeness of each weight. */
   public static List<Completeness> of(MonthRecords records) {
     return Stream.of(What.values()).map(what -> of(records, what)).toList();
   }
@@ -72,29 +71,24 @@ public record Completeness(What what, int of, List<MonthBody> lacking, List<Mont
     var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
     var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
     var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
-    var asked = lacking.stream().filter(a -> usual.contains(a.body().species())).toList();
-    return new Completeness(what, bodies.size(), lacking, asked);
+    var asked = lacking.stream().filter(a -> usual.contains(a.species())).toList();
+    return new Completeness(what, bodies.size(), bodies.size() - lacking.size(), asked);
   }
 
-  /** The species of which more than half of the bodies have it. */
+  /** The species of which more than half of the bodies have the weight. */
   private static Set<Species> usual(What what, List<MonthBody> all) {
     var balance = new EnumMap<Species, Integer>(Species.class);
-    all.forEach(a -> balance.merge(a.body().species(), what.isKnown(a) ? 1 : -1, Integer::sum));
+    all.forEach(a -> balance.merge(a.species(), what.isKnown(a) ? 1 : -1, Integer::sum));
     balance.values().removeIf(more -> more <= 0);
     return balance.keySet();
   }
 
-  /** How many have it. */
-  public int known() {
-    return of - lacking.size();
-  }
-
-  /** The finding that asks for it, where it was forgotten. */
+  /** The finding that asks for the weight; empty if it was not forgotten. */
   public Stream<Finding> finding() {
     if (asked.isEmpty()) {
       return Stream.empty();
     }
-    var ids = asked.stream().map(a -> a.body().id()).toList();
+    var ids = asked.stream().map(MonthBody::id).toList();
     return Stream.of(
         new Finding(
             FindingKind.PAPERWORK,

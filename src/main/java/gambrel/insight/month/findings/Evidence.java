@@ -3,7 +3,6 @@ package gambrel.insight.month.findings;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Exact;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Collections;
@@ -12,18 +11,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A value of a finding, typed so that the page prints it in its reader's way. */
+/** A value of a finding. Its type tells the page how to print it. */
 public sealed interface Evidence {
   /** A percentage, printed with so many decimals. */
   record Percent(BigFraction value, int decimals) implements Evidence {}
 
-  /** A weight of the shop's unit, printed as rail weights are. */
+  /** A weight, printed like rail weights. */
   record Mass(gambrel.trade.measure.Weight value) implements Evidence {}
 
-  /**
-   * A weight for each owner who bears it, in the shop's unit, printed as rail weights are. Owners
-   * without a body are missing.
-   */
+  /** A weight for each owner, printed like rail weights. Owners without a body are missing. */
   record Borne(Map<Ownership, gambrel.trade.measure.Weight> weights) implements Evidence {
     /** Copies the weights, in the order of owners. */
     public Borne {
@@ -34,13 +30,13 @@ public sealed interface Evidence {
   /** Money. */
   record Cash(gambrel.trade.measure.Money value) implements Evidence {}
 
-  /** Money in the major unit for one unit of weight, of time or a day; printed with cents. */
+  /** Money in the major unit for a unit of weight or time; printed with cents. */
   record Rate(BigFraction value) implements Evidence {}
 
-  /** A number of things. */
+  /** How many things. */
   record Count(long value) implements Evidence {}
 
-  /** A number with its decimals: minutes, hours, days. */
+  /** A number of minutes, hours or days, printed with so many decimals. */
   record Number(BigFraction value, int decimals) implements Evidence {}
 
   /** A day. */
@@ -60,10 +56,10 @@ public sealed interface Evidence {
     }
   }
 
-  /** Something that the shop itself named: a scale, a boner, a supplier. */
+  /** A name that the shop gave, of a scale, a boner or a supplier. */
   record Name(String value) implements Evidence {}
 
-  /** Ids of bodies; a page may print the first few of them. */
+  /** Ids of bodies; a page may print the first ones only. */
   record Bodies(List<String> ids) implements Evidence {
     /** Copies the ids. */
     public Bodies {
@@ -71,7 +67,7 @@ public sealed interface Evidence {
     }
   }
 
-  /** What a loss was worth, and to whom. */
+  /** What a loss was worth, and to which owner. */
   record Cost(Ownership whose, gambrel.trade.measure.Money value) {}
 
   /** A percentage with one decimal. */
@@ -79,13 +75,8 @@ public sealed interface Evidence {
     return new Percent(value, 1);
   }
 
-  /** A number of things. */
+  /** How many things. */
   static Count count(long value) {
     return new Count(value);
-  }
-
-  /** A percentage as a share of two numbers, one decimal. */
-  static Percent percent(BigFraction part, BigFraction whole) {
-    return percent(Exact.percent(part, whole));
   }
 }

@@ -11,37 +11,37 @@ public enum FigureName {
   CHILL_LOSS_PCT(Unit.PERCENT),
   /** Lost in the chiller. */
   CHILL_LOSS(Unit.WEIGHT),
-  /** What that was worth on the rail. */
+  /** The value of that loss on the rail. */
   CHILL_LOSS_VALUE(Unit.MONEY),
   /** Lost while hanging, % of the cold weight of the aged parts. */
   AGEING_LOSS_PCT(Unit.PERCENT),
   /** Lost while hanging. */
   AGEING_LOSS(Unit.WEIGHT),
-  /** What that was worth on the rail. */
+  /** The value of that loss on the rail. */
   AGEING_LOSS_VALUE(Unit.MONEY),
   /** Lost on the bench, % of the weight into the boning room. */
   BENCH_LOSS_PCT(Unit.PERCENT),
   /** Lost on the bench. */
   BENCH_LOSS(Unit.WEIGHT),
-  /** What that was worth on the rail. */
+  /** The value of that loss on the rail. */
   BENCH_LOSS_VALUE(Unit.MONEY),
   /** Lost in batches, % of the green weight into them. */
   BATCH_LOSS_PCT(Unit.PERCENT),
   /** Lost in batches. */
   BATCH_LOSS(Unit.WEIGHT),
-  /** What that was worth on the rail. */
+  /** The value of that loss on the rail. */
   BATCH_LOSS_VALUE(Unit.MONEY),
-  /** Ageing shrink a day, % of cold: the slope of the line on days hung. */
+  /** Ageing shrink a day, % of cold: the slope of its line on days hung. */
   AGEING_PCT_A_DAY(Unit.PERCENT),
-  /** Ageing shrink at the middle of the days hung, % of cold, on the line. */
+  /** Ageing shrink at the median of the days hung, % of cold, on the line. */
   AGEING_PCT_AT_MEDIAN_DAYS(Unit.PERCENT),
   /** What one day more takes, % of cold. */
   FURTHER_DAY_PCT(Unit.PERCENT),
-  /** What one day more takes from a body of middle cold weight. */
+  /** What one day more takes from a body of median cold weight. */
   FURTHER_DAY_WEIGHT(Unit.WEIGHT),
-  /** By how much the price must rise to make one day more up, %. */
+  /** The rise of price that makes up one day more, %. */
   FURTHER_DAY_PRICE_RISE_PCT(Unit.PERCENT),
-  /** The same in money. */
+  /** That rise of price in money. */
   FURTHER_DAY_PRICE_RISE(Unit.PRICE_RISE),
   /** What the weight that one day more takes is worth. */
   FURTHER_DAY_VALUE(Unit.MONEY),
@@ -65,23 +65,23 @@ public enum FigureName {
   FAT_PCT(Unit.PERCENT),
   /** Trim and mince, % of the weight into the boning room. */
   TRIM_PCT(Unit.PERCENT),
-  /** What came of a primal, % of the weight into the boning room. */
+  /** What went home or into tubs of a primal, % of the weight into the boning room. */
   PRIMAL_PCT(Unit.PERCENT),
-  /** Percentage points of bone above or below like bodies of other boners. */
+  /** Bone of a boner's bodies less that of like bodies of other boners, percentage points. */
   BONE_TO_OTHERS_POINTS(Unit.PERCENT),
   /** Minutes on the block for a piece: the median. */
   MINUTES_A_PIECE(Unit.MINUTES),
-  /** Weight boned in an hour on the block. */
+  /** Weight boned in an hour. */
   BONED_AN_HOUR(Unit.WEIGHT),
-  /** Worth of the take-home, on the cold weight. */
+  /** Worth of the take-home for a unit of cold weight. */
   WORTH_OF_COLD(Unit.RATE),
-  /** Worth of what a piece was made into, on its weight on the block. */
+  /** Worth of what a piece was cut into, for a unit of its weight on the block. */
   CUT_WORTH_OF_PIECE(Unit.RATE),
-  /** Worth of what a piece was made into, on the body's weight into the boning room. */
+  /** Worth of what a piece was cut into, for a unit of the body's weight into the boning room. */
   CUT_WORTH_OF_BODY(Unit.RATE),
-  /** Charges without tax, on the customers' part of the weight into the boning room. */
+  /** Charges without tax, for a unit of the customers' weight into the boning room. */
   CHARGES_OF_BONING(Unit.RATE),
-  /** What own bodies left over, on their cold weight. */
+  /** Value less cost of own bodies, for a unit of cold weight. */
   MARGIN_OF_COLD(Unit.RATE);
 
   private final Unit unit;
@@ -100,8 +100,8 @@ public enum FigureName {
     return unit;
   }
 
-  /** The figure of a family: {@code of("chill", "_loss_pct")}. */
-  static FigureName of(String family, String figure) {
+  /** The figure whose id is {@code family} followed by {@code figure}. */
+  private static FigureName of(String family, String figure) {
     return valueOf((family + figure).toUpperCase(Locale.ROOT));
   }
 
@@ -125,7 +125,7 @@ public enum FigureName {
     return of(yield.id(), "_pct");
   }
 
-  /** How many bodies have a weight. */
+  /** The number of bodies that have a weight. */
   public static FigureName of(Completeness.What what) {
     return of(what.id(), "_known");
   }
@@ -140,7 +140,7 @@ public enum FigureName {
     MONEY,
     /** Money for a unit of weight. */
     RATE,
-    /** A rise of {@link #RATE}, which is a part of the smallest coin. */
+    /** A rise of a {@link #RATE}; it is printed with more decimals. */
     PRICE_RISE,
     /** Minutes. */
     MINUTES,
@@ -164,7 +164,7 @@ public enum FigureName {
     /**
      * Decimals in data files.
      *
-     * @param digits those of the currency's minor unit
+     * @param digits decimals of the currency
      */
     public int decimals(int digits) {
       return switch (this) {

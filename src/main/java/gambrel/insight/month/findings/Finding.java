@@ -7,16 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Something in the month that asks for a look.
+ * Something in the month that its owner should look at.
  *
- * @param kind what it is, and so what to do next
- * @param variant which of the kind's sentences says it, such as {@code above}; empty for the only
- *     one
+ * @param kind what it is; it decides what to do next
+ * @param variant which sentence of the kind is printed, such as {@code above}; empty if the kind
+ *     has only one
  * @param subjects ids of the bodies, scales, batches or statements that it is about
  * @param evidence the values that decided it, by the names that its sentence uses
- * @param costs what it costs, or would bring, in this month at the shop's values, to each owner;
- *     empty if unknown
- * @param sureness how far to trust it
+ * @param costs what it costs each owner in this month, at the shop's values; empty if unknown
+ * @param sureness how sure it is
  */
 public record Finding(
     FindingKind kind,
@@ -25,7 +24,7 @@ public record Finding(
     Map<String, Evidence> evidence,
     List<Evidence.Cost> costs,
     Sureness sureness) {
-  /** Most money first; those without money after, by sureness, kind and subjects. */
+  /** Most money first; findings without money last; then by sureness, kind and subjects. */
   public static final Comparator<Finding> ORDER =
       Comparator.comparing((Finding f) -> f.money().map(m -> -Math.abs(m.minor())).orElse(0L))
           .thenComparing(Finding::sureness)
@@ -40,12 +39,12 @@ public record Finding(
     costs = List.copyOf(costs);
   }
 
-  /** The most that one owner loses, by which findings are put in order; empty if unknown. */
+  /** The largest cost to one owner; findings are ordered by it. Empty if unknown. */
   public Optional<Money> money() {
     return costs.stream().map(Evidence.Cost::value).max(Comparator.naturalOrder());
   }
 
-  /** The key of its words under a prefix that ends in a dot: {@code finding.scale.rail}. */
+  /** The key of its words: {@code scale.rail} after a prefix such as {@code finding.}. */
   public String key(String prefix) {
     String key = prefix + kind.id();
     return variant.isEmpty() ? key : key + "." + variant;

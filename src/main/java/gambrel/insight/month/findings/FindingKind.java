@@ -3,37 +3,37 @@ package gambrel.insight.month.findings;
 import java.util.Locale;
 
 /**
- * What a month may ask its owner to look at. The next step is the kind's own: its words stand under
- * {@code finding.ID} (what was seen, the evidence in order) and {@code step.ID} (what to do).
+ * What a month may ask its owner to look at. Words files have what was seen under {@code
+ * finding.ID}, and what to do under {@code step.ID}.
  */
 public enum FindingKind {
-  /** Bodies lost more in the chiller than like bodies did before. */
+  /** Bodies lost more in the chiller than before. */
   CHILLER,
-  /** Single bodies lost far more or far less in the chiller than the species does. */
+  /** Single bodies lost far more or far less in the chiller than others of their species. */
   CHILLED_BODIES,
   /** The bench lost more than before. */
   BENCH,
   /** Single bodies lost far more or far less on the bench. */
   BENCH_BODIES,
-  /** Balances drift with one scale. */
+  /** A change of losses that a scale explains. */
   SCALE,
-  /** What a day on the rail costs, and what is charged for it. */
+  /** The shop's own bodies hung longer than usual. */
   HANGING,
   /** Batches lost more than the shop's limit. */
   BATCH,
   /** Bodies without a weight that figures need. */
   PAPERWORK,
-  /** Statements not paid. */
+  /** Statements that have not been paid for long. */
   UNPAID,
-  /** What cutting is charged at against what it takes. */
+  /** Customers were charged less for a unit of weight than before. */
   CHARGES,
-  /** More stayed on the bone with one boner than with the others. */
+  /** More meat stayed on the bone with one boner than with the others. */
   BONER,
-  /** One way to cut a piece gave more a kilo than another. */
+  /** A way to cut a piece brought less for a unit of weight than another way. */
   CUT_CHOICE,
-  /** Own bodies gave less than they cost, or one supplier's less than another's. */
+  /** Own bodies brought less than they cost, or less than those of other suppliers. */
   STOCK,
-  /** A yield left the range of the shop's last twelve months. */
+  /** Less was taken home than before. */
   YIELD,
   /** Work on the block took longer than before. */
   PACE;

@@ -1,5 +1,6 @@
 package gambrel.insight.month.findings;
 
+import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Students;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,20 +12,20 @@ import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Compares two groups of bodies, each body only with such as are like it (same species, class, way
- * of cutting: the caller says what). Within each kind of body that both groups have, the means are
- * compared; the differences are pooled by number, and the interval is Student's, with the scatter
- * inside groups taken as one. A comparison of two groups of one kind is the two-sample t interval
- * of the NIST/SEMATECH e-Handbook, 7.3.1, with equal scatter.
+ * Compares two groups of bodies, each body only with bodies of its kind (for example of the same
+ * class and cut the same way). Of each kind that both groups have, the means are compared. The
+ * differences are averaged, weighted by number. The interval is Student's, with one scatter for all
+ * groups and kinds. With a single kind it is the two-sample t interval with equal scatter of the
+ * NIST/SEMATECH e-Handbook, 7.3.1.
  */
 public final class GroupComparison {
-  /** Fewer bodies on either side than this are not compared. */
+  /** The least number of bodies in each group. */
   public static final int FEWEST = 8;
 
-  /** Of so many comparisons of groups that do not differ, one at most finds a difference. */
+  /** At most one in so many comparisons of groups that do not differ finds a difference. */
   public static final int ONE_FALSE_IN = 100;
 
-  /** The same rate as a value of a finding. */
+  /** The rate of false alarms in per cent, as a value of a finding. */
   public static final Evidence FALSE_ALARMS = Evidence.percent(BigFraction.of(100, ONE_FALSE_IN));
 
   private GroupComparison() {}
@@ -34,7 +35,7 @@ public final class GroupComparison {
    *
    * @param body its id
    * @param kind bodies are compared within a kind
-   * @param group the side that it is on
+   * @param group the group that it belongs to
    * @param value what is compared
    */
   public record Sample(String body, String kind, String group, double value) {}
@@ -42,64 +43,61 @@ public final class GroupComparison {
   /**
    * How far a group lies from the others.
    *
-   * @param bodies of the group that have their like among the others
-   * @param others the others that have their like in the group
+   * @param bodies how many bodies of the group were compared
+   * @param others how many others were compared
    * @param mean group less others
    * @param low lower end of the interval
    * @param high upper end of the interval
    */
   public record Difference(int bodies, int others, double mean, double low, double high) {
-    /** Whether the whole interval lies on one side of nothing. */
+    /** Whether the interval does not include zero. */
     public boolean isSure() {
       return low > 0 || high < 0;
+    }
+
+    /** Others less group. */
+    public Difference reversed() {
+      return new Difference(bodies, others, -mean, -high, -low);
     }
   }
 
   /**
-   * Every group against all others together, by group. The rate of false alarms is shared out among
-   * the groups compared, so that it holds for all of them together (Bonferroni). Groups without
-   * {@link #FEWEST} bodies on both sides are missing.
+   * Compares every group with all others together. The rate of false alarms is divided among the
+   * groups, so that it holds for all of them together (Bonferroni). Groups that have, or are
+   * compared with, fewer than {@link #FEWEST} bodies are missing.
    */
   public static SortedMap<String, Difference> eachAgainstTheRest(Collection<Sample> samples) {
     return eachAgainstTheRest(samples, 1);
   }
 
   /**
-   * The same, as one of so many looks at the same groups, among which the rate is shared out too.
+   * Compares every group with all others together, as one of {@code looks} comparisons of the same
+   * groups, among which the rate of false alarms is divided too.
    */
   public static SortedMap<String, Difference> eachAgainstTheRest(
       Collection<Sample> samples, int looks) {
-    var sides = new TreeMap<String, Cells>();
-    for (String group : groups(samples)) {
-      var cells = Cells.of(samples, group);
-      if (cells.isEnough()) {
-        sides.put(group, cells);
-      }
-    }
-    double confidence = 1 - 1.0 / ONE_FALSE_IN / Math.max(1, sides.size() * looks);
+    var groups = new TreeMap<String, Kinds>();
+    samples.stream().map(Sample::group).forEach(g -> groups.put(g, Kinds.of(samples, g)));
+    groups.values().removeIf(kinds -> !kinds.isEnough());
     var found = new TreeMap<String, Difference>();
-    sides.forEach((group, cells) -> found.put(group, cells.difference(confidence)));
+    groups.forEach((group, kinds) -> found.put(group, kinds.difference(groups.size() * looks)));
     return found;
   }
 
   /**
-   * One group against all others together, as one of so many comparisons among which the rate of
-   * false alarms is shared out; empty where there are too few bodies.
+   * Compares one group with all others together, as one of {@code comparisons} among which the rate
+   * of false alarms is divided; empty where there are too few bodies.
    */
   public static Optional<Difference> of(Collection<Sample> samples, String group, int comparisons) {
-    return Optional.of(Cells.of(samples, group))
-        .filter(Cells::isEnough)
-        .map(cells -> cells.difference(1 - 1.0 / ONE_FALSE_IN / Math.max(1, comparisons)));
+    return Optional.of(Kinds.of(samples, group))
+        .filter(Kinds::isEnough)
+        .map(kinds -> kinds.difference(Math.max(1, comparisons)));
   }
 
-  private static List<String> groups(Collection<Sample> samples) {
-    return samples.stream().map(Sample::group).distinct().sorted().toList();
-  }
+  /** The kinds that both sides have, in the same order. */
+  private record Kinds(List<Moments> inside, List<Moments> outside) {
 
-  /** The kinds that both sides have. */
-  private record Cells(List<Cell> inside, List<Cell> outside) {
-
-    static Cells of(Collection<Sample> samples, String group) {
+    static Kinds of(Collection<Sample> samples, String group) {
       var inside = new TreeMap<String, List<Double>>();
       var outside = new TreeMap<String, List<Double>>();
       for (var sample : samples) {
@@ -109,22 +107,18 @@ public final class GroupComparison {
       }
       inside.keySet().retainAll(outside.keySet());
       outside.keySet().retainAll(inside.keySet());
-      return new Cells(cells(inside), cells(outside));
+      return new Kinds(moments(inside), moments(outside));
     }
 
-    private static List<Cell> cells(Map<String, List<Double>> values) {
-      return values.values().stream().map(Cell::of).toList();
+    private static List<Moments> moments(Map<String, List<Double>> values) {
+      return values.values().stream().map(Moments::of).toList();
     }
 
     boolean isEnough() {
-      return number(inside) >= FEWEST && number(outside) >= FEWEST;
+      return Moments.number(inside) >= FEWEST && Moments.number(outside) >= FEWEST;
     }
 
-    private static int number(List<Cell> cells) {
-      return cells.stream().mapToInt(Cell::number).sum();
-    }
-
-    Difference difference(double confidence) {
+    Difference difference(int comparisons) {
       double weights = 0;
       double sum = 0;
       for (int i = 0; i < inside.size(); i++) {
@@ -135,32 +129,17 @@ public final class GroupComparison {
         sum += weight * (inside.get(i).mean() - outside.get(i).mean());
       }
       double mean = sum / weights;
-      double half = half(confidence, weights);
-      return new Difference(number(inside), number(outside), mean, mean - half, mean + half);
+      double half = halfWidth(1.0 / ONE_FALSE_IN / comparisons, weights);
+      return new Difference(
+          Moments.number(inside), Moments.number(outside), mean, mean - half, mean + half);
     }
 
-    private double half(double confidence, double weights) {
-      int freedom = number(inside) + number(outside) - 2 * inside.size();
-      double squares = 0;
-      for (var cell : inside) {
-        squares += cell.squares();
-      }
-      for (var cell : outside) {
-        squares += cell.squares();
-      }
-      if (freedom < 1) {
-        return Double.POSITIVE_INFINITY;
-      }
-      double t = Students.above(freedom, (1 - confidence) / 2);
-      return t * Math.sqrt(squares / freedom / weights);
-    }
-  }
-
-  private record Cell(int number, double mean, double squares) {
-    static Cell of(List<Double> values) {
-      double mean = values.stream().mapToDouble(v -> v).average().orElseThrow();
-      double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
-      return new Cell(values.size(), mean, squares);
+    private double halfWidth(double falseAlarms, double weights) {
+      int freedom = Moments.number(inside) + Moments.number(outside) - 2 * inside.size();
+      double squares = Moments.squaresWithin(inside) + Moments.squaresWithin(outside);
+      return freedom < 1
+          ? Double.POSITIVE_INFINITY
+          : Students.above(freedom, falseAlarms / 2) * Math.sqrt(squares / freedom / weights);
     }
   }
 }

@@ -1,62 +1,74 @@
 package gambrel.insight.month.findings;
 
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.trade.cuts.Species;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * How a figure of the month's settled bodies lies to that of the twelve months before, each body
- * against such as are like it.
+ * How a figure of the month's settled bodies differs from that of the twelve months before.
  *
  * @param species the species
  * @param difference month less before, in the figure's unit
  */
 public record MonthChange(Species species, Difference difference) {
   private static final String MONTH = "month";
-  private static final String BEFORE = "before";
 
-  /** Every species that has enough bodies to tell; alike are bodies of one {@code kind}. */
+  /**
+   * The change of every species that has enough bodies.
+   *
+   * @param figure the figure of one body; empty if unknown
+   * @param kind bodies are compared within a kind
+   */
   public static List<MonthChange> of(
       MonthRecords records,
       Function<MonthBody, Optional<BigFraction>> figure,
       Function<MonthBody, String> kind) {
-    var found = new ArrayList<MonthChange>();
-    for (var species : Species.values()) {
-      var samples = new ArrayList<Sample>();
-      samples.addAll(samples(species, MONTH, records.bodies().settled(), figure, kind));
-      samples.addAll(samples(species, BEFORE, records.baseline().settled(), figure, kind));
-      GroupComparison.of(samples, MONTH, Species.values().length)
-          .ifPresent(difference -> found.add(new MonthChange(species, difference)));
-    }
-    return found;
+    return records.settled().stream()
+        .flatMap(
+            bodies ->
+                difference(bodies, figure, kind, Species.values().length)
+                    .map(difference -> new MonthChange(bodies.species(), difference))
+                    .stream())
+        .toList();
   }
 
-  private static List<Sample> samples(
-      Species species,
+  /**
+   * Month less before; empty where the month or the time before has too few values.
+   *
+   * @param figure the figure that is compared; empty if unknown
+   * @param kind figures are compared within a kind
+   * @param comparisons how many comparisons share the rate of false alarms
+   */
+  public static <T> Optional<Difference> difference(
+      Compared<List<T>> compared,
+      Function<T, Optional<BigFraction>> figure,
+      Function<T, String> kind,
+      int comparisons) {
+    var samples =
+        Stream.concat(
+                samples(MONTH, compared.month(), figure, kind),
+                samples("before", compared.before(), figure, kind))
+            .toList();
+    return GroupComparison.of(samples, MONTH, comparisons);
+  }
+
+  private static <T> Stream<Sample> samples(
       String group,
-      Collection<MonthBody> accounts,
-      Function<MonthBody, Optional<BigFraction>> figure,
-      Function<MonthBody, String> kind) {
-    var samples = new ArrayList<Sample>();
-    for (var account : accounts) {
-      if (account.body().species() == species) {
-        figure
-            .apply(account)
-            .map(
-                value ->
-                    new Sample(
-                        account.body().id(), kind.apply(account), group, value.doubleValue()))
-            .ifPresent(samples::add);
-      }
-    }
-    return samples;
+      List<T> all,
+      Function<T, Optional<BigFraction>> figure,
+      Function<T, String> kind) {
+    return all.stream()
+        .flatMap(
+            one ->
+                figure.apply(one).stream()
+                    .map(value -> new Sample("", kind.apply(one), group, value.doubleValue())));
   }
 }

@@ -11,13 +11,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A figure of a month.
  *
  * @param name which figure, with its unit and what it is a share of
- * @param whose whose bodies; empty for all
+ * @param whose which owner's bodies; empty for all
  * @param species which species; empty for all
- * @param group which bodies or what of them
- * @param bodies of how many bodies or pieces it is
+ * @param group which bodies, or which part of them
+ * @param bodies how many bodies or pieces it is of
  * @param value the exact figure, in its unit; empty if unknown
- * @param before the same of the twelve months before, or of what it is compared with
- * @param interval between what it lies
+ * @param before what it is compared with, mostly the twelve months before
+ * @param interval the interval that it lies in
  */
 public record MonthFigure(
     FigureName name,
@@ -29,7 +29,7 @@ public record MonthFigure(
     Comparison before,
     Optional<Interval> interval) {
 
-  /** A figure of all owners, neither compared nor with an interval. */
+  /** A figure of all owners' bodies, without comparison and interval. */
   public static MonthFigure of(
       FigureName name,
       Species species,
@@ -47,47 +47,57 @@ public record MonthFigure(
         Optional.empty());
   }
 
-  /** The same figure of one owner's bodies. */
+  /** Another figure of the same bodies. */
+  public MonthFigure with(FigureName other, BigFraction figure) {
+    return new MonthFigure(
+        other, whose, species, group, bodies, Optional.of(figure), before, interval);
+  }
+
+  /** This figure as one of an owner's bodies. */
   public MonthFigure with(Ownership owner) {
     return new MonthFigure(
         name, Optional.of(owner), species, group, bodies, value, before, interval);
   }
 
-  /** The same figure beside {@code others}. */
+  /** This figure compared with {@code others}. */
   public MonthFigure with(Comparison others) {
     return new MonthFigure(name, whose, species, group, bodies, value, others, interval);
   }
 
-  /** The same figure with an interval. */
+  /** This figure with an interval. */
   public MonthFigure with(Interval between) {
-    return new MonthFigure(
-        name, whose, species, group, bodies, value, before, Optional.of(between));
+    return with(Optional.of(between));
+  }
+
+  /** This figure with an interval, if there is one. */
+  public MonthFigure with(Optional<Interval> between) {
+    return new MonthFigure(name, whose, species, group, bodies, value, before, between);
   }
 
   /**
    * What a figure is compared with.
    *
-   * @param bodies of how many bodies or pieces
-   * @param value the same figure of theirs
-   * @param spread how it spreads, body by body
+   * @param bodies how many bodies or pieces
+   * @param value the figure of all of them together
+   * @param spread the figures of single bodies
    */
   public record Comparison(int bodies, Optional<BigFraction> value, Optional<Spread> spread) {
     /** No comparison. */
     public static final Comparison NONE = new Comparison(0, Optional.empty(), Optional.empty());
 
-    /** A comparison with bodies whose figure is known one by one. */
+    /** A comparison with single bodies. */
     public static Comparison of(Optional<Spread> spread) {
       return new Comparison(spread.map(Spread::number).orElse(0), Optional.empty(), spread);
     }
 
-    /** A comparison with the figure of other bodies. */
+    /** A comparison with other bodies together. */
     public static Comparison of(int bodies, Optional<BigFraction> value) {
       return new Comparison(bodies, value, Optional.empty());
     }
   }
 
   /**
-   * Between what a figure lies.
+   * An interval that a figure lies in.
    *
    * @param kind what the interval is
    * @param lower its lower end
@@ -96,11 +106,11 @@ public record MonthFigure(
   public record Interval(Kind kind, BigFraction lower, BigFraction upper) {
     /** What an interval is. */
     public enum Kind {
-      /** The mean or slope lies in it 19 times in 20. */
+      /** The true mean or slope lies in it 19 times in 20. */
       CONFIDENCE("95 % confidence"),
       /** One more body lies in it 19 times in 20. */
       PREDICTION("95 % prediction"),
-      /** The true difference lies in it, but for one of a hundred months without a difference. */
+      /** The true difference lies in it 99 times in 100. */
       DIFFERENCE("99 % of the difference, shared among comparisons"),
       /** The middle half of the bodies lies in it. */
       MIDDLE_HALF("middle half");

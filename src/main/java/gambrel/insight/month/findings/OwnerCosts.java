@@ -14,15 +14,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * What a loss on some bodies comes to, for customers and for the shop apart: a customer's kilo and
- * the shop's are never added.
- */
+/** Weights and costs of a loss by owner; those of different owners are never added. */
 public final class OwnerCosts {
   private OwnerCosts() {}
 
   /**
-   * A weight of the bodies of each owner in sum, in the shop's unit.
+   * The sum of a weight over the bodies of each owner, in the shop's unit.
    *
    * @param weight of one body; empty if unknown
    */
@@ -35,7 +32,7 @@ public final class OwnerCosts {
     return sums;
   }
 
-  /** A percentage of what the bodies of each owner lost it of, without its sign. */
+  /** A percentage of the weight that a loss is a share of, by owner, without its sign. */
   public static Map<Ownership, BigFraction> lost(
       Collection<MonthBody> bodies, Loss loss, BigFraction percent) {
     var lost = weights(bodies, body -> body.share(loss.figure()).map(share -> share.whole()));
@@ -51,9 +48,9 @@ public final class OwnerCosts {
   }
 
   /**
-   * The cost to each owner that has a weight.
+   * The cost to each owner whose weight is not zero.
    *
-   * @param rate money in the major unit for a unit of weight; none cost anything if it is empty
+   * @param rate money in the major unit for a unit of weight; if it is empty, there are no costs
    */
   public static List<Evidence.Cost> costs(
       Map<Ownership, BigFraction> weights, Optional<BigFraction> rate, Currency currency) {
@@ -68,7 +65,7 @@ public final class OwnerCosts {
     return new Evidence.Cost(whose, Money.of(major, currency));
   }
 
-  /** Money that is the shop's alone. */
+  /** A cost to the shop alone. */
   public static List<Evidence.Cost> ofShop(Money money) {
     return List.of(new Evidence.Cost(Ownership.OWN, money));
   }

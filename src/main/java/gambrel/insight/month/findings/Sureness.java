@@ -2,13 +2,13 @@ package gambrel.insight.month.findings;
 
 import java.util.Locale;
 
-/** How far a finding can be trusted. */
+/** How sure a finding is. */
 public enum Sureness {
-  /** Added up from records: nothing was inferred. */
+  /** It is a sum of records; nothing was inferred. */
   CERTAIN,
-  /** A test with a stated rate of false alarms fired. */
+  /** A statistical test with a stated rate of false alarms found it. */
   LIKELY,
-  /** Few bodies, or a comparison without a test: worth a look, no more. */
+  /** There were few bodies, or there was no test. */
   POSSIBLE;
 
   /** Its name in data files, and the last part of its words' key. */

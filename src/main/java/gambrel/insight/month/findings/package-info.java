@@ -1,2 +1,2 @@
-/** What a figure and a finding of a month are, with their typed values. */
+/** The types of a month's figures and findings, and the comparisons that several rooms share. */
 package gambrel.insight.month.findings;

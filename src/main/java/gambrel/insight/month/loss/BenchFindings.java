@@ -15,13 +15,16 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * A bench loss that changed from a day on. What else changed decides between the bench and a scale:
- * a rail scale that reads light makes the chiller seem to take more and the bench less by as much;
- * a bench scale that drifts shows on the bodies weighed on it and on no others. Less loss than ever
- * is no better work: more is weighed out than comes in, which a scale does.
+ * Findings from a bench loss that changed from a day on. The cause may be the bench or a scale:
+ *
+ * <ul>
+ *   <li>A rail scale that reads light makes the chiller seem to take more, and the bench less.
+ *   <li>A bench scale that drifts changes the loss of the bodies weighed on it and of no others.
+ *   <li>A smaller loss is a scale's fault: work does not make weight.
+ * </ul>
  */
 final class BenchFindings {
-  /** The rail scale alone explains chiller and bench. */
+  /** Variant of a finding: the rail scale explains the changes of chiller and bench. */
   static final String RAIL = "rail";
 
   private final MonthRecords records;
@@ -35,30 +38,30 @@ final class BenchFindings {
   }
 
   List<Finding> all() {
-    var shift = MeanShift.of(chart.before(), chart.ofMonth());
-    var scales = ofSingleScales();
-    if (!scales.isEmpty()) {
-      return scales;
-    }
-    return shift.map(this::all).orElse(List.of());
+    var ofScales = ofSingleScales();
+    return ofScales.isEmpty()
+        ? MeanShift.of(chart.before(), chart.ofMonth()).map(this::finding).stream().toList()
+        : ofScales;
   }
 
-  private List<Finding> all(MeanShift shift) {
+  private Finding finding(MeanShift shift) {
+    var rails = scales(shift.subjects(), MonthBody::railScale);
     if (chill.filter(c -> c.isMore() != shift.isMore()).isPresent()) {
-      return List.of(scale(RAIL, rails(shift.subjects()), shift));
+      return finding(FindingKind.SCALE, RAIL, rails, shift);
     }
-    return List.of(
-        shift.isMore()
-            ? finding(FindingKind.BENCH, "", List.of(), shift)
-            : scale("balance", all(shift.subjects()), shift));
+    if (shift.isMore()) {
+      return finding(FindingKind.BENCH, "", List.of(), shift);
+    }
+    rails.addAll(scales(shift.subjects(), MonthBody::benchScale));
+    return finding(FindingKind.SCALE, "balance", rails, shift);
   }
 
   /**
-   * Scales on which a group of bodies moved while the rest did not, or not half as far: of several
-   * groups tried, one may seem to move by chance.
+   * Bench scales whose bodies changed while those of another scale did not, or less than half as
+   * much. The second condition leaves out scales that seem to change by chance.
    */
   private List<Finding> ofSingleScales() {
-    var scales = benches(chart.ofMonth());
+    var scales = scales(chart.ofMonth(), MonthBody::benchScale);
     var moved = new TreeMap<String, MeanShift>();
     for (String scale : scales) {
       MeanShift.of(on(scale, chart.before()), on(scale, chart.ofMonth()))
@@ -69,21 +72,11 @@ final class BenchFindings {
     if (moved.size() == scales.size()) {
       return List.of();
     }
-    return moved.entrySet().stream()
-        .map(e -> scale(reads(e.getValue()), List.of(e.getKey()), e.getValue()))
-        .toList();
+    return moved.entrySet().stream().map(e -> finding(e.getKey(), e.getValue())).toList();
   }
 
-  private static String reads(MeanShift shift) {
-    return shift.isMore() ? "light" : "heavy";
-  }
-
-  private static SortedSet<String> benches(List<LossChart.Point> points) {
-    return scales(points, MonthBody::benchScale);
-  }
-
-  private static SortedSet<String> rails(List<LossChart.Point> points) {
-    return scales(points, MonthBody::railScale);
+  private Finding finding(String scale, MeanShift shift) {
+    return finding(FindingKind.SCALE, shift.isMore() ? "light" : "heavy", List.of(scale), shift);
   }
 
   private static SortedSet<String> scales(
@@ -93,21 +86,11 @@ final class BenchFindings {
     return scales;
   }
 
-  /** The points that were weighed mostly on a bench scale. */
+  /** The bodies that were mostly weighed on a bench scale. */
   private static List<LossChart.Point> on(String scale, List<LossChart.Point> points) {
     return points.stream()
         .filter(p -> p.account().benchScale().filter(scale::equals).isPresent())
         .toList();
-  }
-
-  private static SortedSet<String> all(List<LossChart.Point> points) {
-    var scales = rails(points);
-    scales.addAll(benches(points));
-    return scales;
-  }
-
-  private Finding scale(String variant, Collection<String> scales, MeanShift shift) {
-    return finding(FindingKind.SCALE, variant, scales, shift);
   }
 
   private Finding finding(

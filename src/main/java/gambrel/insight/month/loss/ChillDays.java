@@ -4,18 +4,19 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.trade.cuts.Species;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Chill shrink by day, like with like: bodies of one species that were weighed cold within a window
- * of hours after the last hot weighing.
+ * Chill shrink by day, of bodies of one species that were chilled for a similar time: their last
+ * cold weighing was within a window of hours after their last hot weighing.
  *
  * @param chart the chart of all bodies
  * @param hours middle of the window: the median of the baseline's bodies
  * @param baseline the baseline's bodies within the window
- * @param month the month's bodies within it
- * @param apart the month's bodies outside it, or of which the hours are not known
- * @param shift where the month left the baseline
+ * @param month the month's bodies within the window
+ * @param apart the month's bodies outside the window, or whose hours are unknown
+ * @param shift the change of the month from the baseline; empty if there is none
  */
 public record ChillDays(
     LossChart chart,
@@ -27,33 +28,32 @@ public record ChillDays(
   /** Hours on either side of the median. */
   public static final int WINDOW = 6;
 
-  /** The days of a chart of chill shrink; empty where no hours are known in the baseline. */
+  /** The days of a chart of chill shrink; empty if no hours are known in the baseline. */
   public static Optional<ChillDays> of(LossChart chart) {
-    var before = chart.before();
-    var hours =
-        Spread.of(
-            before.stream().flatMap(p -> p.account().balance().hoursChilled().stream()).toList());
-    return hours.map(spread -> of(chart, before, spread.median()));
+    var hours = chart.before().stream().flatMap(p -> p.account().balance().hoursChilled().stream());
+    return Spread.of(hours.toList()).map(spread -> of(chart, spread.median()));
+  }
+
+  private static ChillDays of(LossChart chart, BigFraction hours) {
+    var baseline = chart.before().stream().filter(p -> isLike(p, hours)).toList();
+    var month = chart.ofMonth().stream().collect(Collectors.partitioningBy(p -> isLike(p, hours)));
+    return new ChillDays(
+        chart,
+        hours,
+        baseline,
+        month.get(true),
+        month.get(false),
+        MeanShift.of(baseline, month.get(true)));
+  }
+
+  private static boolean isLike(LossChart.Point point, BigFraction hours) {
+    var chilled = point.account().balance().hoursChilled();
+    var window = BigFraction.of(WINDOW);
+    return chilled.filter(h -> h.subtract(hours).abs().compareTo(window) <= 0).isPresent();
   }
 
   /** The species. */
   public Species species() {
     return chart.species();
-  }
-
-  private static ChillDays of(LossChart chart, List<LossChart.Point> before, BigFraction hours) {
-    var like = before.stream().filter(p -> isLike(p, hours)).toList();
-    var month = chart.ofMonth().stream().filter(p -> isLike(p, hours)).toList();
-    var apart = chart.ofMonth().stream().filter(p -> !isLike(p, hours)).toList();
-    return new ChillDays(chart, hours, like, month, apart, MeanShift.of(like, month));
-  }
-
-  private static boolean isLike(LossChart.Point point, BigFraction hours) {
-    return point
-        .account()
-        .balance()
-        .hoursChilled()
-        .filter(h -> h.subtract(hours).abs().compareTo(BigFraction.of(WINDOW)) <= 0)
-        .isPresent();
   }
 }

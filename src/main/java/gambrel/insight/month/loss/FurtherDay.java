@@ -1,46 +1,53 @@
 package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.FigureRange;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.statistics.Trend;
+import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
 import gambrel.trade.account.Billing;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What one day more on the rail takes from a body of middle weight, and what it brings or would
- * have to bring: on customers' bodies what the shop charges for it, on the shop's own the rise of
- * price that makes it up. Drawn from each owner's bodies alone; those with shares of both are
- * neither's.
+ * What one day more on the rail takes from a body of median weight, and what it brings or would
+ * have to bring: for customers' bodies the charge of that day, for the shop's own the rise of price
+ * that makes up the loss. Each owner's figures are drawn from his bodies alone. Bodies that
+ * customers share with the shop are left out.
  *
- * @param species whose
- * @param whose customers' or the shop's own
- * @param sample the bodies, at least one
- * @param trend ageing shrink on days hung, % of cold; empty where too few bodies tell
- * @param charge minor units of money that the day adds to the bill of each of them, without tax, at
- *     the prices of the month's last day; empty for own bodies and where nothing is known to charge
+ * @param whose customers' bodies or the shop's own
+ * @param hanging the bodies, at least one, with their ageing shrink
+ * @param charge minor units of money that the day adds to the bill of each body, without tax, at
+ *     the prices of the month's last day; empty for own bodies and if it is unknown for all
  * @param worth money in the major unit for a unit of weight on the rail; empty where values are
  *     missing
  */
 public record FurtherDay(
-    Species species,
-    Ownership whose,
-    HangingSample sample,
-    Optional<Trend> trend,
-    Optional<Spread> charge,
-    Optional<BigFraction> worth) {
+    Ownership whose, Hanging hanging, Optional<Spread> charge, Optional<BigFraction> worth) {
 
-  /** Every species, customers' bodies before own ones, so far as any hung. */
+  /**
+   * A figure with the interval that it lies in.
+   *
+   * @param low lower end
+   * @param middle the figure
+   * @param high upper end
+   */
+  public record Range(BigFraction low, BigFraction middle, BigFraction high) {
+    private Range map(UnaryOperator<BigFraction> rising) {
+      return new Range(rising.apply(low), rising.apply(middle), rising.apply(high));
+    }
+  }
+
+  /** Every species of which a body hung, customers' bodies before own ones. */
   public static List<FurtherDay> of(MonthRecords records) {
     return Stream.of(Ownership.CUSTOMERS, Ownership.OWN)
         .flatMap(whose -> Stream.of(Species.values()).flatMap(s -> of(records, s, whose).stream()))
@@ -48,70 +55,72 @@ public record FurtherDay(
   }
 
   private static Optional<FurtherDay> of(MonthRecords records, Species species, Ownership whose) {
-    var sample = HangingSample.of(records, species).of(whose);
-    return sample.bodies().isEmpty()
+    var hanging = Hanging.of(records, species).of(whose);
+    return hanging.bodies().isEmpty()
         ? Optional.empty()
         : Optional.of(
             new FurtherDay(
-                species,
                 whose,
-                sample,
-                sample.trend(),
-                whose == Ownership.OWN ? Optional.empty() : charge(records, sample),
+                hanging,
+                whose == Ownership.OWN ? Optional.empty() : charge(records, hanging.bodies()),
                 records.rail().of(species)));
   }
 
-  private static Optional<Spread> charge(MonthRecords records, HangingSample sample) {
+  private static Optional<Spread> charge(MonthRecords records, List<MonthBody> bodies) {
     var billing = new Billing(records.night().shop());
     var prices = records.baseline().lastDay();
     return Spread.of(
-        sample.bodies().stream()
-            .flatMap(a -> billing.furtherDay(a.balance(), prices).stream())
+        bodies.stream()
+            .flatMap(body -> billing.furtherDay(body.balance(), prices).stream())
             .map(money -> BigFraction.of(money.minor()))
             .toList());
   }
 
-  /**
-   * Lost in the day, % of cold: the slope of the line and its 95 % confidence interval. An interval
-   * that reaches below nothing does not tell whether anything is lost.
-   */
-  public Optional<FigureRange> loss() {
-    return trend.map(
-        line -> {
-          double margin = line.slopeMargin(Hanging.CONFIDENCE);
-          return new FigureRange(
-              Hanging.decimal(line.slope() - margin),
-              Hanging.decimal(line.slope()),
-              Hanging.decimal(line.slope() + margin));
-        });
+  /** The species. */
+  public Species species() {
+    return hanging.species();
   }
 
-  /** The same of the middle cold weight, in the shop's unit. */
-  public Optional<FigureRange> weight() {
-    var cold = sample.cold().median();
+  /**
+   * Lost in the day, % of cold: the slope of the line and its 95 % confidence interval; empty
+   * without a line. If the interval reaches below zero, it is not sure that anything is lost.
+   */
+  public Optional<Range> loss() {
+    return hanging
+        .trend()
+        .map(
+            line -> {
+              double margin = line.slopeMargin(Hanging.CONFIDENCE);
+              return new Range(
+                  Hanging.decimal(line.slope() - margin),
+                  Hanging.decimal(line.slope()),
+                  Hanging.decimal(line.slope() + margin));
+            });
+  }
+
+  /** The weight that the day takes from a body of median cold weight, in the shop's unit. */
+  public Optional<Range> weight() {
+    var cold = hanging.cold().median();
     return loss().map(range -> range.map(percent -> cold.multiply(percent).divide(100)));
   }
 
-  /**
-   * What that weight is worth on the rail, money in the major unit; empty where values are missing.
-   */
-  public Optional<FigureRange> weightWorth() {
+  /** What that weight is worth, money in the major unit; empty where values are missing. */
+  public Optional<Range> weightWorth() {
     return worth.flatMap(rate -> weight().map(range -> range.map(rate::multiply)));
   }
 
-  /** Lost by the middle of the days hung, % of cold, on the line. */
+  /** Lost at the median of the days hung, % of cold, on the line. */
   public Optional<BigFraction> before() {
-    double days = sample.days().median().doubleValue();
-    return trend.map(line -> Hanging.decimal(line.at(days)));
+    double days = hanging.days().median().doubleValue();
+    return hanging.trend().map(line -> Hanging.decimal(line.at(days)));
   }
 
   /**
-   * By how many per cent the price of the meat must rise for the day to be made up, after the
-   * middle of the days hung. The interval is the slope's: an error of a whole point in what was
-   * lost before changes the rise by a hundredth of itself. Empty where nothing would be left to
-   * sell.
+   * By how many per cent the price of the meat must rise to make up the day, after the median of
+   * the days hung. The interval is the slope's; an error of one point in the loss before changes
+   * the rise by only a hundredth of itself. Empty if nothing would be left to sell.
    */
-  public Optional<FigureRange> rise() {
+  public Optional<Range> rise() {
     return loss()
         .flatMap(
             range ->
@@ -120,8 +129,8 @@ public record FurtherDay(
                     .map(s -> range.map(r -> rise(s, r))));
   }
 
-  /** The same in money of the major unit for a unit of weight as it leaves the rail. */
-  public Optional<FigureRange> priceRise() {
+  /** The rise in money of the major unit for a unit of weight as it leaves the rail. */
+  public Optional<Range> priceRise() {
     return worth.flatMap(
         price -> rise().map(range -> range.map(p -> price.multiply(p).divide(100))));
   }
@@ -139,9 +148,9 @@ public record FurtherDay(
   }
 
   /**
-   * What the day takes, and what it brings or would have to bring.
+   * The figures of the day: what it takes, and what it brings or would have to bring.
    *
-   * @param minorUnits of the shop's currency in its major unit
+   * @param minorUnits how many minor units make the major unit of the shop's currency
    */
   public List<MonthFigure> figures(long minorUnits) {
     var figures = new ArrayList<MonthFigure>();
@@ -155,22 +164,21 @@ public record FurtherDay(
       charge.ifPresent(
           spread -> {
             var range =
-                new FigureRange(spread.lower(), spread.median(), spread.upper())
+                new Range(spread.lower(), spread.median(), spread.upper())
                     .map(minor -> minor.divide(BigFraction.of(minorUnits)));
-            var kind = MonthFigure.Interval.Kind.MIDDLE_HALF;
+            var kind = Kind.MIDDLE_HALF;
             figures.add(figure(FigureName.FURTHER_DAY_CHARGE, spread.number(), range, kind));
           });
     }
     return figures;
   }
 
-  private MonthFigure figure(FigureName name, FigureRange range) {
-    return figure(name, sample.bodies().size(), range, MonthFigure.Interval.Kind.CONFIDENCE);
+  private MonthFigure figure(FigureName name, Range range) {
+    return figure(name, hanging.bodies().size(), range, Kind.CONFIDENCE);
   }
 
-  private MonthFigure figure(
-      FigureName name, int bodies, FigureRange range, MonthFigure.Interval.Kind kind) {
-    return MonthFigure.of(name, species, BodyGroup.ALL, bodies, Optional.of(range.middle()))
+  private MonthFigure figure(FigureName name, int bodies, Range range, Kind kind) {
+    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies, Optional.of(range.middle()))
         .with(whose)
         .with(new MonthFigure.Interval(kind, range.low(), range.high()));
   }

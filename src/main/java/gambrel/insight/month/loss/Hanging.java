@@ -1,10 +1,15 @@
 package gambrel.insight.month.loss;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyGroup;
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -12,74 +17,133 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What hanging costs a species: ageing shrink on days hung, over the month's bodies and those of
- * the twelve months before.
+ * Ageing shrink on days hung, of bodies of a species killed in a month or in the twelve before it.
  *
- * @param species whose
- * @param trend ageing shrink, % of cold, a day
- * @param days spread of the days hung
- * @param cold spread of cold weights, in the shop's unit
+ * @param species the species
+ * @param bodies the bodies whose days hung and ageing shrink are known, oldest month first
+ * @param trend the line of ageing shrink, % of cold, on days hung; empty where bodies or different
+ *     numbers of days are too few
  */
-public record Hanging(Species species, Trend trend, Spread days, Spread cold) {
-  /** The confidence of the intervals. */
-  public static final double CONFIDENCE = 0.95;
+public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> trend) {
+  /** The least number of bodies for a line. */
+  public static final int ENOUGH_BODIES = 8;
 
-  /** Every species of which enough is known. */
-  public static List<Hanging> of(MonthRecords records) {
-    return Stream.of(Species.values()).flatMap(s -> of(records, s).stream()).toList();
+  /** The least number of different days hung for a line. */
+  public static final int ENOUGH_DAYS = 3;
+
+  /** The confidence of the intervals. */
+  static final double CONFIDENCE = 0.95;
+
+  /** Copies the list. */
+  public Hanging {
+    bodies = List.copyOf(bodies);
   }
 
-  private static Optional<Hanging> of(MonthRecords records, Species species) {
-    var sample = HangingSample.of(records, species);
-    return sample.trend().map(trend -> new Hanging(species, trend, sample.days(), sample.cold()));
+  /** Every species that has a line. */
+  public static List<Hanging> of(MonthRecords records) {
+    return Stream.of(Species.values())
+        .map(species -> of(records, species))
+        .filter(hanging -> hanging.trend().isPresent())
+        .toList();
+  }
+
+  /** The bodies of all owners; they may be none. */
+  static Hanging of(MonthRecords records, Species species) {
+    var all =
+        Stream.concat(
+            records.baseline().of(Loss.AGEING).stream(), records.bodies().killed().stream());
+    return of(species, MonthBody.of(species, all.filter(b -> point(b).isPresent()).toList()));
+  }
+
+  /** The bodies of one owner alone. */
+  Hanging of(Ownership whose) {
+    return of(species, whose.of(bodies));
+  }
+
+  private static Hanging of(Species species, List<MonthBody> bodies) {
+    var points = bodies.stream().flatMap(body -> point(body).stream()).toList();
+    boolean enough =
+        points.size() >= ENOUGH_BODIES
+            && points.stream().map(Trend.Point::x).distinct().count() >= ENOUGH_DAYS;
+    return new Hanging(species, bodies, enough ? Trend.of(points) : Optional.empty());
+  }
+
+  private static Optional<Trend.Point> point(MonthBody body) {
+    return body.balance()
+        .daysHung()
+        .flatMap(
+            days -> Loss.AGEING.percent(body).map(p -> new Trend.Point(BigFraction.of(days), p)));
+  }
+
+  /** Spread of the days hung; needs a body. */
+  public Spread days() {
+    return spread(body -> BigFraction.of(body.balance().daysHung().orElseThrow()));
+  }
+
+  /** Spread of the cold weights of the aged parts, in the shop's unit; needs a body. */
+  Spread cold() {
+    return spread(Hanging::cold);
+  }
+
+  private Spread spread(Function<MonthBody, BigFraction> figure) {
+    return Spread.of(bodies.stream().map(figure).toList()).orElseThrow();
+  }
+
+  /** The cold weight of the aged parts of a body, in the shop's unit. */
+  static BigFraction cold(MonthBody body) {
+    return body.share(BodyFigure.AGEING).orElseThrow().whole().fraction();
+  }
+
+  private Trend line() {
+    return trend.orElseThrow();
   }
 
   /** Whether a day on the rail surely costs weight: the slope's 95 % interval lies above zero. */
-  public boolean isSure() {
-    return trend.slope() > trend.slopeMargin(CONFIDENCE);
+  boolean isSure() {
+    return line().slope() > line().slopeMargin(CONFIDENCE);
   }
 
-  /** Per cent of cold weight lost a day, to four decimals. */
-  public BigFraction percentADay() {
-    return decimal(trend.slope());
+  /** Per cent of cold weight lost a day, to four decimals; needs a line. */
+  BigFraction percentADay() {
+    return decimal(line().slope());
   }
 
   /** A number of the line as an exact one, to four decimals. */
-  public static BigFraction decimal(double value) {
+  static BigFraction decimal(double value) {
     return Exact.fraction(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP));
   }
 
-  /** What a day costs a body of middle weight, in the shop's unit of weight. */
+  /** The weight that a body of median weight loses a day, in the shop's unit; needs a line. */
   public BigFraction weightADay() {
-    return cold.median().multiply(percentADay()).divide(100);
+    return cold().median().multiply(percentADay()).divide(100);
   }
 
-  /** The slope with its interval, and what one more body would lose in the usual days. */
+  /**
+   * The slope with its confidence interval, and the loss at the median of days hung with its
+   * prediction interval; needs a line.
+   */
   public List<MonthFigure> figures() {
-    double middle = days.median().doubleValue();
+    double middle = days().median().doubleValue();
+    double margin = line().predictionMargin(middle, CONFIDENCE);
     return List.of(
         figure(
             FigureName.AGEING_PCT_A_DAY,
-            trend.slope(),
-            MonthFigure.Interval.Kind.CONFIDENCE,
-            trend.slopeMargin(CONFIDENCE)),
-        figure(
-            FigureName.AGEING_PCT_AT_MEDIAN_DAYS,
-            trend.at(middle),
-            MonthFigure.Interval.Kind.PREDICTION,
-            trend.predictionMargin(middle, CONFIDENCE)));
+            line().slope(),
+            Kind.CONFIDENCE,
+            line().slopeMargin(CONFIDENCE)),
+        figure(FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, margin));
   }
 
-  private MonthFigure figure(
-      FigureName name, double value, MonthFigure.Interval.Kind kind, double margin) {
+  private MonthFigure figure(FigureName name, double value, Kind kind, double margin) {
     var low = Exact.ofStatistic(value - margin);
     var high = Exact.ofStatistic(value + margin);
-    return MonthFigure.of(
-            name, species, BodyGroup.ALL, trend.number(), Optional.of(Exact.ofStatistic(value)))
+    var middle = Optional.of(Exact.ofStatistic(value));
+    return MonthFigure.of(name, species, BodyGroup.ALL, bodies.size(), middle)
         .with(new MonthFigure.Interval(kind, low, high));
   }
 }

@@ -20,96 +20,71 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Own bodies that were left hanging, and what the days beyond the usual ones cost. Left hanging is
- * what lies beyond the upper outer fence of the days that bodies of the twelve months before hung:
- * their upper quartile and three times the middle half (NIST/SEMATECH e-Handbook, 7.1.6). Days are
- * whole numbers, so that the inner fence may lie one day above the usual ones, and the middle half
- * is taken as a day at least: in a shop that always hangs a week it is nothing.
+ * Finds the shop's own bodies that were left hanging, and the cost of the days beyond the usual
+ * ones. The limit is the upper outer fence of the days that bodies of the twelve months before
+ * hung: their upper quartile and three times their interquartile range (NIST/SEMATECH e-Handbook,
+ * 7.1.6). That range counts as at least one day, since it is zero in a shop that always hangs a
+ * week.
  */
 public final class HangingFindings {
-  private final MonthRecords records;
+  private HangingFindings() {}
 
-  private HangingFindings(MonthRecords records) {
-    this.records = records;
+  /** The findings of a month. */
+  public static List<Finding> of(MonthRecords records, List<Hanging> all) {
+    return all.stream()
+        .filter(Hanging::isSure)
+        .flatMap(hanging -> of(records, hanging).stream())
+        .toList();
   }
 
-  public static List<Finding> of(MonthRecords records, List<Hanging> hanging) {
-    var findings = new HangingFindings(records);
-    return hanging.stream().flatMap(of -> findings.of(of).stream()).toList();
+  private static Optional<Finding> of(MonthRecords records, Hanging hanging) {
+    var before = hung(hanging, records.baseline().of(Loss.AGEING));
+    return Spread.of(before.stream().map(HangingFindings::days).toList())
+        .filter(usual -> usual.number() >= Baseline.ENOUGH)
+        .flatMap(usual -> of(records, hanging, usual));
   }
 
-  private Optional<Finding> of(Hanging hanging) {
-    var usual = daysBefore(hanging).filter(d -> d.number() >= Baseline.ENOUGH);
-    if (usual.isEmpty() || !hanging.isSure()) {
-      return Optional.empty();
-    }
+  /** The bodies of the species whose days hung and ageing shrink are known. */
+  private static List<MonthBody> hung(Hanging hanging, List<MonthBody> bodies) {
+    return MonthBody.of(hanging.species(), bodies).stream()
+        .filter(b -> b.share(BodyFigure.AGEING).isPresent() && b.balance().daysHung().isPresent())
+        .toList();
+  }
+
+  private static BigFraction days(MonthBody body) {
+    return BigFraction.of(body.balance().daysHung().orElseThrow());
+  }
+
+  private static Optional<Finding> of(MonthRecords records, Hanging hanging, Spread usual) {
+    var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
+    var limit = usual.upper().add(range.multiply(3));
     var late =
-        records.bodies().killed().stream()
-            .filter(a -> isOwn(a, hanging) && days(a).compareTo(fence(usual.get())) > 0)
+        Ownership.OWN.of(hung(hanging, records.bodies().killed())).stream()
+            .filter(body -> days(body).compareTo(limit) > 0)
             .toList();
-    return late.isEmpty() ? Optional.empty() : Optional.of(of(hanging, usual.get(), late));
-  }
-
-  private Finding of(Hanging hanging, Spread usual, List<MonthBody> late) {
-    var days = sum(late.stream().map(a -> over(a, usual)).toList());
-    var lost = sum(late.stream().map(a -> lost(a, hanging, usual)).toList());
-    var ids = late.stream().map(MonthBody::id).toList();
-    return new Finding(
-        FindingKind.HANGING,
-        "",
-        ids,
-        Map.of(
-            "bodies", Evidence.count(late.size()),
-            "species", new Evidence.Kind(hanging.species()),
-            "usual", new Evidence.Number(usual.median(), 0),
-            "limit", new Evidence.Number(fence(usual), 0),
-            "days", new Evidence.Number(days, 0),
-            "weight", new Evidence.Mass(Weight.of(lost)),
-            "loss", new Evidence.Percent(hanging.percentADay(), 2)),
-        records.rail().of(hanging.species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
-        Sureness.LIKELY);
-  }
-
-  /** Days hung by the bodies of the twelve months before. */
-  private Optional<Spread> daysBefore(Hanging hanging) {
-    return Spread.of(
-        records.baseline().of(Loss.AGEING).stream()
-            .filter(a -> isHung(a, hanging))
-            .map(HangingFindings::days)
-            .toList());
-  }
-
-  private static BigFraction fence(Spread days) {
-    var middleHalf = Exact.max(BigFraction.ONE, days.upper().subtract(days.lower()));
-    return days.upper().add(middleHalf.multiply(3));
-  }
-
-  private static boolean isOwn(MonthBody account, Hanging hanging) {
-    return account.whose() == Ownership.OWN && isHung(account, hanging);
-  }
-
-  private static boolean isHung(MonthBody account, Hanging hanging) {
-    return account.body().species() == hanging.species()
-        && account.share(BodyFigure.AGEING).isPresent()
-        && account.balance().daysHung().isPresent();
-  }
-
-  private static BigFraction days(MonthBody account) {
-    return BigFraction.of(account.balance().daysHung().orElseThrow());
-  }
-
-  private static BigFraction over(MonthBody account, Spread usual) {
-    return days(account).subtract(usual.median());
-  }
-
-  private static BigFraction lost(MonthBody body, Hanging hanging, Spread usual) {
-    return HangingSample.cold(body)
-        .multiply(over(body, usual))
-        .multiply(hanging.percentADay())
-        .divide(100);
-  }
-
-  private static BigFraction sum(List<BigFraction> values) {
-    return values.stream().reduce(BigFraction.ZERO, BigFraction::add);
+    var days = BigFraction.ZERO;
+    var lost = BigFraction.ZERO;
+    for (var body : late) {
+      var over = days(body).subtract(usual.median());
+      days = days.add(over);
+      lost =
+          lost.add(Hanging.cold(body).multiply(over).multiply(hanging.percentADay()).divide(100));
+    }
+    var finding =
+        new Finding(
+            FindingKind.HANGING,
+            "",
+            late.stream().map(MonthBody::id).toList(),
+            Map.of(
+                "bodies", Evidence.count(late.size()),
+                "species", new Evidence.Kind(hanging.species()),
+                "usual", new Evidence.Number(usual.median(), 0),
+                "limit", new Evidence.Number(limit, 0),
+                "days", new Evidence.Number(days, 0),
+                "weight", new Evidence.Mass(Weight.of(lost)),
+                "loss", new Evidence.Percent(hanging.percentADay(), 2)),
+            records.rail().of(hanging.species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
+            Sureness.LIKELY);
+    return late.isEmpty() ? Optional.empty() : Optional.of(finding);
   }
 }

@@ -16,19 +16,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * An individuals and moving-range chart of what bodies of one species lost, month by month in order
- * of kill: those of the twelve months before, which make centre and limits, then the month's.
+ * An individuals and moving-range chart of a loss of one species, month by month in order of kill.
+ * The bodies of the twelve months before give centre and limits; the month's bodies follow.
  *
- * @param loss what was lost
- * @param species whose
- * @param points the baseline's, then the month's
- * @param baseline how many are the baseline's; under {@link Baseline#ENOUGH} there are no limits
- * @param centre mean of the baseline
- * @param lower lower limit, not clipped
+ * @param loss the loss
+ * @param species the species
+ * @param points the baseline's bodies, then the month's
+ * @param baseline how many bodies are the baseline's
+ * @param centre mean of the baseline; centre and limits are empty if the baseline has fewer than
+ *     {@link Baseline#ENOUGH} bodies
+ * @param lower lower limit; it may be below zero
  * @param upper upper limit
  */
 public record LossChart(
@@ -39,7 +41,7 @@ public record LossChart(
     Optional<BigDecimal> centre,
     Optional<BigDecimal> lower,
     Optional<BigDecimal> upper) {
-  /** A species not killed for longer than this begins anew: chiller and season have changed. */
+  /** If a species was not killed for more days, the chart restarts. */
   private static final int GAP_DAYS = 60;
 
   /** Copies the points. */
@@ -51,10 +53,10 @@ public record LossChart(
    * One body.
    *
    * @param account the body
-   * @param day the day that its loss is of: of its kill on the rail, of its last cut on the bench
-   * @param percent what it lost
-   * @param movingRange how far that is from the body before it; empty after a gap
-   * @param signals codes of the rules that it breaks; none without limits
+   * @param day the day of its kill for a loss on the rail, else the day of its last cut
+   * @param percent its loss
+   * @param movingRange distance from the body before it; empty where the chart restarts
+   * @param signals codes of the chart's rules that it breaks; none without limits
    */
   public record Point(
       MonthBody account,
@@ -68,7 +70,7 @@ public record LossChart(
     }
   }
 
-  /** The chart of every species of which the month has a body with that loss, by species. */
+  /** The chart of every species of which the month has a body with that loss. */
   public static List<LossChart> of(MonthRecords records, Loss loss) {
     return Stream.of(Species.values())
         .map(species -> of(records, loss, species))
@@ -82,25 +84,23 @@ public record LossChart(
     all.addAll(known(loss, loss.of(records.bodies()), species));
     boolean enough = baseline.size() >= Baseline.ENOUGH;
     var chart = ControlChart.of(observations(loss, all), enough ? baseline.size() : 0);
-    var points = new ArrayList<Point>();
-    for (int i = 0; i < all.size(); i++) {
-      var account = all.get(i);
-      points.add(
-          new Point(
-              account,
-              day(loss, account),
-              loss.percent(account).orElseThrow(),
-              chart.movingRange(i),
-              chart.signals(i)));
-    }
+    var points =
+        IntStream.range(0, all.size())
+            .mapToObj(i -> point(loss, all.get(i), chart.movingRange(i), chart.signals(i)))
+            .toList();
     return new LossChart(
         loss, species, points, baseline.size(), chart.centre(), chart.lower(), chart.upper());
   }
 
+  private static Point point(
+      Loss loss, MonthBody body, Optional<BigDecimal> movingRange, List<String> signals) {
+    var percent = loss.percent(body).orElseThrow();
+    return new Point(body, day(loss, body), percent, movingRange, signals);
+  }
+
   private static List<MonthBody> known(Loss loss, List<MonthBody> from, Species species) {
-    return from.stream()
-        .filter(a -> a.body().species() == species && a.body().killed().isPresent())
-        .filter(a -> loss.percent(a).isPresent())
+    return MonthBody.of(species, from).stream()
+        .filter(a -> a.body().killed().isPresent() && loss.percent(a).isPresent())
         .sorted(
             Comparator.comparing((MonthBody a) -> YearMonth.from(day(loss, a)))
                 .thenComparing(MonthBody::balance, ShrinkSeries.ORDER_OF_KILL))
@@ -109,12 +109,13 @@ public record LossChart(
 
   private static List<ControlChart.Observation> observations(Loss loss, List<MonthBody> all) {
     var observations = new ArrayList<ControlChart.Observation>();
-    LocalDate before = LocalDate.MIN;
+    Optional<LocalDate> before = Optional.empty();
     for (var account : all) {
       var killed = account.body().killed().orElseThrow();
-      boolean gap = before == LocalDate.MIN || ChronoUnit.DAYS.between(before, killed) > GAP_DAYS;
-      observations.add(new ControlChart.Observation(loss.percent(account).orElseThrow(), gap));
-      before = killed;
+      boolean restarts =
+          before.filter(day -> ChronoUnit.DAYS.between(day, killed) <= GAP_DAYS).isEmpty();
+      observations.add(new ControlChart.Observation(loss.percent(account).orElseThrow(), restarts));
+      before = Optional.of(killed);
     }
     return observations;
   }

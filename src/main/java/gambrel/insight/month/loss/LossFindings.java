@@ -1,9 +1,7 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.MonthParts;
 import gambrel.insight.month.bodies.Loss;
 import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.FindingKind;
@@ -20,12 +18,10 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Findings from what was lost in the chiller, on the bench and in batches, and what is missing. */
+/** Findings from the losses of bodies in the chiller and on the bench, and of batches. */
 public final class LossFindings {
   private static final int MOST_BODIES = 3;
   private static final String BEYOND = "beyond-limits";
@@ -37,47 +33,54 @@ public final class LossFindings {
     this.records = records;
   }
 
-  public static List<Finding> of(MonthRecords records, MonthParts parts) {
+  /**
+   * The findings of a month.
+   *
+   * @param chills charts of chill shrink
+   * @param benches charts of bench loss
+   * @param chillDays chill shrink by day
+   */
+  public static List<Finding> of(
+      MonthRecords records,
+      List<LossChart> chills,
+      List<LossChart> benches,
+      List<ChillDays> chillDays) {
     var findings = new LossFindings(records);
-    findings.charts(parts);
-    findings.batches();
-    parts.completeness().stream().flatMap(Completeness::finding).forEach(findings.found::add);
+    findings.shifts(benches, chillDays);
+    findings.bodies(Stream.concat(chills.stream(), benches.stream()).toList());
+    records.bodies().batches().stream()
+        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
+        .map(findings::batch)
+        .forEach(findings.found::add);
     return findings.found;
   }
 
-  private void charts(MonthParts parts) {
-    for (var chart : parts.benches()) {
-      found.addAll(new BenchFindings(records, chart, chill(chart, parts.chillDays())).all());
+  private void shifts(List<LossChart> benches, List<ChillDays> chillDays) {
+    for (var chart : benches) {
+      var chill =
+          chillDays.stream()
+              .filter(days -> days.species() == chart.species())
+              .flatMap(days -> days.shift().stream())
+              .findFirst();
+      found.addAll(new BenchFindings(records, chart, chill).all());
     }
-    for (var days : parts.chillDays()) {
-      boolean scale = parts.benches().stream().anyMatch(b -> isScale(b.species(), days.species()));
-      days.shift().filter(shift -> !scale).ifPresent(shift -> found.add(chiller(days, shift)));
+    for (var days : chillDays) {
+      days.shift()
+          .filter(shift -> !isRailScale(days.species()))
+          .ifPresent(shift -> found.add(chiller(days, shift)));
     }
-    var explained = new HashSet<String>();
-    found.forEach(finding -> explained.addAll(finding.subjects()));
-    Stream.concat(parts.chills().stream(), parts.benches().stream())
-        .flatMap(chart -> bodies(chart, explained))
-        .forEach(found::add);
   }
 
-  /** Whether the rail scale explains what the chiller seems to do to a species. */
-  private boolean isScale(Species bench, Species chilled) {
-    return bench == chilled
-        && found.stream()
-            .filter(f -> f.kind() == FindingKind.SCALE && f.variant().equals(BenchFindings.RAIL))
-            .anyMatch(f -> new Evidence.Kind(chilled).equals(f.evidence().get("species")));
-  }
-
-  private static Optional<MeanShift> chill(LossChart bench, List<ChillDays> chillDays) {
-    return chillDays.stream()
-        .filter(days -> days.species() == bench.species())
-        .flatMap(days -> days.shift().stream())
-        .findFirst();
+  /** Whether a finding says that the rail scale explains the chill shrink of a species. */
+  private boolean isRailScale(Species species) {
+    return found.stream()
+        .filter(f -> f.kind() == FindingKind.SCALE && f.variant().equals(BenchFindings.RAIL))
+        .anyMatch(f -> new Evidence.Kind(species).equals(f.evidence().get("species")));
   }
 
   /**
-   * A chiller that takes more than it did; or one that seems to take less, which is rather a scale:
-   * cold weights read heavy or hot ones light.
+   * A chiller that takes more than before. If it seems to take less, the cause is a scale that
+   * reads cold weights heavy or hot ones light.
    */
   private Finding chiller(ChillDays days, MeanShift shift) {
     return shifted(
@@ -94,7 +97,7 @@ public final class LossFindings {
   /**
    * A finding about a loss that changed.
    *
-   * @param baseline how many bodies it is compared with
+   * @param baseline how many bodies of the baseline it is compared with
    * @param scales ids of the scales that may have caused it
    */
   static Finding shifted(
@@ -124,13 +127,18 @@ public final class LossFindings {
         Sureness.LIKELY);
   }
 
-  /** Single bodies beyond the limits of a chart: the farthest out that no other finding names. */
-  private Stream<Finding> bodies(LossChart chart, Set<String> explained) {
-    return chart.signals().stream()
-        .filter(p -> p.signals().contains(BEYOND) && !explained.contains(p.body()))
-        .sorted(Comparator.comparing((LossChart.Point p) -> distance(chart, p).abs()).reversed())
-        .limit(MOST_BODIES)
-        .map(point -> body(chart, point));
+  /** Single bodies beyond the limits of a chart: the farthest ones that no other finding names. */
+  private void bodies(List<LossChart> charts) {
+    var explained = new HashSet<String>();
+    found.forEach(finding -> explained.addAll(finding.subjects()));
+    for (var chart : charts) {
+      chart.signals().stream()
+          .filter(p -> p.signals().contains(BEYOND) && !explained.contains(p.body()))
+          .sorted(Comparator.comparing((LossChart.Point p) -> distance(chart, p).abs()).reversed())
+          .limit(MOST_BODIES)
+          .map(point -> body(chart, point))
+          .forEach(found::add);
+    }
   }
 
   private static BigFraction distance(LossChart chart, LossChart.Point point) {
@@ -140,7 +148,7 @@ public final class LossFindings {
   private Finding body(LossChart chart, LossChart.Point point) {
     var distance = distance(chart, point);
     var lost = OwnerCosts.lost(List.of(point.account()), chart.loss(), distance);
-    // Nobody expects a gain: a limit below zero is printed as zero.
+    // A loss below zero is a gain, which is not expected: the limit is printed as zero.
     var lower = Exact.max(BigFraction.ZERO, Exact.fraction(chart.lower().orElseThrow()));
     return new Finding(
         chart.loss() == Loss.CHILL ? FindingKind.CHILLED_BODIES : FindingKind.BENCH_BODIES,
@@ -158,16 +166,8 @@ public final class LossFindings {
         Sureness.LIKELY);
   }
 
-  private void batches() {
-    records.bodies().batches().stream()
-        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
-        .map(this::batch)
-        .forEach(found::add);
-  }
-
   private Finding batch(BatchBalance batch) {
     var loss = batch.loss().orElseThrow();
-    var percent = batch.lossShare().orElseThrow().percent().abs();
     var limit = Exact.fraction(records.settings().limits().batchLossPercent());
     return new Finding(
         FindingKind.BATCH,
@@ -179,7 +179,7 @@ public final class LossFindings {
             "weight",
             new Evidence.Mass(loss.isNegative() ? Weight.ZERO.minus(loss) : loss),
             "loss",
-            Evidence.percent(percent),
+            Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
             "limit",
             Evidence.percent(limit)),
         List.of(),

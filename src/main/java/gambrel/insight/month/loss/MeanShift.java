@@ -17,21 +17,21 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A loss that changed from a day of the month on. What is compared is the mean of the days from a
- * day on with that of the baseline's, by Student's t; the bodies of a day share a chiller and a
- * bench, so that they count by {@link DayScatter} and not one by one. Every day of the month is
- * tried as the first; the one that stands out most is kept, and the probability of a false alarm, a
- * hundredth, is shared among the days tried (Bonferroni). A change must stand without the body that
- * speaks most for it: a single body is a finding of its own.
+ * A loss that changed from a day of the month on. Student's t compares the mean from that day on
+ * with the mean of the baseline. Bodies of one day share a chiller and a bench; {@link DayScatter}
+ * takes account of that. Every day of the month is tried as the first day, and the day with the
+ * largest t is kept. The rate of false alarms, one in a hundred, is divided among the days tried
+ * (Bonferroni). The change must also hold without the body that lies farthest in its direction,
+ * since a single body is a finding of its own.
  *
  * @param from the first day
- * @param excess per cent more than the baseline's days; negative for less
- * @param mean of the days from it on
- * @param before mean of the baseline's days
- * @param t Student's t of the difference, without its sign
- * @param limit the least t that counts: the probability of more by chance is {@link #FALSE_ALARMS},
- *     shared among the days
- * @param subjects the bodies from it on
+ * @param excess mean less that of the baseline, in per cent; negative if less is lost
+ * @param mean mean from the first day on, in per cent
+ * @param before mean of the baseline, in per cent
+ * @param t the absolute value of Student's t of the difference
+ * @param limit the t that is exceeded by chance with the probability {@link #FALSE_ALARMS}, divided
+ *     by the number of days
+ * @param subjects the bodies from the first day on
  */
 public record MeanShift(
     LocalDate from,
@@ -51,8 +51,8 @@ public record MeanShift(
   }
 
   /**
-   * The shift in the month, upwards or downwards; empty where nothing stands out, or where the
-   * baseline has fewer than twenty bodies or ten days.
+   * The change in the month, upwards or downwards; empty if there is none, or if the baseline has
+   * fewer than twenty bodies or ten days.
    */
   static Optional<MeanShift> of(
       Collection<LossChart.Point> baseline, Collection<LossChart.Point> month) {
@@ -64,30 +64,25 @@ public record MeanShift(
     var scatter = DayScatter.of(before.values());
     var usual = scatter.mean(before.values());
     double limit = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
-    double strongest = limit;
-    Optional<MeanShift> most = Optional.empty();
-    for (var day : days) {
-      var since = month.stream().filter(p -> !p.day().isBefore(day)).toList();
-      double strength = since.size() < LEAST_BODIES ? 0 : strength(since, scatter, usual);
-      if (strength > strongest) {
-        strongest = strength;
-        var now = scatter.mean(values(since).values());
-        var mean = Exact.ofStatistic(now.value());
-        var usually = Exact.ofStatistic(usual.value());
-        most =
-            Optional.of(
-                new MeanShift(
-                    day, mean.subtract(usually), mean, usually, strength, limit, inOrder(since)));
-      }
-    }
-    return most;
+    return days.stream()
+        .map(day -> month.stream().filter(p -> !p.day().isBefore(day)).toList())
+        .filter(since -> since.size() >= LEAST_BODIES)
+        .map(since -> of(since, scatter, usual, limit))
+        .filter(shift -> shift.t() > limit)
+        .reduce((one, other) -> other.t() > one.t() ? other : one);
   }
 
-  private static List<LossChart.Point> inOrder(List<LossChart.Point> points) {
-    return points.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+  private static MeanShift of(
+      List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual, double limit) {
+    var subjects = since.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
+    var mean = Exact.ofStatistic(scatter.mean(values(since).values()).value());
+    var before = Exact.ofStatistic(usual.value());
+    double t = strength(since, scatter, usual);
+    return new MeanShift(
+        subjects.get(0).day(), mean.subtract(before), mean, before, t, limit, subjects);
   }
 
-  /** Student's t with all bodies, or without the one that stands out most if that is less. */
+  /** The smaller absolute t: with all bodies, or without the farthest; 0 if their signs differ. */
   private static double strength(
       List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual) {
     double all = t(since, scatter, usual);
@@ -112,7 +107,7 @@ public record MeanShift(
                 Collectors.mapping(p -> p.percent().doubleValue(), Collectors.toList())));
   }
 
-  /** The values that decided, by the names that sentences use. */
+  /** The values that decided, by the names that the words of the finding use. */
   Map<String, Evidence> evidence() {
     return Map.of(
         "since", new Evidence.Day(from),
@@ -125,12 +120,12 @@ public record MeanShift(
         "false_alarms", Evidence.percent(Exact.ofStatistic(100 * FALSE_ALARMS)));
   }
 
-  /** Whether more was lost. */
+  /** Whether more was lost than before. */
   public boolean isMore() {
     return excess.signum() > 0;
   }
 
-  /** Ids of the bodies. */
+  /** The ids of the bodies. */
   public List<String> bodies() {
     return subjects.stream().map(LossChart.Point::body).toList();
   }

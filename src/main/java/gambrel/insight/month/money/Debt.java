@@ -2,6 +2,7 @@ package gambrel.insight.month.money;
 
 import gambrel.insight.month.bodies.BodyCalendar;
 import gambrel.insight.month.bodies.MonthBodies;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
@@ -15,14 +16,17 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
- * An issued statement and what has been paid of it by now.
+ * An issued statement and its payments.
  *
  * @param statement its latest revision
- * @param since the day of its first revision: a revision does not make a debt younger
+ * @param since the day of its first revision: a debt's age counts from there
  * @param month the month that it belongs to
- * @param paid by now
+ * @param paid what has been paid
  */
 public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid) {
+  /** Days after which a debt is late. */
+  public static final int LATE_DAYS = 30;
+
   /** Oldest first. */
   private static final Comparator<Debt> ORDER =
       Comparator.comparing(Debt::since)
@@ -34,9 +38,23 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
     return statement.charges().plus(statement.tax()).minus(paid);
   }
 
-  /** An amount of some debts in sum. */
+  /** The sum of an amount over some debts. */
   public static Money sum(List<Debt> debts, Function<Debt, Money> amount) {
     return debts.stream().map(amount).reduce(Money.ZERO, Money::plus);
+  }
+
+  /**
+   * The debts that were late at the month's end, or on the night's day if the month is not over;
+   * oldest first.
+   */
+  public static List<Debt> late(MonthRecords records) {
+    var end = records.month().atEndOfMonth();
+    var today = records.night().asOf().toLocalDate();
+    var day = today.isBefore(end) ? today : end;
+    return until(records.bodies(), records.register()).stream()
+        .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
+        .filter(debt -> debt.since().plusDays(LATE_DAYS).isBefore(day))
+        .toList();
   }
 
   /** Every statement of {@code month}, oldest first. */
@@ -44,7 +62,7 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
     return where(month.night(), register, month.month()::equals);
   }
 
-  /** Every statement of {@code month} and before, oldest first. */
+  /** Every statement of {@code month} and of earlier months, oldest first. */
   public static List<Debt> until(MonthBodies month, Register register) {
     return where(month.night(), register, m -> !m.isAfter(month.month()));
   }
@@ -65,7 +83,7 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
         night.paid(row.customer(), row.body()));
   }
 
-  /** The month of the statement's body; of the statement itself where the body is gone. */
+  /** The month of the statement's body, or of the statement itself if the body has been deleted. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
         .flatMap(BodyCalendar::of)

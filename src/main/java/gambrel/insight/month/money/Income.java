@@ -1,35 +1,47 @@
 package gambrel.insight.month.money;
 
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What customers are charged, without tax, for bodies of a species, over the weight that came into
- * the boning room for them. The shop's own part of a shared body brings no charge and counts no
- * weight.
+ * What customers are charged, without tax, for some bodies, and their weight into the boning room.
+ * The shop's own part of a shared body has no charge, and its weight does not count.
  *
- * @param charges all charges, tax left out
- * @param weight the customers' part of the weight into the boning room
+ * @param charges all charges, without tax
+ * @param weight the customers' part of the weight into the boning room, in the shop's unit
  * @param bodies how many bodies
  */
 public record Income(Money charges, BigFraction weight, int bodies) {
   private static final Income NONE = new Income(Money.ZERO, BigFraction.ZERO, 0);
 
-  /** Of all of {@code accounts} of a species whose weight and charges are known. */
-  public static Income of(Species species, Collection<MonthBody> accounts) {
-    return accounts.stream()
-        .filter(a -> a.body().species() == species)
-        .flatMap(a -> of(a).stream())
+  /** The income of a month's settled bodies, for each species of which something was charged. */
+  public static List<Compared<Income>> of(MonthRecords records) {
+    return records.settled().stream()
+        .map(bodies -> bodies.map(all -> of(bodies.species(), all)))
+        .filter(income -> income.month().bodies() > 0)
+        .toList();
+  }
+
+  /** The income of the bodies of a species whose weight and charges are known. */
+  public static Income of(Species species, Collection<MonthBody> bodies) {
+    return MonthBody.of(species, bodies).stream()
+        .flatMap(body -> of(body).stream())
         .reduce(NONE, Income::plus);
   }
 
-  /** Of one body; empty for the shop's own, without its weight, and while a charge is not known. */
+  /**
+   * The income of one body; empty for the shop's own bodies, or if the weight or a charge is
+   * unknown.
+   */
   public static Optional<Income> of(MonthBody account) {
     if (account.bill().lines().isEmpty() || !account.bill().unknown().isEmpty()) {
       return Optional.empty();
@@ -57,7 +69,7 @@ public record Income(Money charges, BigFraction weight, int bodies) {
     return new Income(charges.plus(other.charges), weight.add(other.weight), bodies + other.bodies);
   }
 
-  /** Minor units of money for a unit of weight; empty where nothing came in. */
+  /** Minor units of money for a unit of weight; empty without weight. */
   public Optional<BigFraction> minorAUnit() {
     return weight.signum() == 0
         ? Optional.empty()

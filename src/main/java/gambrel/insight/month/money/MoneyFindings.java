@@ -1,43 +1,66 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.MonthParts;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
+import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.OwnerCosts;
 import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What a month's money asks to be looked at: debts, charges, and what was bought. */
+/** Findings from a month's money: debts, charges, and bodies that the shop bought. */
 public final class MoneyFindings {
   private final MonthRecords records;
-  private final MonthParts parts;
+  private final List<OwnStock> stock;
 
-  private MoneyFindings(MonthRecords records, MonthParts parts) {
+  private MoneyFindings(MonthRecords records, List<OwnStock> stock) {
     this.records = records;
-    this.parts = parts;
+    this.stock = stock;
   }
 
-  /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records, MonthParts parts) {
-    var own = new MoneyFindings(records, parts);
-    return Stream.of(own.unpaid().stream(), own.charges(), own.losses().stream(), own.suppliers())
-        .flatMap(found -> found)
-        .toList();
+  /**
+   * The findings of a month.
+   *
+   * @param stock the shop's own bodies of the month
+   * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
+   */
+  public static List<Finding> of(
+      MonthRecords records, List<OwnStock> stock, List<SupplierLine> suppliers) {
+    var money = new MoneyFindings(records, stock);
+    var findings = new ArrayList<Finding>();
+    money.unpaid().ifPresent(findings::add);
+    MonthChange.of(
+            records,
+            body -> Income.of(body).flatMap(Income::minorAUnit),
+            body -> body.body().category())
+        .stream()
+        .filter(change -> change.difference().high() < 0)
+        .map(change -> money.charges(change.species(), change.difference().reversed()))
+        .forEach(findings::add);
+    money.losses().ifPresent(findings::add);
+    for (var line : suppliers) {
+      line.toOthers()
+          .filter(difference -> difference.high() < 0)
+          .flatMap(difference -> money.supplier(line, difference.reversed()))
+          .ifPresent(findings::add);
+    }
+    return findings;
   }
 
   private Optional<Finding> unpaid() {
-    var late = LateDebts.of(records);
+    var late = Debt.late(records);
     if (late.isEmpty()) {
       return Optional.empty();
     }
@@ -52,7 +75,7 @@ public final class MoneyFindings {
             Map.of(
                 "statements", Evidence.count(late.size()),
                 "total", new Evidence.Cash(total),
-                "days", Evidence.count(LateDebts.DAYS),
+                "days", Evidence.count(Debt.LATE_DAYS),
                 "customer", new Evidence.Name(customer),
                 "since", new Evidence.Day(oldest.since()),
                 "due", new Evidence.Cash(oldest.due())),
@@ -60,113 +83,108 @@ public final class MoneyFindings {
             Sureness.CERTAIN));
   }
 
-  private Stream<Finding> charges() {
-    return MonthChange.of(
-            records,
-            account -> Income.of(account).flatMap(Income::minorAUnit),
-            account -> account.body().category())
-        .stream()
-        .filter(change -> change.difference().high() < 0)
-        .map(this::charges);
-  }
-
-  private Finding charges(MonthChange change) {
+  private Finding charges(Species species, Difference less) {
     var bodies =
-        records.bodies().settled().stream()
-            .filter(a -> a.body().species() == change.species())
-            .filter(a -> Income.of(a).isPresent())
+        MonthBody.of(species, records.bodies().settled()).stream()
+            .filter(body -> Income.of(body).isPresent())
             .toList();
-    var income = Income.of(change.species(), bodies);
-    var before = Income.of(change.species(), records.baseline().settled());
-    var difference = change.difference();
-    var less = Exact.ofStatistic(-difference.mean());
-    return new Finding(
+    var income = Income.of(species, bodies);
+    var before = Income.of(species, records.baseline().settled());
+    return less(
         FindingKind.CHARGES,
         "",
-        ids(bodies),
+        species,
+        bodies,
+        less,
         Map.of(
-            "species", new Evidence.Kind(change.species()),
             "charge", rate(income.minorAUnit().orElseThrow()),
             "usual", rate(before.minorAUnit().orElseThrow()),
-            "bodies", Evidence.count(difference.bodies()),
-            "bodies_before", Evidence.count(difference.others()),
-            "less", rate(less),
-            "lower", rate(Exact.ofStatistic(-difference.high())),
-            "upper", rate(Exact.ofStatistic(-difference.low())),
-            "false_alarms", GroupComparison.FALSE_ALARMS),
-        OwnerCosts.ofShop(new Money(Exact.units(less.multiply(income.weight()), 0))),
-        Sureness.LIKELY);
+            "bodies_before", Evidence.count(less.others())),
+        income.weight());
   }
 
   private Optional<Finding> losses() {
     var losing =
-        parts.stock().stream()
+        stock.stream()
             .filter(s -> s.margin().filter(m -> m.compareTo(Money.ZERO) < 0).isPresent())
             .toList();
     if (losing.isEmpty()) {
       return Optional.empty();
     }
-    var lost = losing.stream().map(s -> s.margin().orElseThrow()).reduce(Money.ZERO, Money::plus);
-    var accounts = losing.stream().map(OwnStock::account).toList();
+    var margin = losing.stream().map(s -> s.margin().orElseThrow()).reduce(Money::plus);
+    var lost = Money.ZERO.minus(margin.orElseThrow());
+    var ids = MonthBody.ids(losing.stream().map(OwnStock::account).toList());
     return Optional.of(
         new Finding(
             FindingKind.STOCK,
             losing.size() == 1 ? "loss.one" : "loss.many",
-            ids(accounts),
+            ids,
             Map.of(
                 "bodies", Evidence.count(losing.size()),
-                "which", new Evidence.Bodies(ids(accounts)),
-                "loss", new Evidence.Cash(Money.ZERO.minus(lost))),
-            OwnerCosts.ofShop(Money.ZERO.minus(lost)),
+                "which", new Evidence.Bodies(ids),
+                "loss", new Evidence.Cash(lost)),
+            OwnerCosts.ofShop(lost),
             Sureness.CERTAIN));
   }
 
-  private Stream<Finding> suppliers() {
-    return parts.suppliers().stream()
-        .filter(line -> line.toOthers().filter(d -> d.high() < 0).isPresent())
-        .flatMap(line -> supplier(line).stream());
-  }
-
-  private Optional<Finding> supplier(SupplierLine line) {
+  private Optional<Finding> supplier(SupplierLine line, Difference less) {
     var bought =
-        parts.stock().stream()
-            .filter(s -> s.account().body().supplier().equals(line.supplier()))
-            .filter(s -> s.account().body().species() == line.species())
+        stock.stream()
+            .filter(s -> s.supplier().equals(line.supplier()) && s.species() == line.species())
             .toList();
-    if (bought.isEmpty()) {
-      return Optional.empty();
-    }
-    var difference = line.toOthers().orElseThrow();
-    var less = Exact.ofStatistic(-difference.mean());
-    var missed =
+    var weight =
         bought.stream()
             .flatMap(s -> s.cold().stream())
-            .map(cold -> cold.fraction().multiply(less))
+            .map(cold -> cold.fraction())
             .reduce(BigFraction.ZERO, BigFraction::add);
-    return Optional.of(
-        new Finding(
-            FindingKind.STOCK,
-            "supplier",
-            ids(bought.stream().map(OwnStock::account).toList()),
-            Map.of(
-                "supplier", new Evidence.Name(line.supplier()),
-                "species", new Evidence.Kind(line.species()),
-                "less", rate(less),
-                "lower", rate(Exact.ofStatistic(-difference.high())),
-                "upper", rate(Exact.ofStatistic(-difference.low())),
-                "bodies", Evidence.count(difference.bodies()),
-                "others", Evidence.count(difference.others()),
-                "false_alarms", GroupComparison.FALSE_ALARMS),
-            OwnerCosts.ofShop(new Money(Exact.units(missed, 0))),
-            Sureness.LIKELY));
+    return Optional.of(bought)
+        .filter(some -> !some.isEmpty())
+        .map(
+            some ->
+                less(
+                    FindingKind.STOCK,
+                    "supplier",
+                    line.species(),
+                    some.stream().map(OwnStock::account).toList(),
+                    less,
+                    Map.of(
+                        "supplier",
+                        new Evidence.Name(line.supplier()),
+                        "others",
+                        Evidence.count(less.others())),
+                    weight));
   }
 
-  /** From minor units to the major unit. */
+  /**
+   * A finding that bodies brought less money for a unit of weight than they were compared with.
+   *
+   * @param less how much less, in minor units
+   * @param others values besides those of the comparison
+   * @param weight the weight that it cost, in the shop's unit
+   */
+  private Finding less(
+      FindingKind kind,
+      String variant,
+      Species species,
+      List<MonthBody> bodies,
+      Difference less,
+      Map<String, Evidence> others,
+      BigFraction weight) {
+    var mean = Exact.ofStatistic(less.mean());
+    var evidence = new HashMap<String, Evidence>(others);
+    evidence.put("species", new Evidence.Kind(species));
+    evidence.put("bodies", Evidence.count(less.bodies()));
+    evidence.put("less", rate(mean));
+    evidence.put("lower", rate(Exact.ofStatistic(less.low())));
+    evidence.put("upper", rate(Exact.ofStatistic(less.high())));
+    evidence.put("false_alarms", GroupComparison.FALSE_ALARMS);
+    var missed = new Money(Exact.units(mean.multiply(weight), 0));
+    return new Finding(
+        kind, variant, MonthBody.ids(bodies), evidence, OwnerCosts.ofShop(missed), Sureness.LIKELY);
+  }
+
+  /** A rate in the major unit, from one in minor units. */
   private Evidence rate(BigFraction minor) {
     return new Evidence.Rate(minor.divide(BigFraction.of(records.minorUnits())));
-  }
-
-  private static List<String> ids(List<MonthBody> accounts) {
-    return accounts.stream().map(a -> a.body().id()).sorted().toList();
   }
 }

@@ -6,6 +6,7 @@ import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.Collection;
@@ -15,29 +16,39 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A body that the shop bought for itself: what it cost and what its take-home is worth.
+ * A body that the shop bought for itself: its cost and the worth of its take-home.
  *
  * @param account the body
- * @param cost what the shop paid
- * @param value what its take-home is worth at the values of one day; what little of it has no value
- *     counts at the mean of the rest; empty where too much has none
- * @param cold its cold weight; empty where not known
+ * @param cost what the shop paid for it
+ * @param value the worth of its take-home at the values of one day; items without a value count at
+ *     the mean of the others; empty if more than a tenth has no value
+ * @param cold its cold weight; empty if unknown
  */
 public record OwnStock(
     MonthBody account, Money cost, Optional<Money> value, Optional<Weight> cold) {
 
-  /** The own bodies among {@code bodies} whose cost is known, at the month's values. */
+  /** The shop's own bodies among {@code bodies} whose cost is known, at the month's values. */
   public static List<OwnStock> of(MonthRecords records, List<MonthBody> bodies) {
     return of(bodies, records.rail().items(), records.settings().currency());
   }
 
-  /** The bodies of the shop alone whose cost is known. */
+  /** The shop's own bodies among {@code accounts} whose cost is known. */
   public static List<OwnStock> of(
       Collection<MonthBody> accounts, ItemValues values, Currency currency) {
     return accounts.stream()
         .filter(a -> a.whose() == Ownership.OWN && a.body().cost().isPresent())
         .map(a -> of(a, values, currency))
         .toList();
+  }
+
+  /** The species of the body. */
+  public Species species() {
+    return account.species();
+  }
+
+  /** Its supplier as {@code bodies.csv} names it; empty if it does not. */
+  public String supplier() {
+    return account.body().supplier();
   }
 
   private static OwnStock of(MonthBody account, ItemValues values, Currency currency) {
@@ -53,17 +64,17 @@ public record OwnStock(
     return value.value().multiply(value.takeHome()).divide(value.valued());
   }
 
-  /** Value less cost. */
+  /** Value less cost; empty if the value is unknown. */
   public Optional<Money> margin() {
     return value.map(v -> v.minus(cost));
   }
 
-  /** Minor units of margin for a unit of cold weight. */
+  /** Minor units of margin for a unit of cold weight; empty if one of them is unknown. */
   public Optional<BigFraction> marginAUnit() {
     return margin().flatMap(m -> cold.map(c -> BigFraction.of(m.minor()).divide(c.fraction())));
   }
 
-  /** Take-home of cold weight, in per cent. */
+  /** Take-home of cold weight, in per cent; empty if unknown. */
   public Optional<BigFraction> takeHomePercent() {
     return account.percent(BodyFigure.TAKE_HOME);
   }

@@ -4,7 +4,6 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
-import gambrel.insight.month.yields.BonerComparison;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
@@ -13,21 +12,23 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What the shop's own bodies of one species from one supplier came to.
+ * The shop's own bodies of one species from one supplier.
  *
  * @param species the species
- * @param supplier as {@code bodies.csv} names it; empty where it does not
+ * @param supplier as {@code bodies.csv} names it; empty if it does not
  * @param bodies how many bodies
- * @param takeHome of cold weight, in per cent
+ * @param takeHome take-home of cold weight, in per cent
  * @param counted how many of the bodies have a value
- * @param cost of those
- * @param value of those
- * @param marginAUnit minor units of margin for a unit of cold weight, all over all
- * @param toOthers how far the bodies' margin for a unit of cold weight lies from that of the other
- *     suppliers' bodies of the same class, cut the same way; empty where there are too few
+ * @param cost cost of the bodies that have a value
+ * @param value value of these bodies
+ * @param marginAUnit minor units of margin for a unit of cold weight, of all bodies together
+ * @param toOthers margin for a unit of cold weight, less that of other suppliers' bodies of the
+ *     same class, cut the same way; empty where there are too few
  */
 public record SupplierLine(
     Species species,
@@ -40,73 +41,60 @@ public record SupplierLine(
     Optional<BigFraction> marginAUnit,
     Optional<Difference> toOthers) {
 
-  /** Value less cost, of the bodies that have a value. */
+  /** Value less cost of the bodies that have a value. */
   public Money margin() {
     return value.minus(cost);
   }
 
-  /** By species, then by supplier. */
+  /** The lines of some bodies, by species, then by supplier. */
   public static List<SupplierLine> of(Collection<OwnStock> stock) {
     var lines = new ArrayList<SupplierLine>();
     for (var species : Species.values()) {
-      var own = stock.stream().filter(s -> s.account().body().species() == species).toList();
-      var compared = GroupComparison.eachAgainstTheRest(samples(own));
-      var bySupplier = new TreeMap<String, List<OwnStock>>();
-      own.forEach(s -> bySupplier.computeIfAbsent(supplier(s), name -> new ArrayList<>()).add(s));
-      bySupplier.forEach(
-          (supplier, some) ->
-              lines.add(
-                  line(species, supplier, some, Optional.ofNullable(compared.get(supplier)))));
+      var own = stock.stream().filter(s -> s.species() == species).toList();
+      var samples = own.stream().flatMap(SupplierLine::sample).toList();
+      var compared = GroupComparison.eachAgainstTheRest(samples);
+      own.stream()
+          .collect(Collectors.groupingBy(OwnStock::supplier, TreeMap::new, Collectors.toList()))
+          .forEach(
+              (supplier, some) ->
+                  lines.add(line(some, Optional.ofNullable(compared.get(supplier)))));
     }
     return lines;
   }
 
-  private static SupplierLine line(
-      Species species, String supplier, List<OwnStock> stock, Optional<Difference> toOthers) {
+  private static SupplierLine line(List<OwnStock> stock, Optional<Difference> toOthers) {
+    var first = stock.get(0);
     var counted = stock.stream().filter(s -> s.value().isPresent()).toList();
-    var cost = counted.stream().map(OwnStock::cost).reduce(Money.ZERO, Money::plus);
-    var value = counted.stream().map(s -> s.value().orElseThrow()).reduce(Money.ZERO, Money::plus);
     return new SupplierLine(
-        species,
-        supplier,
+        first.species(),
+        first.supplier(),
         stock.size(),
         Spread.of(stock.stream().flatMap(s -> s.takeHomePercent().stream()).toList()),
         counted.size(),
-        cost,
-        value,
+        sum(counted.stream().map(OwnStock::cost)),
+        sum(counted.stream().flatMap(s -> s.value().stream())),
         marginAUnit(counted),
         toOthers);
   }
 
+  private static Money sum(Stream<Money> amounts) {
+    return amounts.reduce(Money.ZERO, Money::plus);
+  }
+
   private static Optional<BigFraction> marginAUnit(List<OwnStock> counted) {
     var weighed = counted.stream().filter(s -> s.cold().isPresent()).toList();
-    var cold = Weight.sum(weighed.stream().map(s -> s.cold().orElseThrow()).toList());
-    var margin =
-        weighed.stream().map(s -> s.margin().orElseThrow()).reduce(Money.ZERO, Money::plus);
+    var cold = Weight.sum(weighed.stream().flatMap(s -> s.cold().stream()).toList());
+    var margin = sum(weighed.stream().flatMap(s -> s.margin().stream()));
     return cold.isZero()
         ? Optional.empty()
         : Optional.of(BigFraction.of(margin.minor()).divide(cold.fraction()));
   }
 
-  private static List<Sample> samples(List<OwnStock> stock) {
-    var samples = new ArrayList<Sample>();
-    for (var own : stock) {
-      var body = own.account().body();
-      own.marginAUnit()
-          .filter(margin -> !body.supplier().isEmpty())
-          .ifPresent(
-              margin ->
-                  samples.add(
-                      new Sample(
-                          body.id(),
-                          BonerComparison.kind(own.account()),
-                          body.supplier(),
-                          margin.doubleValue())));
-    }
-    return samples;
-  }
-
-  private static String supplier(OwnStock stock) {
-    return stock.account().body().supplier();
+  /** A body whose supplier and margin are known. */
+  private static Stream<Sample> sample(OwnStock own) {
+    String kind = own.account().classAndStyle();
+    return own.marginAUnit().stream()
+        .filter(margin -> !own.supplier().isEmpty())
+        .map(m -> new Sample(own.account().id(), kind, own.supplier(), m.doubleValue()));
   }
 }

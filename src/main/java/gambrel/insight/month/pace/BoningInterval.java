@@ -2,23 +2,39 @@ package gambrel.insight.month.pace;
 
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
+import java.util.Comparator;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * One piece boned, or several fetched together: from its weighing on the block to the same boner's
- * next.
+ * The time from a boner's weighing on the block to the same boner's next: one piece was boned in
+ * it, or several that were fetched together.
  *
  * @param boner who
- * @param species of the first of its bodies
- * @param item what was weighed on the block
- * @param pieces how many
- * @param weight of all of them
- * @param minutes from its weighing to the next
+ * @param piece what was weighed on the block; the first of several pieces
+ * @param pieces how many pieces
+ * @param weight weight of all pieces
+ * @param minutes how long it took
  */
 public record BoningInterval(
-    String boner, Species species, String item, int pieces, Weight weight, BigFraction minutes) {
+    String boner, Piece piece, int pieces, Weight weight, BigFraction minutes) {
 
-  /** Minutes a piece. */
+  /**
+   * A kind of piece.
+   *
+   * @param species the species of its body
+   * @param item what it is; left and right are the same
+   */
+  public record Piece(Species species, String item) implements Comparable<Piece> {
+    private static final Comparator<Piece> ORDER =
+        Comparator.comparing(Piece::species).thenComparing(Piece::item);
+
+    @Override
+    public int compareTo(Piece other) {
+      return ORDER.compare(this, other);
+    }
+  }
+
+  /** Minutes for one piece. */
   BigFraction minutesEach() {
     return minutes.divide(pieces);
   }

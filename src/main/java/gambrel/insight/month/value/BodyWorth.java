@@ -1,8 +1,10 @@
 package gambrel.insight.month.value;
 
 import gambrel.insight.month.bodies.BodyValue;
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
@@ -13,52 +15,52 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a body's take-home is worth on a unit of its cold weight.
+ * What a body's take-home is worth for a unit of its cold weight.
  *
  * @param account the body
  * @param worth its take-home at the values of one day, money in the major unit
  * @param cold its cold weight
- * @param rate money in the major unit for a unit of cold weight
  */
-public record BodyWorth(MonthBody account, BigFraction worth, Weight cold, BigFraction rate) {
+public record BodyWorth(MonthBody account, BigFraction worth, Weight cold) {
+  private static final Comparator<BodyWorth> LEAST_FIRST =
+      Comparator.comparing(BodyWorth::rate).thenComparing(worth -> worth.account().id());
 
-  /**
-   * Of every body of a species of which cold weight and value are known, least first, then by id.
-   */
-  public static List<BodyWorth> of(
-      Collection<MonthBody> bodies, Species species, ItemValues values) {
-    return bodies.stream()
-        .filter(body -> body.body().species() == species)
-        .flatMap(account -> of(account, values).stream())
-        .sorted(
-            Comparator.comparing(BodyWorth::rate)
-                .thenComparing(worth -> worth.account().body().id()))
+  /** The settled bodies of each species of which the month has a body with a worth. */
+  public static List<Compared<List<BodyWorth>>> of(MonthRecords records) {
+    var values = records.rail().items();
+    return records.settled().stream()
+        .map(bodies -> bodies.map(all -> of(all, bodies.species(), values)))
+        .filter(worths -> !worths.month().isEmpty())
         .toList();
   }
 
-  private static Optional<BodyWorth> of(MonthBody account, ItemValues values) {
-    var value = BodyValue.of(account, values);
-    return account
-        .balance()
+  /** The bodies of a species whose cold weight and value are known, least first, then by id. */
+  public static List<BodyWorth> of(
+      Collection<MonthBody> bodies, Species species, ItemValues values) {
+    return MonthBody.of(species, bodies).stream()
+        .flatMap(body -> of(body, values).stream())
+        .sorted(LEAST_FIRST)
+        .toList();
+  }
+
+  private static Optional<BodyWorth> of(MonthBody body, ItemValues values) {
+    var value = BodyValue.of(body, values);
+    return body.balance()
         .cold()
         .filter(cold -> !cold.isZero() && value.isEnough())
-        .map(cold -> of(account, value.value(), cold));
+        .map(cold -> new BodyWorth(body, value.value(), cold));
   }
 
-  private static BodyWorth of(MonthBody account, BigFraction worth, Weight cold) {
-    return new BodyWorth(account, worth, cold, worth.divide(cold.fraction()));
+  /** Money in the major unit for a unit of cold weight. */
+  public BigFraction rate() {
+    return worth.divide(cold.fraction());
   }
 
-  /** All worth over all cold weight; empty without bodies. */
+  /** The worth of all bodies over their cold weight; empty without bodies. */
   public static Optional<BigFraction> rateOf(Collection<BodyWorth> bodies) {
     var cold = Weight.sum(bodies.stream().map(BodyWorth::cold).toList());
-    return cold.isZero()
-        ? Optional.empty()
-        : Optional.of(
-            bodies.stream()
-                .map(BodyWorth::worth)
-                .reduce(BigFraction.ZERO, BigFraction::add)
-                .divide(cold.fraction()));
+    var worth = bodies.stream().map(BodyWorth::worth).reduce(BigFraction.ZERO, BigFraction::add);
+    return cold.isZero() ? Optional.empty() : Optional.of(worth.divide(cold.fraction()));
   }
 
   /** The spread of the bodies' rates. */

@@ -1,24 +1,26 @@
 package gambrel.insight.month.value;
 
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Weight;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A piece that the shop cuts in more than one way, with what each way realised.
+ * A piece that the shop cuts in more than one way, with the value of each way.
  *
  * @param species the species
  * @param piece the piece
- * @param perPiece whether values are for a unit of weight of the piece, as weighed on the block;
- *     else for a unit of weight of the body into the boning room
+ * @param perPiece whether values are for a unit of the piece's weight on the block; otherwise they
+ *     are for a unit of the body's weight into the boning room
  * @param ways best first
  */
 public record CutChoice(Species species, Item piece, boolean perPiece, List<Way> ways) {
-  /** CuttingStyles of fewer bodies than this are left out. */
+  /** Ways of fewer bodies are left out. */
   public static final int FEWEST = 3;
 
   /** Copies the ways. */
@@ -27,19 +29,43 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   }
 
   /**
-   * One way to cut it.
+   * One way to cut the piece.
    *
    * @param items what the piece was packed as: parts directly under it, or itself
-   * @param bodies how many bodies were cut so
-   * @param value money in the major unit for a unit of weight, all over all
-   * @param spread of the bodies
-   * @param toBest how far it lies from the best way; empty for the best itself and for few bodies
+   * @param cuts the bodies that were cut so
+   * @param value money in the major unit for a unit of weight, of all bodies together
+   * @param spread the values of single bodies
+   * @param toBest way less best way; empty for the best way itself and where bodies are too few
    */
   public record Way(
-      List<Item> items, int bodies, BigFraction value, Spread spread, Optional<Difference> toBest) {
-    /** Copies the items. */
+      List<Item> items,
+      List<Cut> cuts,
+      BigFraction value,
+      Spread spread,
+      Optional<Difference> toBest) {
+    /** Copies the lists. */
     public Way {
       items = List.copyOf(items);
+      cuts = List.copyOf(cuts);
+    }
+
+    /** How many bodies were cut so. */
+    public int bodies() {
+      return cuts.size();
+    }
+  }
+
+  /**
+   * What one body's piece was cut into.
+   *
+   * @param body the body
+   * @param way the ids of the parts, joined by blanks
+   * @param worth money in the major unit
+   * @param base the weight of the piece, or of the body
+   */
+  public record Cut(MonthBody body, String way, BigFraction worth, Weight base) {
+    BigFraction rate() {
+      return worth.divide(base.fraction());
     }
   }
 

@@ -2,106 +2,109 @@ package gambrel.insight.month.value;
 
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.GroupComparison;
+import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.value.CutChoice.Cut;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.PieceBalance;
+import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds the pieces that a shop cut in more than one way. The way of a body is the set of parts
- * directly under the piece of which it has end products that are food, or the piece itself. What a
- * way realised is the worth of all end products under the piece, at one day's values, over the
- * piece's weight on the block. Where it was not weighed there, it is over the body's weight into
- * the boning room, which makes pieces sold on the bone and boned out comparable.
+ * directly under the piece of which it has end products that are food, or the piece itself. The
+ * value of a way is the worth of all end products under the piece, at one day's values, over the
+ * piece's weight on the block. If the piece was not weighed there, it is over the body's weight
+ * into the boning room, so that pieces sold on the bone and boned out can be compared.
  */
 public final class CutChoices {
   private final ItemValues values;
 
-  /** At these values. */
+  /** Cuts are valued at {@code values}. */
   public CutChoices(ItemValues values) {
     this.values = values;
   }
 
-  /**
-   * One body's way with a piece.
-   *
-   * @param way the ids of the parts, joined by blanks
-   * @param worth money in the major unit
-   * @param base the weight that it is worth it on
-   */
-  record Cut(MonthBody account, String way, BigFraction worth, Weight base) {
-    BigFraction rate() {
-      return worth.divide(base.fraction());
+  /** The bodies that were cut in each way, at least two ways. */
+  private record Ways(
+      Species species, Item piece, boolean perPiece, SortedMap<String, List<Cut>> cuts) {
+    /** How many pairs of ways there are: any of them might be the one compared. */
+    int pairs() {
+      return cuts.size() * (cuts.size() - 1) / 2;
     }
   }
 
   /** The choices among some bodies, by species in tree order. */
-  public List<CutChoice> of(Collection<MonthBody> accounts) {
-    var open = new ArrayList<CuttingStyles>();
+  public List<CutChoice> of(Collection<MonthBody> bodies) {
+    var found = new ArrayList<Ways>();
     for (var species : Species.values()) {
-      var own = accounts.stream().filter(a -> a.body().species() == species).toList();
+      var own = MonthBody.of(species, bodies);
       if (!own.isEmpty()) {
-        var tree = own.get(0).balance().weighings().tree();
-        var makers = makers(own);
-        for (var item : tree.items()) {
-          var bodies = makers.getOrDefault(item.id(), List.of());
-          if (isInSeveralWays(item, bodies)) {
-            ways(species, item, bodies).ifPresent(open::add);
-          }
+        for (var item : tree(own.get(0)).items()) {
+          ways(species, item, true, own)
+              .or(() -> ways(species, item, false, own))
+              .ifPresent(found::add);
         }
       }
     }
-    int comparisons = open.stream().mapToInt(CuttingStyles::pairs).sum();
-    return open.stream().map(ways -> ways.compared(comparisons)).toList();
+    int comparisons = found.stream().mapToInt(Ways::pairs).sum();
+    return found.stream().map(ways -> compared(ways, comparisons)).toList();
   }
 
-  /** The bodies by the pieces of which they have something. */
-  private static Map<String, List<MonthBody>> makers(List<MonthBody> bodies) {
-    var makers = new HashMap<String, List<MonthBody>>();
-    for (var body : bodies) {
-      for (String piece : body.choices().keySet()) {
-        makers.computeIfAbsent(piece, p -> new ArrayList<>()).add(body);
-      }
-    }
-    return makers;
+  private static CutTree tree(MonthBody body) {
+    return body.balance().weighings().tree();
   }
 
-  /** Whether enough bodies were cut in at least two ways: what these are worth is asked later. */
-  private static boolean isInSeveralWays(Item piece, List<MonthBody> bodies) {
-    var ways = new HashMap<String, Integer>();
-    bodies.forEach(b -> ways.merge(b.choices().get(piece.id()).way(), 1, Integer::sum));
-    return ways.values().stream().filter(n -> n >= CutChoice.FEWEST).count() > 1;
+  /**
+   * The ways that enough bodies were cut in; empty if there are fewer than two. Without the weights
+   * of the piece itself, one way must be on the bone and another off it: only bone differs then,
+   * since the trim of all pieces is weighed together.
+   */
+  private Optional<Ways> ways(
+      Species species, Item piece, boolean perPiece, List<MonthBody> bodies) {
+    TreeMap<String, List<Cut>> byWay =
+        bodies.stream()
+            .flatMap(body -> cut(piece, perPiece, body).stream())
+            .collect(Collectors.groupingBy(Cut::way, TreeMap::new, Collectors.toList()));
+    byWay.values().removeIf(cuts -> cuts.size() < CutChoice.FEWEST);
+    boolean isChoice =
+        byWay.size() > 1
+            && (perPiece
+                || byWay.values().stream().map(CutChoices::isOnBone).distinct().count() > 1);
+    return isChoice ? Optional.of(new Ways(species, piece, perPiece, byWay)) : Optional.empty();
   }
 
-  private Optional<CuttingStyles> ways(Species species, Item piece, List<MonthBody> accounts) {
-    return CuttingStyles.of(species, piece, true, cuts(piece, true, accounts))
-        .or(() -> CuttingStyles.of(species, piece, false, cuts(piece, false, accounts)));
+  private static boolean isOnBone(List<Cut> cutAlike) {
+    var first = cutAlike.get(0);
+    return Stream.of(first.way().split(" "))
+        .anyMatch(item -> tree(first.body()).facts(item).isOnBone());
   }
 
-  /** What each of the bodies made of a piece, so far as that is known. */
-  List<Cut> cuts(Item piece, boolean perPiece, Collection<MonthBody> accounts) {
-    return accounts.stream().flatMap(a -> cut(piece, perPiece, a).stream()).toList();
-  }
-
-  private Optional<Cut> cut(Item piece, boolean perPiece, MonthBody account) {
-    var body = account.balance();
-    var base = (perPiece ? block(body, piece) : body.boning()).filter(w -> !w.isZero());
-    if (base.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.ofNullable(account.choices().get(piece.id()))
-        .flatMap(
-            made ->
-                Products.worth(made.products(), body.weighings().tree(), values)
-                    .map(worth -> new Cut(account, made.way(), worth, base.get())));
+  /** What a body's piece was cut into; empty if a weight or a value is unknown. */
+  private Optional<Cut> cut(Item piece, boolean perPiece, MonthBody body) {
+    var made = Optional.ofNullable(body.choices().get(piece.id()));
+    return made.flatMap(
+        m ->
+            (perPiece ? block(body.balance(), piece) : body.balance().boning())
+                .filter(base -> !base.isZero())
+                .flatMap(
+                    base ->
+                        Products.worth(m.products(), tree(body), values)
+                            .map(worth -> new Cut(body, m.way(), worth, base))));
   }
 
   private static Optional<Weight> block(BodyBalance body, Item piece) {
@@ -109,5 +112,38 @@ public final class CutChoices {
         .filter(p -> p.item().equals(piece.id()))
         .findFirst()
         .map(PieceBalance::block);
+  }
+
+  private static CutChoice compared(Ways ways, int comparisons) {
+    var best =
+        ways.cuts().values().stream().max(Comparator.comparing(CutChoices::rate)).orElseThrow();
+    var all =
+        ways.cuts().values().stream()
+            .map(cuts -> way(cuts, best, comparisons))
+            .sorted(Comparator.comparing(CutChoice.Way::value).reversed())
+            .toList();
+    return new CutChoice(ways.species(), ways.piece(), ways.perPiece(), all);
+  }
+
+  private static CutChoice.Way way(List<Cut> cuts, List<Cut> best, int comparisons) {
+    String way = cuts.get(0).way();
+    var tree = tree(cuts.get(0).body());
+    var samples = Stream.concat(cuts.stream(), best.stream()).map(CutChoices::sample).toList();
+    return new CutChoice.Way(
+        Stream.of(way.split(" ")).flatMap(id -> tree.find(id).stream()).toList(),
+        cuts,
+        rate(cuts),
+        Spread.of(cuts.stream().map(Cut::rate).toList()).orElseThrow(),
+        cuts == best ? Optional.empty() : GroupComparison.of(samples, way, comparisons));
+  }
+
+  private static Sample sample(Cut cut) {
+    var body = cut.body().body();
+    return new Sample(body.id(), body.category(), cut.way(), cut.rate().doubleValue());
+  }
+
+  private static BigFraction rate(List<Cut> cuts) {
+    var worth = cuts.stream().map(Cut::worth).reduce(BigFraction.ZERO, BigFraction::add);
+    return worth.divide(Weight.sum(cuts.stream().map(Cut::base).toList()).fraction());
   }
 }

@@ -1,2 +1,2 @@
-/** What cuts are worth beside other ways to cut. */
+/** What bodies and cuts are worth, and what other ways to cut would have brought. */
 package gambrel.insight.month.value;

@@ -1,7 +1,6 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.GroupComparison;
@@ -9,52 +8,55 @@ import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * How much bone, as a share of the weight into the boning room, each boner's bodies gave against
- * bodies of the same class, cut the same way, that others boned. Bone bins that weigh more than the
- * others' hold meat. Compared are the month's bodies by themselves; the month's bodies with each
- * boner's latest before it where the month has fewer than {@link #ENOUGH} of him, since few bodies
- * tell little; and the month's second half, so that what began in the month is not hidden by what
- * was before. Of these looks the surest counts; they share the rate of false alarms.
+ * How much bone, as a share of the weight into the boning room, each boner's bodies gave compared
+ * with bodies of the same class, cut the same way, that others boned. More bone means meat left on
+ * it. Three samples are compared: the month's bodies; the month's bodies, filled up to {@link
+ * #ENOUGH} of each boner with his latest before it, since few bodies tell little; and the bodies of
+ * the month's second half, so that a change within the month is not averaged away. The largest
+ * lower end counts. The three share the rate of false alarms.
  *
  * @param species the species
  * @param differences by boner, in percentage points
  */
 public record BonerComparison(Species species, SortedMap<String, Difference> differences) {
-  /** So many bodies of a boner tell enough of him. */
+  /** A boner with so many bodies in the month is not filled up. */
   public static final int ENOUGH = 20;
 
   private static final int HALF = 15;
 
+  private static final Comparator<MonthBody> BY_LAST_CUT =
+      Comparator.comparing((MonthBody b) -> b.balance().lastCut().orElseThrow().toInstant())
+          .thenComparing(MonthBody::id);
+
   /** The species in which boners can be compared. */
   public static List<BonerComparison> of(MonthRecords records) {
-    var month = records.bodies();
     var found = new ArrayList<BonerComparison>();
-    for (var species : Species.values()) {
-      var whole = byBoner(species, month.settled());
-      var alone = all(whole);
-      fillUp(whole, byBoner(species, records.baseline().settled()));
-      var differences = surest(alone, all(whole), late(species, month));
+    for (var bodies : records.settled()) {
+      var month = byBoner(bodies.month().stream());
+      var filledUp = filledUp(month, byBoner(bodies.before().stream()));
+      var late = byBoner(bodies.month().stream().filter(BonerComparison::isLate));
+      var differences = surest(Stream.of(month, filledUp, late));
       if (!differences.isEmpty()) {
-        found.add(new BonerComparison(species, differences));
+        found.add(new BonerComparison(bodies.species(), differences));
       }
     }
     return found;
   }
 
-  /** Equal samples count once; samples that compare no boner do not count. */
+  /** Equal samples count once; samples in which no boner can be compared do not count. */
   private static SortedMap<String, Difference> surest(
-      List<Sample> alone, List<Sample> filledUp, List<Sample> late) {
+      Stream<SortedMap<String, List<Sample>>> byBoner) {
     var looks =
-        Stream.of(alone, filledUp, late)
+        byBoner
+            .map(samples -> samples.values().stream().flatMap(List::stream).toList())
             .distinct()
             .filter(look -> !GroupComparison.eachAgainstTheRest(look).isEmpty())
             .toList();
@@ -66,59 +68,38 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     return differences;
   }
 
-  private static List<Sample> late(Species species, MonthBodies month) {
-    return all(
-        byBoner(
-            species,
-            month.settled().stream()
-                .filter(a -> a.balance().lastCut().orElseThrow().getDayOfMonth() > HALF)
-                .toList()));
-  }
-
-  private static void fillUp(
-      SortedMap<String, List<Sample>> month, SortedMap<String, List<Sample>> before) {
-    month.forEach(
-        (boner, bodies) -> {
-          var earlier = before.getOrDefault(boner, List.of());
-          int missing = Math.max(0, ENOUGH - bodies.size());
-          bodies.addAll(earlier.subList(Math.max(0, earlier.size() - missing), earlier.size()));
-        });
-  }
-
-  private static List<Sample> all(SortedMap<String, List<Sample>> byBoner) {
-    return byBoner.values().stream().flatMap(List::stream).toList();
-  }
-
-  /** The one whose interval lies higher. */
   private static Difference surer(Difference a, Difference b) {
     return b.low() > a.low() ? b : a;
   }
 
-  /** In order of the last cut. */
-  private static SortedMap<String, List<Sample>> byBoner(
-      Species species, Collection<MonthBody> accounts) {
-    var samples = new TreeMap<String, List<Sample>>();
-    accounts.stream()
-        .filter(a -> a.body().species() == species)
-        .sorted(
-            Comparator.comparing((MonthBody a) -> a.balance().lastCut().orElseThrow().toInstant())
-                .thenComparing(a -> a.body().id()))
-        .flatMap(a -> sample(a).stream())
-        .forEach(s -> samples.computeIfAbsent(s.group(), boner -> new ArrayList<>()).add(s));
-    return samples;
+  private static boolean isLate(MonthBody body) {
+    return body.balance().lastCut().orElseThrow().getDayOfMonth() > HALF;
   }
 
-  private static Optional<Sample> sample(MonthBody account) {
-    var boner = account.boner();
-    var bone = account.percent(BodyFigure.BONE);
-    return boner.isEmpty() || bone.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Sample(account.body().id(), kind(account), boner.get(), bone.get().doubleValue()));
+  private static SortedMap<String, List<Sample>> filledUp(
+      SortedMap<String, List<Sample>> month, SortedMap<String, List<Sample>> before) {
+    var filled = new TreeMap<String, List<Sample>>();
+    month.forEach(
+        (boner, bodies) -> {
+          var earlier = before.getOrDefault(boner, List.of());
+          int missing = Math.max(0, ENOUGH - bodies.size());
+          var latest = earlier.stream().skip(Math.max(0, earlier.size() - missing));
+          filled.put(boner, Stream.concat(bodies.stream(), latest).toList());
+        });
+    return filled;
   }
 
-  /** Bodies of one class, cut the same way. */
-  public static String kind(MonthBody account) {
-    return account.body().category() + '|' + account.style();
+  /** The samples of bodies with one boner and known bone, by boner, in order of the last cut. */
+  private static SortedMap<String, List<Sample>> byBoner(Stream<MonthBody> bodies) {
+    return bodies
+        .filter(b -> b.boner().isPresent() && b.share(BodyFigure.BONE).isPresent())
+        .sorted(BY_LAST_CUT)
+        .map(BonerComparison::sample)
+        .collect(Collectors.groupingBy(Sample::group, TreeMap::new, Collectors.toList()));
+  }
+
+  private static Sample sample(MonthBody body) {
+    double bone = body.percent(BodyFigure.BONE).orElseThrow().doubleValue();
+    return new Sample(body.id(), body.classAndStyle(), body.boner().orElseThrow(), bone);
   }
 }

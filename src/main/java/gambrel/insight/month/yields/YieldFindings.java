@@ -18,16 +18,15 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What the yields of a month ask to be looked at: meat left on the bone, and less taken home. */
+/** Findings from a month's yields: meat left on the bone, and less taken home than before. */
 public final class YieldFindings {
-
   private final MonthRecords records;
 
   private YieldFindings(MonthRecords records) {
@@ -35,106 +34,90 @@ public final class YieldFindings {
   }
 
   /** The findings of a month. */
-  public static List<Finding> of(MonthRecords records, List<BonerComparison> boners) {
+  public static List<Finding> of(MonthRecords records, List<BonerComparison> comparisons) {
+    var yields = new YieldFindings(records);
     var findings = new ArrayList<Finding>();
-    var own = new YieldFindings(records);
-    for (var comparison : boners) {
-      comparison
-          .differences()
-          .forEach(
-              (boner, difference) -> {
-                if (difference.low() > 0) {
-                  findings.add(own.boner(comparison.species(), boner, difference));
-                }
-              });
+    for (var comparison : comparisons) {
+      comparison.differences().entrySet().stream()
+          .filter(e -> e.getValue().low() > 0)
+          .map(e -> yields.boner(comparison.species(), e.getKey(), e.getValue()))
+          .forEach(findings::add);
     }
-    for (var change : MonthChange.of(records, YieldFindings::takeHome, BonerComparison::kind)) {
-      if (change.difference().high() < 0) {
-        findings.add(own.fall(change));
-      }
-    }
+    MonthChange.of(records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle).stream()
+        .filter(change -> change.difference().high() < 0)
+        .map(change -> yields.fall(change.species(), change.difference().reversed()))
+        .forEach(findings::add);
     return findings;
   }
 
-  private static Optional<BigFraction> takeHome(MonthBody account) {
-    return account.percent(BodyFigure.TAKE_HOME);
-  }
-
-  /** Meat on the bone would at least have been mince. */
-  private Finding boner(Species species, String boner, Difference difference) {
-    var bodies = bodies(species, a -> a.boner().filter(boner::equals).isPresent());
+  /** Meat left on the bone would at least have been mince. */
+  private Finding boner(Species species, String boner, Difference more) {
+    var bodies =
+        settled(species).stream().filter(b -> b.boner().filter(boner::equals).isPresent()).toList();
     var tree = records.night().shop().cuts().of(species);
     var values = records.rail().items();
-    var worth =
-        values
-            .of(tree, CutTree.MINCE)
-            .map(mince -> mince.subtract(values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO)));
-    return new Finding(
+    var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
+    return finding(
         FindingKind.BONER,
-        "",
-        ids(bodies),
-        Map.of(
-            "boner", new Evidence.Name(boner),
-            "species", new Evidence.Kind(species),
-            "difference", points(difference.mean()),
-            "lower", points(difference.low()),
-            "upper", points(difference.high()),
-            "bodies", Evidence.count(difference.bodies()),
-            "others", Evidence.count(difference.others()),
-            "false_alarms", GroupComparison.FALSE_ALARMS),
-        costs(worth, bodies, BodyBalance::boning, difference.mean()),
-        Sureness.LIKELY);
+        species,
+        more,
+        bodies,
+        Map.of("boner", new Evidence.Name(boner), "others", Evidence.count(more.others())),
+        costs(
+            values.of(tree, CutTree.MINCE).map(mince -> mince.subtract(bone)),
+            bodies,
+            BodyBalance::boning,
+            more.mean()));
   }
 
-  private Finding fall(MonthChange change) {
-    var bodies = bodies(change.species(), a -> true);
-    var difference = change.difference();
+  private Finding fall(Species species, Difference less) {
+    var bodies = settled(species);
     var total =
         bodies.stream()
-            .map(a -> BodyValue.of(a, records.rail().items()))
+            .map(b -> BodyValue.of(b, records.rail().items()))
             .filter(BodyValue::isEnough)
             .reduce(BodyValue::plus);
-    return new Finding(
+    return finding(
         FindingKind.YIELD,
-        "",
-        ids(bodies),
-        Map.of(
-            "species", new Evidence.Kind(change.species()),
-            "difference", points(-difference.mean()),
-            "lower", points(-difference.high()),
-            "upper", points(-difference.low()),
-            "bodies", Evidence.count(difference.bodies()),
-            "bodies_before", Evidence.count(difference.others()),
-            "false_alarms", GroupComparison.FALSE_ALARMS),
+        species,
+        less,
+        bodies,
+        Map.of("bodies_before", Evidence.count(less.others())),
         costs(
-            total.map(v -> v.value().divide(v.valued())),
-            bodies,
-            BodyBalance::cold,
-            -difference.mean()),
-        Sureness.LIKELY);
+            total.map(v -> v.value().divide(v.valued())), bodies, BodyBalance::cold, less.mean()));
   }
 
-  private List<MonthBody> bodies(Species species, Predicate<MonthBody> which) {
-    return records.bodies().settled().stream()
-        .filter(a -> a.body().species() == species)
-        .filter(which)
-        .toList();
+  private static Finding finding(
+      FindingKind kind,
+      Species species,
+      Difference difference,
+      List<MonthBody> bodies,
+      Map<String, Evidence> others,
+      List<Evidence.Cost> costs) {
+    var evidence = new HashMap<String, Evidence>(others);
+    evidence.put("species", new Evidence.Kind(species));
+    evidence.put("difference", points(difference.mean()));
+    evidence.put("lower", points(difference.low()));
+    evidence.put("upper", points(difference.high()));
+    evidence.put("bodies", Evidence.count(difference.bodies()));
+    evidence.put("false_alarms", GroupComparison.FALSE_ALARMS);
+    return new Finding(kind, "", MonthBody.ids(bodies), evidence, costs, Sureness.LIKELY);
   }
 
+  private List<MonthBody> settled(Species species) {
+    return MonthBody.of(species, records.bodies().settled());
+  }
+
+  /** What so many per cent of a weight of the bodies are worth at {@code rate}. */
   private List<Evidence.Cost> costs(
-      Optional<BigFraction> worth,
+      Optional<BigFraction> rate,
       List<MonthBody> bodies,
       Function<BodyBalance, Optional<Weight>> weight,
-      double points) {
-    var rate = worth.map(w -> w.multiply(Exact.ofStatistic(points)).divide(100));
+      double percent) {
     return OwnerCosts.costs(
-        OwnerCosts.weights(bodies, a -> weight.apply(a.balance())),
-        rate,
+        OwnerCosts.weights(bodies, b -> weight.apply(b.balance())),
+        rate.map(r -> r.multiply(Exact.ofStatistic(percent)).divide(100)),
         records.settings().currency());
-  }
-
-  private static List<String> ids(List<MonthBody> accounts) {
-    return accounts.stream().map(a -> a.body().id()).sorted().toList();
   }
 
   private static Evidence points(double value) {

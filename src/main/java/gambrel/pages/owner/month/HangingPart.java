@@ -6,7 +6,6 @@ import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
-import gambrel.insight.month.loss.HangingSample;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Species;
@@ -112,8 +111,8 @@ final class HangingPart {
   private void row(TableBuilder table, FurtherDay day) {
     var cells = new ArrayList<Object>();
     cells.add(page.species(day.species()));
-    cells.add(page.count(day.sample().bodies().size()));
-    cells.add(page.formats().quantity(day.sample().days().median(), 1));
+    cells.add(page.count(day.hanging().bodies().size()));
+    cells.add(page.formats().quantity(day.hanging().days().median(), 1));
     int fine = Money.digits(page.records().settings().currency()) + 1;
     add(cells, day, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
     if (day.whose() == Ownership.OWN) {
@@ -150,12 +149,10 @@ final class HangingPart {
 
   private List<String> notes(List<FurtherDay> days) {
     var notes = new ArrayList<String>();
-    if (days.stream().anyMatch(day -> day.trend().isEmpty())) {
+    if (days.stream().anyMatch(day -> day.hanging().trend().isEmpty())) {
       notes.add(
           page.say(
-              "further.few",
-              page.count(HangingSample.ENOUGH_BODIES),
-              page.count(HangingSample.ENOUGH_DAYS)));
+              "further.few", page.count(Hanging.ENOUGH_BODIES), page.count(Hanging.ENOUGH_DAYS)));
     }
     if (days.stream().flatMap(d -> d.loss().stream()).anyMatch(r -> r.low().signum() < 0)) {
       notes.add(page.say("further.unsure"));

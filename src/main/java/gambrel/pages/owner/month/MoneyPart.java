@@ -1,10 +1,10 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.money.Income;
-import gambrel.insight.month.money.IncomeLine;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.BoningIntervals;
@@ -69,7 +69,7 @@ final class MoneyPart {
   }
 
   private static Optional<BigFraction> anHour(
-      IncomeLine line, Income income, BoningIntervals stints) {
+      Compared<Income> line, Income income, BoningIntervals stints) {
     var weight = stints.of(line.species()).flatMap(Pace::weightAnHour);
     return income.minorAUnit().flatMap(rate -> weight.map(rate::multiply));
   }

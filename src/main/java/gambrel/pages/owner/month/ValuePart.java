@@ -1,10 +1,9 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.bodies.Products;
 import gambrel.insight.month.value.BodyWorth;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
-import gambrel.insight.month.value.Products;
-import gambrel.insight.month.value.WorthLine;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Item;
@@ -50,7 +49,7 @@ final class ValuePart {
             .number(page.say("least"), "some")
             .number(page.say("most"), "some")
             .number(page.say("before"));
-    for (WorthLine line : page.parts().worths()) {
+    for (var line : page.parts().worths()) {
       var bodies = line.month();
       table.row(
           page.species(line.species()),

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.Books;
-import gambrel.insight.month.bodies.FigureRange;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Exact;
@@ -66,7 +65,7 @@ class FurtherDayTest {
     return FurtherDay.of(Books.march(scene));
   }
 
-  private static String said(FigureRange range, int decimals) {
+  private static String said(FurtherDay.Range range, int decimals) {
     return round(range.low(), decimals)
         + " "
         + round(range.middle(), decimals)
@@ -120,7 +119,7 @@ class FurtherDayTest {
     scene.file("charges.csv", "charge,description,basis,price", "hang,Hanging,day,2");
     hang("ann", 6, 98);
     var day = found().get(0);
-    assertEquals(1, day.sample().bodies().size());
+    assertEquals(1, day.hanging().bodies().size());
     assertTrue(day.loss().isEmpty() && day.rise().isEmpty());
     assertEquals("200", round(day.charge().orElseThrow().median(), 0));
   }
@@ -159,7 +158,7 @@ class FurtherDayTest {
     weigh(LocalDate.of(2026, 3, 9), "C1", "aged carcase", 98);
     weigh(LocalDate.of(2026, 3, 9), "C1", "pack mince", 97);
     var with = found().get(0);
-    assertEquals(9, with.sample().bodies().size());
+    assertEquals(9, with.hanging().bodies().size());
     assertEquals(8, with.charge().orElseThrow().number());
   }
 

@@ -1,7 +1,5 @@
-package gambrel.insight.month.value;
+package gambrel.insight.month.bodies;
 
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
@@ -22,34 +20,33 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * End products of bodies: packs, tubs into batches and bins, offal left out. Trim without a value
- * of its own is worth what mince is, wherever it goes next; bone, fat and waste without a value are
- * worth nothing.
+ * End products of bodies: packs, tubs into batches and bins, without offal. Trim without a value of
+ * its own has the value of mince; bone, fat and waste without a value are worth nothing.
  */
 public final class Products {
   private Products() {}
 
   /**
-   * All of one item.
+   * The weight of one item.
    *
    * @param item its id
-   * @param food whether people eat it; what of it went into a bin is a product of its own
+   * @param food whether people eat it; the part of an item that went into a bin is another product
    * @param net its weight
    */
   public record Product(String item, boolean food, Weight net) {}
 
   /**
-   * What a piece was made into.
+   * What a piece was cut into.
    *
-   * @param way the ids of the parts directly under the piece, joined by blanks
-   * @param products all end products of it
+   * @param way the ids of the parts directly under the piece that are food, joined by blanks
+   * @param products all end products of the piece
    */
   public record Made(String way, List<Product> products) {}
 
   private record Key(String item, boolean food) {}
 
-  /** Those of a body, in the order in which they were first weighed. */
-  public static List<Product> of(BodyBalance body) {
+  /** The end products of a body, in the order in which they were first weighed. */
+  private static List<Product> of(BodyBalance body) {
     var byItem = new LinkedHashMap<Key, Weight>();
     for (var weighing : body.weighings().out()) {
       if (!body.weighings().isOffal(weighing)) {
@@ -62,14 +59,15 @@ public final class Products {
         .toList();
   }
 
-  /** Whether a weighing is of something that people eat. */
-  static boolean isFood(BodyBalance body, Weighing product) {
+  /** Whether a weighing is of food: meat or trim that did not go into a bin. */
+  public static boolean isFood(BodyBalance body, Weighing product) {
     var kind = body.weighings().kind(product);
     return product.step() != Step.BIN && (kind == Kind.MEAT || kind == Kind.TRIM);
   }
 
-  /** What each piece of a body that can be cut in several ways was made into, by its id. */
-  public static Map<String, Made> made(BodyBalance body, List<Product> products) {
+  /** What each piece of a body that has parts was cut into, by the piece's id. */
+  static Map<String, Made> made(BodyBalance body) {
+    var products = of(body);
     var made = new HashMap<String, Made>();
     var tree = body.weighings().tree();
     var pieces =
@@ -103,15 +101,15 @@ public final class Products {
         .collect(Collectors.joining(" "));
   }
 
-  /** The part directly under the piece that an item comes from; the piece for itself. */
+  /** The part directly under {@code piece} that {@code item} belongs to, or the piece itself. */
   private static String part(CutTree tree, Item piece, String item) {
     var path = tree.path(item);
     int at = path.indexOf(piece);
     return path.get(Math.min(at + 1, path.size() - 1)).id();
   }
 
-  /** Money in the major unit; empty if one of the products has no value. */
-  static Optional<BigFraction> worth(
+  /** What products are worth, in the major unit; empty if one of them has no value. */
+  public static Optional<BigFraction> worth(
       Collection<Product> products, CutTree tree, ItemValues values) {
     var worth = new Worth();
     for (var product : products) {
@@ -136,12 +134,12 @@ public final class Products {
     };
   }
 
-  /** Items that people eat and that have no value, among the end products of some bodies. */
+  /** The items without a value among the food of some bodies. */
   public static List<Item> unvalued(Collection<MonthBody> bodies, ItemValues values) {
     var missing = new LinkedHashSet<Item>();
     for (var body : bodies) {
       var tree = body.balance().weighings().tree();
-      body.products().stream()
+      of(body.balance()).stream()
           .filter(Product::food)
           .filter(product -> worth(List.of(product), tree, values).isEmpty())
           .flatMap(product -> tree.find(product.item()).stream())
