@@ -123,10 +123,10 @@ class OneFigureEverywhereTest {
       farm.add("codes.csv", side + "-hot," + side + "-side,hot");
       farm.add("codes.csv", side + "-cold," + side + "-side,cold");
       farm.add("codes.csv", side + "-aged," + side + "-side,aged");
-      farm.row("02T09:00", "B1", side + "-hot", "150");
-      farm.row("03T09:00", "B1", side + "-cold", "145");
+      rail(farm, "02", side + "-hot", "150");
+      rail(farm, "03", side + "-cold", "145");
     }
-    farm.row("09T09:00", "B1", "left-aged", "142");
+    rail(farm, "09", "left-aged", "142");
     farm.row("09T10:00", "B1", "rump", packed);
     farm.night();
     var night = assertAgreement(AFTERWARDS);
@@ -136,6 +136,12 @@ class OneFigureEverywhereTest {
     assertPrinted("Lost while it hung", "3.0 kg", "2.1% of cold");
     assertEquals("2.1", month("lost").cell(4));
     assertEquals("3.0", month("lost").cell(6));
+  }
+
+  private static void rail(FarmShop farm, String day, String code, String net) {
+    farm.add(
+        "exports/day.csv",
+        String.join(",", "rail", code, "2026-03-" + day + "T09:00:00", "B1", code, net));
   }
 
   /** Ann's steer B1, killed on 2 March 2026. */
