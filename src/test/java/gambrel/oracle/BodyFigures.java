@@ -137,19 +137,35 @@ final class BodyFigures {
     return cuts().stream().filter(Row::isOut).toList();
   }
 
-  BigFraction chillShrink() {
-    if (hot == null || cold == null || rail.partsDiffer()) {
-      return null;
-    }
-    var trim = sum(rows.stream().filter(r -> r.isOut() && isTrimBeforeCold(r)).toList());
-    return Num.percent(hot.subtract(cold).subtract(trim), hot);
+  /** Trimmed off between the hot and the cold weighing. */
+  BigFraction trimBeforeCold() {
+    return sum(rows.stream().filter(r -> r.isOut() && isTrimBeforeCold(r)).toList());
   }
 
-  BigFraction ageingShrink() {
-    if (rail.agedUsed().isEmpty()) {
-      return null;
-    }
-    var before = rail.coldOfAged();
+  /** Trimmed off between the cold and the aged weighing. */
+  BigFraction trimAfterCold() {
+    return sum(rows.stream().filter(r -> r.isOut() && isTrimAfterCold(r)).toList());
+  }
+
+  /** Weight lost in the chiller, or null. */
+  BigFraction chillLoss() {
+    return hot == null || cold == null || rail.partsDiffer()
+        ? null
+        : hot.subtract(cold).subtract(trimBeforeCold());
+  }
+
+  BigFraction chillShrink() {
+    return Num.percent(chillLoss(), hot);
+  }
+
+  /** Cold weight of the parts that were aged; null where nothing was, or it is not known apart. */
+  BigFraction coldOfAged() {
+    return rail.agedUsed().isEmpty() ? null : rail.coldOfAged();
+  }
+
+  /** Weight lost while it hung, or null. */
+  BigFraction ageingLoss() {
+    var before = coldOfAged();
     if (before == null) {
       return null;
     }
@@ -157,8 +173,11 @@ final class BodyFigures {
         rail.agedUsed().stream()
             .map(Cover.Component::weight)
             .reduce(BigFraction.ZERO, BigFraction::add);
-    var trim = sum(rows.stream().filter(r -> r.isOut() && isTrimAfterCold(r)).toList());
-    return Num.percent(before.subtract(after).subtract(trim), before);
+    return before.subtract(after).subtract(trimAfterCold());
+  }
+
+  BigFraction ageingShrink() {
+    return Num.percent(ageingLoss(), coldOfAged());
   }
 
   /** Whole days from the kill to the first cut, or null. */

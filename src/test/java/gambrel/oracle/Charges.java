@@ -127,6 +127,11 @@ final class Charges {
     return setup.setting("tax_included", "no").equals("yes");
   }
 
+  /** Whether nothing is charged, or not all that is charged is known. */
+  boolean isUnsettled() {
+    return lines.isEmpty() || !unknown.isEmpty();
+  }
+
   /** A customer's charges without tax. */
   BigInteger net(String customer) {
     var sum = BigInteger.ZERO;

@@ -7,9 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 
 /**
  * Cut trees read straight from CSV: {@code SPECIES.csv} as the program ships them, in a region's
@@ -20,6 +22,7 @@ public final class CsvTrees implements TreeSource {
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
 
   private final Map<String, List<Node>> trees = new HashMap<>();
+  private final Map<String, Set<String>> minced = new HashMap<>();
 
   private CsvTrees() {}
 
@@ -62,8 +65,24 @@ public final class CsvTrees implements TreeSource {
         }
       }
       trees.trees.put(species, inOrder(nodes, ""));
+      trees.minced.put(species, minced(species, trees.trees.get(species)));
     }
     return trees;
+  }
+
+  /** An item that its row says nothing of is what the item above it is; parents come first. */
+  private static Set<String> minced(String species, List<Node> nodes) {
+    var said = new HashMap<String, String>();
+    Csv.read(builtIn().resolve(species + ".csv"))
+        .forEach(line -> said.put(line.get("item"), line.get("minced")));
+    var minced = new HashSet<String>();
+    for (var node : nodes) {
+      var own = said.getOrDefault(node.item(), "");
+      if (own.isEmpty() ? minced.contains(node.parent()) : own.equals("yes")) {
+        minced.add(node.item());
+      }
+    }
+    return minced;
   }
 
   private static Node node(Csv.Line line, String parent) {
@@ -106,5 +125,10 @@ public final class CsvTrees implements TreeSource {
   @Override
   public List<Node> items(String species) {
     return trees.getOrDefault(species, List.of());
+  }
+
+  @Override
+  public Set<String> minced(String species) {
+    return minced.getOrDefault(species, Set.of());
   }
 }

@@ -2,14 +2,14 @@ package gambrel.oracle;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /** Seeded choices. */
 final class Dice {
-  private final Random random;
+  private final SplittableRandom random;
 
   Dice(long seed) {
-    random = new Random(seed);
+    random = new SplittableRandom(seed);
   }
 
   boolean chance(int percent) {

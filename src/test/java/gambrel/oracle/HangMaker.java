@@ -55,6 +55,11 @@ final class HangMaker {
   }
 
   private void killDay() {
+    if (dice.chance(15)) {
+      // Weighed on the way and packed later: it moves no mass.
+      var trim = weigher.part(weight, 5, 20);
+      weigher.weigh(plan.benchScale, body.keyed(), "tub", "trim", trim);
+    }
     if (dice.chance(50)) {
       var item = dice.pick(List.of("liver", "heart", "kidney"));
       weigher.weigh(plan.packScale, body.keyed(), "pack", item, weigher.part(weight, 8, 20));

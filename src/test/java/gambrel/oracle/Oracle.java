@@ -15,7 +15,10 @@ public final class Oracle {
 
   /** The tables that a first run over the folder should write. */
   public static OracleTables compute(Path shopFolder, OffsetDateTime asOf, TreeSource trees) {
-    var world = new World(new Setup(shopFolder, trees), asOf.toInstant());
+    return tables(new World(new Setup(shopFolder, trees), asOf.toInstant()));
+  }
+
+  static OracleTables tables(World world) {
     Map<String, List<List<String>>> tables = new LinkedHashMap<>();
     tables.put("bodies.csv", BodiesTable.of(world));
     tables.put("cuts.csv", CutsTable.of(world));

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The shop folder's own files, read as they stand. */
@@ -25,6 +26,7 @@ final class Setup {
   final ZoneId zone;
   final String unit;
   final Map<String, Tree> trees = new LinkedHashMap<>();
+  final Map<String, Set<String>> minced = new LinkedHashMap<>();
   final Map<String, Beast> bodies = new LinkedHashMap<>();
   final Map<String, ScaleInfo> scales = new LinkedHashMap<>();
 
@@ -41,6 +43,7 @@ final class Setup {
     zone = ZoneId.of(setting("zone", ""));
     unit = setting("unit", "");
     source.species().forEach(s -> trees.put(s, new Tree(source.items(s))));
+    source.species().forEach(s -> minced.put(s, source.minced(s)));
     for (var line : table("bodies")) {
       bodies.put(line.get("body"), Beast.of(line, this));
     }

@@ -77,10 +77,15 @@ final class TinyShop {
     return row("bench", "05T10:30:00", "B1", "bin fat", "28");
   }
 
-  /** Computes as of a day and time in March 2026. */
+  /** The tables as of a day and time in March 2026. */
   OracleTables at(String dayTime) {
+    return exactlyAt(dayTime).tables();
+  }
+
+  /** All figures as of a day and time in March 2026. */
+  ExactNight exactlyAt(String dayTime) {
     files.forEach(this::write);
-    return Oracle.compute(folder, OffsetDateTime.parse("2026-03-" + dayTime + ":00Z"), trees());
+    return ExactNight.of(folder, OffsetDateTime.parse("2026-03-" + dayTime + ":00Z"), trees());
   }
 
   private void write(String file, List<String> lines) {

@@ -1,6 +1,7 @@
 package gambrel.oracle;
 
 import java.util.List;
+import java.util.Set;
 
 /** The cut trees the calculation works on, filled by whoever calls it. */
 public interface TreeSource {
@@ -13,4 +14,9 @@ public interface TreeSource {
 
   /** One item; {@code parent} is empty for the root, {@code count} how many a body has. */
   record Node(String item, String parent, String kind, int count) {}
+
+  /** The items of a species that are made of minced meat. */
+  default Set<String> minced(String species) {
+    return Set.of();
+  }
 }

@@ -100,7 +100,7 @@ public final class FarmShop {
   }
 
   /** A weighing with the next ticket: day and time in March, body, code, net, batch, customer. */
-  FarmShop row(String dayTime, String body, String code, String net, String... rest) {
+  public FarmShop row(String dayTime, String body, String code, String net, String... rest) {
     ticket++;
     String scale = List.of("hot", "cold", "aged").contains(code) ? "rail" : "bench";
     var cells =

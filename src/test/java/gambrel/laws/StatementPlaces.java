@@ -1,0 +1,214 @@
+package gambrel.laws;
+
+import gambrel.oracle.ExactNight;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The figures on a statement or draft: its attachment, its picture, its sentences, its boxes. */
+final class StatementPlaces {
+  /** Sentences by the key of their words, with the figure in each place; {@code -} is none. */
+  private static final Map<String, List<String>> OF_THE_BODY =
+      Map.ofEntries(
+          Map.entry("why.lead", List.of("live", "take_home")),
+          Map.entry("why.lead.hot", List.of("hot", "take_home")),
+          Map.entry("why.lead.cold", List.of("cold", "take_home")),
+          Map.entry("why.lead.block", List.of("boning", "take_home")),
+          Map.entry("why.lead.whole", List.of("live", "take_home")),
+          Map.entry("why.lead.whole.hot", List.of("hot", "take_home")),
+          Map.entry("why.pending", List.of("put_into_open_batches")),
+          Map.entry("why.dressing", List.of("dressing_pct")),
+          Map.entry("why.dressing.pork", List.of("dressing_pct")),
+          Map.entry("normal.dressing", List.of("dressing_pct")),
+          Map.entry("normal.chill", List.of("chill_shrink_pct")),
+          Map.entry("normal.home", List.of("take_home_of_cold_pct")),
+          Map.entry("flow.offal", List.of("offal")),
+          Map.entry("flow.trim", List.of("rail_trim")),
+          Map.entry("draft.reason.loss-high", List.of("cutting_loss")));
+
+  private static final Map<String, List<String>> OF_THE_CUSTOMER =
+      Map.of(
+          "packs.lead.one", List.of("-", "take_home"),
+          "packs.lead.many", List.of("-", "take_home"),
+          "packs.some.one", List.of("-", "take_home"),
+          "packs.some.many", List.of("-", "take_home"),
+          "packs.share.lead", List.of("take_home"),
+          "packs.meat", List.of("meat_home", "other_home"),
+          "packs.offal.one", List.of("-", "offal"),
+          "packs.offal.many", List.of("-", "offal"),
+          "packs.offal.share", List.of("offal"),
+          "packs.whole.lead", List.of("take_home"));
+
+  private final ExactNight exact;
+  private final EnglishWords words;
+  private final Agreement agreement;
+
+  StatementPlaces(ExactNight exact, EnglishWords words, Agreement agreement) {
+    this.exact = exact;
+    this.words = words;
+    this.agreement = agreement;
+  }
+
+  void compare(String name, PrintedPage page, String customer, String body) {
+    var own = exact.customer(body, customer);
+    var whole = exact.body(body);
+    attached(name + " attachment ", page.figures(), own, body);
+    if (own.containsKey("share")) {
+      picture(name + " picture ", page, body);
+      rest(name + " rest ", page, whole);
+      shares(name + " shares ", page, whole, own);
+    }
+    for (var sentence : page.sentences()) {
+      OF_THE_BODY.forEach((key, figures) -> sentence(name, key, sentence, figures, whole));
+      OF_THE_CUSTOMER.forEach((key, figures) -> sentence(name, key, sentence, figures, own));
+    }
+    boxes(name + " boxes ", page, own);
+  }
+
+  private void attached(
+      String place, Map<String, String> attached, Map<String, BigFraction> own, String body) {
+    var whole = exact.body(body);
+    attached.forEach(
+        (name, value) -> {
+          var kind = name.replaceFirst(":.*", "");
+          if (kind.equals("body") && !name.equals("body:head")) {
+            agreement.number(place + name, value, whole.get(name.substring(5)));
+          } else if (kind.equals("batch_bodies")) {
+            var count = exact.batchBodies(body).get(name.substring(13));
+            agreement.same(place + name, "" + count, value);
+          } else if (own.containsKey(name) && !name.equals("share")) {
+            agreement.number(place + name, value, own.get(name));
+          }
+        });
+    own.keySet().stream()
+        .filter(name -> name.contains(":"))
+        .forEach(name -> agreement.same(place + name, true, attached.containsKey(name)));
+    if (own.containsKey("share")) {
+      for (var name : DataPlaces.COLUMNS) {
+        if (!name.equals("hours_chilled")) {
+          boolean known = attached.containsKey("body:" + name);
+          agreement.same(place + name + " is known", whole.containsKey(name), known);
+        }
+      }
+    }
+  }
+
+  private void picture(String place, PrintedPage page, String body) {
+    var lines = exact.picture(body);
+    var rows = page.rows("flow");
+    if (rows.isEmpty() && !page.sentences().toString().contains(words.say("why.water"))) {
+      return;
+    }
+    agreement.same(
+        place + "lines",
+        lines.stream().map(ExactNight.Line::label).toList(),
+        rows.stream().map(row -> label(row.cell(0))).toList());
+    for (int i = 0; i < Math.min(lines.size(), rows.size()); i++) {
+      var line = lines.get(i);
+      var row = rows.get(i);
+      agreement.number(place + line.label(), row.cell(2), line.weight());
+      agreement.number(place + line.label() + " share", row.cell(3), line.percent());
+      if (!line.of().isEmpty() && !line.of().equals("100")) {
+        var says = words.read("flow.of." + line.of(), row.cell(3));
+        agreement.same(place + line.label() + " is of " + line.of(), true, says.isPresent());
+      }
+    }
+  }
+
+  /** The label of a line by its words. */
+  private String label(String printed) {
+    for (var label :
+        List.of(
+            "live",
+            "dressing",
+            "hot",
+            "chill",
+            "cold",
+            "ageing",
+            "trimmed",
+            "boning",
+            "home",
+            "pending",
+            "bone",
+            "fat",
+            "waste",
+            "unweighed",
+            "bench",
+            "bench.partly",
+            "batch")) {
+      if (words.say("flow." + label).equals(printed)) {
+        return label;
+      }
+    }
+    return printed.equals(words.say("flow.dressing.pork")) ? "dressing" : printed;
+  }
+
+  private void sentence(
+      String place,
+      String key,
+      String sentence,
+      List<String> figures,
+      Map<String, BigFraction> numbers) {
+    var said = words.read(key, sentence);
+    for (int i = 0; said.isPresent() && i < figures.size(); i++) {
+      if (!figures.get(i).equals("-")) {
+        var text = said.get().get(i);
+        agreement.number(place + " " + key + " {" + i + "}", text, numbers.get(figures.get(i)));
+      }
+    }
+  }
+
+  /** What was packed of a kind, and what was not taken home. */
+  private void rest(String place, PrintedPage page, Map<String, BigFraction> whole) {
+    for (var row : page.rows("facts")) {
+      for (var kind : List.of("bone", "fat", "waste")) {
+        if (row.cell(0).equals(words.say("rest." + kind))) {
+          rest(place + kind, row.cell(1), whole.get(kind + "_packed"), whole.get(kind + "_binned"));
+        }
+      }
+    }
+  }
+
+  private void rest(String place, String text, BigFraction packed, BigFraction binned) {
+    var both = words.read("rest.packed.left", text);
+    if (both.isPresent()) {
+      agreement.number(place + " packed", both.get().get(0), packed);
+      agreement.number(place + " left", both.get().get(1), binned);
+      return;
+    }
+    words
+        .read("rest.packed.unweighed", text)
+        .or(() -> words.read("rest.packed", text))
+        .ifPresent(said -> agreement.number(place + " packed", said.get(0), packed));
+    words
+        .read("rest.left", text)
+        .ifPresent(said -> agreement.number(place + " left", said.get(0), binned));
+  }
+
+  private void shares(
+      String place,
+      PrintedPage page,
+      Map<String, BigFraction> whole,
+      Map<String, BigFraction> own) {
+    var rows = page.rows("figures").stream().filter(row -> row.style().isEmpty()).toList();
+    for (var row : rows) {
+      if (row.cells().size() == 3 && row.cell(0).equals(words.say("shares.take_home"))) {
+        agreement.number(place + "take_home of all", row.cell(1), whole.get("take_home"));
+        agreement.number(place + "take_home", row.cell(2), own.get("take_home"));
+      }
+      if (row.cells().size() == 3 && row.cell(0).equals(words.say("shares.offal"))) {
+        agreement.number(place + "offal of all", row.cell(1), whole.get("offal"));
+        agreement.number(place + "offal", row.cell(2), own.get("offal"));
+      }
+    }
+  }
+
+  /** The boxes' total is the take-home weight. */
+  private void boxes(String place, PrintedPage page, Map<String, BigFraction> own) {
+    for (var row : page.rows("figures")) {
+      if (row.style().equals("total")) {
+        agreement.number(place + "total", row.cell(row.cells().size() - 2), own.get("take_home"));
+      }
+    }
+  }
+}

@@ -1,0 +1,77 @@
+package gambrel.laws;
+
+import gambrel.insight.month.MonthReport;
+import gambrel.night.Documents;
+import gambrel.pages.owner.month.SummaryComposer;
+import gambrel.pages.owner.morning.MorningComposer;
+import gambrel.pages.owner.morning.MorningReport;
+import gambrel.pages.render.template.Templates;
+import gambrel.pages.statement.StatementComposer;
+import gambrel.pages.words.WordFiles;
+import gambrel.pages.words.Wording;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Figures;
+import gambrel.trade.register.Planned;
+import gambrel.trade.shop.Settings;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pages of a night as the XHTML that would be laid out, for tests that read what they say. The
+ * attachment of a statement follows its page, parted by {@link #ATTACHED}.
+ */
+public final class XhtmlDocuments implements Documents {
+  /** Stands between a page and what is attached to it. */
+  static final char ATTACHED = '\0';
+
+  private static final Templates TEMPLATES = new Templates(Optional.of(Path.of("templates")));
+
+  private final WordFiles words;
+
+  /** The pages of a shop with the templates of the program. */
+  public XhtmlDocuments(Settings settings) {
+    words = new WordFiles(TEMPLATES::text, TEMPLATES::text, settings);
+  }
+
+  @Override
+  public byte[] statement(
+      Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
+    return statement(night, planned, changes, figures, false);
+  }
+
+  @Override
+  public byte[] draft(Night night, Planned planned, byte[] figures) {
+    return statement(night, planned, Optional.of(List.of()), figures, true);
+  }
+
+  private byte[] statement(
+      Night night,
+      Planned planned,
+      Optional<List<Figures.Change>> changes,
+      byte[] figures,
+      boolean draft) {
+    var wording = words.of(night.shop().customer(planned.customer()).language());
+    var view = StatementComposer.compose(night, planned, changes, draft, wording);
+    return bytes("statement.ftlh", view, ATTACHED + new String(figures, StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public byte[] summary(MonthReport month) {
+    return bytes("summary.ftlh", SummaryComposer.compose(month, wording()), "");
+  }
+
+  @Override
+  public byte[] morning(MorningReport report) {
+    return bytes("morning.ftlh", MorningComposer.compose(report, wording()), "");
+  }
+
+  private Wording wording() {
+    return words.shop();
+  }
+
+  private static byte[] bytes(String template, Record view, String attached) {
+    return (TEMPLATES.fill(template, view) + attached).getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,89 @@
+package gambrel.oracle;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * Sums of a month that its page prints, by names such as {@code customers beef chill_loss}: whose,
+ * species ({@code all} for all together) and figure. A number of bodies is {@code ... bodies}. What
+ * no body has is missing.
+ */
+final class MonthNumbers {
+  private final Map<String, BigFraction> numbers = new LinkedHashMap<>();
+  private final Months months;
+  private final YearMonth month;
+
+  private MonthNumbers(Months months, YearMonth month) {
+    this.months = months;
+    this.month = month;
+  }
+
+  static Map<String, BigFraction> of(Months months, YearMonth month) {
+    var numbers = new MonthNumbers(months, month);
+    for (var whose : List.of("customers", "own", "shared", "any")) {
+      Predicate<Months.Member> of = m -> whose.equals("any") || months.whose(m).equals(whose);
+      numbers.add(whose + " all ", of);
+      for (var species : months.world.setup.trees.keySet()) {
+        numbers.add(whose + " " + species + " ", of.and(m -> m.species().equals(species)));
+      }
+    }
+    return numbers.numbers;
+  }
+
+  private void add(String prefix, Predicate<Months.Member> which) {
+    var killed = months.killed(month).stream().filter(which).toList();
+    var cut = months.cut(month).stream().filter(which).toList();
+    for (var loss : MonthLoss.values()) {
+      var of = loss.isOnRail() ? killed : cut;
+      ratio(prefix + loss.id() + "_loss", of, loss.lost, loss.of);
+    }
+    ratio(prefix + "dressing", killed, "hot", "live");
+    ratio(prefix + "take_home", cut, "take_home", "cold");
+    ratio(prefix + "meat", cut, "meat_home", "cold");
+    ratio(prefix + "bone", cut, "bone", "boning");
+    ratio(prefix + "fat", cut, "fat", "boning");
+    ratio(prefix + "home_of_boning", cut, "take_home", "boning");
+    sums(prefix + "sum ", killed, cut, months.whole(month).stream().filter(which).toList());
+  }
+
+  private void sums(
+      String prefix,
+      List<Months.Member> killed,
+      List<Months.Member> cut,
+      List<Months.Member> whole) {
+    var home = new ArrayList<>(cut);
+    home.addAll(whole);
+    numbers.put(prefix + "killed", BigFraction.of(killed.size()));
+    numbers.put(prefix + "cut", BigFraction.of(cut.size()));
+    numbers.put(prefix + "hot", MonthTable.sum(killed, "hot"));
+    for (var name : List.of("boning", "take_home", "offal", "bone", "fat", "waste")) {
+      numbers.put(prefix + name, MonthTable.sum(home, name));
+    }
+    numbers.put(
+        prefix + "left",
+        List.of("bone", "fat", "waste").stream()
+            .map(name -> MonthTable.sum(cut, name))
+            .reduce(BigFraction.ZERO, BigFraction::add));
+    numbers.put(prefix + "whole", MonthTable.sum(whole, "take_home"));
+  }
+
+  /** Part, whole, percentage and number of the bodies of which both are known. */
+  private void ratio(String name, List<Months.Member> bodies, String part, String whole) {
+    var known =
+        bodies.stream()
+            .filter(m -> m.number(part) != null && m.number(whole) != null)
+            .filter(m -> m.number(whole).signum() != 0)
+            .toList();
+    if (!known.isEmpty()) {
+      numbers.put(name, MonthTable.sum(known, part));
+      numbers.put(name + " of", MonthTable.sum(known, whole));
+      numbers.put(name + " pct", Num.percent(numbers.get(name), numbers.get(name + " of")));
+      numbers.put(name + " bodies", BigFraction.of(known.size()));
+    }
+  }
+}
