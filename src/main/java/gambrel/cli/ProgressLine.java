@@ -1,6 +1,6 @@
 package gambrel.cli;
 
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.OptionalInt;

@@ -1,11 +1,10 @@
 package gambrel.trade.cuts;
 
-import java.util.Arrays;
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
 /** What an item counts as when weights are summed. */
-public enum Kind {
+public enum Kind implements FileWord {
   /** The whole body, its sides and quarters: what hangs. */
   CARCASE,
   /** A piece to be broken further, not normally packed. */
@@ -22,15 +21,8 @@ public enum Kind {
   /** Water, seasoning or bought-in fat put into a batch. */
   ADDED;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The word used in the shop's files, in lower case. */
-  public String id() {
-    return id;
-  }
-
-  /** The kind of that id, without regard to case or outer blanks; empty if there is none. */
-  public static Optional<Kind> of(String id) {
-    return Arrays.stream(values()).filter(k -> k.id().equalsIgnoreCase(id.strip())).findFirst();
+  /** The kind that a text names, without regard to case or outer blanks; empty if it names none. */
+  public static Optional<Kind> of(String text) {
+    return FileWord.find(Kind.class, text);
   }
 }

@@ -1,9 +1,9 @@
 package gambrel.trade.notice;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** The consequence of a notice, worst first. */
-public enum Severity {
+public enum Severity implements FileWord {
   /** Something of the night was not done. */
   STOP,
   /** A statement or a row waits for a person. */
@@ -11,10 +11,5 @@ public enum Severity {
   /** Done, with a remark that a person should read. */
   MARK,
   /** For the record. */
-  NOTE;
-
-  /** The word that data files print. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
+  NOTE
 }

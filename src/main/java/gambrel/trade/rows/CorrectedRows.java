@@ -1,58 +1,72 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** The rows of all exports as they count: corrected, and at the moment that their time means. */
-public final class CorrectedRows {
-  private final CorrectionOverlay overlay;
-  private final ClockChanges clocks;
-  private final RowReader reader;
-  private final List<OfFile> files;
+/**
+ * The rows of all exports with corrections applied and times, units and statuses read.
+ *
+ * @param files the files in path order
+ * @param corrections the corrections that were applied, row by row
+ * @param notices corrections that fit no row, and times that a clock change makes unclear
+ */
+public record CorrectedRows(
+    List<OfFile> files, List<AppliedCorrection> corrections, List<Notice> notices) {
 
   /** The rows of one file, in line order. */
   public record OfFile(String path, List<ReadRow> rows) {}
 
   /** Reads the rows of {@code files}, which are given in path order. */
-  public CorrectedRows(List<ExportFile> files, Shop shop, OffsetDateTime asOf, RowReader reader) {
-    this.overlay = new CorrectionOverlay(shop, asOf);
-    this.clocks = new ClockChanges(new ExportTimes(shop.settings().zone()));
-    this.reader = reader;
-    var corrected = new ArrayList<List<CorrectionOverlay.Corrected>>();
-    for (var file : files) {
-      corrected.add(file.rows().stream().map(overlay::apply).toList());
-    }
-    corrected.forEach(rows -> rows.forEach(row -> clocks.look(row.row())));
-    clocks.decide();
-    this.files =
+  public static CorrectedRows of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
+    var times = new ExportTimes(shop.settings().zone());
+    var overlay = new CorrectionOverlay(shop.corrections(), times, asOf);
+    var corrected =
+        files.stream().map(file -> file.rows().stream().map(overlay::apply).toList()).toList();
+    var clocks =
+        new ClockChanges(
+            times, corrected.stream().flatMap(List::stream).map(CorrectionOverlay.Corrected::row));
+    var read =
         IntStream.range(0, files.size())
             .parallel()
-            .mapToObj(i -> new OfFile(files.get(i).path(), read(corrected.get(i))))
+            .mapToObj(i -> new OfFile(files.get(i).path(), read(corrected.get(i), clocks, shop)))
             .toList();
+    return new CorrectedRows(
+        read,
+        overlay.applied(),
+        Stream.concat(overlay.unused().stream(), clocks.notices().stream()).toList());
   }
 
-  private List<ReadRow> read(List<CorrectionOverlay.Corrected> rows) {
-    return rows.stream().map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed())).toList();
+  private static List<ReadRow> read(
+      List<CorrectionOverlay.Corrected> rows, ClockChanges clocks, Shop shop) {
+    return rows.stream()
+        .map(
+            c ->
+                new ReadRow(
+                    c.row(),
+                    clocks.time(c.row()),
+                    unit(c.row(), shop),
+                    Status.of(c.row().get(Field.STATUS)),
+                    c.removed()))
+        .toList();
   }
 
-  /** The files in path order. */
-  public List<OfFile> files() {
-    return files;
+  /** The unit that the row names, else that of the layout, the scale or the shop. */
+  private static Optional<WeightUnit> unit(ExportRow row, Shop shop) {
+    if (!row.get(Field.UNIT).isEmpty()) {
+      return WeightUnit.of(row.get(Field.UNIT));
+    }
+    var scale = shop.scales().get(row.get(Field.SCALE));
+    return row.unit().or(() -> Optional.of(scale == null ? shop.settings().unit() : scale.unit()));
   }
 
-  /** What was laid over rows, row by row. */
-  public List<AppliedCorrection> corrections() {
-    return overlay.applied();
-  }
-
-  /** Corrections that fit nothing, and hours that come twice or never. */
-  public List<Notice> notices() {
-    var notices = new ArrayList<>(overlay.unused());
-    notices.addAll(clocks.notices());
-    return notices;
+  /** Every row, in the order of files and lines. */
+  public List<ReadRow> all() {
+    return files.stream().flatMap(file -> file.rows().stream()).toList();
   }
 }

@@ -9,19 +9,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * Finds rows of the exports by their place; the rows of a file are indexed when first asked for.
- */
+/** Finds rows of the exports by their place; a file is indexed at the first search in it. */
 public final class RowFinder {
   private final List<ExportFile> files;
   private final Map<String, Map<Integer, ExportRow>> byLine = new HashMap<>();
 
-  /** For the files of a shop. */
+  /** Searches {@code files}. */
   public RowFinder(List<ExportFile> files) {
     this.files = files;
   }
 
-  /** The row that begins at a place, as it stands there; empty if none does. */
+  /** The row that begins at a place, as the export has it; empty if none does. */
   public Optional<ExportRow> find(Place place) {
     return Optional.ofNullable(
         byLine.computeIfAbsent(place.file(), this::byLine).get(place.line()));

@@ -1,10 +1,10 @@
 package gambrel.trade.shop;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
 /** Where a weighed thing is on its way from the rail to the box. */
-public enum Step {
+public enum Step implements FileWord {
   /** On the rail after dressing. */
   HOT,
   /** On the rail after chilling. */
@@ -26,22 +26,9 @@ public enum Step {
   /** Moves no mass. */
   OTHER;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The step that a cell names. */
+  /** The step that a text names, without regard to case or outer blanks; empty if it names none. */
   public static Optional<Step> of(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    for (var step : values()) {
-      if (step.id.equals(wanted)) {
-        return Optional.of(step);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The word that files use. */
-  public String id() {
-    return id;
+    return FileWord.find(Step.class, text);
   }
 
   /** Whether the thing hangs on the rail. */

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Fills what a scale leaves blank; of several entries that fit, the one that began last. */
+/**
+ * Fills blank cells of a row from the bench book. If several entries cover the time, the one that
+ * began last counts; of those that began together, the last in the file.
+ */
 final class BenchLookup {
   private final Map<String, Scale> scales = new HashMap<>();
 
@@ -22,11 +25,11 @@ final class BenchLookup {
     byScale.forEach((scale, list) -> scales.put(scale, new Scale(list)));
   }
 
-  /** The entries of one scale by their beginning: ten years of days are not gone through a row. */
+  /** The entries of one scale, sorted for a binary search. */
   private static final class Scale {
     private final List<BenchEntry> entries;
 
-    /** For each entry, the latest end of those up to it. */
+    /** For each entry, the latest end of the entries up to it. */
     private final List<OffsetDateTime> ends = new ArrayList<>();
 
     private Scale(List<BenchEntry> listed) {
@@ -61,13 +64,13 @@ final class BenchLookup {
   }
 
   /**
-   * A row with its blanks filled.
+   * A row with its blank cells filled.
    *
-   * @param row the row
-   * @param boner who cut, or empty
+   * @param boner the boner of the entry, or empty
    */
   record Filled(ExportRow row, String boner) {}
 
+  /** Fills body, batch and customer; without an entry for {@code time} the row stays as it is. */
   Filled fill(ExportRow row, String scale, OffsetDateTime time) {
     var known = scales.get(scale);
     var found = known == null ? Optional.<BenchEntry>empty() : known.at(time);

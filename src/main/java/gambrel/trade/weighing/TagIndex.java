@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The numbers keyed for bodies, each for a while only: tags are used again. */
+/** The tags of bodies. Tags are used again, so each counts for some time around the kill only. */
 final class TagIndex {
   /** A tag counts for bodies killed up to so many days before the weighing. */
   private static final int DAYS_BEFORE = 60;
@@ -33,7 +33,7 @@ final class TagIndex {
     index = new IdIndex(byTag.keySet());
   }
 
-  /** The tag that a text means, whether it counts now or not. */
+  /** The tag that a text means, on any date. */
   Optional<IdIndex.Match> find(String text) {
     return index.find(text);
   }
@@ -41,28 +41,29 @@ final class TagIndex {
   /** The bodies for which a tag counts on {@code date}. */
   List<Body> bodies(String tag, LocalDate date) {
     return byTag.getOrDefault(tag, List.of()).stream()
-        .filter(
-            body ->
-                body.killed()
-                    .filter(
-                        killed ->
-                            !killed.isBefore(date.minusDays(DAYS_BEFORE))
-                                && !killed.isAfter(date.plusDays(DAYS_AFTER)))
-                    .isPresent())
+        .filter(body -> body.killed().filter(killed -> counts(killed, date)).isPresent())
         .toList();
   }
 
-  /** Why a tag counts for no body on {@code date}, with the body killed nearest to it. */
-  Optional<Notice> lost(String text, LocalDate date) {
+  private static boolean counts(LocalDate killed, LocalDate date) {
+    return !killed.isBefore(date.minusDays(DAYS_BEFORE))
+        && !killed.isAfter(date.plusDays(DAYS_AFTER));
+  }
+
+  /**
+   * Why a tag counts for no body on {@code date}, with the body killed nearest to it; empty if no
+   * body has the tag.
+   */
+  Optional<Notice> outOfTime(String text, LocalDate date) {
     return find(text)
         .flatMap(
             match ->
                 byTag.get(match.id()).stream()
                     .min(Comparator.comparing(body -> distance(body, date))))
-        .map(body -> lost(text, body, date));
+        .map(body -> outOfTime(text, body, date));
   }
 
-  private static Notice lost(String tag, Body body, LocalDate date) {
+  private static Notice outOfTime(String tag, Body body, LocalDate date) {
     long days = body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date)).orElse(0L);
     String variant = body.killed().isEmpty() ? "UNDATED" : days < 0 ? "KILLED_LATER" : "KILLED";
     return Notice.of(NoticeCode.BODY_UNKNOWN, variant, Place.NONE)

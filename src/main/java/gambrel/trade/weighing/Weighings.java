@@ -11,13 +11,13 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** All weighings that have taken effect, by body and by batch. */
+/** All weighings that have taken effect, grouped by body and by batch. */
 public final class Weighings {
   private final List<Weighing> all;
   private final Map<String, List<Weighing>> byBody;
   private final Map<String, List<Weighing>> byBatch;
 
-  /** Groups weighings, which are given in the order of the exports. */
+  /** Groups weighings that come in the order of the exports. */
   Weighings(List<Weighing> all) {
     this.all = List.copyOf(all);
     this.byBody = grouped(weighing -> !weighing.body().isEmpty(), Weighing::body);
@@ -34,22 +34,17 @@ public final class Weighings {
     return groups;
   }
 
-  /** The bodies that are named, those first that stand first in the exports. */
-  public Set<String> bodies() {
-    return Collections.unmodifiableSet(byBody.keySet());
-  }
-
-  /** The weighings that name a body, earliest first; packs of a batch too. */
+  /** The weighings that name a body, earliest first, with packs of a batch; empty if none. */
   public List<Weighing> of(String body) {
     return byBody.getOrDefault(body, List.of());
   }
 
-  /** The batches that are named, those first that stand first in the exports. */
+  /** The batches that weighings name, in the order in which the exports first name them. */
   public Set<String> batches() {
     return Collections.unmodifiableSet(byBatch.keySet());
   }
 
-  /** The weighings that take part in a batch, earliest first. */
+  /** The weighings that take part in a batch, earliest first; empty if none. */
   public List<Weighing> ofBatch(String batch) {
     return byBatch.getOrDefault(batch, List.of());
   }
@@ -59,7 +54,7 @@ public final class Weighings {
     return all.stream();
   }
 
-  /** Those of test weights, earliest first. */
+  /** The weighings of test weights, earliest first. */
   public List<Weighing> tests() {
     return all.stream()
         .filter(weighing -> weighing.step() == Step.TEST)
