@@ -38,15 +38,6 @@ public final class CutTrees {
     return trees.get(species);
   }
 
-  /**
-   * These trees with one extended, as by {@link CutTree#with}.
-   *
-   * @throws IllegalArgumentException if an item does not fit
-   */
-  public CutTrees with(Species species, List<Item> extra) {
-    return with(of(species).with(extra));
-  }
-
   /** These trees with the tree of one species replaced. */
   public CutTrees with(CutTree tree) {
     var changed = new EnumMap<>(trees);

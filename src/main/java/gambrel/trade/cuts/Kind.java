@@ -3,9 +3,9 @@ package gambrel.trade.cuts;
 import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** What an item counts as when weights are summed. */
+/** The groups in which weights of items are summed. */
 public enum Kind implements FileWord {
-  /** The whole body, its sides and quarters: what hangs. */
+  /** The whole body, its sides and quarters, which hang. */
   CARCASE,
   /** A piece to be broken further, not normally packed. */
   PIECE,
@@ -16,7 +16,7 @@ public enum Kind implements FileWord {
   BONE,
   FAT,
   WASTE,
-  /** Taken out at dressing and never hung: outside take-home and loss. */
+  /** Taken out at dressing and never hung; counts neither in take-home nor in loss. */
   OFFAL,
   /** Water, seasoning or bought-in fat put into a batch. */
   ADDED;

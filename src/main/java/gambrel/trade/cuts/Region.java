@@ -3,7 +3,7 @@ package gambrel.trade.cuts;
 import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** Whose trade names and primal breaks the built-in trees follow. */
+/** The regions whose trade names and primal breaks the built-in trees follow. */
 public enum Region implements FileWord {
   AU,
   UK,

@@ -3,7 +3,7 @@ package gambrel.trade.cuts;
 import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** What kind of animal a body is. Lamb covers hogget and mutton, game covers deer and the like. */
+/** The species of bodies. Lamb covers hogget and mutton, game covers deer and similar animals. */
 public enum Species implements FileWord {
   BEEF,
   VEAL,

@@ -4,11 +4,11 @@ import gambrel.trade.measure.FileWord;
 
 /** The consequence of a notice, worst first. */
 public enum Severity implements FileWord {
-  /** Something of the night was not done. */
+  /** Part of the night's work was not done. */
   STOP,
   /** A statement or a row waits for a person. */
   HOLD,
-  /** Done, with a remark that a person should read. */
+  /** Done, but a person should read the notice. */
   MARK,
   /** For the record. */
   NOTE

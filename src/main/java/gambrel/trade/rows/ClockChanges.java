@@ -9,7 +9,6 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -71,9 +70,7 @@ final class ClockChanges {
     var clocks = grouped(rows.flatMap(row -> timed(row).stream()), Timed::clock).values();
     decide(clocks.stream().map(this::inRepeatedHour).filter(clock -> !clock.isEmpty()).toList());
     var skipped = clocks.stream().flatMap(List::stream).filter(row -> offsets(row) == 0);
-    grouped(skipped, Timed::scaleDay)
-        .values()
-        .forEach(rowsOfDay -> notices.add(skipped(rowsOfDay)));
+    addNotices(skipped, this::skipped);
   }
 
   private static Map<String, List<Timed>> grouped(Stream<Timed> rows, Function<Timed, String> key) {
@@ -104,10 +101,8 @@ final class ClockChanges {
 
   /** The rows of one clock in the hour that comes twice, oldest first as far as can be seen. */
   private List<Timed> inRepeatedHour(List<Timed> clock) {
-    var repeated =
-        clock.stream()
-            .filter(row -> offsets(row) > 1)
-            .collect(Collectors.toCollection(ArrayList::new));
+    var repeated = new ArrayList<>(clock);
+    repeated.removeIf(row -> offsets(row) < 2);
     if (isNewestFirst(clock)) {
       Collections.reverse(repeated);
     }
@@ -139,15 +134,16 @@ final class ClockChanges {
         inSecondPass.putIfAbsent(clock.get(i).weighing(), i >= back);
       }
     }
-    var unclear = new LinkedHashMap<String, Map<String, Timed>>();
+    var unclear = new LinkedHashMap<String, Timed>();
     for (var clock : clocks) {
-      for (var row : place(clock, inSecondPass)) {
-        unclear
-            .computeIfAbsent(row.scaleDay(), k -> new LinkedHashMap<>())
-            .putIfAbsent(row.weighing(), row);
-      }
+      place(clock, inSecondPass).forEach(row -> unclear.putIfAbsent(row.weighing(), row));
     }
-    unclear.values().forEach(rows -> notices.add(unclear(rows.values())));
+    addNotices(unclear.values().stream(), this::unclear);
+  }
+
+  /** Adds one notice for each scale and day. */
+  private void addNotices(Stream<Timed> rows, Function<List<Timed>, Notice> notice) {
+    grouped(rows, Timed::scaleDay).values().stream().map(notice).forEach(notices::add);
   }
 
   /** The first position at which the time goes back; 0 if it never does. */
@@ -185,16 +181,13 @@ final class ClockChanges {
     return time.atZoneSimilarLocal(zone).withLaterOffsetAtOverlap().toOffsetDateTime();
   }
 
-  /**
-   * One notice for a scale and day with unclear times, and one for a scale and day with times that
-   * do not exist.
-   */
+  /** Notices about times in the hour that comes twice or is skipped. */
   List<Notice> notices() {
     return notices;
   }
 
-  private Notice unclear(Collection<Timed> rows) {
-    var first = rows.iterator().next().time().atZone(zone).toOffsetDateTime();
+  private Notice unclear(List<Timed> rows) {
+    var first = rows.get(0).time().atZone(zone).toOffsetDateTime();
     return notice(NoticeCode.HOUR_REPEATED, rows)
         .with("second", later(first).toString())
         .advising("OFFSET");
@@ -207,8 +200,8 @@ final class ClockChanges {
         .with("taken", first.atZone(zone).toLocalDateTime());
   }
 
-  private static Notice notice(NoticeCode code, Collection<Timed> rows) {
-    var first = rows.iterator().next();
+  private static Notice notice(NoticeCode code, List<Timed> rows) {
+    var first = rows.get(0);
     return Notice.of(code, first.row().place())
         .aboutTicket(first.scale(), first.row().get(Field.TICKET))
         .quoting(first.row().raw())

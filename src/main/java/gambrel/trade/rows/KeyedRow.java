@@ -2,8 +2,10 @@ package gambrel.trade.rows;
 
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -17,18 +19,8 @@ record KeyedRow(ReadRow read, String key, String content) {
   /** The first word of the key of a row whose layout gives it an identity instead of a ticket. */
   static final String IDENTITY = "identity\n";
 
-  private static final List<Field> CONTENT =
-      List.of(
-          Field.TIME,
-          Field.BODY,
-          Field.CODE,
-          Field.NET,
-          Field.GROSS,
-          Field.TARE,
-          Field.UNIT,
-          Field.PIECES,
-          Field.BATCH,
-          Field.CUSTOMER);
+  private static final Set<Field> CONTENT =
+      EnumSet.complementOf(EnumSet.of(Field.SCALE, Field.TICKET, Field.OPERATOR, Field.STATUS));
 
   /**
    * The rows that must be compared: void rows, rows whose ticket a void row names, and rows that

@@ -3,7 +3,7 @@ package gambrel.trade.shop;
 import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** Where a weighed thing is on its way from the rail to the box. */
+/** The steps at which things are weighed on the way from the rail to the box. */
 public enum Step implements FileWord {
   /** On the rail after dressing. */
   HOT,
@@ -17,13 +17,13 @@ public enum Step implements FileWord {
   TUB,
   /** Water, seasoning, filler or bought-in fat going into a batch. */
   ADDED,
-  /** Goes home, or to the shop's counter. */
+  /** Packed for the customer or for the shop's counter. */
   PACK,
-  /** Bone, fat or waste not taken home. */
+  /** Bone, fat or waste that is not taken home. */
   BIN,
   /** A test weight. */
   TEST,
-  /** Moves no mass. */
+  /** Anything else; it takes no part in a balance. */
   OTHER;
 
   /** The step that a text names, without regard to case or outer blanks; empty if it names none. */
@@ -36,7 +36,7 @@ public enum Step implements FileWord {
     return this == HOT || this == COLD || this == AGED;
   }
 
-  /** Whether the thing came off a body on the block: into a box, a tub or a bin, or onto it. */
+  /** Whether a weighing of this step is made while a body is cut. */
   public boolean isCutting() {
     return this == BLOCK || this == TUB || this == PACK || this == BIN;
   }
