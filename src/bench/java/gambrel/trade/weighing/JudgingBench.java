@@ -54,14 +54,14 @@ public class JudgingBench {
   /** Compares the rows with each other. */
   @Benchmark
   public Object compared() {
-    return RowComparison.of(corrected.all(), Plant.AS_OF);
+    return RowComparison.of(corrected.rows(), Plant.AS_OF);
   }
 
   /** The weights alone. */
   @Benchmark
   public Object netWeight() throws Refusal {
     var weights = new ArrayList<NetWeight>();
-    for (var row : corrected.all()) {
+    for (var row : corrected.rows()) {
       weights.add(netWeight(row));
     }
     return weights;
@@ -77,9 +77,9 @@ public class JudgingBench {
         shop.settings().unit());
   }
 
-  /** Makes the weighings of the file. */
+  /** Makes the weighings. */
   @Benchmark
   public Object classified() {
-    return classifier.file(corrected.files().get(0), rows -> {});
+    return classifier.classify(corrected.rows(), rows -> {});
   }
 }

@@ -85,7 +85,7 @@ public enum NoticeCode {
   // The figures.
   /** A statement waits for a person. */
   HELD(Severity.HOLD),
-  /** The weight into the boning room is the sum of block weights. */
+  /** The weight into the boning room is computed from block weights. */
   WEIGHED_ON_BLOCK(Severity.NOTE),
   /** Meat of different owners went into one batch. */
   BATCH_MIXED(Severity.MARK),

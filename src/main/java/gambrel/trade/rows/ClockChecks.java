@@ -5,10 +5,9 @@ import gambrel.trade.notice.NoticeCode;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -22,24 +21,26 @@ public final class ClockChecks {
   private ClockChecks() {}
 
   /**
-   * One notice for each jump of a scale's clock: from one row to the next the ticket number rises
-   * and the time falls by more than an hour. A scale has no notice if its rows are in another order
-   * than its counter and clock, which is so if more than one step and more than a tenth of the
-   * steps go back.
+   * One notice for each jump of a scale's clock: from one row of a file to the next the ticket
+   * number rises and the time falls by more than an hour. A scale has no notice for a file that is
+   * in another order than its counter and clock, which is so if more than one step and more than a
+   * tenth of the steps go back.
    *
-   * @param rows of one file in line order, without repeats
+   * @param rows in file and line order, without repeats
    */
-  public static List<Notice> jumpsBack(List<ReadRow> rows) {
-    return byScale(rows.stream(), row -> row.time().isPresent() && Tickets.isNumber(row.ticket()))
-        .stream()
+  public static List<Notice> jumpsBack(Stream<ReadRow> rows) {
+    var numbered = rows.filter(row -> row.time().isPresent() && Tickets.isNumber(row.ticket()));
+    return grouped(numbered, row -> row.place().file() + '\n' + row.scale())
         .flatMap(ClockChecks::jumpsOfScale)
         .toList();
   }
 
-  private static Collection<List<ReadRow>> byScale(Stream<ReadRow> rows, Predicate<ReadRow> which) {
-    return rows.filter(which)
-        .collect(Collectors.groupingBy(ReadRow::scale, LinkedHashMap::new, Collectors.toList()))
-        .values();
+  private static Stream<List<ReadRow>> grouped(
+      Stream<ReadRow> rows, Function<ReadRow, String> key) {
+    return rows
+        .collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .stream();
   }
 
   private static Stream<Notice> jumpsOfScale(List<ReadRow> rows) {
@@ -83,10 +84,8 @@ public final class ClockChecks {
    */
   public static List<Notice> datedAhead(Stream<ReadRow> used, OffsetDateTime asOf) {
     var tonight = asOf.plusHours(HOURS_AHEAD);
-    return byScale(used, row -> row.time().filter(time -> time.isAfter(tonight)).isPresent())
-        .stream()
-        .map(ClockChecks::ahead)
-        .toList();
+    var ahead = used.filter(row -> row.time().filter(t -> t.isAfter(tonight)).isPresent());
+    return grouped(ahead, ReadRow::scale).map(ClockChecks::ahead).toList();
   }
 
   private static Notice ahead(List<ReadRow> rows) {

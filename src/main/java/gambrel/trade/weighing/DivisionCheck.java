@@ -10,7 +10,6 @@ import gambrel.trade.rows.Field;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
@@ -35,27 +34,27 @@ final class DivisionCheck {
    *
    * @param typed places of rows whose weight a correction gives; they are not checked
    */
-  static List<Notice> notices(List<ClassifiedFile> files, Set<Place> typed) {
+  static List<Notice> notices(List<ClassifiedRow> rows, Set<Place> typed) {
+    var checked =
+        rows.stream()
+            .filter(row -> row.weighing().isPresent() && !typed.contains(row.row().place()))
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.row().place().file() + '\n' + weighing(row).scale().id(),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
     var notices = new ArrayList<Notice>();
     var wrongScales = new LinkedHashMap<String, List<List<ClassifiedRow>>>();
-    for (var file : files) {
-      var byScale =
-          file.rows().stream()
-              .filter(row -> row.weighing().isPresent() && !typed.contains(row.row().place()))
-              .collect(
-                  Collectors.groupingBy(
-                      row -> weighing(row).scale().id(), LinkedHashMap::new, Collectors.toList()));
-      byScale.forEach(
-          (scale, rows) -> {
-            var off = rows.stream().filter(DivisionCheck::isOff).toList();
-            if (off.size() > 1 && off.size() * ONE_IN >= rows.size()) {
-              wrongScales.computeIfAbsent(scale, s -> new ArrayList<>()).add(off);
-            } else {
-              notices.addAll(ofRows(off));
-            }
-          });
+    for (var ofScale : checked.values()) {
+      var off = ofScale.stream().filter(DivisionCheck::isOff).toList();
+      if (off.size() > 1 && off.size() * ONE_IN >= ofScale.size()) {
+        String scale = weighing(off.get(0)).scale().id();
+        wrongScales.computeIfAbsent(scale, s -> new ArrayList<>()).add(off);
+      } else {
+        notices.addAll(ofRows(off));
+      }
     }
-    wrongScales.values().forEach(rows -> notices.add(ofScale(rows)));
+    wrongScales.values().forEach(files -> notices.add(ofScale(files)));
     return notices;
   }
 
@@ -89,14 +88,16 @@ final class DivisionCheck {
   private static List<Notice> ofRows(List<ClassifiedRow> off) {
     int shown = off.size() > MOST_NOTICES ? MOST_NOTICES - 1 : off.size();
     var named = off.stream().limit(shown).map(row -> notice(row, "ROW"));
-    var next = off.stream().skip(shown).limit(1);
-    return Stream.concat(
-            named, next.map(row -> notice(row, "MORE").with("more", off.size() - shown)))
-        .toList();
+    var more =
+        off.stream()
+            .skip(shown)
+            .limit(1)
+            .map(row -> notice(row, "MORE").with("more", off.size() - shown));
+    return Stream.concat(named, more).toList();
   }
 
-  private static Notice ofScale(Collection<List<ClassifiedRow>> files) {
-    var first = files.iterator().next().get(0);
+  private static Notice ofScale(List<List<ClassifiedRow>> files) {
+    var first = files.get(0).get(0);
     return notice(first, files.size() == 1 ? "SCALE" : "FILES")
         .aboutBody("")
         .with("weights", files.stream().mapToInt(List::size).sum())

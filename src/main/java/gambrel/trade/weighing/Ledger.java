@@ -7,15 +7,20 @@ import gambrel.trade.rows.ClockChecks;
 import gambrel.trade.rows.CorrectedRows;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
+import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the exports say, as known at one moment.
@@ -51,32 +56,48 @@ public record Ledger(
     return of(files, shop, asOf, rows -> {});
   }
 
-  /** As above; {@code done} receives the number of rows of each file that is classified. */
+  /** As above; {@code done} receives 1 for each row that is classified, from several threads. */
   public static Ledger of(
       List<ExportFile> files, Shop shop, OffsetDateTime asOf, LongConsumer done) {
     var corrected = CorrectedRows.of(files, shop, asOf);
-    var comparison = RowComparison.of(corrected.all(), asOf);
+    var comparison = RowComparison.of(corrected.rows(), asOf);
     var references = new ReferenceLookup(shop);
     var classifier = new RowClassifier(shop, asOf, references, comparison);
-    var classified = corrected.files().parallelStream().map(f -> classifier.file(f, done)).toList();
-    var beyond = RailLimit.beyond(shop, classified);
-    var judged = classified.stream().map(file -> classifier.setAside(file, beyond)).toList();
+    var rows = classifier.classify(corrected.rows(), done);
 
     var notices = new ArrayList<>(corrected.notices());
     notices.addAll(comparison.unusedVoids());
-    judged.forEach(file -> notices.addAll(ClockChecks.jumpsBack(file.withoutRepeats())));
-    notices.addAll(ClockChecks.datedAhead(judged.stream().flatMap(ClassifiedFile::used), asOf));
-    notices.addAll(DivisionCheck.notices(judged, typedWeights(corrected)));
+    notices.addAll(
+        ClockChecks.jumpsBack(read(rows, r -> r.disposition() != RowDisposition.REPEAT)));
+    notices.addAll(
+        ClockChecks.datedAhead(read(rows, r -> r.disposition() == RowDisposition.USED), asOf));
+    notices.addAll(DivisionCheck.notices(rows, typedWeights(corrected)));
     notices.addAll(references.notices());
     return new Ledger(
-        new Weighings(judged.stream().flatMap(ClassifiedFile::weighings).toList()),
-        judged.stream().map(ClassifiedFile::count).toList(),
-        judged.stream()
-            .flatMap(ClassifiedFile::setAside)
+        new Weighings(rows.stream().flatMap(row -> row.weighing().stream()).toList()),
+        counts(files, rows),
+        rows.stream()
+            .flatMap(row -> row.setAside().stream())
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
             .toList(),
         notices,
         corrected.corrections());
+  }
+
+  private static Stream<ReadRow> read(List<ClassifiedRow> rows, Predicate<ClassifiedRow> which) {
+    return rows.stream().filter(which).map(ClassifiedRow::row);
+  }
+
+  private static List<RowCount> counts(List<ExportFile> files, List<ClassifiedRow> rows) {
+    Map<String, Map<RowDisposition, Integer>> counts =
+        rows.stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.row().place().file(),
+                    Collectors.toMap(ClassifiedRow::disposition, row -> 1, Integer::sum)));
+    return files.stream()
+        .map(f -> RowCount.of(f.path(), counts.getOrDefault(f.path(), Map.of())))
+        .toList();
   }
 
   /** The rows whose weight a correction gives. */

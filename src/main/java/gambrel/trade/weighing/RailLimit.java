@@ -4,12 +4,12 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Finds rail weighings beyond the number of parts that a body has. The weighings of one part at one
@@ -25,10 +25,9 @@ final class RailLimit {
   }
 
   /** The places of the rail weighings beyond the limit. */
-  static Set<Place> beyond(Shop shop, Collection<ClassifiedFile> files) {
+  static Set<Place> beyond(Shop shop, Stream<Weighing> weighings) {
     var limit = new RailLimit(shop);
-    return files.stream()
-        .flatMap(ClassifiedFile::weighings)
+    return weighings
         .filter(weighing -> weighing.step().isRail())
         .sorted(Weighing.BY_TIME)
         .filter(weighing -> !limit.take(weighing))

@@ -2,8 +2,6 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
-import gambrel.trade.rows.CorrectedRows;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
@@ -12,12 +10,13 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.LongConsumer;
 
-/** Decides the disposition of every row and makes the weighings; safe for several threads. */
+/** Decides the disposition of every row and makes the weighings. */
 final class RowClassifier {
+  private final Shop shop;
   private final OffsetDateTime asOf;
   private final ReferenceLookup references;
   private final BenchLookup bench;
@@ -26,6 +25,7 @@ final class RowClassifier {
 
   RowClassifier(
       Shop shop, OffsetDateTime asOf, ReferenceLookup references, RowComparison comparison) {
+    this.shop = shop;
     this.asOf = asOf;
     this.references = references;
     this.bench = new BenchLookup(shop.bench());
@@ -33,20 +33,18 @@ final class RowClassifier {
     this.comparison = comparison;
   }
 
-  /** Classifies the rows of a file and reports their number to {@code done}. */
-  ClassifiedFile file(CorrectedRows.OfFile file, LongConsumer done) {
-    var rows = file.rows().stream().map(this::classify).toList();
-    done.accept(rows.size());
-    return new ClassifiedFile(file.path(), rows);
-  }
-
-  /** The same file; rail weighings at the places in {@code beyond} are set aside. */
-  ClassifiedFile setAside(ClassifiedFile file, Set<Place> beyond) {
-    return new ClassifiedFile(
-        file.path(),
-        file.rows().stream()
-            .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
-            .toList());
+  /**
+   * Classifies all rows.
+   *
+   * @param done receives 1 for each row
+   */
+  List<ClassifiedRow> classify(List<ReadRow> rows, LongConsumer done) {
+    var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
+    var weighings = classified.stream().flatMap(row -> row.weighing().stream());
+    var beyond = RailLimit.beyond(shop, weighings);
+    return classified.stream()
+        .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
+        .toList();
   }
 
   private ClassifiedRow classify(ReadRow row) {
