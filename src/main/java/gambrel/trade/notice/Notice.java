@@ -42,6 +42,16 @@ public record Notice(
     return of(code, Phrase.of(code.name()), place);
   }
 
+  /** A notice without a place, with the only sentence of its code. */
+  public static Notice of(NoticeCode code) {
+    return of(code, Place.NONE);
+  }
+
+  /** A notice without a place, with one of several sentences of its code. */
+  public static Notice of(NoticeCode code, String variant) {
+    return of(code, variant, Place.NONE);
+  }
+
   /** A notice with one of several sentences of its code. */
   public static Notice of(NoticeCode code, String variant, Place place) {
     return of(code, Phrase.of(code.name() + '.' + variant), place);

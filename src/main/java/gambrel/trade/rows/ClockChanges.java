@@ -1,5 +1,6 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
@@ -18,7 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -67,14 +67,10 @@ final class ClockChanges {
   ClockChanges(ExportTimes times, Stream<ExportRow> rows) {
     this.times = times;
     this.zone = times.zone();
-    var clocks = grouped(rows.flatMap(row -> timed(row).stream()), Timed::clock).values();
+    var clocks = Groups.inOrder(rows.flatMap(row -> timed(row).stream()), Timed::clock).values();
     decide(clocks.stream().map(this::inRepeatedHour).filter(clock -> !clock.isEmpty()).toList());
     var skipped = clocks.stream().flatMap(List::stream).filter(row -> offsets(row) == 0);
     addNotices(skipped, this::skipped);
-  }
-
-  private static Map<String, List<Timed>> grouped(Stream<Timed> rows, Function<Timed, String> key) {
-    return rows.collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()));
   }
 
   private Optional<Timed> timed(ExportRow row) {
@@ -143,7 +139,7 @@ final class ClockChanges {
 
   /** Adds one notice for each scale and day. */
   private void addNotices(Stream<Timed> rows, Function<List<Timed>, Notice> notice) {
-    grouped(rows, Timed::scaleDay).values().stream().map(notice).forEach(notices::add);
+    Groups.inOrder(rows, Timed::scaleDay).values().stream().map(notice).forEach(notices::add);
   }
 
   /** The first position at which the time goes back; 0 if it never does. */

@@ -1,14 +1,12 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds scale clocks that were wrong. */
@@ -30,17 +28,11 @@ public final class ClockChecks {
    */
   public static List<Notice> jumpsBack(Stream<ReadRow> rows) {
     var numbered = rows.filter(row -> row.time().isPresent() && Tickets.isNumber(row.ticket()));
-    return grouped(numbered, row -> row.place().file() + '\n' + row.scale())
+    return Groups.inOrder(numbered, row -> row.place().file() + '\n' + row.scale())
+        .values()
+        .stream()
         .flatMap(ClockChecks::jumpsOfScale)
         .toList();
-  }
-
-  private static Stream<List<ReadRow>> grouped(
-      Stream<ReadRow> rows, Function<ReadRow, String> key) {
-    return rows
-        .collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()))
-        .values()
-        .stream();
   }
 
   private static Stream<Notice> jumpsOfScale(List<ReadRow> rows) {
@@ -70,7 +62,7 @@ public final class ClockChecks {
 
   private static Notice jump(ReadRow before, ReadRow after) {
     return after
-        .about(Notice.of(NoticeCode.CLOCK_RESET, after.place()))
+        .about(Notice.of(NoticeCode.CLOCK_RESET))
         .with("before", time(before).toLocalDateTime())
         .with("ticketBefore", before.ticket())
         .with("after", time(after).toLocalDateTime());
@@ -85,7 +77,7 @@ public final class ClockChecks {
   public static List<Notice> datedAhead(Stream<ReadRow> used, OffsetDateTime asOf) {
     var tonight = asOf.plusHours(HOURS_AHEAD);
     var ahead = used.filter(row -> row.time().filter(t -> t.isAfter(tonight)).isPresent());
-    return grouped(ahead, ReadRow::scale).map(ClockChecks::ahead).toList();
+    return Groups.inOrder(ahead, ReadRow::scale).values().stream().map(ClockChecks::ahead).toList();
   }
 
   private static Notice ahead(List<ReadRow> rows) {

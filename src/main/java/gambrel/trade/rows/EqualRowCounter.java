@@ -1,14 +1,11 @@
 package gambrel.trade.rows;
 
-import java.util.ArrayDeque;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Queue;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -41,15 +38,12 @@ final class EqualRowCounter {
   }
 
   private void numberGroups(boolean voids) {
-    IntStream.range(0, numbered.size())
-        .boxed()
-        .filter(i -> numbered.get(i).key().startsWith(KeyedRow.IDENTITY))
-        .filter(i -> numbered.get(i).status().isVoid() == voids)
-        .collect(
-            Collectors.groupingBy(
-                i -> numbered.get(i).place().file() + '\n' + numbered.get(i).key(),
-                LinkedHashMap::new,
-                Collectors.toList()))
+    var positions =
+        IntStream.range(0, numbered.size())
+            .boxed()
+            .filter(i -> numbered.get(i).key().startsWith(KeyedRow.IDENTITY))
+            .filter(i -> numbered.get(i).status().isVoid() == voids);
+    Groups.inOrder(positions, i -> numbered.get(i).place().file() + '\n' + numbered.get(i).key())
         .values()
         .forEach(this::numberGroup);
   }
@@ -61,16 +55,19 @@ final class EqualRowCounter {
   private void numberGroup(List<Integer> group) {
     var first = numbered.get(group.get(0));
     var known = contents.computeIfAbsent(first.key(), k -> new ArrayList<>());
-    var free = byContent(known);
+    var free =
+        Groups.inOrder(IntStream.range(0, known.size()).boxed(), number -> known.get(number));
     var taken = new HashSet<Integer>();
+    var used = new HashMap<String, Integer>();
     var rest = new ArrayList<Integer>();
     for (int at : group) {
-      var equal = free.getOrDefault(numbered.get(at).content(), new ArrayDeque<>());
-      if (equal.isEmpty()) {
+      var equal = free.getOrDefault(numbered.get(at).content(), List.of());
+      int next = used.merge(numbered.get(at).content(), 1, Integer::sum) - 1;
+      if (next >= equal.size()) {
         rest.add(at);
       } else {
-        taken.add(equal.peek());
-        give(at, equal.remove());
+        taken.add(equal.get(next));
+        give(at, equal.get(next));
       }
     }
     int number = 0;
@@ -83,14 +80,6 @@ final class EqualRowCounter {
       }
       give(at, number++);
     }
-  }
-
-  private static Map<String, Queue<Integer>> byContent(List<String> known) {
-    var numbers = new HashMap<String, Queue<Integer>>();
-    for (int number = 0; number < known.size(); number++) {
-      numbers.computeIfAbsent(known.get(number), k -> new ArrayDeque<>()).add(number);
-    }
-    return numbers;
   }
 
   private void give(int at, int number) {

@@ -39,7 +39,7 @@ record KeyedRow(ReadRow read, String key, String content) {
             row ->
                 row.status().isVoid()
                     || numbers.get(key(row)) > 1
-                    || voided.contains(Tickets.key(row.scale(), row.ticket())))
+                    || voided.contains(row.ticketKey()))
         .map(row -> new KeyedRow(row, key(row), content(row)))
         .toList();
   }

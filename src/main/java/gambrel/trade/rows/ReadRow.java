@@ -36,6 +36,11 @@ public record ReadRow(
     return row.get(Field.TICKET);
   }
 
+  /** One text for all spellings of the scale's ticket. */
+  String ticketKey() {
+    return Tickets.key(scale(), ticket());
+  }
+
   /** The notice with this row's place, scale, ticket, body and text. */
   public Notice about(Notice notice) {
     return notice

@@ -1,5 +1,6 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
@@ -11,12 +12,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Compares rows with each other: finds repeats, applies voids, and finds tickets with more than one
@@ -43,8 +42,8 @@ public final class RowComparison {
     this.asOf = asOf;
     var voids = findRepeats(rows);
     var standing = rows.stream().filter(row -> !row.status().isVoid() && isUsed(row)).toList();
-    var byKey = grouped(standing, KeyedRow::key);
-    var byTicket = grouped(standing, row -> Tickets.key(row.read().scale(), row.read().ticket()));
+    var byKey = Groups.inOrder(standing.stream(), KeyedRow::key);
+    var byTicket = Groups.inOrder(standing.stream(), row -> row.read().ticketKey());
     for (var row : voids) {
       var other = row.status().voids();
       if (other.isPresent()) {
@@ -56,12 +55,6 @@ public final class RowComparison {
       }
     }
     byKey.values().forEach(this::findConflict);
-  }
-
-  private static Map<String, List<KeyedRow>> grouped(
-      List<KeyedRow> rows, Function<KeyedRow, String> key) {
-    return rows.stream()
-        .collect(Collectors.groupingBy(key, LinkedHashMap::new, Collectors.toList()));
   }
 
   /** Compares {@code rows}, which come in file and line order. */
@@ -124,9 +117,7 @@ public final class RowComparison {
             this::cancel,
             () ->
                 unusedVoids.add(
-                    row.read()
-                        .about(Notice.of(NoticeCode.VOID_UNUSED, row.place()))
-                        .with("voided", ticket)));
+                    row.read().about(Notice.of(NoticeCode.VOID_UNUSED)).with("voided", ticket)));
   }
 
   private static boolean isBefore(KeyedRow candidate, KeyedRow row) {
@@ -162,8 +153,8 @@ public final class RowComparison {
     Value list = new Value.Phrases(named, ", ");
     var notice =
         row.read().ticket().isEmpty()
-            ? Notice.of(NoticeCode.TICKET_CONFLICT, "NO_TICKET", row.place())
-            : Notice.of(NoticeCode.TICKET_CONFLICT, row.place());
+            ? Notice.of(NoticeCode.TICKET_CONFLICT, "NO_TICKET")
+            : Notice.of(NoticeCode.TICKET_CONFLICT);
     return row.read()
         .about(notice)
         .with(
@@ -173,18 +164,20 @@ public final class RowComparison {
 
   /** The cells of another row that differ from this row's. */
   private static Phrase difference(KeyedRow row, KeyedRow other) {
-    var differences = new ArrayList<Phrase>();
-    for (var field : Field.values()) {
-      String text = other.read().row().get(field);
-      if (!NOT_NAMED.contains(field) && !row.read().row().get(field).equals(text)) {
-        differences.add(
-            Phrase.of(text.isEmpty() ? "CONFLICT.BLANK" : "CONFLICT.CELL")
-                .with("column", field.id())
-                .with("cell", text));
-      }
-    }
+    var differences =
+        Stream.of(Field.values())
+            .filter(field -> !NOT_NAMED.contains(field))
+            .filter(field -> !row.read().row().get(field).equals(other.read().row().get(field)))
+            .map(field -> cell(field, other.read().row().get(field)))
+            .toList();
     return Phrase.of("CONFLICT.ROW")
         .with("place", other.place().toString())
         .with("cells", new Value.Phrases(differences, ", "));
+  }
+
+  private static Phrase cell(Field field, String text) {
+    return Phrase.of(text.isEmpty() ? "CONFLICT.BLANK" : "CONFLICT.CELL")
+        .with("column", field.id())
+        .with("cell", text);
   }
 }

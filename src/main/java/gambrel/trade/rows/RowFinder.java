@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,6 +33,6 @@ public final class RowFinder {
     return files.stream()
         .filter(file -> file.path().equals(path))
         .flatMap(file -> file.rows().stream())
-        .collect(Collectors.toMap(row -> row.place().line(), Function.identity()));
+        .collect(Collectors.toMap(row -> row.place().line(), row -> row));
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
@@ -13,7 +14,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -37,15 +37,13 @@ final class DivisionCheck {
   static List<Notice> notices(List<ClassifiedRow> rows, Set<Place> typed) {
     var checked =
         rows.stream()
-            .filter(row -> row.weighing().isPresent() && !typed.contains(row.row().place()))
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.row().place().file() + '\n' + weighing(row).scale().id(),
-                    LinkedHashMap::new,
-                    Collectors.toList()));
+            .filter(row -> row.weighing().isPresent() && !typed.contains(row.row().place()));
+    var byScale =
+        Groups.inOrder(
+            checked, row -> row.row().place().file() + '\n' + weighing(row).scale().id());
     var notices = new ArrayList<Notice>();
     var wrongScales = new LinkedHashMap<String, List<List<ClassifiedRow>>>();
-    for (var ofScale : checked.values()) {
+    for (var ofScale : byScale.values()) {
       var off = ofScale.stream().filter(DivisionCheck::isOff).toList();
       if (off.size() > 1 && off.size() * ONE_IN >= ofScale.size()) {
         String scale = weighing(off.get(0)).scale().id();
@@ -108,7 +106,7 @@ final class DivisionCheck {
   private static Notice notice(ClassifiedRow row, String variant) {
     var scale = weighing(row).scale();
     return row.row()
-        .about(Notice.of(NoticeCode.OFF_DIVISION, variant, row.row().place()))
+        .about(Notice.of(NoticeCode.OFF_DIVISION, variant))
         .with("column", field(row).id())
         .with("found", new Value.Text(text(row) + ' ' + weighing(row).unit().id()))
         .with("named", scale.id())

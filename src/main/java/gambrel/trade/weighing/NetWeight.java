@@ -5,7 +5,6 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
@@ -47,9 +46,7 @@ record NetWeight(Weight net, BigDecimal shown) {
       checkDifference(gross.get(), tare.get(), net.get(), unit, scale);
     }
     var load =
-        gross
-            .or(() -> net)
-            .orElseThrow(() -> new Refusal(Notice.of(NoticeCode.NET_MISSING, Place.NONE)));
+        gross.or(() -> net).orElseThrow(() -> new Refusal(Notice.of(NoticeCode.NET_MISSING)));
     checkCapacity(load, unit, scale);
     if (net.isPresent() || tare.isPresent()) {
       var shown = net.orElseGet(() -> load.subtract(tare.get()));
@@ -64,8 +61,7 @@ record NetWeight(Weight net, BigDecimal shown) {
 
   private static NetWeight notNegative(Weight net, BigDecimal shown) throws Refusal {
     if (net.isNegative()) {
-      throw new Refusal(
-          Notice.of(NoticeCode.NET_NEGATIVE, Place.NONE).with("found", new Value.Shown(shown)));
+      throw new Refusal(Notice.of(NoticeCode.NET_NEGATIVE).with("found", new Value.Shown(shown)));
     }
     return new NetWeight(net, shown);
   }
@@ -84,7 +80,7 @@ record NetWeight(Weight net, BigDecimal shown) {
     var difference = expected.subtract(net).abs();
     if (difference.compareTo(division) > 0) {
       throw new Refusal(
-          Notice.of(NoticeCode.NET_DISAGREES, Place.NONE)
+          Notice.of(NoticeCode.NET_DISAGREES)
               .with("gross", new Value.Shown(gross))
               .with("tare", new Value.Shown(tare))
               .with("expected", new Value.Shown(expected))
@@ -102,7 +98,7 @@ record NetWeight(Weight net, BigDecimal shown) {
     var most = capacity.add(scale.division().multiply(OVERLOAD_DIVISIONS));
     if (in(load, unit, scale.unit()).compareTo(most) > 0) {
       throw new Refusal(
-          Notice.of(NoticeCode.OVER_CAPACITY, Place.NONE)
+          Notice.of(NoticeCode.OVER_CAPACITY)
               .with("found", new Value.Shown(load, unit))
               .with("capacity", new Value.Shown(capacity, scale.unit())));
     }
@@ -121,9 +117,7 @@ record NetWeight(Weight net, BigDecimal shown) {
     var number = DecimalText.of(text);
     if (number.isEmpty()) {
       throw new Refusal(
-          Notice.of(NoticeCode.NUMBER_BAD, Place.NONE)
-              .with("cell", text)
-              .with("column", field.id()));
+          Notice.of(NoticeCode.NUMBER_BAD).with("cell", text).with("column", field.id()));
     }
     return number;
   }

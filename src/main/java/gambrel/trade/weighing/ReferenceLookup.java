@@ -3,7 +3,6 @@ package gambrel.trade.weighing;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
@@ -66,7 +65,7 @@ final class ReferenceLookup {
     if (!match.exact()) {
       notices.putIfAbsent(
           kind + '\n' + written,
-          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT), Place.NONE)
+          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT))
               .with("written", written)
               .with("id", match.id()));
     }
@@ -116,7 +115,7 @@ final class ReferenceLookup {
   }
 
   private static Notice unknown(NoticeCode code, String text) {
-    return text.isEmpty() ? Notice.of(code, "BLANK", Place.NONE) : Notice.of(code, Place.NONE);
+    return text.isEmpty() ? Notice.of(code, "BLANK") : Notice.of(code);
   }
 
   /** The body that a cell means on {@code date}; empty if the cell is blank. */
@@ -132,7 +131,7 @@ final class ReferenceLookup {
     }
     if (candidates.size() > 1) {
       throw new Refusal(
-          Notice.of(NoticeCode.BODY_AMBIGUOUS, Place.NONE)
+          Notice.of(NoticeCode.BODY_AMBIGUOUS)
               .with("number", text)
               .with("bodies", all(candidates)));
     }

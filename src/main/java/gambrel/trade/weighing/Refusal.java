@@ -2,7 +2,6 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 
 /** The reason why a row gives no weighing; {@link RowClassifier} catches it. */
 final class Refusal extends Exception {
@@ -18,7 +17,7 @@ final class Refusal extends Exception {
 
   /** Refuses a row with a notice that has one value. */
   Refusal(NoticeCode code, String name, String value) {
-    this(Notice.of(code, Place.NONE).with(name, value));
+    this(Notice.of(code).with(name, value));
   }
 
   Notice notice() {

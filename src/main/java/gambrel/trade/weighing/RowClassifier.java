@@ -74,7 +74,7 @@ final class RowClassifier {
     return setAside(
         row.row(),
         row.row()
-            .about(Notice.of(NoticeCode.RAIL_TWICE, row.row().place()))
+            .about(Notice.of(NoticeCode.RAIL_TWICE))
             .with("named", weighing.body())
             .with("item", weighing.item())
             .with("step", weighing.step().id()));

@@ -2,7 +2,6 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import java.time.LocalDate;
@@ -41,13 +40,9 @@ final class TagIndex {
   /** The bodies for which a tag counts on {@code date}. */
   List<Body> bodies(String tag, LocalDate date) {
     return byTag.getOrDefault(tag, List.of()).stream()
-        .filter(body -> body.killed().filter(killed -> counts(killed, date)).isPresent())
+        .filter(
+            body -> days(body, date).filter(d -> -DAYS_AFTER <= d && d <= DAYS_BEFORE).isPresent())
         .toList();
-  }
-
-  private static boolean counts(LocalDate killed, LocalDate date) {
-    return !killed.isBefore(date.minusDays(DAYS_BEFORE))
-        && !killed.isAfter(date.plusDays(DAYS_AFTER));
   }
 
   /**
@@ -59,24 +54,25 @@ final class TagIndex {
         .flatMap(
             match ->
                 byTag.get(match.id()).stream()
-                    .min(Comparator.comparing(body -> distance(body, date))))
-        .map(body -> outOfTime(text, body, date));
+                    .min(
+                        Comparator.comparing(
+                            body -> days(body, date).map(Math::abs).orElse(Long.MAX_VALUE))))
+        .map(body -> outOfTime(text, body, days(body, date)));
   }
 
-  private static Notice outOfTime(String tag, Body body, LocalDate date) {
-    long days = body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date)).orElse(0L);
-    String variant = body.killed().isEmpty() ? "UNDATED" : days < 0 ? "KILLED_LATER" : "KILLED";
-    return Notice.of(NoticeCode.BODY_UNKNOWN, variant, Place.NONE)
+  /** The days from the kill to {@code date}; empty if the day of the kill is unknown. */
+  private static Optional<Long> days(Body body, LocalDate date) {
+    return body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date));
+  }
+
+  private static Notice outOfTime(String tag, Body body, Optional<Long> days) {
+    long since = days.orElse(0L);
+    String variant = days.isEmpty() ? "UNDATED" : since < 0 ? "KILLED_LATER" : "KILLED";
+    return Notice.of(NoticeCode.BODY_UNKNOWN, variant)
         .with("tag", tag)
         .with("named", body.id())
-        .with("days", Math.abs(days))
+        .with("days", Math.abs(since))
         .with("most_before", DAYS_AFTER)
         .with("most_after", DAYS_BEFORE);
-  }
-
-  private static long distance(Body body, LocalDate date) {
-    return body.killed()
-        .map(killed -> Math.abs(ChronoUnit.DAYS.between(killed, date)))
-        .orElse(Long.MAX_VALUE);
   }
 }

@@ -54,11 +54,7 @@ public record Weighing(
 
   /** The sum of the net weights. */
   public static Weight total(Collection<Weighing> weighings) {
-    long total = 0;
-    for (var weighing : weighings) {
-      total = Math.addExact(total, weighing.net().hundredThousandths());
-    }
-    return Weight.ofHundredThousandths(total);
+    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 
   /** The step on the way from the rail to the box. */

@@ -4,7 +4,6 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
@@ -34,8 +33,7 @@ final class WeighingFactory {
   Weighing weighing(ReadRow read) throws Refusal {
     var row = read.row();
     if (row.broken().isPresent()) {
-      throw new Refusal(
-          Notice.of(NoticeCode.ROW_BROKEN, Place.NONE).with("fault", row.broken().get()));
+      throw new Refusal(Notice.of(NoticeCode.ROW_BROKEN).with("fault", row.broken().get()));
     }
     if (read.status() instanceof Status.Unknown unknown) {
       throw new Refusal(NoticeCode.STATUS_BAD, "status", unknown.text());
@@ -80,7 +78,7 @@ final class WeighingFactory {
     try {
       return Optional.of(DecimalText.of(text).orElseThrow().intValueExact()).filter(n -> n >= 0);
     } catch (ArithmeticException | NoSuchElementException e) {
-      throw new Refusal(Notice.of(NoticeCode.NUMBER_BAD, "WHOLE", Place.NONE).with("cell", text));
+      throw new Refusal(Notice.of(NoticeCode.NUMBER_BAD, "WHOLE").with("cell", text));
     }
   }
 
@@ -109,7 +107,7 @@ final class WeighingFactory {
             .map(WeighingFactory::species)
             .toList();
     String variant = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
-    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant, Place.NONE)
+    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant)
         .with("item", code.item())
         .with("code", code.pattern())
         .with("named", body.map(Body::id).orElse(""))
@@ -130,8 +128,7 @@ final class WeighingFactory {
           case TEST, OTHER -> "";
         };
     if (!missing.isEmpty()) {
-      throw new Refusal(
-          Notice.of(NoticeCode.OWNER_MISSING, missing, Place.NONE).with("step", step.id()));
+      throw new Refusal(Notice.of(NoticeCode.OWNER_MISSING, missing).with("step", step.id()));
     }
   }
 }

@@ -1,37 +1,26 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.shop.Step;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All weighings that have taken effect, grouped by body and by batch. */
 public final class Weighings {
   private final List<Weighing> all;
+  private final List<Weighing> byTime;
   private final Map<String, List<Weighing>> byBody;
   private final Map<String, List<Weighing>> byBatch;
 
   /** Groups weighings that come in the order of the exports. */
   Weighings(List<Weighing> all) {
     this.all = List.copyOf(all);
-    this.byBody = grouped(weighing -> !weighing.body().isEmpty(), Weighing::body);
-    this.byBatch = grouped(Weighing::takesPartInBatch, Weighing::batch);
-  }
-
-  private Map<String, List<Weighing>> grouped(
-      Predicate<Weighing> which, Function<Weighing, String> id) {
-    var groups =
-        all.stream()
-            .filter(which)
-            .collect(Collectors.groupingBy(id, LinkedHashMap::new, Collectors.toList()));
-    groups.replaceAll((same, list) -> list.stream().sorted(Weighing.BY_TIME).toList());
-    return groups;
+    byTime = all.stream().sorted(Weighing.BY_TIME).toList();
+    byBody = Groups.inOrder(byTime.stream().filter(w -> !w.body().isEmpty()), Weighing::body);
+    byBatch = Groups.inOrder(byTime.stream().filter(Weighing::takesPartInBatch), Weighing::batch);
   }
 
   /** The weighings that name a body, earliest first, with packs of a batch; empty if none. */
@@ -39,7 +28,7 @@ public final class Weighings {
     return byBody.getOrDefault(body, List.of());
   }
 
-  /** The batches that weighings name, in the order in which the exports first name them. */
+  /** The batches that weighings name, in the order of their first weighings. */
   public Set<String> batches() {
     return Collections.unmodifiableSet(byBatch.keySet());
   }
@@ -56,9 +45,6 @@ public final class Weighings {
 
   /** The weighings of test weights, earliest first. */
   public List<Weighing> tests() {
-    return all.stream()
-        .filter(weighing -> weighing.step() == Step.TEST)
-        .sorted(Weighing.BY_TIME)
-        .toList();
+    return byTime.stream().filter(weighing -> weighing.step() == Step.TEST).toList();
   }
 }
