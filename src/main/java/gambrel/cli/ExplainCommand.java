@@ -3,8 +3,8 @@ package gambrel.cli;
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.night.RefusedException;
 import gambrel.pages.explain.Explanation;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
-import gambrel.trade.weighing.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

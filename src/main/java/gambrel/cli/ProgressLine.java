@@ -1,7 +1,7 @@
 package gambrel.cli;
 
-import gambrel.trade.weighing.Progress;
-import gambrel.trade.weighing.Progress.Stage;
+import gambrel.trade.reckoning.Progress;
+import gambrel.trade.reckoning.Progress.Stage;
 import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.OptionalInt;

@@ -1,6 +1,6 @@
 package gambrel.cli;
 
-import gambrel.trade.weighing.Progress.Stage;
+import gambrel.trade.reckoning.Progress.Stage;
 import java.util.List;
 
 /** Makes the text of the progress line. */

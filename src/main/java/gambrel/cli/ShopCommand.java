@@ -5,7 +5,7 @@ import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;

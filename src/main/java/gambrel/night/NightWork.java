@@ -18,7 +18,7 @@ import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;

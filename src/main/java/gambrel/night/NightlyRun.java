@@ -10,7 +10,7 @@ import gambrel.pages.render.template.TemplateProblem;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

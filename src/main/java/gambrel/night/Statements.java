@@ -10,7 +10,7 @@ import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.register.StatementFiles;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;

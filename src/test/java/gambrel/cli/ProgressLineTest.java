@@ -3,7 +3,7 @@ package gambrel.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.trade.weighing.Progress.Stage;
+import gambrel.trade.reckoning.Progress.Stage;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.OptionalInt;

@@ -1,17 +1,17 @@
 package gambrel.night;
 
-import static gambrel.trade.weighing.Progress.Stage.BODIES;
-import static gambrel.trade.weighing.Progress.Stage.CAUSES;
-import static gambrel.trade.weighing.Progress.Stage.MONTHS;
-import static gambrel.trade.weighing.Progress.Stage.PUBLISHING;
-import static gambrel.trade.weighing.Progress.Stage.READING;
-import static gambrel.trade.weighing.Progress.Stage.RELEASES;
-import static gambrel.trade.weighing.Progress.Stage.ROWS;
-import static gambrel.trade.weighing.Progress.Stage.STATEMENTS;
-import static gambrel.trade.weighing.Progress.Stage.TABLES;
+import static gambrel.trade.reckoning.Progress.Stage.BODIES;
+import static gambrel.trade.reckoning.Progress.Stage.CAUSES;
+import static gambrel.trade.reckoning.Progress.Stage.MONTHS;
+import static gambrel.trade.reckoning.Progress.Stage.PUBLISHING;
+import static gambrel.trade.reckoning.Progress.Stage.READING;
+import static gambrel.trade.reckoning.Progress.Stage.RELEASES;
+import static gambrel.trade.reckoning.Progress.Stage.ROWS;
+import static gambrel.trade.reckoning.Progress.Stage.STATEMENTS;
+import static gambrel.trade.reckoning.Progress.Stage.TABLES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,96 +3,83 @@ package gambrel.trade.weighing;
 import gambrel.bench.Plant;
 import gambrel.trade.rows.CorrectedRows;
 import gambrel.trade.rows.ExportFile;
-import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
-import gambrel.trade.rows.RepeatCandidates;
 import gambrel.trade.rows.RowComparison;
-import gambrel.trade.rows.RowReader;
 import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** One row judged: its time, its key, its weights, whether it becomes a weighing. */
+/** Classifying one row: its time, its comparison, its weights, its weighing. */
 @State(Scope.Benchmark)
 @OperationsPerInvocation(Plant.ROWS)
 public class JudgingBench {
-  private static final String FILE = "exports/any.csv";
-
   private Shop shop;
-  private ReferenceLookup directory;
-  private RowReader reader;
-  private RowClassifier judge;
+  private ReferenceLookup references;
+  private RowClassifier classifier;
   private List<ExportFile> exported;
-  private List<ReadRow> read;
+  private CorrectedRows corrected;
 
   /** Makes the rows: those of all scales, as one file. */
   @Setup
   public void make() throws Exception {
     var plant = Plant.made();
     shop = plant.inputs().shop();
-    directory = new ReferenceLookup(shop);
-    reader = new RowReader(shop);
+    references = new ReferenceLookup(shop);
     exported =
         List.of(
             new ExportFile(
-                FILE,
+                "exports/any.csv",
                 plant.inputs().exports().stream()
                     .flatMap(file -> file.rows().stream())
                     .limit(Plant.ROWS)
                     .toList()));
-    read = rows().files().get(0).rows();
+    corrected = CorrectedRows.of(exported, shop, Plant.AS_OF);
     var comparison = RowComparison.of(List.of(), Plant.AS_OF);
-    judge = new RowClassifier(shop, Plant.AS_OF, directory, reader, comparison, Map.of());
+    classifier = new RowClassifier(shop, Plant.AS_OF, references, comparison);
   }
 
-  /** Corrections laid over, time and status read. */
+  /** Applies corrections and reads time and status. */
   @Benchmark
   public Object time() {
-    return rows();
+    return CorrectedRows.of(exported, shop, Plant.AS_OF);
   }
 
-  private CorrectedRows rows() {
-    return new CorrectedRows(exported, shop, Plant.AS_OF, reader);
-  }
-
-  /** The rows that have to be compared with others. */
+  /** Compares the rows with each other. */
   @Benchmark
-  public Object candidates() {
-    return RepeatCandidates.of(read, reader);
+  public Object compared() {
+    return RowComparison.of(corrected.rows(), Plant.AS_OF);
   }
 
   /** The weights alone. */
   @Benchmark
   public Object netWeight() throws Refusal {
-    var weights = new ArrayList<NetWeight>(read.size());
-    for (var row : read) {
-      weights.add(netWeight(row.row()));
+    var weights = new ArrayList<NetWeight>();
+    for (var row : corrected.rows()) {
+      weights.add(netWeight(row));
     }
     return weights;
   }
 
-  private NetWeight netWeight(ExportRow row) throws Refusal {
+  private NetWeight netWeight(ReadRow read) throws Refusal {
     return NetWeight.of(
-        row,
-        reader.unit(row).orElseThrow(),
-        directory.scale(row.get(Field.SCALE)),
-        directory.code(row.get(Field.CODE)),
+        read.row(),
+        read.unit().orElseThrow(),
+        references.scale(read.scale()),
+        references.code(read.row().get(Field.CODE)),
         Optional.empty(),
         shop.settings().unit());
   }
 
-  /** All that makes a weighing of a row, and all that is said of its file. */
+  /** Makes the weighings. */
   @Benchmark
-  public Object judged() {
-    return judge.judge(FILE, read, Set.of());
+  public Object classified() {
+    return classifier.classify(corrected.rows(), rows -> {});
   }
 }

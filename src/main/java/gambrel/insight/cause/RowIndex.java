@@ -7,7 +7,7 @@ import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowFinder;
-import gambrel.trade.weighing.Ledgers;
+import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -143,6 +143,6 @@ final class RowIndex {
   /** A row read by itself, without the other rows; empty if it is no weighing then. */
   Optional<Weighing> alone(ExportRow row) {
     var file = new ExportFile(row.place().file(), List.of(row));
-    return Ledgers.of(List.of(file), night.shop(), night.asOf()).weighings().stream().findFirst();
+    return Ledger.of(List.of(file), night.shop(), night.asOf()).weighings().stream().findFirst();
   }
 }

@@ -7,11 +7,9 @@ import java.util.Map;
 
 /** One tree for every species. Immutable. */
 public final class CutTrees {
-  private final Map<Species, CutTree> trees;
+  private final Map<Species, CutTree> trees = new EnumMap<>(Species.class);
 
-  private CutTrees(Map<Species, CutTree> trees) {
-    this.trees = trees;
-  }
+  private CutTrees() {}
 
   /**
    * The trees of all species.
@@ -19,18 +17,18 @@ public final class CutTrees {
    * @throws IllegalArgumentException if a species has no tree, or two
    */
   public static CutTrees from(Collection<CutTree> trees) {
-    var bySpecies = new EnumMap<Species, CutTree>(Species.class);
+    var all = new CutTrees();
     for (var tree : trees) {
-      if (bySpecies.put(tree.species(), tree) != null) {
+      if (all.trees.put(tree.species(), tree) != null) {
         throw new IllegalArgumentException("two trees for " + tree.species().id());
       }
     }
     for (var species : Species.values()) {
-      if (!bySpecies.containsKey(species)) {
+      if (!all.trees.containsKey(species)) {
         throw new IllegalArgumentException("no tree for " + species.id());
       }
     }
-    return new CutTrees(bySpecies);
+    return all;
   }
 
   /** The tree of a species. */
@@ -38,20 +36,12 @@ public final class CutTrees {
     return trees.get(species);
   }
 
-  /**
-   * These trees with one extended, as by {@link CutTree#with}.
-   *
-   * @throws IllegalArgumentException if an item does not fit
-   */
-  public CutTrees with(Species species, List<Item> extra) {
-    return with(of(species).with(extra));
-  }
-
   /** These trees with the tree of one species replaced. */
   public CutTrees with(CutTree tree) {
-    var changed = new EnumMap<>(trees);
-    changed.put(tree.species(), tree);
-    return new CutTrees(changed);
+    var changed = new CutTrees();
+    changed.trees.putAll(trees);
+    changed.trees.put(tree.species(), tree);
+    return changed;
   }
 
   /** All trees, in the order of {@link Species}. */

@@ -6,7 +6,7 @@ import java.util.List;
  * A tree with items added or replaced, and the items that did not fit.
  *
  * @param tree the tree with every item that fits
- * @param rejected the rest; a built-in item whose replacement is rejected stays as it was
+ * @param rejected the other items; an item of the tree whose replacement is rejected stays
  */
 public record Extension(CutTree tree, List<Rejected> rejected) {
   /** Copies the list. */
@@ -14,7 +14,7 @@ public record Extension(CutTree tree, List<Rejected> rejected) {
     rejected = List.copyOf(rejected);
   }
 
-  /** An item left out of a tree, and why. */
+  /** An item that is left out of a tree, with the reason. */
   public record Rejected(Item item, Flaw flaw) {}
 
   /** Why an item does not fit into a tree. */
@@ -25,7 +25,7 @@ public record Extension(CutTree tree, List<Rejected> rejected) {
     CYCLE,
     /** An earlier item of the same list has the same id. */
     TWICE,
-    /** The whole body has a parent or another kind, or another item has no parent. */
+    /** The carcase has a parent or another kind, or another item has no parent. */
     ROOT
   }
 }

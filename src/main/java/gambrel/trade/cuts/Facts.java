@@ -3,15 +3,15 @@ package gambrel.trade.cuts;
 import java.util.Optional;
 
 /**
- * What the trade knows of an item beside its weight: columns of the cut tables. An empty fact is
- * that of the item which this one comes from; {@link CutTree#facts} fills it in.
+ * Facts of the trade about an item: columns of the cut tables. An item inherits each fact that is
+ * empty from the item that it comes from; {@link CutTree#facts} includes the inherited facts.
  *
- * @param food the id of its kind of food, which says how it keeps and is cooked
+ * @param food the id of its {@link Food}
  * @param bone whether it has bone in it when it is packed under its own name
- * @param vertebra whether it has vertebrae in it when it is packed under its own name; the rules on
- *     specified risk material ask for it
+ * @param vertebra whether it has vertebrae in it when it is packed under its own name, as the rules
+ *     on specified risk material ask
  * @param minced whether it is made of minced meat
- * @param offal where the customer's page lists it, if it is offal
+ * @param offal the line of the customer's page that lists it, if it is offal
  */
 public record Facts(
     Optional<String> food,
@@ -19,12 +19,12 @@ public record Facts(
     Optional<Boolean> vertebra,
     Optional<Boolean> minced,
     Optional<Offal> offal) {
-  /** Every fact is that of the item above. */
+  /** No fact of its own. */
   public static final Facts INHERITED =
       new Facts(
           Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
-  /** These facts, and those of the item above where these are empty. */
+  /** These facts; each empty one is taken from the item above. */
   Facts over(Facts above) {
     return new Facts(
         food.or(above::food),
@@ -34,27 +34,27 @@ public record Facts(
         offal.or(above::offal));
   }
 
-  /** Whether it has bone in it; false where no row says it. */
+  /** Whether it has bone in it; false if the cut tables do not say. */
   public boolean isOnBone() {
     return bone.orElse(false);
   }
 
-  /** Whether it has vertebrae in it; false where no row says it. */
+  /** Whether it has vertebrae in it; false if the cut tables do not say. */
   public boolean hasVertebra() {
     return vertebra.orElse(false);
   }
 
-  /** Whether it is made of minced meat; false where no row says it. */
+  /** Whether it is made of minced meat; false if the cut tables do not say. */
   public boolean isMinced() {
     return minced.orElse(false);
   }
 
-  /** Where the page lists it as offal. */
+  /** The line of the customer's page that lists it; {@code OTHER} if the tables do not say. */
   public Offal offalLine() {
     return offal.orElse(Offal.OTHER);
   }
 
-  /** The line of the customer's page that offal is listed in. */
+  /** The lines of the customer's page that list offal. */
   public enum Offal {
     LIVER,
     HIDE,

@@ -5,14 +5,14 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A kind of food, and what is published of how it keeps and to what its middle is cooked.
+ * A kind of food, with published advice on keeping and cooking it.
  *
  * @param id its name in the cut tables and in the words files, such as {@code roasts}
- * @param kind the kind of items that are such food where their row names none; empty for no kind
+ * @param kind items of this kind are this food if their own row names none; empty for no kind
  * @param species the species whose meat the source covers
  * @param fridgeDays days in the fridge; empty if the source gives none
  * @param freezerMonths months in the freezer; empty if the source gives none
- * @param cooked the least temperature of its middle when cooked; empty if the source gives none
+ * @param cooked the least core temperature of cooked food; empty if the source gives none
  * @param restMinutes minutes of rest that belong to the cooking; empty if none
  */
 public record Food(
@@ -28,7 +28,7 @@ public record Food(
     species = Set.copyOf(species);
   }
 
-  /** A span of days or months, both ends included; they are equal where one number is published. */
+  /** A span of days or months, both ends included; they are equal for one published number. */
   public record Span(int least, int most) {}
 
   /** A temperature in both scales, as published. */

@@ -7,8 +7,8 @@ import java.util.function.Predicate;
 /**
  * The kinds of food, as {@code food.csv} lists them with their sources.
  *
- * @param fridge how warm a fridge may be at most
- * @param freezer how warm a freezer may be at most
+ * @param fridge the highest temperature of a fridge
+ * @param freezer the highest temperature of a freezer
  * @param all the kinds, in the order in which a page lists them
  */
 public record Foods(Food.Temperature fridge, Food.Temperature freezer, List<Food> all) {
@@ -18,10 +18,9 @@ public record Foods(Food.Temperature fridge, Food.Temperature freezer, List<Food
   }
 
   /**
-   * The kind of food that an item of a tree is: the one that its row names, else the one of its
-   * kind, else the one of the nearest item above that names one. Empty for an unknown item, for
-   * bone, fat and waste, for meat of which no row says it, and for a species that the source leaves
-   * out.
+   * The kind of food of an item: the one that its row names, else the one for its kind, else the
+   * one of the nearest item above that names one. Empty for an unknown item, for bone, fat and
+   * waste, for meat if no row names a food, and for a species that the source does not cover.
    */
   public Optional<Food> of(CutTree tree, String item) {
     return tree.find(item)

@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Lays listed items over a tree. Items are placed as soon as they fit, round by round, so that a
- * list may name children before parents and may swap parts; whatever then still waits is rejected.
+ * Adds listed items to a tree or replaces items of it. An item is placed as soon as it fits, in as
+ * many rounds as needed, so that a list may name children before parents and may swap parts. Items
+ * that never fit are rejected.
  */
 final class Grafting {
   private final List<Item> base;
@@ -29,7 +30,7 @@ final class Grafting {
     }
     waiting.putAll(listed);
     while (waiting.values().removeIf(this::place)) {
-      // another round may fit what waited for these
+      // another round may place items whose parents were placed in this one
     }
     waiting.values().forEach(i -> rejected.add(new Rejected(i, flaw(i).orElseThrow())));
   }
@@ -38,7 +39,7 @@ final class Grafting {
     return rejected;
   }
 
-  /** All items, siblings in order: replaced ones in their place, new and moved ones last. */
+  /** All items, siblings in order: replaced items in their place, new and moved items last. */
   List<Item> items() {
     var items = new LinkedHashMap<String, Item>();
     base.forEach(item -> items.put(item.id(), item));
@@ -76,7 +77,7 @@ final class Grafting {
 
   private boolean comesFromItself(Item item) {
     var next = item.parent();
-    // the step count ends a walk that runs into a circle of other items
+    // the step count ends a walk into a circle of other items
     for (int steps = placed.size() + waiting.size(); steps >= 0 && next != null; steps--) {
       if (next.equals(item.id())) {
         return true;

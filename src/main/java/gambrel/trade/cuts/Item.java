@@ -5,15 +5,15 @@ import java.util.List;
 /**
  * One part of a body, or one thing made of it.
  *
- * @param id region-neutral name in the data
- * @param parent the id of the item it comes from, "" for the root
- * @param name what the customer reads
- * @param kind what its weight counts as
- * @param count how many of it one body has, at least 1; matters for parts weighed hanging
+ * @param id the name in data files, the same in every region
+ * @param parent the id of the item that it comes from, or empty for the root
+ * @param name the name that the customer reads
+ * @param kind the group in which its weight is summed
+ * @param count the number of such parts of one body, at least 1; limits hanging parts
  * @param unece codes of the UN/ECE standards or the numbering they share; several where the
  *     standards number variants of one cut
- * @param ownName whether the shop itself gave the name, which then stands in every language
- * @param facts what the trade knows of it
+ * @param ownName whether the shop gave the name; pages then print it in every language
+ * @param facts its own facts, without the inherited ones
  */
 public record Item(
     String id,
@@ -43,7 +43,7 @@ public record Item(
     unece = List.copyOf(unece);
   }
 
-  /** An item under the name that its region gives it, with the facts of its parent. */
+  /** An item with the name of its region and the facts of its parent. */
   public Item(String id, String parent, String name, Kind kind, int count, List<String> unece) {
     this(id, parent, name, kind, count, unece, false, Facts.INHERITED);
   }

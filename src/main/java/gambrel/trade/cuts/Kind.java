@@ -1,12 +1,11 @@
 package gambrel.trade.cuts;
 
-import java.util.Arrays;
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** What an item counts as when weights are summed. */
-public enum Kind {
-  /** The whole body, its sides and quarters: what hangs. */
+/** The groups in which weights of items are summed. */
+public enum Kind implements FileWord {
+  /** The whole body, its sides and quarters, which hang. */
   CARCASE,
   /** A piece to be broken further, not normally packed. */
   PIECE,
@@ -17,20 +16,13 @@ public enum Kind {
   BONE,
   FAT,
   WASTE,
-  /** Taken out at dressing and never hung: outside take-home and loss. */
+  /** Taken out at dressing and never hung; counts neither in take-home nor in loss. */
   OFFAL,
   /** Water, seasoning or bought-in fat put into a batch. */
   ADDED;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The word used in the shop's files, in lower case. */
-  public String id() {
-    return id;
-  }
-
-  /** The kind of that id, without regard to case or outer blanks; empty if there is none. */
-  public static Optional<Kind> of(String id) {
-    return Arrays.stream(values()).filter(k -> k.id().equalsIgnoreCase(id.strip())).findFirst();
+  /** The kind that a text names, without regard to case or outer blanks; empty if it names none. */
+  public static Optional<Kind> of(String text) {
+    return FileWord.find(Kind.class, text);
   }
 }

@@ -1,24 +1,18 @@
 package gambrel.trade.cuts;
 
-import java.util.Arrays;
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** Whose trade names and primal breaks the built-in trees follow. */
-public enum Region {
+/** The regions whose trade names and primal breaks the built-in trees follow. */
+public enum Region implements FileWord {
   AU,
   UK,
   US;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The word used in the shop's files, in lower case. */
-  public String id() {
-    return id;
-  }
-
-  /** The region of that id, without regard to case or outer blanks; empty if there is none. */
-  public static Optional<Region> of(String id) {
-    return Arrays.stream(values()).filter(r -> r.id().equalsIgnoreCase(id.strip())).findFirst();
+  /**
+   * The region that a text names, without regard to case or outer blanks; empty if it names none.
+   */
+  public static Optional<Region> of(String text) {
+    return FileWord.find(Region.class, text);
   }
 }

@@ -2,14 +2,14 @@ package gambrel.trade.cuts;
 
 import java.util.List;
 
-/** What ids begin with that say which side of a body a part is of. */
+/** The beginnings of item ids that name the side of a body. */
 public final class SideLabels {
-  /** Each of them. */
+  /** Both labels. */
   public static final List<String> ALL = List.of("left-", "right-");
 
   private SideLabels() {}
 
-  /** The id of a part, whichever side it is of. */
+  /** The id of a part without its side label. */
   public static String plain(String item) {
     for (String label : ALL) {
       if (item.startsWith(label)) {

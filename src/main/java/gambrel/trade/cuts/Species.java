@@ -1,11 +1,10 @@
 package gambrel.trade.cuts;
 
-import java.util.Arrays;
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** What kind of animal a body is. Lamb covers hogget and mutton, game covers deer and the like. */
-public enum Species {
+/** The species of bodies. Lamb covers hogget and mutton, game covers deer and similar animals. */
+public enum Species implements FileWord {
   BEEF,
   VEAL,
   LAMB,
@@ -13,15 +12,10 @@ public enum Species {
   GOAT,
   GAME;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The word used in the shop's files, in lower case. */
-  public String id() {
-    return id;
-  }
-
-  /** The species of that id, without regard to case or outer blanks; empty if there is none. */
-  public static Optional<Species> of(String id) {
-    return Arrays.stream(values()).filter(s -> s.id().equalsIgnoreCase(id.strip())).findFirst();
+  /**
+   * The species that a text names, without regard to case or outer blanks; empty if it names none.
+   */
+  public static Optional<Species> of(String text) {
+    return FileWord.find(Species.class, text);
   }
 }

@@ -7,8 +7,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 
 /**
- * Something that carries values by name. Instances do not change; each method returns a copy with
- * one value more.
+ * A type with named values. Instances are immutable; each method returns a copy with one more
+ * value.
  *
  * @param <T> the type itself
  */

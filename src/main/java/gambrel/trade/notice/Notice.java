@@ -3,19 +3,19 @@ package gambrel.trade.notice;
 import java.util.Comparator;
 
 /**
- * One thing that a person should know, as {@code data/notices.csv} lists it. It has no sentence of
- * its own: {@link NoticeWords} puts its values into words.
+ * One row of {@code data/notices.csv}. It has values but no sentence; {@link NoticeWords} makes the
+ * sentence.
  *
- * @param severity its consequence
- * @param code its stable code
- * @param saying what is wrong: the code, with a variant where a code has several sentences, and the
- *     values
- * @param advice another variant whose advice is given; empty where that of {@code saying} is
- * @param place where it stands
+ * @param severity the consequence
+ * @param code the stable code
+ * @param saying the key of the sentence, which is the code and a variant if the code has several
+ *     sentences, and the values
+ * @param advice the variant whose advice is given; empty for the variant of {@code saying}
+ * @param place file and line
  * @param scale the scale, or empty
  * @param ticket the ticket, or empty
  * @param body the body, or empty
- * @param raw the row as it was read, or empty
+ * @param raw the row of the export, or empty
  */
 public record Notice(
     Severity severity,
@@ -28,7 +28,7 @@ public record Notice(
     String body,
     String raw)
     implements NamedValues<Notice> {
-  /** The order of {@code data/notices.csv}: file, line, code, then what tells two apart. */
+  /** The order of {@code data/notices.csv}: file, line, code, then the other columns. */
   public static final Comparator<Notice> ORDER =
       Comparator.comparing(Notice::place)
           .thenComparing(n -> n.code().id())
@@ -37,17 +37,27 @@ public record Notice(
           .thenComparing(Notice::ticket)
           .thenComparing(n -> n.saying().toString());
 
-  /** A notice of a code with one sentence, with the code's usual severity. */
+  /** A notice with the only sentence of its code and the code's usual severity. */
   public static Notice of(NoticeCode code, Place place) {
     return of(code, Phrase.of(code.name()), place);
   }
 
-  /** A notice of a code with several sentences. */
+  /** A notice without a place, with the only sentence of its code. */
+  public static Notice of(NoticeCode code) {
+    return of(code, Place.NONE);
+  }
+
+  /** A notice without a place, with one of several sentences of its code. */
+  public static Notice of(NoticeCode code, String variant) {
+    return of(code, variant, Place.NONE);
+  }
+
+  /** A notice with one of several sentences of its code. */
   public static Notice of(NoticeCode code, String variant, Place place) {
     return of(code, Phrase.of(code.name() + '.' + variant), place);
   }
 
-  /** A notice of a code that says {@code saying}, whose key begins with the code. */
+  /** A notice with the sentence {@code saying}, whose key begins with the code. */
   public static Notice of(NoticeCode code, Phrase saying, Place place) {
     return new Notice(code.severity(), code, saying, "", place, "", "", "", "");
   }
@@ -57,7 +67,7 @@ public record Notice(
     return saying(saying.with(name, value));
   }
 
-  /** The same notice with the values of a phrase. */
+  /** The same notice with the values of a phrase instead of its own. */
   public Notice withAll(Phrase phrase) {
     return saying(new Phrase(saying.key(), phrase.values()));
   }
@@ -86,12 +96,12 @@ public record Notice(
     return new Notice(severity, code, saying, variant, place, scale, ticket, body, raw);
   }
 
-  /** The same notice with another consequence. */
+  /** The same notice with another severity. */
   public Notice as(Severity severity) {
     return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }
 
-  /** The same notice with the row as it was read. */
+  /** The same notice with the row of the export. */
   public Notice quoting(String raw) {
     return new Notice(severity, code, saying, advice, place, scale, ticket, body, raw);
   }

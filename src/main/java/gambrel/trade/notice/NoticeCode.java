@@ -2,7 +2,7 @@ package gambrel.trade.notice;
 
 import java.util.Locale;
 
-/** Every kind of notice, with its usual consequence. */
+/** The codes of notices, each with its usual severity. */
 public enum NoticeCode {
   // The shop folder.
   /** A file of the shop folder lacks a required column. */
@@ -11,7 +11,7 @@ public enum NoticeCode {
   SHOP_ROW_BAD(Severity.MARK),
   /** A setting in shop.properties is not understood. */
   SETTING_BAD(Severity.MARK),
-  /** The same id stands twice in a file of the shop folder. */
+  /** A file of the shop folder has the same id twice. */
   ID_TWICE(Severity.MARK),
   /** An id fits only without its leading zeros. */
   ID_ZEROS(Severity.NOTE),
@@ -21,11 +21,11 @@ public enum NoticeCode {
   REFERENCE_UNKNOWN(Severity.MARK),
   /** A body's shares do not add up to one. */
   SHARES_SUM(Severity.HOLD),
-  /** A batch is weighed that batches.csv does not list. */
+  /** A weighing names a batch that batches.csv does not list. */
   BATCH_UNLISTED(Severity.NOTE),
   /** A correction fits no row. */
   CORRECTION_UNUSED(Severity.MARK),
-  /** A release names nothing that it could release. */
+  /** A release has no effect. */
   RELEASE_UNUSED(Severity.MARK),
 
   // The exports.
@@ -45,21 +45,21 @@ public enum NoticeCode {
   NET_NEGATIVE(Severity.HOLD),
   /** Gross, tare and net disagree by more than a division. */
   NET_DISAGREES(Severity.HOLD),
-  /** More than the scale can weigh. */
+  /** A load above the scale's capacity. */
   OVER_CAPACITY(Severity.HOLD),
   /** A unit of weight is not understood. */
   UNIT_BAD(Severity.HOLD),
   /** A status word is not understood. */
   STATUS_BAD(Severity.HOLD),
-  /** A scale that scales.csv lacks. */
+  /** A scale that scales.csv does not list. */
   SCALE_UNKNOWN(Severity.HOLD),
-  /** A code that codes.csv lacks. */
+  /** A code that codes.csv does not list. */
   CODE_UNKNOWN(Severity.HOLD),
-  /** A body that bodies.csv lacks. */
+  /** A body that bodies.csv does not list. */
   BODY_UNKNOWN(Severity.HOLD),
-  /** A number that two bodies carry as a tag. */
+  /** A number that is a tag of two bodies. */
   BODY_AMBIGUOUS(Severity.HOLD),
-  /** A customer that customers.csv lacks. */
+  /** A customer that customers.csv does not list. */
   CUSTOMER_UNKNOWN(Severity.HOLD),
   /** A row without the body or batch that its step needs. */
   OWNER_MISSING(Severity.HOLD),
@@ -67,17 +67,17 @@ public enum NoticeCode {
   ITEM_NOT_IN_SPECIES(Severity.HOLD),
   /** Two rows with one ticket and different content. */
   TICKET_CONFLICT(Severity.HOLD),
-  /** A part weighed more often on the rail than the body has it. */
+  /** More rail weighings of a part than the body has such parts. */
   RAIL_TWICE(Severity.HOLD),
   /** A void that cancels nothing. */
   VOID_UNUSED(Severity.MARK),
-  /** A weight that the scale cannot show: no multiple of its division. */
+  /** A weight that is no multiple of the scale's division. */
   OFF_DIVISION(Severity.NOTE),
-  /** Weighings dated hours or more after the run. */
+  /** Weighings dated more than six hours after the run. */
   DATED_AHEAD(Severity.NOTE),
-  /** A scale's clock went back while its tickets counted on. */
+  /** A scale's clock went back while its ticket numbers rose. */
   CLOCK_RESET(Severity.NOTE),
-  /** A time in the hour that comes twice when summer time ends, and nothing tells which. */
+  /** A time in the hour that comes twice when summer time ends; the pass is unclear. */
   HOUR_REPEATED(Severity.NOTE),
   /** A time in the hour that is skipped when summer time begins. */
   HOUR_SKIPPED(Severity.NOTE),
@@ -85,15 +85,15 @@ public enum NoticeCode {
   // The figures.
   /** A statement waits for a person. */
   HELD(Severity.HOLD),
-  /** The weight into the boning room is taken from the block. */
+  /** The weight into the boning room is computed from block weights. */
   WEIGHED_ON_BLOCK(Severity.NOTE),
   /** Meat of different owners went into one batch. */
   BATCH_MIXED(Severity.MARK),
   /** A batch does not balance. */
   BATCH_OUT(Severity.HOLD),
-  /** A batch is open past its time. */
+  /** A batch is open after the day on which it is due. */
   BATCH_LATE(Severity.HOLD),
-  /** A body hung longer than the shop's limit. */
+  /** A body hung longer than the shop's limit of days. */
   HUNG_LONG(Severity.MARK),
   /** A scale failed its test weight. */
   SCALE_FAILED(Severity.HOLD),
@@ -101,23 +101,23 @@ public enum NoticeCode {
   COLD_ABOVE_HOT(Severity.MARK),
   /** A body was weighed before the day of its kill. */
   WEIGHED_BEFORE_KILL(Severity.MARK),
-  /** One change would make a body balance that does not. */
+  /** One change would make a body balance. */
   LIKELY_CAUSE(Severity.NOTE),
 
   // Publishing.
-  /** More revisions than a night may bring. */
+  /** More revised statements than the shop's limit for a night. */
   REVISIONS_STOPPED(Severity.STOP),
-  /** Statements are registered as issued after the run's moment. */
+  /** The register has statements that were issued after the run's moment. */
   CLOCK_BACK(Severity.STOP),
-  /** A body with a statement is open again, with less than was sent. */
+  /** A body with an issued statement is open again and has fewer weighings than it had. */
   WEIGHINGS_GONE(Severity.STOP),
-  /** An issued statement whose customer has no part in the body any more. */
+  /** The customer of an issued statement has no share of the body. */
   STATEMENT_ORPHANED(Severity.MARK),
   /** A body was weighed again after its statement went out. */
   WEIGHED_AFTER_ISSUE(Severity.NOTE),
   /** A page could not be made. */
   TEMPLATE_BAD(Severity.STOP),
-  /** There was no register; revisions start again. */
+  /** No register exists; numbers of revisions start again. */
   REGISTER_NEW(Severity.NOTE),
   /** A document that the register names is missing or changed. */
   DOCUMENT_LOST(Severity.MARK);
@@ -133,7 +133,7 @@ public enum NoticeCode {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** The usual consequence. */
+  /** The usual severity. */
   public Severity severity() {
     return severity;
   }

@@ -11,22 +11,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Puts notices, reasons and likely causes into the words of one language.
+ * Makes the sentences of notices, reasons and likely causes in one language.
  *
- * <p>The words are looked up by the key of a phrase. {@code {name}} in them is the value of that
- * name. A phrase may have two forms, {@code KEY.one} and {@code KEY.many}, for a value {@code
- * count}; without the value it is one. What to do stands under {@code KEY.advice}, or under {@code
- * CODE.advice} for all variants of a code.
+ * <p>The key of a phrase is the key of its words. A {@code {name}} in the words is replaced by the
+ * value of that name. A phrase may have two forms, {@code KEY.one} and {@code KEY.many}, for its
+ * value {@code count}; without that value the first is used. The advice has the key {@code
+ * KEY.advice}, or {@code CODE.advice} for all variants of a code.
  */
 public final class NoticeWords {
-  /** What {@code {name}} looks like. */
+  /** The pattern of {@code {name}}; group 1 is the name. */
   public static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
 
   /** The built-in English words, with values as data files print them. */
   public static final NoticeWords ENGLISH =
       new NoticeWords(builtIn(), ValueFormat.PLAIN, part -> small(part.item().name()));
 
-  /** What is longer was not written by a person. */
+  /** The greatest length of a message; longer ones come from a fault in an export. */
   private static final int LONGEST = 2_000;
 
   private final Map<String, String> texts;
@@ -37,8 +37,8 @@ public final class NoticeWords {
    * The words of one language.
    *
    * @param texts words by key
-   * @param format how values are printed
-   * @param parts what parts of a body are called in the middle of a sentence
+   * @param format prints values
+   * @param parts gives the name of a part of a body in the middle of a sentence
    */
   public NoticeWords(
       Map<String, String> texts, ValueFormat format, Function<Value.Part, String> parts) {
@@ -60,21 +60,20 @@ public final class NoticeWords {
     return word ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
   }
 
-  /** What is wrong. Of a message of more than 2000 characters the beginning. */
+  /** The message of a notice, cut off at 2000 characters. */
   public String message(Notice notice) {
     String text = fill(text(notice.saying()), values(notice));
     return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 1) + '…';
   }
 
-  /** What to do about a notice. */
+  /** The advice of a notice; empty if its code has none. */
   public String advice(Notice notice) {
-    String code = notice.code().name();
     return notice.advice().isEmpty()
         ? advice(new Phrase(notice.saying().key(), values(notice)))
-        : advice(new Phrase(code + '.' + notice.advice(), values(notice)));
+        : advice(new Phrase(notice.code().name() + '.' + notice.advice(), values(notice)));
   }
 
-  /** What to do about what a phrase says, under its own key or that of its code. */
+  /** The advice of a phrase or, if it has none, of its code; empty if neither has one. */
   public String advice(Phrase phrase) {
     String code = phrase.key().replaceFirst("\\..*", "");
     var ofCode = texts.getOrDefault(code + ".advice", "");
@@ -96,7 +95,7 @@ public final class NoticeWords {
     return text == null ? phrase.key() : text;
   }
 
-  /** A notice's own values, and what it is about under its usual names. */
+  /** A notice's own values, and its place, scale, ticket and body by their usual names. */
   private static Map<String, Value> values(Notice notice) {
     var values = new HashMap<String, Value>();
     values.put("file", new Value.Text(notice.place().file()));

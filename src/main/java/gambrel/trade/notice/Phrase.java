@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * A key of words in the notices files with the values that the words name.
+ * A key of the notices files, with the values that its words name.
  *
  * @param key such as {@code CELL.BELOW_ZERO}
  * @param values by name, in the order in which they were given

@@ -3,13 +3,13 @@ package gambrel.trade.notice;
 import gambrel.trade.measure.ByteOrder;
 
 /**
- * Where in the shop folder something stands.
+ * A place in the shop folder.
  *
- * @param file path relative to the shop folder, with {@code /}; empty where no file is meant
- * @param line the line on which the record starts, from 1; 0 where no line is meant
+ * @param file path relative to the shop folder, with {@code /}; empty if it is no file
+ * @param line the first line of the record, from 1; 0 if it is no line
  */
 public record Place(String file, int line) implements Comparable<Place> {
-  /** No place in particular. */
+  /** No place. */
   public static final Place NONE = new Place("", 0);
 
   @Override

@@ -1,20 +1,15 @@
 package gambrel.trade.notice;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** The consequence of a notice, worst first. */
-public enum Severity {
-  /** Something of the night was not done. */
+public enum Severity implements FileWord {
+  /** Part of the night's work was not done. */
   STOP,
   /** A statement or a row waits for a person. */
   HOLD,
-  /** Done, with a remark that a person should read. */
+  /** Done, but a person should read the notice. */
   MARK,
   /** For the record. */
-  NOTE;
-
-  /** The word that data files print. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
-  }
+  NOTE
 }

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A value that a notice, a reason or a likely cause names. */
+/** A value of a notice, a reason or a likely cause. */
 public sealed interface Value
     permits Phrase,
         Value.Text,
@@ -26,7 +26,7 @@ public sealed interface Value
         Value.Part,
         Value.Phrases {
 
-  /** A text as the shop's files have it, or an id; printed as it stands. */
+  /** A text of the shop's files or an id; printed unchanged. */
   record Text(String text) implements Value {}
 
   /** Ids or texts, printed in order with commas between them. */
@@ -40,10 +40,10 @@ public sealed interface Value
   /** A whole number of things. */
   record Count(long number) implements Value {}
 
-  /** A weight in the shop's unit, which is {@code unit}. */
+  /** A weight with the shop's unit. */
   record Mass(Weight weight, WeightUnit unit) implements Value {}
 
-  /** A number with the decimals that a scale or a file gives it, and its unit if it has one. */
+  /** A number with the decimals of the scale or file that gives it, and its unit if any. */
   record Shown(BigDecimal number, Optional<WeightUnit> unit) implements Value {
     /** A number with its unit. */
     public Shown(BigDecimal number, WeightUnit unit) {
@@ -59,7 +59,7 @@ public sealed interface Value
   /** An exact percentage, 100 for a whole; printed with one decimal. */
   record Percent(BigFraction percent) implements Value {}
 
-  /** An exact part of a whole, printed as a fraction. */
+  /** An exact share of a whole, printed as a fraction. */
   record Ratio(BigFraction ratio) implements Value {}
 
   /** A date in the shop's zone. */

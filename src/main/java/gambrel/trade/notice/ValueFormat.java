@@ -8,9 +8,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** How values are printed; the methods of the interface print them as data files do. */
+/** Prints values; the methods of the interface itself print them as data files do. */
 public interface ValueFormat {
-  /** As data files do: decimal points, ISO 8601. */
+  /** The format of data files: decimal points, times by ISO 8601. */
   ValueFormat PLAIN = new ValueFormat() {};
 
   /** A whole number. */
@@ -18,7 +18,7 @@ public interface ValueFormat {
     return Long.toString(number);
   }
 
-  /** A number with the decimals that it has. */
+  /** A number with all its decimals. */
   default String number(BigDecimal number) {
     return number.toPlainString();
   }

@@ -1,5 +1,5 @@
 /**
- * What is wrong in a shop's data: a code, a place and named values. Words are put to them by {@link
- * gambrel.trade.notice.NoticeWords}.
+ * Notices about a shop's data: a code, a place and named values. {@link
+ * gambrel.trade.notice.NoticeWords} makes the sentences.
  */
 package gambrel.trade.notice;

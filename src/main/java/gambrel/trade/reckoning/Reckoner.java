@@ -9,8 +9,7 @@ import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.shop.Release;
 import gambrel.trade.shop.Shop;
-import gambrel.trade.weighing.Ledgers;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.weighing.Ledger;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -113,6 +112,11 @@ public final class Reckoner {
 
   private Reckoning reckoning(OffsetDateTime moment, Progress told) {
     return reckonings.computeIfAbsent(
-        moment, m -> Reckoning.of(shop, Ledgers.of(files, shop, m, told), m, told));
+        moment,
+        m -> {
+          long rows = files.stream().mapToLong(file -> file.rows().size()).sum();
+          var done = told.begin(Progress.Stage.ROWS, rows);
+          return Reckoning.of(shop, Ledger.of(files, shop, m, done), m, told);
+        });
   }
 }

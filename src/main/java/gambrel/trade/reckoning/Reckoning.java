@@ -14,7 +14,6 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
-import gambrel.trade.weighing.Progress;
 import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
 import java.time.OffsetDateTime;

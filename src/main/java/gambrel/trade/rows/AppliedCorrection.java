@@ -3,10 +3,10 @@ package gambrel.trade.rows;
 import gambrel.trade.shop.Correction;
 
 /**
- * A correction as it was laid over one row.
+ * A correction that changed one row.
  *
- * @param row the row as it stands in the export
- * @param was what the field said before
- * @param correction what it says now, and who decided
+ * @param row the row as the export has it
+ * @param was the text of the field before this correction
+ * @param correction the new value, who decided and why
  */
 public record AppliedCorrection(ExportRow row, String was, Correction correction) {}

@@ -1,11 +1,14 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -15,156 +18,190 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Tells which of two moments a row means in the hour that comes twice at the end of summer time. In
- * each file the order of a scale's rows decides: the first pass until its clock is seen to go back.
- * A weighing that one file has placed so is placed alike in the others, with what stands after or
- * before it there. Where nothing tells, the first pass is taken and that is said.
+ * Decides which of two moments a row means in the hour that comes twice at the end of summer time.
+ * In each file the order of a scale's rows decides: they are in the first pass until the times go
+ * back. A weighing that one file places in this way has the same place in every other file, with
+ * the rows before or after it there. If nothing decides, the first pass is taken and a notice says
+ * so.
  */
 final class ClockChanges {
   private static final int ISO_DATE = 10;
 
+  /** So many more steps back than forward mean a list from the newest row to the oldest. */
+  private static final int PLAINLY_BACK = 3;
+
   private final ExportTimes times;
-  private final Map<String, Boolean> changing = new HashMap<>();
-  private final Map<String, RowOrder> orders = new HashMap<>();
-  private final Map<String, List<Seen>> repeated = new LinkedHashMap<>();
-  private final Map<String, List<Seen>> skipped = new LinkedHashMap<>();
-  private final Set<Place> second = new HashSet<>();
-  private final Map<String, Boolean> known = new HashMap<>();
+  private final ZoneId zone;
+  private final Map<String, Boolean> daysOfChange = new HashMap<>();
+  private final Set<Place> secondPass = new HashSet<>();
   private final List<Notice> notices = new ArrayList<>();
 
-  /** A row with a local time that comes twice or never. */
-  record Seen(ExportRow row, LocalDateTime time) {
-    String scale() {
+  /** A row with its local time, on a day on which the clock changes. */
+  private record Timed(ExportRow row, LocalDateTime time) {
+    private String scale() {
       return row.get(Field.SCALE);
     }
 
-    /** The weighing, as every file that holds it writes it. */
-    String weighing() {
+    private String scaleDay() {
+      return scale() + '\n' + time.toLocalDate();
+    }
+
+    /** The clock that wrote the time, in one file and on one day. */
+    private String clock() {
+      return row.place().file() + '\n' + scaleDay();
+    }
+
+    /** The weighing; every file that holds it has the same text. */
+    private String weighing() {
       String ticket = row.get(Field.TICKET);
       return scale() + '\n' + time + '\n' + (ticket.isEmpty() ? row.raw() : ticket);
     }
   }
 
-  ClockChanges(ExportTimes times) {
+  /** Reads the times of {@code rows}, which come in file and line order. */
+  ClockChanges(ExportTimes times, Stream<ExportRow> rows) {
     this.times = times;
+    this.zone = times.zone();
+    var clocks = Groups.inOrder(rows.flatMap(row -> timed(row).stream()), Timed::clock).values();
+    decide(clocks.stream().map(this::inRepeatedHour).filter(clock -> !clock.isEmpty()).toList());
+    var skipped = clocks.stream().flatMap(List::stream).filter(row -> offsets(row) == 0);
+    addNotices(skipped, this::skipped);
   }
 
-  /** Looks at a row; rows come in file and line order. */
-  void look(ExportRow row) {
+  private Optional<Timed> timed(ExportRow row) {
     String text = row.get(Field.TIME);
     String day = text.substring(0, Math.min(ISO_DATE, text.length()));
-    if (!changing.computeIfAbsent(day, this::isChanging)) {
-      return;
-    }
-    var local = times.local(text);
-    if (local.isEmpty()) {
-      return;
-    }
-    var seen = new Seen(row, local.get());
-    String scale = seen.scale() + '\n' + seen.time().toLocalDate();
-    String clock = row.place().file() + '\n' + scale;
-    orders.computeIfAbsent(clock, c -> new RowOrder()).add(row, local.get());
-    int offsets = times.zone().getRules().getValidOffsets(local.get()).size();
-    if (offsets == 0) {
-      skipped.computeIfAbsent(scale, c -> new ArrayList<>()).add(seen);
-    } else if (offsets > 1) {
-      repeated.computeIfAbsent(clock, c -> new ArrayList<>()).add(seen);
-    }
+    return daysOfChange.computeIfAbsent(day, this::isDayOfChange)
+        ? times.local(text).map(time -> new Timed(row, time))
+        : Optional.empty();
   }
 
-  /** Decides, once every row has been looked at. */
-  void decide() {
-    place();
-    skipped.values().forEach(group -> notices.add(ClockChangeNotices.skipped(group, times.zone())));
-  }
-
-  private boolean isChanging(String day) {
+  private boolean isDayOfChange(String day) {
     try {
       var start = LocalDate.parse(day).atStartOfDay();
-      var rules = times.zone().getRules();
+      var rules = zone.getRules();
       return !rules.getOffset(start).equals(rules.getOffset(start.plusDays(1)));
     } catch (DateTimeException e) {
       return false;
     }
   }
 
-  /** The moment that a row's time means; before {@link #decide} always the first pass. */
-  Optional<OffsetDateTime> time(ExportRow row) {
-    var first = times.read(row.get(Field.TIME));
-    return second.contains(row.place())
-        ? first.map(
-            t -> t.atZoneSimilarLocal(times.zone()).withLaterOffsetAtOverlap().toOffsetDateTime())
-        : first;
+  private int offsets(Timed row) {
+    return zone.getRules().getValidOffsets(row.time()).size();
   }
 
-  /** What could not be told, and hours that do not exist; one a scale and day. */
+  /** The rows of one clock in the hour that comes twice, oldest first as far as can be seen. */
+  private List<Timed> inRepeatedHour(List<Timed> clock) {
+    var repeated = new ArrayList<>(clock);
+    repeated.removeIf(row -> offsets(row) < 2);
+    if (isNewestFirst(clock)) {
+      Collections.reverse(repeated);
+    }
+    return repeated;
+  }
+
+  /** Whether the rows come from the newest to the oldest: by ticket numbers, else by times. */
+  private static boolean isNewestFirst(List<Timed> clock) {
+    int byTicket = 0;
+    int byTime = 0;
+    boolean numbered = false;
+    for (int i = 1; i < clock.size(); i++) {
+      String before = clock.get(i - 1).row().get(Field.TICKET);
+      String ticket = clock.get(i).row().get(Field.TICKET);
+      if (Tickets.isNumber(before) && Tickets.isNumber(ticket)) {
+        numbered = true;
+        byTicket += Integer.signum(Tickets.compare(ticket, before));
+      }
+      byTime += Integer.signum(clock.get(i).time().compareTo(clock.get(i - 1).time()));
+    }
+    return numbered ? byTicket < 0 : byTime <= -PLAINLY_BACK;
+  }
+
+  private void decide(List<List<Timed>> clocks) {
+    var inSecondPass = new HashMap<String, Boolean>();
+    for (var clock : clocks) {
+      int back = stepBack(clock);
+      for (int i = 0; back > 0 && i < clock.size(); i++) {
+        inSecondPass.putIfAbsent(clock.get(i).weighing(), i >= back);
+      }
+    }
+    var unclear = new LinkedHashMap<String, Timed>();
+    for (var clock : clocks) {
+      place(clock, inSecondPass).forEach(row -> unclear.putIfAbsent(row.weighing(), row));
+    }
+    addNotices(unclear.values().stream(), this::unclear);
+  }
+
+  /** Adds one notice for each scale and day. */
+  private void addNotices(Stream<Timed> rows, Function<List<Timed>, Notice> notice) {
+    Groups.inOrder(rows, Timed::scaleDay).values().stream().map(notice).forEach(notices::add);
+  }
+
+  /** The first position at which the time goes back; 0 if it never does. */
+  private static int stepBack(List<Timed> clock) {
+    return IntStream.range(1, clock.size())
+        .filter(i -> clock.get(i).time().isBefore(clock.get(i - 1).time()))
+        .findFirst()
+        .orElse(0);
+  }
+
+  /** Places the rows of one clock in a pass; returns the rows whose pass is unclear. */
+  private List<Timed> place(List<Timed> clock, Map<String, Boolean> inSecondPass) {
+    int back = stepBack(clock);
+    int firstPassEnds = back;
+    int secondPassBegins = back > 0 ? back : clock.size();
+    for (int i = clock.size() - 1; back == 0 && i >= 0; i--) {
+      var second = inSecondPass.get(clock.get(i).weighing());
+      if (second != null && second) {
+        secondPassBegins = i;
+      } else if (second != null) {
+        firstPassEnds = Math.max(firstPassEnds, i + 1);
+      }
+    }
+    clock.subList(secondPassBegins, clock.size()).forEach(row -> secondPass.add(row.row().place()));
+    return clock.subList(Math.min(firstPassEnds, secondPassBegins), secondPassBegins);
+  }
+
+  /** The moment that a row's time means; empty if it cannot be read. */
+  Optional<OffsetDateTime> time(ExportRow row) {
+    var first = times.read(row.get(Field.TIME));
+    return secondPass.contains(row.place()) ? first.map(this::later) : first;
+  }
+
+  private OffsetDateTime later(OffsetDateTime time) {
+    return time.atZoneSimilarLocal(zone).withLaterOffsetAtOverlap().toOffsetDateTime();
+  }
+
+  /** Notices about times in the hour that comes twice or is skipped. */
   List<Notice> notices() {
     return notices;
   }
 
-  private void place() {
-    repeated.forEach(
-        (clock, seen) -> {
-          if (orders.get(clock).isNewestFirst()) {
-            Collections.reverse(seen);
-          }
-        });
-    for (var clock : repeated.values()) {
-      int back = back(clock);
-      for (int i = 0; back > 0 && i < clock.size(); i++) {
-        known.putIfAbsent(clock.get(i).weighing(), i >= back);
-      }
-    }
-    var unclear = new LinkedHashMap<String, Map<String, Seen>>();
-    for (var clock : repeated.values()) {
-      for (var seen : follow(clock)) {
-        unclear
-            .computeIfAbsent(
-                seen.scale() + '\n' + seen.time().toLocalDate(), k -> new LinkedHashMap<>())
-            .putIfAbsent(seen.weighing(), seen);
-      }
-    }
-    unclear
-        .values()
-        .forEach(
-            group ->
-                notices.add(ClockChangeNotices.unclear(List.copyOf(group.values()), times.zone())));
+  private Notice unclear(List<Timed> rows) {
+    var first = rows.get(0).time().atZone(zone).toOffsetDateTime();
+    return notice(NoticeCode.HOUR_REPEATED, rows)
+        .with("second", later(first).toString())
+        .advising("OFFSET");
   }
 
-  /** Where the clock of a file's scale is first seen to go back; 0 if it never is. */
-  private static int back(List<Seen> clock) {
-    for (int i = 1; i < clock.size(); i++) {
-      if (clock.get(i).time().isBefore(clock.get(i - 1).time())) {
-        return i;
-      }
-    }
-    return 0;
+  private Notice skipped(List<Timed> rows) {
+    var first = rows.get(0).time();
+    return notice(NoticeCode.HOUR_SKIPPED, rows)
+        .with("time", first)
+        .with("taken", first.atZone(zone).toLocalDateTime());
   }
 
-  /** Places the rows of one clock; returns those of which nothing tells. */
-  private List<Seen> follow(List<Seen> clock) {
-    int back = back(clock);
-    int lastFirst = back - 1;
-    int firstSecond = back > 0 ? back : clock.size();
-    for (int i = 0; back == 0 && i < clock.size(); i++) {
-      var told = known.get(clock.get(i).weighing());
-      if (told != null && told) {
-        firstSecond = Math.min(firstSecond, i);
-      } else if (told != null) {
-        lastFirst = i;
-      }
-    }
-    var unclear = new ArrayList<Seen>();
-    for (int i = 0; i < clock.size(); i++) {
-      if (i >= firstSecond) {
-        second.add(clock.get(i).row().place());
-      }
-      if (i > lastFirst && i < firstSecond) {
-        unclear.add(clock.get(i));
-      }
-    }
-    return unclear;
+  private static Notice notice(NoticeCode code, List<Timed> rows) {
+    var first = rows.get(0);
+    return Notice.of(code, first.row().place())
+        .aboutTicket(first.scale(), first.row().get(Field.TICKET))
+        .quoting(first.row().raw())
+        .with("count", rows.size())
+        .with("date", first.time().toLocalDate());
   }
 }

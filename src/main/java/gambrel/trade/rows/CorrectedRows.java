@@ -1,58 +1,49 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The rows of all exports as they count: corrected, and at the moment that their time means. */
-public final class CorrectedRows {
-  private final CorrectionOverlay overlay;
-  private final ClockChanges clocks;
-  private final RowReader reader;
-  private final List<OfFile> files;
-
-  /** The rows of one file, in line order. */
-  public record OfFile(String path, List<ReadRow> rows) {}
+/**
+ * The rows of all exports with corrections applied and times, units and statuses read.
+ *
+ * @param rows the rows in file and line order
+ * @param corrections the corrections that were applied, row by row
+ * @param notices corrections that fit no row, and times that a clock change makes unclear
+ */
+public record CorrectedRows(
+    List<ReadRow> rows, List<AppliedCorrection> corrections, List<Notice> notices) {
 
   /** Reads the rows of {@code files}, which are given in path order. */
-  public CorrectedRows(List<ExportFile> files, Shop shop, OffsetDateTime asOf, RowReader reader) {
-    this.overlay = new CorrectionOverlay(shop, asOf);
-    this.clocks = new ClockChanges(new ExportTimes(shop.settings().zone()));
-    this.reader = reader;
-    var corrected = new ArrayList<List<CorrectionOverlay.Corrected>>();
-    for (var file : files) {
-      corrected.add(file.rows().stream().map(overlay::apply).toList());
+  public static CorrectedRows of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
+    var times = new ExportTimes(shop.settings().zone());
+    var overlay = new CorrectionOverlay(shop.corrections(), times, asOf);
+    var corrected =
+        files.stream().flatMap(file -> file.rows().stream()).map(overlay::apply).toList();
+    var clocks = new ClockChanges(times, corrected.stream().map(CorrectionOverlay.Corrected::row));
+    return new CorrectedRows(
+        corrected.parallelStream().map(row -> read(row, clocks, shop)).toList(),
+        overlay.applied(),
+        Stream.concat(overlay.unused().stream(), clocks.notices().stream()).toList());
+  }
+
+  private static ReadRow read(
+      CorrectionOverlay.Corrected corrected, ClockChanges clocks, Shop shop) {
+    var row = corrected.row();
+    var status = Status.of(row.get(Field.STATUS));
+    return new ReadRow(row, clocks.time(row), unit(row, shop), status, corrected.removed());
+  }
+
+  /** The unit that the row names, else that of the layout, the scale or the shop. */
+  private static Optional<WeightUnit> unit(ExportRow row, Shop shop) {
+    if (!row.get(Field.UNIT).isEmpty()) {
+      return WeightUnit.of(row.get(Field.UNIT));
     }
-    corrected.forEach(rows -> rows.forEach(row -> clocks.look(row.row())));
-    clocks.decide();
-    this.files =
-        IntStream.range(0, files.size())
-            .parallel()
-            .mapToObj(i -> new OfFile(files.get(i).path(), read(corrected.get(i))))
-            .toList();
-  }
-
-  private List<ReadRow> read(List<CorrectionOverlay.Corrected> rows) {
-    return rows.stream().map(c -> reader.read(c.row(), clocks.time(c.row()), c.removed())).toList();
-  }
-
-  /** The files in path order. */
-  public List<OfFile> files() {
-    return files;
-  }
-
-  /** What was laid over rows, row by row. */
-  public List<AppliedCorrection> corrections() {
-    return overlay.applied();
-  }
-
-  /** Corrections that fit nothing, and hours that come twice or never. */
-  public List<Notice> notices() {
-    var notices = new ArrayList<>(overlay.unused());
-    notices.addAll(clocks.notices());
-    return notices;
+    var scale = shop.scales().get(row.get(Field.SCALE));
+    return row.unit().or(() -> Optional.of(scale == null ? shop.settings().unit() : scale.unit()));
   }
 }

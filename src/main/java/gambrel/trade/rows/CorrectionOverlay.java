@@ -3,9 +3,6 @@ package gambrel.trade.rows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Correction;
-import gambrel.trade.shop.IdIndex;
-import gambrel.trade.shop.Shop;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -18,12 +15,14 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
- * Lays corrections over rows. Of several for one field of a row the latest {@code on} stands, then
- * the last in the file.
+ * Applies corrections to rows. If several correct one field of a row, the one decided last counts;
+ * of those decided at one moment, the last in the file.
  */
 final class CorrectionOverlay {
   private static final Pattern RUN = Pattern.compile("(\\d+)-(\\d+)");
   private static final Pattern ONE_ROW = Pattern.compile("(.+):(\\d+)");
+  private static final Comparator<Correction> BY_DECISION =
+      Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder());
 
   private final ExportTimes times;
   private final Map<String, List<Correction>> byTicket = new HashMap<>();
@@ -32,51 +31,51 @@ final class CorrectionOverlay {
   private final Map<Correction, Boolean> used = new LinkedHashMap<>();
   private final List<AppliedCorrection> applied = new ArrayList<>();
 
-  CorrectionOverlay(Shop shop, OffsetDateTime asOf) {
-    times = new ExportTimes(shop.settings().zone());
-    shop.corrections().stream()
+  /** Takes the corrections that were decided by {@code asOf}. */
+  CorrectionOverlay(List<Correction> corrections, ExportTimes times, OffsetDateTime asOf) {
+    this.times = times;
+    corrections.stream()
         .filter(c -> !c.on().isAfter(asOf))
-        .sorted(Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder()))
+        .sorted(BY_DECISION)
         .forEach(this::index);
   }
 
   private void index(Correction correction) {
     used.put(correction, false);
     String ticket = correction.ticket();
-    var row = ONE_ROW.matcher(ticket);
-    if (row.matches()) {
-      add(byRow, row.group(1) + ':' + row.group(2), correction);
+    if (ONE_ROW.matcher(ticket).matches()) {
+      add(byRow, ticket, correction);
     }
     if (RUN.matcher(ticket).matches()) {
       add(runs, correction.scale(), correction);
     }
-    add(byTicket, key(correction.scale(), ticket), correction);
+    add(byTicket, Tickets.key(correction.scale(), ticket), correction);
   }
 
   private static void add(Map<String, List<Correction>> index, String key, Correction correction) {
     index.computeIfAbsent(key, k -> new ArrayList<>()).add(correction);
   }
 
-  private static String key(String scale, String ticket) {
-    return scale + '\n' + IdIndex.withoutZeros(ticket);
-  }
-
-  /** A row after its corrections. */
+  /**
+   * A row after its corrections.
+   *
+   * @param removed whether a correction removes it; its status cell then stays as it was
+   */
   record Corrected(ExportRow row, boolean removed) {}
 
-  /** A row with what fits it laid over; rows are given in file and line order, each once. */
+  /** The row with every correction that fits it; rows come in file and line order, each once. */
   Corrected apply(ExportRow row) {
     var corrected = row;
     boolean removed = false;
     for (var correction : fitting(row)) {
       used.put(correction, true);
-      var was = corrected.get(Field.of(correction.field()).orElseThrow());
-      applied.add(new AppliedCorrection(row, was, correction));
-      if (correction.field().equals(Field.STATUS.id())) {
+      var field = Field.of(correction.field()).orElseThrow();
+      applied.add(new AppliedCorrection(row, corrected.get(field), correction));
+      if (field == Field.STATUS) {
         removed = correction.value().equalsIgnoreCase("void");
-        corrected = removed ? corrected : corrected.with(Field.STATUS, correction.value());
-      } else {
-        corrected = corrected.with(Field.of(correction.field()).orElseThrow(), correction.value());
+      }
+      if (field != Field.STATUS || !removed) {
+        corrected = corrected.with(field, correction.value());
       }
     }
     return new Corrected(corrected, removed);
@@ -90,7 +89,7 @@ final class CorrectionOverlay {
     String scale = row.get(Field.SCALE);
     String ticket = row.get(Field.TICKET);
     if (!ticket.isEmpty()) {
-      found.addAll(byTicket.getOrDefault(key(scale, ticket), List.of()));
+      found.addAll(byTicket.getOrDefault(Tickets.key(scale, ticket), List.of()));
       runs.getOrDefault(scale, List.of()).stream()
           .filter(c -> inRun(c.ticket(), ticket))
           .forEach(found::add);
@@ -100,41 +99,40 @@ final class CorrectionOverlay {
     }
     Optional<LocalDate> date = times.read(row.get(Field.TIME)).map(OffsetDateTime::toLocalDate);
     found.removeIf(c -> c.date().isPresent() && !c.date().equals(date));
-    found.sort(
-        Comparator.comparing(Correction::on, OffsetDateTime.timeLineOrder())
-            .thenComparing(Correction::place));
+    found.sort(BY_DECISION.thenComparing(Correction::place));
     return found;
-  }
-
-  /** All that was laid over rows, row by row. */
-  List<AppliedCorrection> applied() {
-    return applied;
   }
 
   private static boolean inRun(String run, String ticket) {
     var ends = RUN.matcher(run);
-    if (!ends.matches() || !ticket.chars().allMatch(c -> c >= '0' && c <= '9')) {
-      return false;
-    }
-    var number = new BigInteger(ticket);
-    return number.compareTo(new BigInteger(ends.group(1))) >= 0
-        && number.compareTo(new BigInteger(ends.group(2))) <= 0;
+    return ends.matches()
+        && Tickets.isNumber(ticket)
+        && Tickets.compare(ticket, ends.group(1)) >= 0
+        && Tickets.compare(ticket, ends.group(2)) <= 0;
   }
 
-  /** A notice for every correction that fitted nothing. */
+  /** Every correction that was applied, row by row. */
+  List<AppliedCorrection> applied() {
+    return applied;
+  }
+
+  /** A notice for every correction that fitted no row. */
   List<Notice> unused() {
-    return used.entrySet().stream()
-        .filter(entry -> !entry.getValue())
-        .map(entry -> entry.getKey())
-        .map(
-            c ->
-                c.date()
-                    .map(
-                        date ->
-                            Notice.of(NoticeCode.CORRECTION_UNUSED, "ON_DATE", c.place())
-                                .with("date", date))
-                    .orElseGet(() -> Notice.of(NoticeCode.CORRECTION_UNUSED, c.place()))
-                    .aboutTicket(c.scale(), c.ticket()))
+    return used.keySet().stream()
+        .filter(correction -> !used.get(correction))
+        .map(CorrectionOverlay::unused)
         .toList();
+  }
+
+  private static Notice unused(Correction correction) {
+    var notice =
+        correction
+            .date()
+            .map(
+                date ->
+                    Notice.of(NoticeCode.CORRECTION_UNUSED, "ON_DATE", correction.place())
+                        .with("date", date))
+            .orElseGet(() -> Notice.of(NoticeCode.CORRECTION_UNUSED, correction.place()));
+    return notice.aboutTicket(correction.scale(), correction.ticket());
   }
 }

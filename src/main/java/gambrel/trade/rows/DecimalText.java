@@ -14,7 +14,7 @@ public final class DecimalText {
 
   private DecimalText() {}
 
-  /** The number that a text is; empty if it is none. */
+  /** The number that a text gives; empty if it is no plain decimal number. */
   public static Optional<BigDecimal> of(String text) {
     return PLAIN.matcher(text).matches() ? Optional.of(new BigDecimal(text)) : Optional.empty();
   }

@@ -1,25 +1,21 @@
 package gambrel.trade.rows;
 
-import java.util.ArrayDeque;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Queue;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * Numbers the rows of scales that count no tickets: of equal rows in one file the first is the
- * first weighing, the next another. Each file begins anew, so that where files overlap the same
- * weighings meet, and the file that has most of them decides how many there were.
+ * Numbers the equal rows of scales that count no tickets. Equal rows in one file are different
+ * weighings: the first is number 0, the next number 1. Each file begins at 0 again. Where files
+ * overlap, rows with one number are therefore the same weighing, and the file with the most equal
+ * rows decides how many weighings there were.
  */
-public final class EqualRowCounter {
-  /** How the key of a row begins that is known by its identity. */
-  static final String KEY = "identity\n";
-
-  /** What the weighings of each identity hold, in the order of their numbers. */
+final class EqualRowCounter {
+  /** For each key, the contents of its weighings in the order of their numbers. */
   private final Map<String, List<String>> contents = new HashMap<>();
 
   private final List<KeyedRow> numbered;
@@ -29,46 +25,49 @@ public final class EqualRowCounter {
   }
 
   /**
-   * The same rows, with a number in the key of each that is known by its identity.
+   * The same rows; each row whose layout gives it an identity has its number in its key.
    *
    * @param rows in file and line order
    */
-  public static List<KeyedRow> number(List<KeyedRow> rows) {
-    var occurrences = new EqualRowCounter(rows);
-    // Voids come last: they look for a weighing of any file, and never make one.
-    occurrences.eachGroup(false);
-    occurrences.eachGroup(true);
-    return occurrences.numbered;
+  static List<KeyedRow> number(List<KeyedRow> rows) {
+    var counter = new EqualRowCounter(rows);
+    // Voids come last: they cancel a weighing of any file and add none.
+    counter.numberGroups(false);
+    counter.numberGroups(true);
+    return counter.numbered;
   }
 
-  private void eachGroup(boolean voids) {
-    var groups = new LinkedHashMap<String, List<Integer>>();
-    for (int i = 0; i < numbered.size(); i++) {
-      var row = numbered.get(i);
-      if (row.key().startsWith(KEY) && !row.read().removed() && row.status().isVoid() == voids) {
-        String group = row.place().file() + '\n' + row.key();
-        groups.computeIfAbsent(group, k -> new ArrayList<>()).add(i);
-      }
-    }
-    groups.values().forEach(this::numberGroup);
+  private void numberGroups(boolean voids) {
+    var positions =
+        IntStream.range(0, numbered.size())
+            .boxed()
+            .filter(i -> numbered.get(i).key().startsWith(KeyedRow.IDENTITY))
+            .filter(i -> numbered.get(i).status().isVoid() == voids);
+    Groups.inOrder(positions, i -> numbered.get(i).place().file() + '\n' + numbered.get(i).key())
+        .values()
+        .forEach(this::numberGroup);
   }
 
   /**
-   * CorrectedRows of one file and identity: first each to its like, then the rest in their order.
+   * Numbers the rows of one file and key: first each row that has the content of a known weighing,
+   * then the others in their order.
    */
   private void numberGroup(List<Integer> group) {
     var first = numbered.get(group.get(0));
     var known = contents.computeIfAbsent(first.key(), k -> new ArrayList<>());
-    var free = byContent(known);
-    Set<Integer> taken = new HashSet<>();
+    var free =
+        Groups.inOrder(IntStream.range(0, known.size()).boxed(), number -> known.get(number));
+    var taken = new HashSet<Integer>();
+    var used = new HashMap<String, Integer>();
     var rest = new ArrayList<Integer>();
     for (int at : group) {
-      var likes = free.get(numbered.get(at).content());
-      if (likes == null || likes.isEmpty()) {
+      var equal = free.getOrDefault(numbered.get(at).content(), List.of());
+      int next = used.merge(numbered.get(at).content(), 1, Integer::sum) - 1;
+      if (next >= equal.size()) {
         rest.add(at);
       } else {
-        taken.add(likes.peek());
-        give(at, likes.remove());
+        taken.add(equal.get(next));
+        give(at, equal.get(next));
       }
     }
     int number = 0;
@@ -81,14 +80,6 @@ public final class EqualRowCounter {
       }
       give(at, number++);
     }
-  }
-
-  private static Map<String, Queue<Integer>> byContent(List<String> known) {
-    var numbers = new HashMap<String, Queue<Integer>>();
-    for (int number = 0; number < known.size(); number++) {
-      numbers.computeIfAbsent(known.get(number), k -> new ArrayDeque<>()).add(number);
-    }
-    return numbers;
   }
 
   private void give(int at, int number) {

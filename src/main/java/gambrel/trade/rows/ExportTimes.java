@@ -23,7 +23,7 @@ final class ExportTimes {
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
 
-  /** What nearly every scale writes; the JDK's formatter takes several times as long for it. */
+  /** The form that nearly every scale writes; the JDK's formatter takes several times as long. */
   private static final Pattern USUAL =
       Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)[T ](\\d\\d):(\\d\\d)(?::(\\d\\d))?");
 
@@ -49,9 +49,9 @@ final class ExportTimes {
   }
 
   /**
-   * The moment that {@code text} means. In the hour that the end of summer time repeats it is the
-   * first pass; in the hour that its beginning skips it is the moment that a clock shows which was
-   * not put forward.
+   * The moment that {@code text} means; empty if it is no such time. In the hour that comes twice
+   * at the end of summer time it is in the first pass. A time in the hour that is skipped at the
+   * beginning of summer time is read with the offset before the change.
    */
   Optional<OffsetDateTime> read(String text) {
     return parse(text)
@@ -62,7 +62,7 @@ final class ExportTimes {
                     : ((LocalDateTime) parsed).atZone(zone).toOffsetDateTime());
   }
 
-  /** The local time that {@code text} gives, if it gives no offset with it. */
+  /** The local time that {@code text} gives; empty if it gives an offset or cannot be read. */
   Optional<LocalDateTime> local(String text) {
     return parse(text).filter(LocalDateTime.class::isInstance).map(LocalDateTime.class::cast);
   }

@@ -1,13 +1,10 @@
 package gambrel.trade.rows;
 
-import java.util.Locale;
-import java.util.Map;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The columns of an export that the program reads. */
-public enum Field {
+public enum Field implements FileWord {
   /** The scale. */
   SCALE,
   /** The scale's running number of the weighing. */
@@ -37,20 +34,10 @@ public enum Field {
   /** Blank, ok, void or void:TICKET. */
   STATUS;
 
-  private static final Map<String, Field> BY_ID =
-      Stream.of(values()).collect(Collectors.toMap(Field::id, field -> field));
-
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The field that a header or a correction names. */
+  /**
+   * The field that a text names, without regard to case or outer blanks; empty if it names none.
+   */
   public static Optional<Field> of(String text) {
-    var field = BY_ID.get(text);
-    return Optional.ofNullable(
-        field == null ? BY_ID.get(text.strip().toLowerCase(Locale.ROOT)) : field);
-  }
-
-  /** The column's name. */
-  public String id() {
-    return id;
+    return FileWord.find(Field.class, text);
   }
 }

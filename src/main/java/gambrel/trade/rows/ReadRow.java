@@ -1,25 +1,33 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Place;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 
 /**
- * A row whose time and status have been read.
+ * A corrected row with its time, unit and status read.
  *
  * @param row the row after corrections
- * @param time when, if that can be read
- * @param status what its status says
- * @param removed whether a correction removes it
+ * @param time the moment of the weighing; empty if it cannot be read
+ * @param unit the unit of the row's weights; empty if it is not understood
+ * @param status the meaning of the status cell
+ * @param removed whether a correction removes the row
  */
 public record ReadRow(
-    ExportRow row, Optional<OffsetDateTime> time, Status status, boolean removed) {
+    ExportRow row,
+    Optional<OffsetDateTime> time,
+    Optional<WeightUnit> unit,
+    Status status,
+    boolean removed) {
 
+  /** File and line of the row. */
   public Place place() {
     return row.place();
   }
 
+  /** The text of the scale cell. */
   public String scale() {
     return row.get(Field.SCALE);
   }
@@ -28,7 +36,12 @@ public record ReadRow(
     return row.get(Field.TICKET);
   }
 
-  /** A notice, made a notice about this row. */
+  /** One text for all spellings of the scale's ticket. */
+  String ticketKey() {
+    return Tickets.key(scale(), ticket());
+  }
+
+  /** The notice with this row's place, scale, ticket, body and text. */
   public Notice about(Notice notice) {
     return notice
         .at(place())
@@ -37,7 +50,7 @@ public record ReadRow(
         .quoting(row.raw());
   }
 
-  /** Whether it takes effect by {@code asOf}; a row without a readable time does. */
+  /** Whether the row takes effect by {@code asOf}; a row without a readable time does. */
   public boolean effective(OffsetDateTime asOf) {
     return time.isEmpty() || !time.get().isAfter(asOf);
   }

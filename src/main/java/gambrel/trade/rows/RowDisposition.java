@@ -1,8 +1,8 @@
 package gambrel.trade.rows;
 
-/** What becomes of a row; each row has exactly one. */
+/** The result for a row of an export; each row has exactly one. */
 public enum RowDisposition {
-  /** Met before with the same content. */
+  /** An earlier row has the same content. */
   REPEAT,
   /** Cancels a weighing, or is cancelled. */
   VOID,

@@ -5,23 +5,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * Finds rows of the exports by their place; the rows of a file are indexed when first asked for.
- */
+/** Finds rows of the exports by their place; a file is indexed at the first search in it. */
 public final class RowFinder {
   private final List<ExportFile> files;
   private final Map<String, Map<Integer, ExportRow>> byLine = new HashMap<>();
 
-  /** For the files of a shop. */
+  /** Searches {@code files}. */
   public RowFinder(List<ExportFile> files) {
     this.files = files;
   }
 
-  /** The row that begins at a place, as it stands there; empty if none does. */
+  /** The row that begins at a place, as the export has it; empty if none does. */
   public Optional<ExportRow> find(Place place) {
     return Optional.ofNullable(
         byLine.computeIfAbsent(place.file(), this::byLine).get(place.line()));
@@ -36,6 +33,6 @@ public final class RowFinder {
     return files.stream()
         .filter(file -> file.path().equals(path))
         .flatMap(file -> file.rows().stream())
-        .collect(Collectors.toMap(row -> row.place().line(), Function.identity()));
+        .collect(Collectors.toMap(row -> row.place().line(), row -> row));
   }
 }

@@ -1,13 +1,14 @@
 package gambrel.trade.rows;
 
 import java.util.Locale;
+import java.util.Optional;
 
-/** What the status cell of a row says. */
+/** The meaning of a row's status cell. */
 public sealed interface Status {
-  /** A weighing like any other. */
+  /** A weighing. */
   record Ok() implements Status {}
 
-  /** Cancels the ticket that it stands on. */
+  /** Cancels the ticket of its own row. */
   record VoidOwn() implements Status {}
 
   /** Cancels another ticket of the same scale. */
@@ -18,9 +19,6 @@ public sealed interface Status {
 
   /** Reads a status cell. */
   static Status of(String text) {
-    if (text.isEmpty()) {
-      return new Ok();
-    }
     String word = text.strip().toLowerCase(Locale.ROOT);
     if (word.isEmpty() || word.equals("ok")) {
       return new Ok();
@@ -34,8 +32,13 @@ public sealed interface Status {
     return new Unknown(text.strip());
   }
 
-  /** Whether the row cancels something. */
+  /** Whether the row cancels a weighing. */
   default boolean isVoid() {
     return this instanceof VoidOwn || this instanceof VoidTicket;
+  }
+
+  /** The other ticket that the row cancels; empty if it names none. */
+  default Optional<String> voids() {
+    return this instanceof VoidTicket other ? Optional.of(other.ticket()) : Optional.empty();
   }
 }

@@ -7,10 +7,10 @@ import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Accuracy class of a weighing instrument and its limits of error in service, in divisions of the
- * load. OIML R 76 gives ±0.5, ±1 and ±1.5 e at initial verification for loads up to the two steps
- * and beyond; in service the double applies. Source of the steps of all classes: UK SI 1995/1907,
- * schedule 2, paragraph 4, table 3.
+ * Accuracy class of a weighing instrument, with its limits of error in service. OIML R 76 gives
+ * ±0.5 divisions at initial verification for loads up to the first step, ±1 up to the second and
+ * ±1.5 beyond it; in service the limits are twice as large. Source of the steps of all classes: UK
+ * SI 1995/1907, schedule 2, paragraph 4, table 3.
  */
 public enum AccuracyClass {
   /** Special. */
@@ -22,7 +22,7 @@ public enum AccuracyClass {
   /** Ordinary. */
   IIII(50, 200);
 
-  /** Of Handbook 44 in class IIII, in divisions; no published source at hand. */
+  /** Third step of Handbook 44 in class IIII, in divisions; no published source is at hand. */
   private static final int ORDINARY_THIRD_STEP = 400;
 
   private final int firstStep;
@@ -33,7 +33,7 @@ public enum AccuracyClass {
     this.secondStep = secondStep;
   }
 
-  /** The class that a cell names in Roman or Arabic figures. */
+  /** The class that a cell names in Roman or Arabic figures; empty if it names none. */
   public static Optional<AccuracyClass> of(String text) {
     return switch (text.strip().toUpperCase(Locale.ROOT)) {
       case "I", "1" -> Optional.of(I);
@@ -50,7 +50,7 @@ public enum AccuracyClass {
     return inService(step -> load.compareTo(BigFraction.of(step)) <= 0);
   }
 
-  /** The same for a load and a division in one unit. */
+  /** As above, for a load and a division in one unit. */
   public int inServiceDivisions(BigDecimal load, BigDecimal division) {
     var size = load.abs();
     return inService(step -> size.compareTo(division.multiply(BigDecimal.valueOf(step))) <= 0);

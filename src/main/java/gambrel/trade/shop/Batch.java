@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Trim of one or more bodies made into something.
+ * Trim of one or more bodies that becomes one product.
  *
- * @param id its key
- * @param product what it is made into, or empty
- * @param made the day it was made
+ * @param id the id that scales and files use
+ * @param product the product, or empty
+ * @param made the day on which it was made
  * @param gain whether it takes up water or brine
  * @param due the day by which it is packed
- * @param added what went in, for the page, or empty
- * @param note or empty
- * @param listed whether {@code batches.csv} has it
+ * @param added the ingredients that the page names, or empty
+ * @param note a note of the shop, or empty
+ * @param listed whether {@code batches.csv} lists it
  */
 public record Batch(
     String id,
@@ -24,7 +24,7 @@ public record Batch(
     String added,
     String note,
     boolean listed) {
-  /** A batch that is only known from the scale. */
+  /** A batch that only weighings name. */
   public static Batch unlisted(String id) {
     return new Batch(id, "", Optional.empty(), false, Optional.empty(), "", "", false);
   }

@@ -12,24 +12,24 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * One animal, or a mob boned together.
  *
- * @param id the key that scales and files use
+ * @param id the id that scales and files use
  * @param species its species
  * @param category the shop's own word for its class, or empty
  * @param killed the date of slaughter
- * @param liveWeight its weight alive
- * @param liveGuessed whether that weight was a guess
+ * @param liveWeight live weight
+ * @param liveGuessed whether the live weight is a guess
  * @param ageMonths age in months
- * @param fatMillimetres fat depth, as written
+ * @param fatMillimetres fat depth in millimetres, as the file has it
  * @param customer the owner that {@code bodies.csv} names, or empty
- * @param shares each owner's share, zero where it could not be read; empty means {@code customer}
- *     or the shop takes all
- * @param head how many animals, at least 1
- * @param tags other numbers keyed for it at the scale
- * @param mark ear tag or brand that its owner knows it by, or empty
- * @param outcome what became of it
- * @param supplier where the shop bought it, or empty
- * @param cost what the shop paid
- * @param note printed for the customer, or empty
+ * @param shares each owner's share, zero if it could not be read; empty if {@code customer} or the
+ *     shop owns the whole body
+ * @param head number of animals, at least 1
+ * @param tags other numbers that are keyed for it at the scale
+ * @param mark ear tag or brand by which its owner knows it, or empty
+ * @param outcome the result for the body as a whole
+ * @param supplier the supplier from whom the shop bought it, or empty
+ * @param cost the price that the shop paid
+ * @param note a note for the customer, or empty
  */
 public record Body(
     String id,
@@ -55,7 +55,7 @@ public record Body(
     tags = List.copyOf(tags);
   }
 
-  /** Who owns how much of it; the shop where nobody else is named. */
+  /** The share of each owner; the shop owns a body without a customer. */
   public Map<String, BigFraction> owners() {
     if (!shares.isEmpty()) {
       return shares;
@@ -63,12 +63,12 @@ public record Body(
     return Map.of(customer.isEmpty() ? Customer.SHOP : customer, BigFraction.ONE);
   }
 
-  /** Whether the shares are all known and add up to exactly one. */
+  /** Whether all shares are known and add up to exactly one. */
   public boolean sharesAddUp() {
     return !owners().containsValue(BigFraction.ZERO) && sharesSum().equals(BigFraction.ONE);
   }
 
-  /** The sum of the owners' shares; a share that is not known counts as zero. */
+  /** The sum of the owners' shares; an unknown share counts as zero. */
   public BigFraction sharesSum() {
     return owners().values().stream().reduce(BigFraction.ZERO, BigFraction::add);
   }

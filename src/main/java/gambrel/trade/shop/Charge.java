@@ -8,19 +8,19 @@ import java.util.Optional;
 /**
  * One line of the price list.
  *
- * @param id its key
- * @param description printed on the statement
- * @param basis what it is charged on
- * @param price money a unit of the basis; negative for a credit
+ * @param id its id
+ * @param description the text on the statement
+ * @param basis the quantity that is charged
+ * @param price money for a unit of the basis; negative for a credit
  * @param minimum least quantity charged
- * @param free quantity that costs nothing
+ * @param free quantity that is not charged
  * @param species only this species, or empty
- * @param category only this class of body, or empty
- * @param item only this item and what lies under it, or empty
+ * @param category only bodies of this category, or empty
+ * @param item only this item and the items under it, or empty
  * @param body only this body, or empty
- * @param hotFrom lower end of a hot weight band, included
- * @param hotTo upper end of the band, excluded
- * @param taxPercent tax on the line
+ * @param hotFrom least hot weight, included
+ * @param hotTo greatest hot weight, excluded
+ * @param taxPercent tax on the line, in per cent
  * @param from first day, included
  * @param to last day, included
  */
@@ -41,7 +41,7 @@ public record Charge(
     Optional<LocalDate> from,
     Optional<LocalDate> to) {
 
-  /** What a charge counts. */
+  /** The quantity that is charged. */
   public enum Basis {
     /** Animals. */
     HEAD,
@@ -55,13 +55,13 @@ public record Charge(
     BONING,
     /** Green weight into batches. */
     TUB,
-    /** Weight of packs as weighed, batch packs left out. */
+    /** Net weight of packs without packs of a batch. */
     PACKED,
     /** Number of those packs. */
     PACK,
     /** Days hung. */
     DAY,
-    /** Each customer in shares, in full. */
+    /** Customers with a share; each pays the full price. */
     SHARE
   }
 }

@@ -6,17 +6,17 @@ import java.time.OffsetDateTime;
 import java.util.Optional;
 
 /**
- * A value laid over rows of the exports.
+ * A correction of one field in rows of the exports.
  *
  * @param scale the scale of the rows
  * @param ticket a ticket, a run {@code FIRST-LAST}, or one row as {@code FILE:LINE}
- * @param date only rows of this local date
+ * @param date only rows of this date in the shop's zone
  * @param field the export column to change
  * @param value its new value
- * @param by who decided
- * @param on when; it has no effect before
- * @param reason why
- * @param place where the correction stands
+ * @param by the person who decided
+ * @param on the moment of the decision; the correction has no effect before it
+ * @param reason the reason
+ * @param place file and line of the correction
  */
 public record Correction(
     String scale,

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Finds ids as they are written, else the one id that fits without leading zeros. */
+/** Finds an id as written, else the only id that is equal without leading zeros. */
 public final class IdIndex {
   private final Set<String> ids = new HashSet<>();
   private final Map<String, Set<String>> withoutZeros = new HashMap<>();
@@ -23,12 +23,12 @@ public final class IdIndex {
   /**
    * An id that was found.
    *
-   * @param id as it is defined
-   * @param exact whether it was written so
+   * @param id the id as the shop's file defines it
+   * @param exact whether the text was equal to it
    */
   public record Match(String id, boolean exact) {}
 
-  /** The id that {@code text} means. */
+  /** The id that {@code text} means; empty if none fits, or several fit without zeros. */
   public Optional<Match> find(String text) {
     if (ids.contains(text)) {
       return Optional.of(new Match(text, true));
@@ -39,7 +39,7 @@ public final class IdIndex {
         : Optional.empty();
   }
 
-  /** An id as a spreadsheet leaves it that takes it for a number. */
+  /** The id without leading zeros, as a spreadsheet writes it that reads it as a number. */
   public static String withoutZeros(String id) {
     int zeros = 0;
     while (zeros < id.length() - 1 && id.charAt(zeros) == '0') {

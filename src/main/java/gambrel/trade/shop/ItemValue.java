@@ -5,10 +5,10 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What a unit of weight of an item is worth to the shop.
+ * The value of an item to the shop.
  *
  * @param item the item
- * @param value money a unit of weight
+ * @param value money for a unit of weight
  * @param from first day, included
  * @param to last day, included
  */

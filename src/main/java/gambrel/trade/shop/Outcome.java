@@ -1,10 +1,10 @@
 package gambrel.trade.shop;
 
-/** What became of a body as a whole. */
+/** The result for a body as a whole. */
 public enum Outcome {
   /** Cut in the usual way. */
   CUT,
-  /** Left as it hung. */
+  /** Taken home as it hung. */
   WHOLE,
   /** Found unfit for food. */
   CONDEMNED,

@@ -5,16 +5,16 @@ import java.math.BigDecimal;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What others have published of a figure.
+ * A range that a publication gives for a figure.
  *
  * @param low lower end, in per cent
  * @param high upper end, in per cent
- * @param about word for what it was found of, or how; or empty
- * @param source who published it
+ * @param about a word for the animals or the method of the publication, or empty
+ * @param source the publication
  */
 public record PublishedRange(BigDecimal low, BigDecimal high, String about, String source) {
 
-  /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) the range. */
+  /** −1, 0 or 1 if a percentage, rounded to one decimal, is below, in or above the range. */
   public int compare(BigFraction percent) {
     var printed = Exact.round(percent, 1);
     if (printed.compareTo(low) < 0) {

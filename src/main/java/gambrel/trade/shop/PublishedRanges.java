@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The published ranges that figures are held against.
+ * The published ranges with which figures are compared.
  *
  * @param ranges by {@link #key}
  */
@@ -15,14 +15,15 @@ public record PublishedRanges(Map<String, PublishedRange> ranges) {
     ranges = Map.copyOf(ranges);
   }
 
-  /** Under what a range is kept. */
+  /** The key of a range. */
   public static String key(String species, String figure) {
     return species + ' ' + figure;
   }
 
   /**
-   * The range of a species' figure: {@code dressing} of live, {@code chill} of hot, {@code
-   * take_home} of cold, {@code bone} and {@code fat} of the weight into the boning room.
+   * The range of a species for {@code dressing} (of live weight), {@code chill} (of hot weight),
+   * {@code take_home} (of cold weight), {@code bone} or {@code fat} (of the weight into the boning
+   * room); empty if none is published.
    */
   public Optional<PublishedRange> of(Species species, String figure) {
     return Optional.ofNullable(ranges.get(key(species.id(), figure)));

@@ -4,20 +4,20 @@ import gambrel.trade.notice.Place;
 import java.time.OffsetDateTime;
 
 /**
- * A person's decision about a body that waits.
+ * A person's decision about a body.
  *
  * @param body the body
- * @param by who decided
- * @param on when; it has no effect before
- * @param reason why
- * @param action what was decided
- * @param place where the release stands
+ * @param by the person who decided
+ * @param on the moment of the decision; the release has no effect before it
+ * @param reason the reason
+ * @param action the decision
+ * @param place file and line of the release
  */
 public record Release(
     String body, String by, OffsetDateTime on, String reason, Action action, Place place) {
-  /** What a release does. */
+  /** The decisions. */
   public enum Action {
-    /** Lets a held statement go as it stands. */
+    /** Issues a held statement as it is. */
     RELEASE,
     /** Treats an open body as finished. */
     CLOSE,

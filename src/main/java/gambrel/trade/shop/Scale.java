@@ -7,12 +7,12 @@ import java.util.Optional;
 /**
  * One weighing instrument.
  *
- * @param id the key that exports use
- * @param where where it stands, or empty
+ * @param id the id that exports use
+ * @param where the place of the scale, or empty
  * @param layout the layout of its exports, or empty
- * @param unit its own unit: that of division and capacity, and of its rows by default
+ * @param unit the unit of division and capacity, and of rows without a unit
  * @param division the smallest step that it shows, above zero
- * @param capacity the most that it weighs
+ * @param capacity the greatest load
  * @param accuracy its accuracy class
  */
 public record Scale(

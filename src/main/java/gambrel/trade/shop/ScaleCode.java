@@ -4,14 +4,14 @@ import gambrel.trade.measure.Weight;
 import java.util.Optional;
 
 /**
- * What a code keyed at a scale means.
+ * The meaning of a code that is keyed at a scale.
  *
  * @param pattern the code, or the beginning of codes followed by {@code *}
- * @param item the item of the cut tree, or empty for steps that name none
- * @param step where the thing is on its way
+ * @param item the item of the cut tree, or empty for steps without an item
+ * @param step the step on the way from the rail to the box
  * @param description the shop's own words
  * @param tare weight of the empty container, in the shop's unit
- * @param tareEach whether the tare counts once a piece
+ * @param tareEach whether the tare counts once for each piece
  * @param nominal the true weight of a test weight, in the shop's unit
  */
 public record ScaleCode(

@@ -16,23 +16,24 @@ import java.util.Set;
  * The shop's settings, from {@code shop.properties}.
  *
  * @param name the shop's name
- * @param address or empty
- * @param contact or empty
+ * @param address the address, or empty
+ * @param contact the contact line, or empty
  * @param currency the one currency of all money
- * @param locale how numbers and dates are printed
+ * @param locale the format of numbers and dates
  * @param language the language of the pages
- * @param region which names and cuts of the trade apply
+ * @param region the names and cuts of the trade
  * @param unit the unit of all weights: kilogram or pound
  * @param zone the shop's time zone
  * @param paper page size
- * @param taxName what the tax is called, or empty
+ * @param taxName the name of the tax, or empty
  * @param taxIncluded whether prices contain the tax
  * @param templates the shop's own template folder, relative to the shop folder
- * @param rail rail weights taken, by species; the entry for no species is the default
+ * @param rail the rail weights that the shop takes, by species; the entry without a species is the
+ *     default
  * @param bins whether bone, fat and waste are weighed
  * @param quietHours hours without a weighing after which a body is finished
- * @param cuttingDays days within which a part-cut body is carried on
- * @param yearReviews months whose summary also reviews the twelve months that end with it
+ * @param cuttingDays days within which cutting of a part-cut body is expected to go on
+ * @param yearReviews months whose summary also reviews the last twelve months
  * @param allowMixedBatches whether owners' meat may be mixed
  * @param limits the shop's limits
  */
@@ -72,23 +73,23 @@ public record Settings(
     LETTER
   }
 
-  /** Whether what stays behind is weighed. */
+  /** Whether bone, fat and waste are weighed. */
   public enum Bins {
     /** All of it. */
     WEIGHED,
-    /** Some of it: the loss is shown, never tested. */
+    /** Some of it: the loss is printed but never tested. */
     PARTLY,
     /** None of it. */
     NO
   }
 
   /**
-   * What the shop accepts.
+   * The shop's limits.
    *
-   * @param cuttingLossPercent of the weight into the boning room
-   * @param hangingPercentPerDay added where a body hung on without being weighed again
-   * @param batchLossPercent of what went into a batch
-   * @param daysHung longest hanging without a remark
+   * @param cuttingLossPercent greatest loss at the bench, of the weight into the boning room
+   * @param hangingPercentPerDay added for each day on which a body hung on after its last weighing
+   * @param batchLossPercent greatest loss of a batch, of the weight that went into it
+   * @param daysHung longest hanging without a notice
    * @param revisions most revised statements in a night
    */
   public record Limits(

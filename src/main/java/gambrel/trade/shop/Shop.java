@@ -10,20 +10,20 @@ import java.util.Optional;
 import java.util.SortedMap;
 
 /**
- * Everything in the shop folder but the exports.
+ * The shop folder without the exports.
  *
  * @param settings the shop's settings
- * @param cuts the cut trees, the shop's own cuts laid over the built-in ones
- * @param ranges what others have published
- * @param foods how food keeps, as published
+ * @param cuts the built-in cut trees with the shop's own cuts
+ * @param ranges published ranges of figures
+ * @param foods published advice on keeping food
  * @param customers by id
  * @param bodies by id
- * @param codes what scale codes mean
+ * @param codes the meanings of scale codes
  * @param scales by id
  * @param bench in file order
  * @param charges in file order
  * @param values in file order
- * @param batches the listed ones, by id
+ * @param batches the listed batches, by id
  * @param payments in file order
  * @param corrections in file order
  * @param releases in file order
@@ -59,12 +59,12 @@ public record Shop(
     releases = List.copyOf(releases);
   }
 
-  /** The batch with this id, listed or not. */
+  /** The batch with this id; an unlisted one if {@code batches.csv} does not have it. */
   public Batch batch(String id) {
     return Optional.ofNullable(batches.get(id)).orElseGet(() -> Batch.unlisted(id));
   }
 
-  /** The customer with this id; the shop itself under its reserved id. */
+  /** The customer with this id; one with only a name if {@code customers.csv} does not have it. */
   public Customer customer(String id) {
     return Optional.ofNullable(customers.get(id))
         .orElseGet(

@@ -1,10 +1,10 @@
 package gambrel.trade.shop;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 import java.util.Optional;
 
-/** Where a weighed thing is on its way from the rail to the box. */
-public enum Step {
+/** The steps at which things are weighed on the way from the rail to the box. */
+public enum Step implements FileWord {
   /** On the rail after dressing. */
   HOT,
   /** On the rail after chilling. */
@@ -17,31 +17,18 @@ public enum Step {
   TUB,
   /** Water, seasoning, filler or bought-in fat going into a batch. */
   ADDED,
-  /** Goes home, or to the shop's counter. */
+  /** Packed for the customer or for the shop's counter. */
   PACK,
-  /** Bone, fat or waste not taken home. */
+  /** Bone, fat or waste that is not taken home. */
   BIN,
   /** A test weight. */
   TEST,
-  /** Moves no mass. */
+  /** Anything else; it takes no part in a balance. */
   OTHER;
 
-  private final String id = name().toLowerCase(Locale.ROOT);
-
-  /** The step that a cell names. */
+  /** The step that a text names, without regard to case or outer blanks; empty if it names none. */
   public static Optional<Step> of(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    for (var step : values()) {
-      if (step.id.equals(wanted)) {
-        return Optional.of(step);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The word that files use. */
-  public String id() {
-    return id;
+    return FileWord.find(Step.class, text);
   }
 
   /** Whether the thing hangs on the rail. */
@@ -49,7 +36,7 @@ public enum Step {
     return this == HOT || this == COLD || this == AGED;
   }
 
-  /** Whether the thing came off a body on the block: into a box, a tub or a bin, or onto it. */
+  /** Whether a weighing of this step is made while a body is cut. */
   public boolean isCutting() {
     return this == BLOCK || this == TUB || this == PACK || this == BIN;
   }

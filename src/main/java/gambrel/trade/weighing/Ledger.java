@@ -1,17 +1,35 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.Place;
 import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.ClockChecks;
+import gambrel.trade.rows.CorrectedRows;
+import gambrel.trade.rows.ExportFile;
+import gambrel.trade.rows.Field;
+import gambrel.trade.rows.ReadRow;
+import gambrel.trade.rows.RowComparison;
+import gambrel.trade.rows.RowDisposition;
+import gambrel.trade.shop.Shop;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * All that the exports say, as known at one moment.
+ * What the exports say, as known at one moment.
  *
- * @param weighings those that have taken effect
- * @param rows what became of each file's rows, in path order
+ * @param weighings the weighings that have taken effect
+ * @param rows the number of rows of each file by disposition, in path order
  * @param setAside rows that wait for a person, in file and line order
- * @param notices everything else worth saying about rows
- * @param corrections those in force, as they were laid over rows
+ * @param notices all notices about rows but those of {@code setAside}
+ * @param corrections the corrections that were applied, row by row
  */
 public record Ledger(
     Weighings weighings,
@@ -19,11 +37,74 @@ public record Ledger(
     List<SetAside> setAside,
     List<Notice> notices,
     List<AppliedCorrection> corrections) {
+  private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
+
   /** Copies the lists. */
   public Ledger {
     rows = List.copyOf(rows);
     setAside = List.copyOf(setAside);
     notices = List.copyOf(notices);
     corrections = List.copyOf(corrections);
+  }
+
+  /**
+   * The ledger of {@code files} at {@code asOf}.
+   *
+   * @param files in path order
+   */
+  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
+    return of(files, shop, asOf, rows -> {});
+  }
+
+  /** As above; {@code done} receives 1 for each row that is classified, from several threads. */
+  public static Ledger of(
+      List<ExportFile> files, Shop shop, OffsetDateTime asOf, LongConsumer done) {
+    var corrected = CorrectedRows.of(files, shop, asOf);
+    var comparison = RowComparison.of(corrected.rows(), asOf);
+    var references = new ReferenceLookup(shop);
+    var classifier = new RowClassifier(shop, asOf, references, comparison);
+    var rows = classifier.classify(corrected.rows(), done);
+
+    var notices = new ArrayList<>(corrected.notices());
+    notices.addAll(comparison.unusedVoids());
+    notices.addAll(
+        ClockChecks.jumpsBack(read(rows, r -> r.disposition() != RowDisposition.REPEAT)));
+    notices.addAll(
+        ClockChecks.datedAhead(read(rows, r -> r.disposition() == RowDisposition.USED), asOf));
+    notices.addAll(DivisionCheck.notices(rows, typedWeights(corrected)));
+    notices.addAll(references.notices());
+    return new Ledger(
+        new Weighings(rows.stream().flatMap(row -> row.weighing().stream()).toList()),
+        counts(files, rows),
+        rows.stream()
+            .flatMap(row -> row.setAside().stream())
+            .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
+            .toList(),
+        notices,
+        corrected.corrections());
+  }
+
+  private static Stream<ReadRow> read(List<ClassifiedRow> rows, Predicate<ClassifiedRow> which) {
+    return rows.stream().filter(which).map(ClassifiedRow::row);
+  }
+
+  private static List<RowCount> counts(List<ExportFile> files, List<ClassifiedRow> rows) {
+    Map<String, Map<RowDisposition, Integer>> counts =
+        rows.stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.row().place().file(),
+                    Collectors.toMap(ClassifiedRow::disposition, row -> 1, Integer::sum)));
+    return files.stream()
+        .map(f -> RowCount.of(f.path(), counts.getOrDefault(f.path(), Map.of())))
+        .toList();
+  }
+
+  /** The rows whose weight a correction gives. */
+  private static Set<Place> typedWeights(CorrectedRows rows) {
+    return rows.corrections().stream()
+        .filter(c -> WEIGHTS.contains(c.correction().field()))
+        .map(c -> c.row().place())
+        .collect(Collectors.toSet());
   }
 }

@@ -5,7 +5,6 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
@@ -16,20 +15,22 @@ import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
- * The net weight of a row: as shown, or gross less tare.
+ * The net weight of a row: as the scale shows it, or gross less tare.
  *
  * @param net in the shop's unit
  * @param shown in the row's unit
- * @param unit the row's unit
  */
-record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
+record NetWeight(Weight net, BigDecimal shown) {
   /**
-   * Divisions above its capacity up to which a scale may show a weight, as OIML R 76 has it. No
-   * published source of the number is at hand; the notice says so.
+   * A scale may show weights up to so many divisions above its capacity, as OIML R 76 has it. The
+   * number has no published source at hand; the notice says so.
    */
   private static final BigDecimal OVERLOAD_DIVISIONS = BigDecimal.valueOf(9);
 
-  /** Reads the weights of {@code row}. */
+  /**
+   * Reads the weights of {@code row}, which are in {@code unit}. A net weight counts before gross
+   * less tare; without a tare cell the tare of the code is subtracted.
+   */
   static NetWeight of(
       ExportRow row,
       WeightUnit unit,
@@ -41,48 +42,28 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     var net = number(row, Field.NET);
     var gross = number(row, Field.GROSS);
     var tare = number(row, Field.TARE);
-    var division = in(scale.division(), scale.unit(), unit);
     if (net.isPresent() && gross.isPresent() && tare.isPresent()) {
-      var difference = gross.get().subtract(tare.get()).subtract(net.get()).abs();
-      if (difference.compareTo(division) > 0) {
-        throw new Refusal(
-            Notice.of(NoticeCode.NET_DISAGREES, row.place())
-                .with("gross", new Value.Shown(gross.get()))
-                .with("tare", new Value.Shown(tare.get()))
-                .with("expected", new Value.Shown(gross.get().subtract(tare.get())))
-                .with("found", new Value.Shown(net.get()))
-                .with("difference", new Value.Shown(difference))
-                .with("tolerance", new Value.Shown(division, unit)));
-      }
+      checkDifference(gross.get(), tare.get(), net.get(), unit, scale);
     }
-    if (net.isEmpty() && gross.isEmpty()) {
-      throw new Refusal(Notice.of(NoticeCode.NET_MISSING, row.place()));
-    }
-    checkCapacity(gross.or(() -> net).get(), unit, scale);
+    var load =
+        gross.or(() -> net).orElseThrow(() -> new Refusal(Notice.of(NoticeCode.NET_MISSING)));
+    checkCapacity(load, unit, scale);
     if (net.isPresent() || tare.isPresent()) {
-      return of(net.orElseGet(() -> gross.get().subtract(tare.get())), unit, shopUnit);
+      var shown = net.orElseGet(() -> load.subtract(tare.get()));
+      return notNegative(unit.weight(shown, shopUnit), shown);
     }
-    return of(gross.get(), unit, tare(code, pieces), shopUnit);
+    // The code's tare is in the shop's unit; the difference is exact and rounded once.
+    var ofCode = tare(code, pieces);
+    return notNegative(
+        Weight.of(unit.convert(load, shopUnit).subtract(ofCode.fraction())),
+        load.subtract(in(ofCode.decimal(), shopUnit, unit)));
   }
 
-  private static NetWeight of(BigDecimal shown, WeightUnit unit, WeightUnit shopUnit)
-      throws Refusal {
-    return of(unit.weight(shown, shopUnit), shown, unit);
-  }
-
-  /** The code's tare is in the shop's unit; the difference is exact and rounded once. */
-  private static NetWeight of(BigDecimal gross, WeightUnit unit, Weight tare, WeightUnit shopUnit)
-      throws Refusal {
-    var net = Weight.of(unit.convert(gross, shopUnit).subtract(tare.fraction()));
-    return of(net, gross.subtract(in(tare.decimal(), shopUnit, unit)), unit);
-  }
-
-  private static NetWeight of(Weight net, BigDecimal shown, WeightUnit unit) throws Refusal {
+  private static NetWeight notNegative(Weight net, BigDecimal shown) throws Refusal {
     if (net.isNegative()) {
-      throw new Refusal(
-          Notice.of(NoticeCode.NET_NEGATIVE, Place.NONE).with("found", new Value.Shown(shown)));
+      throw new Refusal(Notice.of(NoticeCode.NET_NEGATIVE).with("found", new Value.Shown(shown)));
     }
-    return new NetWeight(net, shown, unit);
+    return new NetWeight(net, shown);
   }
 
   private static Weight tare(ScaleCode code, Optional<Integer> pieces) {
@@ -90,19 +71,40 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     return new Weight(Math.multiplyExact(code.tare().hundredThousandths(), (long) number));
   }
 
+  /** Refuses a net weight that differs from gross less tare by more than a division. */
+  private static void checkDifference(
+      BigDecimal gross, BigDecimal tare, BigDecimal net, WeightUnit unit, Scale scale)
+      throws Refusal {
+    var division = in(scale.division(), scale.unit(), unit);
+    var expected = gross.subtract(tare);
+    var difference = expected.subtract(net).abs();
+    if (difference.compareTo(division) > 0) {
+      throw new Refusal(
+          Notice.of(NoticeCode.NET_DISAGREES)
+              .with("gross", new Value.Shown(gross))
+              .with("tare", new Value.Shown(tare))
+              .with("expected", new Value.Shown(expected))
+              .with("found", new Value.Shown(net))
+              .with("difference", new Value.Shown(difference))
+              .with("tolerance", new Value.Shown(division, unit)));
+    }
+  }
+
   private static void checkCapacity(BigDecimal load, WeightUnit unit, Scale scale) throws Refusal {
     if (scale.capacity().isEmpty()) {
       return;
     }
-    var most = scale.capacity().get().add(scale.division().multiply(OVERLOAD_DIVISIONS));
+    var capacity = scale.capacity().get();
+    var most = capacity.add(scale.division().multiply(OVERLOAD_DIVISIONS));
     if (in(load, unit, scale.unit()).compareTo(most) > 0) {
       throw new Refusal(
-          Notice.of(NoticeCode.OVER_CAPACITY, Place.NONE)
+          Notice.of(NoticeCode.OVER_CAPACITY)
               .with("found", new Value.Shown(load, unit))
-              .with("capacity", new Value.Shown(scale.capacity().get(), scale.unit())));
+              .with("capacity", new Value.Shown(capacity, scale.unit())));
     }
   }
 
+  /** A weight in another unit, rounded to the decimals of a weight. */
   private static BigDecimal in(BigDecimal value, WeightUnit from, WeightUnit to) {
     return from == to ? value : Exact.round(from.convert(value, to), Weight.DECIMALS);
   }
@@ -115,9 +117,7 @@ record NetWeight(Weight net, BigDecimal shown, WeightUnit unit) {
     var number = DecimalText.of(text);
     if (number.isEmpty()) {
       throw new Refusal(
-          Notice.of(NoticeCode.NUMBER_BAD, row.place())
-              .with("cell", row.quoted(field))
-              .with("column", field.id()));
+          Notice.of(NoticeCode.NUMBER_BAD).with("cell", row.quoted(field)).with("column", field.id()));
     }
     return number;
   }

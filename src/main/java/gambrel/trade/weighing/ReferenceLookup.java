@@ -3,7 +3,6 @@ package gambrel.trade.weighing;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
@@ -23,17 +22,16 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
 
 /**
- * Finds what the cells of a row name, and remembers what fitted only without leading zeros; for
- * several threads at once.
+ * Finds what the cells of a row name, and collects a notice for each id that fits only without its
+ * leading zeros. Safe for several threads.
  */
 final class ReferenceLookup {
   private final Shop shop;
   private final IdIndex bodies;
-  private final Map<String, Body> byId;
   private final IdIndex customers;
   private final IdIndex scales;
-  private final TagIndex tags;
   private final IdIndex batches;
+  private final TagIndex tags;
   private final Map<String, ScaleCode> exactCodes = new HashMap<>();
   private final List<ScaleCode> prefixCodes = new ArrayList<>();
   private final IdIndex codes;
@@ -42,7 +40,6 @@ final class ReferenceLookup {
   ReferenceLookup(Shop shop) {
     this.shop = shop;
     bodies = new IdIndex(shop.bodies().keySet());
-    byId = new HashMap<>(shop.bodies());
     customers = new IdIndex(shop.customers().keySet());
     scales = new IdIndex(shop.scales().keySet());
     batches = new IdIndex(shop.batches().keySet());
@@ -58,35 +55,35 @@ final class ReferenceLookup {
     codes = new IdIndex(exactCodes.keySet());
   }
 
-  /** A note for every id that fitted only without its leading zeros. */
+  /** A notice for each id that fits only without its leading zeros. */
   Collection<Notice> notices() {
     return notices.values();
   }
 
-  private String taken(String kind, String written, IdIndex.Match match) {
+  /** The id that was found; makes a notice if it was written with other leading zeros. */
+  private String id(String kind, String written, IdIndex.Match match) {
     if (!match.exact()) {
       notices.putIfAbsent(
           kind + '\n' + written,
-          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT), Place.NONE)
+          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT))
               .with("written", written)
               .with("id", match.id()));
     }
     return match.id();
   }
 
-  Scale scale(String text) throws Refusal {
-    var match =
-        scales
-            .find(text)
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        text.isEmpty()
-                            ? Notice.of(NoticeCode.SCALE_UNKNOWN, "BLANK", Place.NONE)
-                            : Notice.of(NoticeCode.SCALE_UNKNOWN, Place.NONE)));
-    return shop.scales().get(taken("scale", text, match));
+  private Optional<String> find(String kind, IdIndex index, String text) {
+    return index.find(text).map(match -> id(kind, text, match));
   }
 
+  Scale scale(String text) throws Refusal {
+    var id =
+        find("scale", scales, text)
+            .orElseThrow(() -> new Refusal(unknown(NoticeCode.SCALE_UNKNOWN, text)));
+    return shop.scales().get(id);
+  }
+
+  /** The code as it is written, else the longest beginning that fits. */
   ScaleCode code(String text) throws Refusal {
     var exact = exactCodes.get(text);
     if (exact != null) {
@@ -97,51 +94,44 @@ final class ReferenceLookup {
         return code;
       }
     }
-    var match =
-        codes
-            .find(text)
+    var id =
+        find("code", codes, text)
             .orElseThrow(
-                () ->
-                    new Refusal(
-                        text.isEmpty()
-                            ? Notice.of(NoticeCode.CODE_UNKNOWN, "BLANK", Place.NONE)
-                            : Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE).with("code", text)));
-    return exactCodes.get(taken("code", text, match));
+                () -> new Refusal(unknown(NoticeCode.CODE_UNKNOWN, text).with("code", text)));
+    return exactCodes.get(id);
   }
 
+  /** The id of a customer or of the shop; empty if the cell is blank. */
   String customer(String text) throws Refusal {
-    if (text.isEmpty() || text.equals(Customer.SHOP)) {
-      return text;
-    }
-    var match =
-        customers
-            .find(text)
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Notice.of(NoticeCode.CUSTOMER_UNKNOWN, Place.NONE).with("customer", text)));
-    return taken("customer", text, match);
+    return text.isEmpty() || text.equals(Customer.SHOP)
+        ? text
+        : find("customer", customers, text)
+            .orElseThrow(() -> new Refusal(NoticeCode.CUSTOMER_UNKNOWN, "customer", text));
   }
 
-  /** The batch as batches.csv writes it; an unlisted one as it stands. */
+  /** The id of a batch that batches.csv lists, else the text itself. */
   String batch(String text) {
-    return batches.find(text).map(match -> taken("batch", text, match)).orElse(text);
+    return find("batch", batches, text).orElse(text);
   }
 
-  /** The body that a cell means on {@code date}; empty where the cell is blank. */
+  private static Notice unknown(NoticeCode code, String text) {
+    return text.isEmpty() ? Notice.of(code, "BLANK") : Notice.of(code);
+  }
+
+  /** The body that a cell means on {@code date}; empty if the cell is blank. */
   Optional<Body> body(String text, LocalDate date) throws Refusal {
     if (text.isEmpty()) {
       return Optional.empty();
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw new Refusal(
-          tags.lost(text, date)
-              .orElseGet(() -> Notice.of(NoticeCode.BODY_UNKNOWN, Place.NONE).with("named", text)));
+      throw tags.outOfTime(text, date)
+          .map(Refusal::new)
+          .orElseGet(() -> new Refusal(NoticeCode.BODY_UNKNOWN, "named", text));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
-          Notice.of(NoticeCode.BODY_AMBIGUOUS, Place.NONE)
+          Notice.of(NoticeCode.BODY_AMBIGUOUS)
               .with("number", text)
               .with("bodies", all(candidates)));
     }
@@ -156,27 +146,25 @@ final class ReferenceLookup {
   }
 
   /**
-   * Every body that a cell may mean: one by id, else by tag, each as written before without zeros.
+   * Every body that a cell may mean on {@code date}. The order of the search is: the id as written,
+   * tags as written, the id without leading zeros, tags without leading zeros.
    */
   List<Body> candidates(String text, LocalDate date) {
     var match = bodies.find(text);
     if (match.isPresent() && match.get().exact()) {
-      return List.of(byId.get(text));
+      return List.of(shop.bodies().get(text));
     }
     var tagged = tags.bodies(text, date);
     if (!tagged.isEmpty()) {
       return tagged;
     }
     if (match.isPresent()) {
-      return List.of(byId.get(taken("body", text, match.get())));
+      return List.of(shop.bodies().get(id("body", text, match.get())));
     }
     var tag = tags.find(text);
-    if (tag.isEmpty()) {
-      return List.of();
-    }
-    var close = tags.bodies(tag.get().id(), date);
+    var close = tag.map(found -> tags.bodies(found.id(), date)).orElse(List.of());
     if (close.size() == 1) {
-      taken("body", text, tag.get());
+      id("body", text, tag.orElseThrow());
     }
     return close;
   }

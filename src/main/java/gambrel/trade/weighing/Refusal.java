@@ -1,17 +1,23 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 
-/** Why a row cannot be accepted; thrown within this package only, to leave a row's checks early. */
+/** The reason why a row gives no weighing; {@link RowClassifier} catches it. */
 final class Refusal extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final transient Notice notice;
 
-  /** Refuses a row for the reason that a notice gives. */
+  /** Refuses a row; the notice needs no place. */
   Refusal(Notice notice) {
     super(notice.saying().key(), null, false, false);
     this.notice = notice;
+  }
+
+  /** Refuses a row with a notice that has one value. */
+  Refusal(NoticeCode code, String name, String value) {
+    this(Notice.of(code).with(name, value));
   }
 
   Notice notice() {

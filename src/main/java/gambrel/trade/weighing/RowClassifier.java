@@ -2,155 +2,93 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
-import gambrel.trade.rows.ClockJumps;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
 import gambrel.trade.rows.RowDisposition;
-import gambrel.trade.rows.RowReader;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.LongConsumer;
 
-/** Says of every row of a file what becomes of it; asked by several threads at once. */
+/** Decides the disposition of every row and makes the weighings. */
 final class RowClassifier {
+  private final Shop shop;
   private final OffsetDateTime asOf;
-  private final ReferenceLookup directory;
+  private final ReferenceLookup references;
   private final BenchLookup bench;
-  private final WeighingFactory acceptance;
+  private final WeighingFactory factory;
   private final RowComparison comparison;
-  private final Map<Place, Notice> conflicts;
 
-  /**
-   * A judge.
-   *
-   * @param comparison of the rows that may be repeats, voids or voided
-   * @param conflicts why rows wait that stand against each other
-   */
   RowClassifier(
-      Shop shop,
-      OffsetDateTime asOf,
-      ReferenceLookup directory,
-      RowReader reader,
-      RowComparison comparison,
-      Map<Place, Notice> conflicts) {
+      Shop shop, OffsetDateTime asOf, ReferenceLookup references, RowComparison comparison) {
+    this.shop = shop;
     this.asOf = asOf;
-    this.directory = directory;
+    this.references = references;
     this.bench = new BenchLookup(shop.bench());
-    this.acceptance = new WeighingFactory(shop, directory, bench, reader);
+    this.factory = new WeighingFactory(shop, references, bench);
     this.comparison = comparison;
-    this.conflicts = conflicts;
   }
 
   /**
-   * What became of the rows of one file; every list is in line order.
+   * Classifies all rows.
    *
-   * @param count how many rows have each disposition
-   * @param setAside rows that wait for a person
-   * @param used rows that are read and understood, in effect or not yet
-   * @param weighed those that are in effect, with their weighings
-   * @param jumps where a clock went back
+   * @param done receives 1 for each row
    */
-  record JudgedFile(
-      RowCount count,
-      List<SetAside> setAside,
-      List<ReadRow> used,
-      List<DivisionGrid.Weighed> weighed,
-      List<Notice> jumps) {}
-
-  /**
-   * Judges a file.
-   *
-   * @param rows in line order
-   * @param beyond rail weighings for which the body has no part left
-   */
-  JudgedFile judge(String path, List<ReadRow> rows, Set<Place> beyond) {
-    var judging = new Judging(beyond);
-    rows.forEach(judging::take);
-    return judging.file(path);
+  List<ClassifiedRow> classify(List<ReadRow> rows, LongConsumer done) {
+    var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
+    var weighings = classified.stream().flatMap(row -> row.weighing().stream());
+    var beyond = RailLimit.beyond(shop, weighings);
+    return classified.stream()
+        .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
+        .toList();
   }
 
-  /** One file being judged. */
-  private final class Judging {
-    private final Set<Place> beyond;
-    private final Map<RowDisposition, Integer> count = new EnumMap<>(RowDisposition.class);
-    private final List<SetAside> setAside = new ArrayList<>();
-    private final List<ReadRow> met = new ArrayList<>();
-    private final List<ReadRow> used = new ArrayList<>();
-    private final List<DivisionGrid.Weighed> weighed = new ArrayList<>();
+  private ClassifiedRow classify(ReadRow row) {
+    var disposition = comparison.disposition(row);
+    return switch (disposition) {
+      case REPEAT, VOID -> ClassifiedRow.of(row, disposition);
+      case SET_ASIDE -> setAside(row, comparison.conflict(row));
+      case USED -> use(row);
+    };
+  }
 
-    private Judging(Set<Place> beyond) {
-      this.beyond = beyond;
+  /** A weighing or void row that is dated after {@code asOf} is used but has no effect yet. */
+  private ClassifiedRow use(ReadRow row) {
+    if (row.status().isVoid()) {
+      return ClassifiedRow.of(row, RowDisposition.USED);
     }
-
-    private void take(ReadRow row) {
-      var fate = row.removed() ? RowDisposition.VOID : comparison.fate(row.place());
-      if (fate == RowDisposition.SET_ASIDE) {
-        setAside(row, conflicts.get(row.place()));
-      } else if (fate == RowDisposition.USED && !accept(row)) {
-        fate = RowDisposition.SET_ASIDE;
-      }
-      count.merge(fate, 1, Integer::sum);
-      if (fate != RowDisposition.REPEAT) {
-        met.add(row);
-      }
-      if (fate == RowDisposition.USED) {
-        used.add(row);
-      }
-    }
-
-    /** A row that dates after the clock, or cancels from then on, is read but has no effect yet. */
-    private boolean accept(ReadRow row) {
-      if (row.status().isVoid()) {
-        return true;
-      }
-      try {
-        var weighing = acceptance.accept(row);
-        if (beyond.contains(row.place())) {
-          throw new Refusal(twice(weighing));
-        }
-        if (row.effective(asOf)) {
-          weighed.add(new DivisionGrid.Weighed(weighing, row));
-        }
-        return true;
-      } catch (Refusal refusal) {
-        setAside(row, row.about(refusal.notice()));
-        return false;
-      }
-    }
-
-    private void setAside(ReadRow row, Notice notice) {
-      var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
-      // A body that the bench book fills in is named as much as one that was keyed.
-      var filled =
-          row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
-      var bodies = directory.candidates(filled.get(Field.BODY), date).stream().map(Body::id);
-      setAside.add(new SetAside(notice, bodies.toList(), row.effective(asOf)));
-    }
-
-    private JudgedFile file(String path) {
-      var rows =
-          new RowCount(
-              path,
-              count.getOrDefault(RowDisposition.USED, 0),
-              count.getOrDefault(RowDisposition.REPEAT, 0),
-              count.getOrDefault(RowDisposition.VOID, 0),
-              count.getOrDefault(RowDisposition.SET_ASIDE, 0));
-      return new JudgedFile(rows, setAside, used, weighed, ClockJumps.of(met));
+    try {
+      var weighing = Optional.of(factory.weighing(row)).filter(w -> row.effective(asOf));
+      return new ClassifiedRow(row, RowDisposition.USED, weighing, Optional.empty());
+    } catch (Refusal refusal) {
+      return setAside(row, row.about(refusal.notice()));
     }
   }
 
-  private static Notice twice(Weighing weighing) {
-    return Notice.of(NoticeCode.RAIL_TWICE, Place.NONE)
-        .with("named", weighing.body())
-        .with("item", weighing.item())
-        .with("step", weighing.step().id());
+  private ClassifiedRow railTwice(ClassifiedRow row) {
+    var weighing = row.weighing().orElseThrow();
+    return setAside(
+        row.row(),
+        row.row()
+            .about(Notice.of(NoticeCode.RAIL_TWICE))
+            .with("named", weighing.body())
+            .with("item", weighing.item())
+            .with("step", weighing.step().id()));
+  }
+
+  private ClassifiedRow setAside(ReadRow row, Notice reason) {
+    // The row holds the body that the bench book names if no body was keyed.
+    var filled = row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
+    var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
+    var bodies = references.candidates(filled.get(Field.BODY), date).stream().map(Body::id);
+    return new ClassifiedRow(
+        row,
+        RowDisposition.SET_ASIDE,
+        Optional.empty(),
+        Optional.of(new SetAside(reason, bodies.toList(), row.effective(asOf))));
   }
 }

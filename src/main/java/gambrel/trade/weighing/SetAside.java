@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * A row that waits for a person.
  *
- * @param notice why, and where it stands
- * @param bodies the bodies that it names; more than one where a tag is not unique
- * @param effective whether it is dated by the run's clock, so that it holds those bodies
+ * @param notice why the row waits, and its place
+ * @param bodies the bodies that the row may name; more than one if a tag is not unique
+ * @param effective whether the row has taken effect, so that it holds these bodies
  */
 public record SetAside(Notice notice, List<String> bodies, boolean effective) {
   /** Copies the bodies. */
@@ -16,7 +16,7 @@ public record SetAside(Notice notice, List<String> bodies, boolean effective) {
     bodies = List.copyOf(bodies);
   }
 
-  /** What tells this row from others, for a release: scale and ticket, or the place. */
+  /** The name of this row for a release: scale and ticket, or the place if it has no ticket. */
   public String name() {
     return notice.ticket().isEmpty()
         ? notice.place().toString()

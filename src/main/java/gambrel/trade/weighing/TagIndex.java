@@ -2,7 +2,6 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import java.time.LocalDate;
@@ -15,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The numbers keyed for bodies, each for a while only: tags are used again. */
+/** The tags of bodies. Tags are used again, so each counts for some time around the kill only. */
 final class TagIndex {
   /** A tag counts for bodies killed up to so many days before the weighing. */
   private static final int DAYS_BEFORE = 60;
@@ -33,7 +32,7 @@ final class TagIndex {
     index = new IdIndex(byTag.keySet());
   }
 
-  /** The tag that a text means, whether it counts now or not. */
+  /** The tag that a text means, on any date. */
   Optional<IdIndex.Match> find(String text) {
     return index.find(text);
   }
@@ -42,40 +41,38 @@ final class TagIndex {
   List<Body> bodies(String tag, LocalDate date) {
     return byTag.getOrDefault(tag, List.of()).stream()
         .filter(
-            body ->
-                body.killed()
-                    .filter(
-                        killed ->
-                            !killed.isBefore(date.minusDays(DAYS_BEFORE))
-                                && !killed.isAfter(date.plusDays(DAYS_AFTER)))
-                    .isPresent())
+            body -> days(body, date).filter(d -> -DAYS_AFTER <= d && d <= DAYS_BEFORE).isPresent())
         .toList();
   }
 
-  /** Why a tag counts for no body on {@code date}, with the body killed nearest to it. */
-  Optional<Notice> lost(String text, LocalDate date) {
+  /**
+   * Why a tag counts for no body on {@code date}, with the body killed nearest to it; empty if no
+   * body has the tag.
+   */
+  Optional<Notice> outOfTime(String text, LocalDate date) {
     return find(text)
         .flatMap(
             match ->
                 byTag.get(match.id()).stream()
-                    .min(Comparator.comparing(body -> distance(body, date))))
-        .map(body -> lost(text, body, date));
+                    .min(
+                        Comparator.comparing(
+                            body -> days(body, date).map(Math::abs).orElse(Long.MAX_VALUE))))
+        .map(body -> outOfTime(text, body, days(body, date)));
   }
 
-  private static Notice lost(String tag, Body body, LocalDate date) {
-    long days = body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date)).orElse(0L);
-    String variant = body.killed().isEmpty() ? "UNDATED" : days < 0 ? "KILLED_LATER" : "KILLED";
-    return Notice.of(NoticeCode.BODY_UNKNOWN, variant, Place.NONE)
+  /** The days from the kill to {@code date}; empty if the day of the kill is unknown. */
+  private static Optional<Long> days(Body body, LocalDate date) {
+    return body.killed().map(killed -> ChronoUnit.DAYS.between(killed, date));
+  }
+
+  private static Notice outOfTime(String tag, Body body, Optional<Long> days) {
+    long since = days.orElse(0L);
+    String variant = days.isEmpty() ? "UNDATED" : since < 0 ? "KILLED_LATER" : "KILLED";
+    return Notice.of(NoticeCode.BODY_UNKNOWN, variant)
         .with("tag", tag)
         .with("named", body.id())
-        .with("days", Math.abs(days))
+        .with("days", Math.abs(since))
         .with("most_before", DAYS_AFTER)
         .with("most_after", DAYS_BEFORE);
-  }
-
-  private static long distance(Body body, LocalDate date) {
-    return body.killed()
-        .map(killed -> Math.abs(ChronoUnit.DAYS.between(killed, date)))
-        .orElse(Long.MAX_VALUE);
   }
 }

@@ -18,17 +18,17 @@ import java.util.Optional;
  *
  * @param place file and line
  * @param scale the scale
- * @param ticket its running number, or empty
- * @param time when, at the shop's own offset
+ * @param ticket the scale's running number, or empty
+ * @param time the moment, with the offset of the shop's zone
  * @param body the body's id, or empty
- * @param code what was keyed
+ * @param code the meaning of the code that was keyed
  * @param net net weight in the shop's unit
  * @param shown net weight as the scale showed it
  * @param unit the unit that the scale showed
- * @param pieces pieces, if given
- * @param batch the batch, or empty
- * @param customer the customer whose pack it is outright, or empty
- * @param boner who cut it, or empty
+ * @param pieces the number of pieces, if given
+ * @param batch the batch's id, or empty
+ * @param customer the one customer who gets the pack, or empty
+ * @param boner the boner who cut it, or empty
  */
 public record Weighing(
     Place place,
@@ -45,45 +45,39 @@ public record Weighing(
     String customer,
     String boner) {
 
-  /** Earliest first; at one time by scale and ticket, so that the files' names do not matter. */
+  /** Earliest first; at one time by scale, then ticket, then place. */
   public static final Comparator<Weighing> BY_TIME =
       Comparator.comparing(Weighing::time, OffsetDateTime.timeLineOrder())
           .thenComparing(w -> w.scale().id())
           .thenComparing(Weighing::ticket)
           .thenComparing(Weighing::place);
 
-  /** The net weights of {@code weighings} together. */
+  /** The sum of the net weights. */
   public static Weight total(Collection<Weighing> weighings) {
-    long total = 0;
-    for (var weighing : weighings) {
-      total = Math.addExact(total, weighing.net().hundredThousandths());
-    }
-    return Weight.ofHundredThousandths(total);
+    return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 
-  /** Where the thing is on its way. */
+  /** The step on the way from the rail to the box. */
   public Step step() {
     return code.step();
   }
 
-  /** The item of the cut tree, or empty. */
+  /** The id of the item in the cut tree, or empty. */
   public String item() {
     return code.item();
   }
 
-  /** The local date. */
+  /** The date in the shop's zone. */
   public LocalDate date() {
     return time.toLocalDate();
   }
 
-  /**
-   * Whether it belongs to a batch: a pack that names one is the batch's, whatever body it names.
-   */
+  /** Whether the row names a batch; a pack of a batch is no pack of its body. */
   public boolean inBatch() {
     return !batch.isEmpty();
   }
 
-  /** Whether it goes into its batch or comes out of it. */
+  /** Whether it adds to its batch or is packed from it. */
   public boolean takesPartInBatch() {
     return switch (step()) {
       case TUB, ADDED, PACK -> inBatch();
@@ -91,12 +85,12 @@ public record Weighing(
     };
   }
 
-  /** Whether it is a weighing of its body: a pack of a batch is not. */
+  /** Whether it counts for its body; a pack of a batch does not. */
   public boolean ofBody() {
     return !body.isEmpty() && !(step() == Step.PACK && inBatch());
   }
 
-  /** How many of a hung part it takes up: its pieces, at least one and at most {@code most}. */
+  /** The number of hung parts on the scale: its pieces, at least 1 and at most {@code most}. */
   public int number(int most) {
     return Math.max(1, Math.min(pieces.orElse(1), most));
   }

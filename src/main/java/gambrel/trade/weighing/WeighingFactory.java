@@ -1,17 +1,14 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
-import gambrel.trade.rows.RowReader;
 import gambrel.trade.rows.Status;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.ScaleCode;
@@ -21,41 +18,42 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Turns one row that stands into a weighing, or says why it cannot be one. */
+/** Makes the weighing of one used row, or refuses the row with the reason. */
 final class WeighingFactory {
   private final Shop shop;
-  private final ReferenceLookup directory;
+  private final ReferenceLookup references;
   private final BenchLookup bench;
-  private final RowReader rows;
 
-  WeighingFactory(Shop shop, ReferenceLookup directory, BenchLookup bench, RowReader rows) {
+  WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench) {
     this.shop = shop;
-    this.directory = directory;
+    this.references = references;
     this.bench = bench;
-    this.rows = rows;
   }
 
-  Weighing accept(ReadRow read) throws Refusal {
+  Weighing weighing(ReadRow read) throws Refusal {
     var row = read.row();
     if (row.broken().isPresent()) {
-      throw new Refusal(
-          Notice.of(NoticeCode.ROW_BROKEN, row.place()).with("fault", row.broken().get()));
+      throw new Refusal(Notice.of(NoticeCode.ROW_BROKEN).with("fault", row.broken().get()));
     }
     if (read.status() instanceof Status.Unknown unknown) {
-      throw new Refusal(
-          Notice.of(NoticeCode.STATUS_BAD, row.place()).with("status", unknown.text()));
+      throw new Refusal(NoticeCode.STATUS_BAD, "status", unknown.text());
     }
-    var time = read.time().orElseThrow(() -> badTime(row));
-    var scale = directory.scale(row.get(Field.SCALE));
+    var time =
+        read.time()
+            .orElseThrow(() -> new Refusal(Notice.of(NoticeCode.TIME_BAD).with("time", row.quoted(Field.TIME))));
+    var scale = references.scale(row.get(Field.SCALE));
     var filled = bench.fill(row, scale.id(), time);
-    var body = directory.body(filled.row().get(Field.BODY), time.toLocalDate());
-    var code = directory.code(row.get(Field.CODE));
-    String customer = directory.customer(filled.row().get(Field.CUSTOMER));
-    String batch = directory.batch(filled.row().get(Field.BATCH));
+    var body = references.body(filled.row().get(Field.BODY), time.toLocalDate());
+    var code = references.code(row.get(Field.CODE));
+    String customer = references.customer(filled.row().get(Field.CUSTOMER));
+    String batch = references.batch(filled.row().get(Field.BATCH));
     checkItem(code, body);
     checkOwner(code.step(), body.isPresent(), !batch.isEmpty());
     var pieces = pieces(row);
-    var net = NetWeight.of(row, unit(row), scale, code, pieces, shop.settings().unit());
+    var unit =
+        read.unit()
+            .orElseThrow(() -> new Refusal(NoticeCode.UNIT_BAD, "unit", row.get(Field.UNIT)));
+    var net = NetWeight.of(row, unit, scale, code, pieces, shop.settings().unit());
     return new Weighing(
         row.place(),
         scale,
@@ -65,24 +63,11 @@ final class WeighingFactory {
         code,
         net.net(),
         net.shown(),
-        net.unit(),
+        unit,
         pieces,
         batch,
         customer,
         filled.boner());
-  }
-
-  private static Refusal badTime(ExportRow row) {
-    return new Refusal(
-        Notice.of(NoticeCode.TIME_BAD, row.place()).with("time", row.quoted(Field.TIME)));
-  }
-
-  private WeightUnit unit(ExportRow row) throws Refusal {
-    return rows.unit(row)
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    Notice.of(NoticeCode.UNIT_BAD, row.place()).with("unit", row.get(Field.UNIT))));
   }
 
   private static Optional<Integer> pieces(ExportRow row) throws Refusal {
@@ -93,13 +78,11 @@ final class WeighingFactory {
     try {
       return Optional.of(DecimalText.of(text).orElseThrow().intValueExact()).filter(n -> n >= 0);
     } catch (ArithmeticException | NoSuchElementException e) {
-      throw new Refusal(
-          Notice.of(NoticeCode.NUMBER_BAD, "WHOLE", row.place())
-              .with("cell", row.quoted(Field.PIECES)));
+      throw new Refusal(Notice.of(NoticeCode.NUMBER_BAD, "WHOLE").with("cell", row.quoted(Field.PIECES)));
     }
   }
 
-  /** The item must be the body's species' own; without a body any species will do. */
+  /** Refuses an item that the body's species, or without a body every species, does not have. */
   private void checkItem(ScaleCode code, Optional<Body> body) throws Refusal {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
@@ -109,7 +92,7 @@ final class WeighingFactory {
             ? has(body.get().species(), code)
             : Stream.of(Species.values()).anyMatch(species -> has(species, code));
     if (!known) {
-      throw new Refusal(misfit(code, body));
+      throw new Refusal(itemNotInSpecies(code, body));
     }
   }
 
@@ -117,14 +100,14 @@ final class WeighingFactory {
     return shop.cuts().of(species).find(code.item()).isPresent();
   }
 
-  private Notice misfit(ScaleCode code, Optional<Body> body) {
+  private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body) {
     var others =
         Stream.of(Species.values())
             .filter(species -> has(species, code))
             .map(WeighingFactory::species)
             .toList();
     String variant = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
-    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant, Place.NONE)
+    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant)
         .with("item", code.item())
         .with("code", code.pattern())
         .with("named", body.map(Body::id).orElse(""))
@@ -137,24 +120,15 @@ final class WeighingFactory {
   }
 
   private static void checkOwner(Step step, boolean body, boolean batch) throws Refusal {
-    boolean owned =
+    String missing =
         switch (step) {
-          case HOT, COLD, AGED, BLOCK, BIN -> body;
-          case PACK, TUB -> body || batch;
-          case ADDED -> batch;
-          case TEST, OTHER -> true;
+          case HOT, COLD, AGED, BLOCK, BIN -> body ? "" : "BODY";
+          case PACK, TUB -> body || batch ? "" : "BODY_OR_BATCH";
+          case ADDED -> batch ? "" : "BATCH";
+          case TEST, OTHER -> "";
         };
-    if (!owned) {
-      throw new Refusal(
-          Notice.of(NoticeCode.OWNER_MISSING, need(step), Place.NONE).with("step", step.id()));
+    if (!missing.isEmpty()) {
+      throw new Refusal(Notice.of(NoticeCode.OWNER_MISSING, missing).with("step", step.id()));
     }
-  }
-
-  private static String need(Step step) {
-    return switch (step) {
-      case PACK, TUB -> "BODY_OR_BATCH";
-      case ADDED -> "BATCH";
-      default -> "BODY";
-    };
   }
 }

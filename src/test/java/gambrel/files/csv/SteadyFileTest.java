@@ -9,7 +9,7 @@ import gambrel.files.export.ExportReader;
 import gambrel.files.export.Exports;
 import gambrel.files.folder.ShopFiles;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.weighing.Progress;
+import gambrel.trade.reckoning.Progress;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;

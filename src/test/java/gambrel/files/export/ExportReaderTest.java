@@ -74,6 +74,7 @@ class ExportReaderTest {
                 Field.NET, "2.5"),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             ROW),
         onlyRow(HEADER + ROW + "\n"));
   }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.files.export.ExportReader;
 import gambrel.trade.weighing.Ledger;
-import gambrel.trade.weighing.Ledgers;
 import gambrel.trade.weighing.Weighing;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -32,7 +31,7 @@ class LayoutsToLedgerTest {
     var shop = files.clean();
     var exports = ExportReader.read(folder, shop);
     assertEquals(List.of(), exports.notices());
-    return Ledgers.of(exports.files(), shop, OffsetDateTime.parse("2026-08-01T00:00+10:00"));
+    return Ledger.of(exports.files(), shop, OffsetDateTime.parse("2026-08-01T00:00+10:00"));
   }
 
   private static List<String> setAside(Ledger ledger) {

@@ -79,7 +79,7 @@ final class ShopRow {
     cells.put(Field.TARE, print == Print.ALL ? decimal(tare) : "");
     cells.values().removeIf(String::isEmpty);
     String raw = String.join(",", cells.values());
-    return new ExportRow(place, cells, Optional.empty(), Optional.empty(), raw);
+    return new ExportRow(place, cells, Optional.empty(), Optional.empty(), Optional.empty(), raw);
   }
 
   private static String decimal(long thousandths) {

@@ -57,7 +57,7 @@ class NewCutTest {
         new ScaleCode("skewer", SKEWERS.id(), Step.PACK, "", Weight.ZERO, false, Optional.empty()));
     return new Shop(
         shop.settings(),
-        shop.cuts().with(Species.BEEF, List.of(SKEWERS)),
+        shop.cuts().with(shop.cuts().of(Species.BEEF).extend(List.of(SKEWERS)).tree()),
         shop.ranges(),
         shop.foods(),
         shop.customers(),

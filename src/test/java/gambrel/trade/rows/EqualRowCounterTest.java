@@ -17,11 +17,11 @@ class EqualRowCounterTest {
   private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-07-01T12:00+10:00");
 
   /**
-   * CorrectedRows of one file for each word: a letter is a row's content, all of one identity; a
-   * small x after it voids, a small r says that a correction removed the row.
+   * The rows of one file for each word: a letter is a row's content, all of one identity; a small x
+   * after it voids, a small r means that a correction removes the row.
    */
-  private static List<KeyedRow> rows(String... files) {
-    var rows = new ArrayList<KeyedRow>();
+  private static List<ReadRow> rows(String... files) {
+    var rows = new ArrayList<ReadRow>();
     for (int file = 0; file < files.length; file++) {
       int line = 2;
       for (String word : files[file].split("(?=[A-Z])")) {
@@ -31,28 +31,27 @@ class EqualRowCounterTest {
     return rows;
   }
 
-  private static KeyedRow row(String file, int line, String word) {
+  private static ReadRow row(String file, int line, String word) {
     var row =
         new ExportRow(
             new Place(file, line),
-            Map.of(Field.SCALE, "S1"),
+            Map.of(Field.SCALE, "S1", Field.BODY, word.substring(0, 1)),
             Optional.empty(),
             Optional.of("same"),
             Optional.empty(),
             word);
     var status = Status.of(word.endsWith("x") ? "void" : "");
-    var read = new ReadRow(row, Optional.of(NOON), status, word.endsWith("r"));
-    return new KeyedRow(read, EqualRowCounter.KEY + "same", word.substring(0, 1));
+    return new ReadRow(row, Optional.of(NOON), Optional.empty(), status, word.endsWith("r"));
   }
 
-  private static String fates(String... files) {
-    var numbered = EqualRowCounter.number(rows(files));
-    var comparison = RowComparison.of(numbered, NOON);
+  private static String dispositions(String... files) {
+    var rows = rows(files);
+    var comparison = RowComparison.of(rows, NOON);
     var letters = new StringBuilder();
     String file = "f0.csv";
-    for (var row : numbered) {
+    for (var row : rows) {
       letters.append(row.place().file().equals(file) ? "" : " ");
-      letters.append(comparison.fate(row.place()).name().charAt(0));
+      letters.append(comparison.disposition(row).name().charAt(0));
       file = row.place().file();
     }
     return letters.toString();
@@ -70,8 +69,8 @@ class EqualRowCounterTest {
     "ABA, AAB, UUU RRR"
   })
   void equalRowsOfOneFileAllCountAndOverlappingFilesTakeTheLargerNumber(
-      String one, String other, String fates) {
-    assertEquals(fates, other == null ? fates(one) : fates(one, other));
+      String one, String other, String expected) {
+    assertEquals(expected, other == null ? dispositions(one) : dispositions(one, other));
   }
 
   @ParameterizedTest
@@ -83,23 +82,23 @@ class EqualRowCounterTest {
     "A, Ax, V V",
     "AxA,, VV"
   })
-  void aVoidCancelsOneWeighingItsLikeFirst(String one, String other, String fates) {
-    assertEquals(fates, other == null ? fates(one) : fates(one, other));
+  void aVoidCancelsOneWeighingItsLikeFirst(String one, String other, String expected) {
+    assertEquals(expected, other == null ? dispositions(one) : dispositions(one, other));
   }
 
   @Test
   void aRowThatACorrectionRemovesIsNotCompared() {
-    assertEquals("VU RU", fates("ArA", "AA"));
+    assertEquals("VU RU", dispositions("ArA", "AA"));
   }
 
   @Test
   void aRepeatOfAConflictIsARepeat() {
-    assertEquals("S S R R", fates("A", "B", "A", "B"));
+    assertEquals("S S R R", dispositions("A", "B", "A", "B"));
   }
 
   @Test
   void otherKeysAreLeftAlone() {
-    var row = row("f.csv", 2, "A").under("ticket\nS1\n7");
+    var row = new KeyedRow(row("f.csv", 2, "A"), "ticket\nS1\n7", "A");
     assertEquals(List.of(row), EqualRowCounter.number(List.of(row)));
   }
 }

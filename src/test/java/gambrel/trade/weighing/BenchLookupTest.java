@@ -18,7 +18,12 @@ class BenchLookupTest {
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-02T06:00+10:00");
   private static final ExportRow BLANK =
       new ExportRow(
-          new Place("exports/a.csv", 2), Map.of(), Optional.empty(), Optional.empty(), "");
+          new Place("exports/a.csv", 2),
+          Map.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          "");
 
   private static OffsetDateTime minute(int minutes) {
     return START.plusMinutes(minutes);
