@@ -26,7 +26,9 @@ import java.util.regex.Pattern;
 
 /** The keys and values of {@code shop.properties} or of a layout, which are UTF-8 files. */
 public final class SettingsFile {
-  private static final String SHOP = "shop.properties";
+  /** The file of the shop's own settings. */
+  static final String SHOP = "shop.properties";
+
   private static final int MOST_LINES = 10_000;
   private static final char REPLACED = '\uFFFD';
 
@@ -36,15 +38,6 @@ public final class SettingsFile {
   private final List<Notice> notices;
   private final Set<String> read = new HashSet<>();
   private boolean faulty;
-
-  /**
-   * Reads {@code shop.properties}.
-   *
-   * @throws UnreadableShop if it is missing or cannot be read
-   */
-  SettingsFile(Path folder, List<Notice> notices) {
-    this(folder, SHOP, UnaryOperator.identity(), notices);
-  }
 
   /**
    * Reads a file.
@@ -162,14 +155,11 @@ public final class SettingsFile {
 
   /** Adds a notice for each key that no method has read so far. */
   public void addUnknown() {
-    for (String key : keys()) {
-      if (!read.contains(key)) {
-        notices.add(
-            Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key))
-                .with("key", key)
-                .as(name.equals(SHOP) ? Severity.NOTE : Severity.MARK));
-      }
-    }
+    var severity = name.equals(SHOP) ? Severity.NOTE : Severity.MARK;
+    keys().stream()
+        .filter(key -> !read.contains(key))
+        .map(key -> Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key)).with("key", key))
+        .forEach(notice -> notices.add(notice.as(severity)));
   }
 
   /** Adds the notice {@code SETTING_BAD.variant} for a value that does not fit the others. */

@@ -161,7 +161,7 @@ final class ShopFolder {
         try {
           reader.accept(new ShopRow(place, checked, positions, cells, notices::add));
         } catch (ShopRow.RowRefused e) {
-          notices.add(e.notice());
+          notices.add(e.notice);
         }
       }
     }

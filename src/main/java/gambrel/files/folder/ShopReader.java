@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Reads a shop folder, all but its exports. */
 public final class ShopReader {
@@ -32,7 +33,8 @@ public final class ShopReader {
   }
 
   private static Shop shop(Path path, List<Notice> notices) {
-    var read = SettingsReader.read(new SettingsFile(path, notices));
+    var file = new SettingsFile(path, SettingsFile.SHOP, UnaryOperator.identity(), notices);
+    var read = SettingsReader.read(file);
     var settings = read.settings();
     var folder = new ShopFolder(path, read.types(), notices);
     var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));

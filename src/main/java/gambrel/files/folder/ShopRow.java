@@ -18,17 +18,14 @@ import java.util.function.Consumer;
  * either refuses the whole row or adds a notice.
  */
 final class ShopRow {
-  /** A row that is left out, for the reason of its notice. */
+  /** A row that is left out. */
   static final class RowRefused extends RuntimeException {
-    private final transient Notice notice;
+    /** Why the row is left out. */
+    final transient Notice notice;
 
     private RowRefused(Notice notice) {
       super(notice.saying().key(), null, false, false);
       this.notice = notice;
-    }
-
-    Notice notice() {
-      return notice;
     }
   }
 
@@ -106,8 +103,8 @@ final class ShopRow {
     try {
       return get(column, type);
     } catch (RowRefused e) {
-      boolean plain = e.notice().code() == NoticeCode.SHOP_ROW_BAD;
-      notices.accept(plain ? e.notice().advising("READ_AS_BLANK") : e.notice());
+      boolean plain = e.notice.code() == NoticeCode.SHOP_ROW_BAD;
+      notices.accept(plain ? e.notice.advising("READ_AS_BLANK") : e.notice);
       return Optional.empty();
     }
   }

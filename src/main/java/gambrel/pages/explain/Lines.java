@@ -3,8 +3,11 @@ package gambrel.pages.explain;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.Field;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -97,13 +100,22 @@ final class Lines {
     return id.isEmpty() ? "" : what + id;
   }
 
+  /** The cell before the correction, and why its layout could not read it. */
+  private static String was(AppliedCorrection applied) {
+    return Field.of(applied.correction().field())
+        .map(applied.row().unreadable()::get)
+        .filter(why -> applied.was().endsWith(ExportRow.UNREADABLE))
+        .map(NoticeWords.ENGLISH::of)
+        .orElse(applied.was().isEmpty() ? "blank" : applied.was());
+  }
+
   /** What a correction changed, who decided it, and where it stands. */
   static String words(AppliedCorrection applied) {
     var c = applied.correction();
     return "corrected: %s was %s, now %s, by %s on %s: %s  %s"
         .formatted(
             c.field(),
-            applied.was().isEmpty() ? "blank" : applied.was(),
+            was(applied),
             c.value().isEmpty() ? "blank" : c.value(),
             c.by(),
             c.on().toLocalDateTime(),

@@ -4,14 +4,21 @@ import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.files.export.ExportReader;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.ValueFormat;
 import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.Weighing;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What counts of exports that were read by a layout. */
 class LayoutsToLedgerTest {
@@ -73,6 +80,33 @@ class LayoutsToLedgerTest {
             "time-bad: \"2026-07-01T09:00 (not by the layout's pattern)\" is no time like"
                 + " 2026-07-31T14:05."),
         setAside(ledger()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "de | „1.250 (keine Zahl mit dem Dezimalzeichen ,)“ in der Spalte net ist keine Zahl."
+            + " | „Strichcode (hat eine falsche Prüfziffer)“ in der Spalte net ist keine Zahl.",
+        "es | «1.250 (ningún número con el signo decimal ,)» en la columna net no es un número."
+            + " | «código de barras (tiene un dígito de control equivocado)» en la columna net no es"
+            + " un número."
+      })
+  void theReasonWhyACellCannotBeReadIsInTheReadersLanguage(
+      String language, String number, String barcode) {
+    files
+        .with("exports/S1/layout.properties", "decimal=,\ndelimiter=;\ninstore=20IIIIIWWWWWC\n")
+        .with(
+            "exports/S1/a.csv",
+            "ticket;time;body;code;net;barcode\n"
+                + "1;2026-07-01T09:00;B1;71;1.250;\n"
+                + "2;2026-07-01T09:00;B1;71;;2004711012340\n");
+    var bundle = ResourceBundle.getBundle("gambrel.templates.notices_" + language, Locale.ROOT);
+    var texts = bundle.keySet().stream().collect(Collectors.toMap(key -> key, bundle::getString));
+    var words = new NoticeWords(texts, ValueFormat.PLAIN, part -> "");
+    assertEquals(
+        List.of(number, barcode),
+        ledger().setAside().stream().map(row -> words.message(row.notice())).toList());
   }
 
   @Test
