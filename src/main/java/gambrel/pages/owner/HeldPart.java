@@ -12,35 +12,31 @@ import gambrel.trade.reckoning.Night;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
-/** The bodies that wait for a person, with why and what to do. */
+/** The bodies that are held, with the reasons, what to do, and what probably went wrong. */
 public final class HeldPart {
   private final ReasonWords reasons;
-  private final Names named;
+  private final Names names;
   private final LikelyCauses causes;
   private final Wording wording;
 
-  public HeldPart(Night night, Wording wording) {
-    this(night, LikelyCauses.NONE, wording);
-  }
-
-  /** With what probably went wrong. */
+  /** For the bodies of a night. */
   public HeldPart(Night night, LikelyCauses causes, Wording wording) {
     this.causes = causes;
     this.wording = wording;
     this.reasons = new ReasonWords(night.shop().settings().unit(), wording);
-    this.named = new Names(night, wording);
+    this.names = new Names(night, wording);
   }
 
-  /** Those of {@code accounts} that are held. */
+  /** The held bodies among {@code accounts}. */
   public static List<BodyAccount> among(Collection<BodyAccount> accounts) {
     return accounts.stream().filter(account -> account.decision().state() == State.HELD).toList();
   }
 
-  /** A row for each of some that are held. */
+  /** A row for each of the bodies. */
   public List<Held> of(List<BodyAccount> held) {
     return held.stream().map(this::held).toList();
   }
@@ -51,17 +47,13 @@ public final class HeldPart {
       byCode.computeIfAbsent(reason.code(), code -> new ArrayList<>()).add(reason);
     }
     var why = new ArrayList<String>();
-    var cures = new LinkedHashSet<String>();
-    byCode.forEach(
-        (code, of) -> {
-          why.add(reasons.sentence(account, code, of));
-          cures.add(reasons.cure(code));
-        });
+    byCode.forEach((code, of) -> why.add(reasons.sentence(account, code, of)));
+    var advice = byCode.keySet().stream().map(code -> wording.say("summary.cure." + code.id()));
     return new Held(
-        named.body(account),
-        named.customers(account),
+        names.body(account),
+        names.customers(account),
         String.join(" ", why),
-        String.join(" ", cures),
+        advice.distinct().collect(Collectors.joining(" ")),
         causes.of(account.body().id()).stream().map(this::likely).toList());
   }
 

@@ -9,34 +9,35 @@ import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 
-/** Why a body waits, in words with the figures behind it. Never names an export file. */
-final class ReasonWords {
+/**
+ * Says why a body is held, with the figures that decided it. Export files are never named.
+ *
+ * @param unit the shop's unit
+ * @param wording the language
+ */
+record ReasonWords(WeightUnit unit, Wording wording) {
   private static final int MOST_NAMES = 4;
 
-  private final WeightUnit unit;
-  private final Wording wording;
-
-  ReasonWords(WeightUnit unit, Wording wording) {
-    this.unit = unit;
-    this.wording = wording;
-  }
-
-  /** All reasons of one code in a sentence. */
+  /** One sentence for all reasons of a code. */
   String sentence(BodyAccount account, ReasonCode code, List<Reason> reasons) {
     int decimals = WeightDecimals.of(account.balance().weighings().all(), unit);
+    var first = reasons.get(0);
     String key = "summary.reason." + code.id();
     return switch (code) {
       case LOSS_NEGATIVE ->
           wording.say(
+              key, weight(first, "surplus", decimals), weight(first, "uncertainty", decimals));
+      case LOSS_HIGH ->
+          wording.say(
               key,
-              weight(reasons.get(0), "surplus", decimals),
-              weight(reasons.get(0), "uncertainty", decimals));
-      case LOSS_HIGH -> lossHigh(key, reasons.get(0), decimals);
-      case RAIL_MISSING -> wording.say(key, names(reasons, this::step));
-      case ROW_SET_ASIDE ->
-          wording.count(key, reasons.size(), count(reasons.size()), names(reasons, this::row));
+              weight(first, "loss", decimals),
+              percentLost(first),
+              weight(first, "limit", decimals),
+              weight(first, "uncertainty", decimals));
+      case RAIL_MISSING ->
+          wording.say(key, names(reasons, r -> wording.say("summary.step." + r.name())));
+      case ROW_SET_ASIDE -> wording.counted(key, reasons.size(), names(reasons, this::row));
       case BATCH_OUT -> wording.say(key, names(reasons, reason -> batch(reason, decimals)));
       case CHARGE_UNKNOWN -> wording.say(key, names(reasons, ReasonWords::charge));
       case SCALE_FAILED -> wording.say(key, names(reasons, reason -> reason.text("scale")));
@@ -44,34 +45,20 @@ final class ReasonWords {
     };
   }
 
-  private String lossHigh(String key, Reason reason, int decimals) {
-    var boning = reason.weight("boning");
-    return wording.say(
-        key,
-        weight(reason, "loss", decimals),
-        boning.isZero() ? "" : wording.formats().percent(reason.weight("loss").percentOf(boning)),
-        weight(reason, "limit", decimals),
-        weight(reason, "uncertainty", decimals));
-  }
-
-  /** What to do about it. */
-  String cure(ReasonCode code) {
-    return wording.say("summary.cure." + code.id());
-  }
-
   private String names(List<Reason> reasons, Function<Reason, String> name) {
-    var names = reasons.stream().map(name).distinct().toList();
-    String shown = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
-    int more = names.size() - MOST_NAMES;
-    return more > 0 ? wording.say("summary.more", shown, count(more)) : shown;
+    return wording.names(reasons.stream().map(name).distinct().toList(), MOST_NAMES);
   }
 
   private String weight(Reason reason, String name, int decimals) {
     return wording.formats().fitting(reason.weight(name), decimals);
   }
 
-  private String step(Reason reason) {
-    return wording.say("summary.step." + reason.name());
+  /** The loss of the weight into the boning room; empty if that is zero. */
+  private String percentLost(Reason reason) {
+    var boning = reason.weight("boning");
+    return boning.isZero()
+        ? ""
+        : wording.formats().percent(reason.weight("loss").percentOf(boning));
   }
 
   /** Scale and ticket; a row without a ticket would be named by its place in a file. */
@@ -93,9 +80,5 @@ final class ReasonWords {
   private static String charge(Reason reason) {
     String description = reason.text("description");
     return description.isEmpty() ? reason.name() : description;
-  }
-
-  private String count(long number) {
-    return wording.formats().count(number);
   }
 }

@@ -18,11 +18,6 @@ public record Held(
     likely = List.copyOf(likely);
   }
 
-  /** A body of which nobody can tell what went wrong. */
-  public Held(String body, String customer, String reason, String advice) {
-    this(body, customer, reason, advice, List.of());
-  }
-
   /**
    * What probably went wrong.
    *

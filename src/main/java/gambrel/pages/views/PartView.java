@@ -43,6 +43,16 @@ public record PartView(
     return new PartView(title, "wide chapter", false, true, tables, remarks, List.of());
   }
 
+  /** The part with charts. */
+  public PartView with(List<ChartView> more) {
+    return new PartView(title, style, room, kept, tables, remarks, more);
+  }
+
+  /** The part with other classes. */
+  public PartView with(String classes) {
+    return new PartView(title, classes, room, kept, tables, remarks, charts);
+  }
+
   /** Whether there is nothing to show. */
   public boolean isEmpty() {
     return tables.isEmpty() && remarks.isEmpty() && charts.isEmpty();

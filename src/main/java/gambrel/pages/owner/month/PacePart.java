@@ -7,61 +7,48 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** How fast pieces were boned, if the block's weighings tell. */
-final class PacePart {
-  private final MonthPage page;
-
-  PacePart(MonthPage page) {
-    this.page = page;
-  }
+/**
+ * How fast pieces were boned, read from the times of weighings on the block.
+ *
+ * @param page the month
+ */
+record PacePart(MonthPage page) {
 
   PartView part() {
+    String anHour = page.unit() + ' ' + page.say("an_hour");
     var table =
-        new TableBuilder("pace", "even short")
-            .first(page.say("piece"), "wider")
-            .words(page.say("boner"), "")
-            .number(page.say("pieces"))
-            .number(page.say("minutes_each"))
-            .number(page.say("middle"))
-            .number(page.unit() + ' ' + page.say("an_hour"))
-            .number(page.label("before", page.say("minutes_each")))
-            .number(page.label("before", page.unit() + ' ' + page.say("an_hour")));
-    page.parts().paceLines().forEach(line -> row(table, line));
+        new TableBuilder<PaceLine>("pace", "even short")
+            .first(page.say("piece"), line -> page.cut(line.species(), line.item()))
+            .head("wider")
+            .words(
+                page.say("boner"), line -> line.boner().orElseGet(() -> page.say("month.pace.all")))
+            .number(page.say("pieces"), line -> page.count(line.month().pieces()))
+            .number(page.say("minutes_each"), line -> page.tenths(line.month().each().median()))
+            .number(page.say("middle"), line -> page.middle(line.month().each()))
+            .number(anHour, line -> anHour(Optional.of(line.month())))
+            .number(
+                page.label("before", page.say("minutes_each")),
+                line -> page.tenths(line.before().map(pace -> pace.each().median())))
+            .number(page.label("before", anHour), line -> anHour(line.before()))
+            .rows(page.parts().paceLines());
     return PartView.of(page.say("pace"), table.table(), remarks());
   }
 
-  private void row(TableBuilder table, PaceLine line) {
-    var month = line.month();
-    table.row(
-        page.say(
-            "month.pace.piece",
-            page.wording().cut(line.species(), line.item()),
-            page.kind(line.species())),
-        line.boner().orElseGet(() -> page.say("month.pace.all")),
-        page.count(month.pieces()),
-        page.tenths(month.each().median()),
-        page.middle(month.each()),
-        anHour(month),
-        line.before().map(before -> page.tenths(before.each().median())).orElse(""),
-        line.before().map(this::anHour).orElse(""));
-  }
-
-  private String anHour(Pace pace) {
-    return pace.weightAnHour().map(weight -> page.number(weight, 0)).orElse("");
+  private String anHour(Optional<Pace> pace) {
+    return pace.flatMap(Pace::weightAnHour).map(weight -> page.number(weight, 0)).orElse("");
   }
 
   private List<String> remarks() {
     var lines = page.parts().paceLines();
     if (lines.isEmpty()) {
-      return page.records().bodies().cut().isEmpty()
-          ? List.of()
-          : List.of(page.say("month.pace.none"));
+      return page.month().cut().isEmpty() ? List.of() : List.of(page.say("month.pace.none"));
     }
     var remarks = new ArrayList<>(List.of(page.say("month.pace.read")));
     int breaks = page.parts().pace().month().breaks();
     if (breaks > 0) {
-      remarks.add(page.counted("month.pace.breaks", breaks));
+      remarks.add(page.wording().counted("month.pace.breaks", breaks));
     }
     if (lines.stream().anyMatch(PacePart::isHindquarter)) {
       remarks.add(page.say("month.pace.usual"));
