@@ -10,12 +10,7 @@ import gambrel.trade.reckoning.BodyAccount;
 import java.util.List;
 import java.util.function.Function;
 
-/**
- * Says why a body is held, with the figures that decided it. Export files are never named.
- *
- * @param unit the shop's unit
- * @param wording the language
- */
+/** Says why a body is held, with the figures that decided it. Export files are never named. */
 record ReasonWords(WeightUnit unit, Wording wording) {
   private static final int MOST_NAMES = 4;
 

@@ -2,7 +2,6 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The owner's month, ready to be set. Whatever is empty does not show.
@@ -33,18 +32,5 @@ public record SummaryView(
     story = List.copyOf(story);
     held = List.copyOf(held);
     parts = parts.stream().filter(part -> !part.isEmpty()).toList();
-  }
-
-  /** The first part of a title; empty if it does not show. */
-  public Optional<PartView> part(String title) {
-    return parts.stream().filter(part -> part.title().equals(title)).findFirst();
-  }
-
-  /** All tables of a name. */
-  public List<TableView> tables(String name) {
-    return parts.stream()
-        .flatMap(part -> part.tables().stream())
-        .filter(table -> table.name().equals(name))
-        .toList();
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * A table, ready to be set.
  *
- * @param style its classes in {@code page.css}, separated by blanks; the first names the table
+ * @param style its classes in {@code page.css}, separated by blanks; the first is the name of the
+ *     table
  * @param room classes of what keeps room before it; may be empty
  * @param heads lines of column heads; may be none
  * @param bodies its rows, in groups that page breaks respect
@@ -76,11 +77,6 @@ public record TableView(
     public List<String> texts() {
       return cells.stream().map(Cell::text).toList();
     }
-  }
-
-  /** The name of the table. */
-  public String name() {
-    return style.split(" ")[0];
   }
 
   /** All rows. */

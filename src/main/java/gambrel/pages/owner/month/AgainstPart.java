@@ -15,11 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * Losses of like bodies beside those of the twelve months before.
- *
- * @param page the month
- */
+/** Losses of like bodies beside those of the twelve months before. */
 record AgainstPart(MonthPage page) {
   /** A group with fewer bodies has no row of its own. */
   private static final int ENOUGH = 5;
@@ -51,7 +47,7 @@ record AgainstPart(MonthPage page) {
     String percent = page.say("percent");
     String title =
         page.say("shrink.group", page.owner(whose), page.say("shrink.loss." + loss.id()));
-    return new TableBuilder<MonthFigure>("against", "even")
+    return new TableBuilder<MonthFigure>("against figures even")
         .first(title, this::bodies)
         .head("titled")
         .number(

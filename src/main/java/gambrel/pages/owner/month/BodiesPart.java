@@ -17,8 +17,6 @@ import java.util.function.Function;
 /**
  * A row for every body of the month, and for every batch whose last row is of the month. A figure
  * that belongs to another month is left out, so that a column adds up to the month.
- *
- * @param page the month
  */
 record BodiesPart(MonthPage page) {
   /** If there are more bodies, only those that are open or held are listed. */
@@ -28,7 +26,7 @@ record BodiesPart(MonthPage page) {
     var formats = page.formats();
     var weights = page.weights();
     var table =
-        new TableBuilder<MonthBody>("bodies", "even tight")
+        new TableBuilder<MonthBody>("bodies figures even tight")
             .first(page.say("body"), MonthBody::id)
             .words(page.say("owner"), body -> page.names().owners(body.body()))
             .words(page.say("kind"), body -> page.names().kind(body.body()))
@@ -93,7 +91,7 @@ record BodiesPart(MonthPage page) {
 
   PartView batches() {
     var table =
-        new TableBuilder<BatchBalance>("batches", "")
+        new TableBuilder<BatchBalance>("batches figures")
             .first(page.say("batch"), batch -> batch.batch().id())
             .words(page.say("product"), batch -> batch.batch().product())
             .number(page.label("meat_in", page.unit()), batch -> weight(batch, batch.meatIn()))

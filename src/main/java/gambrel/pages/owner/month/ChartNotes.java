@@ -9,13 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Says how to read a chart, and which bodies of the month break its rules.
- *
- * @param chart a chart with limits
- * @param month the month
- * @param wording the language
- */
+/** Says how to read a chart, and which bodies of the month break its rules. */
 record ChartNotes(LossChart chart, YearMonth month, Wording wording) {
   private static final int MOST_SIGNALS = 4;
   private static final String RUN = "eight-on-one-side";

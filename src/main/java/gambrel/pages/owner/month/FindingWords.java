@@ -11,12 +11,7 @@ import java.util.HashMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * Puts a finding into sentences: what was seen, what to do next, what it is worth and to whom.
- *
- * @param wording the language
- * @param weights how weights are printed
- */
+/** Puts a finding into sentences: what was seen, what to do next, what it is worth and to whom. */
 record FindingWords(Wording wording, WeightPrinter weights) {
   private static final int MOST_BODIES = 6;
 

@@ -15,11 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * The page that an owner reads in five minutes: findings, and five figures beside last year's.
- *
- * @param page the month
- */
+/** The page that an owner reads in five minutes: findings, and five figures beside last year's. */
 record FirstPart(MonthPage page) {
   /**
    * One of the five figures.
@@ -70,7 +66,7 @@ record FirstPart(MonthPage page) {
   private List<TableView> five() {
     var month = page.records().month();
     var table =
-        new TableBuilder<FiveRow>("five", "even short")
+        new TableBuilder<FiveRow>("five figures even short")
             .first("", FiveRow::label)
             .counted(page.formats().month(month), FiveRow::month)
             .counted(page.formats().month(month.minusMonths(12)), FiveRow::yearAgo)

@@ -21,18 +21,14 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * What a day on the rail costs, and what one day more takes and brings or would have to bring.
- *
- * @param page the month
- */
+/** What a day on the rail costs, and what one day more takes and brings or would have to bring. */
 record HangingPart(MonthPage page) {
   private static final int DECIMALS = 2;
 
   /** What a day costs. */
   PartView hanging() {
     var table =
-        new TableBuilder<Hanging>("hanging", "even short")
+        new TableBuilder<Hanging>("hanging figures even short")
             .first("", hanging -> page.species(hanging.species()))
             .number(
                 page.say("days_hung"),
@@ -88,7 +84,7 @@ record HangingPart(MonthPage page) {
     var days = page.parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
     String sure = page.say("surely_between");
     var table =
-        new TableBuilder<FurtherDay>("further", "even short")
+        new TableBuilder<FurtherDay>("further figures even short")
             .first(page.owner(whose), day -> page.species(day.species()))
             .head("titled")
             .number(page.say("number"), day -> page.count(day.sample().bodies().size()))
@@ -97,24 +93,29 @@ record HangingPart(MonthPage page) {
                 page.say("days_hung"),
                 day -> page.formats().quantity(day.sample().days().median(), 1))
             .head("few");
-    add(table, say("lost", page.unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
+    add(table, head("lost", page.unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
     if (whose == Ownership.OWN) {
       var rise = FigureName.FURTHER_DAY_PRICE_RISE_PCT;
-      add(table, say("price", page.say("percent")), sure, rise, this::hundredths);
+      add(table, head("price", page.say("percent")), sure, rise, this::hundredths);
       // A rise for a unit of weight is a part of the smallest coin.
       int fine = Money.digits(page.records().settings().currency()) + 1;
       rise = FigureName.FURTHER_DAY_PRICE_RISE;
-      add(table, say("price", page.rateUnit()), sure, rise, value -> page.number(value, fine));
+      add(table, head("price", page.rateUnit()), sure, rise, value -> page.number(value, fine));
     } else {
       var worth = FigureName.FURTHER_DAY_VALUE;
-      add(table, say("worth", page.currency()), sure, worth, page::major);
+      add(table, head("worth", page.currency()), sure, worth, page::major);
       var charged = FigureName.FURTHER_DAY_CHARGE;
-      add(table, say("charged", page.currency()), page.say("further.middle"), charged, page::major);
+      add(
+          table,
+          head("charged", page.currency()),
+          page.say("further.middle"),
+          charged,
+          page::major);
     }
     return table.rows(days).table(notes(days));
   }
 
-  private String say(String what, String unit) {
+  private String head(String what, String unit) {
     return page.say("further." + what, unit);
   }
 

@@ -20,18 +20,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * Weight lost in sum, and in the chiller by day.
- *
- * @param page the month
- */
+/** Weight lost in sum, and in the chiller by day. */
 record LossPart(MonthPage page) {
   /** A species needs as many bodies in the month for a chart beside that of the main species. */
   private static final int ENOUGH = 5;
 
   /** Losses by owner and species, and the charts. */
   PartView lost() {
-    var table = new TableBuilder<OwnedSpecies>("lost", "even short");
+    var table = new TableBuilder<OwnedSpecies>("lost figures even short");
     table.first("", of -> page.species(of.species())).head("kinds");
     add(table, "chill_shrink", Loss.CHILL);
     add(table, "ageing_shrink", Loss.AGEING);
@@ -111,7 +107,7 @@ record LossPart(MonthPage page) {
    */
   PartView chiller() {
     var shown = chillDays().stream().filter(days -> !days.baseline().isEmpty()).toList();
-    var table = new TableBuilder<LocalDate>("daily", "even");
+    var table = new TableBuilder<LocalDate>("daily figures even");
     table.first(page.say("killed"), page.formats()::brief);
     var above = new ArrayList<>(List.of(new Cell("", TableBuilder.FIRST)));
     for (var days : shown) {
@@ -150,13 +146,13 @@ record LossPart(MonthPage page) {
   /** How many bodies have which weight. */
   PartView known() {
     var table =
-        new TableBuilder<Completeness>("facts", "")
+        new TableBuilder<Completeness>("facts")
             .column("", "label", weight -> page.say("weights." + weight.what().id()))
             .words(
                 "",
                 weight ->
                     page.say("weights.of", page.count(weight.known()), page.count(weight.of())))
             .rows(page.parts().completeness().stream().filter(weight -> weight.of() > 0).toList());
-    return PartView.kept(page.say("weights_known"), table.list(), List.of());
+    return PartView.kept(page.say("weights_known"), table.table(), List.of());
   }
 }

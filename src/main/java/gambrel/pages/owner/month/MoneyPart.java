@@ -20,11 +20,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * What cutting brought, and what the shop bought.
- *
- * @param page the month
- */
+/** What cutting brought, and what the shop bought. */
 record MoneyPart(MonthPage page) {
   private static final int MOST_BODIES = 12;
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
@@ -37,7 +33,7 @@ record MoneyPart(MonthPage page) {
     var pace = page.parts().pace();
     String hour = page.currency() + ' ' + page.say("an_hour");
     var table =
-        new TableBuilder<IncomeLine>("income", "even short")
+        new TableBuilder<IncomeLine>("income figures even short")
             .first("", line -> page.species(line.species()))
             .head("kinds")
             .number(page.say("number"), line -> page.count(line.month().bodies()))
@@ -82,7 +78,7 @@ record MoneyPart(MonthPage page) {
   /** The month's bodies with the least margin; the data file has all of them. */
   private TableBuilder<OwnStock> bodies() {
     var table =
-        new TableBuilder<OwnStock>("stock", "even")
+        new TableBuilder<OwnStock>("stock figures even")
             .first(page.say("body"), own -> own.account().id())
             .words(page.say("kind"), own -> page.names().kind(own.account().body()))
             .head("wider")
@@ -107,7 +103,7 @@ record MoneyPart(MonthPage page) {
 
   private TableBuilder<SupplierLine> suppliers() {
     var table =
-        new TableBuilder<SupplierLine>("suppliers", "even below")
+        new TableBuilder<SupplierLine>("suppliers figures even below")
             .first(page.say("supplier"), this::supplier)
             .number(page.say("number"), line -> page.count(line.bodies()))
             .number(

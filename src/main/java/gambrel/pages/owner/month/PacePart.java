@@ -9,17 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * How fast pieces were boned, read from the times of weighings on the block.
- *
- * @param page the month
- */
+/** How fast pieces were boned, read from the times of weighings on the block. */
 record PacePart(MonthPage page) {
 
   PartView part() {
     String anHour = page.unit() + ' ' + page.say("an_hour");
     var table =
-        new TableBuilder<PaceLine>("pace", "even short")
+        new TableBuilder<PaceLine>("pace figures even short")
             .first(page.say("piece"), line -> page.cut(line.species(), line.item()))
             .head("wider")
             .words(

@@ -14,11 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * The month in a few sentences: killed, cut, taken home, lost, and what is open or held.
- *
- * @param page the month
- */
+/** The month in a few sentences: killed, cut, taken home, lost, and what is open or held. */
 record StoryPart(MonthPage page) {
 
   List<String> sentences() {

@@ -20,22 +20,15 @@ final class TableBuilder<R> {
   static final String FIRST = "first";
   static final String NUMBER = "number";
 
-  private final String name;
-  private final String style;
+  private final String classes;
   private final List<List<Cell>> headsAbove = new ArrayList<>();
   private final List<Cell> heads = new ArrayList<>();
   private final List<Function<R, List<Cell>>> columns = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
 
-  /**
-   * A table without columns.
-   *
-   * @param name its name, which is also a class of {@code page.css}
-   * @param style its other classes, after {@code figures}
-   */
-  TableBuilder(String name, String style) {
-    this.name = name;
-    this.style = (name + " figures " + style).strip();
+  /** A table without columns; the first of its classes in {@code page.css} is its name. */
+  TableBuilder(String classes) {
+    this.classes = classes;
   }
 
   /**
@@ -151,14 +144,6 @@ final class TableBuilder<R> {
     return table("", List.of(new Body(false, rows)), remarks, false);
   }
 
-  /** The rows as a list of facts, without the classes of tables; none without rows. */
-  List<TableView> list() {
-    var body = List.of(new Body(false, rows));
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(new TableView(name, "", List.of(), body, List.of(), false, ""));
-  }
-
   /**
    * The table with the remarks as its last row, on one page with the rows before it; none without
    * rows.
@@ -196,6 +181,6 @@ final class TableBuilder<R> {
     String width = Integer.toString(width());
     return rows.isEmpty()
         ? List.of()
-        : List.of(new TableView(style, room, lines, bodies, remarks, kept, width));
+        : List.of(new TableView(classes, room, lines, bodies, remarks, kept, width));
   }
 }

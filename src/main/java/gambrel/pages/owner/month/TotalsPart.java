@@ -18,8 +18,6 @@ import java.util.stream.Stream;
 /**
  * The month in sum: weights, a column for each owner, and money: what its statements came to, and
  * the statements that are not paid.
- *
- * @param page the month
  */
 record TotalsPart(MonthPage page) {
   private static final int MOST_UNPAID = 24;
@@ -56,7 +54,8 @@ record TotalsPart(MonthPage page) {
     var month = page.month();
     var killed = month.killed();
     var home = Stream.concat(month.cut().stream(), month.whole().stream()).toList();
-    var table = new TableBuilder<SumRow>("sums", "short").first("", row -> page.say(row.key()));
+    var table =
+        new TableBuilder<SumRow>("sums figures short").first("", row -> page.say(row.key()));
     Ownership.in(Stream.concat(killed.stream(), home.stream()).toList())
         .forEach(
             whose ->
@@ -101,7 +100,7 @@ record TotalsPart(MonthPage page) {
     var credit =
         new AmountRow(
             "summary.total.credit", Debt.sum(debts, d -> atLeastZero(Money.ZERO.minus(d.due()))));
-    return new TableBuilder<AmountRow>("statements", "brief short")
+    return new TableBuilder<AmountRow>("statements figures brief short")
         .first("", row -> page.say(row.key()))
         .number("", row -> page.formats().money(row.amount()))
         .rows(
@@ -133,7 +132,7 @@ record TotalsPart(MonthPage page) {
     int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
     var later = unpaid.subList(shown, unpaid.size());
     var table =
-        new TableBuilder<Debt>("unpaid", "")
+        new TableBuilder<Debt>("unpaid figures")
             .first(page.say("issued_on"), debt -> page.formats().date(debt.since()))
             .words(page.say("customer"), debt -> page.names().customer(debt.statement().customer()))
             .words(page.say("body"), debt -> debt.statement().body())

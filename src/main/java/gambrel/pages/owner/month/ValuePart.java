@@ -17,11 +17,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * What cuts were worth at the shop's own values.
- *
- * @param page the month
- */
+/** What cuts were worth at the shop's own values. */
 record ValuePart(MonthPage page) {
   private static final int MOST_NAMES = 8;
   private static final int MOST_SMALLS = 12;
@@ -39,7 +35,7 @@ record ValuePart(MonthPage page) {
   }
 
   private List<TableView> worth() {
-    return new TableBuilder<WorthLine>("worth", "even short")
+    return new TableBuilder<WorthLine>("worth figures even short")
         .first("", line -> page.species(line.species()))
         .head("kinds")
         .number(page.say("number"), line -> page.count(line.month().size()))
@@ -81,7 +77,7 @@ record ValuePart(MonthPage page) {
 
   private List<TableView> choices() {
     var table =
-        new TableBuilder<ChosenWay>("choices", "even short below")
+        new TableBuilder<ChosenWay>("choices figures even short below")
             .first(page.say("cut_as"), this::items)
             .head("widest")
             .number(page.say("number"), row -> page.count(row.way().bodies()))
@@ -129,7 +125,7 @@ record ValuePart(MonthPage page) {
             .sorted(Comparator.comparing(MarginalValue.Line::packed).reversed())
             .limit(MOST_SMALLS)
             .toList();
-    return new TableBuilder<MarginalValue.Line>("smalls", "even below")
+    return new TableBuilder<MarginalValue.Line>("smalls figures even below")
         .first(
             page.say("month.value.small." + page.unit()),
             line -> page.cut(line.species(), line.cut()))

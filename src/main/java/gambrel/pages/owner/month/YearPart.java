@@ -13,11 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * The year month by month, in December and in each month for which the settings ask for it.
- *
- * @param page the month
- */
+/** The year month by month, in December and in each month for which the settings ask for it. */
 record YearPart(MonthPage page) {
   /**
    * The bodies of one species in a month or in all of them.
@@ -47,7 +43,7 @@ record YearPart(MonthPage page) {
   /** A row for each month that has a body of the species, and one for all of them. */
   private List<TableView> table(Species species, List<MonthBodies> months) {
     var table =
-        new TableBuilder<YearRow>("year", "even short")
+        new TableBuilder<YearRow>("year figures even short")
             .first(page.species(species), YearRow::name)
             .head("titled")
             .number(page.say("killed"), row -> page.count(row.killed().size()))

@@ -16,11 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * What bodies gave: by owner, beside the twelve months before, and by primal.
- *
- * @param page the month
- */
+/** What bodies gave: by owner, beside the twelve months before, and by primal. */
 record YieldsPart(MonthPage page) {
   private static final String UNDER = "under";
 
@@ -28,7 +24,7 @@ record YieldsPart(MonthPage page) {
   PartView byOwner() {
     var killed = page.month().killed();
     var cut = page.month().cut();
-    var table = new TableBuilder<OwnedSpecies>("yields", "even short");
+    var table = new TableBuilder<OwnedSpecies>("yields figures even short");
     table.first("", of -> page.species(of.species())).head("kinds");
     add(table, "dressing", BodyFigure.DRESSING, killed);
     add(table, "take_home_of_cold", BodyFigure.TAKE_HOME, cut);
@@ -47,7 +43,8 @@ record YieldsPart(MonthPage page) {
   /** What like bodies gave in the month, with median and middle half of those before below it. */
   PartView beforeAndNow() {
     var lines = page.figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
-    var table = new TableBuilder<MonthFigure>("like", "even").first("", this::name).head("kinds");
+    var table =
+        new TableBuilder<MonthFigure>("like figures even").first("", this::name).head("kinds");
     var heads = List.of("take_home_of_cold", "bone_of_boning", "fat_of_boning", "trim_of_boning");
     for (int i = 0; i < heads.size(); i++) {
       var figure = BodyFigure.YIELDS.get(i);
@@ -97,7 +94,7 @@ record YieldsPart(MonthPage page) {
   PartView primals() {
     String percent = page.say("percent");
     var table =
-        new TableBuilder<MonthFigure>("primals", "even short")
+        new TableBuilder<MonthFigure>("primals figures even short")
             .first("", this::primal)
             .head("kinds")
             .counted(page.label("this_month", percent), line -> page.counted(Optional.of(line)))

@@ -13,9 +13,6 @@ import java.util.stream.Collectors;
 /**
  * The export files that were read. If there are many, the old ones without a row set aside are one
  * row together.
- *
- * @param night the night's figures
- * @param wording the language
  */
 record FilesPart(Night night, Wording wording) {
   private static final int FEW = 20;

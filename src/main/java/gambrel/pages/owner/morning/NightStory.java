@@ -7,12 +7,7 @@ import gambrel.trade.notice.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The night in a few sentences, and notes that ask for nothing.
- *
- * @param report the night
- * @param wording the language
- */
+/** The night in a few sentences, and notes that ask for nothing. */
 record NightStory(MorningReport report, Wording wording) {
   private static final int MOST_NAMES = 12;
 
