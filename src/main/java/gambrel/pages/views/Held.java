@@ -3,21 +3,16 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * A body that waits for a person.
+ * A body that is held.
  *
  * @param body its id and kind
- * @param customer whose it is
- * @param reason in words, with its figures
+ * @param customer its owners and the customers who get packs of it
+ * @param reason why it is held, with the figures
  * @param advice what to do
  * @param likely what probably went wrong, best first; may be empty
  */
 public record Held(
     String body, String customer, String reason, String advice, List<Likely> likely) {
-  /** Copies the list. */
-  public Held {
-    likely = List.copyOf(likely);
-  }
-
   /**
    * What probably went wrong.
    *
@@ -25,10 +20,5 @@ public record Held(
    * @param advice what to do about it, in words
    * @param lines rows to paste into the corrections; may be empty
    */
-  public record Likely(String evidence, String advice, List<String> lines) {
-    /** Copies the lines. */
-    public Likely {
-      lines = List.copyOf(lines);
-    }
-  }
+  public record Likely(String evidence, String advice, List<String> lines) {}
 }

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The owner's month, ready to be set. Whatever is empty does not show.
+ * The owner's month, ready for the template. Empty parts are not shown.
  *
  * @param page what every page carries
- * @param words fixed words by key, see {@link Words#labels()}
- * @param shop whose month it is
+ * @param words labels by key, see {@link Words#labels()}
+ * @param shop the shop
  * @param heading the month
- * @param known as of when it is known
- * @param first what needs a look, and five figures against last year
+ * @param known the time of the last weighing, in a sentence
+ * @param first findings, and five figures beside last year's
  * @param story the month in a few sentences
- * @param held what waits for a person
+ * @param held the bodies that are held
  * @param parts the chapters, part by part
  */
 public record SummaryView(
@@ -25,12 +25,4 @@ public record SummaryView(
     FirstPage first,
     List<String> story,
     List<Held> held,
-    List<PartView> parts) {
-  /** Copies the collections. */
-  public SummaryView {
-    words = Map.copyOf(words);
-    story = List.copyOf(story);
-    held = List.copyOf(held);
-    parts = parts.stream().filter(part -> !part.isEmpty()).toList();
-  }
-}
+    List<PartView> parts) {}

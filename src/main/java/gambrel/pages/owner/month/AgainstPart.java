@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Losses of like bodies beside those of the twelve months before. */
-record AgainstPart(MonthPage page) {
+record AgainstPart(MonthPage page) implements MonthPart {
   /** A group with fewer bodies has no row of its own. */
   private static final int ENOUGH = 5;
 
@@ -25,7 +25,7 @@ record AgainstPart(MonthPage page) {
     for (var whose : Ownership.values()) {
       for (var loss : Loss.values()) {
         var figures =
-            page.figures()
+            figures()
                 .of(FigureName.percentOf(loss))
                 .filter(f -> f.whose().filter(whose::equals).isPresent())
                 .toList();
@@ -37,37 +37,35 @@ record AgainstPart(MonthPage page) {
     var views = new ArrayList<TableView>();
     for (var table : tables) {
       boolean last = views.size() == tables.size() - 1;
-      var remarks = List.of(page.say("against_explained"));
+      var remarks = List.of(say("against_explained"));
       views.addAll(last ? table.kept("room little", 1, remarks) : table.table());
     }
-    return PartView.of(page.say("against"), views, List.of());
+    return PartView.of(say("against"), views, List.of());
   }
 
   private TableBuilder<MonthFigure> table(Ownership whose, Loss loss, List<MonthFigure> figures) {
-    String percent = page.say("percent");
-    String title =
-        page.say("shrink.group", page.owner(whose), page.say("shrink.loss." + loss.id()));
+    String percent = say("percent");
+    String title = say("shrink.group", owner(whose), say("shrink.loss." + loss.id()));
     return new TableBuilder<MonthFigure>("against figures even")
         .first(title, this::bodies)
         .head("titled")
         .number(
-            page.label("lost", page.unit()),
-            figure -> page.weights().lost(loss, same(FigureName.weightOf(loss), figure)))
+            label("lost", unit()),
+            figure -> weights().lost(loss, same(FigureName.weightOf(loss), figure)))
         .number(
-            page.label("worth", page.currency()),
-            figure ->
-                page.major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
-        .counted(page.label("lost", percent), figure -> page.counted(Optional.of(figure)))
+            label("worth", currency()),
+            figure -> major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
+        .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
         .counted(
-            page.label("before", percent),
-            figure -> page.counted(figure.before().value(), figure.before().bodies()))
-        .number(page.say("middle_half"), this::middleHalf)
+            label("before", percent),
+            figure -> counted(figure.before().value(), figure.before().bodies()))
+        .number(say("middle_half"), this::middleHalf)
         .rows(figures.stream().filter(figure -> isShown(figure, figures)).toList());
   }
 
   /** Another figure of the same bodies. */
   private Optional<MonthFigure> same(FigureName name, MonthFigure figure) {
-    return page.figures()
+    return figures()
         .find(name, figure.whose().orElseThrow(), figure.species().orElseThrow(), figure.group());
   }
 
@@ -76,7 +74,7 @@ record AgainstPart(MonthPage page) {
         .before()
         .spread()
         .filter(spread -> spread.number() >= ENOUGH)
-        .map(spread -> page.between(page.tenths(spread.lower()), page.tenths(spread.upper())))
+        .map(spread -> between(tenths(spread.lower()), tenths(spread.upper())))
         .orElse("");
   }
 
@@ -101,20 +99,20 @@ record AgainstPart(MonthPage page) {
   }
 
   private String bodies(MonthFigure figure) {
-    String species = page.species(figure.species().orElseThrow());
+    String species = species(figure.species().orElseThrow());
     var group = group(figure);
-    return group.split() == Split.ALL ? species : page.say("shrink.band", species, name(group));
+    return group.split() == Split.ALL ? species : say("shrink.band", species, name(group));
   }
 
   private String name(BodyGroup group) {
     var split = group.split();
     if (split == Split.CATEGORY) {
-      return page.wording().category(group.name());
+      return wording().category(group.name());
     }
     // Days are whole: a group that ends before day 15 is printed as ending with day 14.
     var last = group.to().map(to -> split == Split.DAYS ? to.subtract(BigDecimal.ONE) : to);
     String ending = group.from().isEmpty() ? "below" : last.isEmpty() ? "above" : "between";
-    return page.say(
+    return say(
         "shrink.band." + split.id() + "." + ending,
         Stream.of(group.from(), last)
             .flatMap(Optional::stream)
@@ -123,8 +121,6 @@ record AgainstPart(MonthPage page) {
   }
 
   private String number(Split split, BigDecimal value) {
-    return split == Split.WEIGHT
-        ? page.formats().weight(Weight.of(value), 0)
-        : page.formats().number(value);
+    return split == Split.WEIGHT ? formats().weight(Weight.of(value), 0) : formats().number(value);
   }
 }

@@ -18,20 +18,20 @@ import java.util.function.Function;
  * A row for every body of the month, and for every batch whose last row is of the month. A figure
  * that belongs to another month is left out, so that a column adds up to the month.
  */
-record BodiesPart(MonthPage page) {
+record BodiesPart(MonthPage page) implements MonthPart {
   /** If there are more bodies, only those that are open or held are listed. */
   private static final int MOST_BODIES = 60;
 
   PartView bodies() {
-    var formats = page.formats();
-    var weights = page.weights();
+    var formats = formats();
+    var weights = weights();
     var table =
         new TableBuilder<MonthBody>("bodies figures even tight")
-            .first(page.say("body"), MonthBody::id)
-            .words(page.say("owner"), body -> page.names().owners(body.body()))
-            .words(page.say("kind"), body -> page.names().kind(body.body()))
+            .first(say("body"), MonthBody::id)
+            .words(say("owner"), body -> page.names().owners(body.body()))
+            .words(say("kind"), body -> page.names().kind(body.body()))
             .head("kind")
-            .words(page.say("killed"), body -> body.body().killed().map(formats::brief).orElse(""))
+            .words(say("killed"), body -> body.body().killed().map(formats::brief).orElse(""))
             .head("day");
     weight(table, "hot", body -> weights.hung(hung(body).flatMap(BodyBalance::hot)));
     weight(table, "cold", body -> weights.hung(hung(body).flatMap(BodyBalance::cold)));
@@ -41,9 +41,8 @@ record BodiesPart(MonthPage page) {
     percent(table, "chill_percent", body -> hung(body).flatMap(b -> b.shares().chillShrink()));
     percent(table, "bench_percent", body -> cut(body).flatMap(b -> b.shares().cuttingLoss()));
     percent(table, "home_percent", body -> cut(body).flatMap(b -> b.shares().takeHomeOfCold()));
-    table.column(
-        page.say("state"), "state", body -> page.say("summary.state." + body.state().id()));
-    var all = page.month().bodies();
+    table.column(say("state"), "state", body -> say("summary.state." + body.state().id()));
+    var all = month().bodies();
     var listed =
         all.size() <= MOST_BODIES
             ? all
@@ -54,35 +53,33 @@ record BodiesPart(MonthPage page) {
     int more = all.size() - listed.size();
     var remarks = new ArrayList<String>();
     if (more > 0) {
-      remarks.add(page.wording().counted("bodies.more", more));
+      remarks.add(wording().counted("bodies.more", more));
     }
     if (!listed.isEmpty()) {
-      remarks.add(page.say("bodies_explained"));
+      remarks.add(say("bodies_explained"));
     }
     var tables = table.kept("", 1, remarks);
-    return PartView.withRoom(page.say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
+    return PartView.withRoom(say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
   }
 
   private void weight(
       TableBuilder<MonthBody> table, String head, Function<MonthBody, String> text) {
-    table.number(page.label(head, page.unit()), text).head("weight");
+    table.number(label(head, unit()), text).head("weight");
   }
 
   private void percent(
       TableBuilder<MonthBody> table, String head, Function<MonthBody, Optional<Share>> share) {
-    table
-        .number(page.say(head), body -> page.tenths(share.apply(body).map(Share::percent)))
-        .head("percent");
+    table.number(say(head), body -> tenths(share.apply(body).map(Share::percent))).head("percent");
   }
 
   /** The body's figures if it was killed in the month. */
   private Optional<BodyBalance> hung(MonthBody body) {
-    return Optional.of(body.balance()).filter(balance -> page.month().isKilled(body));
+    return Optional.of(body.balance()).filter(balance -> month().isKilled(body));
   }
 
   /** The body's figures if its take-home is of the month. */
   private Optional<BodyBalance> cut(MonthBody body) {
-    return Optional.of(body.balance()).filter(balance -> page.month().isTakenHome(body));
+    return Optional.of(body.balance()).filter(balance -> month().isTakenHome(body));
   }
 
   private Optional<Outputs> outputs(MonthBody body) {
@@ -92,20 +89,18 @@ record BodiesPart(MonthPage page) {
   PartView batches() {
     var table =
         new TableBuilder<BatchBalance>("batches figures")
-            .first(page.say("batch"), batch -> batch.batch().id())
-            .words(page.say("product"), batch -> batch.batch().product())
-            .number(page.label("meat_in", page.unit()), batch -> weight(batch, batch.meatIn()))
-            .number(page.label("added", page.unit()), batch -> weight(batch, batch.added()))
-            .number(page.label("out", page.unit()), batch -> weight(batch, batch.out()))
+            .first(say("batch"), batch -> batch.batch().id())
+            .words(say("product"), batch -> batch.batch().product())
+            .number(label("meat_in", unit()), batch -> weight(batch, batch.meatIn()))
+            .number(label("added", unit()), batch -> weight(batch, batch.added()))
+            .number(label("out", unit()), batch -> weight(batch, batch.out()))
             .number(
-                page.label("loss", page.unit()),
+                label("loss", unit()),
                 batch -> batch.loss().map(loss -> bareWeight(batch, loss)).orElse(""))
-            .number(
-                page.say("loss_percent"),
-                batch -> page.tenths(batch.lossShare().map(Share::percent)))
-            .words(page.say("state"), this::state)
-            .rows(page.month().batches());
-    return PartView.of(page.say("batches"), table.table(), List.of());
+            .number(say("loss_percent"), batch -> tenths(batch.lossShare().map(Share::percent)))
+            .words(say("state"), this::state)
+            .rows(month().batches());
+    return PartView.of(say("batches"), table.table(), List.of());
   }
 
   /** A weight of zero is left blank. */
@@ -114,16 +109,16 @@ record BodiesPart(MonthPage page) {
   }
 
   private String bareWeight(BatchBalance batch, Weight weight) {
-    int decimals = WeightDecimals.of(batch.weighings(), page.records().settings().unit());
-    return page.formats().bareWeight(weight, decimals);
+    int decimals = WeightDecimals.of(batch.weighings(), records().settings().unit());
+    return formats().bareWeight(weight, decimals);
   }
 
   private String state(BatchBalance batch) {
     if (batch.late()) {
-      return page.say("summary.batch.late");
+      return say("summary.batch.late");
     }
     var due = batch.batch().due().filter(day -> batch.isOpen());
-    return due.map(day -> page.say("summary.batch.due", page.formats().brief(day)))
-        .orElseGet(() -> page.say("summary.batch." + batch.state().id()));
+    return due.map(day -> say("summary.batch.due", formats().brief(day)))
+        .orElseGet(() -> say("summary.batch." + batch.state().id()));
   }
 }

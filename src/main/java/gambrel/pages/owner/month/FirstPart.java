@@ -16,90 +16,83 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes: findings, and five figures beside last year's. */
-record FirstPart(MonthPage page) {
-  /**
-   * One of the five figures.
-   *
-   * @param label what it is
-   * @param month of the month
-   * @param yearAgo of the same month a year ago
-   * @param before of the twelve months before
-   */
+record FirstPart(MonthPage page) implements MonthPart {
+  /** One of the five figures. */
   private record FiveRow(String label, Counted month, Counted yearAgo, Counted before) {}
 
   FirstPage view() {
-    var words = new FindingWords(page.wording(), page.weights());
+    var words = new FindingWords(wording(), weights());
     var findings = page.report().findings();
     var rows =
         FirstPageRoom.fitting(
-            findings.stream().map(words::row).toList(), page.records().settings().paper());
+            findings.stream().map(words::row).toList(), records().settings().paper());
     int more = findings.size() - rows.size();
     return new FirstPage(
         counted(),
         rows,
         findings.isEmpty() ? none() : "",
-        more > 0 ? page.wording().counted("first.more", more) : "",
+        more > 0 ? wording().counted("first.more", more) : "",
         five());
   }
 
   /** That nothing was found, or that there are too few bodies to find anything. */
   private String none() {
     boolean compared =
-        Stream.of(page.parts().chills(), page.parts().benches())
+        Stream.of(parts().chills(), parts().benches())
             .flatMap(List::stream)
             .anyMatch(LossChart::hasLimits);
     return compared
-        ? page.say("first.none")
-        : page.wording().counted("first.few", page.records().baseline().killed().size());
+        ? say("first.none")
+        : wording().counted("first.few", records().baseline().killed().size());
   }
 
   private String counted() {
-    var before = page.records().baseline();
-    return page.say(
+    var before = records().baseline();
+    return say(
         "first.counted",
-        page.count(page.month().killed().size()),
-        page.count(page.month().cut().size()),
-        page.count(before.killed().size()),
-        page.count(before.cut().size()));
+        count(month().killed().size()),
+        count(month().cut().size()),
+        count(before.killed().size()),
+        count(before.cut().size()));
   }
 
   private List<TableView> five() {
-    var month = page.records().month();
+    var month = records().month();
     var table =
         new TableBuilder<FiveRow>("five figures even short")
             .first("", FiveRow::label)
-            .counted(page.formats().month(month), FiveRow::month)
-            .counted(page.formats().month(month.minusMonths(12)), FiveRow::yearAgo)
-            .counted(page.say("before"), FiveRow::before);
+            .counted(formats().month(month), FiveRow::month)
+            .counted(formats().month(month.minusMonths(12)), FiveRow::yearAgo)
+            .counted(say("before"), FiveRow::before);
     var rows = Stream.concat(Stream.of(killed()), mainSpecies().stream().flatMap(this::ofSpecies));
     return table.rows(table.known(rows)).table();
   }
 
   private FiveRow killed() {
     return new FiveRow(
-        page.say("first.killed"),
-        new Counted(page.count(page.month().killed().size()), ""),
-        new Counted(page.count(page.records().baseline().yearAgo().killed().size()), ""),
+        say("first.killed"),
+        new Counted(count(month().killed().size()), ""),
+        new Counted(count(records().baseline().yearAgo().killed().size()), ""),
         new Counted(killedAMonth(), ""));
   }
 
   /** Bodies killed in a month on average, from the first month with one. */
   private String killedAMonth() {
     var months =
-        page.records().baseline().months().stream().dropWhile(m -> m.killed().isEmpty()).toList();
-    int killed = page.records().baseline().killed().size();
+        records().baseline().months().stream().dropWhile(m -> m.killed().isEmpty()).toList();
+    int killed = records().baseline().killed().size();
     return months.isEmpty()
-        ? page.count(0)
-        : page.say("first.a_month", page.number(BigFraction.of(killed, months.size()), 0));
+        ? count(0)
+        : say("first.a_month", number(BigFraction.of(killed, months.size()), 0));
   }
 
   /** The species with the most bodies; of several the first. */
   private Optional<Species> mainSpecies() {
-    var bodies = page.month().bodies();
+    var bodies = month().bodies();
     return Stream.of(Species.values())
-        .filter(species -> !MonthPage.like(bodies, species).isEmpty())
+        .filter(species -> !like(bodies, species).isEmpty())
         .max(
-            Comparator.comparing((Species species) -> MonthPage.like(bodies, species).size())
+            Comparator.comparing((Species species) -> like(bodies, species).size())
                 .thenComparing(Comparator.reverseOrder()));
   }
 
@@ -119,16 +112,16 @@ record FirstPart(MonthPage page) {
     Function<List<MonthBodies>, Counted> counted =
         months -> {
           var bodies = months.stream().flatMap(month -> which.apply(month).stream()).toList();
-          var ratio = figure.of(MonthPage.like(bodies, species));
+          var ratio = figure.of(like(bodies, species));
           return ratio
               .percent()
-              .map(p -> new Counted(page.formats().percent(p), page.ofBodies(ratio.bodies())))
+              .map(p -> new Counted(formats().percent(p), ofBodies(ratio.bodies())))
               .orElse(Counted.NONE);
         };
-    var baseline = page.records().baseline();
+    var baseline = records().baseline();
     return new FiveRow(
-        page.say(key, page.species(species)),
-        counted.apply(List.of(page.month())),
+        say(key, species(species)),
+        counted.apply(List.of(month())),
         counted.apply(List.of(baseline.yearAgo())),
         counted.apply(baseline.months()));
   }

@@ -7,7 +7,7 @@ import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.HangingSample;
-import gambrel.pages.owner.month.MonthPage.OwnedSpecies;
+import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
@@ -22,52 +22,50 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a day on the rail costs, and what one day more takes and brings or would have to bring. */
-record HangingPart(MonthPage page) {
+record HangingPart(MonthPage page) implements MonthPart {
   private static final int DECIMALS = 2;
 
   /** What a day costs. */
   PartView hanging() {
     var table =
         new TableBuilder<Hanging>("hanging figures even short")
-            .first("", hanging -> page.species(hanging.species()))
+            .first("", hanging -> species(hanging.species()))
             .number(
-                page.say("days_hung"),
+                say("days_hung"),
                 hanging ->
-                    page.between(
-                        page.formats().quantity(hanging.days().lower(), 0),
-                        page.formats().quantity(hanging.days().upper(), 0)))
-            .counted(page.say("lost_a_day"), this::lostADay)
-            .number(page.say("surely_between"), hanging -> interval(aDay(hanging)))
+                    between(
+                        formats().quantity(hanging.days().lower(), 0),
+                        formats().quantity(hanging.days().upper(), 0)))
+            .counted(say("lost_a_day"), this::lostADay)
+            .number(say("surely_between"), hanging -> interval(aDay(hanging)))
             .number(
-                page.unit(),
-                hanging -> page.formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
+                unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
             .number(
-                page.label("worth_a_day", page.currency()),
-                hanging ->
-                    page.money(page.records().rail().of(hanging.species(), hanging.weightADay())))
-            .rows(page.parts().hanging());
-    var tables = table.table(page.say("hanging_explained"));
-    return PartView.of(page.say("hanging"), tables, List.of());
+                label("worth_a_day", currency()),
+                hanging -> money(records().rail().of(hanging.species(), hanging.weightADay())))
+            .rows(parts().hanging());
+    var tables = table.table(say("hanging_explained"));
+    return PartView.of(say("hanging"), tables, List.of());
   }
 
   private MonthFigure aDay(Hanging hanging) {
-    return page.figures()
+    return figures()
         .find(FigureName.AGEING_PCT_A_DAY, hanging.species(), BodyGroup.ALL)
         .orElseThrow();
   }
 
   private Counted lostADay(Hanging hanging) {
     var figure = aDay(hanging);
-    return new Counted(hundredths(figure.value().orElseThrow()), page.ofBodies(figure.bodies()));
+    return new Counted(hundredths(figure.value().orElseThrow()), ofBodies(figure.bodies()));
   }
 
   private String interval(MonthFigure figure) {
     var interval = figure.interval().orElseThrow();
-    return page.between(hundredths(interval.lower()), hundredths(interval.upper()));
+    return between(hundredths(interval.lower()), hundredths(interval.upper()));
   }
 
   private String hundredths(BigFraction value) {
-    return page.number(value, DECIMALS);
+    return number(value, DECIMALS);
   }
 
   /** What one day more takes and brings, in a table for each owner. */
@@ -76,47 +74,40 @@ record HangingPart(MonthPage page) {
         Stream.of(Ownership.CUSTOMERS, Ownership.OWN)
             .flatMap(whose -> furtherDay(whose).stream())
             .toList();
-    var remarks = tables.isEmpty() ? List.<String>of() : List.of(page.say("further_day_explained"));
-    return PartView.of(page.say("further_day"), tables, remarks).with("wide");
+    var remarks = tables.isEmpty() ? List.<String>of() : List.of(say("further_day_explained"));
+    return PartView.of(say("further_day"), tables, remarks).with("wide");
   }
 
   private List<TableView> furtherDay(Ownership whose) {
-    var days = page.parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
-    String sure = page.say("surely_between");
+    var days = parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
+    String sure = say("surely_between");
     var table =
         new TableBuilder<FurtherDay>("further figures even short")
-            .first(page.owner(whose), day -> page.species(day.species()))
+            .first(owner(whose), day -> species(day.species()))
             .head("titled")
-            .number(page.say("number"), day -> page.count(day.sample().bodies().size()))
+            .number(say("number"), day -> count(day.sample().bodies().size()))
             .head("few")
-            .number(
-                page.say("days_hung"),
-                day -> page.formats().quantity(day.sample().days().median(), 1))
+            .number(say("days_hung"), day -> formats().quantity(day.sample().days().median(), 1))
             .head("few");
-    add(table, head("lost", page.unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
+    add(table, head("lost", unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
     if (whose == Ownership.OWN) {
       var rise = FigureName.FURTHER_DAY_PRICE_RISE_PCT;
-      add(table, head("price", page.say("percent")), sure, rise, this::hundredths);
+      add(table, head("price", say("percent")), sure, rise, this::hundredths);
       // A rise for a unit of weight is a part of the smallest coin.
-      int fine = Money.digits(page.records().settings().currency()) + 1;
+      int fine = Money.digits(records().settings().currency()) + 1;
       rise = FigureName.FURTHER_DAY_PRICE_RISE;
-      add(table, head("price", page.rateUnit()), sure, rise, value -> page.number(value, fine));
+      add(table, head("price", rateUnit()), sure, rise, value -> number(value, fine));
     } else {
       var worth = FigureName.FURTHER_DAY_VALUE;
-      add(table, head("worth", page.currency()), sure, worth, page::major);
+      add(table, head("worth", currency()), sure, worth, this::major);
       var charged = FigureName.FURTHER_DAY_CHARGE;
-      add(
-          table,
-          head("charged", page.currency()),
-          page.say("further.middle"),
-          charged,
-          page::major);
+      add(table, head("charged", currency()), say("further.middle"), charged, this::major);
     }
     return table.rows(days).table(notes(days));
   }
 
   private String head(String what, String unit) {
-    return page.say("further." + what, unit);
+    return say("further." + what, unit);
   }
 
   /** Adds a column for a figure and one for its interval. */
@@ -127,7 +118,7 @@ record HangingPart(MonthPage page) {
       FigureName name,
       Function<BigFraction, String> text) {
     Function<FurtherDay, Optional<MonthFigure>> figure =
-        day -> page.figure(name, new OwnedSpecies(day.whose(), day.species()));
+        day -> figure(name, new OwnedSpecies(day.whose(), day.species()));
     table
         .number(head, day -> figure.apply(day).flatMap(MonthFigure::value).map(text).orElse(""))
         .head("one")
@@ -144,20 +135,17 @@ record HangingPart(MonthPage page) {
   /** The ends of an interval; empty if all bodies are charged alike. */
   private String between(MonthFigure.Interval interval, String low, String high) {
     boolean alike = interval.kind() == MonthFigure.Interval.Kind.MIDDLE_HALF && low.equals(high);
-    return alike ? "" : page.between(low, high);
+    return alike ? "" : between(low, high);
   }
 
   private List<String> notes(List<FurtherDay> days) {
     var notes = new ArrayList<String>();
     if (days.stream().anyMatch(day -> day.trend().isEmpty())) {
       notes.add(
-          page.say(
-              "further.few",
-              page.count(HangingSample.ENOUGH_BODIES),
-              page.count(HangingSample.ENOUGH_DAYS)));
+          say("further.few", count(HangingSample.ENOUGH_BODIES), count(HangingSample.ENOUGH_DAYS)));
     }
     if (days.stream().flatMap(d -> d.loss().stream()).anyMatch(r -> r.low().signum() < 0)) {
-      notes.add(page.say("further.unsure"));
+      notes.add(say("further.unsure"));
     }
     return notes;
   }

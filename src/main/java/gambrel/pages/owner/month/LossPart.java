@@ -8,7 +8,7 @@ import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.MeanShift;
 import gambrel.insight.statistics.Sample;
-import gambrel.pages.owner.month.MonthPage.OwnedSpecies;
+import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
@@ -21,42 +21,40 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Weight lost in sum, and in the chiller by day. */
-record LossPart(MonthPage page) {
+record LossPart(MonthPage page) implements MonthPart {
   /** A species needs as many bodies in the month for a chart beside that of the main species. */
   private static final int ENOUGH = 5;
 
   /** Losses by owner and species, and the charts. */
   PartView lost() {
     var table = new TableBuilder<OwnedSpecies>("lost figures even short");
-    table.first("", of -> page.species(of.species())).head("kinds");
+    table.first("", of -> species(of.species())).head("kinds");
     add(table, "chill_shrink", Loss.CHILL);
     add(table, "ageing_shrink", Loss.AGEING);
     add(table, "bench_loss_of_boning", Loss.BENCH);
-    var sums = page.byOwner(table).table(page.say("bench_loss_explained"));
+    var sums = byOwner(table).table(say("bench_loss_explained"));
     var charts =
         charts()
             .filter(LossChart::hasLimits)
-            .map(chart -> new LossDrawing(chart, page.records().month(), page.wording()).view())
+            .map(chart -> new LossDrawing(chart, records().month(), wording()).view())
             .toList();
     var notes = new ArrayList<String>();
     if (!sums.isEmpty() || !charts.isEmpty()) {
       charts().filter(chart -> !chart.hasLimits()).map(this::tooFew).forEach(notes::add);
       chillDays().forEach(days -> hours(days, notes));
     }
-    return PartView.of(page.say("weight_lost"), sums, notes).with(charts);
+    return PartView.of(say("weight_lost"), sums, notes).with(charts);
   }
 
   private void add(TableBuilder<OwnedSpecies> table, String head, Loss loss) {
     table
-        .counted(page.say(head), of -> page.counted(page.figure(FigureName.percentOf(loss), of)))
-        .number(
-            page.unit(),
-            of -> page.weights().lost(loss, page.figure(FigureName.weightOf(loss), of)));
+        .counted(say(head), of -> counted(figure(FigureName.percentOf(loss), of)))
+        .number(unit(), of -> weights().lost(loss, figure(FigureName.weightOf(loss), of)));
   }
 
   /** The charts of chill shrink and bench loss: of the main species and of others with enough. */
   private Stream<LossChart> charts() {
-    return Stream.of(page.parts().chills(), page.parts().benches())
+    return Stream.of(parts().chills(), parts().benches())
         .flatMap(
             charts -> {
               var sorted = new ArrayList<>(charts);
@@ -68,37 +66,37 @@ record LossPart(MonthPage page) {
 
   /** That a species has no chart yet, since the twelve months before have too few bodies. */
   private String tooFew(LossChart chart) {
-    return page.wording()
+    return wording()
         .count(
             "summary.chart.few." + chart.loss().id(),
             chart.baseline(),
-            page.species(chart.species()),
-            page.count(chart.baseline()));
+            species(chart.species()),
+            count(chart.baseline()));
   }
 
   private List<ChillDays> chillDays() {
-    return page.parts().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
+    return parts().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
   }
 
   /** The hours in the chiller within which bodies are compared, and the bodies outside them. */
   private void hours(ChillDays days, List<String> notes) {
     var window = BigFraction.of(ChillDays.WINDOW);
-    String species = page.species(days.species());
-    String from = page.number(days.hours().subtract(window), 0);
-    notes.add(page.say("shrink.hours", species, from, page.number(days.hours().add(window), 0)));
+    String species = species(days.species());
+    String from = number(days.hours().subtract(window), 0);
+    notes.add(say("shrink.hours", species, from, number(days.hours().add(window), 0)));
     if (!days.apart().isEmpty()) {
       var apart = days.apart().stream().map(this::apart).collect(Collectors.joining(", "));
-      notes.add(page.say("shrink.apart", species, apart));
+      notes.add(say("shrink.apart", species, apart));
     }
   }
 
   private String apart(LossChart.Point point) {
     var hours = point.account().balance().hoursChilled();
-    return page.say(
+    return say(
         "shrink.apart.body",
         point.body(),
-        hours.map(h -> page.number(h, 0)).orElse("?"),
-        page.number(point.percent(), 2));
+        hours.map(h -> number(h, 0)).orElse("?"),
+        number(point.percent(), 2));
   }
 
   /**
@@ -108,23 +106,23 @@ record LossPart(MonthPage page) {
   PartView chiller() {
     var shown = chillDays().stream().filter(days -> !days.baseline().isEmpty()).toList();
     var table = new TableBuilder<LocalDate>("daily figures even");
-    table.first(page.say("killed"), page.formats()::brief);
+    table.first(say("killed"), formats()::brief);
     var above = new ArrayList<>(List.of(new Cell("", TableBuilder.FIRST)));
     for (var days : shown) {
-      var head = new Cell(page.label("lost", page.say("percent")), TableBuilder.NUMBER, 2);
+      var head = new Cell(label("lost", say("percent")), TableBuilder.NUMBER, 2);
       table.column(head, date -> day(days, date));
       above.add(new Cell(usual(days), "number titled", 2));
     }
     var dates = shown.stream().flatMap(days -> days.month().stream()).map(LossChart.Point::day);
     table.headsAbove(above).rows(dates.distinct().sorted().toList());
-    return PartView.withRoom(page.say("chiller_by_day"), table.table(), List.of());
+    return PartView.withRoom(say("chiller_by_day"), table.table(), List.of());
   }
 
   private String usual(ChillDays days) {
     var usual = Sample.of(days.baseline().stream().map(LossChart.Point::percent).toList()).mean();
-    return page.species(days.species())
+    return species(days.species())
         + ", "
-        + page.say("summary.chart.centre", page.say("number.percent", page.number(usual, 2)));
+        + say("summary.chart.centre", say("number.percent", number(usual, 2)));
   }
 
   /** What a species lost of the bodies killed on a day; marked if a finding is about the day. */
@@ -138,8 +136,8 @@ record LossPart(MonthPage page) {
     boolean marked =
         days.shift().filter(MeanShift::isMore).filter(s -> !date.isBefore(s.from())).isPresent();
     return new Counted(
-            ratio.percent().map(p -> page.number(p, 2)).orElse(""),
-            ratio.isKnown() ? page.ofBodies(ratio.bodies()) : "")
+            ratio.percent().map(p -> number(p, 2)).orElse(""),
+            ratio.isKnown() ? ofBodies(ratio.bodies()) : "")
         .cells(marked ? " marked" : "");
   }
 
@@ -147,12 +145,9 @@ record LossPart(MonthPage page) {
   PartView known() {
     var table =
         new TableBuilder<Completeness>("facts")
-            .column("", "label", weight -> page.say("weights." + weight.what().id()))
-            .words(
-                "",
-                weight ->
-                    page.say("weights.of", page.count(weight.known()), page.count(weight.of())))
-            .rows(page.parts().completeness().stream().filter(weight -> weight.of() > 0).toList());
-    return PartView.kept(page.say("weights_known"), table.table(), List.of());
+            .column("", "label", weight -> say("weights." + weight.what().id()))
+            .words("", weight -> say("weights.of", count(weight.known()), count(weight.of())))
+            .rows(parts().completeness().stream().filter(weight -> weight.of() > 0).toList());
+    return PartView.kept(say("weights_known"), table.table(), List.of());
   }
 }

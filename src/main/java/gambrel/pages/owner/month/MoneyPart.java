@@ -21,7 +21,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cutting brought, and what the shop bought. */
-record MoneyPart(MonthPage page) {
+record MoneyPart(MonthPage page) implements MonthPart {
   private static final int MOST_BODIES = 12;
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
@@ -29,31 +29,27 @@ record MoneyPart(MonthPage page) {
 
   /** What customers were charged for a unit of weight and for an hour on the block. */
   PartView income() {
-    var lines = page.parts().income();
-    var pace = page.parts().pace();
-    String hour = page.currency() + ' ' + page.say("an_hour");
+    var lines = parts().income();
+    var pace = parts().pace();
+    String hour = currency() + ' ' + say("an_hour");
     var table =
         new TableBuilder<IncomeLine>("income figures even short")
-            .first("", line -> page.species(line.species()))
+            .first("", line -> species(line.species()))
             .head("kinds")
-            .number(page.say("number"), line -> page.count(line.month().bodies()))
+            .number(say("number"), line -> count(line.month().bodies()))
             .number(
-                page.label("charges", page.currency()),
-                line -> page.formats().bareMoney(line.month().charges()))
-            .number(page.rateUnit(), line -> page.minor(line.month().minorAUnit()))
-            .number(hour, line -> page.minor(anHour(line, line.month(), pace.month())))
+                label("charges", currency()), line -> formats().bareMoney(line.month().charges()))
+            .number(rateUnit(), line -> minor(line.month().minorAUnit()))
+            .number(hour, line -> minor(anHour(line, line.month(), pace.month())))
+            .number(label("before", rateUnit()), line -> minor(line.before().minorAUnit()))
             .number(
-                page.label("before", page.rateUnit()),
-                line -> page.minor(line.before().minorAUnit()))
-            .number(
-                page.label("before", hour),
-                line -> page.minor(anHour(line, line.before(), pace.before())))
+                label("before", hour), line -> minor(anHour(line, line.before(), pace.before())))
             .rows(lines);
-    var remarks = new ArrayList<>(List.of(page.say("month.income.read")));
+    var remarks = new ArrayList<>(List.of(say("month.income.read")));
     if (lines.stream().anyMatch(line -> anHour(line, line.month(), pace.month()).isPresent())) {
-      remarks.add(page.say("month.income.hour"));
+      remarks.add(say("month.income.hour"));
     }
-    return PartView.of(page.say("income"), table.table(remarks), List.of());
+    return PartView.of(say("income"), table.table(remarks), List.of());
   }
 
   /** Minor units for an hour on the block; empty without times of work. */
@@ -72,22 +68,22 @@ record MoneyPart(MonthPage page) {
       tables.addAll(bodies().table());
       tables.addAll(suppliers);
     }
-    return PartView.withRoom(page.say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
+    return PartView.withRoom(say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
   }
 
   /** The month's bodies with the least margin; the data file has all of them. */
   private TableBuilder<OwnStock> bodies() {
     var table =
         new TableBuilder<OwnStock>("stock figures even")
-            .first(page.say("body"), own -> own.account().id())
-            .words(page.say("kind"), own -> page.names().kind(own.account().body()))
+            .first(say("body"), own -> own.account().id())
+            .words(say("kind"), own -> page.names().kind(own.account().body()))
             .head("wider")
-            .words(page.say("supplier"), own -> own.account().body().supplier())
+            .words(say("supplier"), own -> own.account().body().supplier())
             .head("wider")
-            .number(page.say("take_home_of_cold"), own -> page.tenths(own.takeHomePercent()));
+            .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()));
     sums(table, own -> Optional.of(own.cost()), OwnStock::value, OwnStock::margin);
     return table.rows(
-        page.parts().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
+        parts().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
   }
 
   private <R> void sums(
@@ -96,28 +92,26 @@ record MoneyPart(MonthPage page) {
       Function<R, Optional<Money>> value,
       Function<R, Optional<Money>> margin) {
     table
-        .number(page.label("cost", page.currency()), row -> page.money(cost.apply(row)))
-        .number(page.label("take_home_worth", page.currency()), row -> page.money(value.apply(row)))
-        .number(page.label("margin", page.currency()), row -> page.money(margin.apply(row)));
+        .number(label("cost", currency()), row -> money(cost.apply(row)))
+        .number(label("take_home_worth", currency()), row -> money(value.apply(row)))
+        .number(label("margin", currency()), row -> money(margin.apply(row)));
   }
 
   private TableBuilder<SupplierLine> suppliers() {
     var table =
         new TableBuilder<SupplierLine>("suppliers figures even below")
-            .first(page.say("supplier"), this::supplier)
-            .number(page.say("number"), line -> page.count(line.bodies()))
-            .number(
-                page.say("take_home_of_cold"),
-                line -> page.tenths(line.takeHome().map(Spread::median)))
-            .number(page.say("middle"), line -> line.takeHome().map(page::middle).orElse(""));
+            .first(say("supplier"), this::supplier)
+            .number(say("number"), line -> count(line.bodies()))
+            .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
+            .number(say("middle"), line -> line.takeHome().map(this::middle).orElse(""));
     sums(
         table,
         line -> counted(line).map(SupplierLine::cost),
         line -> counted(line).map(SupplierLine::value),
         line -> counted(line).map(SupplierLine::margin));
     return table
-        .number(page.label("margin", page.rateUnit()), line -> page.minor(line.marginAUnit()))
-        .rows(page.parts().suppliers());
+        .number(label("margin", rateUnit()), line -> minor(line.marginAUnit()))
+        .rows(parts().suppliers());
   }
 
   /** The line if a body of it has a value. */
@@ -126,26 +120,26 @@ record MoneyPart(MonthPage page) {
   }
 
   private String supplier(SupplierLine line) {
-    String name = line.supplier().isEmpty() ? page.say("month.stock.nobody") : line.supplier();
-    return page.say("month.pace.piece", name, page.wording().kind(line.species()));
+    String name = line.supplier().isEmpty() ? say("month.stock.nobody") : line.supplier();
+    return say("month.pace.piece", name, wording().kind(line.species()));
   }
 
   /** How to read the tables; suppliers whose bodies gave less beyond chance; what is missing. */
   private List<String> remarks() {
-    var lines = page.parts().suppliers();
+    var lines = parts().suppliers();
     if (lines.isEmpty()) {
-      return Ownership.OWN.of(page.month().cut()).isEmpty()
+      return Ownership.OWN.of(month().cut()).isEmpty()
           ? List.of()
-          : List.of(page.say("month.stock.none"));
+          : List.of(say("month.stock.none"));
     }
-    var remarks = new ArrayList<>(List.of(page.say("month.stock.read")));
+    var remarks = new ArrayList<>(List.of(say("month.stock.read")));
     lines.stream().flatMap(line -> less(line).stream()).forEach(remarks::add);
     if (lines.stream().allMatch(line -> line.toOthers().isEmpty())) {
-      remarks.add(page.say("month.stock.few", page.count(GroupComparison.FEWEST)));
+      remarks.add(say("month.stock.few", count(GroupComparison.FEWEST)));
     }
-    int more = page.parts().stock().size() - MOST_BODIES;
+    int more = parts().stock().size() - MOST_BODIES;
     if (more > 0) {
-      remarks.add(page.wording().counted("month.stock.more", more));
+      remarks.add(wording().counted("month.stock.more", more));
     }
     return remarks;
   }
@@ -155,18 +149,18 @@ record MoneyPart(MonthPage page) {
         .filter(difference -> difference.high() < 0)
         .map(
             difference ->
-                page.say(
+                say(
                     "month.stock.less",
                     line.supplier(),
-                    page.wording().kind(line.species()),
+                    wording().kind(line.species()),
                     less(difference.mean()),
                     less(difference.high()),
                     less(difference.low()),
-                    page.unit()));
+                    unit()));
   }
 
   /** A negative difference in minor units, without its sign. */
   private String less(double difference) {
-    return page.minor(Optional.of(Exact.ofStatistic(-difference)));
+    return minor(Optional.of(Exact.ofStatistic(-difference)));
   }
 }

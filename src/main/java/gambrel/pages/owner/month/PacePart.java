@@ -10,44 +10,43 @@ import java.util.List;
 import java.util.Optional;
 
 /** How fast pieces were boned, read from the times of weighings on the block. */
-record PacePart(MonthPage page) {
+record PacePart(MonthPage page) implements MonthPart {
 
   PartView part() {
-    String anHour = page.unit() + ' ' + page.say("an_hour");
+    String anHour = unit() + ' ' + say("an_hour");
     var table =
         new TableBuilder<PaceLine>("pace figures even short")
-            .first(page.say("piece"), line -> page.cut(line.species(), line.item()))
+            .first(say("piece"), line -> cut(line.species(), line.item()))
             .head("wider")
-            .words(
-                page.say("boner"), line -> line.boner().orElseGet(() -> page.say("month.pace.all")))
-            .number(page.say("pieces"), line -> page.count(line.month().pieces()))
-            .number(page.say("minutes_each"), line -> page.tenths(line.month().each().median()))
-            .number(page.say("middle"), line -> page.middle(line.month().each()))
+            .words(say("boner"), line -> line.boner().orElseGet(() -> say("month.pace.all")))
+            .number(say("pieces"), line -> count(line.month().pieces()))
+            .number(say("minutes_each"), line -> tenths(line.month().each().median()))
+            .number(say("middle"), line -> middle(line.month().each()))
             .number(anHour, line -> anHour(Optional.of(line.month())))
             .number(
-                page.label("before", page.say("minutes_each")),
-                line -> page.tenths(line.before().map(pace -> pace.each().median())))
-            .number(page.label("before", anHour), line -> anHour(line.before()))
-            .rows(page.parts().paceLines());
-    return PartView.of(page.say("pace"), table.table(), remarks());
+                label("before", say("minutes_each")),
+                line -> tenths(line.before().map(pace -> pace.each().median())))
+            .number(label("before", anHour), line -> anHour(line.before()))
+            .rows(parts().paceLines());
+    return PartView.of(say("pace"), table.table(), remarks());
   }
 
   private String anHour(Optional<Pace> pace) {
-    return pace.flatMap(Pace::weightAnHour).map(weight -> page.number(weight, 0)).orElse("");
+    return pace.flatMap(Pace::weightAnHour).map(weight -> number(weight, 0)).orElse("");
   }
 
   private List<String> remarks() {
-    var lines = page.parts().paceLines();
+    var lines = parts().paceLines();
     if (lines.isEmpty()) {
-      return page.month().cut().isEmpty() ? List.of() : List.of(page.say("month.pace.none"));
+      return month().cut().isEmpty() ? List.of() : List.of(say("month.pace.none"));
     }
-    var remarks = new ArrayList<>(List.of(page.say("month.pace.read")));
-    int breaks = page.parts().pace().month().breaks();
+    var remarks = new ArrayList<>(List.of(say("month.pace.read")));
+    int breaks = parts().pace().month().breaks();
     if (breaks > 0) {
-      remarks.add(page.wording().counted("month.pace.breaks", breaks));
+      remarks.add(wording().counted("month.pace.breaks", breaks));
     }
     if (lines.stream().anyMatch(PacePart::isHindquarter)) {
-      remarks.add(page.say("month.pace.usual"));
+      remarks.add(say("month.pace.usual"));
     }
     return remarks;
   }

@@ -15,63 +15,62 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The month in a few sentences: killed, cut, taken home, lost, and what is open or held. */
-record StoryPart(MonthPage page) {
+record StoryPart(MonthPage page) implements MonthPart {
 
   List<String> sentences() {
     var sentences = new ArrayList<>(List.of(killed()));
-    var owners = Ownership.in(page.month().bodies());
+    var owners = Ownership.in(month().bodies());
     for (var whose : owners) {
       String cut = String.join(" ", cut(whose));
       if (!cut.isEmpty()) {
-        sentences.add(owners.size() == 1 ? cut : page.say("summary.of", page.owner(whose), cut));
+        sentences.add(owners.size() == 1 ? cut : say("summary.of", owner(whose), cut));
       }
       String lost = String.join(", ", lost(whose));
       if (!lost.isEmpty()) {
-        sentences.add(page.say("summary.lost", page.owner(whose), lost));
+        sentences.add(say("summary.lost", owner(whose), lost));
       }
     }
     long open = number(State.OPEN);
     if (open > 0) {
-      sentences.add(page.wording().counted("summary.open", open));
+      sentences.add(wording().counted("summary.open", open));
     }
     long held = number(State.HELD);
-    sentences.add(
-        held == 0 ? page.say("summary.held.none") : page.wording().counted("summary.held", held));
+    sentences.add(held == 0 ? say("summary.held.none") : wording().counted("summary.held", held));
     return sentences;
   }
 
   private long number(State state) {
-    return page.month().bodies().stream().filter(body -> body.state() == state).count();
+    return month().bodies().stream().filter(body -> body.state() == state).count();
   }
 
   private String killed() {
-    var killed = page.month().killed();
+    var killed = month().killed();
     if (killed.isEmpty()) {
-      return page.say("summary.killed.none");
+      return say("summary.killed.none");
     }
     var kinds =
         Stream.of(Species.values())
-            .map(species -> MonthPage.like(killed, species))
+            .map(species -> like(killed, species))
             .filter(bodies -> !bodies.isEmpty())
             .map(this::kind)
             .collect(Collectors.joining(", "));
-    return page.wording().counted("summary.killed", killed.size(), kinds);
+    return wording().counted("summary.killed", killed.size(), kinds);
   }
 
   private String kind(List<MonthBody> bodies) {
-    String species = page.wording().kind(bodies.get(0).body().species());
+    String species = wording().kind(bodies.get(0).body().species());
     int head = bodies.stream().mapToInt(body -> body.body().head()).sum();
     return head == bodies.size()
-        ? page.say("summary.number", species, page.count(bodies.size()))
-        : page.say("summary.number.head", species, page.count(bodies.size()), page.count(head));
+        ? say("summary.number", species, count(bodies.size()))
+        : say("summary.number.head", species, count(bodies.size()), count(head));
   }
 
   /** What was cut, left whole and thrown away of an owner's bodies. */
   private List<String> cut(Ownership whose) {
-    var wording = page.wording();
-    var weights = page.weights();
+    var wording = wording();
+    var weights = weights();
     var sentences = new ArrayList<String>();
-    var cut = whose.of(page.month().cut());
+    var cut = whose.of(month().cut());
     var home = BodyFigure.TAKE_HOME_OF_BONING.of(cut);
     if (home.isKnown()) {
       sentences.add(
@@ -80,13 +79,13 @@ record StoryPart(MonthPage page) {
               home.bodies(),
               weights.inProse(home.whole()),
               weights.inProse(home.part()),
-              page.formats().percent(home.percent().orElseThrow())));
+              formats().percent(home.percent().orElseThrow())));
       int more = cut.size() - home.bodies();
       if (more > 0) {
         sentences.add(wording.counted("summary.cut.unweighed", more));
       }
     }
-    var whole = whose.of(page.month().whole());
+    var whole = whose.of(month().whole());
     if (!whole.isEmpty()) {
       var weight = Weight.sum(outputs(whole).map(Outputs::takeHome).toList());
       sentences.add(wording.counted("summary.whole", whole.size(), weights.inProse(weight)));
@@ -97,7 +96,7 @@ record StoryPart(MonthPage page) {
                 .flatMap(o -> Stream.of(o.bone(), o.fat(), o.waste()).flatMap(Optional::stream))
                 .toList());
     if (!left.isZero()) {
-      sentences.add(page.say("summary.left", weights.inProse(left)));
+      sentences.add(say("summary.left", weights.inProse(left)));
     }
     return sentences;
   }
@@ -107,17 +106,17 @@ record StoryPart(MonthPage page) {
   }
 
   private List<String> lost(Ownership whose) {
-    var killed = whose.of(page.month().killed());
+    var killed = whose.of(month().killed());
     var parts = new ArrayList<String>();
     lost(parts, "summary.lost.chill", BodyFigure.CHILL.of(killed));
     lost(parts, "summary.lost.ageing", BodyFigure.AGEING.of(killed));
-    lost(parts, "summary.lost.bench", BodyFigure.BENCH.of(whose.of(page.month().cut())));
+    lost(parts, "summary.lost.bench", BodyFigure.BENCH.of(whose.of(month().cut())));
     return parts;
   }
 
   private void lost(List<String> parts, String key, Ratio lost) {
     if (lost.isKnown()) {
-      parts.add(page.say(key, page.weights().inProse(lost.part())));
+      parts.add(say(key, weights().inProse(lost.part())));
     }
   }
 }

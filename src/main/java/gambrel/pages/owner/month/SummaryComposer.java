@@ -13,6 +13,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Puts together the owner's month from its parts. */
 public final class SummaryComposer {
@@ -34,7 +35,7 @@ public final class SummaryComposer {
     var page = MonthPage.of(report, wording);
     var records = report.records();
     var shop = new ShopPart(records.settings(), wording);
-    var accounts = page.month().bodies().stream().map(MonthBody::account).toList();
+    var accounts = records.bodies().bodies().stream().map(MonthBody::account).toList();
     String name = wording.formats().month(records.month());
     return new SummaryView(
         shop.page(
@@ -43,7 +44,7 @@ public final class SummaryComposer {
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(name),
-        known(page),
+        known(records, wording),
         new FirstPart(page).view(),
         new StoryPart(page).sentences(),
         new HeldPart(records.night(), LikelyCauses.NONE, wording).of(HeldPart.among(accounts)),
@@ -58,32 +59,36 @@ public final class SummaryComposer {
     var bodies = new BodiesPart(page);
     var totals = new TotalsPart(page);
     var unpaid = totals.unpaid();
-    return List.of(
-        losses.lost(),
-        losses.chiller(),
-        new AgainstPart(page).part(),
-        hanging.hanging(),
-        hanging.furtherDay(),
-        losses.known(),
-        bodies.batches(),
-        yields.byOwner(),
-        yields.beforeAndNow(),
-        yields.primals(),
-        new PacePart(page).part(),
-        new ValuePart(page).part(),
-        money.income(),
-        money.stock(),
-        unpaid,
-        totals.totals(unpaid),
-        new YearPart(page).part(),
-        bodies.bodies());
+    return Stream.of(
+            losses.lost(),
+            losses.chiller(),
+            new AgainstPart(page).part(),
+            hanging.hanging(),
+            hanging.furtherDay(),
+            losses.known(),
+            bodies.batches(),
+            yields.byOwner(),
+            yields.beforeAndNow(),
+            yields.primals(),
+            new PacePart(page).part(),
+            new ValuePart(page).part(),
+            money.income(),
+            money.stock(),
+            unpaid,
+            totals.totals(unpaid),
+            new YearPart(page).part(),
+            bodies.bodies())
+        .filter(part -> !part.isEmpty())
+        .toList();
   }
 
   /** The time of the last weighing that the summary knows; empty without weighings. */
-  private static String known(MonthPage page) {
-    return page.month()
+  private static String known(MonthRecords records, Wording wording) {
+    return records
+        .bodies()
         .lastWeighing()
-        .map(time -> page.say("summary.known", page.formats().moment(time.toLocalDateTime())))
+        .map(time -> wording.formats().moment(time.toLocalDateTime()))
+        .map(moment -> wording.say("summary.known", moment))
         .orElse("");
   }
 }

@@ -10,7 +10,9 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -19,54 +21,32 @@ import java.util.stream.Stream;
  * The month in sum: weights, a column for each owner, and money: what its statements came to, and
  * the statements that are not paid.
  */
-record TotalsPart(MonthPage page) {
+record TotalsPart(MonthPage page) implements MonthPart {
   private static final int MOST_UNPAID = 24;
 
-  /**
-   * A sum over bodies.
-   *
-   * @param key its words
-   * @param bodies the bodies of all owners
-   * @param text what is printed for those of one owner; empty for zero
-   */
-  private record SumRow(
-      String key, List<MonthBody> bodies, Function<List<MonthBody>, String> text) {}
-
-  /**
-   * An amount of money.
-   *
-   * @param key its words
-   * @param amount the amount
-   */
-  private record AmountRow(String key, Money amount) {}
+  /** A sum, which {@code text} prints for each owner. */
+  private record SumRow(String key, Function<Ownership, String> text) {}
 
   /** The totals. The date of the payments is left out if {@code unpaid} has it. */
   PartView totals(PartView unpaid) {
     var statements = statements();
-    var tables = Stream.concat(weights().stream(), statements.stream()).toList();
+    var tables = Stream.concat(sums().stream(), statements.stream()).toList();
     boolean known = !statements.isEmpty() && unpaid.isEmpty();
-    return PartView.kept(
-        page.say("totals"), tables, known ? List.of(page.say("payments_known")) : List.of());
+    return PartView.kept(say("totals"), tables, known ? List.of(say("payments_known")) : List.of());
   }
 
   /** Numbers of bodies and weights; a row of zeros is left out. */
-  private List<TableView> weights() {
-    var month = page.month();
-    var killed = month.killed();
-    var home = Stream.concat(month.cut().stream(), month.whole().stream()).toList();
-    var table =
-        new TableBuilder<SumRow>("sums figures short").first("", row -> page.say(row.key()));
+  private List<TableView> sums() {
+    var killed = month().killed();
+    var home = Stream.concat(month().cut().stream(), month().whole().stream()).toList();
+    var table = new TableBuilder<SumRow>("sums figures short").first("", row -> say(row.key()));
     Ownership.in(Stream.concat(killed.stream(), home.stream()).toList())
-        .forEach(
-            whose ->
-                table
-                    .number(page.owner(whose), row -> row.text().apply(whose.of(row.bodies())))
-                    .head("sum"));
+        .forEach(whose -> table.number(owner(whose), row -> row.text().apply(whose)).head("sum"));
     var rows =
         Stream.of(
-            new SumRow("summary.total.killed", killed, this::number),
+            number("summary.total.killed", killed),
             sum("summary.total.hot", killed, BodyBalance::hot),
-            new SumRow("summary.total.cut", month.cut(), this::number),
+            number("summary.total.cut", month().cut()),
             sum("summary.total.boning", home, BodyBalance::boning),
             sum("summary.total.take_home", home, b -> b.outputs().map(Outputs::takeHome)),
             sum("summary.total.offal", home, b -> b.outputs().map(Outputs::offal)),
@@ -76,43 +56,43 @@ record TotalsPart(MonthPage page) {
     return table.rows(table.known(rows)).table();
   }
 
-  private String number(List<MonthBody> bodies) {
-    return bodies.isEmpty() ? "" : page.count(bodies.size());
+  private SumRow number(String key, List<MonthBody> bodies) {
+    return new SumRow(
+        key, whose -> whose.of(bodies).isEmpty() ? "" : count(whose.of(bodies).size()));
   }
 
   private SumRow sum(
       String key, List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
-    return new SumRow(key, bodies, of -> sum(of, figure));
-  }
-
-  private String sum(List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
-    var sum = Weight.sum(bodies.stream().flatMap(b -> figure.apply(b.balance()).stream()).toList());
-    return sum.isZero() ? "" : page.formats().fitting(sum, page.weights().prose());
+    return new SumRow(
+        key,
+        whose -> {
+          var known = whose.of(bodies).stream().flatMap(b -> figure.apply(b.balance()).stream());
+          var sum = Weight.sum(known.toList());
+          return sum.isZero() ? "" : formats().fitting(sum, weights().prose());
+        });
   }
 
   /** The month's statements: charges, tax, payments, and what is open; no tax or credit of zero. */
   private List<TableView> statements() {
-    var debts = Debt.of(page.month(), page.records().register());
-    if (debts.isEmpty()) {
-      return List.of();
+    var debts = Debt.of(month(), records().register());
+    var amounts = new LinkedHashMap<String, Money>();
+    if (!debts.isEmpty()) {
+      var tax = Debt.sum(debts, debt -> debt.statement().tax());
+      var credit = Debt.sum(debts, debt -> atLeastZero(Money.ZERO.minus(debt.due())));
+      amounts.put("summary.total.charges", Debt.sum(debts, debt -> debt.statement().charges()));
+      if (!tax.equals(Money.ZERO)) {
+        amounts.put("summary.total.tax", tax);
+      }
+      amounts.put("summary.total.paid", Debt.sum(debts, Debt::paid));
+      amounts.put("summary.total.due", Debt.sum(debts, debt -> atLeastZero(debt.due())));
+      if (!credit.equals(Money.ZERO)) {
+        amounts.put("summary.total.credit", credit);
+      }
     }
-    var tax = new AmountRow("summary.total.tax", Debt.sum(debts, d -> d.statement().tax()));
-    var credit =
-        new AmountRow(
-            "summary.total.credit", Debt.sum(debts, d -> atLeastZero(Money.ZERO.minus(d.due()))));
-    return new TableBuilder<AmountRow>("statements figures brief short")
-        .first("", row -> page.say(row.key()))
-        .number("", row -> page.formats().money(row.amount()))
-        .rows(
-            Stream.of(
-                    new AmountRow(
-                        "summary.total.charges", Debt.sum(debts, d -> d.statement().charges())),
-                    tax,
-                    new AmountRow("summary.total.paid", Debt.sum(debts, Debt::paid)),
-                    new AmountRow("summary.total.due", Debt.sum(debts, d -> atLeastZero(d.due()))),
-                    credit)
-                .filter(row -> row != tax && row != credit || !row.amount().equals(Money.ZERO))
-                .toList())
+    return new TableBuilder<Map.Entry<String, Money>>("statements figures brief short")
+        .first("", row -> say(row.getKey()))
+        .number("", row -> formats().money(row.getValue()))
+        .rows(amounts.entrySet())
         .table();
   }
 
@@ -126,20 +106,20 @@ record TotalsPart(MonthPage page) {
    */
   PartView unpaid() {
     var unpaid =
-        Debt.until(page.month(), page.records().register()).stream()
+        Debt.until(month(), records().register()).stream()
             .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
             .toList();
     int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
     var later = unpaid.subList(shown, unpaid.size());
     var table =
         new TableBuilder<Debt>("unpaid figures")
-            .first(page.say("issued_on"), debt -> page.formats().date(debt.since()))
-            .words(page.say("customer"), debt -> page.names().customer(debt.statement().customer()))
-            .words(page.say("body"), debt -> debt.statement().body())
-            .number(page.currency(), debt -> due(List.of(debt)))
+            .first(say("issued_on"), debt -> formats().date(debt.since()))
+            .words(say("customer"), debt -> page.names().customer(debt.statement().customer()))
+            .words(say("body"), debt -> debt.statement().body())
+            .number(currency(), debt -> due(List.of(debt)))
             .rows(unpaid.subList(0, shown));
     if (!later.isEmpty()) {
-      var number = page.say("month.unpaid.later", page.count(later.size()));
+      var number = say("month.unpaid.later", count(later.size()));
       table.add(
           "",
           List.of(
@@ -149,17 +129,17 @@ record TotalsPart(MonthPage page) {
               new Cell(due(later), TableBuilder.NUMBER)));
     }
     if (!unpaid.isEmpty()) {
-      var total = page.label("total", page.say("unpaid_total"));
+      var total = label("total", say("unpaid_total"));
       table.add(
           "total",
           List.of(
               new Cell(total, TableBuilder.FIRST, 3), new Cell(due(unpaid), TableBuilder.NUMBER)));
     }
-    var tables = table.kept("", 2, List.of(page.say("payments_known")));
-    return PartView.withRoom(page.say("unpaid"), tables, List.of());
+    var tables = table.kept("", 2, List.of(say("payments_known")));
+    return PartView.withRoom(say("unpaid"), tables, List.of());
   }
 
   private String due(List<Debt> debts) {
-    return page.formats().bareMoney(Debt.sum(debts, Debt::due));
+    return formats().bareMoney(Debt.sum(debts, Debt::due));
   }
 }

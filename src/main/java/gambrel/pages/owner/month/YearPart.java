@@ -14,29 +14,23 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The year month by month, in December and in each month for which the settings ask for it. */
-record YearPart(MonthPage page) {
-  /**
-   * The bodies of one species in a month or in all of them.
-   *
-   * @param name the month
-   * @param killed those killed in it
-   * @param cut those cut in it
-   */
+record YearPart(MonthPage page) implements MonthPart {
+  /** The bodies of one species in a month or in all of them. */
   private record YearRow(String name, List<MonthBody> killed, List<MonthBody> cut) {}
 
   PartView part() {
-    var month = page.records().month();
+    var month = records().month();
     var tables = new ArrayList<TableView>();
-    if (page.records().settings().yearReviews().contains(month.getMonth())) {
-      var months = new ArrayList<>(page.records().baseline().months());
+    if (records().settings().yearReviews().contains(month.getMonth())) {
+      var months = new ArrayList<>(records().baseline().months());
       months.remove(0);
-      months.add(page.month());
+      months.add(month());
       Stream.of(Species.values()).forEach(species -> tables.addAll(table(species, months)));
     }
     String title =
         month.getMonth() == Month.DECEMBER
-            ? page.say("year.title", Integer.toString(month.getYear()))
-            : page.say("year.to", page.formats().month(month));
+            ? say("year.title", Integer.toString(month.getYear()))
+            : say("year.to", formats().month(month));
     return PartView.of(title, tables, List.of());
   }
 
@@ -44,29 +38,29 @@ record YearPart(MonthPage page) {
   private List<TableView> table(Species species, List<MonthBodies> months) {
     var table =
         new TableBuilder<YearRow>("year figures even short")
-            .first(page.species(species), YearRow::name)
+            .first(species(species), YearRow::name)
             .head("titled")
-            .number(page.say("killed"), row -> page.count(row.killed().size()))
-            .number(page.label("hot_of_a_body", page.unit()), row -> meanHot(row.killed()))
-            .number(page.say("chill_percent"), row -> percent(BodyFigure.CHILL, row.killed()))
-            .number(page.say("ageing_shrink"), row -> percent(BodyFigure.AGEING, row.killed()))
-            .number(page.say("cut_bodies"), row -> page.count(row.cut().size()))
-            .number(page.say("bench_percent"), row -> percent(BodyFigure.BENCH, row.cut()))
-            .number(page.say("home_percent"), row -> percent(BodyFigure.TAKE_HOME, row.cut()));
+            .number(say("killed"), row -> count(row.killed().size()))
+            .number(label("hot_of_a_body", unit()), row -> meanHot(row.killed()))
+            .number(say("chill_percent"), row -> percent(BodyFigure.CHILL, row.killed()))
+            .number(say("ageing_shrink"), row -> percent(BodyFigure.AGEING, row.killed()))
+            .number(say("cut_bodies"), row -> count(row.cut().size()))
+            .number(say("bench_percent"), row -> percent(BodyFigure.BENCH, row.cut()))
+            .number(say("home_percent"), row -> percent(BodyFigure.TAKE_HOME, row.cut()));
     var rows =
         months.stream()
             .map(
                 month ->
                     new YearRow(
-                        page.formats().month(month.month()),
-                        MonthPage.like(month.killed(), species),
-                        MonthPage.like(month.cut(), species)))
+                        formats().month(month.month()),
+                        like(month.killed(), species),
+                        like(month.cut(), species)))
             .filter(row -> !row.killed().isEmpty() || !row.cut().isEmpty())
             .toList();
     if (!rows.isEmpty()) {
       var killed = rows.stream().flatMap(row -> row.killed().stream()).toList();
       var cut = rows.stream().flatMap(row -> row.cut().stream()).toList();
-      table.rows(rows).row("strong", new YearRow(page.say("total"), killed, cut));
+      table.rows(rows).row("strong", new YearRow(say("total"), killed, cut));
     }
     return table.table();
   }
@@ -78,10 +72,10 @@ record YearPart(MonthPage page) {
         Optional.of(hot)
             .filter(weights -> !weights.isEmpty())
             .map(weights -> Weight.of(Weight.sum(weights).fraction().divide(weights.size())));
-    return page.weights().hung(mean);
+    return weights().hung(mean);
   }
 
   private String percent(BodyFigure figure, List<MonthBody> bodies) {
-    return page.tenths(figure.of(bodies).percent());
+    return tenths(figure.of(bodies).percent());
   }
 }

@@ -8,7 +8,7 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.pages.owner.month.MonthPage.OwnedSpecies;
+import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
@@ -17,55 +17,55 @@ import java.util.List;
 import java.util.Optional;
 
 /** What bodies gave: by owner, beside the twelve months before, and by primal. */
-record YieldsPart(MonthPage page) {
+record YieldsPart(MonthPage page) implements MonthPart {
   private static final String UNDER = "under";
 
   /** Yields by owner and species. */
   PartView byOwner() {
-    var killed = page.month().killed();
-    var cut = page.month().cut();
+    var killed = month().killed();
+    var cut = month().cut();
     var table = new TableBuilder<OwnedSpecies>("yields figures even short");
-    table.first("", of -> page.species(of.species())).head("kinds");
+    table.first("", of -> species(of.species())).head("kinds");
     add(table, "dressing", BodyFigure.DRESSING, killed);
     add(table, "take_home_of_cold", BodyFigure.TAKE_HOME, cut);
     add(table, "meat_of_cold", BodyFigure.MEAT, cut);
     add(table, "bone_of_boning", BodyFigure.BINNED_BONE, cut);
     add(table, "fat_of_boning", BodyFigure.FAT, cut);
-    var tables = page.byOwner(table).table(page.say("yields_explained"));
-    return PartView.of(page.say("yields"), tables, List.of());
+    var tables = byOwner(table).table(say("yields_explained"));
+    return PartView.of(say("yields"), tables, List.of());
   }
 
   private void add(
       TableBuilder<OwnedSpecies> table, String head, BodyFigure figure, List<MonthBody> bodies) {
-    table.counted(page.say(head), of -> page.counted(figure.of(of.of(bodies))));
+    table.counted(say(head), of -> counted(figure.of(of.of(bodies))));
   }
 
   /** What like bodies gave in the month, with median and middle half of those before below it. */
   PartView beforeAndNow() {
-    var lines = page.figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
+    var lines = figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
     var table =
         new TableBuilder<MonthFigure>("like figures even").first("", this::name).head("kinds");
     var heads = List.of("take_home_of_cold", "bone_of_boning", "fat_of_boning", "trim_of_boning");
     for (int i = 0; i < heads.size(); i++) {
       var figure = BodyFigure.YIELDS.get(i);
-      table.counted(page.say(heads.get(i)), line -> page.counted(same(figure, line)));
+      table.counted(say(heads.get(i)), line -> counted(same(figure, line)));
     }
     for (var line : lines) {
       table.row(by(line) == By.ALL ? "strong" : "", line);
       var before = BodyFigure.YIELDS.stream().map(figure -> before(same(figure, line))).toList();
       if (before.stream().anyMatch(text -> !text.isEmpty())) {
-        var cells = new ArrayList<>(List.of(new Cell(page.say("before"), TableBuilder.FIRST)));
+        var cells = new ArrayList<>(List.of(new Cell(say("before"), TableBuilder.FIRST)));
         before.forEach(text -> cells.add(new Cell(text, TableBuilder.NUMBER, 2)));
         table.add(UNDER, cells);
       }
     }
     var tables = table.keptByRow(UNDER, remarks(lines));
-    return PartView.withRoom(page.say("yields_before"), tables, List.of());
+    return PartView.withRoom(say("yields_before"), tables, List.of());
   }
 
   /** Another yield of the same bodies. */
   private Optional<MonthFigure> same(BodyFigure figure, MonthFigure line) {
-    return page.figures().find(FigureName.of(figure), line.species().orElseThrow(), line.group());
+    return figures().find(FigureName.of(figure), line.species().orElseThrow(), line.group());
   }
 
   private static By by(MonthFigure line) {
@@ -75,9 +75,9 @@ record YieldsPart(MonthPage page) {
   private String name(MonthFigure line) {
     String name = ((FigureGroup.Like) line.group()).name();
     return switch (by(line)) {
-      case ALL -> page.species(line.species().orElseThrow());
-      case CLASS -> page.say("month.split.class", page.wording().category(name));
-      case BONER -> page.say("month.split.boner", name);
+      case ALL -> species(line.species().orElseThrow());
+      case CLASS -> say("month.split.class", wording().category(name));
+      case BONER -> say("month.split.boner", name);
     };
   }
 
@@ -85,45 +85,45 @@ record YieldsPart(MonthPage page) {
   private String before(Optional<MonthFigure> figure) {
     return figure
         .flatMap(f -> f.before().spread())
-        .filter(spread -> !page.middle(spread).isEmpty())
-        .map(s -> page.say("month.median.middle", page.tenths(s.median()), page.middle(s)))
+        .filter(spread -> !middle(spread).isEmpty())
+        .map(s -> say("month.median.middle", tenths(s.median()), middle(s)))
         .orElse("");
   }
 
   /** What came of each primal. */
   PartView primals() {
-    String percent = page.say("percent");
+    String percent = say("percent");
     var table =
         new TableBuilder<MonthFigure>("primals figures even short")
             .first("", this::primal)
             .head("kinds")
-            .counted(page.label("this_month", percent), line -> page.counted(Optional.of(line)))
+            .counted(label("this_month", percent), line -> counted(Optional.of(line)))
             .counted(
-                page.label("before", percent),
+                label("before", percent),
                 line -> {
                   var spread = line.before().spread();
-                  return page.counted(spread.map(Spread::median), line.before().bodies());
+                  return counted(spread.map(Spread::median), line.before().bodies());
                 })
             .number(
-                page.label("middle", percent),
-                line -> line.before().spread().map(page::middle).orElse(""));
-    var lines = page.figures().of(FigureName.PRIMAL_PCT).toList();
+                label("middle", percent),
+                line -> line.before().spread().map(this::middle).orElse(""));
+    var lines = figures().of(FigureName.PRIMAL_PCT).toList();
     for (var species : Species.values()) {
       table.group(
-          page.species(species),
+          species(species),
           lines.stream().filter(line -> line.species().orElseThrow() == species).toList());
     }
-    return PartView.of(page.say("primals"), table.table(page.say("primals_explained")), List.of());
+    return PartView.of(say("primals"), table.table(say("primals_explained")), List.of());
   }
 
   private String primal(MonthFigure line) {
     var item = ((FigureGroup.Part) line.group()).item();
-    return page.wording().cut(line.species().orElseThrow(), item);
+    return wording().cut(line.species().orElseThrow(), item);
   }
 
   /** How to read the table, published ranges, and how the boners compare. */
   private List<String> remarks(List<MonthFigure> lines) {
-    var remarks = new ArrayList<>(List.of(page.say("yields_before_explained")));
+    var remarks = new ArrayList<>(List.of(say("yields_before_explained")));
     lines.stream()
         .filter(line -> by(line) == By.ALL)
         .map(line -> line.species().orElseThrow())
@@ -138,48 +138,48 @@ record YieldsPart(MonthPage page) {
   }
 
   private Optional<String> published(Species species, BodyFigure figure) {
-    return page.records()
+    return records()
         .night()
         .shop()
         .ranges()
         .of(species, figure.id())
         .map(
             range ->
-                page.say(
+                say(
                     range.low().compareTo(range.high()) == 0
                         ? "month.published.single"
                         : "month.published",
-                    page.species(species),
-                    page.say("month.figure." + figure.id()),
-                    page.formats().percent(range.low()),
-                    page.formats().percent(range.high()),
-                    page.wording().source(range)));
+                    species(species),
+                    say("month.figure." + figure.id()),
+                    formats().percent(range.low()),
+                    formats().percent(range.high()),
+                    wording().source(range)));
   }
 
   /** Who leaves more bone than others beyond chance. Boners are not ranked. */
   private List<String> boners() {
-    var compared = page.figures().of(FigureName.BONE_TO_OTHERS_POINTS).toList();
+    var compared = figures().of(FigureName.BONE_TO_OTHERS_POINTS).toList();
     if (compared.isEmpty()) {
-      return List.of(page.say("month.boners.few", page.count(GroupComparison.FEWEST)));
+      return List.of(say("month.boners.few", count(GroupComparison.FEWEST)));
     }
     var more =
         compared.stream()
             .filter(f -> f.interval().orElseThrow().lower().signum() > 0)
             .map(this::boner)
             .toList();
-    return more.isEmpty() ? List.of(page.say("month.boners.alike")) : more;
+    return more.isEmpty() ? List.of(say("month.boners.alike")) : more;
   }
 
   private String boner(MonthFigure figure) {
     var interval = figure.interval().orElseThrow();
-    return page.say(
+    return say(
         "month.boners.more",
         figure.group().id(),
-        page.species(figure.species().orElseThrow()),
-        page.tenths(figure.value()),
-        page.tenths(interval.lower()),
-        page.tenths(interval.upper()),
-        page.count(figure.bodies()),
-        page.count(figure.before().bodies()));
+        species(figure.species().orElseThrow()),
+        tenths(figure.value()),
+        tenths(interval.lower()),
+        tenths(interval.upper()),
+        count(figure.bodies()),
+        count(figure.before().bodies()));
   }
 }
