@@ -8,4 +8,9 @@ import java.util.List;
  * @param sentence that the shop is checking it
  * @param reasons a sentence for each reason
  */
-public record DraftView(String sentence, List<String> reasons) {}
+public record DraftView(String sentence, List<String> reasons) {
+  /** Copies the reasons. */
+  public DraftView {
+    reasons = List.copyOf(reasons);
+  }
+}

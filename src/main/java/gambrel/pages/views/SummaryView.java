@@ -25,4 +25,12 @@ public record SummaryView(
     FirstPage first,
     List<String> story,
     List<Held> held,
-    List<PartView> parts) {}
+    List<PartView> parts) {
+  /** Copies the collections. */
+  public SummaryView {
+    words = Map.copyOf(words);
+    story = List.copyOf(story);
+    held = List.copyOf(held);
+    parts = List.copyOf(parts);
+  }
+}

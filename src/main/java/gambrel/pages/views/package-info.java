@@ -1,5 +1,2 @@
-/**
- * View records: what templates print, as final text. A composer makes a view and one template reads
- * it, so its lists are not copied; the composer does not change them afterwards.
- */
+/** View records: what templates print, as final text. */
 package gambrel.pages.views;

@@ -10,12 +10,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Chooses words by language and region. The words in {@code words_LANGUAGE.properties} replace the
@@ -111,22 +109,20 @@ public final class WordFiles {
     words
         .texts()
         .forEach(
-            (key, text) -> {
-              var extra = places(text);
-              extra.removeAll(places(known.getOrDefault(key, text)));
-              if (!extra.isEmpty()) {
-                throw new IllegalArgumentException(
-                    "\"" + key + "\" asks for " + extra.first() + ", which it is not given");
-              }
-            });
+            (key, text) ->
+                PLACE
+                    .matcher(text)
+                    .results()
+                    .map(MatchResult::group)
+                    .filter(place -> !known.getOrDefault(key, text).contains(place))
+                    .sorted()
+                    .findFirst()
+                    .ifPresent(place -> refuse(key, place)));
   }
 
-  private static TreeSet<String> places(String text) {
-    return PLACE
-        .matcher(text)
-        .results()
-        .map(MatchResult::group)
-        .collect(Collectors.toCollection(TreeSet::new));
+  private static void refuse(String key, String place) {
+    throw new IllegalArgumentException(
+        "\"" + key + "\" asks for " + place + ", which it is not given");
   }
 
   /** The files of a language: for all countries, the shop's region and the reader's country. */

@@ -36,7 +36,7 @@ record AgainstPart(MonthPage page) implements MonthPart {
     }
     var views = new ArrayList<TableView>();
     for (var table : tables) {
-      boolean last = views.size() == tables.size() - 1;
+      boolean last = table == tables.get(tables.size() - 1);
       var remarks = List.of(say("against_explained"));
       views.addAll(last ? table.kept("room little", 1, remarks) : table.table());
     }

@@ -90,9 +90,9 @@ record FirstPart(MonthPage page) implements MonthPart {
   private Optional<Species> mainSpecies() {
     var bodies = month().bodies();
     return Stream.of(Species.values())
-        .filter(species -> !like(bodies, species).isEmpty())
+        .filter(species -> !MonthPart.like(bodies, species).isEmpty())
         .max(
-            Comparator.comparing((Species species) -> like(bodies, species).size())
+            Comparator.comparing((Species species) -> MonthPart.like(bodies, species).size())
                 .thenComparing(Comparator.reverseOrder()));
   }
 
@@ -112,7 +112,7 @@ record FirstPart(MonthPage page) implements MonthPart {
     Function<List<MonthBodies>, Counted> counted =
         months -> {
           var bodies = months.stream().flatMap(month -> which.apply(month).stream()).toList();
-          var ratio = figure.of(like(bodies, species));
+          var ratio = figure.of(MonthPart.like(bodies, species));
           return ratio
               .percent()
               .map(p -> new Counted(formats().percent(p), ofBodies(ratio.bodies())))

@@ -35,11 +35,11 @@ interface MonthPart {
   /** The month. */
   MonthPage page();
 
-  /** A species' bodies of one owner. */
+  /** The bodies of one species and one owner. */
   record OwnedSpecies(Ownership whose, Species species) {
-    /** The bodies in the list that are so. */
+    /** The bodies in the list that are of the species and the owner. */
     List<MonthBody> of(List<MonthBody> bodies) {
-      return whose.of(bodies.stream().filter(body -> body.body().species() == species).toList());
+      return whose.of(like(bodies, species));
     }
   }
 
@@ -75,7 +75,7 @@ interface MonthPart {
   }
 
   /** The bodies of a species. */
-  default List<MonthBody> like(List<MonthBody> bodies, Species species) {
+  static List<MonthBody> like(List<MonthBody> bodies, Species species) {
     return bodies.stream().filter(body -> body.body().species() == species).toList();
   }
 

@@ -50,7 +50,7 @@ record StoryPart(MonthPage page) implements MonthPart {
     }
     var kinds =
         Stream.of(Species.values())
-            .map(species -> like(killed, species))
+            .map(species -> MonthPart.like(killed, species))
             .filter(bodies -> !bodies.isEmpty())
             .map(this::kind)
             .collect(Collectors.joining(", "));

@@ -53,8 +53,8 @@ record YearPart(MonthPage page) implements MonthPart {
                 month ->
                     new YearRow(
                         formats().month(month.month()),
-                        like(month.killed(), species),
-                        like(month.cut(), species)))
+                        MonthPart.like(month.killed(), species),
+                        MonthPart.like(month.cut(), species)))
             .filter(row -> !row.killed().isEmpty() || !row.cut().isEmpty())
             .toList();
     if (!rows.isEmpty()) {
