@@ -18,7 +18,7 @@ import java.util.List;
  * @param points the values
  * @param xTicks dates along the bottom
  * @param yTicks values along the left
- * @param notes how to read it, and what stands out; may be empty
+ * @param notes how to read it, and the bodies that break a rule; may be empty
  */
 public record ChartView(
     String heading,

@@ -53,7 +53,7 @@ record ChartNotes(LossChart chart, YearMonth month, Wording wording) {
   /** Whether a point only prolongs a run on one side that began to be a signal before it. */
   private boolean goesOn(LossChart.Point point) {
     int at = chart.points().indexOf(point);
-    if (at == 0) {
+    if (at <= 0) {
       return false;
     }
     var before = chart.points().get(at - 1);

@@ -18,7 +18,7 @@ final class ChartScale {
   private final BigDecimal step;
 
   /**
-   * A scale that holds {@code values}, of which there is at least one.
+   * A scale that includes {@code values}, at least one.
    *
    * @param top of the plot
    * @param bottom of the plot, greater than {@code top}

@@ -65,7 +65,7 @@ record StoryPart(MonthPage page) implements MonthPart {
         : say("summary.number.head", species, count(bodies.size()), count(head));
   }
 
-  /** What was cut, left whole and thrown away of an owner's bodies. */
+  /** Sentences on the bodies of one owner: cut, left whole, and thrown away. */
   private List<String> cut(Ownership whose) {
     var wording = wording();
     var weights = weights();

@@ -86,7 +86,7 @@ final class TableBuilder<R> {
     return this;
   }
 
-  /** Adds a line of heads above those of the columns. */
+  /** Adds a line of heads above the heads of the columns. */
   TableBuilder<R> headsAbove(List<Cell> line) {
     headsAbove.add(line);
     return this;
@@ -114,7 +114,7 @@ final class TableBuilder<R> {
     return all.isEmpty() ? this : add("group", List.of(new Cell(title, FIRST, width()))).rows(all);
   }
 
-  /** Those rows that have text in a column after the first. */
+  /** The rows that have text in a column after the first. */
   List<R> known(Stream<R> all) {
     return all.filter(row -> cells(row).stream().skip(1).anyMatch(c -> !c.text().isEmpty()))
         .toList();

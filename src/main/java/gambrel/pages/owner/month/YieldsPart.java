@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What bodies gave: by owner, beside the twelve months before, and by primal. */
+/** Yields of bodies: by owner, beside the twelve months before, and by primal. */
 record YieldsPart(MonthPage page) implements MonthPart {
   private static final String UNDER = "under";
 
@@ -40,7 +40,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
     table.counted(say(head), of -> counted(figure.of(of.of(bodies))));
   }
 
-  /** What like bodies gave in the month, with median and middle half of those before below it. */
+  /** What like bodies gave; below each row median and middle half of the twelve months before. */
   PartView beforeAndNow() {
     var lines = figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
     var table =
