@@ -3,44 +3,38 @@ package gambrel.pages.owner;
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.cause.Suggestion;
 import gambrel.pages.views.Held;
+import gambrel.pages.words.WeightDecimals;
 import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
+import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
-/** The bodies that wait for a person, with why and what to do. */
-public final class HeldPart {
-  private final ReasonWords reasons;
-  private final Names named;
-  private final LikelyCauses causes;
-  private final Wording wording;
+/**
+ * The bodies that are held, with the reasons, what to do, and what probably went wrong.
+ *
+ * @param night the night's figures
+ * @param causes likely causes by body; may be none
+ * @param wording the language
+ */
+public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
+  private static final int MOST_NAMES = 4;
 
-  public HeldPart(Night night, Wording wording) {
-    this(night, LikelyCauses.NONE, wording);
-  }
-
-  /** With what probably went wrong. */
-  public HeldPart(Night night, LikelyCauses causes, Wording wording) {
-    this.causes = causes;
-    this.wording = wording;
-    this.reasons = new ReasonWords(night.shop().settings().unit(), wording);
-    this.named = new Names(night, wording);
-  }
-
-  /** Those of {@code accounts} that are held. */
+  /** The held bodies among {@code accounts}. */
   public static List<BodyAccount> among(Collection<BodyAccount> accounts) {
     return accounts.stream().filter(account -> account.decision().state() == State.HELD).toList();
   }
 
-  /** A row for each of some that are held. */
+  /** A row for each of the bodies. */
   public List<Held> of(List<BodyAccount> held) {
     return held.stream().map(this::held).toList();
   }
@@ -51,17 +45,14 @@ public final class HeldPart {
       byCode.computeIfAbsent(reason.code(), code -> new ArrayList<>()).add(reason);
     }
     var why = new ArrayList<String>();
-    var cures = new LinkedHashSet<String>();
-    byCode.forEach(
-        (code, of) -> {
-          why.add(reasons.sentence(account, code, of));
-          cures.add(reasons.cure(code));
-        });
+    byCode.forEach((code, of) -> why.add(sentence(account, code, of)));
+    var advice = byCode.keySet().stream().map(code -> wording.say("summary.cure." + code.id()));
+    var names = new Names(night, wording);
     return new Held(
-        named.body(account),
-        named.customers(account),
+        names.body(account),
+        names.customers(account),
         String.join(" ", why),
-        String.join(" ", cures),
+        advice.distinct().collect(Collectors.joining(" ")),
         causes.of(account.body().id()).stream().map(this::likely).toList());
   }
 
@@ -73,5 +64,69 @@ public final class HeldPart {
             ? notices.advice(suggestion.evidence())
             : wording.say("morning.likely.line"),
         suggestion.lines().stream().map(notices::of).toList());
+  }
+
+  /** One sentence for all reasons of a code, with their figures. Export files are never named. */
+  private String sentence(BodyAccount account, ReasonCode code, List<Reason> reasons) {
+    var unit = night.shop().settings().unit();
+    int decimals = WeightDecimals.of(account.balance().weighings().all(), unit);
+    var first = reasons.get(0);
+    String key = "summary.reason." + code.id();
+    return switch (code) {
+      case LOSS_NEGATIVE ->
+          wording.say(
+              key, weight(first, "surplus", decimals), weight(first, "uncertainty", decimals));
+      case LOSS_HIGH ->
+          wording.say(
+              key,
+              weight(first, "loss", decimals),
+              percentLost(first),
+              weight(first, "limit", decimals),
+              weight(first, "uncertainty", decimals));
+      case RAIL_MISSING ->
+          wording.say(key, list(reasons, r -> wording.say("summary.step." + r.name())));
+      case ROW_SET_ASIDE -> wording.counted(key, reasons.size(), list(reasons, this::row));
+      case BATCH_OUT -> wording.say(key, list(reasons, reason -> batch(reason, decimals)));
+      case CHARGE_UNKNOWN -> wording.say(key, list(reasons, HeldPart::charge));
+      case SCALE_FAILED -> wording.say(key, list(reasons, reason -> reason.text("scale")));
+      default -> wording.say(key, list(reasons, Reason::name));
+    };
+  }
+
+  private String list(List<Reason> reasons, Function<Reason, String> name) {
+    return wording.names(reasons.stream().map(name).distinct().toList(), MOST_NAMES);
+  }
+
+  private String weight(Reason reason, String name, int decimals) {
+    return wording.formats().fitting(reason.weight(name), decimals);
+  }
+
+  /** The loss of the weight into the boning room; empty if that is zero. */
+  private String percentLost(Reason reason) {
+    var boning = reason.weight("boning");
+    return boning.isZero()
+        ? ""
+        : wording.formats().percent(reason.weight("loss").percentOf(boning));
+  }
+
+  /** Scale and ticket; a row without a ticket would be named by its place in a file. */
+  private String row(Reason reason) {
+    return reason.text("ticket").isEmpty() ? wording.say("summary.row.unnumbered") : reason.name();
+  }
+
+  private String batch(Reason reason, int decimals) {
+    return wording.say(
+        "summary.batch.inout",
+        reason.name(),
+        weight(reason, "in", decimals),
+        weight(reason, "out", decimals),
+        reason.value("share") instanceof Value.Percent share
+            ? wording.formats().percent(share.percent())
+            : "");
+  }
+
+  private static String charge(Reason reason) {
+    String description = reason.text("description");
+    return description.isEmpty() ? reason.name() : description;
   }
 }

@@ -10,27 +10,25 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** How the owner's pages call bodies and people. */
-public final class Names {
-  private final Night night;
-  private final Wording wording;
-
-  public Names(Night night, Wording wording) {
-    this.night = night;
-    this.wording = wording;
-  }
+/**
+ * Names of bodies and customers on the owner's pages.
+ *
+ * @param night the night's figures
+ * @param wording the language
+ */
+public record Names(Night night, Wording wording) {
 
   /** The name of a customer, or of the shop. */
   public String customer(String id) {
     return night.shop().customer(id).name();
   }
 
-  /** Everybody who owns a share of a body. */
+  /** The owners of a body, with commas between their names. */
   public String owners(Body body) {
     return names(body.owners().keySet());
   }
 
-  /** Everybody who owns a share of a body or gets packs of it. */
+  /** The owners of a body and the customers who get packs of it. */
   String customers(BodyAccount account) {
     return names(account.entitlements().keySet());
   }
@@ -39,15 +37,15 @@ public final class Names {
     return ids.stream().sorted().map(this::customer).collect(Collectors.joining(", "));
   }
 
-  /** A body's id and species. */
+  /** The id and species of a body. */
   String body(BodyAccount account) {
-    return account.body().id() + ", " + species(account.body());
+    return account.body().id() + ", " + wording.kind(account.body().species());
   }
 
-  /** Species and class, how many head if more than one, and what became of it if it was not cut. */
+  /** Species and class, the number of head if several, and the outcome if the body was not cut. */
   public String kind(Body body) {
     var parts = new ArrayList<String>();
-    String species = species(body);
+    String species = wording.kind(body.species());
     parts.add(species);
     String category = wording.category(body);
     if (!category.isEmpty() && !category.equalsIgnoreCase(species)) {
@@ -60,9 +58,5 @@ public final class Names {
       parts.add(wording.say("summary.outcome." + body.outcome().name().toLowerCase(Locale.ROOT)));
     }
     return String.join(", ", parts);
-  }
-
-  private String species(Body body) {
-    return wording.say("summary.kind." + body.species().id());
   }
 }

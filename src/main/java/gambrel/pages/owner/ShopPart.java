@@ -4,20 +4,17 @@ import gambrel.pages.views.PageView;
 import gambrel.pages.views.ShopView;
 import gambrel.pages.words.Wording;
 import gambrel.trade.shop.Settings;
-import java.util.List;
 import java.util.stream.Stream;
 
-/** What every page of the owner's carries: the shop and its paper. */
-public final class ShopPart {
-  private final Settings settings;
-  private final Wording wording;
+/**
+ * The shop and its paper, which all pages for the owner carry.
+ *
+ * @param settings the shop's settings
+ * @param wording the language
+ */
+public record ShopPart(Settings settings, Wording wording) {
 
-  public ShopPart(Settings settings, Wording wording) {
-    this.settings = settings;
-    this.wording = wording;
-  }
-
-  /** The page. */
+  /** What all pages of a document carry. */
   public PageView page(String title, String head) {
     return new PageView(
         wording.language(),
@@ -27,13 +24,12 @@ public final class ShopPart {
         String.join(" · ", Stream.concat(Stream.of(settings.name()), lines()).toList()));
   }
 
-  /** The shop. */
+  /** Name, address and contact of the shop. */
   public ShopView shop() {
-    List<String> lines = lines().toList();
-    return new ShopView(settings.name(), lines);
+    return new ShopView(settings.name(), lines().toList());
   }
 
-  /** Address and contact, which the shop writes with semicolons between their lines. */
+  /** The lines of address and contact. In the settings semicolons divide them. */
   private Stream<String> lines() {
     return Stream.of(settings.address(), settings.contact())
         .flatMap(text -> Stream.of(text.split("[;\\n]")))

@@ -9,8 +9,8 @@ import java.util.List;
  *     {@code why}, {@code normal}, {@code mine} or {@code rest}
  * @param question as printed
  * @param lead the answer in a line
- * @param lines what explains it, a sentence or two each; may be empty
- * @param facts the same for several things side by side; may be empty
+ * @param lines explanations of a sentence or two each; may be empty
+ * @param facts facts about several things side by side; may be empty
  */
 public record Answer(
     String key, String question, String lead, List<String> lines, List<Fact> facts) {

@@ -3,12 +3,12 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * What is charged and what is still to pay.
+ * The charges and the amount due.
  *
  * @param money head of the column of amounts: the currency, and the share if there is one
- * @param whole head of the column of the whole body's amounts; empty where nobody shares
+ * @param whole head of the column of amounts for the whole body; empty if the body has one owner
  * @param rows the charges
- * @param sums tax, total, payments and what is left, in that order
+ * @param sums tax, total, payments and the amount due, in that order
  * @param notes such as how the charges were divided; may be empty
  */
 public record ChargesView(
@@ -26,7 +26,7 @@ public record ChargesView(
    * @param description as the shop's price list has it
    * @param quantity with its unit
    * @param price of one unit
-   * @param whole amount of the whole body, or empty
+   * @param whole amount for the whole body, or empty
    * @param amount that this customer pays, without the currency
    */
   public record Row(
@@ -37,7 +37,7 @@ public record ChargesView(
    *
    * @param label what it is
    * @param amount without the currency
-   * @param strong whether it is the amount that matters
+   * @param strong whether it is printed in bold
    */
   public record Sum(String label, String amount, boolean strong) {}
 }

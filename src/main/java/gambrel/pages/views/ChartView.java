@@ -3,22 +3,22 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * An individuals chart: a value a body in the order of kill, with centre and limits.
+ * An individuals chart: a value for each body in the order of kill, with centre and limits.
  *
- * <p>All places are in units of the drawing, from its top left corner.
+ * <p>Places are measured in units of the drawing from its top left corner.
  *
  * @param heading what is charted
- * @param description the chart in words, for who cannot see it
+ * @param description the chart in words, for readers who cannot see it
  * @param width of the drawing
  * @param height of the drawing
  * @param plot the frame within which values lie
- * @param lines centre and limits; the limits are missing where too few values exist
+ * @param lines centre and limits
  * @param trace the values joined up: {@code x,y x,y ...}
- * @param dots whether every value is a dot; where they would touch, only signals are
+ * @param dots whether every value is drawn as a dot; if dots would touch, only signals are
  * @param points the values
  * @param xTicks dates along the bottom
  * @param yTicks values along the left
- * @param notes how to read it, and what stands out; may be empty
+ * @param notes how to read it, and the bodies that break a rule; may be empty
  */
 public record ChartView(
     String heading,
@@ -60,7 +60,7 @@ public record ChartView(
    * A level across the plot.
    *
    * @param y its height
-   * @param textY base line of its words, moved where two would overlap
+   * @param textY base line of its words, moved if two would overlap
    * @param label what it is, with its value
    * @param centre whether it is the centre; else a limit
    */
@@ -73,7 +73,7 @@ public record ChartView(
    * @param y place
    * @param signal whether a rule of the chart fires on it
    * @param label the body of a signal, or empty
-   * @param labelX middle of the label, moved in where it would leave the plot
+   * @param labelX middle of the label, which lies within the plot
    * @param labelY base line of the label
    */
   public record Point(int x, int y, boolean signal, String label, int labelX, int labelY) {}
@@ -82,7 +82,7 @@ public record ChartView(
    * A mark on an axis.
    *
    * @param at its place
-   * @param textAt where its words stand: base line on the left axis, middle on the lower one
+   * @param textAt place of its words: base line on the left axis, middle on the lower one
    * @param label its words
    */
   public record Tick(int at, int textAt, String label) {}

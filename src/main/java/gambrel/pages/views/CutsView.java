@@ -10,9 +10,9 @@ import java.util.Optional;
  * @param packs whether numbers of packs are shown; a share of divided packs has none
  * @param shares whether shares of the take-home weight are shown
  * @param groups the cuts; offal is not among them
- * @param total the take-home weight; empty where there is none
- * @param offal offal, which is outside take-home and percentages
- * @param notes what the reader should know of the list; may be empty
+ * @param total the take-home weight; empty if there is none
+ * @param offal offal, which is not part of take-home and has no percentages
+ * @param notes remarks on the list; may be empty
  */
 public record CutsView(
     String unit,

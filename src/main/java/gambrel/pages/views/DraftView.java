@@ -3,10 +3,10 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * That a statement is not final.
+ * A statement that is not final.
  *
  * @param sentence that the shop is checking it
- * @param reasons in plain words, one each
+ * @param reasons a sentence for each reason
  */
 public record DraftView(String sentence, List<String> reasons) {
   /** Copies the reasons. */

@@ -1,9 +1,9 @@
 package gambrel.pages.views;
 
 /**
- * A thing and what is to be said of it.
+ * A label and a text.
  *
- * @param label the thing, in a few words
- * @param text what is known of it
+ * @param label a few words
+ * @param text a sentence or a value
  */
 public record Fact(String label, String text) {}

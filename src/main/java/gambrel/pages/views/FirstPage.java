@@ -3,11 +3,11 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * What needs a look, and five figures against last year. Whatever is empty does not show.
+ * Findings, and five figures beside last year's. Empty parts are not shown.
  *
- * @param counted how many bodies the page is drawn from
+ * @param counted the number of bodies that the page is computed from
  * @param findings at most ten, most money first
- * @param none said instead of them
+ * @param none why there are none; empty if there are some
  * @param more how many were left out, in words
  * @param five five figures; empty if none is known
  */
@@ -22,10 +22,10 @@ public record FirstPage(
   /**
    * A finding.
    *
-   * @param seen the evidence
+   * @param seen what was seen
    * @param sure how far to trust it
    * @param next what to do
-   * @param worth money, a line for each who bears it
+   * @param worth money, a line for each owner
    */
   public record Row(String seen, String sure, String next, List<String> worth) {
     /** Copies the lines. */

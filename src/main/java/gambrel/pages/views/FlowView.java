@@ -5,24 +5,23 @@ import java.util.List;
 /**
  * Where each kilo went, from the live animal to the box, drawn to scale.
  *
- * <p>The rows are a staircase: what is left after a step begins at 0; what goes off at it stands
- * where it was cut from, so that the parts of a weight lie end to end under it.
+ * <p>The bar of the weight that is left after a step begins at 0. The bar of a part that is taken
+ * off begins where the part was, so that the parts of a weight lie end to end below it.
  *
  * @param rows from alive to the last part
  * @param notes what the percentages are of, and what is only estimated
  */
 public record FlowView(List<Row> rows, List<String> notes) {
-
-  /** Length of the longest bar; every bar's place and length are in these units. */
-  public static final int FULL = 1000;
-
   /** Copies the lists. */
   public FlowView {
     rows = List.copyOf(rows);
     notes = List.copyOf(notes);
   }
 
-  /** What a bar stands for, which decides how it is drawn. */
+  /** Length of the longest bar; every bar's place and length are in these units. */
+  public static final int FULL = 1000;
+
+  /** What a bar shows, which decides how it is drawn. */
   public enum Kind {
     /** The weight of the body at a step. */
     STAGE,
@@ -30,14 +29,14 @@ public record FlowView(List<Row> rows, List<String> notes) {
     HOME,
     /** What was weighed and does not go home: bone, fat, waste. */
     LEFT,
-    /** What no scale has seen: shrink, bench loss, or bins that were not weighed. */
+    /** What was not weighed: shrink, bench loss, or bins. */
     LOST
   }
 
   /**
    * A bar and its figures.
    *
-   * @param kind what it stands for
+   * @param kind what it shows
    * @param label in plain words
    * @param x where the bar begins, from 0 to {@link #FULL}
    * @param width its length, at least 1

@@ -3,11 +3,11 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * A body that waits for a person.
+ * A body that is held.
  *
  * @param body its id and kind
- * @param customer whose it is
- * @param reason in words, with its figures
+ * @param customer its owners and the customers who get packs of it
+ * @param reason why it is held, with the figures
  * @param advice what to do
  * @param likely what probably went wrong, best first; may be empty
  */
@@ -16,11 +16,6 @@ public record Held(
   /** Copies the list. */
   public Held {
     likely = List.copyOf(likely);
-  }
-
-  /** A body of which nobody can tell what went wrong. */
-  public Held(String body, String customer, String reason, String advice) {
-    this(body, customer, reason, advice, List.of());
   }
 
   /**

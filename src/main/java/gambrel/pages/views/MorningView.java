@@ -4,18 +4,19 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Last night on a page, ready to be set. Whatever is empty does not show.
+ * Last night on a page, ready for the template. Empty parts are not shown.
  *
  * @param page what every page carries
- * @param words fixed words by key, see {@link Words#labels()}
- * @param shop whose night it was
+ * @param words labels by key, see {@link Words#labels()}
+ * @param shop the shop
  * @param heading the day
- * @param story the night in a few sentences; where nothing waits, that all is well
- * @param held what waits for a person
- * @param heldMore how many more wait than have a row, and where they are; empty if none do
+ * @param story the night in a few sentences; if nothing has to be done, that all is well
+ * @param held the bodies that are held
+ * @param heldMore how many held bodies have no row, and where they are listed; empty if none
  * @param todo each thing to do, worst first
- * @param issued statements that went out
- * @param issuedMore how many more went out than have a row, and where they are; empty if none did
+ * @param issued statements issued in the night
+ * @param issuedMore how many issued statements have no row, and where they are listed; empty if
+ *     none
  * @param files what was read
  * @param fileTotal sums of {@code files}
  * @param notes such as open bodies, or that the register is new
@@ -48,7 +49,7 @@ public record MorningView(
   /**
    * A thing to do.
    *
-   * @param severity its consequence in a word
+   * @param severity its severity in a word
    * @param place file and line, or empty
    * @param ticket scale and ticket, or empty
    * @param message what is wrong
@@ -59,10 +60,10 @@ public record MorningView(
       String severity, String place, String ticket, String message, String advice, String raw) {}
 
   /**
-   * A statement that went out.
+   * A statement issued in the night.
    *
-   * @param customer whose
-   * @param body of which body
+   * @param customer the customer
+   * @param body the id of the body
    * @param revision in words, or empty for the first
    * @param takeHome weight with its unit
    * @param due with its currency, or empty

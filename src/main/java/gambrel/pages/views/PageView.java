@@ -1,7 +1,7 @@
 package gambrel.pages.views;
 
 /**
- * What every page of a document carries.
+ * What all pages of a document carry.
  *
  * @param language BCP 47 tag of the text, such as {@code en-AU}
  * @param letter whether the paper is US letter; else it is A4

@@ -3,12 +3,12 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * A part of the owner's month. A part without tables, remarks and charts does not show.
+ * A part of the owner's month. A part without tables, remarks and charts is not shown.
  *
  * @param title its heading
  * @param style its classes in {@code page.css}
- * @param room whether it begins a page if too little is left of one
- * @param kept whether it is never broken
+ * @param room whether it begins a new page if too little of a page is left
+ * @param kept whether it stays on one page
  * @param tables its tables
  * @param remarks how to read them
  * @param charts its charts
@@ -38,9 +38,19 @@ public record PartView(
     return new PartView(title, "wide chapter", true, false, tables, remarks, List.of());
   }
 
-  /** A part without charts that is never broken. */
+  /** A part without charts that stays on one page. */
   public static PartView kept(String title, List<TableView> tables, List<String> remarks) {
     return new PartView(title, "wide chapter", false, true, tables, remarks, List.of());
+  }
+
+  /** The part with charts. */
+  public PartView with(List<ChartView> more) {
+    return new PartView(title, style, room, kept, tables, remarks, more);
+  }
+
+  /** The part with other classes. */
+  public PartView with(String classes) {
+    return new PartView(title, classes, room, kept, tables, remarks, charts);
   }
 
   /** Whether there is nothing to show. */

@@ -3,10 +3,10 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * Who issues the page.
+ * The shop that issues the page.
  *
  * @param name the shop's name
- * @param lines address and contact, one a line; may be empty
+ * @param lines lines of address and contact; may be empty
  */
 public record ShopView(String name, List<String> lines) {
   /** Copies the lines. */

@@ -5,23 +5,23 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A customer's take-home statement, ready to be set. Whatever is empty does not show.
+ * A customer's take-home statement, ready for the template. Empty parts are not shown.
  *
  * @param page what every page carries
- * @param words fixed words by key, see {@link Words#labels()}
- * @param shop who issues it
+ * @param words labels by key, see {@link Words#labels()}
+ * @param shop the shop
  * @param issue when it was issued, and which revision it is; one a line
- * @param customer whom it is for
+ * @param customer the customer
  * @param heading the animal, such as {@code Beef, steer}
- * @param animal what its owner knows it by: mark, kill date, number
+ * @param animal mark, kill date and number of the animal
  * @param note the shop's own note on the animal, or empty
- * @param draft that it is not final
- * @param changes what it changes
+ * @param draft why it is not final; empty if it is
+ * @param changes what it changes in the statement issued before
  * @param answers in the order in which customers ask
- * @param flow where each kilo went
+ * @param flow the weight from the live animal to the box
  * @param shares how the body was divided
  * @param boxes cut by cut
- * @param pending what is still to come, and when
+ * @param pending what the customer still gets, and when
  * @param charges what is charged; a customer with packs given outright has none
  * @param keeping how to keep and cook it
  * @param cautions short sentences for the end

@@ -2,19 +2,18 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
- * The owner's month, ready to be set. Whatever is empty does not show.
+ * The owner's month, ready for the template. Empty parts are not shown.
  *
  * @param page what every page carries
- * @param words fixed words by key, see {@link Words#labels()}
- * @param shop whose month it is
+ * @param words labels by key, see {@link Words#labels()}
+ * @param shop the shop
  * @param heading the month
- * @param known as of when it is known
- * @param first what needs a look, and five figures against last year
+ * @param known the time of the last weighing, in a sentence
+ * @param first findings, and five figures beside last year's
  * @param story the month in a few sentences
- * @param held what waits for a person
+ * @param held the bodies that are held
  * @param parts the chapters, part by part
  */
 public record SummaryView(
@@ -32,19 +31,6 @@ public record SummaryView(
     words = Map.copyOf(words);
     story = List.copyOf(story);
     held = List.copyOf(held);
-    parts = parts.stream().filter(part -> !part.isEmpty()).toList();
-  }
-
-  /** The first part of a title; empty if it does not show. */
-  public Optional<PartView> part(String title) {
-    return parts.stream().filter(part -> part.title().equals(title)).findFirst();
-  }
-
-  /** All tables of a name. */
-  public List<TableView> tables(String name) {
-    return parts.stream()
-        .flatMap(part -> part.tables().stream())
-        .filter(table -> table.name().equals(name))
-        .toList();
+    parts = List.copyOf(parts);
   }
 }

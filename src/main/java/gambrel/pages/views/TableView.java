@@ -3,14 +3,15 @@ package gambrel.pages.views;
 import java.util.List;
 
 /**
- * A table, ready to be set.
+ * A table, ready for the template.
  *
- * @param style its classes in {@code page.css}, separated by blanks; the first names the table
- * @param room classes of what keeps room before it; may be empty
+ * @param style its classes in {@code page.css}, separated by blanks; the first is the name of the
+ *     table
+ * @param room classes of the space that is kept before it; may be empty
  * @param heads lines of column heads; may be none
- * @param bodies its rows, in groups that page breaks respect
+ * @param bodies its rows in groups
  * @param remarks how to read it
- * @param kept whether the remarks are its last row, else they stand below it
+ * @param kept whether the remarks are its last row; otherwise they are below it
  * @param columns how many columns it has
  */
 public record TableView(
@@ -31,7 +32,7 @@ public record TableView(
   /**
    * A cell.
    *
-   * @param text what it says; may be empty
+   * @param text its text; may be empty
    * @param style its classes; {@code label} is the head of its row
    * @param span how many columns it takes; empty for one
    */
@@ -48,7 +49,7 @@ public record TableView(
   }
 
   /**
-   * Some rows.
+   * A group of rows.
    *
    * @param kin whether no page break may fall between them
    * @param rows the rows
@@ -76,11 +77,6 @@ public record TableView(
     public List<String> texts() {
       return cells.stream().map(Cell::text).toList();
     }
-  }
-
-  /** The name of the table. */
-  public String name() {
-    return style.split(" ")[0];
   }
 
   /** All rows. */

@@ -13,12 +13,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Every word of the pages in one language.
+ * The words of the pages in one language.
  *
- * <p>A key without a dot is a label that templates print as it stands. A key with a dot is a
- * sentence for the view: {@code {0}}, {@code {1}} or names in braces stand for figures that are
- * already text. A sentence about a number of things has two forms, {@code key.one} and {@code
- * key.many}.
+ * <p>A key without a dot is a label, which templates print unchanged. A key with a dot is a
+ * sentence with places for figures: {@code {0}}, {@code {1}} or names in braces. A sentence about a
+ * number of things has two forms, {@code key.one} and {@code key.many}.
  *
  * @param texts the words by key
  */
@@ -34,7 +33,7 @@ public record Words(Map<String, String> texts) {
   /**
    * Reads words files.
    *
-   * @param files contents of properties files; a later one stands before an earlier one
+   * @param files contents of properties files; a later file replaces words of an earlier one
    */
   public static Words of(List<String> files) {
     var texts = new TreeMap<String, String>();
@@ -65,7 +64,7 @@ public record Words(Map<String, String> texts) {
   /**
    * A sentence with its figures.
    *
-   * @param figures what stands for {@code {0}}, {@code {1}} and so on, as printed
+   * @param figures the texts of {@code {0}}, {@code {1}} and so on
    * @throws IllegalArgumentException if no such sentence exists, or figures are too few
    */
   public String say(String key, String... figures) {
@@ -79,7 +78,7 @@ public record Words(Map<String, String> texts) {
   /**
    * A sentence with named figures.
    *
-   * @param figures as printed, by the names that stand in braces
+   * @param figures their texts by the names in braces
    * @throws IllegalArgumentException if no such sentence exists, or a figure is missing
    */
   public String say(String key, Map<String, String> figures) {
@@ -95,8 +94,8 @@ public record Words(Map<String, String> texts) {
   /**
    * A sentence about a number of things.
    *
-   * @param number decides between {@code key.one} and {@code key.many}: 1 is one, or whatever
-   *     numbers the language lists under {@code number.singular}
+   * @param number decides between {@code key.one} and {@code key.many}: the words of {@code
+   *     number.singular} list the numbers for the first, which are 1 if they are missing
    */
   public String count(String key, long number, String... figures) {
     return say(key + (isSingular(number) ? ".one" : ".many"), figures);

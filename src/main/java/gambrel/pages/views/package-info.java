@@ -1,2 +1,2 @@
-/** View records: what templates print, all text final. */
+/** View records: what templates print, as final text. */
 package gambrel.pages.views;

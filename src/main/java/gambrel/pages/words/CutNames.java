@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What cuts are called in a language. Of several names the first stands: the shop's for this
- * language, the shop's in its list of cuts, the language's, the region's.
+ * Names of cuts in a language. The first of these is used: the shop's name for this language, the
+ * shop's name in its list of cuts, the language's name, the region's name.
  *
  * <p>A name is listed as {@code ITEM=NAME} for every species or {@code SPECIES.ITEM=NAME} for one.
  */
@@ -21,15 +21,15 @@ public final class CutNames {
   private CutNames(Map<String, String> builtIn, Map<String, String> all) {
     languages = builtIn;
     shops.putAll(all);
-    // A copy of the built-in list is no word of the shop's.
+    // A name that a shop copied from the built-in list is not the shop's own.
     shops.entrySet().removeIf(name -> name.getValue().equals(builtIn.get(name.getKey())));
   }
 
   /**
-   * Reads lists of names; a later one stands before an earlier one.
+   * Reads lists of names; a later list replaces names of an earlier one.
    *
    * @param builtIn contents of the built-in files
-   * @param shops contents of the shop's files, or of the built-in ones where it has none
+   * @param shops contents of the shop's files, or of the built-in ones if it has none
    */
   static CutNames of(List<String> builtIn, List<String> shops) {
     return new CutNames(Words.of(builtIn).texts(), Words.of(shops).texts());

@@ -1,5 +1,6 @@
 package gambrel.pages.words;
 
+import gambrel.pages.views.Words;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
@@ -18,11 +19,14 @@ import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Prints numbers and dates as a reader expects them. A number and its unit stay on one line; a
- * minus is a minus sign.
+ * Prints numbers and dates for one reader. A number and its unit stay on one line; negative numbers
+ * have a minus sign, not a hyphen.
  */
 public final class Formats implements ValueFormat {
   private static final String NO_BREAK = "\u00a0";
@@ -31,55 +35,39 @@ public final class Formats implements ValueFormat {
   private final Locale locale;
   private final WeightUnit unit;
   private final Currency currency;
-  private final DateTimeFormatter day;
-  private final DateTimeFormatter date;
-  private final DateTimeFormatter brief;
-  private final DateTimeFormatter month;
-  private final DateTimeFormatter time;
+  private final Map<String, DateTimeFormatter> dates;
   private final String percent;
 
   /**
-   * For one reader.
+   * Formats of one reader.
    *
    * @param locale how numbers are printed, and the language of month and day names
    * @param unit the unit of all weights
    * @param currency the currency of all money
-   * @param dates how dates are put together
-   * @param percent how a percentage is printed; {@code {0}} stands for the number
-   * @throws IllegalArgumentException if a pattern is wrong
+   * @param words the patterns of dates and of a percentage
+   * @throws IllegalArgumentException if a pattern is missing or wrong
    */
-  public Formats(
-      Locale locale, WeightUnit unit, Currency currency, DatePatterns dates, String percent) {
+  public Formats(Locale locale, WeightUnit unit, Currency currency, Words words) {
     this.locale = locale;
     this.unit = unit;
     this.currency = currency;
-    this.percent = percent;
-    // Names of months and days differ by language alone: their regional forms change too often.
+    this.percent = words.say("number.percent", "{0}");
+    // Only the language counts for month and day names: their regional forms change too often.
     var language = Locale.forLanguageTag(locale.getLanguage());
-    day = DateTimeFormatter.ofPattern(dates.day(), language);
-    date = DateTimeFormatter.ofPattern(dates.date(), language);
-    brief = DateTimeFormatter.ofPattern(dates.brief(), language);
-    month = DateTimeFormatter.ofPattern(dates.month(), language);
-    time = DateTimeFormatter.ofPattern(dates.time(), language);
+    this.dates =
+        Stream.of("day", "date", "brief", "month", "time")
+            .collect(
+                Collectors.toMap(
+                    name -> name,
+                    name -> DateTimeFormatter.ofPattern(words.say("date." + name), language)));
   }
-
-  /**
-   * Patterns as in {@link DateTimeFormatter}.
-   *
-   * @param day a date with its day of the week
-   * @param date a date
-   * @param brief a date for a narrow column
-   * @param month a month of a year
-   * @param time a time of the day
-   */
-  public record DatePatterns(String day, String date, String brief, String month, String time) {}
 
   /** A weight with its unit, {@code decimals} places. */
   public String weight(Weight weight, int decimals) {
     return bareWeight(weight, decimals) + NO_BREAK + unit();
   }
 
-  /** A weight with its unit, with {@code least} decimals or as many as it has, three at most. */
+  /** A weight with its unit, with {@code least} decimals, or more if it has more; three at most. */
   public String fitting(Weight weight, int least) {
     return weight(weight, WeightDecimals.fitting(least, List.of(weight)));
   }
@@ -124,7 +112,7 @@ public final class Formats implements ValueFormat {
     return number(trimmed(Exact.round(value, decimals), 0));
   }
 
-  /** A number with one decimal, such as a percentage in a column whose head says that it is one. */
+  /** A number with one decimal, such as a percentage under a head with the sign. */
   public String tenths(BigFraction value) {
     return number(Exact.round(value, 1));
   }
@@ -140,7 +128,7 @@ public final class Formats implements ValueFormat {
     return percent.replace("{0}", number(BigDecimal.valueOf(tenths, 1)));
   }
 
-  /** A percentage with the decimals that it was given with. */
+  /** A percentage with the decimals that it has. */
   public String percent(BigDecimal value) {
     return percent.replace("{0}", number(trimmed(value, 0)));
   }
@@ -165,20 +153,20 @@ public final class Formats implements ValueFormat {
     return number(amount.decimal(currency));
   }
 
-  /** A price without its currency; finer than the currency's minor unit if it was so given. */
+  /** A price without its currency; with more decimals than the minor unit if it has more. */
   public String price(BigDecimal price) {
     return number(trimmed(price, Money.digits(currency)));
   }
 
   /** A date with its day of the week, such as {@code Monday 3 August 2026}. */
   public String day(LocalDate value) {
-    return day.format(value);
+    return dates.get("day").format(value);
   }
 
   /** A date, such as {@code 3 August 2026}. */
   @Override
   public String date(LocalDate value) {
-    return date.format(value);
+    return dates.get("date").format(value);
   }
 
   /** A date and time, such as {@code 3 August 2026, 14:05}. */
@@ -189,20 +177,20 @@ public final class Formats implements ValueFormat {
 
   /** A date for a narrow column, such as {@code 3 Aug}. */
   public String brief(LocalDate value) {
-    return brief.format(value);
+    return dates.get("brief").format(value);
   }
 
   /** A month, such as {@code August 2026}. */
   public String month(YearMonth value) {
-    return month.format(value);
+    return dates.get("month").format(value);
   }
 
   /** A time of the day, such as {@code 14:05}. */
   public String time(LocalTime value) {
-    return time.format(value);
+    return dates.get("time").format(value);
   }
 
-  /** A name in the middle of a sentence: German nouns keep their capitals. */
+  /** A name in the middle of a sentence: its first letter is small, except in German. */
   public String inside(String name) {
     boolean word = name.length() > 1 && Character.isLowerCase(name.charAt(1));
     return word && !locale.getLanguage().equals(Locale.GERMAN.getLanguage())
@@ -210,7 +198,7 @@ public final class Formats implements ValueFormat {
         : name;
   }
 
-  /** Text at the beginning of a line: months and days have small letters in many languages. */
+  /** A text with a capital at the beginning: in many languages months and days have none. */
   public String opening(String text) {
     return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(locale) + text.substring(1);
   }

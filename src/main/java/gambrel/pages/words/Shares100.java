@@ -15,9 +15,8 @@ public final class Shares100 {
   private Shares100() {}
 
   /**
-   * Each weight's share of their sum, in tenths of a percent, by largest remainder. Where a weight
-   * is below zero, or all are nothing, no shares add up: each is rounded alone, of nothing all are
-   * 0.
+   * Each weight's share of their sum, in tenths of a percent, by largest remainder. With a negative
+   * weight each share is rounded alone. If the sum is not positive, all shares are 0.
    */
   public static List<Long> tenths(List<Weight> weights) {
     var sum = Weight.sum(weights);
@@ -34,7 +33,7 @@ public final class Shares100 {
     return new ArrayList<>(Division.divide(WHOLE, shares).values());
   }
 
-  /** Sorts as the number does. */
+  /** A key that sorts as the number does. */
   private static String key(int index) {
     return String.format("%09d", index);
   }

@@ -10,19 +10,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
- * Chooses words by language and region: {@code words_LANGUAGE.properties} over the English ones,
- * and over each language's {@code words_LANGUAGE_COUNTRY.properties} of the shop's region and then
- * of the reader's own country. Names of cuts are in {@code cuts_LANGUAGE.properties} alike. A
- * customer whose language has no words reads English. The words of notices are in {@code
- * notices_LANGUAGE.properties} alike.
+ * Chooses words by language and region. The words in {@code words_LANGUAGE.properties} replace the
+ * English ones. They are replaced in turn by {@code words_LANGUAGE_COUNTRY.properties} of the
+ * shop's region, and then of the reader's own country. Names of cuts in {@code
+ * cuts_LANGUAGE.properties} and words of notices in {@code notices_LANGUAGE.properties} are chosen
+ * alike. A customer whose language has no words reads English.
  *
  * <p>Safe for use by several threads.
  */
@@ -38,9 +36,9 @@ public final class WordFiles {
   /**
    * Words for a shop.
    *
-   * @param builtIn text of a built-in file by name; stands below the shop's, so that words which an
-   *     older file of the shop lacks are found
-   * @param shops text of a file by name, the shop's own before the built-in one
+   * @param builtIn text of a built-in file by name; its words are used if the shop's file lacks
+   *     them
+   * @param shops text of the shop's own file by name, or of the built-in file if it has none
    */
   public WordFiles(
       Function<String, Optional<String>> builtIn,
@@ -78,7 +76,7 @@ public final class WordFiles {
     var cuts =
         CutNames.of(
             texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
-    var formats = formats(words, locale);
+    var formats = new Formats(locale, settings.unit(), settings.currency(), words);
     var notices =
         new NoticeWords(
             words("notices", language, wanted).texts(),
@@ -87,7 +85,7 @@ public final class WordFiles {
     return new Wording(words, locale, formats, cuts, notices);
   }
 
-  /** Words of one kind of file, in a language over English. */
+  /** The words of one kind of file, in a language, with English for those that it lacks. */
   private Words words(String kind, String language, Locale wanted) {
     var files = new ArrayList<>(texts(builtIn, kind, ENGLISH, wanted));
     files.addAll(texts(shops, kind, ENGLISH, wanted));
@@ -105,31 +103,29 @@ public final class WordFiles {
         && !texts(shops, "words", wanted.getLanguage(), wanted).isEmpty();
   }
 
-  /** A sentence may leave a figure out, but not ask for one that it is not given. */
+  /** Refuses a sentence that names a figure which the English sentence does not name. */
   private void check(String kind, Words words) {
     var known = Words.of(texts(builtIn, kind, ENGLISH, Locale.ENGLISH)).texts();
     words
         .texts()
         .forEach(
-            (key, text) -> {
-              var extra = places(text);
-              extra.removeAll(places(known.getOrDefault(key, text)));
-              if (!extra.isEmpty()) {
-                throw new IllegalArgumentException(
-                    "\"" + key + "\" asks for " + extra.first() + ", which it is not given");
-              }
-            });
+            (key, text) ->
+                PLACE
+                    .matcher(text)
+                    .results()
+                    .map(MatchResult::group)
+                    .filter(place -> !known.getOrDefault(key, text).contains(place))
+                    .sorted()
+                    .findFirst()
+                    .ifPresent(place -> refuse(key, place)));
   }
 
-  private static TreeSet<String> places(String text) {
-    return PLACE
-        .matcher(text)
-        .results()
-        .map(MatchResult::group)
-        .collect(Collectors.toCollection(TreeSet::new));
+  private static void refuse(String key, String place) {
+    throw new IllegalArgumentException(
+        "\"" + key + "\" asks for " + place + ", which it is not given");
   }
 
-  /** The files of a language: for everybody, for the shop's region, for the reader's country. */
+  /** The files of a language: for all countries, the shop's region and the reader's country. */
   private List<String> texts(
       Function<String, Optional<String>> source, String kind, String language, Locale wanted) {
     var suffixes = new LinkedHashSet<>(List.of(language, language + '_' + country()));
@@ -143,7 +139,8 @@ public final class WordFiles {
   }
 
   /**
-   * Numbers are printed as the shop or the reader's tag has it, never in words' default country.
+   * The locale for numbers: the shop's if the language is the shop's, else the reader's country, or
+   * the shop's country if the reader has none.
    */
   private Locale locale(Locale spoken, Locale wanted) {
     var shop = settings.locale();
@@ -159,20 +156,6 @@ public final class WordFiles {
         .setScript(spoken.getScript())
         .setRegion(country)
         .build();
-  }
-
-  private Formats formats(Words words, Locale locale) {
-    return new Formats(
-        locale,
-        settings.unit(),
-        settings.currency(),
-        new Formats.DatePatterns(
-            words.say("date.day"),
-            words.say("date.date"),
-            words.say("date.brief"),
-            words.say("date.month"),
-            words.say("date.time")),
-        words.say("number.percent", "{0}"));
   }
 
   private String country() {

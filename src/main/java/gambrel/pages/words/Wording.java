@@ -6,16 +6,19 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.PublishedRange;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * How one reader is spoken to.
+ * The language of one reader.
  *
  * @param words the words
  * @param locale language of the words, and how numbers are printed
  * @param formats how numbers and dates are printed
- * @param cuts how cuts are called
- * @param notices how notices, reasons and likely causes are said
+ * @param cuts names of cuts
+ * @param notices words of notices, reasons and likely causes
  */
 public record Wording(
     Words words, Locale locale, Formats formats, CutNames cuts, NoticeWords notices) {
@@ -30,23 +33,41 @@ public record Wording(
     return words.count(key, number, figures);
   }
 
+  /** A sentence about a number of things, whose first figure is the number. */
+  public String counted(String key, long number, String... more) {
+    var figures = Stream.concat(Stream.of(formats.count(number)), Stream.of(more));
+    return words.count(key, number, figures.toArray(String[]::new));
+  }
+
+  /** The first {@code most} names, and how many more there are. */
+  public String names(List<String> names, int most) {
+    String first = names.stream().limit(most).collect(Collectors.joining(", "));
+    int more = names.size() - most;
+    return more > 0 ? say("summary.more", first, formats.count(more)) : first;
+  }
+
+  /** A species in a sentence. */
+  public String kind(Species species) {
+    return say("summary.kind." + species.id());
+  }
+
   /** The name of a part of a species' body. */
   public String cut(Species species, Item item) {
     return cuts.of(species, item);
   }
 
-  /** The class of a body; as the shop wrote it where the language has no word for it. */
+  /** The class of a body; as the shop wrote it if the language has no word for it. */
   public String category(Body body) {
     return category(body.category());
   }
 
-  /** A class; as the shop wrote it where the language has no word for it. */
+  /** A class; as the shop wrote it if the language has no word for it. */
   public String category(String name) {
     String key = "class." + name.toLowerCase(Locale.ROOT);
     return words.has(key) ? words.say(key) : name;
   }
 
-  /** Who published a range, and of what. */
+  /** The publisher of a range, and what the range is about. */
   public String source(PublishedRange range) {
     return range.about().isEmpty()
         ? range.source()

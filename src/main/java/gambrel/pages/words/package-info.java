@@ -1,2 +1,2 @@
-/** How a reader is spoken to: words by language, names of cuts, numbers and dates. */
+/** The language of a reader: words, names of cuts, numbers and dates. */
 package gambrel.pages.words;

@@ -117,7 +117,9 @@ record NetWeight(Weight net, BigDecimal shown) {
     var number = DecimalText.of(text);
     if (number.isEmpty()) {
       throw new Refusal(
-          Notice.of(NoticeCode.NUMBER_BAD).with("cell", row.quoted(field)).with("column", field.id()));
+          Notice.of(NoticeCode.NUMBER_BAD)
+              .with("cell", row.quoted(field))
+              .with("column", field.id()));
     }
     return number;
   }

@@ -40,7 +40,10 @@ final class WeighingFactory {
     }
     var time =
         read.time()
-            .orElseThrow(() -> new Refusal(Notice.of(NoticeCode.TIME_BAD).with("time", row.quoted(Field.TIME))));
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        Notice.of(NoticeCode.TIME_BAD).with("time", row.quoted(Field.TIME))));
     var scale = references.scale(row.get(Field.SCALE));
     var filled = bench.fill(row, scale.id(), time);
     var body = references.body(filled.row().get(Field.BODY), time.toLocalDate());
@@ -78,7 +81,8 @@ final class WeighingFactory {
     try {
       return Optional.of(DecimalText.of(text).orElseThrow().intValueExact()).filter(n -> n >= 0);
     } catch (ArithmeticException | NoSuchElementException e) {
-      throw new Refusal(Notice.of(NoticeCode.NUMBER_BAD, "WHOLE").with("cell", row.quoted(Field.PIECES)));
+      throw new Refusal(
+          Notice.of(NoticeCode.NUMBER_BAD, "WHOLE").with("cell", row.quoted(Field.PIECES)));
     }
   }
 

@@ -35,7 +35,8 @@ class ChillerTableTest {
     body("B2", "beef", "2026-05-04", "250", "243");
     body("L1", "lamb", "2026-05-06", "25", "24.5");
     var month = may();
-    var heads = month.tables("daily").get(0).heads().get(0).stream().map(Cell::text).toList();
+    var heads =
+        SmallShop.tables(month, "daily").get(0).heads().get(0).stream().map(Cell::text).toList();
     assertEquals(List.of("", "Beef, usual 2.00%", "Lamb, usual 2.00%"), heads);
     assertEquals(
         List.of(List.of("4 May", "2.40", "of 2", "", ""), List.of("6 May", "", "", "2.00", "of 1")),
@@ -46,7 +47,8 @@ class ChillerTableTest {
   void isLeftOutWithoutEnoughBodiesBefore() {
     var few = new SmallShop(folder.resolve("few"));
     few.beef("B1", "2026-05-04", "c-ann").hung("B1", "2026-05-04", "250", "245");
-    assertEquals(List.of(), few.summary("2026-05", "2026-07-01T02:00:00Z").tables("daily"));
+    assertEquals(
+        List.of(), SmallShop.tables(few.summary("2026-05", "2026-07-01T02:00:00Z"), "daily"));
   }
 
   private void body(String id, String species, String day, String hot, String cold) {

@@ -44,7 +44,7 @@ class FurtherDayTableTest {
   }
 
   private List<TableView> may() {
-    return shop.summary("2026-05", "2026-07-01T02:00:00Z").tables("further");
+    return SmallShop.tables(shop.summary("2026-05", "2026-07-01T02:00:00Z"), "further");
   }
 
   @Test

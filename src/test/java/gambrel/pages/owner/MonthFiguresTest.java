@@ -133,7 +133,7 @@ class MonthFiguresTest {
     shop.cut("B1", "2026-07-09", "140", "40");
     var month = shop.summary("2026-07", LATER);
     assertEquals(List.of("10.0", "of 1"), shrink(month, 0).subList(7, 9));
-    assertEquals("waits", month.tables("bodies").get(0).rows().get(0).style());
+    assertEquals("waits", SmallShop.tables(month, "bodies").get(0).rows().get(0).style());
     assertEquals("held", only(month).get(12));
     assertTrue(month.story().contains("1 body waits for you; its figures count as they stand."));
   }
@@ -198,7 +198,7 @@ class MonthFiguresTest {
   }
 
   private static List<String> groups(SummaryView month) {
-    return month.tables("lost").get(0).rows().stream()
+    return SmallShop.tables(month, "lost").get(0).rows().stream()
         .filter(row -> row.style().equals("group"))
         .map(row -> row.texts().get(0))
         .toList();

@@ -133,7 +133,7 @@ class MonthPaperworkTest {
   @Test
   void weightsOfAMonthAddUpWhatBelongsToIt() {
     var july = summary("2026-07", SmallShop.NOTHING_ISSUED);
-    var heads = july.tables("sums").get(0).heads().get(0);
+    var heads = SmallShop.tables(july, "sums").get(0).heads().get(0);
     assertEquals(List.of("Customers' bodies"), List.of(heads.get(1).text()));
     assertEquals(2, heads.size());
     assertEquals(

@@ -279,7 +279,8 @@ class MorningSheetTest {
 
   private static MorningView sheet(
       Night night, List<RegisterRow> issued, List<Notice> notices, boolean newRegister) {
-    var report = new MorningReport(night, issued, List.of(), notices, newRegister);
+    var report =
+        new MorningReport(night, issued, List.of(), notices, LikelyCauses.NONE, newRegister);
     return MorningComposer.compose(report, SmallShop.wording(night));
   }
 

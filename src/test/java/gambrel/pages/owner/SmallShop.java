@@ -3,6 +3,7 @@ package gambrel.pages.owner;
 import gambrel.night.Inputs;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.month.SummaryComposer;
+import gambrel.pages.views.PartView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.views.TableView;
 import gambrel.pages.words.Wording;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A shop folder of a few lines: rail to 0.5 kg, bench to 0.02 kg, in UTC. */
@@ -144,7 +146,7 @@ public final class SmallShop {
 
   /** The texts of the rows of a month's tables of one name, group headings left out. */
   static List<List<String>> rows(SummaryView month, String table) {
-    return month.tables(table).stream()
+    return tables(month, table).stream()
         .flatMap(of -> of.rows().stream())
         .filter(row -> !row.style().equals("group"))
         .map(TableView.Row::texts)
@@ -156,9 +158,22 @@ public final class SmallShop {
     return rows(month, table).stream().map(row -> row.get(column)).toList();
   }
 
+  /** The first part with a title; empty if it is not shown. */
+  static Optional<PartView> part(SummaryView month, String title) {
+    return month.parts().stream().filter(part -> part.title().equals(title)).findFirst();
+  }
+
+  /** All tables with a name, which is the first of their classes. */
+  static List<TableView> tables(SummaryView month, String name) {
+    return month.parts().stream()
+        .flatMap(part -> part.tables().stream())
+        .filter(table -> table.style().split(" ")[0].equals(name))
+        .toList();
+  }
+
   /** The remarks of a part of a month and of its tables. */
   static List<String> remarks(SummaryView month, String title) {
-    return month.part(title).stream()
+    return part(month, title).stream()
         .flatMap(
             part ->
                 Stream.concat(

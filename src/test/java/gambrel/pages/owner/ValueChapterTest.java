@@ -64,7 +64,7 @@ class ValueChapterTest {
 
   @Test
   void asksForValuesWhereThereAreNone() {
-    assertEquals(List.of(), july().part(VALUE).orElseThrow().tables());
+    assertEquals(List.of(), SmallShop.part(july(), VALUE).orElseThrow().tables());
     assertEquals(
         List.of(
             "To see what each way of cutting is worth, enter in values.csv what you sell a cut"
@@ -112,6 +112,6 @@ class ValueChapterTest {
 
   /** The head of the table of what a little more on a cut is worth. */
   private String small() {
-    return july().tables("smalls").get(0).heads().get(0).get(0).text();
+    return SmallShop.tables(july(), "smalls").get(0).heads().get(0).get(0).text();
   }
 }

@@ -2,6 +2,7 @@ package gambrel.pages.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.pages.views.Words;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
@@ -10,20 +11,28 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.Currency;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 class FormatsTest {
-  private static final Formats.DatePatterns DATES =
-      new Formats.DatePatterns("EEEE d MMMM yyyy", "d MMMM yyyy", "d MMM", "MMMM yyyy", "HH:mm");
-  private static final Formats AUSTRALIAN = formats("en-AU", "AUD", WeightUnit.KG);
-  private static final Formats GERMAN =
-      new Formats(Locale.GERMANY, WeightUnit.KG, Currency.getInstance("EUR"), DATES, "{0}\u00a0%");
+  private static final Map<String, String> DATES =
+      Map.of(
+          "date.day", "EEEE d MMMM yyyy",
+          "date.date", "d MMMM yyyy",
+          "date.brief", "d MMM",
+          "date.month", "MMMM yyyy",
+          "date.time", "HH:mm");
+  private static final Formats AUSTRALIAN = formats("en-AU", "AUD", WeightUnit.KG, "{0}%");
+  private static final Formats GERMAN = formats("de-DE", "EUR", WeightUnit.KG, "{0}\u00a0%");
 
-  private static Formats formats(String locale, String currency, WeightUnit unit) {
+  private static Formats formats(String locale, String currency, WeightUnit unit, String percent) {
+    var texts = new HashMap<>(DATES);
+    texts.put("number.percent", percent);
     return new Formats(
-        Locale.forLanguageTag(locale), unit, Currency.getInstance(currency), DATES, "{0}%");
+        Locale.forLanguageTag(locale), unit, Currency.getInstance(currency), new Words(texts));
   }
 
   private static Weight weight(String value) {
@@ -34,7 +43,8 @@ class FormatsTest {
   void weightsKeepTheirDecimalsAndTheirUnitOnOneLine() {
     assertEquals("231.440\u00a0kg", AUSTRALIAN.weight(weight("231.44"), 3));
     assertEquals("345.5\u00a0kg", AUSTRALIAN.weight(weight("345.5"), 1));
-    assertEquals("612\u00a0lb", formats("en-US", "USD", WeightUnit.LB).weight(weight("612"), 0));
+    assertEquals(
+        "612\u00a0lb", formats("en-US", "USD", WeightUnit.LB, "{0}%").weight(weight("612"), 0));
     assertEquals("2.345,50", GERMAN.bareWeight(weight("2345.5"), 2));
   }
 
@@ -63,7 +73,7 @@ class FormatsTest {
     assertEquals("$1,399.04", AUSTRALIAN.money(new Money(139904)));
     assertEquals("1,399.04", AUSTRALIAN.bareMoney(new Money(139904)));
     assertEquals("1.399,04\u00a0€", GERMAN.money(new Money(139904)));
-    assertEquals("¥500", formats("en-US", "JPY", WeightUnit.KG).money(new Money(500)));
+    assertEquals("¥500", formats("en-US", "JPY", WeightUnit.KG, "{0}%").money(new Money(500)));
   }
 
   @Test

@@ -13,99 +13,84 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Losses of like bodies against the twelve months before. */
-final class AgainstPart {
-  /** Fewer bodies than this are no group of their own on paper. */
+/** Losses of like bodies beside those of the twelve months before. */
+record AgainstPart(MonthPage page) implements MonthPart {
+  /** A group with fewer bodies has no row of its own. */
   private static final int ENOUGH = 5;
 
-  private final MonthPage page;
-
-  AgainstPart(MonthPage page) {
-    this.page = page;
-  }
-
   PartView part() {
-    var tables = new ArrayList<TableBuilder>();
+    var tables = new ArrayList<TableBuilder<MonthFigure>>();
     for (var whose : Ownership.values()) {
       for (var loss : Loss.values()) {
         var figures =
-            page.report()
-                .figures()
+            figures()
                 .of(FigureName.percentOf(loss))
                 .filter(f -> f.whose().filter(whose::equals).isPresent())
                 .toList();
         if (!figures.isEmpty()) {
-          tables.add(against(whose, loss, figures));
+          tables.add(table(whose, loss, figures));
         }
       }
     }
     var views = new ArrayList<TableView>();
-    for (int i = 0; i < tables.size(); i++) {
-      boolean last = i == tables.size() - 1;
-      views.addAll(
-          last
-              ? tables.get(i).kept("room little", 1, List.of(page.say("against_explained")))
-              : tables.get(i).table());
+    for (var table : tables) {
+      boolean last = table == tables.get(tables.size() - 1);
+      var remarks = List.of(say("against_explained"));
+      views.addAll(last ? table.kept("room little", 1, remarks) : table.table());
     }
-    return PartView.of(page.say("against"), views, List.of());
+    return PartView.of(say("against"), views, List.of());
   }
 
-  private TableBuilder against(Ownership whose, Loss loss, List<MonthFigure> figures) {
-    String percent = page.say("percent");
-    var table =
-        new TableBuilder("against", "even")
-            .first(
-                page.say("shrink.group", page.owner(whose), page.say("shrink.loss." + loss.id())),
-                "titled")
-            .number(page.label("lost", page.unit()))
-            .number(page.label("worth", page.currency()))
-            .counted(page.label("lost", percent))
-            .counted(page.label("before", percent))
-            .number(page.say("middle_half"));
-    figures.stream()
-        .filter(figure -> isShown(figure, figures))
-        .forEach(figure -> against(table, loss, figure));
-    return table;
-  }
-
-  private void against(TableBuilder table, Loss loss, MonthFigure figure) {
-    table.row(
-        bodies(figure),
-        page.weight(loss, same(FigureName.weightOf(loss), figure)),
-        page.major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)),
-        page.counted(Optional.of(figure)),
-        page.before(figure),
-        figure
-            .before()
-            .spread()
-            .filter(spread -> spread.number() >= ENOUGH)
-            .map(s -> page.between(page.tenths(s.lower()), page.tenths(s.upper())))
-            .orElse(""));
+  private TableBuilder<MonthFigure> table(Ownership whose, Loss loss, List<MonthFigure> figures) {
+    String percent = say("percent");
+    String title = say("shrink.group", owner(whose), say("shrink.loss." + loss.id()));
+    return new TableBuilder<MonthFigure>("against figures even")
+        .first(title, this::bodies)
+        .head("titled")
+        .number(
+            label("lost", unit()),
+            figure -> weights().lost(loss, same(FigureName.weightOf(loss), figure)))
+        .number(
+            label("worth", currency()),
+            figure -> major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
+        .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
+        .counted(
+            label("before", percent),
+            figure -> counted(figure.before().value(), figure.before().bodies()))
+        .number(say("middle_half"), this::middleHalf)
+        .rows(figures.stream().filter(figure -> isShown(figure, figures)).toList());
   }
 
   /** Another figure of the same bodies. */
   private Optional<MonthFigure> same(FigureName name, MonthFigure figure) {
-    return page.report()
-        .figures()
+    return figures()
         .find(name, figure.whose().orElseThrow(), figure.species().orElseThrow(), figure.group());
   }
 
-  /** A group of its own needs bodies in the month and before, and another group beside it. */
-  private static boolean isShown(MonthFigure figure, List<MonthFigure> all) {
-    var split = band(figure).split();
-    if (split == Split.ALL) {
-      return true;
-    }
-    long beside =
-        all.stream()
-            .filter(f -> f.species().equals(figure.species()) && band(f).split() == split)
-            .filter(AgainstPart::isEnough)
-            .count();
-    return isEnough(figure) && beside > 1;
+  private String middleHalf(MonthFigure figure) {
+    return figure
+        .before()
+        .spread()
+        .filter(spread -> spread.number() >= ENOUGH)
+        .map(spread -> between(tenths(spread.lower()), tenths(spread.upper())))
+        .orElse("");
   }
 
-  private static BodyGroup band(MonthFigure figure) {
+  /** A part of a species needs enough bodies, and another part beside it that has enough. */
+  private static boolean isShown(MonthFigure figure, List<MonthFigure> all) {
+    var split = group(figure).split();
+    return split == Split.ALL
+        || isEnough(figure)
+            && all.stream()
+                    .filter(f -> f.species().equals(figure.species()) && group(f).split() == split)
+                    .filter(AgainstPart::isEnough)
+                    .count()
+                > 1;
+  }
+
+  private static BodyGroup group(MonthFigure figure) {
     return (BodyGroup) figure.group();
   }
 
@@ -114,30 +99,28 @@ final class AgainstPart {
   }
 
   private String bodies(MonthFigure figure) {
-    String species = page.species(figure.species().orElseThrow());
-    var band = band(figure);
-    return band.split() == Split.ALL ? species : page.say("shrink.band", species, band(band));
+    String species = species(figure.species().orElseThrow());
+    var group = group(figure);
+    return group.split() == Split.ALL ? species : say("shrink.band", species, name(group));
   }
 
-  private String band(BodyGroup band) {
-    if (band.split() == Split.CATEGORY) {
-      return page.wording().category(band.name());
+  private String name(BodyGroup group) {
+    var split = group.split();
+    if (split == Split.CATEGORY) {
+      return wording().category(group.name());
     }
-    var ends = new ArrayList<String>();
-    band.from().map(from -> number(band.split(), from)).ifPresent(ends::add);
-    band.to().map(to -> number(band.split(), last(band.split(), to))).ifPresent(ends::add);
-    String ending = band.from().isEmpty() ? "below" : band.to().isEmpty() ? "above" : "between";
-    return page.say("shrink.band." + band.split().id() + "." + ending, ends.toArray(String[]::new));
-  }
-
-  /** Days are whole: a band that ends before day 15 is printed as ending with day 14. */
-  private static BigDecimal last(Split split, BigDecimal to) {
-    return split == Split.DAYS ? to.subtract(BigDecimal.ONE) : to;
+    // Days are whole: a group that ends before day 15 is printed as ending with day 14.
+    var last = group.to().map(to -> split == Split.DAYS ? to.subtract(BigDecimal.ONE) : to);
+    String ending = group.from().isEmpty() ? "below" : last.isEmpty() ? "above" : "between";
+    return say(
+        "shrink.band." + split.id() + "." + ending,
+        Stream.of(group.from(), last)
+            .flatMap(Optional::stream)
+            .map(end -> number(split, end))
+            .toArray(String[]::new));
   }
 
   private String number(Split split, BigDecimal value) {
-    return split == Split.WEIGHT
-        ? page.formats().weight(Weight.of(value), 0)
-        : page.formats().number(value);
+    return split == Split.WEIGHT ? formats().weight(Weight.of(value), 0) : formats().number(value);
   }
 }

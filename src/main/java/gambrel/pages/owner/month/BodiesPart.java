@@ -1,99 +1,124 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
-import gambrel.pages.owner.Names;
 import gambrel.pages.views.PartView;
+import gambrel.pages.words.WeightDecimals;
+import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
- * Every body of the month in a line. What belongs to another month is left out, so that a column
- * adds up to the month.
+ * A row for every body of the month, and for every batch whose last row is of the month. A figure
+ * that belongs to another month is left out, so that a column adds up to the month.
  */
-final class BodiesPart {
-  /**
-   * Nobody reads more lines than this: of more bodies only those that are not settled are listed.
-   */
-  static final int MOST_BODIES = 60;
+record BodiesPart(MonthPage page) implements MonthPart {
+  /** If there are more bodies, only those that are open or held are listed. */
+  private static final int MOST_BODIES = 60;
 
-  private final MonthPage page;
-  private final MonthBodies month;
-  private final Names named;
-
-  BodiesPart(MonthPage page) {
-    this.page = page;
-    this.month = page.records().bodies();
-    this.named = new Names(month.night(), page.wording());
-  }
-
-  PartView part() {
+  PartView bodies() {
+    var formats = formats();
+    var weights = weights();
     var table =
-        new TableBuilder("bodies", "even tight")
-            .first(page.say("body"))
-            .words(page.say("owner"), "")
-            .words(page.say("kind"), "kind")
-            .words(page.say("killed"), "day");
-    for (String weight : List.of("hot", "cold", "boning", "home", "bench_loss")) {
-      table.number(page.label(weight, page.unit()), "weight");
-    }
-    for (String percent : List.of("chill_percent", "bench_percent", "home_percent")) {
-      table.number(page.say(percent), "percent");
-    }
-    table.column(page.say("state"), "state", "state");
-    var listed = listed();
-    listed.forEach(body -> row(table, body));
-    int more = month.bodies().size() - listed.size();
+        new TableBuilder<MonthBody>("bodies figures even tight")
+            .first(say("body"), MonthBody::id)
+            .words(say("owner"), body -> page.names().owners(body.body()))
+            .words(say("kind"), body -> page.names().kind(body.body()))
+            .head("kind")
+            .words(say("killed"), body -> body.body().killed().map(formats::brief).orElse(""))
+            .head("day");
+    weight(table, "hot", body -> weights.hung(hung(body).flatMap(BodyBalance::hot)));
+    weight(table, "cold", body -> weights.hung(hung(body).flatMap(BodyBalance::cold)));
+    weight(table, "boning", body -> cut(body).map(weights::boning).orElse(""));
+    weight(table, "home", body -> weights.cut(outputs(body).map(Outputs::takeHome)));
+    weight(table, "bench_loss", body -> weights.cut(outputs(body).flatMap(Outputs::cuttingLoss)));
+    percent(table, "chill_percent", body -> hung(body).flatMap(b -> b.shares().chillShrink()));
+    percent(table, "bench_percent", body -> cut(body).flatMap(b -> b.shares().cuttingLoss()));
+    percent(table, "home_percent", body -> cut(body).flatMap(b -> b.shares().takeHomeOfCold()));
+    table.column(say("state"), "state", body -> say("summary.state." + body.state().id()));
+    var all = month().bodies();
+    var listed =
+        all.size() <= MOST_BODIES
+            ? all
+            : all.stream()
+                .filter(body -> body.state() == State.OPEN || body.state() == State.HELD)
+                .toList();
+    listed.forEach(body -> table.row(body.state() == State.HELD ? "waits" : "", body));
+    int more = all.size() - listed.size();
     var remarks = new ArrayList<String>();
     if (more > 0) {
-      remarks.add(page.counted("bodies.more", more));
+      remarks.add(wording().counted("bodies.more", more));
     }
     if (!listed.isEmpty()) {
-      remarks.add(page.say("bodies_explained"));
+      remarks.add(say("bodies_explained"));
     }
     var tables = table.kept("", 1, remarks);
-    return PartView.withRoom(page.say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
+    return PartView.withRoom(say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
   }
 
-  private List<MonthBody> listed() {
-    return month.bodies().size() <= MOST_BODIES
-        ? month.bodies()
-        : month.bodies().stream().filter(BodiesPart::isUnsettled).toList();
+  private void weight(
+      TableBuilder<MonthBody> table, String head, Function<MonthBody, String> text) {
+    table.number(label(head, unit()), text).head("weight");
   }
 
-  private static boolean isUnsettled(MonthBody body) {
-    return body.state() == State.OPEN || body.state() == State.HELD;
+  private void percent(
+      TableBuilder<MonthBody> table, String head, Function<MonthBody, Optional<Share>> share) {
+    table.number(say(head), body -> tenths(share.apply(body).map(Share::percent))).head("percent");
   }
 
-  private void row(TableBuilder table, MonthBody of) {
-    var body = of.body();
-    var places = page.places();
-    var hung = Optional.of(of.balance()).filter(b -> month.isKilled(of));
-    var cut = Optional.of(of.balance()).filter(b -> month.isTakenHome(of));
-    var outputs = cut.flatMap(BodyBalance::outputs);
-    table.styled(
-        of.state() == State.HELD ? "waits" : "",
-        body.id(),
-        named.owners(body),
-        named.kind(body),
-        body.killed().map(page.formats()::brief).orElse(""),
-        places.hung(hung.flatMap(BodyBalance::hot)),
-        places.hung(hung.flatMap(BodyBalance::cold)),
-        places.boning(cut),
-        places.cut(outputs.map(Outputs::takeHome)),
-        places.cut(outputs.flatMap(Outputs::cuttingLoss)),
-        percent(hung.flatMap(b -> b.shares().chillShrink())),
-        percent(cut.flatMap(b -> b.shares().cuttingLoss())),
-        percent(cut.flatMap(b -> b.shares().takeHomeOfCold())),
-        page.say("summary.state." + of.state().id()));
+  /** The body's figures if it was killed in the month. */
+  private Optional<BodyBalance> hung(MonthBody body) {
+    return Optional.of(body.balance()).filter(balance -> month().isKilled(body));
   }
 
-  private String percent(Optional<Share> share) {
-    return page.tenths(share.map(Share::percent));
+  /** The body's figures if its take-home is of the month. */
+  private Optional<BodyBalance> cut(MonthBody body) {
+    return Optional.of(body.balance()).filter(balance -> month().isTakenHome(body));
+  }
+
+  private Optional<Outputs> outputs(MonthBody body) {
+    return cut(body).flatMap(BodyBalance::outputs);
+  }
+
+  PartView batches() {
+    var table =
+        new TableBuilder<BatchBalance>("batches figures")
+            .first(say("batch"), batch -> batch.batch().id())
+            .words(say("product"), batch -> batch.batch().product())
+            .number(label("meat_in", unit()), batch -> weight(batch, batch.meatIn()))
+            .number(label("added", unit()), batch -> weight(batch, batch.added()))
+            .number(label("out", unit()), batch -> weight(batch, batch.out()))
+            .number(
+                label("loss", unit()),
+                batch -> batch.loss().map(loss -> bareWeight(batch, loss)).orElse(""))
+            .number(say("loss_percent"), batch -> tenths(batch.lossShare().map(Share::percent)))
+            .words(say("state"), this::state)
+            .rows(month().batches());
+    return PartView.of(say("batches"), table.table(), List.of());
+  }
+
+  /** A weight of zero is left blank. */
+  private String weight(BatchBalance batch, Weight weight) {
+    return weight.isZero() ? "" : bareWeight(batch, weight);
+  }
+
+  private String bareWeight(BatchBalance batch, Weight weight) {
+    int decimals = WeightDecimals.of(batch.weighings(), records().settings().unit());
+    return formats().bareWeight(weight, decimals);
+  }
+
+  private String state(BatchBalance batch) {
+    if (batch.late()) {
+      return say("summary.batch.late");
+    }
+    var due = batch.batch().due().filter(day -> batch.isOpen());
+    return due.map(day -> say("summary.batch.due", formats().brief(day)))
+        .orElseGet(() -> say("summary.batch." + batch.state().id()));
   }
 }

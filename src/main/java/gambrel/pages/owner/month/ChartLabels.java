@@ -9,7 +9,9 @@ import java.util.List;
  * leaves the plot.
  */
 final class ChartLabels {
-  private static final int LETTER = 6;
+  /** The width of a letter. */
+  static final int LETTER = 6;
+
   private static final int LINE = 10;
   private static final int DOT = 4;
   private static final int[] OFFSETS = {-7, 15, -17, 25, -27, 35, -37, 45};
@@ -25,41 +27,48 @@ final class ChartLabels {
     this.levels = levels;
   }
 
-  /** Where a point stands. */
+  /** The place of a point. */
   record Dot(int x, int y) {}
 
   /**
    * A name at its place.
    *
-   * @param text empty where there is no place for it
+   * @param text empty if there is no place for it
    * @param x middle
    * @param y base line
    */
   record Label(String text, int x, int y) {
-    private int halfWidth() {
-      return text.length() * LETTER / 2;
-    }
-
     private boolean covers(Label other) {
-      return Math.abs(x - other.x) < halfWidth() + other.halfWidth() + LETTER
+      return Math.abs(x - other.x) < halfWidth(text) + halfWidth(other.text) + LETTER
           && Math.abs(y - other.y) < LINE;
     }
 
     private boolean covers(Dot dot) {
-      return Math.abs(x - dot.x) < halfWidth() + DOT && dot.y > y - LINE - DOT && dot.y < y + DOT;
+      return Math.abs(x - dot.x) < halfWidth(text) + DOT
+          && dot.y > y - LINE - DOT
+          && dot.y < y + DOT;
     }
   }
 
-  /** A place near a point. */
+  private static int halfWidth(String text) {
+    return text.length() * LETTER / 2;
+  }
+
+  /** The middle nearest to {@code x} at which a text lies between the sides of the plot. */
+  static int middle(String text, int x, ChartView.Frame plot) {
+    int half = halfWidth(text);
+    return Math.min(Math.max(x, plot.left() + half), plot.right() - half);
+  }
+
+  /** A place for {@code text} near a point. */
   Label place(String text, Dot dot) {
-    int half = text.length() * LETTER / 2;
-    boolean fits = !text.isEmpty() && 2 * half < plot.right() - plot.left();
-    int x = fits ? Math.min(Math.max(dot.x, plot.left() + half), plot.right() - half) : dot.x;
-    for (int offset : OFFSETS) {
-      var label = new Label(text, x, dot.y + offset);
-      if (fits && isFree(label)) {
-        placed.add(label);
-        return label;
+    if (!text.isEmpty() && 2 * halfWidth(text) < plot.right() - plot.left()) {
+      for (int offset : OFFSETS) {
+        var label = new Label(text, middle(text, dot.x, plot), dot.y + offset);
+        if (isFree(label)) {
+          placed.add(label);
+          return label;
+        }
       }
     }
     return new Label("", dot.x, dot.y);

@@ -1,76 +1,63 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.ChartView;
-import gambrel.pages.words.Wording;
+import gambrel.pages.words.Formats;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Marks along the bottom of a chart: where each month begins, or first and last day of one. */
-final class ChartMonths {
-  private static final int LETTER = 6;
+/**
+ * The lower axis of a chart: points at equal distances, and marks where each month begins, or at
+ * the first and last point of a single month.
+ *
+ * @param plot the frame of the points
+ * @param days the day of each point, in order; at least one
+ * @param formats how dates are printed
+ */
+record ChartMonths(ChartView.Frame plot, List<LocalDate> days, Formats formats) {
 
-  private final ChartView.Frame plot;
-  private final List<LossChart.Point> points;
-  private final Wording wording;
-
-  ChartMonths(ChartView.Frame plot, List<LossChart.Point> points, Wording wording) {
-    this.plot = plot;
-    this.points = points;
-    this.wording = wording;
+  /** The place of a point. */
+  int x(int index) {
+    return plot.left() + (2 * index + 1) * (plot.right() - plot.left()) / (2 * days.size());
   }
 
   List<ChartView.Tick> ticks() {
-    int last = points.size() - 1;
-    boolean one = monthOf(points.get(0)).equals(monthOf(points.get(last)));
-    return one ? days(last) : months(last);
+    int last = days.size() - 1;
+    return month(0).equals(month(last)) ? ends(last) : months(last);
   }
 
-  private List<ChartView.Tick> days(int last) {
-    var ticks = new ArrayList<ChartView.Tick>();
-    ticks.add(under(middle(0), day(0)));
-    if (middle(last) - middle(0) > LETTER * (day(0).length() + day(last).length())) {
-      ticks.add(under(middle(last), day(last)));
-    }
-    return ticks;
+  private YearMonth month(int index) {
+    return YearMonth.from(days.get(index));
   }
 
-  /** From the last month back, as many as there is room for. */
+  /** The first point's day, and the last one's if it has room beside it. */
+  private List<ChartView.Tick> ends(int last) {
+    String from = formats.brief(days.get(0));
+    String to = formats.brief(days.get(last));
+    boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
+    return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
+  }
+
+  private ChartView.Tick tick(int x, String label) {
+    return new ChartView.Tick(x, ChartLabels.middle(label, x, plot), label);
+  }
+
+  /** From the last month back, as many as have room. */
   private List<ChartView.Tick> months(int last) {
     var ticks = new ArrayList<ChartView.Tick>();
     int free = plot.right();
     for (int i = last; i >= 0; i--) {
-      if (i > 0 && monthOf(points.get(i)).equals(monthOf(points.get(i - 1)))) {
-        continue;
-      }
-      String label = wording.formats().month(monthOf(points.get(i)));
-      int begins = plot.left() + i * (plot.right() - plot.left()) / points.size();
-      int width = LETTER * label.length();
-      int text = Math.min(begins + width / 2, plot.right() - width / 2);
-      if (text + width / 2 <= free) {
-        ticks.add(0, new ChartView.Tick(begins, text, label));
-        free = text - width / 2 - LETTER;
+      String label = formats.month(month(i));
+      int width = ChartLabels.LETTER * label.length();
+      int begins = plot.left() + i * (plot.right() - plot.left()) / days.size();
+      int middle = Math.min(begins + width / 2, plot.right() - width / 2);
+      boolean first = i == 0 || !month(i).equals(month(i - 1));
+      if (first && middle + width / 2 <= free) {
+        ticks.add(0, new ChartView.Tick(begins, middle, label));
+        free = middle - width / 2 - ChartLabels.LETTER;
       }
     }
     return ticks;
-  }
-
-  private ChartView.Tick under(int at, String label) {
-    int half = LETTER * label.length() / 2;
-    int text = Math.min(Math.max(at, plot.left() + half), plot.right() - half);
-    return new ChartView.Tick(at, text, label);
-  }
-
-  private int middle(int index) {
-    return plot.left() + (2 * index + 1) * (plot.right() - plot.left()) / (2 * points.size());
-  }
-
-  private String day(int index) {
-    return wording.formats().brief(points.get(index).day());
-  }
-
-  private static YearMonth monthOf(LossChart.Point point) {
-    return YearMonth.from(point.day());
   }
 }

@@ -2,7 +2,6 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.words.Wording;
-import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -10,26 +9,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** How to read a chart, and what stands out in the month. */
-final class ChartNotes {
+/** Says how to read a chart, and which bodies of the month break its rules. */
+record ChartNotes(LossChart chart, YearMonth month, Wording wording) {
   private static final int MOST_SIGNALS = 4;
   private static final String RUN = "eight-on-one-side";
 
-  private final LossChart chart;
-  private final YearMonth month;
-  private final Wording wording;
-
-  ChartNotes(LossChart chart, YearMonth month, Wording wording) {
-    this.chart = chart;
-    this.month = month;
-    this.wording = wording;
-  }
-
-  /** The signals that get a sentence: those farthest from the usual, in order of kill. */
-  List<LossChart.Point> told() {
+  /** The signals that get a sentence: the farthest from the centre, in order of kill. */
+  List<LossChart.Point> named() {
     var farthest =
         signals().stream()
-            .sorted(Comparator.comparing(this::distance).reversed())
+            .sorted(
+                Comparator.comparing((LossChart.Point point) -> aboveCentre(point).abs())
+                    .reversed())
             .limit(MOST_SIGNALS)
             .toList();
     return signals().stream().filter(farthest::contains).toList();
@@ -39,29 +30,37 @@ final class ChartNotes {
     return chart.signals().stream().filter(point -> !goesOn(point)).toList();
   }
 
-  private BigDecimal distance(LossChart.Point point) {
-    return Exact.round(point.percent(), 3).subtract(chart.centre().orElseThrow()).abs();
+  private BigDecimal aboveCentre(LossChart.Point point) {
+    return LossDrawing.value(point).subtract(chart.centre().orElseThrow());
   }
 
   List<String> sentences() {
-    var told = told();
-    var notes = new ArrayList<>(told.stream().map(this::signal).toList());
-    int more = signals().size() - told.size();
+    var named = named();
+    var notes = new ArrayList<>(named.stream().map(this::signal).toList());
+    int more = signals().size() - named.size();
     if (more > 0) {
-      notes.add(wording.count("summary.chart.more", more, wording.formats().count(more)));
+      notes.add(wording.counted("summary.chart.more", more));
     }
-    notes.add(base());
+    notes.add(
+        wording.say(
+            "summary.chart.read",
+            wording.formats().count(chart.baseline()),
+            wording.formats().month(month.minusMonths(12)),
+            wording.formats().month(month.minusMonths(1))));
     return notes;
   }
 
-  /** Whether it only prolongs a run whose eighth body has a sentence. */
+  /** Whether a point only prolongs a run on one side that began to be a signal before it. */
   private boolean goesOn(LossChart.Point point) {
     int at = chart.points().indexOf(point);
-    return at > 0
-        && isRun(point)
-        && isRun(chart.points().get(at - 1))
-        && YearMonth.from(chart.points().get(at - 1).day()).equals(month)
-        && isAbove(point) == isAbove(chart.points().get(at - 1));
+    if (at <= 0) {
+      return false;
+    }
+    var before = chart.points().get(at - 1);
+    return isRun(point)
+        && isRun(before)
+        && YearMonth.from(before.day()).equals(month)
+        && isAbove(point) == isAbove(before);
   }
 
   private static boolean isRun(LossChart.Point point) {
@@ -69,33 +68,20 @@ final class ChartNotes {
   }
 
   private boolean isAbove(LossChart.Point point) {
-    return Exact.round(point.percent(), 3).compareTo(chart.centre().orElseThrow()) > 0;
+    return aboveCentre(point).signum() > 0;
   }
 
-  /** The first rule is the one that says most. */
+  /** A sentence for the first rule that the point breaks, which says most. */
   private String signal(LossChart.Point point) {
-    var value = Exact.round(point.percent(), 3);
-    boolean above = isAbove(point);
+    // A limit below zero is printed as zero: no body gains weight on the rail.
+    var lower = chart.lower().map(limit -> limit.max(BigDecimal.ZERO));
     return wording.say(
-        "summary.signal." + point.signals().get(0) + (above ? ".above" : ".below"),
+        "summary.signal." + point.signals().get(0) + (isAbove(point) ? ".above" : ".below"),
         point.body(),
-        LossDrawing.percent(value, wording),
+        LossDrawing.percent(Optional.of(LossDrawing.value(point)), wording),
         wording.say("summary.where." + chart.loss().id()),
-        LossDrawing.percent(atLeastNothing(chart.lower()), wording),
-        LossDrawing.percent(chart.upper().orElseThrow(), wording),
-        LossDrawing.percent(chart.centre().orElseThrow(), wording));
-  }
-
-  /** A limit below zero is printed as zero: no body gains weight on the rail. */
-  private BigDecimal atLeastNothing(Optional<BigDecimal> limit) {
-    return limit.orElseThrow().max(BigDecimal.ZERO);
-  }
-
-  private String base() {
-    return wording.say(
-        "summary.chart.read",
-        wording.formats().count(chart.baseline()),
-        wording.formats().month(month.minusMonths(12)),
-        wording.formats().month(month.minusMonths(1)));
+        LossDrawing.percent(lower, wording),
+        LossDrawing.percent(chart.upper(), wording),
+        LossDrawing.percent(chart.centre(), wording));
   }
 }

@@ -1,17 +1,13 @@
 package gambrel.pages.owner.month;
 
-import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
-import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 
-/**
- * Where values stand between the bottom and the top of a plot. The scale begins and ends at round
- * values.
- */
+/** The left axis of a chart: the heights of values. It begins and ends at round values. */
 final class ChartScale {
   private static final int MOST_STEPS = 6;
 
@@ -22,7 +18,7 @@ final class ChartScale {
   private final BigDecimal step;
 
   /**
-   * A scale that holds {@code values}, of which there is at least one.
+   * A scale that includes {@code values}, at least one.
    *
    * @param top of the plot
    * @param bottom of the plot, greater than {@code top}
@@ -33,13 +29,13 @@ final class ChartScale {
     var least = Collections.min(values);
     var most = Collections.max(values);
     this.step = step(least, most);
-    // Values that hardly differ stand in the middle.
+    // Values that hardly differ are drawn in the middle.
     var margin = most.subtract(least).compareTo(step) < 0 ? step : BigDecimal.ZERO;
-    this.low = steps(least, false).multiply(step).subtract(margin);
-    this.high = steps(most, true).multiply(step).add(margin);
+    this.low = least.divide(step, 0, RoundingMode.FLOOR).multiply(step).subtract(margin);
+    this.high = most.divide(step, 0, RoundingMode.CEILING).multiply(step).add(margin);
   }
 
-  /** The smallest of 0.1, 0.2, 0.5, 1, 2, 5 and so on of which few enough lie in the range. */
+  /** The smallest of 0.1, 0.2, 0.5, 1, 2, 5 and so on that divides the range into few steps. */
   private static BigDecimal step(BigDecimal least, BigDecimal most) {
     int[] leads = {1, 2, 5};
     for (int power = 1; ; power--) {
@@ -52,17 +48,10 @@ final class ChartScale {
     }
   }
 
-  private BigDecimal steps(BigDecimal value, boolean up) {
-    var whole = Exact.fraction(value).divide(Exact.fraction(step));
-    BigInteger[] parts = whole.getNumerator().divideAndRemainder(whole.getDenominator());
-    int correction = parts[1].signum() > 0 && up ? 1 : parts[1].signum() < 0 && !up ? -1 : 0;
-    return new BigDecimal(parts[0].add(BigInteger.valueOf(correction)));
-  }
-
-  /** The height at which a value stands. */
+  /** The height of a value. */
   int y(BigDecimal value) {
-    var part = Exact.fraction(value.subtract(low)).divide(Exact.fraction(high.subtract(low)));
-    return bottom - Math.toIntExact(Exact.units(part.multiply(bottom - top), 0));
+    var height = value.subtract(low).multiply(BigDecimal.valueOf(bottom - top));
+    return bottom - height.divide(high.subtract(low), 0, RoundingMode.HALF_UP).intValueExact();
   }
 
   /** The round values from the lowest to the highest. */

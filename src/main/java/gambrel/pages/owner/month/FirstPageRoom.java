@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How many findings the first page takes, so that the five figures still stand on it: ten at most,
- * fewer where a language or many words need more lines. Lines are estimated from letters, by how
- * many fill a line of the longest language.
+ * Decides how many findings the first page takes so that the five figures still fit on it: ten at
+ * most, fewer if they need more lines. Lines are estimated from the number of letters, by the
+ * letters that fill a line in the longest language.
  */
 final class FirstPageRoom {
   private static final int MOST = 10;

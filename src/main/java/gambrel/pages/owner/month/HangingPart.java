@@ -6,9 +6,11 @@ import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
+import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
+import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
-import gambrel.trade.cuts.Species;
+import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
@@ -19,143 +21,129 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a day on the rail costs, and what one day more takes and brings or would have to bring. */
-final class HangingPart {
+record HangingPart(MonthPage page) implements MonthPart {
   private static final int DECIMALS = 2;
-
-  private final MonthPage page;
-
-  HangingPart(MonthPage page) {
-    this.page = page;
-  }
 
   /** What a day costs. */
   PartView hanging() {
     var table =
-        new TableBuilder("hanging", "even short")
-            .first("")
-            .number(page.say("days_hung"))
-            .counted(page.say("lost_a_day"))
-            .number(page.say("surely_between"))
-            .number(page.unit())
-            .number(page.label("worth_a_day", page.currency()));
-    page.parts().hanging().forEach(hanging -> row(table, hanging));
-    var tables = table.table(page.say("hanging_explained"));
-    return PartView.of(page.say("hanging"), tables, List.of());
+        new TableBuilder<Hanging>("hanging figures even short")
+            .first("", hanging -> species(hanging.species()))
+            .number(
+                say("days_hung"),
+                hanging ->
+                    between(
+                        formats().quantity(hanging.days().lower(), 0),
+                        formats().quantity(hanging.days().upper(), 0)))
+            .counted(say("lost_a_day"), this::lostADay)
+            .number(say("surely_between"), hanging -> interval(aDay(hanging)))
+            .number(
+                unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
+            .number(
+                label("worth_a_day", currency()),
+                hanging -> money(records().rail().of(hanging.species(), hanging.weightADay())))
+            .rows(parts().hanging());
+    var tables = table.table(say("hanging_explained"));
+    return PartView.of(say("hanging"), tables, List.of());
   }
 
-  private void row(TableBuilder table, Hanging hanging) {
-    var species = hanging.species();
-    var figure =
-        page.report()
-            .figures()
-            .find(FigureName.AGEING_PCT_A_DAY, species, BodyGroup.ALL)
-            .orElseThrow();
+  private MonthFigure aDay(Hanging hanging) {
+    return figures()
+        .find(FigureName.AGEING_PCT_A_DAY, hanging.species(), BodyGroup.ALL)
+        .orElseThrow();
+  }
+
+  private Counted lostADay(Hanging hanging) {
+    var figure = aDay(hanging);
+    return new Counted(hundredths(figure.value().orElseThrow()), ofBodies(figure.bodies()));
+  }
+
+  private String interval(MonthFigure figure) {
     var interval = figure.interval().orElseThrow();
-    var weight = hanging.weightADay();
-    table.row(
-        page.species(species),
-        page.between(
-            page.formats().quantity(hanging.days().lower(), 0),
-            page.formats().quantity(hanging.days().upper(), 0)),
-        new TableBuilder.Counted(
-            hundredths(figure.value().orElseThrow()), page.ofBodies(figure.bodies())),
-        page.between(hundredths(interval.lower()), hundredths(interval.upper())),
-        page.formats().bareWeight(Weight.of(weight), DECIMALS),
-        page.money(page.records().rail().of(species, weight)));
+    return between(hundredths(interval.lower()), hundredths(interval.upper()));
   }
 
   private String hundredths(BigFraction value) {
-    return page.number(value, DECIMALS);
+    return number(value, DECIMALS);
   }
 
-  /** One day more, a table for each owner. */
+  /** What one day more takes and brings, in a table for each owner. */
   PartView furtherDay() {
     var tables =
         Stream.of(Ownership.CUSTOMERS, Ownership.OWN)
             .flatMap(whose -> furtherDay(whose).stream())
             .toList();
-    return new PartView(
-        page.say("further_day"),
-        "wide",
-        false,
-        false,
-        tables,
-        tables.isEmpty() ? List.of() : List.of(page.say("further_day_explained")),
-        List.of());
+    var remarks = tables.isEmpty() ? List.<String>of() : List.of(say("further_day_explained"));
+    return PartView.of(say("further_day"), tables, remarks).with("wide");
   }
 
   private List<TableView> furtherDay(Ownership whose) {
-    var days = page.parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
+    var days = parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
+    String sure = say("surely_between");
     var table =
-        new TableBuilder("further", "even short")
-            .first(page.owner(whose), "titled")
-            .number(page.say("number"), "few")
-            .number(page.say("days_hung"), "few");
-    String sure = page.say("surely_between");
-    ranged(table, page.say("further.lost", page.unit()), sure);
+        new TableBuilder<FurtherDay>("further figures even short")
+            .first(owner(whose), day -> species(day.species()))
+            .head("titled")
+            .number(say("number"), day -> count(day.hanging().bodies().size()))
+            .head("few")
+            .number(say("days_hung"), day -> formats().quantity(day.hanging().days().median(), 1))
+            .head("few");
+    add(table, head("lost", unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
     if (whose == Ownership.OWN) {
-      ranged(table, page.say("further.price", page.say("percent")), sure);
-      ranged(table, page.say("further.price", page.rateUnit()), sure);
-    } else {
-      ranged(table, page.say("further.worth", page.currency()), sure);
-      ranged(table, page.say("further.charged", page.currency()), page.say("further.middle"));
-    }
-    days.forEach(day -> row(table, day));
-    return table.table(notes(days));
-  }
-
-  private static void ranged(TableBuilder table, String text, String between) {
-    table.number(text, "one").column(between, "number", "number between");
-  }
-
-  private void row(TableBuilder table, FurtherDay day) {
-    var cells = new ArrayList<Object>();
-    cells.add(page.species(day.species()));
-    cells.add(page.count(day.hanging().bodies().size()));
-    cells.add(page.formats().quantity(day.hanging().days().median(), 1));
-    int fine = Money.digits(page.records().settings().currency()) + 1;
-    add(cells, day, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
-    if (day.whose() == Ownership.OWN) {
-      add(cells, day, FigureName.FURTHER_DAY_PRICE_RISE_PCT, this::hundredths);
+      var rise = FigureName.FURTHER_DAY_PRICE_RISE_PCT;
+      add(table, head("price", say("percent")), sure, rise, this::hundredths);
       // A rise for a unit of weight is a part of the smallest coin.
-      add(cells, day, FigureName.FURTHER_DAY_PRICE_RISE, value -> page.number(value, fine));
+      int fine = Money.digits(records().settings().currency()) + 1;
+      rise = FigureName.FURTHER_DAY_PRICE_RISE;
+      add(table, head("price", rateUnit()), sure, rise, value -> number(value, fine));
     } else {
-      add(cells, day, FigureName.FURTHER_DAY_VALUE, page::major);
-      add(cells, day, FigureName.FURTHER_DAY_CHARGE, page::major);
+      var worth = FigureName.FURTHER_DAY_VALUE;
+      add(table, head("worth", currency()), sure, worth, this::major);
+      var charged = FigureName.FURTHER_DAY_CHARGE;
+      add(table, head("charged", currency()), say("further.middle"), charged, this::major);
     }
-    table.row(cells.toArray());
+    return table.rows(days).table(notes(days));
   }
 
+  private String head(String what, String unit) {
+    return say("further." + what, unit);
+  }
+
+  /** Adds a column for a figure and one for its interval. */
   private void add(
-      List<Object> cells, FurtherDay day, FigureName name, Function<BigFraction, String> text) {
-    var figure = find(name, day.whose(), day.species());
-    cells.add(figure.flatMap(MonthFigure::value).map(text).orElse(""));
-    cells.add(
-        figure
-            .flatMap(MonthFigure::interval)
-            .map(i -> between(i, text.apply(i.lower()), text.apply(i.upper())))
-            .orElse(""));
+      TableBuilder<FurtherDay> table,
+      String head,
+      String between,
+      FigureName name,
+      Function<BigFraction, String> text) {
+    Function<FurtherDay, Optional<MonthFigure>> figure =
+        day -> figure(name, new OwnedSpecies(day.whose(), day.species()));
+    table
+        .number(head, day -> figure.apply(day).flatMap(MonthFigure::value).map(text).orElse(""))
+        .head("one")
+        .column(
+            new Cell(between, TableBuilder.NUMBER),
+            day -> {
+              var interval = figure.apply(day).flatMap(MonthFigure::interval);
+              var ends =
+                  interval.map(i -> between(i, text.apply(i.lower()), text.apply(i.upper())));
+              return List.of(new Cell(ends.orElse(""), "number between"));
+            });
   }
 
-  /** Blank if all bodies are charged the same. */
+  /** The ends of an interval; empty if all bodies are charged alike. */
   private String between(MonthFigure.Interval interval, String low, String high) {
-    boolean blank = interval.kind() == MonthFigure.Interval.Kind.MIDDLE_HALF && low.equals(high);
-    return blank ? "" : page.between(low, high);
-  }
-
-  private Optional<MonthFigure> find(FigureName name, Ownership whose, Species species) {
-    return page.report().figures().find(name, whose, species, BodyGroup.ALL);
+    boolean alike = interval.kind() == MonthFigure.Interval.Kind.MIDDLE_HALF && low.equals(high);
+    return alike ? "" : between(low, high);
   }
 
   private List<String> notes(List<FurtherDay> days) {
     var notes = new ArrayList<String>();
     if (days.stream().anyMatch(day -> day.hanging().trend().isEmpty())) {
-      notes.add(
-          page.say(
-              "further.few", page.count(Hanging.ENOUGH_BODIES), page.count(Hanging.ENOUGH_DAYS)));
+      notes.add(say("further.few", count(Hanging.ENOUGH_BODIES), count(Hanging.ENOUGH_DAYS)));
     }
     if (days.stream().flatMap(d -> d.loss().stream()).anyMatch(r -> r.low().signum() < 0)) {
-      notes.add(page.say("further.unsure"));
+      notes.add(say("further.unsure"));
     }
     return notes;
   }

@@ -1,178 +1,153 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyGroup;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Loss;
-import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.MeanShift;
 import gambrel.insight.statistics.Sample;
+import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
-import gambrel.pages.views.TableView;
 import gambrel.pages.views.TableView.Cell;
-import gambrel.trade.cuts.Species;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Weight lost in sum, and in the chiller by day. */
-final class LossPart {
-  private static final List<Loss> OF_BODIES = List.of(Loss.CHILL, Loss.AGEING, Loss.BENCH);
-
-  private final MonthPage page;
-  private final List<ChillDays> chillDays;
-
-  LossPart(MonthPage page) {
-    this.page = page;
-    this.chillDays =
-        page.parts().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
-  }
+record LossPart(MonthPage page) implements MonthPart {
+  /** A species needs as many bodies in the month for a chart beside that of the main species. */
+  private static final int ENOUGH = 5;
 
   /** Losses by owner and species, and the charts. */
   PartView lost() {
-    var charts = new ChartPart(page);
-    var sums = sums();
-    var shown = charts.charts();
-    var notes = new ArrayList<>(charts.few());
-    notes.addAll(hours());
-    return new PartView(
-        page.say("weight_lost"),
-        "wide chapter",
-        false,
-        false,
-        sums,
-        sums.isEmpty() && shown.isEmpty() ? List.of() : notes,
-        shown);
-  }
-
-  private List<TableView> sums() {
-    var table = new TableBuilder("lost", "even short").first("", "kinds");
-    for (String head : List.of("chill_shrink", "ageing_shrink", "bench_loss_of_boning")) {
-      table.counted(page.say(head)).number(page.unit());
+    var table = new TableBuilder<OwnedSpecies>("lost figures even short");
+    table.first("", of -> species(of.species())).head("kinds");
+    add(table, "chill_shrink", Loss.CHILL);
+    add(table, "ageing_shrink", Loss.AGEING);
+    add(table, "bench_loss_of_boning", Loss.BENCH);
+    var sums = byOwner(table).table(say("bench_loss_explained"));
+    var charts =
+        charts()
+            .filter(LossChart::hasLimits)
+            .map(chart -> new LossDrawing(chart, records().month(), wording()).view())
+            .toList();
+    var notes = new ArrayList<String>();
+    if (!sums.isEmpty() || !charts.isEmpty()) {
+      charts().filter(chart -> !chart.hasLimits()).map(this::tooFew).forEach(notes::add);
+      chillDays().forEach(days -> hours(days, notes));
     }
-    for (var whose : Ownership.values()) {
-      var rows = Stream.of(Species.values()).flatMap(s -> sums(whose, s).stream()).toList();
-      if (!rows.isEmpty()) {
-        table.group(page.owner(whose));
-        rows.forEach(table::row);
-      }
+    return PartView.of(say("weight_lost"), sums, notes).with(charts);
+  }
+
+  private void add(TableBuilder<OwnedSpecies> table, String head, Loss loss) {
+    table
+        .counted(say(head), of -> counted(figure(FigureName.percentOf(loss), of)))
+        .number(unit(), of -> weights().lost(loss, figure(FigureName.weightOf(loss), of)));
+  }
+
+  /** The charts of chill shrink and bench loss: of the main species and of others with enough. */
+  private Stream<LossChart> charts() {
+    return Stream.of(parts().chills(), parts().benches())
+        .flatMap(
+            charts -> {
+              var sorted = new ArrayList<>(charts);
+              sorted.sort(Comparator.comparingInt(chart -> -chart.ofMonth().size()));
+              return sorted.stream()
+                  .filter(chart -> chart == sorted.get(0) || chart.ofMonth().size() >= ENOUGH);
+            });
+  }
+
+  /** That a species has no chart yet, since the twelve months before have too few bodies. */
+  private String tooFew(LossChart chart) {
+    return wording()
+        .count(
+            "summary.chart.few." + chart.loss().id(),
+            chart.baseline(),
+            species(chart.species()),
+            count(chart.baseline()));
+  }
+
+  private List<ChillDays> chillDays() {
+    return parts().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
+  }
+
+  /** The hours in the chiller within which bodies are compared, and the bodies outside them. */
+  private void hours(ChillDays days, List<String> notes) {
+    var window = BigFraction.of(ChillDays.WINDOW);
+    String species = species(days.species());
+    String from = number(days.hours().subtract(window), 0);
+    notes.add(say("shrink.hours", species, from, number(days.hours().add(window), 0)));
+    if (!days.apart().isEmpty()) {
+      var apart = days.apart().stream().map(this::apart).collect(Collectors.joining(", "));
+      notes.add(say("shrink.apart", species, apart));
     }
-    return table.table(page.say("bench_loss_explained"));
   }
 
-  /** The cells of a species; empty if none of its losses is known. */
-  private Optional<Object[]> sums(Ownership whose, Species species) {
-    var cells = new ArrayList<Object>(List.of(page.species(species)));
-    for (var loss : OF_BODIES) {
-      cells.add(page.counted(find(FigureName.percentOf(loss), whose, species)));
-      cells.add(page.weight(loss, find(FigureName.weightOf(loss), whose, species)));
-    }
-    return cells.subList(1, cells.size()).stream().allMatch(LossPart::isBlank)
-        ? Optional.empty()
-        : Optional.of(cells.toArray());
-  }
-
-  private static boolean isBlank(Object cell) {
-    return cell.equals("") || cell.equals(Counted.NONE);
-  }
-
-  private Optional<MonthFigure> find(FigureName name, Ownership whose, Species species) {
-    return page.report().figures().find(name, whose, species, BodyGroup.ALL);
+  private String apart(LossChart.Point point) {
+    var hours = point.account().balance().hoursChilled();
+    return say(
+        "shrink.apart.body",
+        point.body(),
+        hours.map(h -> number(h, 0)).orElse("?"),
+        number(point.percent(), 2));
   }
 
   /**
-   * A column for each species, a row for each day on which one of them was killed: per cent alone,
-   * since the bodies of a day are customers' and the shop's own.
+   * Chill shrink with a column for each species and a row for each day on which one was killed.
+   * Percentages only, since the bodies of one day belong to customers and to the shop.
    */
   PartView chiller() {
-    var shown = chillDays.stream().filter(days -> !days.baseline().isEmpty()).toList();
-    var dates = new TreeSet<LocalDate>();
-    shown.forEach(days -> days.month().forEach(point -> dates.add(point.day())));
-    var table = new TableBuilder("daily", "even").first("");
-    shown.forEach(days -> table.counted(usual(days), "titled"));
-    table.nextHeads().first(page.say("killed"));
-    shown.forEach(days -> table.counted(page.label("lost", page.say("percent"))));
-    for (var date : dates) {
-      var cells = new ArrayList<>(List.of(new Cell(page.formats().brief(date), "first")));
-      shown.forEach(days -> cells.addAll(day(days, date)));
-      table.add("", cells);
+    var shown = chillDays().stream().filter(days -> !days.baseline().isEmpty()).toList();
+    var table = new TableBuilder<LocalDate>("daily figures even");
+    table.first(say("killed"), formats()::brief);
+    var above = new ArrayList<>(List.of(new Cell("", TableBuilder.FIRST)));
+    for (var days : shown) {
+      var head = new Cell(label("lost", say("percent")), TableBuilder.NUMBER, 2);
+      table.column(head, date -> day(days, date));
+      above.add(new Cell(usual(days), "number titled", 2));
     }
-    return PartView.withRoom(page.say("chiller_by_day"), table.table(), List.of());
+    var dates = shown.stream().flatMap(days -> days.month().stream()).map(LossChart.Point::day);
+    table.headsAbove(above).rows(dates.distinct().sorted().toList());
+    return PartView.withRoom(say("chiller_by_day"), table.table(), List.of());
   }
 
   private String usual(ChillDays days) {
     var usual = Sample.of(days.baseline().stream().map(LossChart.Point::percent).toList()).mean();
-    return page.species(days.species())
+    return species(days.species())
         + ", "
-        + page.say("summary.chart.centre", page.say("number.percent", page.number(usual, 2)));
+        + say("summary.chart.centre", say("number.percent", number(usual, 2)));
   }
 
-  /** What a species lost that was killed on a day; marked if it belongs to a finding. */
+  /** What a species lost of the bodies killed on a day; marked if a finding is about the day. */
   private List<Cell> day(ChillDays days, LocalDate date) {
     var bodies =
         days.month().stream()
             .filter(point -> point.day().equals(date))
             .map(LossChart.Point::account)
             .toList();
-    var ratio = Loss.CHILL.figure().of(bodies);
+    var ratio = BodyFigure.CHILL.of(bodies);
     boolean marked =
         days.shift().filter(MeanShift::isMore).filter(s -> !date.isBefore(s.from())).isPresent();
-    return List.of(
-        new Cell(
-            ratio.percent().map(p -> page.number(p, 2)).orElse(""),
-            marked ? "number marked" : "number"),
-        new Cell(ratio.isKnown() ? page.ofBodies(ratio.bodies()) : "", "number counted"));
-  }
-
-  /** Within which hours bodies count as alike, and which ones do not. */
-  private List<String> hours() {
-    var notes = new ArrayList<String>();
-    var window = BigFraction.of(ChillDays.WINDOW);
-    for (var days : chillDays) {
-      String species = page.species(days.species());
-      notes.add(
-          page.say(
-              "shrink.hours",
-              species,
-              page.number(days.hours().subtract(window), 0),
-              page.number(days.hours().add(window), 0)));
-      if (!days.apart().isEmpty()) {
-        var apart = days.apart().stream().map(this::apart).collect(Collectors.joining(", "));
-        notes.add(page.say("shrink.apart", species, apart));
-      }
-    }
-    return notes;
-  }
-
-  private String apart(LossChart.Point point) {
-    var hours = point.account().balance().hoursChilled();
-    return page.say(
-        "shrink.apart.body",
-        point.body(),
-        hours.map(h -> page.number(h, 0)).orElse("?"),
-        page.number(point.percent(), 2));
+    return new Counted(
+            ratio.percent().map(p -> number(p, 2)).orElse(""),
+            ratio.isKnown() ? ofBodies(ratio.bodies()) : "")
+        .cells(marked ? " marked" : "");
   }
 
   /** How many bodies have which weight. */
   PartView known() {
-    var table = new TableBuilder("facts", "");
-    for (var weight : page.parts().completeness()) {
-      if (weight.of() > 0) {
-        String of = page.say("weights.of", page.count(weight.known()), page.count(weight.of()));
-        table.add(
-            "",
-            List.of(
-                new Cell(page.say("weights." + weight.what().id()), "label"), new Cell(of, "")));
-      }
-    }
-    return PartView.kept(page.say("weights_known"), table.list(), List.of());
+    var table =
+        new TableBuilder<Completeness>("facts")
+            .column("", "label", weight -> say("weights." + weight.what().id()))
+            .words("", weight -> say("weights.of", count(weight.known()), count(weight.of())))
+            .rows(parts().completeness().stream().filter(weight -> weight.of() > 0).toList());
+    return PartView.kept(say("weights_known"), table.table(), List.of());
   }
 }

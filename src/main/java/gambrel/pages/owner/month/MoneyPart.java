@@ -9,7 +9,6 @@ import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.BoningIntervals;
 import gambrel.insight.month.pace.Pace;
-import gambrel.pages.owner.Names;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Exact;
@@ -18,59 +17,45 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cutting brought, and what the shop bought. */
-final class MoneyPart {
+record MoneyPart(MonthPage page) implements MonthPart {
   private static final int MOST_BODIES = 12;
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
           .thenComparing(s -> s.account().id());
 
-  private final MonthPage page;
-  private final Names named;
-
-  MoneyPart(MonthPage page) {
-    this.page = page;
-    this.named = new Names(page.records().night(), page.wording());
-  }
-
   /** What customers were charged for a unit of weight and for an hour on the block. */
   PartView income() {
-    String hour = page.currency() + ' ' + page.say("an_hour");
+    var lines = parts().income();
+    var pace = parts().pace();
+    String hour = currency() + ' ' + say("an_hour");
     var table =
-        new TableBuilder("income", "even short")
-            .first("", "kinds")
-            .number(page.say("number"))
-            .number(page.label("charges", page.currency()))
-            .number(page.rateUnit())
-            .number(hour)
-            .number(page.label("before", page.rateUnit()))
-            .number(page.label("before", hour));
-    boolean hours = false;
-    for (var line : page.parts().income()) {
-      var pace = page.parts().pace();
-      String anHour = page.minor(anHour(line, line.month(), pace.month()));
-      hours |= !anHour.isEmpty();
-      table.row(
-          page.species(line.species()),
-          page.count(line.month().bodies()),
-          page.formats().bareMoney(line.month().charges()),
-          page.minor(line.month().minorAUnit()),
-          anHour,
-          page.minor(line.before().minorAUnit()),
-          page.minor(anHour(line, line.before(), pace.before())));
+        new TableBuilder<Compared<Income>>("income figures even short")
+            .first("", line -> species(line.species()))
+            .head("kinds")
+            .number(say("number"), line -> count(line.month().bodies()))
+            .number(
+                label("charges", currency()), line -> formats().bareMoney(line.month().charges()))
+            .number(rateUnit(), line -> minor(line.month().minorAUnit()))
+            .number(hour, line -> minor(anHour(line, line.month(), pace.month())))
+            .number(label("before", rateUnit()), line -> minor(line.before().minorAUnit()))
+            .number(
+                label("before", hour), line -> minor(anHour(line, line.before(), pace.before())))
+            .rows(lines);
+    var remarks = new ArrayList<>(List.of(say("month.income.read")));
+    if (lines.stream().anyMatch(line -> anHour(line, line.month(), pace.month()).isPresent())) {
+      remarks.add(say("month.income.hour"));
     }
-    var remarks = new ArrayList<>(List.of(page.say("month.income.read")));
-    if (hours) {
-      remarks.add(page.say("month.income.hour"));
-    }
-    return PartView.of(page.say("income"), table.table(remarks), List.of());
+    return PartView.of(say("income"), table.table(remarks), List.of());
   }
 
+  /** Minor units for an hour on the block; empty without times of work. */
   private static Optional<BigFraction> anHour(
-      Compared<Income> line, Income income, BoningIntervals stints) {
-    var weight = stints.of(line.species()).flatMap(Pace::weightAnHour);
+      Compared<Income> line, Income income, BoningIntervals intervals) {
+    var weight = intervals.of(line.species()).flatMap(Pace::weightAnHour);
     return income.minorAUnit().flatMap(rate -> weight.map(rate::multiply));
   }
 
@@ -83,84 +68,78 @@ final class MoneyPart {
       tables.addAll(bodies().table());
       tables.addAll(suppliers);
     }
-    return PartView.withRoom(page.say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
+    return PartView.withRoom(say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
   }
 
-  /** The month's bodies, least margin first; the rest are in the data file. */
-  private TableBuilder bodies() {
+  /** The month's bodies with the least margin; the data file has all of them. */
+  private TableBuilder<OwnStock> bodies() {
     var table =
-        new TableBuilder("stock", "even")
-            .first(page.say("body"))
-            .words(page.say("kind"), "wider")
-            .words(page.say("supplier"), "wider");
-    sums(table.number(page.say("take_home_of_cold")));
-    page.parts().stock().stream()
-        .sorted(LEAST_MARGIN_FIRST)
-        .limit(MOST_BODIES)
-        .forEach(
-            own ->
-                table.row(
-                    own.account().id(),
-                    named.kind(own.account().body()),
-                    own.account().body().supplier(),
-                    page.tenths(own.takeHomePercent()),
-                    page.formats().bareMoney(own.cost()),
-                    page.money(own.value()),
-                    page.money(own.margin())));
-    return table;
+        new TableBuilder<OwnStock>("stock figures even")
+            .first(say("body"), own -> own.account().id())
+            .words(say("kind"), own -> page.names().kind(own.account().body()))
+            .head("wider")
+            .words(say("supplier"), own -> own.account().body().supplier())
+            .head("wider")
+            .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()));
+    sums(table, own -> Optional.of(own.cost()), OwnStock::value, OwnStock::margin);
+    return table.rows(
+        parts().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
   }
 
-  private TableBuilder sums(TableBuilder table) {
+  private <R> void sums(
+      TableBuilder<R> table,
+      Function<R, Optional<Money>> cost,
+      Function<R, Optional<Money>> value,
+      Function<R, Optional<Money>> margin) {
+    table
+        .number(label("cost", currency()), row -> money(cost.apply(row)))
+        .number(label("take_home_worth", currency()), row -> money(value.apply(row)))
+        .number(label("margin", currency()), row -> money(margin.apply(row)));
+  }
+
+  private TableBuilder<SupplierLine> suppliers() {
+    var table =
+        new TableBuilder<SupplierLine>("suppliers figures even below")
+            .first(say("supplier"), this::supplier)
+            .number(say("number"), line -> count(line.bodies()))
+            .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
+            .number(say("middle"), line -> line.takeHome().map(this::middle).orElse(""));
+    sums(
+        table,
+        line -> counted(line).map(SupplierLine::cost),
+        line -> counted(line).map(SupplierLine::value),
+        line -> counted(line).map(SupplierLine::margin));
     return table
-        .number(page.label("cost", page.currency()))
-        .number(page.label("take_home_worth", page.currency()))
-        .number(page.label("margin", page.currency()));
+        .number(label("margin", rateUnit()), line -> minor(line.marginAUnit()))
+        .rows(parts().suppliers());
   }
 
-  private TableBuilder suppliers() {
-    var table =
-        new TableBuilder("suppliers", "even below")
-            .first(page.say("supplier"))
-            .number(page.say("number"))
-            .number(page.say("take_home_of_cold"))
-            .number(page.say("middle"));
-    sums(table).number(page.label("margin", page.rateUnit()));
-    page.parts().suppliers().forEach(line -> supplier(table, line));
-    return table;
+  /** The line if a body of it has a value. */
+  private static Optional<SupplierLine> counted(SupplierLine line) {
+    return Optional.of(line).filter(l -> l.counted() > 0);
   }
 
-  private void supplier(TableBuilder table, SupplierLine line) {
-    var known = Optional.of(line).filter(l -> l.counted() > 0);
-    String name = line.supplier().isEmpty() ? page.say("month.stock.nobody") : line.supplier();
-    table.row(
-        page.say("month.pace.piece", name, page.kind(line.species())),
-        page.count(line.bodies()),
-        page.tenths(line.takeHome().map(Spread::median)),
-        line.takeHome().map(page::middle).orElse(""),
-        page.money(known.map(SupplierLine::cost)),
-        page.money(known.map(SupplierLine::value)),
-        page.money(known.map(SupplierLine::margin)),
-        page.minor(line.marginAUnit()));
+  private String supplier(SupplierLine line) {
+    String name = line.supplier().isEmpty() ? say("month.stock.nobody") : line.supplier();
+    return say("month.pace.piece", name, wording().kind(line.species()));
   }
 
-  /**
-   * How to read the tables; which supplier's bodies gave less beyond chance; what to write down.
-   */
+  /** How to read the tables; suppliers whose bodies gave less beyond chance; what is missing. */
   private List<String> remarks() {
-    var lines = page.parts().suppliers();
+    var lines = parts().suppliers();
     if (lines.isEmpty()) {
-      return Ownership.OWN.of(page.records().bodies().cut()).isEmpty()
+      return Ownership.OWN.of(month().cut()).isEmpty()
           ? List.of()
-          : List.of(page.say("month.stock.none"));
+          : List.of(say("month.stock.none"));
     }
-    var remarks = new ArrayList<>(List.of(page.say("month.stock.read")));
+    var remarks = new ArrayList<>(List.of(say("month.stock.read")));
     lines.stream().flatMap(line -> less(line).stream()).forEach(remarks::add);
     if (lines.stream().allMatch(line -> line.toOthers().isEmpty())) {
-      remarks.add(page.say("month.stock.few", page.count(GroupComparison.FEWEST)));
+      remarks.add(say("month.stock.few", count(GroupComparison.FEWEST)));
     }
-    int more = page.parts().stock().size() - MOST_BODIES;
+    int more = parts().stock().size() - MOST_BODIES;
     if (more > 0) {
-      remarks.add(page.counted("month.stock.more", more));
+      remarks.add(wording().counted("month.stock.more", more));
     }
     return remarks;
   }
@@ -170,13 +149,18 @@ final class MoneyPart {
         .filter(difference -> difference.high() < 0)
         .map(
             difference ->
-                page.say(
+                say(
                     "month.stock.less",
                     line.supplier(),
-                    page.kind(line.species()),
-                    page.minor(Exact.ofStatistic(-difference.mean())),
-                    page.minor(Exact.ofStatistic(-difference.high())),
-                    page.minor(Exact.ofStatistic(-difference.low())),
-                    page.unit()));
+                    wording().kind(line.species()),
+                    less(difference.mean()),
+                    less(difference.high()),
+                    less(difference.low()),
+                    unit()));
+  }
+
+  /** A negative difference in minor units, without its sign. */
+  private String less(double difference) {
+    return minor(Optional.of(Exact.ofStatistic(-difference)));
   }
 }

@@ -1,7 +1,7 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.pages.owner.HeldPart;
@@ -13,6 +13,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Puts together the owner's month from its parts. */
 public final class SummaryComposer {
@@ -22,21 +23,20 @@ public final class SummaryComposer {
    * The summary of a month. Its text depends on the bodies of the month and of the twelve before
    * it, on values and on payments, not on the moment at which it is made.
    *
-   * @param register every statement, tonight's too
+   * @param register every statement, with tonight's
    */
   public static SummaryView compose(
       Night night, Register register, YearMonth yearMonth, Wording wording) {
     return compose(MonthReport.of(MonthRecords.of(night, register, yearMonth)), wording);
   }
 
-  /** The summary of a month whose report is there already. */
+  /** The summary of a month whose report has been computed. */
   public static SummaryView compose(MonthReport report, Wording wording) {
     var page = MonthPage.of(report, wording);
     var records = report.records();
-    var month = records.bodies();
     var shop = new ShopPart(records.settings(), wording);
-    var held = month.bodies().stream().map(MonthBody::account).toList();
-    String name = wording.formats().month(month.month());
+    var accounts = records.bodies().bodies().stream().map(MonthBody::account).toList();
+    String name = wording.formats().month(records.month());
     return new SummaryView(
         shop.page(
             wording.say("summary.title", name),
@@ -44,10 +44,10 @@ public final class SummaryComposer {
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(name),
-        known(month, wording),
-        new FirstPart(page).page(),
+        known(records, wording),
+        new FirstPart(page).view(),
         new StoryPart(page).sentences(),
-        new HeldPart(records.night(), wording).of(HeldPart.among(held)),
+        new HeldPart(records.night(), LikelyCauses.NONE, wording).of(HeldPart.among(accounts)),
         parts(page));
   }
 
@@ -56,37 +56,39 @@ public final class SummaryComposer {
     var hanging = new HangingPart(page);
     var yields = new YieldsPart(page);
     var money = new MoneyPart(page);
-    var unpaid = new UnpaidPart(page).part();
-    return List.of(
-        losses.lost(),
-        losses.chiller(),
-        new AgainstPart(page).part(),
-        hanging.hanging(),
-        hanging.furtherDay(),
-        losses.known(),
-        new BatchPart(page).part(),
-        yields.byOwner(),
-        yields.beforeAndNow(),
-        yields.primals(),
-        new PacePart(page).part(),
-        new ValuePart(page).part(),
-        money.income(),
-        money.stock(),
-        unpaid,
-        new TotalsPart(page).part(!unpaid.isEmpty()),
-        new YearPart(page).part(),
-        new BodiesPart(page).part());
+    var bodies = new BodiesPart(page);
+    var totals = new TotalsPart(page);
+    var unpaid = totals.unpaid();
+    return Stream.of(
+            losses.lost(),
+            losses.chiller(),
+            new AgainstPart(page).part(),
+            hanging.hanging(),
+            hanging.furtherDay(),
+            losses.known(),
+            bodies.batches(),
+            yields.byOwner(),
+            yields.beforeAndNow(),
+            yields.primals(),
+            new PacePart(page).part(),
+            new ValuePart(page).part(),
+            money.income(),
+            money.stock(),
+            unpaid,
+            totals.totals(unpaid),
+            new YearPart(page).part(),
+            bodies.bodies())
+        .filter(part -> !part.isEmpty())
+        .toList();
   }
 
-  private static String known(MonthBodies month, Wording wording) {
-    var formats = wording.formats();
-    return month
+  /** The time of the last weighing that the summary knows; empty without weighings. */
+  private static String known(MonthRecords records, Wording wording) {
+    return records
+        .bodies()
         .lastWeighing()
-        .map(
-            time ->
-                wording.say(
-                    "summary.known",
-                    formats.date(time.toLocalDate()) + ", " + formats.time(time.toLocalTime())))
+        .map(time -> wording.formats().moment(time.toLocalDateTime()))
+        .map(moment -> wording.say("summary.known", moment))
         .orElse("");
   }
 }

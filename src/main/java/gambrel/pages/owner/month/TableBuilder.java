@@ -5,175 +5,160 @@ import gambrel.pages.views.TableView.Body;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.pages.views.TableView.Row;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * Builds a table column by column and row by row. A column has one cell in each row, or two: a
- * figure and of how many bodies it is.
+ * Builds a table from columns and rows. A column has a head and a function that prints its cells of
+ * a row. Columns are added first, rows after.
+ *
+ * @param <R> what one row is about
  */
-final class TableBuilder {
+final class TableBuilder<R> {
   static final String FIRST = "first";
   static final String NUMBER = "number";
-  private static final String COUNTED = "number counted";
 
-  private final String name;
-  private final String style;
-  private final List<List<Cell>> heads = new ArrayList<>();
-  private final List<Cell> head = new ArrayList<>();
-  private final List<String> columns = new ArrayList<>();
+  private final String classes;
+  private final List<List<Cell>> headsAbove = new ArrayList<>();
+  private final List<Cell> heads = new ArrayList<>();
+  private final List<Function<R, List<Cell>>> columns = new ArrayList<>();
   private final List<Row> rows = new ArrayList<>();
 
-  /**
-   * A table.
-   *
-   * @param name its name, which is also a class of {@code page.css}
-   * @param style its other classes, after {@code figures}
-   */
-  TableBuilder(String name, String style) {
-    this.name = name;
-    this.style = (name + " figures " + style).strip();
+  /** A table without columns; the first of its classes in {@code page.css} is its name. */
+  TableBuilder(String classes) {
+    this.classes = classes;
   }
 
   /**
-   * A figure with how many bodies it is of.
+   * A figure and the number of bodies that it is computed from.
    *
    * @param text the figure; empty if unknown
-   * @param bodies how many bodies, in words; may be empty
+   * @param bodies the number of bodies, in words; may be empty
    */
   record Counted(String text, String bodies) {
     static final Counted NONE = new Counted("", "");
-  }
 
-  /** The first column. */
-  TableBuilder first(String text) {
-    return column(text, FIRST, FIRST);
-  }
-
-  /** The first column, its head with more classes. */
-  TableBuilder first(String text, String more) {
-    return column(text, FIRST + ' ' + more, FIRST);
-  }
-
-  /** A column of words. */
-  TableBuilder words(String text, String headStyle) {
-    return column(text, headStyle, "");
-  }
-
-  /** A column of figures. */
-  TableBuilder number(String text) {
-    return column(text, NUMBER, NUMBER);
-  }
-
-  /** A column of figures, its head with more classes. */
-  TableBuilder number(String text, String more) {
-    return column(text, NUMBER + ' ' + more, NUMBER);
-  }
-
-  /** A column of {@link Counted} figures. */
-  TableBuilder counted(String text) {
-    return counted(text, "");
-  }
-
-  /** A column of {@link Counted} figures, its head with more classes. */
-  TableBuilder counted(String text, String more) {
-    head.add(new Cell(text, (NUMBER + ' ' + more).strip(), 2));
-    columns.add(NUMBER);
-    columns.add(COUNTED);
-    return this;
-  }
-
-  /** A column with its own classes in the head and below it. */
-  TableBuilder column(String text, String headStyle, String cellStyle) {
-    head.add(new Cell(text, headStyle));
-    columns.add(cellStyle);
-    return this;
-  }
-
-  /** Begins a second line of heads over the same columns, which are named again. */
-  TableBuilder nextHeads() {
-    heads.add(List.copyOf(head));
-    head.clear();
-    columns.clear();
-    return this;
-  }
-
-  /** A row: a text for each column, or a {@link Counted} for two. */
-  void row(Object... values) {
-    styled("", values);
-  }
-
-  /** A row with classes of its own. */
-  void styled(String rowStyle, Object... values) {
-    var cells = new ArrayList<Cell>();
-    for (var value : values) {
-      if (value instanceof Counted counted) {
-        cells.add(new Cell(counted.text(), columns.get(cells.size())));
-        cells.add(new Cell(counted.bodies(), columns.get(cells.size())));
-      } else {
-        cells.add(new Cell((String) value, columns.get(cells.size())));
-      }
+    /** The two cells of the figure; {@code more} are further classes of the first. */
+    List<Cell> cells(String more) {
+      return List.of(new Cell(text, NUMBER + more), new Cell(bodies, "number counted"));
     }
-    add(rowStyle, cells);
   }
 
-  /** A row of given cells. */
-  void add(String rowStyle, List<Cell> cells) {
-    rows.add(new Row(rowStyle, cells));
+  /** Adds the first column, which names the row. */
+  TableBuilder<R> first(String head, Function<R, String> text) {
+    return column(head, FIRST, text);
   }
 
-  /** The heading of the rows that follow. */
-  void group(String title) {
-    add("group", List.of(new Cell(title, FIRST, columns.size())));
+  /** Adds a column of words. */
+  TableBuilder<R> words(String head, Function<R, String> text) {
+    return column(head, "", text);
+  }
+
+  /** Adds a column of figures. */
+  TableBuilder<R> number(String head, Function<R, String> text) {
+    return column(head, NUMBER, text);
+  }
+
+  /** Adds two columns under one head: a figure and its number of bodies. */
+  TableBuilder<R> counted(String head, Function<R, Counted> figure) {
+    return column(new Cell(head, NUMBER, 2), row -> figure.apply(row).cells(""));
+  }
+
+  /** Adds a column whose head and cells have the same classes. */
+  TableBuilder<R> column(String head, String classes, Function<R, String> text) {
+    return column(new Cell(head, classes), row -> List.of(new Cell(text.apply(row), classes)));
+  }
+
+  /** Adds as many columns as {@code head} spans. */
+  TableBuilder<R> column(Cell head, Function<R, List<Cell>> cells) {
+    heads.add(head);
+    columns.add(cells);
+    return this;
+  }
+
+  /** Adds classes to the head of the last column. */
+  TableBuilder<R> head(String classes) {
+    int last = heads.size() - 1;
+    var head = heads.get(last);
+    heads.set(last, new Cell(head.text(), (head.style() + ' ' + classes).strip(), head.span()));
+    return this;
+  }
+
+  /** Adds a line of heads above the heads of the columns. */
+  TableBuilder<R> headsAbove(List<Cell> line) {
+    headsAbove.add(line);
+    return this;
+  }
+
+  /** Adds rows. */
+  TableBuilder<R> rows(Collection<? extends R> all) {
+    all.forEach(row -> row("", row));
+    return this;
+  }
+
+  /** Adds a row with classes of its own. */
+  TableBuilder<R> row(String classes, R row) {
+    return add(classes, cells(row));
+  }
+
+  /** Adds a row of given cells. */
+  TableBuilder<R> add(String classes, List<Cell> cells) {
+    rows.add(new Row(classes, cells));
+    return this;
+  }
+
+  /** Adds rows below a title; without rows no title either. */
+  TableBuilder<R> group(String title, Collection<R> all) {
+    return all.isEmpty() ? this : add("group", List.of(new Cell(title, FIRST, width()))).rows(all);
+  }
+
+  /** The rows that have text in a column after the first. */
+  List<R> known(Stream<R> all) {
+    return all.filter(row -> cells(row).stream().skip(1).anyMatch(c -> !c.text().isEmpty()))
+        .toList();
+  }
+
+  private List<Cell> cells(R row) {
+    return columns.stream().flatMap(column -> column.apply(row).stream()).toList();
+  }
+
+  private int width() {
+    return heads.stream()
+        .mapToInt(head -> head.span().isEmpty() ? 1 : Integer.parseInt(head.span()))
+        .sum();
   }
 
   boolean isEmpty() {
     return rows.isEmpty();
   }
 
-  private List<List<Cell>> heads() {
-    var all = new ArrayList<>(heads);
-    if (head.stream().anyMatch(cell -> !cell.text().isEmpty())) {
-      all.add(List.copyOf(head));
-    }
-    return all;
-  }
-
-  /** The table, or none without rows. */
+  /** The table with remarks below it; none without rows. */
   List<TableView> table(String... remarks) {
     return table(List.of(remarks));
   }
 
-  /** The table, or none without rows; the remarks stand below it. */
+  /** The table with remarks below it; none without rows. */
   List<TableView> table(List<String> remarks) {
     return table("", List.of(new Body(false, rows)), remarks, false);
   }
 
-  /** The rows as a list of facts, without the classes of tables; none without rows. */
-  List<TableView> list() {
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(
-            new TableView(
-                name, "", List.of(), List.of(new Body(false, rows)), List.of(), false, ""));
-  }
-
   /**
-   * The table, or none without rows; the remarks are its last row, on the page of the rows before.
+   * The table with the remarks as its last row, on one page with the rows before it; none without
+   * rows.
    *
-   * @param room classes of what keeps room before it; may be empty
-   * @param last how many rows at the end are kept on one page with them
+   * @param room classes of the room that is kept before the table; may be empty
+   * @param last how many rows at the end stay on one page with the remarks
    */
   List<TableView> kept(String room, int last, List<String> remarks) {
     int from = Math.max(0, rows.size() - last);
-    var bodies = new ArrayList<Body>();
-    if (from > 0) {
-      bodies.add(new Body(false, rows.subList(0, from)));
-    }
-    bodies.add(new Body(true, rows.subList(from, rows.size())));
+    var end = new Body(true, rows.subList(from, rows.size()));
+    var bodies = from == 0 ? List.of(end) : List.of(new Body(false, rows.subList(0, from)), end);
     return table(room, bodies, remarks, true);
   }
 
-  /** The table, each row kept on one page with those {@code under} it. */
+  /** As {@link #kept}, with each row on one page with the rows of class {@code under} below it. */
   List<TableView> keptByRow(String under, List<String> remarks) {
     var bodies = new ArrayList<Body>();
     for (int from = 0; from < rows.size(); ) {
@@ -189,9 +174,13 @@ final class TableBuilder {
 
   private List<TableView> table(
       String room, List<Body> bodies, List<String> remarks, boolean kept) {
-    String width = Integer.toString(columns.size());
+    var lines = new ArrayList<>(headsAbove);
+    if (heads.stream().anyMatch(cell -> !cell.text().isEmpty())) {
+      lines.add(heads);
+    }
+    String width = Integer.toString(width());
     return rows.isEmpty()
         ? List.of()
-        : List.of(new TableView(style, room, heads(), bodies, remarks, kept, width));
+        : List.of(new TableView(classes, room, lines, bodies, remarks, kept, width));
   }
 }

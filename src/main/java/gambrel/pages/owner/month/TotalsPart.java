@@ -5,107 +5,141 @@ import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.money.Debt;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
+import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
-import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** The month in sum: weights, a column for each owner, and what its statements came to. */
-final class TotalsPart {
-  private final MonthPage page;
-  private final List<MonthBody> home;
-  private final List<Ownership> owners;
-  private final TableBuilder weights = new TableBuilder("sums", "short").first("");
+/**
+ * The month in sum: weights, a column for each owner, and money: what its statements came to, and
+ * the statements that are not paid.
+ */
+record TotalsPart(MonthPage page) implements MonthPart {
+  private static final int MOST_UNPAID = 24;
 
-  TotalsPart(MonthPage page) {
-    this.page = page;
-    var month = page.records().bodies();
-    this.home = Stream.concat(month.cut().stream(), month.whole().stream()).toList();
-    this.owners = Ownership.in(Stream.concat(month.killed().stream(), home.stream()).toList());
-  }
+  /** A sum, which {@code text} prints for each owner. */
+  private record SumRow(String key, Function<Ownership, String> text) {}
 
-  /**
-   * The totals.
-   *
-   * @param unpaid whether the part before lists unpaid statements and so says as of when
-   */
-  PartView part(boolean unpaid) {
+  /** The totals. The date of the payments is left out if {@code unpaid} has it. */
+  PartView totals(PartView unpaid) {
     var statements = statements();
-    boolean known = !statements.isEmpty() && !unpaid;
-    return PartView.kept(
-        page.say("totals"),
-        Stream.concat(weights().stream(), statements.stream()).toList(),
-        known ? List.of(page.say("payments_known")) : List.of());
+    var tables = Stream.concat(sums().stream(), statements.stream()).toList();
+    boolean known = !statements.isEmpty() && unpaid.isEmpty();
+    return PartView.kept(say("totals"), tables, known ? List.of(say("payments_known")) : List.of());
   }
 
-  /** Numbers of bodies and weights; what is zero is left out. */
-  private List<TableView> weights() {
-    owners.forEach(whose -> weights.number(page.owner(whose), "sum"));
-    var month = page.records().bodies();
-    bodies("summary.total.killed", month.killed());
-    add("summary.total.hot", month.killed(), BodyBalance::hot);
-    bodies("summary.total.cut", month.cut());
-    add("summary.total.boning", home, BodyBalance::boning);
-    add("summary.total.take_home", home, b -> b.outputs().map(Outputs::takeHome));
-    add("summary.total.offal", home, b -> b.outputs().map(Outputs::offal));
-    add("summary.total.bone", home, b -> b.outputs().flatMap(Outputs::bone));
-    add("summary.total.fat", home, b -> b.outputs().flatMap(Outputs::fat));
-    add("summary.total.waste", home, b -> b.outputs().flatMap(Outputs::waste));
-    return weights.table();
+  /** Numbers of bodies and weights; a row of zeros is left out. */
+  private List<TableView> sums() {
+    var killed = month().killed();
+    var home = Stream.concat(month().cut().stream(), month().whole().stream()).toList();
+    var table = new TableBuilder<SumRow>("sums figures short").first("", row -> say(row.key()));
+    Ownership.in(Stream.concat(killed.stream(), home.stream()).toList())
+        .forEach(whose -> table.number(owner(whose), row -> row.text().apply(whose)).head("sum"));
+    var rows =
+        Stream.of(
+            number("summary.total.killed", killed),
+            sum("summary.total.hot", killed, BodyBalance::hot),
+            number("summary.total.cut", month().cut()),
+            sum("summary.total.boning", home, BodyBalance::boning),
+            sum("summary.total.take_home", home, b -> b.outputs().map(Outputs::takeHome)),
+            sum("summary.total.offal", home, b -> b.outputs().map(Outputs::offal)),
+            sum("summary.total.bone", home, b -> b.outputs().flatMap(Outputs::bone)),
+            sum("summary.total.fat", home, b -> b.outputs().flatMap(Outputs::fat)),
+            sum("summary.total.waste", home, b -> b.outputs().flatMap(Outputs::waste)));
+    return table.rows(table.known(rows)).table();
   }
 
-  private void bodies(String key, Collection<MonthBody> bodies) {
-    row(key, bodies, of -> of.isEmpty() ? "" : page.count(of.size()));
+  private SumRow number(String key, List<MonthBody> bodies) {
+    return new SumRow(
+        key, whose -> whose.of(bodies).isEmpty() ? "" : count(whose.of(bodies).size()));
   }
 
-  private void add(
-      String key, Collection<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
-    row(key, bodies, of -> sum(of, figure));
+  private SumRow sum(
+      String key, List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
+    return new SumRow(
+        key,
+        whose -> {
+          var known = whose.of(bodies).stream().flatMap(b -> figure.apply(b.balance()).stream());
+          var sum = Weight.sum(known.toList());
+          return sum.isZero() ? "" : formats().fitting(sum, weights().prose());
+        });
   }
 
-  private String sum(List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
-    var sum = Weight.sum(bodies.stream().flatMap(b -> figure.apply(b.balance()).stream()).toList());
-    return sum.isZero() ? "" : page.places().sum(sum, page.places().prose());
-  }
-
-  private void row(
-      String key, Collection<MonthBody> bodies, Function<List<MonthBody>, String> text) {
-    var texts = owners.stream().map(whose -> text.apply(whose.of(bodies))).toList();
-    if (texts.stream().anyMatch(t -> !t.isEmpty())) {
-      weights.row(Stream.concat(Stream.of(page.say(key)), texts.stream()).toArray());
-    }
-  }
-
-  /** The month's statements: charges, tax, what was paid and what is open of them. */
+  /** The month's statements: charges, tax, payments, and what is open; no tax or credit of zero. */
   private List<TableView> statements() {
-    var table = new TableBuilder("statements", "brief short").first("").number("");
-    var debts = Debt.of(page.records().bodies(), page.records().register());
+    var debts = Debt.of(month(), records().register());
+    var amounts = new LinkedHashMap<String, Money>();
     if (!debts.isEmpty()) {
-      var tax = Debt.sum(debts, d -> d.statement().tax());
-      var credit = Debt.sum(debts, d -> atLeastZero(Money.ZERO.minus(d.due())));
-      row(table, "summary.total.charges", Debt.sum(debts, d -> d.statement().charges()));
+      var tax = Debt.sum(debts, debt -> debt.statement().tax());
+      var credit = Debt.sum(debts, debt -> atLeastZero(Money.ZERO.minus(debt.due())));
+      amounts.put("summary.total.charges", Debt.sum(debts, debt -> debt.statement().charges()));
       if (!tax.equals(Money.ZERO)) {
-        row(table, "summary.total.tax", tax);
+        amounts.put("summary.total.tax", tax);
       }
-      row(table, "summary.total.paid", Debt.sum(debts, Debt::paid));
-      row(table, "summary.total.due", Debt.sum(debts, d -> atLeastZero(d.due())));
+      amounts.put("summary.total.paid", Debt.sum(debts, Debt::paid));
+      amounts.put("summary.total.due", Debt.sum(debts, debt -> atLeastZero(debt.due())));
       if (!credit.equals(Money.ZERO)) {
-        row(table, "summary.total.credit", credit);
+        amounts.put("summary.total.credit", credit);
       }
     }
-    return table.table();
-  }
-
-  private void row(TableBuilder table, String key, Money amount) {
-    table.row(page.say(key), page.formats().money(amount));
+    return new TableBuilder<Map.Entry<String, Money>>("statements figures brief short")
+        .first("", row -> say(row.getKey()))
+        .number("", row -> formats().money(row.getValue()))
+        .rows(amounts.entrySet())
+        .table();
   }
 
   private static Money atLeastZero(Money amount) {
     return amount.compareTo(Money.ZERO) > 0 ? amount : Money.ZERO;
+  }
+
+  /**
+   * Statements of this month and before that are not paid in full, oldest first; of many, the last
+   * ones in one row.
+   */
+  PartView unpaid() {
+    var unpaid =
+        Debt.until(month(), records().register()).stream()
+            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
+            .toList();
+    int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
+    var later = unpaid.subList(shown, unpaid.size());
+    var table =
+        new TableBuilder<Debt>("unpaid figures")
+            .first(say("issued_on"), debt -> formats().date(debt.since()))
+            .words(say("customer"), debt -> page.names().customer(debt.statement().customer()))
+            .words(say("body"), debt -> debt.statement().body())
+            .number(currency(), debt -> due(List.of(debt)))
+            .rows(unpaid.subList(0, shown));
+    if (!later.isEmpty()) {
+      var number = say("month.unpaid.later", count(later.size()));
+      table.add(
+          "",
+          List.of(
+              new Cell("", TableBuilder.FIRST),
+              new Cell(number, ""),
+              new Cell("", ""),
+              new Cell(due(later), TableBuilder.NUMBER)));
+    }
+    if (!unpaid.isEmpty()) {
+      var total = label("total", say("unpaid_total"));
+      table.add(
+          "total",
+          List.of(
+              new Cell(total, TableBuilder.FIRST, 3), new Cell(due(unpaid), TableBuilder.NUMBER)));
+    }
+    var tables = table.kept("", 2, List.of(say("payments_known")));
+    return PartView.withRoom(say("unpaid"), tables, List.of());
+  }
+
+  private String due(List<Debt> debts) {
+    return formats().bareMoney(Debt.sum(debts, Debt::due));
   }
 }

@@ -10,49 +10,40 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What was read. Where there are many files, those of long ago that need nothing are one line. */
-final class FilesPart {
+/**
+ * The export files that were read. If there are many, the old ones without a row set aside are one
+ * row together.
+ */
+record FilesPart(Night night, Wording wording) {
   private static final int FEW = 20;
   private static final int DAYS = 2;
 
-  private final Night night;
-  private final Wording wording;
-  private final List<RowCount> counts;
-
-  FilesPart(Night night, Wording wording) {
-    this.night = night;
-    this.wording = wording;
-    this.counts = night.ledger().rows();
-  }
-
   List<FileRow> rows() {
-    if (counts.size() <= FEW) {
-      return counts.stream().map(count -> row(count.file(), count)).toList();
-    }
+    var counts = night.ledger().rows();
     var recent = recent();
-    var rows = new ArrayList<FileRow>();
-    var rest = new ArrayList<RowCount>();
-    for (var count : counts) {
-      if (count.setAside() > 0 || recent.contains(count.file())) {
-        rows.add(row(count.file(), count));
-      } else {
-        rest.add(count);
-      }
-    }
+    var byShown =
+        counts.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    count ->
+                        counts.size() <= FEW
+                            || count.setAside() > 0
+                            || recent.contains(count.file())));
+    var rows = new ArrayList<>(byShown.get(true).stream().map(c -> row(c.file(), c)).toList());
+    var rest = byShown.get(false);
     if (!rest.isEmpty()) {
-      String files =
-          wording.count("morning.files.rest", rest.size(), wording.formats().count(rest.size()));
-      rows.add(row(files, sum(rest)));
+      rows.add(row(wording.counted("morning.files.rest", rest.size()), sum(rest)));
     }
     return rows;
   }
 
   /** All files together. */
   FileRow total() {
+    var counts = night.ledger().rows();
     return row(counts.isEmpty() ? "" : wording.say("total"), sum(counts));
   }
 
-  /** Files with a weighing of last night's day or the one before. */
+  /** Files with a weighing of last night's day or of the two before. */
   private Set<String> recent() {
     LocalDate from = night.asOf().toLocalDate().minusDays(DAYS);
     return night.ledger().weighings().stream()

@@ -1,26 +1,46 @@
 package gambrel.pages.owner.morning;
 
 import gambrel.pages.owner.HeldPart;
+import gambrel.pages.owner.Names;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.MorningView;
+import gambrel.pages.views.MorningView.Issued;
+import gambrel.pages.words.WeightDecimals;
 import gambrel.pages.words.Wording;
+import gambrel.trade.account.Entitlement;
+import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.RegisterRow;
 import java.util.List;
+import java.util.Optional;
 
 /** Puts together the morning sheet from its parts. */
 public final class MorningComposer {
-  /** Nobody works through more in a morning; a night that rebuilds ten years has thousands. */
+  /** The most rows of a list. A night that rebuilds ten years has thousands. */
   public static final int MOST_ROWS = 300;
 
-  private MorningComposer() {}
+  private final MorningReport report;
+  private final Night night;
+  private final Wording wording;
+  private final Names names;
+
+  private MorningComposer(MorningReport report, Wording wording) {
+    this.report = report;
+    this.night = report.night();
+    this.wording = wording;
+    this.names = new Names(night, wording);
+  }
 
   /** The morning sheet of a night. */
   public static MorningView compose(MorningReport report, Wording wording) {
-    var night = report.night();
+    return new MorningComposer(report, wording).view();
+  }
+
+  private MorningView view() {
     var settings = night.shop().settings();
     var shop = new ShopPart(settings, wording);
     var date = night.asOf().toLocalDate();
     String day = wording.formats().date(date);
-    var waiting = HeldPart.among(night.bodies().values());
+    var held = HeldPart.among(night.bodies().values());
     var todo = new TodoPart(report.notices(), wording);
     var files = new FilesPart(night, wording);
     var story = new NightStory(report, wording);
@@ -31,12 +51,12 @@ public final class MorningComposer {
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(wording.formats().day(date)),
-        story.sentences(waiting.size(), todo),
-        new HeldPart(night, report.causes(), wording).of(first(waiting)),
-        more("morning.held.more", waiting, wording),
+        story.sentences(held.size(), todo),
+        new HeldPart(night, report.causes(), wording).of(first(held)),
+        more("morning.held.more", held),
         todo.todo(),
-        new IssuedPart(report, wording).of(first(report.issued())),
-        more("morning.issued.more", report.issued(), wording),
+        first(report.issued()).stream().map(this::issued).toList(),
+        more("morning.issued.more", report.issued()),
         files.rows(),
         files.total(),
         story.notes());
@@ -46,8 +66,29 @@ public final class MorningComposer {
     return all.subList(0, Math.min(all.size(), MOST_ROWS));
   }
 
-  private static String more(String key, List<?> all, Wording wording) {
+  private String more(String key, List<?> all) {
     int more = all.size() - MOST_ROWS;
-    return more > 0 ? wording.count(key, more, wording.formats().count(more)) : "";
+    return more > 0 ? wording.counted(key, more) : "";
+  }
+
+  /** A statement that was issued last night. */
+  private Issued issued(RegisterRow row) {
+    var account = Optional.ofNullable(night.bodies().get(row.body()));
+    var unit = night.shop().settings().unit();
+    int decimals =
+        account.map(a -> WeightDecimals.of(a.balance().weighings().out(), unit)).orElse(0);
+    // A customer who only gets packs by name has nothing to pay.
+    boolean free =
+        account
+            .map(a -> a.entitlements().get(row.customer()))
+            .filter(Entitlement::isOutrightOnly)
+            .isPresent();
+    String revision = wording.formats().count(row.revision());
+    return new Issued(
+        names.customer(row.customer()),
+        row.body(),
+        row.revision() == 1 ? "" : wording.say("morning.revision", revision),
+        wording.formats().fitting(row.takeHome(), decimals),
+        free ? "" : wording.formats().money(row.due()));
   }
 }

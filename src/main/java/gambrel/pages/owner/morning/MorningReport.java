@@ -8,14 +8,14 @@ import gambrel.trade.register.RegisterRow;
 import java.util.List;
 
 /**
- * What the morning sheet tells.
+ * What the morning sheet is made from.
  *
  * @param night the night's figures
- * @param issued the statements that went out
- * @param held the drafts that wait
- * @param notices everything that a person should know, in order
+ * @param issued the statements issued in the night
+ * @param held the drafts of statements that are held
+ * @param notices the notices of the night, in order
  * @param causes what probably went wrong with the bodies that do not balance
- * @param newRegister whether there was no register before
+ * @param newRegister whether the night began a register
  */
 public record MorningReport(
     Night night,
@@ -29,15 +29,5 @@ public record MorningReport(
     issued = List.copyOf(issued);
     held = List.copyOf(held);
     notices = List.copyOf(notices);
-  }
-
-  /** The report of a night without likely causes. */
-  public MorningReport(
-      Night night,
-      List<RegisterRow> issued,
-      List<Planned> held,
-      List<Notice> notices,
-      boolean newRegister) {
-    this(night, issued, held, notices, LikelyCauses.NONE, newRegister);
   }
 }

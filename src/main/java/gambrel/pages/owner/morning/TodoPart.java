@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * What the night's notices ask for, worst first. Notices with one code and equal values, and many
- * of one kind in one file, is one thing to do: it mostly has one cause.
+ * What the night's notices ask for, worst first. Notices with equal words and advice are one thing
+ * to do, and so are many of one code in one file, since they mostly have one cause.
  */
 final class TodoPart {
   private static final int MOST_OF_A_KIND = 5;
@@ -30,17 +30,17 @@ final class TodoPart {
     this.groups = group(notices.stream().filter(TodoPart::asks).sorted(WORST_FIRST).toList());
   }
 
-  /** Notes ask for nothing; what holds a body stands in the list of what is held. */
+  /** Notes ask for nothing; held bodies have a list of their own. */
   private static boolean asks(Notice notice) {
     return notice.severity() != Severity.NOTE && notice.code() != NoticeCode.HELD;
   }
 
-  /** How many of the things to do keep something back. */
+  /** How many things to do are worse than a mark. */
   long urgent() {
     return groups.stream().filter(group -> group.get(0).severity() != Severity.MARK).count();
   }
 
-  /** How many need but a look. */
+  /** How many things to do are only marks. */
   long toLookAt() {
     return groups.size() - urgent();
   }

@@ -8,7 +8,6 @@ import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.Sureness;
 import gambrel.pages.owner.SmallShop;
-import gambrel.pages.owner.WeightPrinter;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;

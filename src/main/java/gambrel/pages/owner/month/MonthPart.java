@@ -1,0 +1,200 @@
+package gambrel.pages.owner.month;
+
+import gambrel.insight.month.MonthFigures;
+import gambrel.insight.month.MonthParts;
+import gambrel.insight.month.bodies.BodyGroup;
+import gambrel.insight.month.bodies.MonthBodies;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.bodies.Ratio;
+import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.pages.owner.month.TableBuilder.Counted;
+import gambrel.pages.words.Formats;
+import gambrel.pages.words.Wording;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Money;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A part of the owner's month. It reads the month's figures and prints them in the shop's language.
+ * A figure that is unknown is printed as an empty text.
+ */
+interface MonthPart {
+  /** The middle half of fewer values is not printed. */
+  int FEWEST_OF_MIDDLE_HALF = 4;
+
+  /** The month. */
+  MonthPage page();
+
+  /** The bodies of one species and one owner. */
+  record OwnedSpecies(Ownership whose, Species species) {
+    /** The bodies in the list that are of the species and the owner. */
+    List<MonthBody> of(List<MonthBody> bodies) {
+      return whose.of(like(bodies, species));
+    }
+  }
+
+  default Wording wording() {
+    return page().wording();
+  }
+
+  /** How weights are printed. */
+  default WeightPrinter weights() {
+    return page().weights();
+  }
+
+  default MonthRecords records() {
+    return page().report().records();
+  }
+
+  /** The month's bodies. */
+  default MonthBodies month() {
+    return records().bodies();
+  }
+
+  default MonthParts parts() {
+    return page().report().parts();
+  }
+
+  default MonthFigures figures() {
+    return page().report().figures();
+  }
+
+  /** The figure of all of an owner's bodies of a species; empty if unknown. */
+  default Optional<MonthFigure> figure(FigureName name, OwnedSpecies of) {
+    return figures().find(name, of.whose(), of.species(), BodyGroup.ALL);
+  }
+
+  /** The bodies of a species. */
+  static List<MonthBody> like(List<MonthBody> bodies, Species species) {
+    return bodies.stream().filter(body -> body.body().species() == species).toList();
+  }
+
+  /**
+   * Adds a row for each species of each owner, owner by owner; rows without figures are left out.
+   */
+  default TableBuilder<OwnedSpecies> byOwner(TableBuilder<OwnedSpecies> table) {
+    for (var whose : Ownership.values()) {
+      var rows = Stream.of(Species.values()).map(species -> new OwnedSpecies(whose, species));
+      table.group(owner(whose), table.known(rows));
+    }
+    return table;
+  }
+
+  default Formats formats() {
+    return wording().formats();
+  }
+
+  default String say(String key, String... figures) {
+    return wording().say(key, figures);
+  }
+
+  default String species(Species species) {
+    return say("species." + species.id());
+  }
+
+  default String owner(Ownership whose) {
+    return say("summary." + whose.id());
+  }
+
+  /** A cut and its species. */
+  default String cut(Species species, Item item) {
+    return say("month.pace.piece", wording().cut(species, item), wording().kind(species));
+  }
+
+  /** A label and the unit of its figures. */
+  default String label(String key, String unit) {
+    return say(key) + ", " + unit;
+  }
+
+  default String unit() {
+    return formats().unit();
+  }
+
+  default String currency() {
+    return formats().currency();
+  }
+
+  /** The unit of money for a unit of weight. */
+  default String rateUnit() {
+    return currency() + ' ' + say("per") + ' ' + unit();
+  }
+
+  default String count(long number) {
+    return formats().count(number);
+  }
+
+  default String number(BigFraction value, int decimals) {
+    return formats().number(Exact.round(value, decimals));
+  }
+
+  /** One decimal, such as a percentage under a head with the sign. */
+  default String tenths(BigFraction value) {
+    return formats().tenths(value);
+  }
+
+  default String tenths(Optional<BigFraction> value) {
+    return value.map(this::tenths).orElse("");
+  }
+
+  /** From how many bodies a figure is computed. */
+  default String ofBodies(long bodies) {
+    return say("of_bodies") + ' ' + count(bodies);
+  }
+
+  default Counted counted(Ratio ratio) {
+    return counted(ratio.percent(), ratio.bodies());
+  }
+
+  default Counted counted(Optional<MonthFigure> figure) {
+    return figure.map(f -> counted(f.value(), f.bodies())).orElse(Counted.NONE);
+  }
+
+  default Counted counted(Optional<BigFraction> value, long bodies) {
+    return value.map(v -> new Counted(tenths(v), ofBodies(bodies))).orElse(Counted.NONE);
+  }
+
+  default String between(String low, String high) {
+    return say("shrink.between", low, high);
+  }
+
+  /** Money without its currency. */
+  default String money(Optional<Money> amount) {
+    return amount.map(formats()::bareMoney).orElse("");
+  }
+
+  /** Money or a rate given in the major unit. */
+  default String major(BigFraction rate) {
+    return formats().bareMoney(Money.of(rate, records().settings().currency()));
+  }
+
+  default String major(Optional<BigFraction> rate) {
+    return rate.map(this::major).orElse("");
+  }
+
+  /** Money or a rate given in minor units. */
+  default String minor(Optional<BigFraction> rate) {
+    return rate.map(r -> formats().bareMoney(new Money(Exact.units(r, 0)))).orElse("");
+  }
+
+  /** The middle half of numbers, with one decimal; empty if there are few. */
+  default String middle(Spread spread) {
+    return middle(spread, this::tenths);
+  }
+
+  /** The middle half of numbers, each printed by {@code print}; empty if there are few. */
+  default String middle(Spread spread, Function<BigFraction, String> print) {
+    return spread.number() < FEWEST_OF_MIDDLE_HALF
+        ? ""
+        : say("month.range", print.apply(spread.lower()), print.apply(spread.upper()));
+  }
+}

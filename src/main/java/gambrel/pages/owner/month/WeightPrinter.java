@@ -1,0 +1,69 @@
+package gambrel.pages.owner.month;
+
+import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.pages.words.Formats;
+import gambrel.pages.words.WeightDecimals;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.weighing.Weighing;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Prints the weights of a month with as many decimals as the finest scale behind them shows.
+ *
+ * @param formats how numbers are printed
+ * @param unit the shop's unit
+ * @param hung decimals of rail weights
+ * @param cut decimals of weights from the boning room, and of the bench loss
+ * @param prose decimals in a sentence: those of the coarser scales, or of the boning room if no
+ *     body was weighed on the rail
+ */
+record WeightPrinter(Formats formats, WeightUnit unit, int hung, int cut, int prose) {
+
+  /** For the weights of {@code bodies}. */
+  static WeightPrinter of(Collection<BodyBalance> bodies, Formats formats, WeightUnit unit) {
+    var rail = weighings(bodies, b -> b.weighings().rail());
+    var boning = weighings(bodies, BodyBalance::boningWeighings);
+    var out = weighings(bodies, b -> b.weighings().out());
+    int hung = WeightDecimals.of(rail, unit);
+    int cut = Math.max(WeightDecimals.of(boning, unit), WeightDecimals.of(out, unit));
+    return new WeightPrinter(formats, unit, hung, cut, rail.isEmpty() ? cut : Math.min(hung, cut));
+  }
+
+  private static List<Weighing> weighings(
+      Collection<BodyBalance> bodies, Function<BodyBalance, List<Weighing>> which) {
+    return bodies.stream().flatMap(body -> which.apply(body).stream()).toList();
+  }
+
+  /** A rail weight without its unit; empty if unknown. */
+  String hung(Optional<Weight> weight) {
+    return weight.map(w -> formats.bareWeight(w, hung)).orElse("");
+  }
+
+  /** A weight from the boning room without its unit; empty if unknown. */
+  String cut(Optional<Weight> weight) {
+    return weight.map(w -> formats.bareWeight(w, cut)).orElse("");
+  }
+
+  /** The weight of a body into the boning room, without its unit; empty if unknown. */
+  String boning(BodyBalance body) {
+    int decimals = WeightDecimals.of(body.boningWeighings(), unit);
+    return body.boning().map(weight -> formats.bareWeight(weight, decimals)).orElse("");
+  }
+
+  /** A weight lost, without its unit; empty if unknown. */
+  String lost(Loss loss, Optional<MonthFigure> figure) {
+    var weight = figure.flatMap(MonthFigure::value).map(Weight::of);
+    return loss.isOnRail() ? hung(weight) : cut(weight);
+  }
+
+  /** A weight with its unit in a sentence. */
+  String inProse(Weight weight) {
+    return formats.weight(weight, prose);
+  }
+}

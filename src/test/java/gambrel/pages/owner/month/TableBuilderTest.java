@@ -1,0 +1,64 @@
+package gambrel.pages.owner.month;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gambrel.pages.owner.month.TableBuilder.Counted;
+import gambrel.pages.views.TableView;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class TableBuilderTest {
+  private static final List<String> ROWS = List.of("a", "b", "c");
+
+  private static TableBuilder<String> named() {
+    return new TableBuilder<String>("letters figures").first("Letter", text -> text);
+  }
+
+  private static List<List<String>> texts(TableView table) {
+    return table.rows().stream().map(TableView.Row::texts).toList();
+  }
+
+  @Test
+  void aRowHasACellForEachColumnAndTwoForACountedFigure() {
+    var table = named().counted("Lost", text -> new Counted(text + "1", "of 2")).rows(ROWS);
+    var view = table.table("remark").get(0);
+    assertEquals(List.of("a", "a1", "of 2"), texts(view).get(0));
+    assertEquals("3", view.columns());
+    assertEquals(List.of("", "2"), view.heads().get(0).stream().map(TableView.Cell::span).toList());
+    assertEquals(List.of("remark"), view.remarks());
+  }
+
+  @Test
+  void withoutRowsThereIsNoTable() {
+    assertEquals(List.of(), named().table("remark"));
+    assertEquals(List.of(), named().group("title", List.of()).kept("", 1, List.of("remark")));
+  }
+
+  @Test
+  void knownAreRowsWithTextBesideTheirName() {
+    var table = named().number("Figure", text -> text.equals("b") ? "1" : "");
+    assertEquals(List.of("b"), table.known(ROWS.stream()));
+    assertEquals(List.of(), named().known(Stream.of("a")));
+  }
+
+  @Test
+  void headsWithoutTextAreLeftOut() {
+    var silent = new TableBuilder<String>("letters").first("", text -> text).rows(ROWS);
+    assertEquals(List.of(), silent.table().get(0).heads());
+  }
+
+  @Test
+  void theLastRowsStayOnOnePageWithTheRemarks() {
+    var bodies = named().rows(ROWS).kept("room", 2, List.of("remark")).get(0).bodies();
+    assertEquals(List.of(1, 2), bodies.stream().map(body -> body.rows().size()).toList());
+    assertEquals(List.of(false, true), bodies.stream().map(TableView.Body::kin).toList());
+  }
+
+  @Test
+  void aRowStaysOnOnePageWithTheRowsUnderIt() {
+    var table = named().row("", "a").row("under", "b").row("", "c");
+    var bodies = table.keptByRow("under", List.of()).get(0).bodies();
+    assertEquals(List.of(2, 1), bodies.stream().map(body -> body.rows().size()).toList());
+  }
+}
