@@ -22,6 +22,7 @@ import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The PDFs of a night, from templates that the shop may have made its own. */
@@ -116,7 +117,8 @@ public final class PdfDocuments implements Documents {
     try {
       return words.of(language);
     } catch (IllegalArgumentException e) {
-      throw TemplateProblem.of(WORDS, e.getMessage(), e);
+      throw TemplateProblem.of(
+          WORDS, TemplateProblem.Fault.WORDS, Map.of("message", e.getMessage()), e);
     }
   }
 

@@ -1,6 +1,7 @@
 package gambrel.night;
 
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.FigureReader;
@@ -39,7 +40,7 @@ public final class Preview {
       byte[] attached = RegisterStore.bytes(figures);
       Files.write(file, documents.statement(night, planned, Optional.of(List.of()), attached));
     } catch (TemplateProblem problem) {
-      throw new RefusedException(problem.getMessage());
+      throw new RefusedException(NoticeWords.ENGLISH.of(Page.phrase(problem)));
     }
   }
 

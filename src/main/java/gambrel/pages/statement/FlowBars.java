@@ -8,13 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Lays bars out to scale: what is left begins at 0, what goes off stands where it was cut from. */
+/**
+ * Lays out the bars of the flow chart to scale. A stage begins at 0. A loss lies at the end of the
+ * stage that it is taken from.
+ */
 final class FlowBars {
   private final Weight longest;
   private final List<FlowView.Row> rows = new ArrayList<>();
   private Weight at = Weight.ZERO;
 
-  /** For a drawing whose longest bar is {@code longest}. */
+  /** A chart whose longest bar is {@code longest}. */
   FlowBars(Weight longest) {
     this.longest = longest;
   }
@@ -23,29 +26,29 @@ final class FlowBars {
     return rows;
   }
 
-  /** What is left of the body. */
+  /** Adds the weight of the body at a step. */
   void stage(String label, Weight weight, String text, String share) {
     add(Kind.STAGE, label, Weight.ZERO, weight, text, share);
   }
 
-  /** What went off: behind what was left once it was gone. */
+  /** Adds a loss, to the right of the weight {@code left} that remains. */
   void off(Kind kind, String label, Weight weight, String text, String share, Weight left) {
     add(kind, label, left, weight, text, share);
   }
 
-  /** The parts that follow lie end to end from the left. */
+  /** Makes the following parts begin at the left. */
   FlowBars start() {
     at = Weight.ZERO;
     return this;
   }
 
-  /** A part, behind the one before. */
+  /** Adds a part, to the right of the one before. */
   void part(Kind kind, String label, Weight weight, String text, String share) {
     add(kind, label, at, weight, text, share);
     at = at.plus(weight);
   }
 
-  /** A bar below nothing, or beyond the drawing, is drawn as a line at its place. */
+  /** Adds a bar. One that is negative or beyond the chart is drawn as a line at its place. */
   private void add(Kind kind, String label, Weight from, Weight weight, String text, String share) {
     int left = Math.max(0, Math.min(place(from), FlowView.FULL - 1));
     int right = Math.max(left + 1, Math.min(place(from.plus(weight)), FlowView.FULL));

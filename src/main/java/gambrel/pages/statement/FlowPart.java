@@ -3,26 +3,22 @@ package gambrel.pages.statement;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.Shares100;
-import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Outcome;
 import java.util.List;
 import java.util.Optional;
 
-/** Where each kilo of the whole body went, from alive to the boxes. */
-final class FlowPart {
-  private final StatementContext subject;
-  private final Wording wording;
+/** The flow chart: the weights of the whole body from alive to the boxes. */
+final class FlowPart extends StatementPart {
   private final FlowBars bars;
 
   private FlowPart(StatementContext subject, Weight longest) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
     this.bars = new FlowBars(longest);
   }
 
-  /** Empty where nothing came of the body yet, or it is not the customer's. */
+  /** The chart; empty before the first end product, and for a customer without a share. */
   static Optional<FlowView> of(StatementContext subject) {
     boolean shown =
         !subject.isOutrightOnly()
@@ -40,7 +36,7 @@ final class FlowPart {
     return longest;
   }
 
-  /** The live weight, where it can be followed to the rail. */
+  /** The live weight; empty if the hot weight is unknown or not below it. */
   private static Optional<Weight> live(StatementContext subject) {
     var hot = subject.balance().hot();
     return subject
@@ -55,7 +51,7 @@ final class FlowPart {
     hanging();
     if (subject.is(Outcome.WHOLE)) {
       var home = subject.balance().boning().orElseThrow();
-      bars.start().part(Kind.HOME, wording.say("flow.home"), home, subject.hung(home), "");
+      bars.start().part(Kind.HOME, say("flow.home"), home, subject.hung(home), "");
     } else {
       boning();
     }
@@ -71,14 +67,11 @@ final class FlowPart {
     var hot = subject.balance().hot().orElseThrow();
     var lost = subject.balance().shares().dressing().orElseThrow().rest();
     bars.stage(
-        wording.say(guessed ? "flow.live.guessed" : "flow.live"),
-        live.get(),
-        subject.live(live.get()),
-        "");
+        say(guessed ? "flow.live.guessed" : "flow.live"), live.get(), subject.live(live.get()), "");
     String label = subject.isSkinned() ? "flow.dressing" : "flow.dressing.pork";
     bars.off(
         Kind.LOST,
-        wording.say(label),
+        say(label),
         lost.part(),
         subject.hung(lost.part()),
         share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost),
@@ -97,7 +90,7 @@ final class FlowPart {
             .flatMap(live -> balance.shares().dressing())
             .map(dressing -> share(ofLive, dressing))
             .orElse("");
-    bars.stage(wording.say("flow.hot"), hot, subject.hung(hot), of);
+    bars.stage(say("flow.hot"), hot, subject.hung(hot), of);
     balance
         .shares()
         .chillShrink()
@@ -120,7 +113,7 @@ final class FlowPart {
     var cold = balance.cold().get();
     var boning = balance.boning().orElseThrow();
     bars.stage(
-        wording.say("flow.cold"),
+        say("flow.cold"),
         cold,
         subject.hung(cold),
         balance.shares().coldOfHot().map(share -> share("flow.of.hot", share)).orElse(""));
@@ -132,28 +125,18 @@ final class FlowPart {
         boning);
   }
 
-  /** What was trimmed in a step of hanging, and what was lost in it, down to the weight left. */
+  /** Adds the rail trim and the shrink of a step, down to the weight {@code left}. */
   private void shrunk(String label, String of, Share shrink, Weight trimmed, Weight left) {
     var lost = shrink.part();
     if (!trimmed.isZero()) {
-      bars.off(
-          Kind.LEFT,
-          wording.say("flow.trimmed"),
-          trimmed,
-          subject.hung(trimmed),
-          "",
-          left.plus(lost));
+      bars.off(Kind.LEFT, say("flow.trimmed"), trimmed, subject.hung(trimmed), "", left.plus(lost));
     }
-    bars.off(Kind.LOST, wording.say(label), lost, subject.hung(lost), share(of, shrink), left);
+    bars.off(Kind.LOST, say(label), lost, subject.hung(lost), share(of, shrink), left);
   }
 
   private void boning() {
     var boning = subject.balance().boning().orElseThrow();
-    bars.stage(
-        wording.say("flow.boning"),
-        boning,
-        subject.hung(boning),
-        subject.formats().percentTenths(1000));
+    bars.stage(say("flow.boning"), boning, subject.hung(boning), formats.percentTenths(1000));
     bars.start();
     var parts = BoningParts.of(subject);
     var shares = Shares100.tenths(parts.stream().map(part -> printed(part.weight())).toList());
@@ -162,10 +145,10 @@ final class FlowPart {
       var part = parts.get(i);
       bars.part(
           part.kind(),
-          wording.say(part.label()),
+          say(part.label()),
           part.weight(),
-          subject.formats().weight(part.weight(), decimals),
-          subject.formats().percentTenths(shares.get(i)));
+          formats.weight(part.weight(), decimals),
+          formats.percentTenths(shares.get(i)));
     }
   }
 
@@ -174,6 +157,6 @@ final class FlowPart {
   }
 
   private String share(String key, Share share) {
-    return wording.say(key, subject.formats().percent(share.percent()));
+    return say(key, formats.percent(share.percent()));
   }
 }

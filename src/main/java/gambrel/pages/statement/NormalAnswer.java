@@ -1,26 +1,22 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.Wording;
 import gambrel.trade.decision.State;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Is that normal? Held against published ranges and against the shop's own bodies of the kind. */
-final class NormalAnswer {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "Is that normal?" with published ranges and with earlier bodies of the shop. */
+final class NormalAnswer extends StatementPart {
   private final List<String> lines = new ArrayList<>();
   private boolean usual = true;
 
   private NormalAnswer(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty if there is nothing to compare with, and while the body is held. */
+  /** The answer; empty if there is nothing to compare with, or if the body is held. */
   static Optional<Answer> of(StatementContext subject) {
     return subject.account().decision().state() == State.HELD
         ? Optional.empty()
@@ -39,10 +35,9 @@ final class NormalAnswer {
     if (lines.isEmpty()) {
       return Optional.empty();
     }
-    lines.add(wording.say("normal.depends"));
-    String lead = wording.say(usual ? "normal.lead.within" : "normal.lead.outside");
-    return Optional.of(
-        new Answer("normal", wording.say("normal.question"), lead, lines, List.of()));
+    lines.add(say("normal.depends"));
+    String lead = say(usual ? "normal.lead.within" : "normal.lead.outside");
+    return Optional.of(new Answer("normal", say("normal.question"), lead, lines, List.of()));
   }
 
   private void published(String figure, String key, BigFraction percent) {
@@ -51,22 +46,22 @@ final class NormalAnswer {
     range.ifPresent(
         usual ->
             lines.add(
-                wording.say(
+                say(
                         key,
                         percent(percent),
-                        subject.formats().percent(usual.low()),
-                        subject.formats().percent(usual.high()),
+                        formats.percent(usual.low()),
+                        formats.percent(usual.high()),
                         wording.source(usual))
                     + verdict(usual.compare(percent), guessed)));
   }
 
-  /** A guess is shown beside the range but proves nothing. */
+  /** How a figure compares with a range; empty if it is within, or rests on a guessed weight. */
   private String verdict(int compared, boolean guessed) {
     if (compared == 0 || guessed) {
       return "";
     }
     usual = false;
-    return " " + wording.say(compared < 0 ? "normal.below" : "normal.above");
+    return " " + say(compared < 0 ? "normal.below" : "normal.above");
   }
 
   private void own(BigFraction percent) {
@@ -74,10 +69,10 @@ final class NormalAnswer {
         .ifPresent(
             others ->
                 lines.add(
-                    wording.say(
+                    say(
                             "normal.home",
                             percent(percent),
-                            subject.formats().count(others.count()),
+                            formats.count(others.count()),
                             wording.category(subject.body()),
                             percent(others.least()),
                             percent(others.most()))
@@ -85,6 +80,6 @@ final class NormalAnswer {
   }
 
   private String percent(BigFraction value) {
-    return subject.formats().percent(value);
+    return formats.percent(value);
   }
 }

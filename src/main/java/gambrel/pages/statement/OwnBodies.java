@@ -10,19 +10,22 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What earlier bodies of the same kind gave at this shop.
+ * The take-home percentages of earlier bodies of the same species and class at this shop.
  *
- * @param count how many
- * @param least take-home of cold weight, in per cent
- * @param most the same
+ * @param count the number of bodies
+ * @param least the smallest take-home of cold weight, in per cent
+ * @param most the largest take-home of cold weight, in per cent
  */
 record OwnBodies(int count, BigFraction least, BigFraction most) {
-  /** With fewer, a range would tell one neighbour's figures. */
+  /** With fewer bodies, a range would disclose the figures of single customers. */
   private static final int FEWEST = 5;
 
   private static final int MOST = 20;
 
-  /** The last ones cut before the subject's body, so that a later body changes no page. */
+  /**
+   * The last 20 bodies cut before the subject's body, so that a later body changes no page; empty
+   * if there are fewer than five.
+   */
   static Optional<OwnBodies> of(StatementContext subject) {
     var cut = subject.balance().lastCut();
     if (cut.isEmpty() || subject.body().category().isEmpty()) {
@@ -43,7 +46,7 @@ record OwnBodies(int count, BigFraction least, BigFraction most) {
             new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
   }
 
-  /** Whether a percentage, as printed, lies below (−1), in (0) or above (1) what they gave. */
+  /** Whether a percentage, as printed, is below (−1), within (0) or above (1) the range. */
   int compare(BigFraction percent) {
     var printed = Exact.round(percent, 1);
     if (printed.compareTo(Exact.round(least, 1)) < 0) {

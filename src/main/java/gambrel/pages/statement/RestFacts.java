@@ -2,7 +2,6 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
-import gambrel.pages.words.Wording;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.shop.Outcome;
@@ -14,18 +13,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Where the rest is: packed, not taken home, not weighed. It is about the whole body. */
-final class RestFacts {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "Where is the rest?" for the whole body: bone, fat, waste, offal, hide and head. */
+final class RestFacts extends StatementPart {
   private final List<Fact> facts = new ArrayList<>();
 
   private RestFacts(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty where there is nothing to say. */
+  /** The answer; empty if it would have no fact. */
   static Optional<Answer> of(StatementContext subject) {
     var facts = new RestFacts(subject).facts();
     var wording = subject.wording();
@@ -40,7 +36,7 @@ final class RestFacts {
       subject
           .balance()
           .boning()
-          .ifPresent(w -> add("rest.carcase", wording.say("rest.condemned", subject.hung(w))));
+          .ifPresent(w -> add("rest.carcase", say("rest.condemned", subject.hung(w))));
       return facts;
     }
     if (wasSlaughtered() || weighed(this::isOffal)) {
@@ -60,14 +56,14 @@ final class RestFacts {
     return facts;
   }
 
-  /** What dressing takes off bodies of the species; their cut table says whether it does. */
+  /** Adds a line for a part that dressing takes off, if the cut table of the species has it. */
   private void addDressed(String label, Offal line, boolean bought) {
     if (subject.has(line)) {
-      add(label, bought ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
+      add(label, bought ? say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
     }
   }
 
-  /** Whether its slaughter is part of what this page is about: it came alive, or hot. */
+  /** Whether the shop weighed the body alive or hot, so that offal can be expected. */
   private boolean wasSlaughtered() {
     return subject.body().liveWeight().isPresent() || subject.balance().hot().isPresent();
   }
@@ -85,7 +81,7 @@ final class RestFacts {
   }
 
   private void add(String label, String text) {
-    facts.add(new Fact(wording.say(label), text));
+    facts.add(new Fact(say(label), text));
   }
 
   private String offal(Predicate<Weighing> which) {
@@ -95,7 +91,7 @@ final class RestFacts {
   private String offal(Predicate<Weighing> which, String otherwise) {
     var packed = of(Step.PACK, which);
     var left = of(Step.BIN, which);
-    return packed.isEmpty() && left.isEmpty() ? wording.say(otherwise) : weights(packed, left);
+    return packed.isEmpty() && left.isEmpty() ? say(otherwise) : weights(packed, left);
   }
 
   private void addKind(String label, Predicate<Weighing> which) {
@@ -110,14 +106,14 @@ final class RestFacts {
       add(
           label,
           packed.isEmpty()
-              ? wording.say("rest.unweighed")
-              : wording.say("rest.packed.unweighed", subject.total(packed)));
+              ? say("rest.unweighed")
+              : say("rest.packed.unweighed", subject.total(packed)));
     } else {
       add(
           label,
           packed.isEmpty() && left.isEmpty()
-              ? wording.say("rest.partly.none")
-              : wording.say("rest.partly", weights(packed, left)));
+              ? say("rest.partly.none")
+              : say("rest.partly", weights(packed, left)));
     }
   }
 
@@ -125,20 +121,20 @@ final class RestFacts {
     var left =
         of(Step.BIN, w -> kind(w) != Kind.BONE && kind(w) != Kind.FAT && kind(w) != Kind.OFFAL);
     if (!left.isEmpty() && subject.settings().bins() != Bins.NO) {
-      add("rest.waste", wording.say("rest.left", subject.total(left)));
+      add("rest.waste", say("rest.left", subject.total(left)));
     }
   }
 
   private String weights(List<Weighing> packed, List<Weighing> left) {
     if (left.isEmpty()) {
-      return wording.say("rest.packed", subject.total(packed));
+      return say("rest.packed", subject.total(packed));
     }
     return packed.isEmpty()
-        ? wording.say("rest.left", subject.total(left))
-        : wording.say("rest.packed.left", subject.total(packed), subject.total(left));
+        ? say("rest.left", subject.total(left))
+        : say("rest.packed.left", subject.total(packed), subject.total(left));
   }
 
-  /** Whether the customer has a credit for an item of that line, or named after such an item. */
+  /** Whether the customer has a credit for an item of that line, or one named after the item. */
   private boolean isBought(Offal line) {
     return subject.account().bill().linesOf(subject.customer()).stream()
         .map(charged -> charged.charge())
