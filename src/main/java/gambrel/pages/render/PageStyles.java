@@ -94,14 +94,14 @@ final class PageStyles extends StyleReference {
 
   @Override
   public CascadedStyle getCascadedStyle(Element element, boolean again) {
-    return element == null ? CascadedStyle.emptyCascadedStyle : find(element).style();
+    return element == null ? CascadedStyle.emptyCascadedStyle : find(element).style;
   }
 
   @Override
   public CascadedStyle getPseudoElementStyle(Node node, String pseudoElement) {
     var element = node instanceof Element found ? found : (Element) node.getParentNode();
     return find(element)
-        .pseudoElements()
+        .pseudoElements
         .computeIfAbsent(
             pseudoElement, name -> Optional.ofNullable(matcher.getPECascadedStyle(element, name)))
         .orElse(null);
@@ -112,7 +112,7 @@ final class PageStyles extends StyleReference {
     if (known == null) {
       var parent = element.getParentNode() instanceof Element above ? find(above) : null;
       known =
-          parent != null && parent.single()
+          parent != null && parent.single
               ? match(element)
               : parsed.match(likeness(element, parent), () -> match(element));
       found.put(element, known);

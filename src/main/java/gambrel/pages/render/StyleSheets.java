@@ -38,27 +38,17 @@ final class StyleSheets {
 
   /** The styles of elements that are alike. Two matches are equal only if they are the same. */
   static final class Match {
-    private final CascadedStyle style;
-    private final boolean single;
-    private final Map<String, Optional<CascadedStyle>> pseudoElements = new ConcurrentHashMap<>();
+    final CascadedStyle style;
+
+    /** Whether it holds for one element only: a rule needed more than a {@link Likeness}. */
+    final boolean single;
+
+    /** Styles of the text before or after the element, by name of the pseudo-element. */
+    final Map<String, Optional<CascadedStyle>> pseudoElements = new ConcurrentHashMap<>();
 
     Match(CascadedStyle style, boolean single) {
       this.style = style;
       this.single = single;
-    }
-
-    CascadedStyle style() {
-      return style;
-    }
-
-    /** Whether it holds for one element only: a rule needed more than a {@link Likeness}. */
-    boolean single() {
-      return single;
-    }
-
-    /** Styles of what stands before or behind the content, by name of the pseudo-element. */
-    Map<String, Optional<CascadedStyle>> pseudoElements() {
-      return pseudoElements;
     }
   }
 
@@ -79,7 +69,7 @@ final class StyleSheets {
         return known;
       }
       var match = matching.get();
-      if (match.single() || matches.size() >= MOST) {
+      if (match.single || matches.size() >= MOST) {
         return match;
       }
       var earlier = matches.putIfAbsent(likeness, match);

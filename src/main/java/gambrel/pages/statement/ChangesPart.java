@@ -93,20 +93,13 @@ final class ChangesPart extends StatementPart {
       return subject.itemName(id);
     }
     if (name.startsWith(FigureNames.BATCH)) {
-      return batch(id);
+      return subject.batchName(id);
     }
     if (name.startsWith(FigureNames.BATCH_BODIES)) {
-      return say("changes.bodies", batch(id));
+      return say("changes.bodies", subject.batchName(id));
     }
     String key = "figure." + (name.startsWith(FigureNames.BODY) ? "body." : "") + id;
     return wording.words().has(key) ? say(key) : id;
-  }
-
-  private String batch(String id) {
-    var batch = subject.night().batches().get(id);
-    return batch == null
-        ? say("batch.unnamed", id)
-        : new BatchMeat(subject, batch, Weight.ZERO).name();
   }
 
   private String text(Figures.Change change, String value) {

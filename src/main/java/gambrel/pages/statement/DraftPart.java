@@ -3,7 +3,6 @@ package gambrel.pages.statement;
 import gambrel.pages.views.DraftView;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.decision.Reason;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.register.Planned;
 import java.util.ArrayList;
 
@@ -43,7 +42,7 @@ final class DraftPart extends StatementPart {
       case LOSS_NEGATIVE -> say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
       case LOSS_HIGH ->
           say(key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
-      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, batch(reason.name()));
+      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, subject.batchName(reason.name()));
       case CHARGE_UNKNOWN -> say(key, charge(reason));
       case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
     };
@@ -54,10 +53,6 @@ final class DraftPart extends StatementPart {
     weighings.addAll(subject.balance().boningWeighings());
     int decimals = WeightDecimals.of(weighings, subject.settings().unit());
     return formats.fitting(reason.weight(name), decimals);
-  }
-
-  private String batch(String id) {
-    return new BatchMeat(subject, subject.night().batches().get(id), Weight.ZERO).name();
   }
 
   private static String charge(Reason reason) {

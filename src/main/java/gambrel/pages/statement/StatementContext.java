@@ -143,6 +143,14 @@ record StatementContext(
         .toList();
   }
 
+  /** The name of a batch of any body; made of its id if the shop has no such batch. */
+  String batchName(String id) {
+    var batch = night.batches().get(id);
+    return batch == null
+        ? wording.say("batch.unnamed", id)
+        : new BatchMeat(this, batch, Weight.ZERO).name();
+  }
+
   /** The batches of the body that are still open; none if the customer has no share. */
   List<BatchMeat> openBatches() {
     return isOutrightOnly()

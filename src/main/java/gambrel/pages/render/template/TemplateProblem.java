@@ -63,7 +63,8 @@ public final class TemplateProblem extends RuntimeException {
   private final Fault fault;
   private final TreeMap<String, String> values;
 
-  private TemplateProblem(
+  /** A fault at a line and a column, both from 1. */
+  TemplateProblem(
       String template,
       int line,
       int column,
@@ -76,16 +77,6 @@ public final class TemplateProblem extends RuntimeException {
     this.column = column;
     this.fault = fault;
     this.values = new TreeMap<>(values);
-  }
-
-  static TemplateProblem at(
-      String template,
-      int line,
-      int column,
-      Fault fault,
-      Map<String, String> values,
-      Throwable cause) {
-    return new TemplateProblem(template, line, column, fault, values, cause);
   }
 
   /** A fault of a file as a whole. */

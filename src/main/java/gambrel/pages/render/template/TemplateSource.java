@@ -45,7 +45,7 @@ final class TemplateSource implements TemplateLoader {
       var before = text.content().substring(0, clock.end());
       var line = (int) before.chars().filter(c -> c == '\n').count() + 1;
       var column = before.length() - before.lastIndexOf('\n') - ".now".length();
-      throw TemplateProblem.at(text.name(), line, column, Fault.CLOCK, Map.of(), null);
+      throw new TemplateProblem(text.name(), line, column, Fault.CLOCK, Map.of(), null);
     }
     return new StringReader(text.content());
   }

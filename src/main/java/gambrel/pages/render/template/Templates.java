@@ -117,7 +117,7 @@ public final class Templates {
   }
 
   private static TemplateProblem explain(ParseException e) {
-    return TemplateProblem.at(
+    return new TemplateProblem(
         e.getTemplateName(),
         e.getLineNumber(),
         e.getColumnNumber(),
@@ -141,7 +141,7 @@ public final class Templates {
     }
     var name = e.getBlamedExpressionString();
     boolean named = e instanceof InvalidReferenceException && name != null;
-    return TemplateProblem.at(
+    return new TemplateProblem(
         file(page, e),
         e.getLineNumber() == null ? 0 : e.getLineNumber(),
         e.getColumnNumber() == null ? 0 : e.getColumnNumber(),
