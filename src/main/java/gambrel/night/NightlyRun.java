@@ -7,6 +7,7 @@ import gambrel.files.publish.OutputFolder;
 import gambrel.files.publish.PublishedFiles;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
@@ -116,7 +117,7 @@ public final class NightlyRun {
       byte[] figures = RegisterStore.bytes(RegisterStore.read(planned, night));
       Files.write(file, documents.statement(night, planned, unchanged, figures));
     } catch (TemplateProblem problem) {
-      throw new RefusedException(problem.getMessage());
+      throw new RefusedException(NoticeWords.ENGLISH.of(Page.phrase(problem)));
     }
   }
 

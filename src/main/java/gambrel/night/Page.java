@@ -40,14 +40,16 @@ record Page(Optional<byte[]> bytes, Optional<TemplateProblem> problem) {
         why -> Notice.of(NoticeCode.TEMPLATE_BAD, variant, Place.NONE).with("why", phrase(why)));
   }
 
-  private static Phrase phrase(TemplateProblem problem) {
-    boolean placed = problem.line() > 0;
-    boolean missing = placed && problem.missing().isPresent();
-    return Phrase.of(missing ? "TEMPLATE.MISSING" : placed ? "TEMPLATE.PLACE" : "TEMPLATE.FILE")
+  /** The words of a template's problem, with its place if that is known. */
+  static Phrase phrase(TemplateProblem problem) {
+    var what = Phrase.of("TEMPLATE." + problem.fault());
+    for (var value : problem.values().entrySet()) {
+      what = what.with(value.getKey(), value.getValue());
+    }
+    return Phrase.of(problem.line() > 0 ? "TEMPLATE.PLACE" : "TEMPLATE.FILE")
         .with("template", problem.template())
         .with("line", problem.line())
         .with("column", problem.column())
-        .with("missing", problem.missing().orElse(""))
-        .with("what", problem.what());
+        .with("what", what);
   }
 }

@@ -25,6 +25,7 @@ import java.time.Instant;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -117,7 +118,8 @@ public final class PdfDocuments implements Documents {
     try {
       return words.of(language);
     } catch (IllegalArgumentException e) {
-      throw TemplateProblem.of(WORDS, e.getMessage(), e);
+      throw TemplateProblem.of(
+          WORDS, TemplateProblem.Fault.WORDS, Map.of("message", e.getMessage()), e);
     }
   }
 

@@ -1,23 +1,33 @@
 package gambrel.files.csv;
 
 import gambrel.trade.notice.Phrase;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
 
 /**
- * Takes lines apart into records (RFC 4180). Where a quote is never closed, only the line on which
- * it opens is broken, and reading goes on with the next line. Every line that is not blank belongs
- * to exactly one record, which keeps the number of its first line and its raw text.
+ * Splits lines into records (RFC 4180). Commons CSV splits records into cells. This class finds
+ * which lines belong to a record, because Commons CSV stops at the first badly quoted record and
+ * reads to the end of the file if a quote is never closed. Here only the line on which such a quote
+ * opens is broken, and reading goes on with the next line. Every line that is not blank belongs to
+ * exactly one record, which keeps its line number and its raw text.
  */
 public final class CsvRows {
   /** The most cells that a record may have. */
   static final int MOST_CELLS = 10_000;
 
   private static final int MOST_LINES = 200;
+
+  /** Characters of records that Commons CSV splits at a time; bounds the cells in memory. */
+  private static final int PORTION = 1 << 18;
+
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -55,15 +65,24 @@ public final class CsvRows {
   /** As {@link #all(int)}, but only the results of {@code use} are kept in memory. */
   public <T> List<T> all(int from, Function<CsvRow, T> use) {
     var used = new ArrayList<T>();
+    var spans = new ArrayList<Span>();
+    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
       } else {
-        var found = at(at);
-        used.add(use.apply(found.row()));
-        at = found.next();
+        var span = span(at);
+        spans.add(span);
+        at = span.end();
+        length += span.text().length();
+      }
+      if (length > PORTION) {
+        split(spans).forEach(row -> used.add(use.apply(row)));
+        spans.clear();
+        length = 0;
       }
     }
+    split(spans).forEach(row -> used.add(use.apply(row)));
     return used;
   }
 
@@ -82,22 +101,32 @@ public final class CsvRows {
 
   /** The record that starts at line index {@code start}, which must not be blank. */
   Found at(int start) {
+    var span = span(start);
+    return new Found(split(List.of(span)).get(0), span.end());
+  }
+
+  private Span span(int start) {
+    var scanner = new QuoteScanner(delimiter, quote);
     String first = lines.get(start).text();
-    var scanner = new RecordScanner(delimiter, quote);
     scanner.read(first);
-    String text = first;
+    if (!scanner.isOpen()) {
+      return span(scanner, start, start + 1, first);
+    }
+    var text = new StringBuilder(first);
     int end = start + 1;
     while (scanner.isOpen() && mayContinue(start, end, text.length())) {
-      String more = lines.get(end - 1).end() + lines.get(end).text();
-      scanner.read(more);
-      text = text.concat(more);
+      text.append(lines.get(end - 1).end()).append(lines.get(end).text());
+      scanner.read(lines.get(end).text());
       end++;
     }
-    int number = lines.get(start).number();
+    return span(scanner, start, end, text.toString());
+  }
+
+  private Span span(QuoteScanner scanner, int start, int end, String text) {
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Found(new CsvRow(number, first, cellsBeforeQuote(first), fault), start + 1)
-        : new Found(new CsvRow(number, text, scanner.cells(), strange(text)), end);
+        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
+        : new Span(start, end, text, strange(text), true);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -107,17 +136,17 @@ public final class CsvRows {
         && !lines.get(next).overlong();
   }
 
-  private Optional<Phrase> fault(RecordScanner scanner, int start, int end) {
+  private Optional<Phrase> fault(QuoteScanner scanner, int start, int end) {
     if (lines.get(start).overlong()) {
       return Optional.of(Phrase.of("FAULT.LONG_LINE").with("most", TextLine.LONGEST));
     }
     if (scanner.isWrong()) {
       return Optional.of(Phrase.of("FAULT.AFTER_QUOTE"));
     }
-    if (scanner.count() > MOST_CELLS) {
+    if (scanner.cells() > MOST_CELLS) {
       return Optional.of(Phrase.of("FAULT.MANY_CELLS").with("most", MOST_CELLS));
     }
-    boolean fits = scanner.count() >= fewest && scanner.count() <= most;
+    boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
     return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
         ? Optional.of(Phrase.of("FAULT.OPEN_QUOTE"))
         : Optional.empty();
@@ -141,11 +170,46 @@ public final class CsvRows {
     return text.indexOf(REPLACED) >= 0 ? Optional.of(Phrase.of("FAULT.CHARSET")) : Optional.empty();
   }
 
-  /** The cells that end before the first quote of a broken record. */
-  private List<String> cellsBeforeQuote(String text) {
-    int end = text.indexOf(quote);
-    var scanner = new RecordScanner(delimiter, quote);
-    scanner.read(end < 0 ? text : text.substring(0, end));
-    return scanner.cells().subList(0, Math.min(scanner.count() - 1, MOST_CELLS));
+  private List<CsvRow> split(List<Span> spans) {
+    var sound = new StringBuilder();
+    spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
+    try (var parser = CSVParser.parse(sound.toString(), format())) {
+      var records = parser.iterator();
+      return spans.stream()
+          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
+
+  private CSVFormat format() {
+    return CSVFormat.RFC4180
+        .builder()
+        .setDelimiter(delimiter)
+        .setQuote(quote == TextForm.NO_QUOTE ? null : Character.valueOf(quote))
+        .setIgnoreEmptyLines(false)
+        .get();
+  }
+
+  private CsvRow row(Span span, List<String> cells) {
+    return new CsvRow(lines.get(span.start()).number(), span.text(), cells, span.fault());
+  }
+
+  /** The cells that end before the first quote of a broken record. */
+  private List<String> beforeQuote(String text) {
+    int first = text.indexOf(quote);
+    int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
+    var cells = new ArrayList<String>();
+    for (int at = 0; at <= end && cells.size() < MOST_CELLS; ) {
+      int next = text.indexOf(delimiter, at);
+      cells.add(text.substring(at, next));
+      at = next + 1;
+    }
+    return cells;
+  }
+
+  /** A record as a range of lines; {@code end} is excluded. */
+  private record Span(
+      int start, int end, String text, Optional<Phrase> fault, boolean wellQuoted) {}
 }

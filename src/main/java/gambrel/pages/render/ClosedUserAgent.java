@@ -3,6 +3,7 @@ package gambrel.pages.render;
 import com.lowagie.text.Image;
 import gambrel.pages.render.template.TemplateFiles;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -10,6 +11,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.Map;
 import java.util.Optional;
 import org.xhtmlrenderer.pdf.ITextFSImage;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
@@ -17,12 +19,12 @@ import org.xhtmlrenderer.pdf.ITextUserAgent;
 import org.xhtmlrenderer.resource.ImageResource;
 import org.xhtmlrenderer.resource.XMLResource;
 
-/** Loads for a page what lies among the templates, and nothing from anywhere else. */
+/** Loads style sheets and pictures for a page from the templates and from nowhere else. */
 final class ClosedUserAgent extends ITextUserAgent {
 
   /**
-   * The invented folder that all addresses of a page are in, because the layout engine resolves
-   * style sheets against each other only as URLs that it knows. Nothing is ever opened by it.
+   * The base of all addresses of a page. The layout engine resolves addresses only against a URL
+   * with a protocol that Java knows. No file is opened by this address.
    */
   static final String BASE = "file:/templates/";
 
@@ -43,7 +45,8 @@ final class ClosedUserAgent extends ITextUserAgent {
   }
 
   /**
-   * Throws the first problem again, since the layout engine swallows those of background pictures.
+   * Throws the first problem with a picture, if there is one. The layout engine swallows problems
+   * with background pictures.
    */
   void check() {
     if (first != null) {
@@ -51,7 +54,7 @@ final class ClosedUserAgent extends ITextUserAgent {
     }
   }
 
-  /** The full address of a reference made by a page; an unreadable one stays as it is. */
+  /** The full address of a reference in a page; the reference itself if it is no valid URI. */
   static String address(String reference) {
     try {
       return URI.create(BASE).resolve(reference.replace(" ", "%20")).toString();
@@ -60,7 +63,7 @@ final class ClosedUserAgent extends ITextUserAgent {
     }
   }
 
-  /** The template file that a full address names, or empty for any other place. */
+  /** The template file of a full address; empty for an address outside the templates. */
   private static Optional<String> named(String address) {
     return address.startsWith(BASE)
         ? Optional.of(address.substring(BASE.length()).replace("%20", " "))
@@ -72,7 +75,7 @@ final class ClosedUserAgent extends ITextUserAgent {
     return uri == null ? null : address(uri);
   }
 
-  /** Style sheets come through here. */
+  /** Opens a style sheet. */
   @Override
   protected InputStream resolveAndOpenStream(String uri) {
     var name = named(resolveURI(uri)).orElseThrow(() -> outside(uri));
@@ -92,7 +95,7 @@ final class ClosedUserAgent extends ITextUserAgent {
 
   @Override
   public byte[] getBinaryResource(String uri) {
-    throw TemplateProblem.of(template, "a page cannot bring fonts of its own: " + brief(uri));
+    throw problem(Fault.FONT, "address", uri);
   }
 
   @Override
@@ -115,7 +118,7 @@ final class ClosedUserAgent extends ITextUserAgent {
   private byte[] picture(String uri) {
     var bytes = uri.startsWith(DATA_PNG) ? embedded(uri) : file(uri);
     if (bytes.length < PNG.length || !Arrays.equals(PNG, Arrays.copyOf(bytes, PNG.length))) {
-      throw TemplateProblem.of(template, "the picture " + brief(uri) + " is not a PNG");
+      throw problem(Fault.NOT_PNG, "picture", uri);
     }
     return bytes;
   }
@@ -134,12 +137,15 @@ final class ClosedUserAgent extends ITextUserAgent {
   }
 
   private TemplateProblem unreadable(String uri, Exception e) {
-    return TemplateProblem.of(template, "the picture " + brief(uri) + " cannot be read", e);
+    return TemplateProblem.of(template, Fault.PICTURE, Map.of("picture", brief(uri)), e);
   }
 
   private TemplateProblem outside(String uri) {
-    return TemplateProblem.of(
-        template, "a page may load only what lies in the templates folder, not " + brief(uri));
+    return problem(Fault.OUTSIDE, "address", uri);
+  }
+
+  private TemplateProblem problem(Fault fault, String name, String uri) {
+    return TemplateProblem.of(template, fault, Map.of(name, brief(uri)));
   }
 
   private static String brief(String uri) {

@@ -7,8 +7,8 @@ import org.xhtmlrenderer.layout.breaker.DefaultLineBreakingStrategy;
 import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
 
 /**
- * Where lines may end: as the layout engine has it, but not behind an apostrophe or a full stop
- * within a word, so that {@code l’animal} and {@code bodies.csv} stay whole.
+ * The layout engine's line breaks, except those after an apostrophe or a full stop within a word:
+ * {@code l’animal} and {@code bodies.csv} are not broken.
  */
 final class LineBreaks implements LineBreakingStrategy {
   private static final String WITHIN_WORDS = "\u2019'.";

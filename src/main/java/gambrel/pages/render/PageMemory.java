@@ -2,9 +2,9 @@ package gambrel.pages.render;
 
 import java.util.Optional;
 
-/** Pages made before, by what they were made of: laying out is most of the work of a page. */
+/** Keeps pages by their recipe, an id of all input, since layout is most of the work. */
 public interface PageMemory {
-  /** Remembers nothing. */
+  /** Keeps no page. */
   PageMemory NONE =
       new PageMemory() {
         @Override
@@ -14,13 +14,13 @@ public interface PageMemory {
 
         @Override
         public void keep(String recipe, byte[] page) {
-          // forgets it
+          // keeps no page
         }
       };
 
-  /** The very bytes that {@code recipe} gave before, if they are still there. */
+  /** The bytes of the page of that recipe; empty if it is not kept. */
   Optional<byte[]> find(String recipe);
 
-  /** Takes note of a page and of the recipe that it was made by. */
+  /** Keeps a page under its recipe. */
   void keep(String recipe, byte[] page);
 }

@@ -10,14 +10,14 @@ import org.xhtmlrenderer.css.sheet.StylesheetInfo;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
 
 /**
- * XHTML with the engine's own default styles, read directly instead of through the page's user
- * agent.
+ * XHTML with the engine's default styles. They are read from the class path, since the page's user
+ * agent opens only templates.
  */
 final class PageNamespace extends XhtmlNamespaceHandler {
 
   private static final String DEFAULTS = "/resources/css/XhtmlNamespaceHandler.css";
 
-  /** The engine draws only block boxes, and knows neither SVG nor the sectioning elements. */
+  /** Additional default styles: the engine has none for SVG and sectioning elements. */
   private static final String OWN =
       "svg, section, article, header, footer, main, aside, nav, figure, figcaption "
           + "{ display: block }\nstyle { display: none }\n";

@@ -70,8 +70,8 @@ public final class PageRenderer {
   }
 
   /**
-   * Makes a page and forgets it, so that fonts and the layout engine are loaded when the first page
-   * is wanted. Whatever fails here fails again where it is told.
+   * Makes a page and discards it, to load fonts and the layout engine early. A failure shows again
+   * when the first page is made.
    */
   public static void getReady() {
     var templates = new Templates(Optional.empty());
@@ -79,7 +79,7 @@ public final class PageRenderer {
     new PageRenderer(templates).make("ready", READY, info, List.of(), "0".repeat(32));
   }
 
-  /** The same, taking pages from {@code memory} as long as program and templates are the same. */
+  /** This renderer, with pages of the same program, templates and input from {@code memory}. */
   public PageRenderer remembering(PageMemory memory) {
     return templates.fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
   }
@@ -93,9 +93,9 @@ public final class PageRenderer {
    *
    * @param template file name among the templates, such as {@code statement.ftlh}
    * @param view a public record whose components the template names
-   * @param info what the document says about itself
+   * @param info title, language and other metadata
    * @param attachments files to embed, each under its own name
-   * @return the bytes of a file that is tagged (PDF/UA-1) and made to last (PDF/A-3a)
+   * @return the bytes of a tagged file (PDF/UA-1) for archives (PDF/A-3a)
    * @throws TemplateProblem if the template, or a file that it uses, is missing or wrong
    */
   public byte[] render(
@@ -153,7 +153,7 @@ public final class PageRenderer {
     return renderer;
   }
 
-  /** Identifies the document by what it is made of: half of a SHA-256, in hexadecimal. */
+  /** The document's id: half of the SHA-256 of all input, in hexadecimal. */
   private static String id(String xhtml, DocumentInfo info, List<Attachment> attachments) {
     try {
       var digest = MessageDigest.getInstance("SHA-256");

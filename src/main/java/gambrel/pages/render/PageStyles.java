@@ -1,7 +1,10 @@
 package gambrel.pages.render;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -20,13 +23,51 @@ import org.xhtmlrenderer.extend.UserInterface;
 import org.xhtmlrenderer.layout.SharedContext;
 
 /**
- * Finds the style of each element of a page as the layout engine's own class of this purpose does,
- * with style sheets that are parsed once for all pages.
+ * Finds the style of each element of a page, as the layout engine's own class of this purpose does.
+ * Style sheets are parsed once for all pages, and of elements that look alike, on one page or on
+ * several, only the first is matched with them.
  */
 final class PageStyles extends StyleReference {
   private final StyleSheets sheets;
   private final UserAgentCallback agent;
+  private final Siblings siblings = new Siblings();
+  private final Map<Element, StyleSheets.Match> found = new IdentityHashMap<>();
+  private StyleSheets.Parsed parsed;
   private Matcher matcher;
+  private String language;
+
+  /**
+   * The tree of the page; notes whether a rule asks for more than a {@link StyleSheets.Likeness}
+   * says.
+   */
+  private static final class Siblings extends DOMTreeResolver {
+    private Node matched;
+    private boolean askedFurther;
+
+    @Override
+    public Node getPreviousSiblingElement(Node node) {
+      askedFurther |= node != matched;
+      return super.getPreviousSiblingElement(node);
+    }
+
+    @Override
+    public boolean isFirstChildElement(Node node) {
+      askedFurther |= node != matched;
+      return super.isFirstChildElement(node);
+    }
+
+    @Override
+    public boolean isLastChildElement(Node node) {
+      askedFurther |= node != matched;
+      return super.isLastChildElement(node);
+    }
+
+    @Override
+    public int getPositionOfElement(Node node) {
+      askedFurther = true;
+      return super.getPositionOfElement(node);
+    }
+  }
 
   PageStyles(StyleSheets sheets, UserAgentCallback agent) {
     super(agent);
@@ -40,26 +81,76 @@ final class PageStyles extends StyleReference {
     var used = new ArrayList<StylesheetInfo>();
     names.getDefaultStylesheet().ifPresent(used::add);
     used.addAll(names.getStylesheets(page));
+    language = String.valueOf(names.getLang(page.getDocumentElement()));
+    parsed = sheets.parsed(used, context.getMedia(), agent);
     matcher =
         new Matcher(
-            new DOMTreeResolver(),
+            siblings,
             new StandardAttributeResolver(names, agent, screen),
             new StylesheetFactoryImpl(agent),
-            sheets.parsed(used, context.getMedia(), agent),
+            parsed.sheets(),
             context.getMedia());
   }
 
   @Override
   public CascadedStyle getCascadedStyle(Element element, boolean again) {
-    return element == null
-        ? CascadedStyle.emptyCascadedStyle
-        : matcher.getCascadedStyle(element, again);
+    return element == null ? CascadedStyle.emptyCascadedStyle : find(element).style;
   }
 
   @Override
   public CascadedStyle getPseudoElementStyle(Node node, String pseudoElement) {
     var element = node instanceof Element found ? found : (Element) node.getParentNode();
-    return matcher.getPECascadedStyle(element, pseudoElement);
+    return find(element)
+        .pseudoElements
+        .computeIfAbsent(
+            pseudoElement, name -> Optional.ofNullable(matcher.getPECascadedStyle(element, name)))
+        .orElse(null);
+  }
+
+  private StyleSheets.Match find(Element element) {
+    var known = found.get(element);
+    if (known == null) {
+      var parent = element.getParentNode() instanceof Element above ? find(above) : null;
+      known =
+          parent != null && parent.single
+              ? match(element)
+              : parsed.match(likeness(element, parent), () -> match(element));
+      found.put(element, known);
+    }
+    return known;
+  }
+
+  private StyleSheets.Match match(Element element) {
+    if (element.getParentNode() instanceof Element parent) {
+      matcher.getCascadedStyle(parent, false);
+    }
+    siblings.matched = element;
+    siblings.askedFurther = false;
+    var style = matcher.getCascadedStyle(element, false);
+    return new StyleSheets.Match(style, siblings.askedFurther);
+  }
+
+  private StyleSheets.Likeness likeness(Element element, StyleSheets.Match parent) {
+    var before = siblings.getPreviousSiblingElement(element);
+    return new StyleSheets.Likeness(
+        parent,
+        parent == null ? look(element) + language : look(element),
+        before == null ? "" : look(before),
+        siblings.isLastChildElement(element));
+  }
+
+  /** The name and the attributes of an element. */
+  private static String look(Node element) {
+    var attributes = element.getAttributes();
+    if (attributes.getLength() == 0) {
+      return element.getNodeName();
+    }
+    var look = new StringBuilder(element.getNodeName());
+    for (int i = 0; i < attributes.getLength(); i++) {
+      look.append('\0').append(attributes.item(i).getNodeName());
+      look.append('\0').append(attributes.item(i).getNodeValue());
+    }
+    return look.toString();
   }
 
   @Override

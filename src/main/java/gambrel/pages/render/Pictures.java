@@ -15,15 +15,15 @@ import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
 
 /**
- * Puts pictures and drawings where a page has {@code img} and {@code svg}; there are no forms on
- * paper.
+ * Makes pictures of {@code img} elements and drawings of {@code svg} elements. Forms are not
+ * supported.
  */
 final class Pictures implements ReplacedElementFactory {
 
   private final String template;
   private final int dotsPerPixel;
 
-  /** A drawing is asked for each time that the layout measures its place. */
+  /** Drawings by element: the layout engine asks for each several times. */
   private final Map<Element, SvgDrawing> drawings = new IdentityHashMap<>();
 
   Pictures(String template, int dotsPerPixel) {

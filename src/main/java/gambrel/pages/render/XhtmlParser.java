@@ -3,8 +3,10 @@ package gambrel.pages.render;
 import gambrel.pages.render.pdf.Fonts;
 import gambrel.pages.render.pdf.PrintableText;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import javax.xml.XMLConstants;
@@ -19,12 +21,12 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** Reads the filled page, fetching nothing from anywhere, and makes its text printable. */
+/** Parses a filled page without external entities, and makes its text printable. */
 final class XhtmlParser {
 
   private static final PrintableText TEXT = new PrintableText(Fonts::hasGlyph);
 
-  /** Parsers to be used again, one for each thread at most; one that failed is dropped. */
+  /** Parsers for reuse, at most one for each thread. A parser that failed is dropped. */
   private static final Queue<DocumentBuilder> IDLE = new ConcurrentLinkedQueue<>();
 
   private XhtmlParser() {}
@@ -32,7 +34,7 @@ final class XhtmlParser {
   /**
    * Parses a page.
    *
-   * @param template named in a problem
+   * @param template the template's name, for a problem
    * @throws TemplateProblem if the page is not well-formed XML
    */
   static Document parse(String template, String xhtml) {
@@ -45,7 +47,7 @@ final class XhtmlParser {
       makePrintable(document.getDocumentElement());
       return document;
     } catch (SAXParseException e) {
-      throw TemplateProblem.of(template, explain(page, e), e);
+      throw problem(template, page, e);
     } catch (SAXException | IOException | ParserConfigurationException e) {
       throw new IllegalStateException("the XML parser failed", e);
     }
@@ -57,31 +59,25 @@ final class XhtmlParser {
     factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     factory.setXIncludeAware(false);
     factory.setExpandEntityReferences(false);
-    // every node of a page is looked at: there is nothing to put off
+    // Every node is read, so deferred nodes would only cost time.
     factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false);
     var builder = factory.newDocumentBuilder();
     builder.setErrorHandler(new Strict());
     return builder;
   }
 
-  /** In our own words, since the parser's follow the machine's language. */
-  private static String explain(String page, SAXParseException e) {
+  /** Without the parser's own message, which follows the machine's language. */
+  private static TemplateProblem problem(String template, String page, SAXParseException e) {
     var lines = page.split("\n", -1);
     var line = lines[Math.min(Math.max(e.getLineNumber(), 1), lines.length) - 1].strip();
-    var shown = line.length() > 120 ? line.substring(0, 120) + "…" : line;
-    var advice =
-        page.contains("<!DOCTYPE")
-            ? "leave out the DOCTYPE"
-            : "close every tag, quote every attribute, write &#160; for a space that does not"
-                + " break";
-    return "the page made from it is not well-formed XHTML ("
-        + advice
-        + "); line "
-        + e.getLineNumber()
-        + " of the page, column "
-        + e.getColumnNumber()
-        + ": "
-        + shown;
+    return TemplateProblem.of(
+        template,
+        page.contains("<!DOCTYPE") ? Fault.DOCTYPE : Fault.NOT_XHTML,
+        Map.of(
+            "line", String.valueOf(e.getLineNumber()),
+            "column", String.valueOf(e.getColumnNumber()),
+            "text", line.length() > 120 ? line.substring(0, 120) + "…" : line),
+        e);
   }
 
   private static void makePrintable(Node parent) {

@@ -4,7 +4,7 @@ import gambrel.pages.views.Fact;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Is this my animal? */
+/** Answers "Is this my animal?": the heading and the facts below it. */
 final class AnimalPart {
 
   private AnimalPart() {}
@@ -21,7 +21,9 @@ final class AnimalPart {
         : kind;
   }
 
-  /** Its mark only for who owns a part of it: a mark may tell whose it is. */
+  /**
+   * Facts about the animal. Only owners of a share see its mark, since a mark may name its owner.
+   */
   static List<Fact> facts(StatementContext subject) {
     var body = subject.body();
     var wording = subject.wording();

@@ -10,15 +10,15 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What a customer has in a batch.
+ * A customer's part of a batch.
  *
  * @param subject the customer's part of a body
  * @param batch the batch
- * @param part the customer's part of the meat in what was made; none while the batch is open
+ * @param part the customer's part of the batch's meat; zero while the batch is open
  */
 record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
 
-  /** What was made: the batch's product, else what its packs are called. */
+  /** The batch's product or, if the shop names none, the items of its packs. */
   String name() {
     if (!batch.batch().product().isEmpty()) {
       return batch.batch().product();
@@ -29,46 +29,46 @@ record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
         : items.stream().map(subject::itemName).collect(Collectors.joining(", "));
   }
 
-  /** How many other animals are in it. */
+  /** The number of other bodies in the batch. */
   long others() {
     return batch.meatInByBody().keySet().stream()
         .filter(body -> !body.equals(subject.body().id()) && !body.equals(Customer.SHOP))
         .count();
   }
 
-  /** Whether meat of the shop's, of no animal in particular, is in it. */
+  /** Whether tubs without a body went into the batch: meat of the shop. */
   boolean hasShopMeat() {
     return batch.meatInByBody().containsKey(Customer.SHOP);
   }
 
-  /** Whether it comes from this body and nothing else. */
+  /** Whether all meat of the batch is from this body. */
   boolean isAlone() {
     return others() == 0 && !hasShopMeat();
   }
 
-  /** How many packs are the customer's: all of them, or not known. */
+  /** The customer's packs: all of the batch; empty if the batch is divided. */
   Optional<Integer> packs() {
     return isAlone() && subject.own().isSoleOwner()
         ? Optional.of(packings().size())
         : Optional.empty();
   }
 
-  /** What the body put in. */
+  /** The weight of the body's tubs in the batch. */
   Weight put() {
     return batch.meatInOf(subject.body().id());
   }
 
-  /** Whether its packs weigh more than the meat in them. */
+  /** Whether the packs weigh more than the meat in them. */
   boolean hasMoreThanMeat() {
     return !batch.isOpen() && batch.out().thousandths() > batch.meatOut().thousandths();
   }
 
-  /** What its packs weigh, with everything in them. */
+  /** Prints the weight of the packs, with everything added. */
   String packed() {
     return subject.total(packings());
   }
 
-  /** What else is in it, as the shop lists it; or empty. */
+  /** What the shop lists as added to the batch; empty if it lists nothing. */
   String added() {
     return batch.batch().added().replace(";", ",");
   }

@@ -7,7 +7,7 @@ import gambrel.trade.shop.Settings.Bins;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What became of the weight into the boning room. The parts add up to it. */
+/** The parts of the weight into the boning room. They add up to it. */
 final class BoningParts {
   private BoningParts() {}
 
@@ -15,8 +15,8 @@ final class BoningParts {
    * A part.
    *
    * @param kind the kind of its bar
-   * @param label key of what it is
-   * @param weight of the whole body
+   * @param label key of its name
+   * @param weight its weight for the whole body
    */
   record Part(FlowView.Kind kind, String label, Weight weight) {}
 
@@ -38,7 +38,7 @@ final class BoningParts {
     return parts;
   }
 
-  /** With how many decimals the parts are printed, so that they add up as printed. */
+  /** The decimals with which the parts are printed, so that they add up as printed. */
   static int decimals(StatementContext subject, List<Part> parts) {
     var least = WeightDecimals.of(subject.balance().weighings().out(), subject.settings().unit());
     return WeightDecimals.fitting(
@@ -46,7 +46,7 @@ final class BoningParts {
   }
 
   private static void add(List<Part> parts, FlowView.Kind kind, String label, Weight weight) {
-    // Less than is printed comes of converting units, and is nothing.
+    // Converting units can leave less than the smallest printed weight.
     if (weight.thousandths() != 0) {
       parts.add(new Part(kind, label, weight));
     }

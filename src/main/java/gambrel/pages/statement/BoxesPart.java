@@ -1,9 +1,7 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.CutsView;
-import gambrel.pages.words.Formats;
 import gambrel.pages.words.Shares100;
-import gambrel.pages.words.Wording;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
@@ -14,26 +12,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What is in the boxes, cut by cut. */
-final class BoxesPart {
-  /** A list of so few cuts needs no heads between. */
+/** The table of cuts in the customer's boxes. */
+final class BoxesPart extends StatementPart {
+  /** Up to this many cuts are listed without group heads. */
   private static final int SHORT_LIST = 8;
 
-  private final StatementContext subject;
-  private final Wording wording;
-  private final Formats formats;
   private final int decimals;
   private final List<Line> lines = new ArrayList<>();
 
   /**
-   * One line of the boxes.
+   * One line of the table.
    *
-   * @param group the part of the carcase that it comes from, or empty
-   * @param name of the cut
-   * @param note such as what a batch was made of; may be empty
-   * @param packs their number, where known
-   * @param weight what is the customer's
-   * @param offal whether it is outside take-home
+   * @param group the quarter that the cut comes from; may be empty
+   * @param name name of the cut
+   * @param note a remark, such as what a batch was made of; may be empty
+   * @param packs the number of packs; empty if the packs are divided
+   * @param weight the customer's weight
+   * @param offal whether it is outside the take-home weight
    */
   private record Line(
       String group,
@@ -44,25 +39,26 @@ final class BoxesPart {
       boolean offal) {}
 
   private BoxesPart(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
-    this.formats = subject.formats();
+    super(subject);
     this.decimals = subject.homeDecimals();
   }
 
-  /** Empty where nothing is packed. */
+  /** The table; empty if the customer has no packs. */
   static Optional<CutsView> of(StatementContext subject) {
     var part = new BoxesPart(subject);
     part.addLines();
     return part.lines.isEmpty() ? Optional.empty() : Optional.of(part.view());
   }
 
-  /** In the order of the carcase, batches behind; with outright packs first if divided. */
+  /**
+   * Adds the lines in the order of the cut tree, then the batches. If the body is divided, the
+   * packs that name the customer come first.
+   */
   private void addLines() {
     boolean apart = subject.isSharer() && !subject.own().outright().isZero();
-    String divided = apart ? wording.say("boxes.group.divided", subject.share()) : "";
+    String divided = apart ? say("boxes.group.divided", subject.share()) : "";
     if (apart) {
-      addOutright(wording.say("boxes.group.outright"));
+      addOutright(say("boxes.group.outright"));
     }
     boolean grouped = !apart && isLong();
     for (var line : subject.own().lines()) {
@@ -73,7 +69,7 @@ final class BoxesPart {
           split ? Optional.empty() : line.packs(),
           split ? line.shared() : line.weight());
     }
-    String last = grouped ? wording.say("boxes.group.other") : divided;
+    String last = grouped ? say("boxes.group.other") : divided;
     for (var batch : subject.batchMeat()) {
       if (!batch.part().isZero()) {
         lines.add(new Line(last, batch.name(), note(batch), batch.packs(), batch.part(), false));
@@ -93,7 +89,7 @@ final class BoxesPart {
   private void add(String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
     if (!weight.isZero()) {
       boolean whole = line.item().equals(CutTree.ROOT) && subject.is(Outcome.WHOLE);
-      String name = whole ? wording.say("boxes.whole") : subject.itemName(line.item());
+      String name = whole ? say("boxes.whole") : subject.itemName(line.item());
       lines.add(new Line(group, name, "", packs, weight, line.isOffal()));
     }
   }
@@ -102,7 +98,7 @@ final class BoxesPart {
     return subject.own().lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
   }
 
-  /** The quarter that an item comes from, where it is of one. */
+  /** The quarter above an item in the cut tree; "other" if there is none. */
   private String quarter(String item) {
     String quarter = "";
     for (Item above : subject.tree().path(item)) {
@@ -111,7 +107,7 @@ final class BoxesPart {
         quarter = subject.name(above);
       }
     }
-    return quarter.isEmpty() ? wording.say("boxes.group.other") : quarter;
+    return quarter.isEmpty() ? say("boxes.group.other") : quarter;
   }
 
   private String note(BatchMeat batch) {
@@ -121,10 +117,10 @@ final class BoxesPart {
     } else if (batch.others() > 0) {
       note = wording.count("boxes.batch.mixed", batch.others(), formats.count(batch.others()));
     } else {
-      note = wording.say("boxes.batch.shop");
+      note = say("boxes.batch.shop");
     }
     return batch.hasMoreThanMeat() && batch.packs().isPresent()
-        ? wording.say("boxes.batch.packed", note, batch.packed())
+        ? say("boxes.batch.packed", note, batch.packed())
         : note;
   }
 
@@ -140,7 +136,7 @@ final class BoxesPart {
         summed ? Optional.of(total(cuts)) : Optional.empty(),
         offal.isEmpty()
             ? Optional.empty()
-            : Optional.of(new CutsView.Group(wording.say("boxes.offal"), offal)),
+            : Optional.of(new CutsView.Group(say("boxes.offal"), offal)),
         notes(summed && !offal.isEmpty()));
   }
 
@@ -159,7 +155,7 @@ final class BoxesPart {
     return groups;
   }
 
-  /** A body left as it hung was weighed on the rail. */
+  /** A row. The weight of a body left whole has the decimals of the rail scale. */
   private CutsView.Row row(Line line, String share) {
     boolean hung = subject.is(Outcome.WHOLE) && !line.offal();
     return new CutsView.Row(
@@ -185,13 +181,13 @@ final class BoxesPart {
     var notes = new ArrayList<String>();
     boolean divided = subject.isSharer() && subject.is(Outcome.CUT);
     if (divided && lines.stream().anyMatch(line -> line.packs().isEmpty())) {
-      notes.add(wording.say("boxes.divided"));
+      notes.add(say("boxes.divided"));
     }
     if (subject.batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat)) {
-      notes.add(wording.say("boxes.added"));
+      notes.add(say("boxes.added"));
     }
     if (offalOutside) {
-      notes.add(wording.say("boxes.offal.outside"));
+      notes.add(say("boxes.offal.outside"));
     }
     return notes;
   }

@@ -1,9 +1,7 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
-import gambrel.pages.words.Formats;
 import gambrel.pages.words.WeightDecimals;
-import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.register.FigureNames;
 import gambrel.trade.register.Figures;
@@ -16,21 +14,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What a revision replaces, and what is different: cuts by their names, figures as printed. */
-final class ChangesPart {
+/** The revision that a statement replaces, with a table of the changed figures. */
+final class ChangesPart extends StatementPart {
   private static final String OPEN = "open";
 
-  private final StatementContext subject;
-  private final Wording wording;
-  private final Formats formats;
-
   private ChangesPart(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
-    this.formats = subject.formats();
+    super(subject);
   }
 
-  /** Empty for a first statement. */
+  /** The table; empty for a first statement. */
   static Optional<TextTable> of(
       StatementContext subject, Planned planned, Optional<List<Figures.Change>> changes) {
     return planned
@@ -53,15 +45,13 @@ final class ChangesPart {
     var rows = changes.map(this::rows).orElse(List.of());
     String remark = "";
     if (changes.isEmpty() || changes.get().isEmpty()) {
-      remark = ' ' + wording.say(changes.isEmpty() ? "changes.unknown" : "changes.none");
+      remark = ' ' + say(changes.isEmpty() ? "changes.unknown" : "changes.none");
     }
-    var heads =
-        List.of(
-            wording.say("changes.item"), wording.say("changes.was"), wording.say("changes.now"));
+    var heads = List.of(say("changes.item"), say("changes.was"), say("changes.now"));
     return new TextTable(sentence + remark, heads, rows, "");
   }
 
-  /** One row a thing: packs and weight of a cut stand together. */
+  /** One row for each name: packs and weight of a cut share a row. */
   private List<List<String>> rows(List<Figures.Change> changes) {
     Map<String, List<Figures.Change>> byLabel = new LinkedHashMap<>();
     for (var change : changes) {
@@ -78,13 +68,13 @@ final class ChangesPart {
     return rows;
   }
 
-  /** The only owner's take-home is the body's. */
+  /** Whether a change repeats another: a sole owner's take-home is that of the body. */
   private boolean isTwice(Figures.Change change) {
     return subject.own().isSoleOwner()
         && change.name().equals(FigureNames.BODY + FigureNames.TAKE_HOME);
   }
 
-  /** The values of one thing, its packs before its weight. */
+  /** The values of one row, packs before weight. */
   private String values(List<Figures.Change> changes, Function<Figures.Change, String> which) {
     var texts = new ArrayList<String>();
     for (var change : changes) {
@@ -94,7 +84,7 @@ final class ChangesPart {
         texts.add(packs ? 0 : texts.size(), text(change, value));
       }
     }
-    return texts.isEmpty() ? wording.say("changes.nothing.was") : String.join(", ", texts);
+    return texts.isEmpty() ? say("changes.nothing.was") : String.join(", ", texts);
   }
 
   private String label(String name) {
@@ -103,20 +93,13 @@ final class ChangesPart {
       return subject.itemName(id);
     }
     if (name.startsWith(FigureNames.BATCH)) {
-      return batch(id);
+      return subject.batchName(id);
     }
     if (name.startsWith(FigureNames.BATCH_BODIES)) {
-      return wording.say("changes.bodies", batch(id));
+      return say("changes.bodies", subject.batchName(id));
     }
     String key = "figure." + (name.startsWith(FigureNames.BODY) ? "body." : "") + id;
-    return wording.words().has(key) ? wording.say(key) : id;
-  }
-
-  private String batch(String id) {
-    var batch = subject.night().batches().get(id);
-    return batch == null
-        ? wording.say("batch.unnamed", id)
-        : new BatchMeat(subject, batch, Weight.ZERO).name();
+    return wording.words().has(key) ? say(key) : id;
   }
 
   private String text(Figures.Change change, String value) {
@@ -132,7 +115,7 @@ final class ChangesPart {
       return value;
     }
     return value.equals(OPEN)
-        ? wording.say("changes.open")
+        ? say("changes.open")
         : formats.weight(Weight.of(new BigDecimal(value)), decimals(change));
   }
 
@@ -145,7 +128,10 @@ final class ChangesPart {
         || name.equals(FigureNames.BODY + "days_hung");
   }
 
-  /** What goes home is printed here as everywhere on the page; the rest as finely as it needs. */
+  /**
+   * The decimals of a weight: those of the page for what goes home, else as many as the weight
+   * needs.
+   */
   private int decimals(Figures.Change change) {
     var weights = new ArrayList<Weight>();
     for (var value : List.of(change.was(), change.now())) {

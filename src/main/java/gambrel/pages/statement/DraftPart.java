@@ -2,20 +2,14 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.DraftView;
 import gambrel.pages.words.WeightDecimals;
-import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.register.Planned;
 import java.util.ArrayList;
 
-/** Why a statement is not final, in plain words. */
-final class DraftPart {
-  private final StatementContext subject;
-  private final Wording wording;
-
+/** The reasons why a statement is held, each as a sentence. */
+final class DraftPart extends StatementPart {
   private DraftPart(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
   static DraftView of(StatementContext subject, Planned planned) {
@@ -44,15 +38,13 @@ final class DraftPart {
   private String words(Reason reason) {
     String key = "draft.reason." + reason.code().id();
     return switch (reason.code()) {
-      case RAIL_MISSING -> wording.say(key, wording.say("draft.rail." + reason.name()));
-      case LOSS_NEGATIVE ->
-          wording.say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
+      case RAIL_MISSING -> say(key, say("draft.rail." + reason.name()));
+      case LOSS_NEGATIVE -> say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
       case LOSS_HIGH ->
-          wording.say(
-              key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
-      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> wording.say(key, batch(reason.name()));
-      case CHARGE_UNKNOWN -> wording.say(key, charge(reason));
-      case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> wording.say(key);
+          say(key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
+      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, subject.batchName(reason.name()));
+      case CHARGE_UNKNOWN -> say(key, charge(reason));
+      case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
     };
   }
 
@@ -60,11 +52,7 @@ final class DraftPart {
     var weighings = new ArrayList<>(subject.balance().weighings().out());
     weighings.addAll(subject.balance().boningWeighings());
     int decimals = WeightDecimals.of(weighings, subject.settings().unit());
-    return subject.formats().fitting(reason.weight(name), decimals);
-  }
-
-  private String batch(String id) {
-    return new BatchMeat(subject, subject.night().batches().get(id), Weight.ZERO).name();
+    return formats.fitting(reason.weight(name), decimals);
   }
 
   private static String charge(Reason reason) {

@@ -4,12 +4,12 @@ import gambrel.trade.shop.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the reader should know of the picture of where each kilo went. */
+/** Notes below the flow chart. */
 final class FlowNotes {
 
   private FlowNotes() {}
 
-  /** All sentences as one paragraph; none where there is nothing to say. */
+  /** All notes as one paragraph; an empty list if there are none. */
   static List<String> of(StatementContext subject) {
     var wording = subject.wording();
     var outputs = subject.outputs().orElseThrow();

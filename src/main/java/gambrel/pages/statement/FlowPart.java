@@ -3,26 +3,26 @@ package gambrel.pages.statement;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.Shares100;
-import gambrel.pages.words.Wording;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Outcome;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Where each kilo of the whole body went, from alive to the boxes. */
-final class FlowPart {
-  private final StatementContext subject;
-  private final Wording wording;
-  private final FlowBars bars;
+/** The flow chart: the weights of the whole body from alive to the boxes. */
+final class FlowPart extends StatementPart {
+  private final Weight longest;
+  private final List<FlowView.Row> bars = new ArrayList<>();
 
   private FlowPart(StatementContext subject, Weight longest) {
-    this.subject = subject;
-    this.wording = subject.wording();
-    this.bars = new FlowBars(longest);
+    super(subject);
+    this.longest = longest;
   }
 
-  /** Empty where nothing came of the body yet, or it is not the customer's. */
+  /** The chart; empty before the first end product, and for a customer without a share. */
   static Optional<FlowView> of(StatementContext subject) {
     boolean shown =
         !subject.isOutrightOnly()
@@ -40,7 +40,7 @@ final class FlowPart {
     return longest;
   }
 
-  /** The live weight, where it can be followed to the rail. */
+  /** The live weight; empty if the hot weight is unknown or not below it. */
   private static Optional<Weight> live(StatementContext subject) {
     var hot = subject.balance().hot();
     return subject
@@ -55,11 +55,11 @@ final class FlowPart {
     hanging();
     if (subject.is(Outcome.WHOLE)) {
       var home = subject.balance().boning().orElseThrow();
-      bars.start().part(Kind.HOME, wording.say("flow.home"), home, subject.hung(home), "");
+      bar(Kind.HOME, "flow.home", Weight.ZERO, home, subject.hung(home), "");
     } else {
       boning();
     }
-    return new FlowView(bars.rows(), FlowNotes.of(subject));
+    return new FlowView(bars, FlowNotes.of(subject));
   }
 
   private void dressing() {
@@ -70,19 +70,14 @@ final class FlowPart {
     boolean guessed = subject.body().liveGuessed();
     var hot = subject.balance().hot().orElseThrow();
     var lost = subject.balance().shares().dressing().orElseThrow().rest();
-    bars.stage(
-        wording.say(guessed ? "flow.live.guessed" : "flow.live"),
-        live.get(),
-        subject.live(live.get()),
-        "");
-    String label = subject.isSkinned() ? "flow.dressing" : "flow.dressing.pork";
-    bars.off(
+    String stage = guessed ? "flow.live.guessed" : "flow.live";
+    bar(Kind.STAGE, stage, Weight.ZERO, live.get(), subject.live(live.get()), "");
+    off(
         Kind.LOST,
-        wording.say(label),
+        subject.isSkinned() ? "flow.dressing" : "flow.dressing.pork",
+        hot,
         lost.part(),
-        subject.hung(lost.part()),
-        share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost),
-        hot);
+        share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost));
   }
 
   private void chilling() {
@@ -97,18 +92,12 @@ final class FlowPart {
             .flatMap(live -> balance.shares().dressing())
             .map(dressing -> share(ofLive, dressing))
             .orElse("");
-    bars.stage(wording.say("flow.hot"), hot, subject.hung(hot), of);
-    balance
-        .shares()
-        .chillShrink()
-        .ifPresent(
-            shrink ->
-                shrunk(
-                    "flow.chill",
-                    "flow.of.hot",
-                    shrink,
-                    balance.figures().weights().trimmedBeforeCold(),
-                    balance.cold().orElseThrow()));
+    stage("flow.hot", hot, of);
+    var shrink = balance.shares().chillShrink();
+    if (shrink.isPresent()) {
+      var trimmed = balance.figures().weights().trimmedBeforeCold();
+      shrunk("flow.chill", "flow.of.hot", shrink.get(), trimmed, balance.cold().orElseThrow());
+    }
   }
 
   private void hanging() {
@@ -119,54 +108,64 @@ final class FlowPart {
     }
     var cold = balance.cold().get();
     var boning = balance.boning().orElseThrow();
-    bars.stage(
-        wording.say("flow.cold"),
+    stage(
+        "flow.cold",
         cold,
-        subject.hung(cold),
         balance.shares().coldOfHot().map(share -> share("flow.of.hot", share)).orElse(""));
-    shrunk(
-        "flow.ageing",
-        "flow.of.cold",
-        shrink.get(),
-        balance.figures().weights().trimmedAfterCold(),
-        boning);
+    var trimmed = balance.figures().weights().trimmedAfterCold();
+    shrunk("flow.ageing", "flow.of.cold", shrink.get(), trimmed, boning);
   }
 
-  /** What was trimmed in a step of hanging, and what was lost in it, down to the weight left. */
+  /** Adds the rail trim and the shrink of a step, down to the weight {@code left}. */
   private void shrunk(String label, String of, Share shrink, Weight trimmed, Weight left) {
     var lost = shrink.part();
     if (!trimmed.isZero()) {
-      bars.off(
-          Kind.LEFT,
-          wording.say("flow.trimmed"),
-          trimmed,
-          subject.hung(trimmed),
-          "",
-          left.plus(lost));
+      off(Kind.LEFT, "flow.trimmed", left.plus(lost), trimmed, "");
     }
-    bars.off(Kind.LOST, wording.say(label), lost, subject.hung(lost), share(of, shrink), left);
+    off(Kind.LOST, label, left, lost, share(of, shrink));
   }
 
   private void boning() {
     var boning = subject.balance().boning().orElseThrow();
-    bars.stage(
-        wording.say("flow.boning"),
-        boning,
-        subject.hung(boning),
-        subject.formats().percentTenths(1000));
-    bars.start();
+    stage("flow.boning", boning, formats.percentTenths(1000));
     var parts = BoningParts.of(subject);
     var shares = Shares100.tenths(parts.stream().map(part -> printed(part.weight())).toList());
     int decimals = BoningParts.decimals(subject, parts);
+    var left = Weight.ZERO;
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
-      bars.part(
+      String text = formats.weight(part.weight(), decimals);
+      bar(
           part.kind(),
-          wording.say(part.label()),
+          part.label(),
+          left,
           part.weight(),
-          subject.formats().weight(part.weight(), decimals),
-          subject.formats().percentTenths(shares.get(i)));
+          text,
+          formats.percentTenths(shares.get(i)));
+      left = left.plus(part.weight());
     }
+  }
+
+  /** Adds the weight of the body at a step. */
+  private void stage(String label, Weight weight, String share) {
+    bar(Kind.STAGE, label, Weight.ZERO, weight, subject.hung(weight), share);
+  }
+
+  /** Adds a loss, to the right of the weight {@code left} that remains. */
+  private void off(Kind kind, String label, Weight left, Weight lost, String share) {
+    bar(kind, label, left, lost, subject.hung(lost), share);
+  }
+
+  /** Adds a bar to scale. One that is negative or beyond the chart is a line at its place. */
+  private void bar(Kind kind, String label, Weight from, Weight weight, String text, String share) {
+    int left = Math.max(0, Math.min(place(from), FlowView.FULL - 1));
+    int right = Math.max(left + 1, Math.min(place(from.plus(weight)), FlowView.FULL));
+    bars.add(new FlowView.Row(kind, say(label), left, right - left, text, share));
+  }
+
+  private int place(Weight weight) {
+    var place = weight.fraction().multiply(BigFraction.of(FlowView.FULL));
+    return Exact.round(place.divide(longest.fraction()), 0).intValueExact();
   }
 
   private static Weight printed(Weight weight) {
@@ -174,6 +173,6 @@ final class FlowPart {
   }
 
   private String share(String key, Share share) {
-    return wording.say(key, subject.formats().percent(share.percent()));
+    return say(key, formats.percent(share.percent()));
   }
 }

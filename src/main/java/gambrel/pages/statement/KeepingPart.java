@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
-import gambrel.pages.words.Wording;
 import gambrel.trade.cuts.Food;
 import gambrel.trade.cuts.Food.Span;
 import gambrel.trade.cuts.Food.Temperature;
@@ -15,23 +14,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * How to keep and cook what is in the boxes, as far as published sources say it, and what the
- * household must mind.
- */
-final class KeepingPart {
-  /** From this age on parts of cattle may not be eaten: 9 CFR 310.22 and its like elsewhere. */
+/** How to keep and cook the food in the boxes, from published sources, and the cautions. */
+final class KeepingPart extends StatementPart {
+  /** Age from which parts of cattle are specified risk material (9 CFR 310.22). */
   private static final int RISK_MONTHS = 30;
 
-  private final StatementContext subject;
-  private final Wording wording;
-
   private KeepingPart(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty where the sources say nothing of what the household got. */
+  /** The table; empty if the sources have no advice on the customer's items. */
   static Optional<TextTable> of(StatementContext subject) {
     return subject.is(Outcome.CUT) ? new KeepingPart(subject).table() : Optional.empty();
   }
@@ -41,16 +33,16 @@ final class KeepingPart {
     var rows = kinds().stream().map(this::row).toList();
     var heads =
         List.of(
-            wording.say("keeping.food"),
-            wording.say("keeping.fridge", temperature(foods.fridge())),
-            wording.say("keeping.freezer", temperature(foods.freezer())),
-            wording.say("keeping.cook"));
+            say("keeping.food"),
+            say("keeping.fridge", temperature(foods.fridge())),
+            say("keeping.freezer", temperature(foods.freezer())),
+            say("keeping.cook"));
     return rows.isEmpty()
         ? Optional.empty()
-        : Optional.of(new TextTable("", heads, rows, wording.say("keeping.source")));
+        : Optional.of(new TextTable("", heads, rows, say("keeping.source")));
   }
 
-  /** The kinds of food that the household got, in the order of the table. */
+  /** The kinds of food in the customer's boxes, in the order of food.csv. */
   private List<Food> kinds() {
     var foods = subject.night().shop().foods();
     var batched =
@@ -66,7 +58,7 @@ final class KeepingPart {
 
   private List<String> row(Food food) {
     return List.of(
-        wording.say("keeping." + food.id()),
+        say("keeping." + food.id()),
         span(food.fridgeDays(), "keeping.days", "keeping.days"),
         span(food.freezerMonths(), "keeping.month", "keeping.months"),
         food.cooked().map(heat -> cooked(food, temperature(heat))).orElse(""));
@@ -74,28 +66,27 @@ final class KeepingPart {
 
   private String cooked(Food food, String heat) {
     return food.restMinutes()
-        .map(rest -> wording.say("keeping.rest", heat, subject.formats().count(rest)))
+        .map(rest -> say("keeping.rest", heat, formats.count(rest)))
         .orElse(heat);
   }
 
   private String span(Optional<Span> span, String one, String many) {
-    return span.map(s -> wording.say(s.most() == 1 ? one : many, text(s)))
-        .orElseGet(() -> wording.say("keeping.ask"));
+    return span.map(s -> say(s.most() == 1 ? one : many, text(s)))
+        .orElseGet(() -> say("keeping.ask"));
   }
 
   private String text(Span span) {
-    String most = subject.formats().count(span.most());
-    return span.least() == span.most() ? most : subject.formats().count(span.least()) + "–" + most;
+    String most = formats.count(span.most());
+    return span.least() == span.most() ? most : formats.count(span.least()) + "–" + most;
   }
 
   private String temperature(Temperature temperature) {
     boolean american = subject.settings().region() == Region.US;
     var degrees = american ? temperature.fahrenheit() : temperature.celsius();
-    return wording.say(
-        american ? "keeping.fahrenheit" : "keeping.celsius", subject.formats().number(degrees));
+    return say(american ? "keeping.fahrenheit" : "keeping.celsius", formats.number(degrees));
   }
 
-  /** Short sentences for the end of the page. */
+  /** Cautions for the end of the page, a sentence or two each. */
   static List<String> cautions(StatementContext subject) {
     var wording = subject.wording();
     var cautions = new ArrayList<String>();

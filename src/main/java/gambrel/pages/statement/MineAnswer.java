@@ -1,25 +1,19 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.Wording;
-import gambrel.trade.balance.Outputs;
-import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Is this all mine, and only mine? */
-final class MineAnswer {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "Is this all mine, and only mine?": other animals, additions and other owners. */
+final class MineAnswer extends StatementPart {
   private final List<String> lines = new ArrayList<>();
 
   private MineAnswer(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty where nothing is packed yet. */
+  /** The answer; empty before the first pack. */
   static Optional<Answer> of(StatementContext subject) {
     return subject.own().lines().isEmpty() && subject.own().batchParts().isEmpty()
         ? Optional.empty()
@@ -39,51 +33,50 @@ final class MineAnswer {
     }
     batches.forEach(this::added);
     others();
-    return new Answer("mine", wording.say("mine.question"), lead(alone), lines, List.of());
+    return new Answer("mine", say("mine.question"), lead(alone), lines, List.of());
   }
 
   private String lead(boolean alone) {
     if (subject.isOutrightOnly()) {
-      return wording.say("mine.lead.outright");
+      return say("mine.lead.outright");
     }
     if (!alone) {
-      return wording.say("mine.lead.mixed");
+      return say("mine.lead.mixed");
     }
     if (subject.isSharer()) {
-      return wording.say("mine.lead.share", subject.share());
+      return say("mine.lead.share", subject.share());
     }
     return subject.isMob()
-        ? wording.say("mine.lead.mob", subject.formats().count(subject.body().head()))
-        : wording.say("mine.lead");
+        ? say("mine.lead.mob", formats.count(subject.body().head()))
+        : say("mine.lead");
   }
 
   private void mixed(BatchMeat batch) {
     String part = subject.home(batch.part());
     if (batch.others() > 0) {
-      String others = subject.formats().count(batch.others());
+      String others = formats.count(batch.others());
       lines.add(wording.count("mine.batch.mixed", batch.others(), batch.name(), others, part));
     }
     if (batch.hasShopMeat()) {
-      lines.add(wording.say("mine.batch.shop", batch.name(), part));
+      lines.add(say("mine.batch.shop", batch.name(), part));
     }
   }
 
   private void added(BatchMeat batch) {
     if (!batch.added().isEmpty()) {
-      lines.add(wording.say("mine.added", batch.name(), batch.added()));
+      lines.add(say("mine.added", batch.name(), batch.added()));
     } else if (!batch.batch().added().isZero()) {
-      lines.add(wording.say("mine.added.unknown", batch.name()));
+      lines.add(say("mine.added.unknown", batch.name()));
     }
   }
 
   private void others() {
     if (subject.isSharer()) {
-      lines.add(wording.say("mine.divided"));
+      lines.add(say("mine.divided"));
     } else if (!subject.isOutrightOnly()) {
-      var whole = subject.outputs().map(Outputs::takeHome).orElse(Weight.ZERO);
-      var elsewhere = Weight.ofThousandths(whole.thousandths()).minus(subject.own().takeHome());
-      if (elsewhere.hundredThousandths() > 0) {
-        lines.add(wording.say("mine.elsewhere", subject.home(elsewhere)));
+      var elsewhere = subject.takeHomeOfOthers();
+      if (!elsewhere.isZero()) {
+        lines.add(say("mine.elsewhere", subject.home(elsewhere)));
       }
     }
   }

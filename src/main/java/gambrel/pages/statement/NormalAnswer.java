@@ -1,26 +1,28 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.Wording;
 import gambrel.trade.decision.State;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.reckoning.BodyAccount;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Outcome;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Is that normal? Held against published ranges and against the shop's own bodies of the kind. */
-final class NormalAnswer {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "Is that normal?" with published ranges and with earlier bodies of the shop. */
+final class NormalAnswer extends StatementPart {
   private final List<String> lines = new ArrayList<>();
   private boolean usual = true;
 
   private NormalAnswer(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty if there is nothing to compare with, and while the body is held. */
+  /** The answer; empty if there is nothing to compare with, or if the body is held. */
   static Optional<Answer> of(StatementContext subject) {
     return subject.account().decision().state() == State.HELD
         ? Optional.empty()
@@ -39,10 +41,9 @@ final class NormalAnswer {
     if (lines.isEmpty()) {
       return Optional.empty();
     }
-    lines.add(wording.say("normal.depends"));
-    String lead = wording.say(usual ? "normal.lead.within" : "normal.lead.outside");
-    return Optional.of(
-        new Answer("normal", wording.say("normal.question"), lead, lines, List.of()));
+    lines.add(say("normal.depends"));
+    String lead = say(usual ? "normal.lead.within" : "normal.lead.outside");
+    return Optional.of(new Answer("normal", say("normal.question"), lead, lines, List.of()));
   }
 
   private void published(String figure, String key, BigFraction percent) {
@@ -51,22 +52,22 @@ final class NormalAnswer {
     range.ifPresent(
         usual ->
             lines.add(
-                wording.say(
+                say(
                         key,
                         percent(percent),
-                        subject.formats().percent(usual.low()),
-                        subject.formats().percent(usual.high()),
+                        formats.percent(usual.low()),
+                        formats.percent(usual.high()),
                         wording.source(usual))
                     + verdict(usual.compare(percent), guessed)));
   }
 
-  /** A guess is shown beside the range but proves nothing. */
+  /** How a figure compares with a range; empty if it is within, or rests on a guessed weight. */
   private String verdict(int compared, boolean guessed) {
     if (compared == 0 || guessed) {
       return "";
     }
     usual = false;
-    return " " + wording.say(compared < 0 ? "normal.below" : "normal.above");
+    return " " + say(compared < 0 ? "normal.below" : "normal.above");
   }
 
   private void own(BigFraction percent) {
@@ -74,10 +75,10 @@ final class NormalAnswer {
         .ifPresent(
             others ->
                 lines.add(
-                    wording.say(
+                    say(
                             "normal.home",
                             percent(percent),
-                            subject.formats().count(others.count()),
+                            formats.count(others.count()),
                             wording.category(subject.body()),
                             percent(others.least()),
                             percent(others.most()))
@@ -85,6 +86,69 @@ final class NormalAnswer {
   }
 
   private String percent(BigFraction value) {
-    return subject.formats().percent(value);
+    return formats.percent(value);
+  }
+
+  /**
+   * The take-home percentages of earlier bodies of the same species and class at this shop.
+   *
+   * @param count the number of bodies
+   * @param least the smallest take-home of cold weight, in per cent
+   * @param most the largest take-home of cold weight, in per cent
+   */
+  private record OwnBodies(int count, BigFraction least, BigFraction most) {
+    /** With fewer bodies, a range would disclose the figures of single customers. */
+    private static final int FEWEST = 5;
+
+    private static final int MOST = 20;
+
+    /**
+     * The last 20 bodies cut before the subject's body, so that a later body changes no page; empty
+     * if there are fewer than five.
+     */
+    static Optional<OwnBodies> of(StatementContext subject) {
+      var cut = subject.balance().lastCut();
+      if (cut.isEmpty() || subject.body().category().isEmpty()) {
+        return Optional.empty();
+      }
+      var percents =
+          subject.night().bodies().values().stream()
+              .filter(account -> isOfKind(account, subject.body()) && isDone(account))
+              .filter(account -> lastCut(account).isBefore(cut.get().toInstant()))
+              .sorted(Comparator.comparing(OwnBodies::lastCut).reversed())
+              .limit(MOST)
+              .map(account -> account.balance().shares().takeHomeOfCold().orElseThrow().percent())
+              .sorted()
+              .toList();
+      return percents.size() < FEWEST
+          ? Optional.empty()
+          : Optional.of(
+              new OwnBodies(percents.size(), percents.get(0), percents.get(percents.size() - 1)));
+    }
+
+    /** Whether a percentage, as printed, is below (−1), within (0) or above (1) the range. */
+    int compare(BigFraction percent) {
+      var printed = Exact.round(percent, 1);
+      if (printed.compareTo(Exact.round(least, 1)) < 0) {
+        return -1;
+      }
+      return printed.compareTo(Exact.round(most, 1)) > 0 ? 1 : 0;
+    }
+
+    private static boolean isOfKind(BodyAccount account, Body body) {
+      return account.body().species() == body.species()
+          && account.body().category().equals(body.category());
+    }
+
+    private static boolean isDone(BodyAccount account) {
+      return account.isSettled()
+          && account.body().outcome() == Outcome.CUT
+          && account.balance().shares().takeHomeOfCold().isPresent()
+          && account.balance().lastCut().isPresent();
+    }
+
+    private static Instant lastCut(BodyAccount account) {
+      return account.balance().lastCut().orElseThrow().toInstant();
+    }
   }
 }

@@ -1,24 +1,17 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.Formats;
-import gambrel.pages.words.Wording;
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.measure.Money;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What do I owe? */
-final class OweAnswer {
-  private final StatementContext subject;
-  private final Wording wording;
-  private final Formats formats;
+/** Answers "What do I owe?". */
+final class OweAnswer extends StatementPart {
   private final CustomerMoney money;
 
   private OweAnswer(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
-    this.formats = subject.formats();
+    super(subject);
     this.money = subject.money();
   }
 
@@ -36,12 +29,12 @@ final class OweAnswer {
   private String lead() {
     int sign = money.due().compareTo(Money.ZERO);
     if (sign > 0) {
-      return wording.say("owe.due.lead", formats.money(money.due()));
+      return say("owe.due.lead", formats.money(money.due()));
     }
     if (sign < 0) {
-      return wording.say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
+      return say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
     }
-    return wording.say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
+    return say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
   }
 
   private List<String> lines() {
@@ -51,10 +44,10 @@ final class OweAnswer {
     }
     ChargesPart.unknown(subject).ifPresent(lines::add);
     if (!money.paid().equals(Money.ZERO)) {
-      lines.add(wording.say("owe.payments", formats.money(money.paid())));
+      lines.add(say("owe.payments", formats.money(money.paid())));
     }
     if (subject.isSharer() && !lines.isEmpty()) {
-      lines.add(wording.say("owe.part", subject.share()));
+      lines.add(say("owe.part", subject.share()));
     }
     return lines;
   }
@@ -62,12 +55,12 @@ final class OweAnswer {
   private String charges() {
     String total = formats.money(money.total());
     if (money.tax().equals(Money.ZERO)) {
-      return wording.say("owe.charges", total);
+      return say("owe.charges", total);
     }
     String tax = formats.money(money.tax());
     String name = ChargesPart.taxName(subject);
     return subject.settings().taxIncluded()
-        ? wording.say("owe.charges.included", total, tax, name)
-        : wording.say("owe.charges.tax", formats.money(money.net()), name, tax);
+        ? say("owe.charges.included", total, tax, name)
+        : say("owe.charges.tax", formats.money(money.net()), name, tax);
   }
 }

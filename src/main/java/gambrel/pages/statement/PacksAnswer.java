@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.Wording;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.shop.Outcome;
 import java.util.ArrayList;
@@ -9,15 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** How many packs, and what weight? */
-final class PacksAnswer {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "How many packs, and what weight?". */
+final class PacksAnswer extends StatementPart {
   private final List<String> lines = new ArrayList<>();
 
   private PacksAnswer(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
   static Answer of(StatementContext subject) {
@@ -26,25 +22,25 @@ final class PacksAnswer {
 
   private Answer answer() {
     String lead = lead();
-    return new Answer("packs", wording.say("packs.question"), lead, lines, List.of());
+    return new Answer("packs", say("packs.question"), lead, lines, List.of());
   }
 
   private String lead() {
     if (subject.is(Outcome.CONDEMNED)) {
-      lines.add(wording.say("packs.condemned"));
+      lines.add(say("packs.condemned"));
       offal();
-      return wording.say("packs.condemned.lead");
+      return say("packs.condemned.lead");
     }
     if (subject.is(Outcome.WHOLE)) {
-      lines.add(wording.say("packs.whole"));
+      lines.add(say("packs.whole"));
       offal();
-      return wording.say("packs.whole.lead", subject.hung(subject.own().takeHome()));
+      return say("packs.whole.lead", subject.hung(subject.own().takeHome()));
     }
     meat();
     outright();
     offal();
     if (!subject.openBatches().isEmpty()) {
-      lines.add(wording.say("packs.pending"));
+      lines.add(say("packs.pending"));
     }
     return cut();
   }
@@ -53,15 +49,15 @@ final class PacksAnswer {
     var own = subject.own();
     String weight = subject.home(own.takeHome());
     if (own.takeHome().isZero()) {
-      return wording.say("packs.none.lead");
+      return say("packs.none.lead");
     }
     if (subject.isSharer()) {
-      return wording.say("packs.share.lead", weight, subject.share());
+      return say("packs.share.lead", weight, subject.share());
     }
     var uncounted =
         subject.batchMeat().stream().filter(b -> b.packs().isEmpty()).map(BatchMeat::name).toList();
     int packs = counted();
-    String count = subject.formats().count(packs);
+    String count = formats.count(packs);
     return uncounted.isEmpty()
         ? wording.count("packs.lead", packs, count, weight)
         : wording.count(
@@ -72,7 +68,7 @@ final class PacksAnswer {
             uncounted.stream().collect(Collectors.joining(", ")));
   }
 
-  /** The packs that are known to be the customer's, without offal. */
+  /** The number of packs that are wholly the customer's, without offal. */
   private int counted() {
     int packs = 0;
     for (var line : subject.own().lines()) {
@@ -88,11 +84,11 @@ final class PacksAnswer {
     var own = subject.own();
     var other = own.otherHome();
     if (!other.isZero()) {
-      lines.add(wording.say("packs.meat", subject.home(own.meatHome()), subject.home(other)));
+      lines.add(say("packs.meat", subject.home(own.meatHome()), subject.home(other)));
     }
   }
 
-  /** The packs by name of a customer who also has a share. */
+  /** The packs that name a customer who also has a share. */
   private void outright() {
     var own = subject.outright();
     if (subject.isSharer() && !own.isEmpty()) {
@@ -100,7 +96,7 @@ final class PacksAnswer {
           wording.count(
               "packs.outright",
               own.size(),
-              subject.formats().count(own.size()),
+              formats.count(own.size()),
               subject.home(subject.own().outright())));
     }
   }
@@ -115,7 +111,7 @@ final class PacksAnswer {
     int packs = offal.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     lines.add(
         known
-            ? wording.count("packs.offal", packs, subject.formats().count(packs), weight)
-            : wording.say("packs.offal.share", weight));
+            ? wording.count("packs.offal", packs, formats.count(packs), weight)
+            : say("packs.offal.share", weight));
   }
 }

@@ -2,7 +2,6 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
-import gambrel.pages.words.Wording;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.shop.Outcome;
@@ -14,18 +13,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Where the rest is: packed, not taken home, not weighed. It is about the whole body. */
-final class RestFacts {
-  private final StatementContext subject;
-  private final Wording wording;
+/** Answers "Where is the rest?" for the whole body: bone, fat, waste, offal, hide and head. */
+final class RestFacts extends StatementPart {
   private final List<Fact> facts = new ArrayList<>();
 
   private RestFacts(StatementContext subject) {
-    this.subject = subject;
-    this.wording = subject.wording();
+    super(subject);
   }
 
-  /** Empty where there is nothing to say. */
+  /** The answer; empty if it would have no fact. */
   static Optional<Answer> of(StatementContext subject) {
     var facts = new RestFacts(subject).facts();
     var wording = subject.wording();
@@ -40,16 +36,16 @@ final class RestFacts {
       subject
           .balance()
           .boning()
-          .ifPresent(w -> add("rest.carcase", wording.say("rest.condemned", subject.hung(w))));
+          .ifPresent(w -> add("rest.carcase", say("rest.condemned", subject.hung(w))));
       return facts;
     }
-    if (wasSlaughtered() || weighed(this::isOffal)) {
-      add("rest.liver", offal(w -> isOn(Offal.LIVER, w)));
-      add("rest.offal", offal(w -> isOn(Offal.OTHER, w)));
+    if (wasSlaughtered() || weights(w -> subject.kind(w.item()) == Kind.OFFAL).isPresent()) {
+      add("rest.liver", offal(Offal.LIVER, "rest.none"));
+      add("rest.offal", offal(Offal.OTHER, "rest.none"));
     }
     if (subject.is(Outcome.CUT)) {
-      addKind("rest.bone", w -> kind(w) == Kind.BONE);
-      addKind("rest.fat", w -> kind(w) == Kind.FAT);
+      addKind("rest.bone", Kind.BONE);
+      addKind("rest.fat", Kind.FAT);
       addWaste();
     }
     if (wasSlaughtered()) {
@@ -60,85 +56,64 @@ final class RestFacts {
     return facts;
   }
 
-  /** What dressing takes off bodies of the species; their cut table says whether it does. */
+  /** Adds a line for a part that dressing takes off, if the cut table of the species has it. */
   private void addDressed(String label, Offal line, boolean bought) {
     if (subject.has(line)) {
-      add(label, bought ? wording.say("rest.kept") : offal(w -> isOn(line, w), "rest.slaughter"));
+      add(label, bought ? say("rest.kept") : offal(line, "rest.slaughter"));
     }
   }
 
-  /** Whether its slaughter is part of what this page is about: it came alive, or hot. */
+  /** Whether the shop weighed the body alive or hot, so that offal can be expected. */
   private boolean wasSlaughtered() {
     return subject.body().liveWeight().isPresent() || subject.balance().hot().isPresent();
   }
 
-  private boolean isOffal(Weighing weighing) {
-    return kind(weighing) == Kind.OFFAL;
-  }
-
-  private boolean isOn(Offal line, Weighing weighing) {
-    return subject.is(line, weighing.item());
-  }
-
-  private Kind kind(Weighing weighing) {
-    return subject.kind(weighing.item());
-  }
-
   private void add(String label, String text) {
-    facts.add(new Fact(wording.say(label), text));
+    facts.add(new Fact(say(label), text));
   }
 
-  private String offal(Predicate<Weighing> which) {
-    return offal(which, "rest.none");
+  private String offal(Offal line, String otherwise) {
+    return weights(w -> subject.is(line, w.item())).orElseGet(() -> say(otherwise));
   }
 
-  private String offal(Predicate<Weighing> which, String otherwise) {
-    var packed = of(Step.PACK, which);
-    var left = of(Step.BIN, which);
-    return packed.isEmpty() && left.isEmpty() ? wording.say(otherwise) : weights(packed, left);
-  }
-
-  private void addKind(String label, Predicate<Weighing> which) {
-    var packed = of(Step.PACK, which);
-    var left = of(Step.BIN, which);
-    var bins = subject.settings().bins();
-    if (bins == Bins.WEIGHED) {
-      if (!packed.isEmpty() || !left.isEmpty()) {
-        add(label, weights(packed, left));
-      }
-    } else if (bins == Bins.NO) {
-      add(
-          label,
-          packed.isEmpty()
-              ? wording.say("rest.unweighed")
-              : wording.say("rest.packed.unweighed", subject.total(packed)));
-    } else {
-      add(
-          label,
-          packed.isEmpty() && left.isEmpty()
-              ? wording.say("rest.partly.none")
-              : wording.say("rest.partly", weights(packed, left)));
+  private void addKind(String label, Kind kind) {
+    Predicate<Weighing> which = w -> subject.kind(w.item()) == kind;
+    switch (subject.settings().bins()) {
+      case WEIGHED -> weights(which).ifPresent(text -> add(label, text));
+      case PARTLY ->
+          add(
+              label,
+              weights(which)
+                  .map(text -> say("rest.partly", text))
+                  .orElseGet(() -> say("rest.partly.none")));
+      case NO ->
+          add(
+              label,
+              of(Step.PACK, which)
+                  .map(packed -> say("rest.packed.unweighed", packed))
+                  .orElseGet(() -> say("rest.unweighed")));
     }
   }
 
   private void addWaste() {
-    var left =
-        of(Step.BIN, w -> kind(w) != Kind.BONE && kind(w) != Kind.FAT && kind(w) != Kind.OFFAL);
-    if (!left.isEmpty() && subject.settings().bins() != Bins.NO) {
-      add("rest.waste", wording.say("rest.left", subject.total(left)));
-    }
+    var weighings = subject.balance().weighings();
+    of(Step.BIN, w -> weighings.binKind(w) == Kind.WASTE && !weighings.isOffal(w))
+        .filter(left -> subject.settings().bins() != Bins.NO)
+        .ifPresent(left -> add("rest.waste", say("rest.left", left)));
   }
 
-  private String weights(List<Weighing> packed, List<Weighing> left) {
-    if (left.isEmpty()) {
-      return wording.say("rest.packed", subject.total(packed));
-    }
-    return packed.isEmpty()
-        ? wording.say("rest.left", subject.total(left))
-        : wording.say("rest.packed.left", subject.total(packed), subject.total(left));
+  /** The weights that were packed and left in bins; empty if there is neither. */
+  private Optional<String> weights(Predicate<Weighing> which) {
+    var packed = of(Step.PACK, which);
+    var left = of(Step.BIN, which);
+    return packed.isPresent() && left.isPresent()
+        ? Optional.of(say("rest.packed.left", packed.get(), left.get()))
+        : packed
+            .map(weight -> say("rest.packed", weight))
+            .or(() -> left.map(weight -> say("rest.left", weight)));
   }
 
-  /** Whether the customer has a credit for an item of that line, or named after such an item. */
+  /** Whether the customer has a credit for an item of that line, or one named after the item. */
   private boolean isBought(Offal line) {
     return subject.account().bill().linesOf(subject.customer()).stream()
         .map(charged -> charged.charge())
@@ -152,11 +127,9 @@ final class RestFacts {
                             charge.id().startsWith(item.id()) || charge.item().equals(item.id())));
   }
 
-  private boolean weighed(Predicate<Weighing> which) {
-    return !of(Step.PACK, which).isEmpty() || !of(Step.BIN, which).isEmpty();
-  }
-
-  private List<Weighing> of(Step step, Predicate<Weighing> which) {
-    return subject.balance().weighings().of(step).stream().filter(which).toList();
+  /** The printed weight of the weighings of one step; empty if there are none. */
+  private Optional<String> of(Step step, Predicate<Weighing> which) {
+    var weighings = subject.balance().weighings().of(step).stream().filter(which).toList();
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(subject.total(weighings));
   }
 }

@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What the whole body gave and what this household got of it. */
+/** The weights of the whole body beside those of the customer. */
 final class SharesPart {
 
   private SharesPart() {}
 
-  /** Empty for a customer who has no share, or all of it. */
+  /** The table; empty for a customer who has no share, or the whole body. */
   static Optional<TextTable> of(StatementContext subject) {
     if (!subject.isSharer() || subject.outputs().isEmpty() || subject.is(Outcome.CONDEMNED)) {
       return Optional.empty();
@@ -41,7 +41,7 @@ final class SharesPart {
     return List.of(subject.wording().say(label), subject.home(whole), subject.home(yours));
   }
 
-  /** All that was packed for somebody by name, the shop's own included. */
+  /** The weight of all packs that name a customer or the shop. */
   private static Weight named(StatementContext subject) {
     return Weight.sum(
         subject.account().entitlements().values().stream().map(Entitlement::outright).toList());

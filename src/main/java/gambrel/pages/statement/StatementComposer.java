@@ -16,17 +16,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Puts a customer's statement into words. */
+/** Composes the view of a customer's statement. */
 public final class StatementComposer {
 
   private StatementComposer() {}
 
   /**
-   * The statement as it is printed.
+   * The view of one statement.
    *
-   * @param changes what is different from the statement that it replaces; empty where that is not
-   *     known
-   * @param draft whether it is held
+   * @param planned the customer, the body and the revision
+   * @param changes the figures that differ from the replaced statement; empty if unknown
+   * @param draft whether the statement is held
    * @param wording the customer's words
    */
   public static StatementView compose(
@@ -59,7 +59,7 @@ public final class StatementComposer {
         KeepingPart.cautions(subject));
   }
 
-  /** The questions that customers ask, in the order in which they ask them. */
+  /** The answers to customers' questions, in the order of the page. */
   private static List<Answer> answers(StatementContext subject) {
     boolean condemned = subject.is(Outcome.CONDEMNED);
     boolean owner = !subject.isOutrightOnly();
@@ -77,7 +77,7 @@ public final class StatementComposer {
     return answers;
   }
 
-  /** What is still to come, and when; the last batch says that a revision follows. */
+  /** The open batches with their due dates. The last one says that a revision follows. */
   private static List<Fact> pending(StatementContext subject) {
     var facts = new ArrayList<Fact>();
     var open = subject.openBatches();
@@ -126,7 +126,7 @@ public final class StatementComposer {
         draft ? wording.say("statement.draft.foot", foot) : foot);
   }
 
-  /** The shop as every page of it names it. */
+  /** The shop's name and address lines, as every page prints them. */
   public static ShopView shop(Settings settings) {
     var lines = new ArrayList<String>();
     for (var text : List.of(settings.address(), settings.contact())) {

@@ -23,15 +23,14 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What a statement is about: one customer's part of one body, and how the customer is spoken to.
+ * The subject of a statement: one customer's part of one body, with the words of that customer.
  *
- * @param night all that is known
- * @param account the body
+ * @param night the night's results
+ * @param account the body's account
  * @param customer the customer's id
- * @param own what the customer gets of it
+ * @param own the customer's part of the body
  * @param wording the customer's words
  */
 record StatementContext(
@@ -62,12 +61,12 @@ record StatementContext(
   }
 
   boolean isOutrightOnly() {
-    return own().isOutrightOnly();
+    return own.isOutrightOnly();
   }
 
   /** Whether the body is divided and the customer has a part of it. */
   boolean isSharer() {
-    return !own().isOutrightOnly() && !own().isSoleOwner();
+    return !own.isOutrightOnly() && !own.isSoleOwner();
   }
 
   boolean isMob() {
@@ -80,14 +79,10 @@ record StatementContext(
 
   /** The customer's share as a fraction, such as {@code 1/2}. */
   String share() {
-    return fraction(own().share());
+    return own.share().toString().replace(" ", "");
   }
 
-  static String fraction(BigFraction share) {
-    return share.toString().replace(" ", "");
-  }
-
-  /** {@code key} for one animal, {@code key.mob} for several boned together. */
+  /** The sentence {@code key} for one animal, {@code key.mob} for several boned together. */
   String sayForHead(String key, String... figures) {
     return wording.say(isMob() ? key + ".mob" : key, figures);
   }
@@ -108,22 +103,31 @@ record StatementContext(
     return tree().find(item).map(Item::kind).orElse(Kind.WASTE);
   }
 
-  /** Whether the species has offal of that line of the page, as its cut table says. */
+  /** Whether the cut table of the species has offal that the page lists in {@code line}. */
   boolean has(Offal line) {
     return tree().items().stream().anyMatch(item -> is(line, item.id()));
   }
 
-  /** Whether an item is offal of that line of the page. */
+  /** Whether an item is offal that the page lists in {@code line}. */
   boolean is(Offal line, String item) {
     return kind(item) == Kind.OFFAL && tree().facts(item).offalLine() == line;
   }
 
-  /** Whether bodies of the species are skinned when they are dressed. */
+  /** Whether dressing takes the skin off bodies of the species. */
   boolean isSkinned() {
     return has(Offal.HIDE) || has(Offal.SKIN);
   }
 
-  /** The packs that were put up for the customer by name, without offal. */
+  /** The take-home weight of all other owners, the shop included. */
+  Weight takeHomeOfOthers() {
+    return Weight.sum(
+        account.entitlements().values().stream()
+            .filter(other -> !other.customer().equals(customer))
+            .map(Entitlement::takeHome)
+            .toList());
+  }
+
+  /** The packs that name the customer, without offal. */
   List<Weighing> outright() {
     var weighings = balance().weighings();
     return weighings.of(Step.PACK).stream()
@@ -132,16 +136,22 @@ record StatementContext(
         .toList();
   }
 
-  /** What the customer gets of the body's finished batches. */
+  /** The customer's parts of the body's finished batches. */
   List<BatchMeat> batchMeat() {
-    var meat = new ArrayList<BatchMeat>();
-    for (var part : own().batchParts()) {
-      meat.add(new BatchMeat(this, night.batches().get(part.batch()), part.weight()));
-    }
-    return meat;
+    return own.batchParts().stream()
+        .map(part -> new BatchMeat(this, night.batches().get(part.batch()), part.weight()))
+        .toList();
   }
 
-  /** The batches of the body that are not packed yet; none for who owns no share. */
+  /** The name of a batch of any body; made of its id if the shop has no such batch. */
+  String batchName(String id) {
+    var batch = night.batches().get(id);
+    return batch == null
+        ? wording.say("batch.unnamed", id)
+        : new BatchMeat(this, batch, Weight.ZERO).name();
+  }
+
+  /** The batches of the body that are still open; none if the customer has no share. */
   List<BatchMeat> openBatches() {
     return isOutrightOnly()
         ? List.of()
@@ -151,39 +161,39 @@ record StatementContext(
             .toList();
   }
 
-  /** WeightDecimals of everything that goes home, so that the page agrees with itself. */
+  /** The decimals of every weight that goes home, so that printed parts add up. */
   int homeDecimals() {
     var weights = new ArrayList<Weight>();
-    own().lines().forEach(line -> weights.add(line.weight()));
-    own().lines().forEach(line -> weights.add(line.outright()));
-    own().batchParts().forEach(part -> weights.add(part.weight()));
+    own.lines().forEach(line -> weights.add(line.weight()));
+    own.lines().forEach(line -> weights.add(line.outright()));
+    own.batchParts().forEach(part -> weights.add(part.weight()));
     outputs().map(Outputs::takeHome).ifPresent(weights::add);
     return WeightDecimals.fitting(
         WeightDecimals.of(balance().weighings().of(Step.PACK), settings().unit()), weights);
   }
 
-  /** A weight that goes home. */
+  /** Prints a weight that goes home. */
   String home(Weight weight) {
     return formats().weight(weight, homeDecimals());
   }
 
-  /** A weight on the rail or, for a body that was never there, on the block. */
+  /** Prints a weight from the rail or, if the body has none, from the block. */
   String hung(Weight weight) {
     return formats().weight(weight, hungDecimals(weight));
   }
 
-  int hungDecimals(Weight... weights) {
+  int hungDecimals(Weight weight) {
     var into = new ArrayList<>(balance().boningWeighings());
     into.addAll(balance().weighings().rail());
-    return WeightDecimals.fitting(WeightDecimals.of(into, settings().unit()), List.of(weights));
+    return WeightDecimals.fitting(WeightDecimals.of(into, settings().unit()), List.of(weight));
   }
 
-  /** A weight alive, as it was written down. */
+  /** Prints a live weight with the decimals that it was written down with. */
   String live(Weight weight) {
     return formats().weight(weight, WeightDecimals.fitting(0, List.of(weight)));
   }
 
-  /** The sum of weighings. */
+  /** Prints the sum of weighings, with the decimals of their scales. */
   String total(Collection<Weighing> weighings) {
     var sum = Weighing.total(weighings);
     var decimals =

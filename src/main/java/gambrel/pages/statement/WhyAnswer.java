@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Why so much less than it weighed alive? */
+/** Answers "Why so much less than it weighed alive?". */
 final class WhyAnswer {
 
   private WhyAnswer() {}
 
-  /** Empty where there is nothing to compare, or nothing packed yet. */
+  /** The answer; empty if there is no weight to compare with, or no end product yet. */
   static Optional<Answer> of(StatementContext subject) {
     var start = Start.of(subject);
     var home = subject.outputs().map(Outputs::takeHome);
@@ -62,7 +62,7 @@ final class WhyAnswer {
    *
    * @param weight the weight
    * @param alive whether it is the live weight
-   * @param key of the sentence that compares it with what went home
+   * @param key key of the sentence that compares it with the take-home weight
    */
   private record Start(Weight weight, boolean alive, String key) {
 

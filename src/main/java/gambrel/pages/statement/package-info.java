@@ -1,2 +1,2 @@
-/** The customer's statement: from figures to its view. */
+/** Composes the views of customers' statements from figures. */
 package gambrel.pages.statement;

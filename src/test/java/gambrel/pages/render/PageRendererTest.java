@@ -15,6 +15,7 @@ import gambrel.pages.render.Desk.Named;
 import gambrel.pages.render.pdf.Attachment;
 import gambrel.pages.render.pdf.DocumentInfo;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -358,8 +359,9 @@ class PageRendererTest {
   void aPageThatIsNotWellFormedIsShown(String body) {
     var problem = problem(body);
 
-    assertTrue(problem.getMessage().startsWith("page.ftlh: "), problem.getMessage());
-    assertTrue(problem.getMessage().contains(body), problem.getMessage());
+    assertEquals("page.ftlh", problem.template());
+    assertEquals(Fault.NOT_XHTML, problem.fault());
+    assertTrue(problem.values().get("text").contains(body), problem.getMessage());
   }
 
   @Test
@@ -374,7 +376,7 @@ class PageRendererTest {
             TemplateProblem.class,
             () -> renderer.render("t.ftlh", new Named(""), Desk.INFO, List.of()));
 
-    assertTrue(problem.getMessage().contains("DOCTYPE"), problem.getMessage());
+    assertEquals(Fault.DOCTYPE, problem.fault());
   }
 
   @ParameterizedTest
@@ -392,7 +394,7 @@ class PageRendererTest {
             TemplateProblem.class,
             () -> renderer.render("t.ftlh", new Named(""), Desk.INFO, List.of()));
 
-    assertTrue(problem.getMessage().contains("not ready"), problem.getMessage());
+    assertEquals(Fault.TOO_SLOW, problem.fault());
     for (var thread : Thread.getAllStackTraces().keySet()) {
       if (thread.getName().equals("page t.ftlh")) {
         thread.join(Duration.ofSeconds(20).toMillis());

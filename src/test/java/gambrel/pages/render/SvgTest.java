@@ -10,9 +10,11 @@ import gambrel.pages.render.svg.SvgBox;
 import gambrel.pages.render.svg.SvgDrawing;
 import gambrel.pages.render.svg.SvgReader;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,23 +88,26 @@ class SvgTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "<ellipse rx='3'/>",
-        "<path d='M1 1L4 1'/>",
-        "<polygon points='1 1, 5 1, 5 7'/>",
-        "<image href='x.png'/>",
-        "<script>x()</script>",
-        "<foreignObject/>",
-        "<use href='#a'/>",
-        "<text x='1'>a<tspan>b</tspan></text>",
-        "loose words"
+  @CsvSource(
+      delimiter = ';',
+      quoteCharacter = '^',
+      value = {
+        "<ellipse rx='3'/>; ELEMENT; {element=ellipse}",
+        "<path d='M1 1L4 1'/>; ELEMENT; {element=path}",
+        "<polygon points='1 1, 5 1, 5 7'/>; ELEMENT; {element=polygon}",
+        "<image href='x.png'/>; ELEMENT; {element=image}",
+        "<script>x()</script>; ELEMENT; {element=script}",
+        "<foreignObject/>; ELEMENT; {element=foreignObject}",
+        "<use href='#a'/>; ELEMENT; {element=use}",
+        "<text x='1'>a<tspan>b</tspan></text>; INSIDE_TEXT; {element=tspan}",
+        "loose words; LOOSE_TEXT; {text=loose words}"
       })
-  void anElementThatCannotBeDrawnIsAProblem(String content) {
+  void anElementThatCannotBeDrawnIsAProblem(String content, Fault fault, String values) {
     var problem = assertThrows(TemplateProblem.class, () -> read(content));
 
     assertEquals("chart.ftlh", problem.template());
-    assertTrue(problem.getMessage().startsWith("chart.ftlh: in the drawing, "));
+    assertEquals(fault, problem.fault());
+    assertEquals(values, problem.values().toString());
   }
 
   @ParameterizedTest
@@ -121,7 +126,9 @@ class SvgTest {
   void aValueThatCannotBeDrawnIsAProblemThatNamesIt(String content) {
     var problem = assertThrows(TemplateProblem.class, () -> read(content));
 
-    assertTrue(problem.getMessage().endsWith("which cannot be drawn"), problem.getMessage());
+    assertEquals(Fault.ATTRIBUTE, problem.fault());
+    assertTrue(content.contains(problem.values().get("attribute") + "='"), problem.getMessage());
+    assertTrue(content.contains("<" + problem.values().get("element")), problem.getMessage());
   }
 
   @Test
@@ -134,7 +141,9 @@ class SvgTest {
             TemplateProblem.class,
             () -> desk.render("<svg viewBox='0 0 9 9'><blink/></svg>", view));
 
-    assertEquals("page.ftlh: in the drawing, <blink> cannot be drawn", problem.getMessage());
+    assertEquals("page.ftlh", problem.template());
+    assertEquals(Fault.ELEMENT, problem.fault());
+    assertEquals(Map.of("element", "blink"), problem.values());
   }
 
   @Test

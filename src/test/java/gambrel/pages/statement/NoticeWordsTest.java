@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.cause.Cause;
+import gambrel.pages.render.template.TemplateProblem;
 import gambrel.pages.views.Words;
 import gambrel.pages.words.WordFiles;
 import gambrel.trade.cuts.Extension.Flaw;
@@ -133,7 +134,8 @@ class NoticeWordsTest {
                 Cause.values(),
                 Flaw.values(),
                 Species.values(),
-                State.values())
+                State.values(),
+                TemplateProblem.Fault.values())
             .flatMap(Stream::of)
             .map(Object::toString)
             .collect(Collectors.toSet());

@@ -20,12 +20,12 @@ import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 
 /**
- * Makes the file a PDF/A-3a one (ISO 19005-3): colours defined by a profile of its own, metadata,
- * attachments related to the document, and every date and id fixed by the input.
+ * Makes the file conform to PDF/A-3a (ISO 19005-3): it adds a colour profile, metadata and
+ * attachments. All dates and ids come from the input.
  */
 public final class ArchiveListener extends DefaultPDFCreationListener {
 
-  /** Compressed once and written to every document alike. */
+  /** The colour profile, compressed once for all documents. */
   private static final PdfStream SRGB = profile();
 
   private final DocumentInfo info;
@@ -49,7 +49,7 @@ public final class ArchiveListener extends DefaultPDFCreationListener {
     renderer.getWriter().setXmpMetadata(Xmp.packet(info));
   }
 
-  /** Here and not earlier, since the words of the page replace what was said before. */
+  /** Adds title and author last, since the engine sets its own from the page before. */
   @Override
   public void onClose(ITextRenderer renderer) {
     var writer = renderer.getWriter();
@@ -114,10 +114,7 @@ public final class ArchiveListener extends DefaultPDFCreationListener {
     return new PdfString(words, PdfObject.TEXT_UNICODE);
   }
 
-  /**
-   * Our own file, and as bytes: Java's profile, and how Java writes out any, differ between
-   * versions.
-   */
+  /** The profile from the class path. Java's own profile differs between versions. */
   private static PdfStream profile() {
     try (var in = ArchiveListener.class.getResourceAsStream("/gambrel/icc/srgb.icc")) {
       var profile = new PdfStream(in.readAllBytes());

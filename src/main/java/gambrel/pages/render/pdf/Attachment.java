@@ -3,12 +3,12 @@ package gambrel.pages.render.pdf;
 import java.util.Objects;
 
 /**
- * A file carried inside a PDF.
+ * A file inside a PDF.
  *
- * @param fileName the name that readers list and that {@link AttachmentReader} finds it by
+ * @param fileName the name in the list of attachments, by which {@link AttachmentReader} finds it
  * @param mimeType such as {@code text/csv}
  * @param description one line for the reader's list of attachments
- * @param content the file's bytes, which the caller leaves as they are
+ * @param content the file's bytes; the caller must not change them
  */
 public record Attachment(String fileName, String mimeType, String description, byte[] content) {
 

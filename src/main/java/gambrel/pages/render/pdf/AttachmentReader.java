@@ -24,7 +24,7 @@ public final class AttachmentReader {
     try (var reader = new PdfReader(pdf)) {
       return find(reader, fileName);
     } catch (IOException | RuntimeException e) {
-      // a file damaged on disk can fail anywhere in the parser; to the caller it has no attachment
+      // The parser can fail anywhere in a damaged file.
       return Optional.empty();
     }
   }

@@ -5,13 +5,13 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What a PDF says about itself.
+ * The metadata of a PDF.
  *
  * @param title shown by viewers in place of the file name
  * @param language BCP 47 tag of the page's text, such as {@code en-NZ}
- * @param author who issues the document
- * @param subject one line on what it is about
- * @param created date of the document; also its only date, so that equal inputs give equal bytes
+ * @param author the issuer of the document
+ * @param subject one line about the content
+ * @param created the only date in the document
  * @param watermark words painted large and light across every page
  */
 public record DocumentInfo(
@@ -22,7 +22,7 @@ public record DocumentInfo(
     Instant created,
     Optional<String> watermark) {
 
-  /** Takes invisible and control characters out of the words. */
+  /** Removes invisible and control characters. */
   public DocumentInfo {
     title = PrintableText.withoutControls(title);
     language = PrintableText.withoutControls(language);

@@ -5,13 +5,13 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Makes fixed what the PDF library writes at random or as the machine's locale has it. */
+/** Replaces bytes that the PDF library writes at random or in digits of the machine's locale. */
 public final class FixedBytes {
 
   private static final String FONT = "+IBMPlexSans";
   private static final int LENGTH = 6;
 
-  /** What stands before the font's name, its tag last. */
+  /** The text before a font's name, which ends in its tag. */
   private static final Pattern BEFORE = Pattern.compile("(?s).*/(?:BaseFont|FontName) ?/[A-Z]{6}");
 
   private static final int LONGEST = "/FontName /".length() + LENGTH;
@@ -22,7 +22,7 @@ public final class FixedBytes {
 
   private FixedBytes() {}
 
-  /** Changes bytes in place and returns the same array; no offset in the file moves. */
+  /** Changes the array in place and returns it. Offsets in the file stay the same. */
   public static byte[] of(byte[] pdf) {
     var text = new String(pdf, StandardCharsets.ISO_8859_1);
     fixSubsetTags(pdf, text);

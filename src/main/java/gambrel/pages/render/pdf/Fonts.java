@@ -16,10 +16,8 @@ import org.xhtmlrenderer.pdf.ITextFontResolver;
 import org.xhtmlrenderer.render.FSFont;
 
 /**
- * The fonts that every page is set in: IBM Plex Sans regular, semi-bold and italic, always
- * embedded.
- *
- * <p>Whatever family a style sheet names, it gets these. Loaded once and shared by all documents.
+ * The fonts of all pages: IBM Plex Sans regular, semi-bold and italic, always embedded. They
+ * replace every family that a style sheet names. They are loaded once for all documents.
  */
 public final class Fonts {
 
@@ -28,12 +26,16 @@ public final class Fonts {
   private static final int[] LIGHT = {100, 200, 300, 400, 500};
   private static final int[] HEAVY = {600, 700, 800, 900};
 
-  /** The last two are what the layout engine falls back on and calls the generic families. */
+  /** The font's own name, and the layout engine's names for its default and generic families. */
   private static final List<String> FAMILIES =
       List.of("IBM Plex Sans", "SansSerif", "Monospaced", "Serif");
 
+  /** Regular weight. */
   public static final BaseFont REGULAR = load(REGULAR_FILE);
+
+  /** The weight of bold text. */
   public static final BaseFont SEMI_BOLD = load(FOLDER + "IBMPlexSans-SemiBold.ttf");
+
   static final BaseFont ITALIC = load(FOLDER + "IBMPlexSans-Italic.ttf");
 
   private static final Map<String, FontFamily> SHARED = new Registration().families();
@@ -75,7 +77,7 @@ public final class Fonts {
       return new HashMap<>(SHARED);
     }
 
-    /** Remembered under a key that is cheaper to make than the engine's own. */
+    /** Keeps fonts by a key that is faster to make than the engine's own. */
     @Override
     public FSFont resolveFont(SharedContext context, FontSpecification wanted) {
       var key =
@@ -84,10 +86,7 @@ public final class Fonts {
     }
   }
 
-  /**
-   * Gives each weight a font that counts as having it, so that the engine does not thicken strokes
-   * to fake it.
-   */
+  /** Registers a font for every weight. Otherwise the engine imitates bold by thicker strokes. */
   private static final class Registration extends ITextFontResolver {
 
     Map<String, FontFamily> families() {

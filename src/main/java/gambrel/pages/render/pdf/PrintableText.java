@@ -4,21 +4,22 @@ import java.text.Normalizer;
 import java.util.function.IntPredicate;
 
 /**
- * Makes any text safe to set in a font: nothing invisible that could reorder or hide what is read,
- * and no character that would silently vanish for want of a glyph.
+ * Makes any text printable: it removes invisible characters, which could reorder or hide text, and
+ * substitutes characters for which the font has no glyph.
  */
 public final class PrintableText {
 
-  /** Stands where the font has no glyph. */
+  /** Printed in place of a character without a glyph. */
   static final char SUBSTITUTE = '\uFFFD';
 
   private final IntPredicate hasGlyph;
 
+  /** Text for a font; {@code hasGlyph} tests whether the font has a code point. */
   public PrintableText(IntPredicate hasGlyph) {
     this.hasGlyph = hasGlyph;
   }
 
-  /** Text with every character printable in the font; visible substitutes where it has no glyph. */
+  /** The text in printable characters, with visible substitutes for those without a glyph. */
   public String print(String text) {
     if (isPlain(text)) {
       return text;
@@ -29,9 +30,7 @@ public final class PrintableText {
     return out.toString();
   }
 
-  /**
-   * Text with control characters as spaces, and direction marks and other invisible ones left out.
-   */
+  /** The text with spaces for control characters, and without other invisible characters. */
   static String withoutControls(String text) {
     if (isPlain(text)) {
       return text;
@@ -41,7 +40,7 @@ public final class PrintableText {
     return out.toString();
   }
 
-  /** Text with only such characters as XML 1.0 can hold (production 2, Char). */
+  /** The text with substitutes for characters that XML 1.0 excludes (production 2, Char). */
   public static String forXml(String text) {
     if (text.codePoints().allMatch(PrintableText::isXml)) {
       return text;

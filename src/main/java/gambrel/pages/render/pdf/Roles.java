@@ -7,8 +7,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * What an element of a page is to a reader that reads aloud, in the standard structure types of PDF
- * (ISO 32000-1, 14.8.4).
+ * The standard structure types of PDF (ISO 32000-1, 14.8.4) for elements of a page. Screen readers
+ * use them.
  */
 final class Roles {
   static final PdfName DOCUMENT = new PdfName("Document");
@@ -57,17 +57,17 @@ final class Roles {
     return TABLE_PARTS.contains(name) || BLOCKS.contains(name) || HEADINGS.contains(name);
   }
 
-  /** The name of an element, in small letters. */
+  /** The name of an element in lower case. */
   static String name(Element element) {
     return element.getNodeName().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether an element is part of the line around it. */
+  /** Whether an element is part of a line of text. */
   static boolean isInline(Element element) {
     return INLINE.contains(name(element));
   }
 
-  /** Whether a block holds nothing but text and what is part of a line. */
+  /** Whether a block contains only text and inline elements. */
   static boolean isLeaf(Element block) {
     for (var child = block.getFirstChild(); child != null; child = child.getNextSibling()) {
       if (child instanceof Element element && !(isInline(element) && isLeaf(element))) {
@@ -77,7 +77,7 @@ final class Roles {
     return true;
   }
 
-  /** Whether a table, or the one that a part belongs to, only places things on the page. */
+  /** Whether the table around an element has no data, only layout; true outside a table. */
   private static boolean isForLayout(Element part) {
     for (Node at = part; at instanceof Element element; at = at.getParentNode()) {
       if (name(element).equals("table")) {

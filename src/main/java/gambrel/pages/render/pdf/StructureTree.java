@@ -20,9 +20,9 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * The paragraphs, tables and figures of a document in reading order. Elements are made as they are
- * painted, so that none is empty, and put into the order of the page's source at the end: drawings
- * are painted after all text.
+ * The paragraphs, tables and figures of a document in reading order. An element is added when its
+ * content is painted, so that none is empty. At the end all are sorted into the order of the
+ * source, since drawings are painted after the text.
  */
 final class StructureTree {
   private static final PdfName ATTRIBUTES = new PdfName("A");
@@ -39,7 +39,7 @@ final class StructureTree {
   private final Map<Node, PdfStructureElement> bodies = new IdentityHashMap<>();
   private final Map<PdfObject, Integer> places = new IdentityHashMap<>();
 
-  /** The empty tree of a page about to be written. */
+  /** An empty tree for the page {@code source}. */
   StructureTree(PdfWriter writer, Node source) {
     document = new PdfStructureElement(writer.getStructureTreeRoot(), Roles.DOCUMENT);
     number(source);
@@ -52,7 +52,7 @@ final class StructureTree {
     }
   }
 
-  /** What the text of a node of the source belongs to. */
+  /** The structure element of a text node. */
   PdfStructureElement ofText(Node text) {
     var block = block(text);
     var element = element(block);
@@ -74,9 +74,9 @@ final class StructureTree {
   }
 
   /**
-   * What a drawing is, if it says in words what it shows; else it is decoration.
+   * The structure element of a drawing or picture; empty if it has no description.
    *
-   * @param area where it lies on its page, in points
+   * @param area its place on the page, in points
    */
   Optional<PdfStructureElement> ofFigure(Element figure, Rectangle area) {
     var words = description(figure);
@@ -89,7 +89,7 @@ final class StructureTree {
     return Optional.of(element);
   }
 
-  /** A drawing's title or a picture's alternative text; empty for mere decoration. */
+  /** A drawing's title or a picture's alternative text; empty for decoration. */
   private static String description(Element figure) {
     if (figure.getAttribute("aria-hidden").equals("true")) {
       return "";
@@ -105,7 +105,7 @@ final class StructureTree {
     return "";
   }
 
-  /** Where a figure lies on its page, in points. */
+  /** The attributes of a figure: its place on the page, in points. */
   private static PdfDictionary box(Rectangle area) {
     var box = new PdfDictionary();
     box.put(OWNER, new PdfName("Layout"));
@@ -133,7 +133,7 @@ final class StructureTree {
       var role = Roles.of(block);
       var element = made(block, parent, role);
       describe(element, role, block);
-      // A row lacking its empty cells would shift the others under wrong heads.
+      // Without its empty cells a row's other cells would shift under wrong heads.
       if (role.equals(Roles.ROW)) {
         cells(block).forEach(this::element);
       }
@@ -178,7 +178,7 @@ final class StructureTree {
     element.put(ATTRIBUTES, attributes);
   }
 
-  /** Puts everything into the order of the source. */
+  /** Sorts all elements into the order of the source. */
   void sort() {
     sort(document);
   }

@@ -21,9 +21,9 @@ import org.xhtmlrenderer.render.JustificationInfo;
 import org.xhtmlrenderer.render.RenderingContext;
 
 /**
- * Paints a page and says of everything what it is, so that it can be read aloud (PDF/UA, ISO
- * 14289-1). Text and drawings of the page's source are content; lines, backgrounds, running heads
- * and a table's head on its further pages are artifacts, which such a reader skips.
+ * Paints a page and tags its content for screen readers (PDF/UA, ISO 14289-1). Text and drawings of
+ * the page's source are content. Lines, backgrounds, running heads and repeated table heads are
+ * artifacts, which screen readers skip.
  */
 public final class TaggingDevice extends ITextOutputDevice {
   private static final PdfName ARTIFACT = new PdfName("Artifact");
@@ -35,6 +35,7 @@ public final class TaggingDevice extends ITextOutputDevice {
   private StructureTree tree;
   private boolean marked;
 
+  /** A device with the given resolution. */
   public TaggingDevice(float dotsPerPoint) {
     super(dotsPerPoint);
   }
@@ -87,7 +88,7 @@ public final class TaggingDevice extends ITextOutputDevice {
     }
   }
 
-  /** Whether a box belongs to the page itself: what repeats in its margins does not. */
+  /** Whether a box is part of the source, not a repeated one in the page margins. */
   private boolean isOfSource(Box box) {
     var known = ofSource.get(box);
     if (known != null) {

@@ -12,10 +12,8 @@ import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Color;
 
 /**
- * Paints words large, light and diagonal across every page, over its content so that no background
- * hides them.
- *
- * <p>Marked as an artifact: a reader that reads aloud skips it.
+ * Paints large, light words diagonally across every page, above its content. They are tagged as an
+ * artifact, which screen readers skip.
  */
 public final class Watermark extends PdfPageEventHelper {
 
@@ -26,6 +24,7 @@ public final class Watermark extends PdfPageEventHelper {
 
   private final String words;
 
+  /** A watermark with the given words. */
   public Watermark(String words) {
     this.words = new PrintableText(Fonts::hasGlyph).print(words);
   }
@@ -74,10 +73,7 @@ public final class Watermark extends PdfPageEventHelper {
     return kind;
   }
 
-  /**
-   * Keeps the words together for programs that extract text, which take slanting letters one by
-   * one.
-   */
+  /** The words as one text, for programs that would extract slanted letters one by one. */
   private PdfDictionary reading() {
     var reading = new PdfDictionary();
     reading.put(PdfName.ACTUALTEXT, new PdfString(words, PdfObject.TEXT_UNICODE));

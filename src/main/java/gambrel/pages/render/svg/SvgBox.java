@@ -7,7 +7,7 @@ import org.xhtmlrenderer.pdf.ITextReplacedElement;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.RenderingContext;
 
-/** The place of a drawing in the layout. */
+/** The box of a drawing in the layout. */
 public final class SvgBox implements ITextReplacedElement {
 
   private final SvgDrawing drawing;
@@ -22,11 +22,11 @@ public final class SvgBox implements ITextReplacedElement {
   }
 
   /**
-   * A box of the size that the style sheet gives, keeping the drawing's proportions where it gives
-   * one side only.
+   * A box with the size from the style sheet. If that gives one side only, the drawing keeps its
+   * proportions; if it gives none, its natural size.
    *
-   * @param cssWidth in dots, -1 for none given
-   * @param cssHeight in dots, -1 for none given
+   * @param cssWidth in dots; -1 if not given
+   * @param cssHeight in dots; -1 if not given
    */
   public static SvgBox of(SvgDrawing drawing, int cssWidth, int cssHeight, int dotsPerPixel) {
     var ratio = drawing.width() / drawing.height();
@@ -65,7 +65,7 @@ public final class SvgBox implements ITextReplacedElement {
 
   @Override
   public void detach(LayoutContext c) {
-    // holds nothing of the layout
+    // has no resources
   }
 
   @Override

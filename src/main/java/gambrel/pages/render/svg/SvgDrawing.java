@@ -5,29 +5,30 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
- * A drawing, read and found drawable.
+ * A drawing that can be painted.
  *
  * @param view the part of the drawing's plane that is shown
  * @param width natural width in CSS pixels
  * @param height natural height in CSS pixels
- * @param marks in painting order, placed in the plane of {@code view}
+ * @param marks in painting order, with coordinates in the plane of {@code view}
  */
 public record SvgDrawing(
     Rectangle2D view, double width, double height, List<SvgDrawing.Mark> marks) {
 
+  /** Copies the marks. */
   public SvgDrawing {
     marks = List.copyOf(marks);
   }
 
-  /** One thing to paint. */
+  /** A shape or a text. */
   sealed interface Mark permits Shape, Words {
-    /** Colours and line of the mark. */
+    /** Its colours, line and font. */
     SvgStyle style();
   }
 
-  /** Any outline. */
+  /** A shape with any outline. */
   public record Shape(Path2D outline, SvgStyle style) implements Mark {}
 
-  /** A line of text whose anchor is at the point {@code x}, {@code y} of its base line. */
+  /** A line of text; {@code x} and {@code y} are its anchor on the base line. */
   record Words(String text, double x, double y, SvgStyle style) implements Mark {}
 }

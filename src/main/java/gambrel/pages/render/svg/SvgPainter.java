@@ -7,8 +7,8 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.PathIterator;
 
 /**
- * Paints a drawing straight into a page's content: outlines as outlines, words as text in the
- * page's fonts.
+ * Paints a drawing into a page's content: outlines as vector paths, words as text in the page's
+ * fonts.
  */
 final class SvgPainter {
 
@@ -22,7 +22,7 @@ final class SvgPainter {
     this.scale = scale;
   }
 
-  /** Paints the drawing into {@code area} (points), as large as fits, centred, clipped to it. */
+  /** Paints the drawing as large as it fits into {@code area} (points), centred and clipped. */
   static void paint(SvgDrawing drawing, PdfContentByte page, Rectangle area) {
     var view = drawing.view();
     var scale = Math.min(area.getWidth() / view.getWidth(), area.getHeight() / view.getHeight());

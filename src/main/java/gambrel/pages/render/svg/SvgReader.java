@@ -1,6 +1,7 @@
 package gambrel.pages.render.svg;
 
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -16,7 +17,7 @@ import org.w3c.dom.Node;
  * Reads the part of SVG that the charts use: groups, rectangles, circles, lines, polylines and
  * text, styled by attributes.
  *
- * <p>What it cannot draw is a problem of the template rather than a gap in a chart.
+ * <p>Any other element or attribute is a problem of the template, so that no chart has gaps.
  */
 public final class SvgReader {
 
@@ -38,7 +39,7 @@ public final class SvgReader {
           "font-family",
           "text-anchor");
 
-  /** The elements that are drawn, each with the attributes that give its geometry. */
+  /** The supported elements, each with its attributes of geometry. */
   private static final Map<String, Set<String>> GEOMETRY =
       Map.of(
           "g", Set.of(),
@@ -81,7 +82,7 @@ public final class SvgReader {
         view, side(svg, "width", view.width), side(svg, "height", view.height), marks);
   }
 
-  /** A share of the page is left to the style sheet. */
+  /** A side in pixels; {@code otherwise} if it is missing or a percentage. */
   private double side(Element svg, String name, double otherwise) {
     return svg.getAttribute(name).endsWith("%") ? otherwise : values.number(svg, name, otherwise);
   }
@@ -91,7 +92,7 @@ public final class SvgReader {
       if (node instanceof Element child) {
         read(child, style);
       } else if (node.getNodeType() == Node.TEXT_NODE && !node.getTextContent().isBlank()) {
-        throw problem("text outside a <text> element: " + node.getTextContent().strip());
+        throw problem(Fault.LOOSE_TEXT, "text", node.getTextContent().strip());
       }
     }
   }
@@ -102,7 +103,7 @@ public final class SvgReader {
       return;
     }
     if (!GEOMETRY.containsKey(name)) {
-      throw problem("<" + name + "> cannot be drawn");
+      throw problem(Fault.ELEMENT, "element", name);
     }
     checkAttributes(element, GEOMETRY.get(name));
     var style = inherited.with(element, values);
@@ -116,7 +117,7 @@ public final class SvgReader {
   private SvgDrawing.Words words(Element element, SvgStyle style) {
     for (var node = element.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (node instanceof Element child) {
-        throw problem("<" + child.getNodeName() + "> inside <text> cannot be drawn");
+        throw problem(Fault.INSIDE_TEXT, "element", child.getNodeName());
       }
     }
     var text = element.getTextContent().replaceAll("\\s+", " ").strip();
@@ -166,7 +167,7 @@ public final class SvgReader {
     }
   }
 
-  private TemplateProblem problem(String what) {
-    return TemplateProblem.of(values.template(), "in the drawing, " + what);
+  private TemplateProblem problem(Fault fault, String name, String value) {
+    return TemplateProblem.of(values.template(), fault, Map.of(name, value));
   }
 }

@@ -7,13 +7,16 @@ import org.xhtmlrenderer.css.parser.FSRGBColor;
 import org.xhtmlrenderer.css.parser.property.Conversions;
 
 /**
- * How a mark is painted; lengths in the drawing's own units. A mark inherits what it does not set
- * itself.
+ * How a mark is painted. Lengths are in units of the drawing. A mark inherits each value that it
+ * does not set.
  *
- * @param fill colour inside, empty for none
- * @param stroke colour of the outline, empty for none
- * @param dashes lengths of strokes and gaps, empty for a solid line
- * @param anchor which end of a text stands at its place: start, middle or end
+ * @param fill colour of the inside; empty if it is not filled
+ * @param stroke colour of the outline; empty if it has none
+ * @param strokeWidth width of the outline
+ * @param dashes lengths of strokes and gaps; empty for a solid line
+ * @param fontSize size of a text
+ * @param bold whether a text is bold
+ * @param anchor the point of a text at its coordinates: start, middle or end
  */
 public record SvgStyle(
     Optional<Color> fill,
@@ -28,7 +31,7 @@ public record SvgStyle(
       new SvgStyle(
           Optional.of(Color.BLACK), Optional.empty(), 1, new double[0], 12, false, "start");
 
-  /** This style with what {@code element} sets itself. */
+  /** This style with the values that {@code element} sets. */
   SvgStyle with(Element element, SvgValues values) {
     return new SvgStyle(
         colour(element, "fill", fill, values),

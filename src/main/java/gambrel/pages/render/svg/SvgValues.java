@@ -1,13 +1,15 @@
 package gambrel.pages.render.svg;
 
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.pages.render.template.TemplateProblem.Fault;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.w3c.dom.Element;
 
-/** Reads attribute values of a drawing; what cannot be read is a problem of the template. */
+/** Reads attribute values of a drawing. An unreadable value is a problem of the template. */
 record SvgValues(String template) {
 
-  /** A number, with or without {@code px}; {@code otherwise} where it is not given. */
+  /** A number, with or without {@code px}; {@code otherwise} if the attribute is missing. */
   double number(Element element, String name, double otherwise) {
     var given = element.getAttribute(name).strip();
     if (given.isEmpty()) {
@@ -17,7 +19,7 @@ record SvgValues(String template) {
         element, name, given.endsWith("px") ? given.substring(0, given.length() - 2) : given);
   }
 
-  /** Numbers separated by white space or commas. */
+  /** Numbers with white space or commas between them. */
   double[] numbers(Element element, String name) {
     return Stream.of(element.getAttribute(name).strip().split("[\\s,]+"))
         .filter(part -> !part.isEmpty())
@@ -26,10 +28,13 @@ record SvgValues(String template) {
   }
 
   TemplateProblem unknown(Element element, String attribute) {
-    var what = "in the drawing, <%s> has %s=\"%s\", which cannot be drawn";
     return TemplateProblem.of(
         template,
-        what.formatted(element.getNodeName(), attribute, element.getAttribute(attribute)));
+        Fault.ATTRIBUTE,
+        Map.of(
+            "element", element.getNodeName(),
+            "attribute", attribute,
+            "value", element.getAttribute(attribute)));
   }
 
   private double parse(Element element, String name, String text) {
@@ -39,7 +44,7 @@ record SvgValues(String template) {
         return value;
       }
     } catch (NumberFormatException e) {
-      // the same problem as a number without end
+      // reported below, as an infinite number is
     }
     throw unknown(element, name);
   }

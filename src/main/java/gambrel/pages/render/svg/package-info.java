@@ -1,2 +1,2 @@
-/** The part of SVG that charts need, painted into the page. */
+/** Reads and paints the part of SVG that the charts use. */
 package gambrel.pages.render.svg;

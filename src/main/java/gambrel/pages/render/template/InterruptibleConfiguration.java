@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.WeakHashMap;
 
 /**
- * Gives every template, included ones too, a stop check in each loop, so that one that never ends
- * can be called off.
+ * Adds a check for interruption to every loop of every template, so that an endless template can be
+ * stopped.
  */
 final class InterruptibleConfiguration extends Configuration {
 

@@ -3,7 +3,7 @@ package gambrel.pages.render.template;
 import java.io.IOException;
 import java.io.Writer;
 
-/** Collects a page, up to a size that no real page reaches. */
+/** Collects the text of a page, up to a limit that sensible pages do not reach. */
 final class PageText extends Writer {
 
   private static final int LIMIT = 16_000_000;

@@ -1,5 +1,6 @@
 package gambrel.pages.render.template;
 
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -19,11 +20,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * The only door to template files: a file of the shop's own folder if it has one of that name, else
- * the built-in one.
+ * Template files: the file of the shop's own folder or, if that has none of that name, the built-in
+ * one.
  *
- * <p>Each file is read once, so that all pages of one night come from the same templates even if
- * somebody is editing them.
+ * <p>Each file is read once, so that all pages of a night have the same templates even if a person
+ * edits them meanwhile.
  */
 public final class TemplateFiles {
 
@@ -33,24 +34,29 @@ public final class TemplateFiles {
   private final Optional<Path> shopFolder;
   private final Map<String, Optional<byte[]>> known = new ConcurrentHashMap<>();
 
+  /** The built-in files, and those of {@code shopFolder} if there is one. */
   public TemplateFiles(Optional<Path> shopFolder) {
     this.shopFolder = shopFolder;
   }
 
-  /** The file's bytes, or empty where neither place has it or the name could lead out of them. */
+  /** The file's bytes; empty if there is no such file, or the name leads out of the folder. */
   public Optional<byte[]> bytes(String name) {
     return isInside(name) ? known.computeIfAbsent(name, this::load) : Optional.empty();
   }
 
-  /** The file as text, without a byte-order mark; a file that is not UTF-8 is a problem. */
+  /**
+   * The file's text without a byte-order mark; empty if there is no such file.
+   *
+   * @throws TemplateProblem if it is not UTF-8
+   */
   public Optional<String> text(String name) {
     return bytes(name).map(bytes -> decode(name, bytes));
   }
 
   /**
    * SHA-256 of the program's jar, whose manifest names the libraries, and of every file of the
-   * shop's template folder. A page made by another state of them is not taken for new. Empty where
-   * the program does not run from a jar, since its classes may change any moment.
+   * shop's template folder. Empty if the program does not run from a jar, since its classes may
+   * change at any moment.
    */
   Optional<String> fingerprint() {
     try {
@@ -125,7 +131,7 @@ public final class TemplateFiles {
       var text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException e) {
-      throw TemplateProblem.of(name, "the file is not saved as UTF-8", e);
+      throw TemplateProblem.of(name, Fault.NOT_UTF8, Map.of(), e);
     }
   }
 }

@@ -1,84 +1,122 @@
 package gambrel.pages.render.template;
 
-import java.util.Optional;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
- * A page that cannot be made because of its template, told in words for whoever edits templates.
- *
- * <p>The message names the template and, where known, line and column.
+ * A page that cannot be made because of its template. It carries a fault and named values; the
+ * caller puts them into words.
  */
 public final class TemplateProblem extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
+  /** What is wrong, with the names of the values that say more. */
+  public enum Fault {
+    /** The template names something that the page does not have: {@code name}. */
+    NO_NAME,
+    /** The template asks for a file that is not among the templates: {@code file}. */
+    NO_FILE,
+    /** The template language refuses the template: its {@code message}, in English. */
+    LANGUAGE,
+    /** The words of a language cannot be used: {@code message}, in English. */
+    WORDS,
+    /** The file is not saved as UTF-8. */
+    NOT_UTF8,
+    /** The template asks for the machine's clock. */
+    CLOCK,
+    /** The page asks for something outside the templates folder: {@code address}. */
+    OUTSIDE,
+    /** The page brings a font: {@code address}. */
+    FONT,
+    /** A picture is in another format: {@code picture}. */
+    NOT_PNG,
+    /** A picture is damaged: {@code picture}. */
+    PICTURE,
+    /** The page is not well-formed: {@code line}, {@code column} and {@code text} of the page. */
+    NOT_XHTML,
+    /** The same, and it has a document type declaration, which is not read. */
+    DOCTYPE,
+    /** A drawing has an element that is not supported: {@code element}. */
+    ELEMENT,
+    /** A drawing has an element inside a text: {@code element}. */
+    INSIDE_TEXT,
+    /** A drawing has text outside a text element: {@code text}. */
+    LOOSE_TEXT,
+    /** A drawing has an attribute that is not supported: {@code element, attribute, value}. */
+    ATTRIBUTE,
+    /** The page took longer than its time limit: {@code seconds}. */
+    TOO_SLOW,
+    /** The page exceeds the size limit. */
+    TOO_LONG,
+    /** Elements or macros are nested too deep. */
+    TOO_DEEP,
+    /** The page needs more memory than Java has. */
+    MEMORY,
+    /** The layout engine failed: its {@code message}, in English. */
+    LAYOUT
+  }
+
   private final String template;
   private final int line;
   private final int column;
-  private final String missing;
-  private final String what;
+  private final Fault fault;
+  private final TreeMap<String, String> values;
 
-  private TemplateProblem(
-      String template, int line, int column, String missing, String what, Throwable cause) {
-    super(place(template, line, column) + ": " + what, cause);
+  /** A fault at a line and a column, both from 1. */
+  TemplateProblem(
+      String template,
+      int line,
+      int column,
+      Fault fault,
+      Map<String, String> values,
+      Throwable cause) {
+    super(template + ":" + line + ":" + column + " " + fault + " " + new TreeMap<>(values), cause);
     this.template = template;
     this.line = line;
     this.column = column;
-    this.missing = missing;
-    this.what = what;
+    this.fault = fault;
+    this.values = new TreeMap<>(values);
   }
 
-  static TemplateProblem at(String template, int line, int column, String what, Throwable cause) {
-    return new TemplateProblem(template, line, column, null, what, cause);
+  /** A fault of a file as a whole. */
+  public static TemplateProblem of(String template, Fault fault, Map<String, String> values) {
+    return new TemplateProblem(template, 0, 0, fault, values, null);
   }
 
-  public static TemplateProblem of(String template, String what) {
-    return new TemplateProblem(template, 0, 0, null, what, null);
+  /** A fault of a file as a whole, found by a library. */
+  public static TemplateProblem of(
+      String template, Fault fault, Map<String, String> values, Throwable cause) {
+    return new TemplateProblem(template, 0, 0, fault, values, cause);
   }
 
-  /** Something is wrong with a file as a whole: {@code what}, as the end of a sentence. */
-  public static TemplateProblem of(String template, String what, Throwable cause) {
-    return new TemplateProblem(template, 0, 0, null, what, cause);
-  }
-
-  static TemplateProblem missingName(
-      String template, int line, int column, String name, Throwable cause) {
-    var what = "there is no \"" + name + "\" for this page";
-    return new TemplateProblem(template, line, column, name, what, cause);
-  }
-
+  /** The template {@code asking} uses a file that does not exist. */
   public static TemplateProblem missingFile(String asking, String file) {
-    return new TemplateProblem(
-        asking, 0, 0, file, "there is no file \"" + file + "\" among the templates", null);
+    return of(asking, Fault.NO_FILE, Map.of("file", file));
   }
 
-  /** What is wrong, without its place: the page engine's own message in English. */
-  public String what() {
-    return what;
-  }
-
-  /** The file to look into, as the templates folder names it. */
+  /** The file with the fault, as the templates folder names it. */
   public String template() {
     return template;
   }
 
-  /** Line in {@link #template()}, from 1; 0 where not known. */
+  /** Line in {@link #template()}, from 1; 0 if unknown. */
   public int line() {
     return line;
   }
 
-  /** Column in {@link #template()}, from 1; 0 where not known. */
+  /** Column in {@link #template()}, from 1; 0 if unknown. */
   public int column() {
     return column;
   }
 
-  /**
-   * The name or file that the template asks for and that does not exist, if that is what is wrong.
-   */
-  public Optional<String> missing() {
-    return Optional.ofNullable(missing);
+  /** What is wrong. */
+  public Fault fault() {
+    return fault;
   }
 
-  private static String place(String template, int line, int column) {
-    return line < 1 ? template : template + ", line " + line + ", column " + column;
+  /** The values of the fault by name. */
+  public Map<String, String> values() {
+    return Map.copyOf(values);
   }
 }

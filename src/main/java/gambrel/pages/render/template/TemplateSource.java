@@ -1,16 +1,19 @@
 package gambrel.pages.render.template;
 
 import freemarker.cache.TemplateLoader;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
+import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Hands {@link TemplateFiles} to the template language. */
+/** Loads templates for FreeMarker from {@link TemplateFiles}. */
 final class TemplateSource implements TemplateLoader {
 
   /**
-   * A page must be the same whenever it is made, so a template may not ask for the machine's clock.
+   * The machine's clock in an expression or a directive. Templates may not use it, since the same
+   * input must give the same page.
    */
   private static final Pattern CLOCK =
       Pattern.compile("(?:[$#]\\{[^}]*|<[#@][^>]*)(?<![\\w)\\]])\\.now\\b");
@@ -28,7 +31,7 @@ final class TemplateSource implements TemplateLoader {
     return files.text(name).map(content -> new Text(name, content)).orElse(null);
   }
 
-  /** Always the same: files are read once. */
+  /** Always 0, since files are read once. */
   @Override
   public long getLastModified(Object source) {
     return 0;
@@ -42,14 +45,13 @@ final class TemplateSource implements TemplateLoader {
       var before = text.content().substring(0, clock.end());
       var line = (int) before.chars().filter(c -> c == '\n').count() + 1;
       var column = before.length() - before.lastIndexOf('\n') - ".now".length();
-      throw TemplateProblem.at(
-          text.name(), line, column, ".now is the machine's clock; print a date of the page", null);
+      throw new TemplateProblem(text.name(), line, column, Fault.CLOCK, Map.of(), null);
     }
     return new StringReader(text.content());
   }
 
   @Override
   public void closeTemplateSource(Object source) {
-    // nothing is held open
+    // has no resources
   }
 }

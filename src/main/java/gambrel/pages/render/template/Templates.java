@@ -12,17 +12,19 @@ import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateNotFoundException;
 import freemarker.template.Version;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TimeZone;
 
 /**
  * The shop's templates over the built-in ones.
  *
- * <p>A template sees one view record and the files beside it: no Java object, no clock, no setting
- * of the machine. Safe for use by several threads.
+ * <p>A template can read one view record and the other templates: no Java object, no clock, no
+ * setting of the machine. Safe for use by several threads.
  */
 public final class Templates {
 
@@ -34,8 +36,7 @@ public final class Templates {
   /**
    * Opens the templates.
    *
-   * @param shopFolder the shop's own templates, which may be some of the built-in ones only; a file
-   *     there stands before the built-in one of the same name
+   * @param shopFolder the shop's own templates; each replaces the built-in one of the same name
    */
   public Templates(Optional<Path> shopFolder) {
     files = new TemplateFiles(shopFolder);
@@ -49,7 +50,7 @@ public final class Templates {
    * @param template file name, such as {@code statement.ftlh}
    * @param view record whose components are the names that the template knows
    * @return the page as XHTML
-   * @throws TemplateProblem if the template is missing, wrong, or asks for what the view lacks
+   * @throws TemplateProblem if the template is missing or wrong, or names what the view lacks
    */
   public String fill(String template, Record view) {
     var page = new PageText();
@@ -58,13 +59,14 @@ public final class Templates {
     } catch (TemplateException e) {
       throw explain(template, e);
     } catch (IOException e) {
-      throw TemplateProblem.of(template, e.getMessage(), e);
+      // Files are read before: only the page's own size limit ends here.
+      throw TemplateProblem.of(template, Fault.TOO_LONG, Map.of(), e);
     }
     return page.toString();
   }
 
   /**
-   * The text of a file, such as the words of a language; empty where there is no such file.
+   * The text of a file, such as the words of a language; empty if there is no such file.
    *
    * @throws TemplateProblem if it is not saved as UTF-8
    */
@@ -72,7 +74,7 @@ public final class Templates {
     return files.text(name);
   }
 
-  /** What pages are made by, program and files alike; empty where that may change any moment. */
+  /** An id of the program and the files; empty if the program does not run from a jar. */
   public Optional<String> fingerprint() {
     return files.fingerprint();
   }
@@ -115,11 +117,16 @@ public final class Templates {
   }
 
   private static TemplateProblem explain(ParseException e) {
-    return TemplateProblem.at(
-        e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+    return new TemplateProblem(
+        e.getTemplateName(),
+        e.getLineNumber(),
+        e.getColumnNumber(),
+        Fault.LANGUAGE,
+        Map.of("message", e.getEditorMessage()),
+        e);
   }
 
-  /** The cause may be a problem of its own, met in an included file. */
+  /** The problem of a page. Its cause may be a problem of an included file. */
   private static TemplateProblem explain(String page, TemplateException e) {
     for (Throwable cause = e.getCause(); cause != null; cause = cause.getCause()) {
       if (cause instanceof TemplateProblem problem) {
@@ -133,22 +140,18 @@ public final class Templates {
       }
     }
     var name = e.getBlamedExpressionString();
-    if (e instanceof InvalidReferenceException && name != null) {
-      return TemplateProblem.missingName(file(page, e), line(e), column(e), name, e);
-    }
-    return TemplateProblem.at(file(page, e), line(e), column(e), firstParagraph(e), e);
+    boolean named = e instanceof InvalidReferenceException && name != null;
+    return new TemplateProblem(
+        file(page, e),
+        e.getLineNumber() == null ? 0 : e.getLineNumber(),
+        e.getColumnNumber() == null ? 0 : e.getColumnNumber(),
+        named ? Fault.NO_NAME : Fault.LANGUAGE,
+        named ? Map.of("name", name) : Map.of("message", firstParagraph(e)),
+        e);
   }
 
   private static String file(String page, TemplateException e) {
     return e.getTemplateSourceName() == null ? page : e.getTemplateSourceName();
-  }
-
-  private static int line(TemplateException e) {
-    return e.getLineNumber() == null ? 0 : e.getLineNumber();
-  }
-
-  private static int column(TemplateException e) {
-    return e.getColumnNumber() == null ? 0 : e.getColumnNumber();
   }
 
   private static String firstParagraph(TemplateException e) {

@@ -1,6 +1,8 @@
 package gambrel.pages.render.template;
 
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.time.Duration;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -8,13 +10,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
 /**
- * Makes a page in a thread of its own, so that one that never ends costs a limited time and not the
- * night.
+ * Makes each page in a thread of its own, so that an endless page costs a limited time and does not
+ * stop the night.
  */
 public final class TimeLimit {
 
   private final Duration limit;
 
+  /** A limit for each page. */
   public TimeLimit(Duration limit) {
     this.limit = limit;
   }
@@ -22,8 +25,7 @@ public final class TimeLimit {
   /**
    * The work's result.
    *
-   * @throws TemplateProblem if it takes longer than the limit, or more memory or depth than there
-   *     is
+   * @throws TemplateProblem if it exceeds the limit, the memory or the stack, or fails
    */
   public <T> T within(String template, Callable<T> work) {
     var task = new FutureTask<>(work);
@@ -34,8 +36,8 @@ public final class TimeLimit {
       return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {
       task.cancel(true);
-      var what = "the page was not ready after " + limit.toSeconds() + " seconds";
-      throw TemplateProblem.of(template, what, e);
+      var seconds = String.valueOf(limit.toSeconds());
+      throw TemplateProblem.of(template, Fault.TOO_SLOW, Map.of("seconds", seconds), e);
     } catch (InterruptedException e) {
       task.cancel(true);
       Thread.currentThread().interrupt();
@@ -50,11 +52,11 @@ public final class TimeLimit {
       return problem;
     }
     if (cause instanceof StackOverflowError) {
-      return TemplateProblem.of(template, "the page is nested too deep, or calls itself", cause);
+      return TemplateProblem.of(template, Fault.TOO_DEEP, Map.of(), cause);
     }
     if (cause instanceof OutOfMemoryError) {
-      return TemplateProblem.of(template, "the page needs more memory than there is", cause);
+      return TemplateProblem.of(template, Fault.MEMORY, Map.of(), cause);
     }
-    return TemplateProblem.of(template, "the page cannot be laid out: " + cause, cause);
+    return TemplateProblem.of(template, Fault.LAYOUT, Map.of("message", cause.toString()), cause);
   }
 }

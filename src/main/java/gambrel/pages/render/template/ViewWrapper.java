@@ -15,8 +15,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Shows a view to templates: records by their components, lists, maps, text, numbers and flags as
- * themselves, an enum as its name, an empty {@link Optional} as a missing value.
+ * Makes a view readable for templates: a record has its components, an enum is its name, an empty
+ * {@link Optional} is a missing value. Lists, maps, texts, numbers and flags are what they are.
  */
 final class ViewWrapper extends DefaultObjectWrapper {
 

@@ -1,2 +1,2 @@
-/** The shop's templates over the built-in ones, filled by FreeMarker. */
+/** Fills the shop's templates, or the built-in ones, with FreeMarker. */
 package gambrel.pages.render.template;

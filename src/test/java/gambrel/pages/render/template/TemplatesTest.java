@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.render.Desk;
 import gambrel.pages.render.Desk.Named;
+import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -89,7 +90,7 @@ class TemplatesTest {
   @Test
   void anEmptyOptionalIsAMissingValue() {
     assertEquals("none", fill("<#if note??>${note}<#else>none</#if>"));
-    assertEquals(Optional.of("note"), assertProblem("${note}").missing());
+    assertEquals(Map.of("name", "note"), assertProblem("${note}").values());
   }
 
   @Test
@@ -99,9 +100,8 @@ class TemplatesTest {
     assertEquals("t.ftlh", problem.template());
     assertEquals(2, problem.line());
     assertEquals(5, problem.column());
-    assertEquals(Optional.of("owner.nmae"), problem.missing());
-    assertEquals(
-        "t.ftlh, line 2, column 5: there is no \"owner.nmae\" for this page", problem.getMessage());
+    assertEquals(Fault.NO_NAME, problem.fault());
+    assertEquals(Map.of("name", "owner.nmae"), problem.values());
   }
 
   @Test
@@ -124,10 +124,13 @@ class TemplatesTest {
 
   @Test
   void missingFilesAreNamed() {
-    assertEquals(Optional.of("other.ftlh"), assertProblem("<#include 'other.ftlh'>").missing());
+    var included = assertProblem("<#include 'other.ftlh'>");
+    assertEquals(Fault.NO_FILE, included.fault());
+    assertEquals(Map.of("file", "other.ftlh"), included.values());
     var templates = desk.templates();
     var problem = assertThrows(TemplateProblem.class, () -> templates.fill("no.ftlh", VIEW));
-    assertEquals(Optional.of("no.ftlh"), problem.missing());
+    assertEquals(Fault.NO_FILE, problem.fault());
+    assertEquals(Map.of("file", "no.ftlh"), problem.values());
   }
 
   @ParameterizedTest
@@ -165,7 +168,7 @@ class TemplatesTest {
 
     var problem = assertThrows(TemplateProblem.class, () -> templates.fill("t.ftlh", view));
 
-    assertTrue(problem.getMessage().contains("LocalDate"), problem.getMessage());
+    assertTrue(problem.values().get("message").contains("LocalDate"), problem.getMessage());
   }
 
   @Test
@@ -195,7 +198,7 @@ class TemplatesTest {
 
     var problem = assertThrows(TemplateProblem.class, () -> templates.fill("t.ftlh", VIEW));
 
-    assertTrue(problem.getMessage().contains("UTF-8"), problem.getMessage());
+    assertEquals(Fault.NOT_UTF8, problem.fault());
   }
 
   @Test
@@ -210,7 +213,7 @@ class TemplatesTest {
   void aPageThatGrowsWithoutEndIsStopped() {
     var problem = assertProblem("<#list 1.. as i>${'x'?left_pad(1000)}</#list>");
 
-    assertTrue(problem.getMessage().contains("grows without end"), problem.getMessage());
+    assertEquals(Fault.TOO_LONG, problem.fault());
   }
 
   @Test
