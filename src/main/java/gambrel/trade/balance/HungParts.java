@@ -70,15 +70,10 @@ final class HungParts {
     var coverage = new HashMap<String, BigFraction>();
     for (String below : measured) {
       if (isUnder(below, part)) {
-        coverage.put(below, fraction((long) number * count(below), count(part)));
+        coverage.put(below, BigFraction.of((long) number * count(below), count(part)));
       }
     }
     return coverage;
-  }
-
-  /** Nearly all are whole numbers; these are made without reducing a fraction. */
-  private static BigFraction fraction(long part, int whole) {
-    return part % whole == 0 ? BigFraction.of(part / whole) : BigFraction.of(part, whole);
   }
 
   boolean isUnder(String part, String above) {

@@ -24,11 +24,8 @@ public record RailWeights(List<PartWeight> pieces) {
     pieces = List.copyOf(pieces);
   }
 
-  /** This and {@code other} together. */
+  /** The parts of this and of {@code other}. */
   RailWeights and(RailWeights other) {
-    if (isEmpty() || other.isEmpty()) {
-      return isEmpty() ? other : this;
-    }
     var all = new ArrayList<>(pieces);
     all.addAll(other.pieces);
     return new RailWeights(all);
@@ -39,11 +36,9 @@ public record RailWeights(List<PartWeight> pieces) {
     return pieces.isEmpty();
   }
 
-  /** The sum, if anything was weighed. */
+  /** The sum; empty if nothing was weighed. */
   public Optional<Weight> weight() {
-    return isEmpty()
-        ? Optional.empty()
-        : Optional.of(Weight.sum(pieces.stream().map(PartWeight::weight).toList()));
+    return isEmpty() ? Optional.empty() : Optional.of(Weighing.total(weighings()));
   }
 
   /** The weighings, earliest first. */

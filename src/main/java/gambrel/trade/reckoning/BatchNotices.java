@@ -12,7 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What a person should know of the batches. */
+/** Makes the notices about batches: unlisted, out of balance, late, of several owners. */
 final class BatchNotices {
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();

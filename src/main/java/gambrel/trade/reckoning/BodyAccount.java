@@ -13,12 +13,12 @@ import java.util.List;
 import java.util.SortedMap;
 
 /**
- * All that is known of a body at one moment.
+ * A body's figures, entitlements, bill and decision at one moment.
  *
  * @param balance its figures
  * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
  * @param bill what it costs
- * @param decision where it stands
+ * @param decision its state and the reasons
  */
 public record BodyAccount(
     BodyBalance balance,

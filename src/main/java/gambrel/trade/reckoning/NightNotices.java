@@ -13,7 +13,7 @@ import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gathers what a person should know of one night's figures. */
+/** Collects the notices about one night's figures. */
 final class NightNotices {
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();
@@ -22,7 +22,29 @@ final class NightNotices {
     this.reckoning = reckoning;
     notices.addAll(BatchNotices.of(reckoning));
     reckoning.tests().failed().forEach(this::failed);
-    notices.addAll(BeforeKill.of(reckoning.shop(), reckoning.ledger().weighings()));
+    reckoning.shop().bodies().values().forEach(this::weighedBeforeKill);
+  }
+
+  /** One notice for a body that was weighed on a day before its kill. */
+  private void weighedBeforeKill(Body body) {
+    if (body.killed().isEmpty()) {
+      return;
+    }
+    var killed = body.killed().get();
+    var early =
+        reckoning.ledger().weighings().of(body.id()).stream()
+            .filter(weighing -> weighing.date().isBefore(killed))
+            .toList();
+    if (!early.isEmpty()) {
+      var first = early.get(0);
+      notices.add(
+          Notice.of(NoticeCode.WEIGHED_BEFORE_KILL, first.place())
+              .aboutTicket(first.scale().id(), first.ticket())
+              .aboutBody(body.id())
+              .with("found", first.time().toLocalDateTime())
+              .with("killed", killed)
+              .with("count", early.size()));
+    }
   }
 
   List<Notice> all() {

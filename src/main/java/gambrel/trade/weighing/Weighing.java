@@ -58,7 +58,7 @@ public record Weighing(
     for (var weighing : weighings) {
       total = Math.addExact(total, weighing.net().hundredThousandths());
     }
-    return Weight.ofHundredThousandths(total);
+    return new Weight(total);
   }
 
   /** Where the thing is on its way. */

@@ -3,7 +3,6 @@ package gambrel.insight.month.bodies;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.measure.Worth;
 import gambrel.trade.shop.Step;
 import java.util.Map;
 import java.util.Optional;
@@ -31,16 +30,16 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
   }
 
   private static BodyValue of(Map<String, Weight> packs, BodyBalance body, ItemValues values) {
-    var worth = new Worth();
+    var worth = BigFraction.ZERO;
     var valued = Weight.ZERO;
     for (var item : packs.entrySet()) {
       var value = values.of(body.weighings().tree(), item.getKey());
       if (value.isPresent()) {
-        worth.add(item.getValue(), value.get());
+        worth = worth.add(value.get().multiply(item.getValue().fraction()));
         valued = valued.plus(item.getValue());
       }
     }
-    return new BodyValue(worth.sum(), valued.fraction(), Weight.sum(packs.values()).fraction());
+    return new BodyValue(worth, valued.fraction(), Weight.sum(packs.values()).fraction());
   }
 
   private static BodyValue of(BatchBalance batch, BodyBalance body, ItemValues values) {

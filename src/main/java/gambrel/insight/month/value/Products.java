@@ -7,7 +7,6 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.measure.Worth;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Collection;
@@ -113,15 +112,15 @@ public final class Products {
   /** Money in the major unit; empty if one of the products has no value. */
   static Optional<BigFraction> worth(
       Collection<Product> products, CutTree tree, ItemValues values) {
-    var worth = new Worth();
+    var worth = BigFraction.ZERO;
     for (var product : products) {
       var value = value(product.item(), tree, values);
       if (value.isEmpty()) {
         return Optional.empty();
       }
-      worth.add(product.net(), value.get());
+      worth = worth.add(value.get().multiply(product.net().fraction()));
     }
-    return Optional.of(worth.sum());
+    return Optional.of(worth);
   }
 
   private static Optional<BigFraction> value(String item, CutTree tree, ItemValues values) {
