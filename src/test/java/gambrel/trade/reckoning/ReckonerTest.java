@@ -10,6 +10,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.weighing.Progress;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -222,8 +223,30 @@ class ReckonerTest extends FiguresTest {
     scene.simpleBody().weigh("05T10:40 B1 pack rump 5");
     scene.release("B1", "release", "06").release("B1", "release", "06");
     scene.release("B1", "release", "07").release("B1", "release", "2026-04-01");
+    var seen = reported();
+    assertEquals(1, seen.stream().filter("RELEASES of 2"::equals).count());
+    assertEquals(2, seen.stream().filter("RELEASES 1"::equals).count());
+    assertEquals(1, seen.stream().filter("BODIES of 1"::equals).count());
+    assertEquals(1, seen.stream().filter("BODIES 1"::equals).count());
+  }
+
+  @Test
+  void aReleaseAtTheNightsOwnMomentIsNotComputedAgain() throws Exception {
+    scene.simpleBody().weigh("05T10:40 B1 pack rump 5").release("B1", "release", "20T02:00");
+    assertTrue(reported().stream().noneMatch(line -> line.startsWith("RELEASES")));
+    assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  @Test
+  void aRowSetAsideThatIsDatedLaterHoldsNothingYet() {
+    scene.simpleBody().weigh("25T10:40 B1 pack rump x");
+    assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  /** What is reported to the progress: the stages with their totals, and what is done. */
+  private List<String> reported() throws Exception {
     var inputs = scene.read();
-    var seen = new ArrayList<String>();
+    var seen = Collections.synchronizedList(new ArrayList<String>());
     Progress progress =
         (stage, total) -> {
           seen.add(stage + " of " + total);
@@ -231,9 +254,6 @@ class ReckonerTest extends FiguresTest {
         };
     new Reckoner(inputs.shop(), inputs.exports(), progress)
         .at(OffsetDateTime.parse("2026-03-20T02:00:00Z"));
-    assertEquals(1, seen.stream().filter("RELEASES of 2"::equals).count());
-    assertEquals(2, seen.stream().filter("RELEASES 1"::equals).count());
-    assertEquals(1, seen.stream().filter("BODIES of 1"::equals).count());
-    assertEquals(1, seen.stream().filter("BODIES 1"::equals).count());
+    return seen;
   }
 }
