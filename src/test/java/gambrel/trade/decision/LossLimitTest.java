@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
  * The loss test and its limit. All divisions are 0.3 and three weighings are in the equation, so
  * that U = 2·√(3·0.3²/12) = 0.3. The limit is 3 % of 300: 9.
  */
-class LossTestTest extends DecisionScene {
+class LossLimitTest extends DecisionScene {
   @BeforeEach
   void coarseScales() {
     scene.file("scales.csv", "scale,division,class", "rail,0.3,", "bench,0.3,");
