@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param item the part
  * @param step the step
- * @param number how many of the part they take up
+ * @param number the number of the part that they cover
  * @param weighings the weighings
  */
 public record PartWeight(String item, Step step, int number, List<Weighing> weighings) {

@@ -33,7 +33,7 @@ public record Rail(
     }
   }
 
-  /** Whether nothing was weighed on the rail. */
+  /** Whether the body has no rail weight. */
   public boolean isEmpty() {
     return hot.isEmpty() && cold.isEmpty() && aged.isEmpty();
   }

@@ -12,8 +12,8 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Finds which rail weights count. The weights of parts of a part replace its own weight only if
- * they cover all of it. Weights of one step for different sides of a body add up.
+ * Finds the rail weights that count. Weights of smaller parts replace the weight of a part only if
+ * together they cover it. Weights of one step for different sides of a body add up.
  */
 final class RailResolver {
   private final HungParts parts;
@@ -50,7 +50,7 @@ final class RailResolver {
       return RailWeights.NONE;
     }
     var pieces = pieces(step, weighings);
-    // A body hangs in a few of the many parts of its tree: only these are visited.
+    // Only weighed parts and the parts above them are visited; a tree has many others.
     return standing(parts.root(), pieces, parts.above(pieces.keySet()));
   }
 
@@ -91,7 +91,7 @@ final class RailResolver {
         .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
   }
 
-  /** {@code earlier} with {@code later} in place of every part that it covers completely. */
+  /** {@code earlier}, with {@code later} in place of each part that it covers completely. */
   Replaced replace(RailWeights earlier, RailWeights later) {
     return replace(parts.root(), earlier, later);
   }
@@ -136,7 +136,7 @@ final class RailResolver {
             e -> covered.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
   }
 
-  /** How many of each of the smallest hung parts a cover takes up. */
+  /** The number of each of the smallest hung parts that some rail weights cover. */
   Map<String, BigFraction> coverage(RailWeights cover) {
     var coverage = new HashMap<String, BigFraction>();
     for (var piece : cover.pieces()) {

@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Rail weights that together make the weight of a body, or of the parts of it that were weighed. No
- * part of the body is in two of them.
+ * Rail weights that add up to the weight of a body, or of its weighed parts. No part of the body is
+ * in two of them.
  *
  * @param pieces the parts
  */
 public record RailWeights(List<PartWeight> pieces) {
-  /** Nothing weighed. */
+  /** No weights. */
   public static final RailWeights NONE = new RailWeights(List.of());
 
   /** Copies the pieces. */
@@ -31,7 +31,7 @@ public record RailWeights(List<PartWeight> pieces) {
     return new RailWeights(all);
   }
 
-  /** Whether nothing was weighed. */
+  /** Whether there are no weights. */
   public boolean isEmpty() {
     return pieces.isEmpty();
   }
