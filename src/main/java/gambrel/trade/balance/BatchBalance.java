@@ -5,7 +5,6 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.weighing.Weighing;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -44,8 +43,8 @@ public record BatchBalance(
     List<Weighing> weighings) {
   /** Copies the collections. */
   public BatchBalance {
-    meatInByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(meatInByBody));
-    partByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(partByBody));
+    meatInByBody = ByteOrder.sorted(meatInByBody);
+    partByBody = ByteOrder.sorted(partByBody);
     weighings = List.copyOf(weighings);
   }
 

@@ -3,7 +3,6 @@ package gambrel.trade.balance;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
 import gambrel.trade.weighing.Weighing;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -76,11 +75,6 @@ public record BodyBalance(
   /** Its figures as parts of a whole. */
   public BodyFigures.Shares shares() {
     return figures.shares();
-  }
-
-  /** The local date of the first cut. */
-  public Optional<LocalDate> firstCut() {
-    return figures.times().firstCut();
   }
 
   /** When the last cut was weighed. */

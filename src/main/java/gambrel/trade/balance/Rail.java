@@ -28,6 +28,8 @@ public record Rail(
    * @param aged their aged weight
    */
   public record Ageing(Weight cold, Weight aged) {
+    static final Ageing NONE = new Ageing(Weight.ZERO, Weight.ZERO);
+
     Ageing and(Ageing other) {
       return new Ageing(cold.plus(other.cold), aged.plus(other.aged));
     }

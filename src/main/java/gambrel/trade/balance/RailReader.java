@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Finds the standing rail weights of one body: of each step, and each part's latest. */
@@ -49,7 +48,7 @@ final class RailReader {
         parts(cold).standing(Step.COLD, cold),
         parts(aged).standing(Step.AGED, aged),
         boning.cover(),
-        allUsed && fromCold ? boning.ageing() : Optional.empty(),
+        boning.ageing().filter(ageing -> !later.isEmpty() && allUsed && fromCold),
         isSameParts());
   }
 

@@ -26,21 +26,17 @@ final class RailResolver {
    * Later rail weights laid over earlier ones.
    *
    * @param cover each part's later weight, else its earlier one
-   * @param ageing both weights of the parts that were weighed again; empty if there are none, or if
-   *     the earlier weight of one is only known together with others
+   * @param ageing the sums of both weights of the parts that were weighed again; empty if the
+   *     earlier weight of one is unknown, or known only together with others
    */
-  record Replaced(RailWeights cover, Optional<Rail.Ageing> ageing, boolean known) {
+  record Replaced(RailWeights cover, Optional<Rail.Ageing> ageing) {
     static Replaced earlier(RailWeights cover) {
-      return new Replaced(cover, Optional.empty(), true);
+      return new Replaced(cover, Optional.of(Rail.Ageing.NONE));
     }
 
     Replaced and(Replaced other) {
-      var both =
-          ageing.isPresent() && other.ageing.isPresent()
-              ? Optional.of(ageing.get().and(other.ageing.get()))
-              : ageing.or(() -> other.ageing);
-      boolean allKnown = known && other.known;
-      return new Replaced(cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+      return new Replaced(
+          cover.and(other.cover), ageing.flatMap(one -> other.ageing.map(one::and)));
     }
   }
 
@@ -115,13 +111,12 @@ final class RailResolver {
 
   private Replaced replaced(RailWeights earlier, RailWeights later) {
     boolean known = !earlier.isEmpty() && coverage(earlier).equals(coverage(later));
-    return known
-        ? new Replaced(
-            later,
-            Optional.of(
-                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow())),
-            true)
-        : new Replaced(later, Optional.empty(), false);
+    return new Replaced(
+        later,
+        known
+            ? Optional.of(
+                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow()))
+            : Optional.empty());
   }
 
   private RailWeights under(String part, RailWeights cover) {

@@ -8,7 +8,9 @@ import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -35,15 +37,14 @@ public final class LossLimit {
 
   /** Days from the last hot or cold weight to the first cut; 0 if an aged weight follows them. */
   private static long daysWithoutWeighing(BodyBalance balance) {
-    var rail = balance.rail();
-    if (!balance.weighings().of(Step.AGED).isEmpty() || balance.firstCut().isEmpty()) {
+    var firstCut = balance.figures().times().firstCut();
+    if (firstCut.isEmpty() || !balance.weighings().of(Step.AGED).isEmpty()) {
       return 0;
     }
-    return rail.hot()
-        .lastDate()
-        .map(hot -> rail.cold().lastDate().filter(cold -> cold.isAfter(hot)).orElse(hot))
-        .or(() -> rail.cold().lastDate())
-        .map(last -> ChronoUnit.DAYS.between(last, balance.firstCut().get()))
+    return Stream.of(balance.rail().hot().lastDate(), balance.rail().cold().lastDate())
+        .flatMap(Optional::stream)
+        .max(Comparator.naturalOrder())
+        .map(last -> ChronoUnit.DAYS.between(last, firstCut.get()))
         .orElse(0L);
   }
 

@@ -2,6 +2,7 @@ package gambrel.trade.measure;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.SortedMap;
@@ -15,10 +16,10 @@ public final class ByteOrder {
 
   private ByteOrder() {}
 
-  /** A copy of {@code map}, sorted by the bytes of its keys. */
+  /** An unmodifiable copy of {@code map}, sorted by the bytes of its keys. */
   public static <V> SortedMap<String, V> sorted(Map<String, V> map) {
     var sorted = new TreeMap<String, V>(IDS);
     sorted.putAll(map);
-    return sorted;
+    return Collections.unmodifiableSortedMap(sorted);
   }
 }

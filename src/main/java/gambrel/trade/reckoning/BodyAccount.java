@@ -8,7 +8,6 @@ import gambrel.trade.decision.Decision;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
-import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 
@@ -27,7 +26,7 @@ public record BodyAccount(
     Decision decision) {
   /** Copies the entitlements. */
   public BodyAccount {
-    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
+    entitlements = ByteOrder.sorted(entitlements);
   }
 
   /** The body. */

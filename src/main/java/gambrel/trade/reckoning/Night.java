@@ -9,7 +9,6 @@ import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
 import java.time.OffsetDateTime;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -35,8 +34,8 @@ public record Night(
     Map<String, List<Payment>> payments) {
   /** Copies the collections. */
   public Night {
-    batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
-    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
+    batches = ByteOrder.sorted(batches);
+    bodies = ByteOrder.sorted(bodies);
     notices = List.copyOf(notices);
     payments = Map.copyOf(payments);
   }

@@ -176,4 +176,27 @@ class ScaleTestsTest extends DecisionScene {
     tested("04T08:00", code, "30");
     assertEquals(words, failed().get(0).saying().key());
   }
+
+  @Test
+  void aGoodTestInTheSameMinuteAfterAFailedOneEndsNoDoubt() {
+    tested("04T08:00", "t20", "21");
+    tested("04T08:00", "t20", "20");
+    assertEquals(List.of("SCALE_FAILED bench 7"), reasons());
+  }
+
+  @Test
+  void doubtEndsAtTheNextGoodTestBehindAnotherFailedOne() {
+    tested("04T08:00", "t20", "21");
+    tested("04T09:00", "t20", "22");
+    tested("05T09:00", "t20", "20");
+    assertEquals(List.of(), reasons());
+  }
+
+  @Test
+  void doubtBeginsAtTheLastGoodTestBeforeAnotherFailedOne() {
+    tested("05T10:40", "t20", "20");
+    tested("06T08:00", "t20", "22");
+    tested("06T09:00", "t20", "21");
+    assertEquals(List.of(), reasons());
+  }
 }

@@ -116,4 +116,9 @@ class ExactTest {
     assertEquals(BigFraction.of(7), Exact.fraction(new BigDecimal("7")));
     assertEquals(BigFraction.of(7), Exact.fraction(new BigDecimal("7.00")));
   }
+
+  @Test
+  void refusesTheRootOfANegativeNumberHoweverSmall() {
+    assertThrows(ArithmeticException.class, () -> Exact.sqrt(BigFraction.of(-1, 1_000_000_000), 0));
+  }
 }

@@ -220,4 +220,13 @@ class NightNoticesTest extends FiguresTest {
     scene.file("bodies.csv", "body,species,killed", "B1,beef,2026-03-02");
     assertEquals(List.of(), notices(NoticeCode.BATCH_MIXED));
   }
+
+  @Test
+  void aReleaseOfACancelledBodyCoversNothing() {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,cancelled");
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2").simpleBody();
+    scene.release("B1", "close", "07T12:00").release("B1", "release", "07T12:00");
+    assertEquals(1, notices(NoticeCode.RELEASE_UNUSED).size());
+  }
 }
