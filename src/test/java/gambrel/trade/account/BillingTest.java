@@ -17,9 +17,6 @@ class BillingTest extends FiguresTest {
       "charge,description,basis,price,minimum,free,species,class,item,body,hot_from,hot_to,"
           + "tax_percent,from,to";
 
-  private static final String HEADER =
-      "scale,ticket,time,body,code,net,gross,tare,unit,pieces,operator,batch,customer,status";
-
   @BeforeEach
   void cut() {
     scene.simpleBody();
@@ -224,7 +221,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void aWeightThatWasNotTakenIsAnUnknownQuantity() {
-    scene.file("exports/a.csv", HEADER).weigh("05T10:00 B1 pack rump 120");
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
     var bill = bill("h,H,hot,1,,,,,,,,,,,", "c,C,cold,1,,,,,,,,,,,", "b,B,boning,1,,,,,,,,,,,");
     assertEquals(List.of("h", "c", "b"), bill.unknown().stream().map(c -> c.id()).toList());
     assertEquals(List.of(), bill.lines());
@@ -246,7 +243,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void aBandOfAnUnknownHotWeightIsAnUnknownQuantity() {
-    scene.file("exports/a.csv", HEADER).weigh("05T10:00 B1 pack rump 120");
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
     var bill =
         bill(
             "from,F,head,1,,,,,,,300,,,,",
@@ -267,7 +264,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void withoutAPackPricesAreThoseOfTheDayOfTheLastWeighing() {
-    scene.file("exports/a.csv", HEADER);
+    scene.withoutWeighings();
     scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
     assertEquals(1, bill("c,C,head,1,,,,,,,,,,2026-03-03,2026-03-03").lines().size());
     assertEquals(0, bill("c,C,head,1,,,,,,,,,,2026-03-04,").lines().size());
@@ -276,7 +273,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void withoutWeighingsOnlyChargesOfEveryDayApply() {
-    scene.file("exports/a.csv", HEADER);
+    scene.withoutWeighings();
     var bill =
         bill(
             "always,A,head,1,,,,,,,,,,,",
@@ -319,7 +316,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void aFurtherDayIsKnownThoughAnotherChargeIsNot() {
-    scene.file("exports/a.csv", HEADER).weigh("05T10:00 B1 pack rump 120");
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
     bill("d,Days,day,2.50,,,,,,,,,,,", "h,H,hot,1,,,,,,,,,,,");
     var night = night();
     var day = LocalDate.of(2026, 3, 5);
@@ -328,7 +325,7 @@ class BillingTest extends FiguresTest {
 
   @Test
   void aFurtherDayIsUnknownWhereTheBandOfADaysChargeIs() {
-    scene.file("exports/a.csv", HEADER).weigh("05T10:00 B1 pack rump 120");
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
     bill("d,Days,day,2.50,,,,,,,300,,,,");
     var night = night();
     var day = LocalDate.of(2026, 3, 5);
