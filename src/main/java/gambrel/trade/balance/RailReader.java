@@ -73,9 +73,7 @@ final class RailReader {
   /** The weighings of each part's latest date. */
   private static List<Weighing> latest(List<Weighing> weighings) {
     var days = new HashMap<String, LocalDate>();
-    for (var weighing : weighings) {
-      days.merge(weighing.item(), weighing.date(), (a, b) -> a.isAfter(b) ? a : b);
-    }
+    weighings.forEach(weighing -> days.put(weighing.item(), weighing.date()));
     return weighings.stream().filter(w -> w.date().equals(days.get(w.item()))).toList();
   }
 }

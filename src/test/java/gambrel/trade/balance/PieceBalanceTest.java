@@ -90,4 +90,19 @@ class PieceBalanceTest extends FiguresTest {
         """);
     assertEquals(known("1"), balance().pieces().get(0).loss());
   }
+
+  @Test
+  void eachPieceHasItsOwnProducts() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold  carcase     294
+        05T09:00 B1 block hindquarter 121
+        05T09:01 B1 block forequarter 100
+        05T10:00 B1 pack  rump        120
+        05T10:01 B1 pack  chuck        98
+        """);
+    assertEquals(
+        List.of(known("1"), known("2")),
+        balance().pieces().stream().map(PieceBalance::loss).toList());
+  }
 }

@@ -392,4 +392,20 @@ class RailTest extends FiguresTest {
     scene.weigh("05T10:00 B1 block left-hindquarter 70\n05T10:10 B1 block hindquarter 71");
     assertEquals("141.000", boning());
   }
+
+  @Test
+  void partsAgedEachOnItsOwnAddUpInTheAgeingShrink() {
+    var rail =
+        rail(
+            """
+            03T10:00 B1 cold left-forequarter  70
+            03T10:01 B1 cold left-hindquarter  75
+            03T10:02 B1 cold right-forequarter 71
+            03T10:03 B1 cold right-hindquarter 76
+            09T10:00 B1 aged left-forequarter  66
+            09T10:01 B1 aged right-forequarter 67
+            """);
+    assertEquals("284.000", boning());
+    assertEquals(Optional.of(new Rail.Ageing(kg("141"), kg("133"))), rail.ageing());
+  }
 }

@@ -163,4 +163,17 @@ class RailTrimTest extends FiguresTest {
     assertEquals(List.of("rump"), items(balance().outOfBoning()));
     assertEquals(kg("7"), figures().outputs().orElseThrow().railTrim());
   }
+
+  @Test
+  void whereOnlySomePartsAgeTheAgedWeighingEndsTheTrim() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold forequarter 140 pieces=2
+        03T10:01 B1 cold hindquarter 150 pieces=2
+        05T10:00 B1 pack rump          3
+        09T10:00 B1 aged hindquarter 140 pieces=2
+        """);
+    assertEquals(List.of("rump"), items(balance().trim().afterCold()));
+    assertEquals(share("7", "150"), figures().shares().ageingShrink());
+  }
 }
