@@ -8,7 +8,6 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SortedMap;
@@ -30,7 +29,7 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
 
   /** Copies the map. */
   public LikelyCauses {
-    byBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(byBody));
+    byBody = ByteOrder.sorted(byBody);
   }
 
   /**

@@ -2,7 +2,6 @@ package gambrel.trade.account;
 
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Charge;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.function.Function;
@@ -75,11 +74,5 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
 
   private static Money sum(Stream<Part> parts, Function<Part, Money> amount) {
     return parts.map(amount).reduce(Money.ZERO, Money::plus);
-  }
-
-  /** Whether any line is taxed. */
-  public boolean isTaxed() {
-    return lines.stream()
-        .anyMatch(line -> line.charge().taxPercent().compareTo(BigDecimal.ZERO) != 0);
   }
 }

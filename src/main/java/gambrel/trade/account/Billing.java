@@ -20,8 +20,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Makes the bill of a body from the shop's price list. */
 public final class Billing {
-  private static final BigFraction HUNDRED = Exact.HUNDRED;
-
   private final Shop shop;
 
   /** For a shop with this price list. */
@@ -105,7 +103,7 @@ public final class Billing {
 
   private Money tax(Charge charge, Money amount) {
     var rate = Exact.fraction(charge.taxPercent());
-    var base = shop.settings().taxIncluded() ? HUNDRED.add(rate) : HUNDRED;
+    var base = shop.settings().taxIncluded() ? Exact.HUNDRED.add(rate) : Exact.HUNDRED;
     return new Money(Exact.units(rate.multiply(BigFraction.of(amount.minor())).divide(base), 0));
   }
 

@@ -12,9 +12,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What one customer gets of a body.
  *
  * @param customer the customer's id
- * @param share their share of the body; zero for a customer with outright packs only
+ * @param share the customer's share of the body; zero for a customer with outright packs only
  * @param lines item by item, in tree order
- * @param batchParts their part of each batch, by batch id order
+ * @param batchParts the customer's part of each batch, in order of batch id
  */
 public record Entitlement(
     String customer, BigFraction share, List<Line> lines, List<BatchPart> batchParts) {
@@ -25,13 +25,13 @@ public record Entitlement(
   }
 
   /**
-   * What they get of one item.
+   * The customer's part of one item.
    *
    * @param item the item
    * @param kind what the item counts as
    * @param weight in whole thousandths
-   * @param packs how many packs are theirs; empty where a part of the weight is a share
-   * @param outright the part of the weight that was packed for them by name
+   * @param packs the number of packs; empty where a part of the weight is a share
+   * @param outright the weight of packs that name the customer
    */
   public record Line(
       String item, Kind kind, Weight weight, Optional<Integer> packs, Weight outright) {
@@ -52,7 +52,7 @@ public record Entitlement(
   }
 
   /**
-   * What they get of a batch's meat.
+   * The customer's part of a batch's meat.
    *
    * @param batch the batch's id
    * @param weight in whole thousandths
@@ -74,12 +74,12 @@ public record Entitlement(
     return sum(line -> !line.isOffal() && !line.isMeat(), Line::weight);
   }
 
-  /** The part of the take-home weight that was packed for them by name. */
+  /** The weight of packs that name the customer, offal left out. */
   public Weight outright() {
     return sum(line -> !line.isOffal(), Line::outright);
   }
 
-  /** Offal. */
+  /** The weight of offal. */
   public Weight offal() {
     return sum(Line::isOffal, Line::weight);
   }
@@ -92,12 +92,12 @@ public record Entitlement(
     return Weight.sum(batchParts.stream().map(BatchPart::weight).toList());
   }
 
-  /** Whether they own the whole body. */
+  /** Whether the customer owns the whole body. */
   public boolean isSoleOwner() {
     return share.equals(BigFraction.ONE);
   }
 
-  /** Whether they own no share, only packs that were put up for them. */
+  /** Whether the customer has no share of the body, only packs that name the customer. */
   public boolean isOutrightOnly() {
     return share.equals(BigFraction.ZERO);
   }

@@ -24,8 +24,8 @@ import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Divides a body among its owners: packs that name a customer are theirs outright, the rest is
- * divided item by item, and each batch's meat part on its own.
+ * Divides a body among its owners. A pack that names a customer goes to that customer. The other
+ * packs are divided item by item, and each batch's meat part on its own.
  */
 public final class Sharing {
   private final BodyBalance balance;
@@ -80,7 +80,7 @@ public final class Sharing {
     }
   }
 
-  /** A body left as it hung goes home as its carcase. */
+  /** Adds a body left whole as an item {@code carcase}. */
   private void addWholeBody() {
     if (balance.body().outcome() == Outcome.WHOLE && balance.outputs().isPresent()) {
       items.computeIfAbsent(CutTree.ROOT, i -> new ItemPacks()).whole = balance.boning();

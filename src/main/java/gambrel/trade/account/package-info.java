@@ -1,2 +1,2 @@
-/** Shares, charges and payments: who gets what, and for how much. */
+/** Shares, charges and payments of a body's owners. */
 package gambrel.trade.account;

@@ -5,14 +5,13 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.weighing.Weighing;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What went into a batch and what came out.
+ * Input, output and loss of a batch.
  *
  * @param batch the batch
  * @param meatIn meat in (M), from its tubs
@@ -20,10 +19,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param out output (O), from its packs
  * @param loss M + A − O; empty while it is open
  * @param lossShare the loss, of M + A; empty while it is open, and if M + A is zero
- * @param limit the most that the shop accepts as its loss, in the shop's unit
+ * @param limit the largest accepted loss, in the shop's unit
  * @param uncertaintySquared U² of the loss from the scales' divisions (k = 2)
- * @param state whether it is finished and balances
- * @param late whether it is open past its time
+ * @param state open, out of balance or balanced
+ * @param late whether it is open after its due date, or too long after its last row
  * @param meatInByBody meat in by body; the shop's own under its reserved id
  * @param partByBody each body's part of the output's meat, in whole thousandths; none while open
  * @param weighings its rows, earliest first
@@ -44,27 +43,27 @@ public record BatchBalance(
     List<Weighing> weighings) {
   /** Copies the collections. */
   public BatchBalance {
-    meatInByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(meatInByBody));
-    partByBody = Collections.unmodifiableSortedMap(ByteOrder.sorted(partByBody));
+    meatInByBody = ByteOrder.sorted(meatInByBody);
+    partByBody = ByteOrder.sorted(partByBody);
     weighings = List.copyOf(weighings);
   }
 
-  /** Whether it is not finished. */
+  /** Whether the batch is not finished. */
   public boolean isOpen() {
     return state == BatchState.OPEN;
   }
 
-  /** The meat in the output: all parts together. */
+  /** The meat in the output: the sum of all parts. */
   public Weight meatOut() {
     return Weight.sum(partByBody.values());
   }
 
-  /** The meat that a body put in, zero if none. */
+  /** The meat that came from a body; zero if none did. */
   public Weight meatInOf(String body) {
     return meatInByBody.getOrDefault(body, Weight.ZERO);
   }
 
-  /** The part of a body, zero if it has none. */
+  /** A body's part of the meat in the output; zero if it has none. */
   public Weight partOf(String body) {
     return partByBody.getOrDefault(body, Weight.ZERO);
   }

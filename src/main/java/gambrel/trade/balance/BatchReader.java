@@ -21,9 +21,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Balances batches and divides what came out among the bodies that went in. */
+/** Balances batches and divides the meat in their output among the bodies it came from. */
 public final class BatchReader {
-  /** A batch without a due date is late so many days after its last row. */
+  /** Days after its last row from which a batch without a due date is late. */
   private static final int DAYS_WITHOUT_DUE = 14;
 
   private final Settings settings;
@@ -34,7 +34,7 @@ public final class BatchReader {
     this.asOf = asOf;
   }
 
-  /** Every batch that {@code weighings} name, by id. */
+  /** Every batch that a weighing names, by id. */
   public static SortedMap<String, BatchBalance> read(
       Shop shop, Weighings weighings, OffsetDateTime asOf) {
     var reader = new BatchReader(shop.settings(), asOf);
@@ -87,14 +87,14 @@ public final class BatchReader {
     return Weighing.total(rows.stream().filter(w -> w.step() == step).toList());
   }
 
-  /** Whether something was packed and nothing was weighed in the quiet hours. */
+  /** Whether the batch has a pack and the quiet hours have passed since its last row. */
   private boolean isFinished(List<Weighing> rows) {
     var last = rows.get(rows.size() - 1).time();
     return rows.stream().anyMatch(w -> w.step() == Step.PACK)
         && Duration.between(last, asOf).compareTo(Duration.ofHours(settings.quietHours())) >= 0;
   }
 
-  /** The most that a batch may lose of what went in. */
+  /** The largest accepted loss of a batch into which {@code in} went. */
   private BigFraction limit(Weight in) {
     var percent = Exact.fraction(settings.limits().batchLossPercent());
     return percent.multiply(in.fraction()).divide(Exact.HUNDRED);

@@ -2,13 +2,13 @@ package gambrel.trade.balance;
 
 import java.util.Locale;
 
-/** Whether a batch is finished, and balances. */
+/** The state of a batch. */
 public enum BatchState {
   /** Not packed yet, or still being weighed. */
   OPEN,
-  /** Finished, and what came out does not fit what went in. */
+  /** Finished; no meat went in, or the loss is below −U or above the limit. */
   OUT,
-  /** Finished. */
+  /** Finished; the loss is within its limits. */
   BALANCED;
 
   /** The word that data files print. */

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** The pieces of one body that were weighed on the block. */
+/** The block weighings of one body, by piece. */
 final class BlockWeighings {
   private final BodyWeighings body;
   private final Map<String, List<Weighing>> byItem;
@@ -23,7 +23,7 @@ final class BlockWeighings {
     }
   }
 
-  /** The pieces with no block-weighed piece above them; their sum is what came to the block. */
+  /** The weighings of pieces with no weighed piece above them, earliest first. */
   List<Weighing> topmost() {
     return byItem.entrySet().stream()
         .filter(entry -> byItem.keySet().stream().noneMatch(i -> isAbove(i, entry.getKey())))
@@ -32,7 +32,10 @@ final class BlockWeighings {
         .toList();
   }
 
-  /** The tree lists the primals of a left or right quarter under the plain quarter. */
+  /**
+   * Whether {@code above} is a part above {@code item}. The tree has the primals of a left or right
+   * quarter under the plain quarter, so a left quarter is above them too.
+   */
   private boolean isAbove(String above, String item) {
     String plain = SideLabels.plain(above);
     boolean plainAbove = body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
@@ -44,7 +47,7 @@ final class BlockWeighings {
   /**
    * The balance of every piece, in tree order.
    *
-   * @param out what left the body on the block: no offal, no rail trim
+   * @param out packs, tubs into batches and bins of the body: no offal, no rail trim
    */
   List<PieceBalance> balances(List<Weighing> out, Uncertainty uncertainty) {
     boolean allInside = out.stream().allMatch(this::isInside);

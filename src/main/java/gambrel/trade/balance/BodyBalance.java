@@ -3,7 +3,6 @@ package gambrel.trade.balance;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
 import gambrel.trade.weighing.Weighing;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -15,13 +14,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param weighings its own weighings
  * @param rail its rail weights
  * @param trim what was trimmed while it hung
- * @param fromBlock whether the weight into the boning room comes from the block, for want of rail
- *     weights
+ * @param fromBlock whether the weight into the boning room is the sum of the block weighings,
+ *     because the body has no rail weights
  * @param boningWeighings the weighings that make the weight into the boning room (W)
  * @param topmostBlocks block weighings of pieces with no block-weighed piece above them
  * @param cuts weighings on the block, or off it into pack, tub or bin; no offal, no rail trim
- * @param outOfBoning packs, tubs that went into batches and bins that came of W: no offal, no rail
- *     trim
+ * @param outOfBoning packs, tubs that went into batches, and bins that are taken off W: no offal,
+ *     no rail trim
  * @param pieces the pieces weighed on the block
  * @param batches its batches, by id
  * @param figures its figures
@@ -53,12 +52,12 @@ public record BodyBalance(
     return weighings.body();
   }
 
-  /** RailResolver hot weight (H). */
+  /** The standing hot weight (H). */
   public Optional<Weight> hot() {
     return figures.weights().hot();
   }
 
-  /** RailResolver cold weight (C). */
+  /** The standing cold weight (C). */
   public Optional<Weight> cold() {
     return figures.weights().cold();
   }
@@ -68,7 +67,7 @@ public record BodyBalance(
     return figures.weights().boning();
   }
 
-  /** What came of it; empty before the first end product. */
+  /** What left the body; empty before the first end product. */
   public Optional<Outputs> outputs() {
     return figures.outputs();
   }
@@ -76,11 +75,6 @@ public record BodyBalance(
   /** Its figures as parts of a whole. */
   public BodyFigures.Shares shares() {
     return figures.shares();
-  }
-
-  /** The local date of the first cut. */
-  public Optional<LocalDate> firstCut() {
-    return figures.times().firstCut();
   }
 
   /** When the last cut was weighed. */

@@ -17,9 +17,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * The figures of one body, computed once by {@link BodyReader}. Names follow the columns of {@code
  * bodies.csv}.
  *
- * @param weights what it weighed from live to the boning room
- * @param outputs what came of it; empty before the first end product
- * @param boningSplit what became of W; empty before the first end product, and unless the body is
+ * @param weights its weights from live to the boning room
+ * @param outputs the weights that left it, and its loss; empty before the first end product
+ * @param boningSplit how W divides; empty before the first end product, and for a body that is not
  *     cut
  * @param shares figures as parts of a whole
  * @param times when it was weighed

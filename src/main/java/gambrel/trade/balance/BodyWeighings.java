@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
- * The weighings that are a body's own: all that name it and move mass, but for packs of a batch.
+ * A body's own weighings: every weighing that names it and moves mass, except packs of a batch.
  * Every list is earliest first.
  */
 public final class BodyWeighings {
@@ -24,23 +24,23 @@ public final class BodyWeighings {
   private final Map<Step, List<Weighing>> bySteps;
 
   /**
-   * Chooses those of {@code weighings} that are the body's own.
+   * Selects the body's own weighings.
    *
    * @param tree the cut tree of its species
-   * @param weighings all that name the body, earliest first
+   * @param weighings every weighing that names the body, earliest first
    */
   public BodyWeighings(Body body, CutTree tree, List<Weighing> weighings) {
     this.body = body;
     this.tree = tree;
-    this.all = those(weighings, w -> w.ofBody() && w.step().movesMass());
-    this.cuts = those(all, w -> w.step().isCutting() && !isOffal(w));
-    this.out = those(all, BodyWeighings::isOut);
+    this.all = select(weighings, w -> w.ofBody() && w.step().movesMass());
+    this.cuts = select(all, w -> w.step().isCutting() && !isOffal(w));
+    this.out = select(all, BodyWeighings::isOut);
     this.bySteps =
         all.stream()
             .collect(Collectors.groupingBy(Weighing::step, Collectors.toUnmodifiableList()));
   }
 
-  private static List<Weighing> those(List<Weighing> weighings, Predicate<Weighing> which) {
+  private static List<Weighing> select(List<Weighing> weighings, Predicate<Weighing> which) {
     return weighings.stream().filter(which).collect(Collectors.toUnmodifiableList());
   }
 
@@ -54,22 +54,22 @@ public final class BodyWeighings {
     return tree;
   }
 
-  /** All of them. */
+  /** All own weighings. */
   public List<Weighing> all() {
     return all;
   }
 
-  /** Those of one step. */
+  /** The own weighings of one step. */
   public List<Weighing> of(Step step) {
     return bySteps.getOrDefault(step, List.of());
   }
 
-  /** Those on the rail. */
+  /** The hot, cold and aged weighings. */
   public List<Weighing> rail() {
-    return those(all, w -> w.step().isRail());
+    return select(all, w -> w.step().isRail());
   }
 
-  /** Packs, tubs that go into a batch, and bins: what left the body for good. */
+  /** Packs, tubs that go into a batch, and bins. */
   public List<Weighing> out() {
     return out;
   }
@@ -95,15 +95,13 @@ public final class BodyWeighings {
     return tree.find(weighing.item()).map(Item::kind).orElse(Kind.WASTE);
   }
 
-  /**
-   * Whether a bin counts as bone, as fat or as waste; waste is whatever is neither bone nor fat.
-   */
+  /** The kind that a bin counts as: bone, fat, or waste for everything else. */
   public Kind binKind(Weighing bin) {
     var kind = kind(bin);
     return kind == Kind.BONE || kind == Kind.FAT ? kind : Kind.WASTE;
   }
 
-  /** Whether a weighing takes mass off its body for good. */
+  /** Whether a weighing is a pack, a bin, or a tub that goes into a batch. */
   static boolean isOut(Weighing weighing) {
     return switch (weighing.step()) {
       case PACK, BIN -> true;

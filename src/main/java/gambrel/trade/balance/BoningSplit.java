@@ -3,9 +3,8 @@ package gambrel.trade.balance;
 import gambrel.trade.measure.Weight;
 
 /**
- * What became of the weight into the boning room (W) of a body that was cut. Offal and rail trim
- * are left out. Together with the cutting loss, or with what was not weighed, the parts add up to
- * W.
+ * How the weight into the boning room (W) of a body that was cut divides. Offal and rail trim are
+ * left out. Together with the cutting loss, or with what was not weighed, the parts add up to W.
  *
  * @param home packs, and its parts of finished batches
  * @param pending meat in open batches

@@ -21,7 +21,7 @@ final class HungParts {
   HungParts(HungTrees trees, CutTree tree, int head, Collection<Weighing> railWeighings) {
     this.head = head;
     this.hung = trees.of(tree, HungTree.isApart(tree, railWeighings.stream().map(Weighing::item)));
-    // Coverage is counted in the smallest hung parts; those above them are made of these.
+    // Coverage is counted in the smallest hung parts, which make up all parts above them.
     railWeighings.stream().map(this::part).filter(hung::isSmallest).forEach(measured::add);
     measured.addAll(hung.smallest());
   }
@@ -35,12 +35,12 @@ final class HungParts {
     return hung.tree().root().id();
   }
 
-  /** How many of a part the body, or the whole mob, has. */
+  /** The number of a part that the body, or the whole mob, has. */
   int total(String part) {
     return count(part) * head;
   }
 
-  /** How many of its part a weighing takes up. */
+  /** The number of its part that a weighing covers. */
   int number(Weighing weighing) {
     return weighing.number(total(weighing.item()));
   }
@@ -65,20 +65,15 @@ final class HungParts {
     return above;
   }
 
-  /** How many of each measured part {@code number} of {@code part} take up. */
+  /** The number of each measured part that {@code number} of {@code part} cover. */
   Map<String, BigFraction> coverage(String part, int number) {
     var coverage = new HashMap<String, BigFraction>();
     for (String below : measured) {
       if (isUnder(below, part)) {
-        coverage.put(below, fraction((long) number * count(below), count(part)));
+        coverage.put(below, BigFraction.of((long) number * count(below), count(part)));
       }
     }
     return coverage;
-  }
-
-  /** Nearly all are whole numbers; these are made without reducing a fraction. */
-  private static BigFraction fraction(long part, int whole) {
-    return part % whole == 0 ? BigFraction.of(part / whole) : BigFraction.of(part, whole);
   }
 
   boolean isUnder(String part, String above) {

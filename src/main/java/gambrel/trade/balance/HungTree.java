@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * The parts of a cut tree in which bodies hang. If left and right are told apart, the two sides are
- * followed; otherwise left and right count as the plain part. Immutable; made once for all bodies
- * of a species.
+ * The parts of a cut tree in which bodies hang. If left and right are apart, each side is a part of
+ * its own; otherwise left and right count as the plain part. Immutable; made once for all bodies of
+ * a species.
  */
 final class HungTree {
   /** These hang, even if a shop's own cuts give them another kind. */

@@ -4,11 +4,11 @@ import gambrel.trade.cuts.CutTree;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The hung parts of each tree, made at the first call. Safe for use by several threads. */
+/** The hung tree of each cut tree, made at its first use. Thread-safe. */
 final class HungTrees {
   private final Map<Key, HungTree> trees = new ConcurrentHashMap<>();
 
-  /** Trees are compared by identity: each species has one. */
+  /** Cut trees are compared by identity, since each species has one. */
   private record Key(CutTree tree, boolean apart) {}
 
   HungTree of(CutTree tree, boolean apart) {

@@ -5,23 +5,23 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What came of a body; known from the first end product on.
+ * The weights that left a body, and its cutting loss. Known from the first end product on.
  *
  * @param takeHome packs, and the meat part of its batches; without offal
- * @param meatHome the same, of kinds meat and trim; empty for a body left as it hung
+ * @param meatHome the part of take-home of kinds meat and trim; empty for a body left whole
  * @param offal packs of offal
  * @param tub green weight into batches
  * @param bone bone in bins; empty where bins are not weighed
  * @param fat fat in bins; empty where bins are not weighed
  * @param waste anything else in bins; empty where bins are not weighed
- * @param railTrim trimmed while hanging; contained in the others
- * @param cuttingLoss weight into the boning room less all that came out; empty where bins are not
- *     weighed or W is unknown
- * @param unweighed the same without bins, where these are not weighed
+ * @param railTrim trimmed while hanging; contained in the weights above
+ * @param cuttingLoss W less packs, tubs into batches and bins; empty where bins are not weighed or
+ *     W is unknown
+ * @param unweighed W less packs and tubs into batches, where bins are not weighed; else empty
  * @param resolutionSquared U² of the cutting loss from the scales' divisions (k = 2)
- * @param permittedSquared square of what the scales' permitted errors allow; empty if one has no
- *     accuracy class
- * @param batchLoss what its batches lost of it; empty while one is open
+ * @param permittedSquared square of the scales' permitted error of the cutting loss; empty if a
+ *     scale has no accuracy class
+ * @param batchLoss meat of it that its batches lost; empty while one is open
  */
 public record Outputs(
     Weight takeHome,

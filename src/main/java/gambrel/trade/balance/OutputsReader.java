@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Computes what came of one body. */
+/** Computes the outputs of one body. */
 final class OutputsReader {
   private final Uncertainty uncertainty;
   private final BodyWeighings weighings;
@@ -31,10 +31,10 @@ final class OutputsReader {
   }
 
   /**
-   * What came of it; empty before the first end product.
+   * The outputs; empty before the first end product.
    *
    * @param into the weighings that make the weight into the boning room
-   * @param out what came of that weight: no offal, no rail trim
+   * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    */
   Optional<Outputs> read(BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out) {
     var boning = weights.boning();
@@ -49,9 +49,9 @@ final class OutputsReader {
   }
 
   /**
-   * What became of the weight into the boning room.
+   * How the weight into the boning room divides.
    *
-   * @param out what came of that weight: no offal, no rail trim
+   * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    */
   BoningSplit split(List<Weighing> out) {
     String id = weighings.body().id();
@@ -68,7 +68,7 @@ final class OutputsReader {
         tubs.minus(ofBatches).minus(pending));
   }
 
-  /** A body that went into tubs alone has its first end product in a pack of a finished batch. */
+  /** Whether a pack or bin is there, or a finished batch; a body may go into tubs alone. */
   private boolean hasEndProduct(List<Weighing> out) {
     return out.stream().anyMatch(w -> w.step() == Step.PACK || w.step() == Step.BIN)
         || batches.stream().anyMatch(batch -> !batch.isOpen());
@@ -133,7 +133,7 @@ final class OutputsReader {
     return Weight.sum(batches.stream().map(batch -> batch.partOf(id)).toList());
   }
 
-  /** What went into the bins of a kind; empty if the shop weighs no bins. */
+  /** The weight in bins of a kind; empty if the shop weighs no bins. */
   private Optional<Weight> bin(Kind kind) {
     return binned ? Optional.of(bin(weighings.all(), kind)) : Optional.empty();
   }

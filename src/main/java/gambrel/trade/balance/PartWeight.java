@@ -10,19 +10,17 @@ import java.util.List;
  *
  * @param item the part
  * @param step the step
- * @param number how many of the part they take up
- * @param weight the sum of the weighings
+ * @param number the number of the part that they cover
  * @param weighings the weighings
  */
-public record PartWeight(
-    String item, Step step, int number, Weight weight, List<Weighing> weighings) {
+public record PartWeight(String item, Step step, int number, List<Weighing> weighings) {
   /** Copies the weighings. */
   public PartWeight {
     weighings = List.copyOf(weighings);
   }
 
-  /** All weighings of one hung part at one step. */
-  PartWeight(String item, Step step, int number, List<Weighing> weighings) {
-    this(item, step, number, Weighing.total(weighings), weighings);
+  /** The sum of the weighings. */
+  public Weight weight() {
+    return Weighing.total(weighings);
   }
 }

@@ -7,12 +7,12 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * One piece weighed on the block and what came of it.
+ * A piece weighed on the block and the end products made of it.
  *
  * @param item the piece
  * @param block its weight on the block
- * @param out packs, tubs into batches and bins of it and all that lies under it; empty where end
- *     products of the body lie outside its block pieces
+ * @param out packs, tubs into batches and bins of the piece and of all items under it; empty where
+ *     end products of the body lie outside its block pieces
  * @param resolutionSquared U² of block less out from the scales' divisions (k = 2)
  * @param weighings its block weighings
  */

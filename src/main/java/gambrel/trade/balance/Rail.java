@@ -28,12 +28,14 @@ public record Rail(
    * @param aged their aged weight
    */
   public record Ageing(Weight cold, Weight aged) {
+    static final Ageing NONE = new Ageing(Weight.ZERO, Weight.ZERO);
+
     Ageing and(Ageing other) {
       return new Ageing(cold.plus(other.cold), aged.plus(other.aged));
     }
   }
 
-  /** Whether nothing was weighed on the rail. */
+  /** Whether the body has no rail weight. */
   public boolean isEmpty() {
     return hot.isEmpty() && cold.isEmpty() && aged.isEmpty();
   }

@@ -6,10 +6,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
-/** Reads the rail weighings of one body: what stands at each step, what each part weighed last. */
+/** Finds the standing rail weights of one body: of each step, and each part's latest. */
 final class RailReader {
   private final HungTrees trees;
   private final BodyWeighings body;
@@ -26,7 +25,7 @@ final class RailReader {
   }
 
   /**
-   * Reads those of {@code weighings} that were made on the rail.
+   * The rail weights of a body.
    *
    * @param rail the rail weights that the shop takes of the species
    */
@@ -49,7 +48,7 @@ final class RailReader {
         parts(cold).standing(Step.COLD, cold),
         parts(aged).standing(Step.AGED, aged),
         boning.cover(),
-        allUsed && fromCold ? boning.ageing() : Optional.empty(),
+        boning.ageing().filter(ageing -> !later.isEmpty() && allUsed && fromCold),
         isSameParts());
   }
 
@@ -60,7 +59,7 @@ final class RailReader {
         .equals(parts.coverage(parts.standing(Step.COLD, cold)));
   }
 
-  /** Left and right are told apart only where all weighings that are compared say which. */
+  /** Left and right are apart only if every compared weighing names its side. */
   private RailResolver parts(List<Weighing> compared) {
     return new RailResolver(new HungParts(trees, body.tree(), body.body().head(), compared));
   }
@@ -71,12 +70,10 @@ final class RailReader {
     return both;
   }
 
-  /** Of several days on which a part was weighed again the latest stands. */
+  /** The weighings of each part's latest date. */
   private static List<Weighing> latest(List<Weighing> weighings) {
     var days = new HashMap<String, LocalDate>();
-    for (var weighing : weighings) {
-      days.merge(weighing.item(), weighing.date(), (a, b) -> a.isAfter(b) ? a : b);
-    }
+    weighings.forEach(weighing -> days.put(weighing.item(), weighing.date()));
     return weighings.stream().filter(w -> w.date().equals(days.get(w.item()))).toList();
   }
 }

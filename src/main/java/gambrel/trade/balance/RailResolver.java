@@ -12,8 +12,8 @@ import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Finds which rail weights count. The weights of parts of a part replace its own weight only if
- * they cover all of it. Weights of one step for different sides of a body add up.
+ * Finds the rail weights that count. Weights of smaller parts replace the weight of a part only if
+ * together they cover it. Weights of one step for different sides of a body add up.
  */
 final class RailResolver {
   private final HungParts parts;
@@ -26,21 +26,17 @@ final class RailResolver {
    * Later rail weights laid over earlier ones.
    *
    * @param cover each part's later weight, else its earlier one
-   * @param ageing both weights of the parts that were weighed again; empty if there are none, or if
-   *     the earlier weight of one is only known together with others
+   * @param ageing the sums of both weights of the parts that were weighed again; empty if the
+   *     earlier weight of one is unknown, or known only together with others
    */
-  record Replaced(RailWeights cover, Optional<Rail.Ageing> ageing, boolean known) {
+  record Replaced(RailWeights cover, Optional<Rail.Ageing> ageing) {
     static Replaced earlier(RailWeights cover) {
-      return new Replaced(cover, Optional.empty(), true);
+      return new Replaced(cover, Optional.of(Rail.Ageing.NONE));
     }
 
     Replaced and(Replaced other) {
-      var both =
-          ageing.isPresent() && other.ageing.isPresent()
-              ? Optional.of(ageing.get().and(other.ageing.get()))
-              : ageing.or(() -> other.ageing);
-      boolean allKnown = known && other.known;
-      return new Replaced(cover.and(other.cover), allKnown ? both : Optional.empty(), allKnown);
+      return new Replaced(
+          cover.and(other.cover), ageing.flatMap(one -> other.ageing.map(one::and)));
     }
   }
 
@@ -50,7 +46,7 @@ final class RailResolver {
       return RailWeights.NONE;
     }
     var pieces = pieces(step, weighings);
-    // A body hangs in a few of the many parts of its tree: only these are visited.
+    // Only weighed parts and the parts above them are visited; a tree has many others.
     return standing(parts.root(), pieces, parts.above(pieces.keySet()));
   }
 
@@ -91,7 +87,7 @@ final class RailResolver {
         .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
   }
 
-  /** {@code earlier} with {@code later} in place of every part that it covers completely. */
+  /** {@code earlier}, with {@code later} in place of each part that it covers completely. */
   Replaced replace(RailWeights earlier, RailWeights later) {
     return replace(parts.root(), earlier, later);
   }
@@ -115,13 +111,12 @@ final class RailResolver {
 
   private Replaced replaced(RailWeights earlier, RailWeights later) {
     boolean known = !earlier.isEmpty() && coverage(earlier).equals(coverage(later));
-    return known
-        ? new Replaced(
-            later,
-            Optional.of(
-                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow())),
-            true)
-        : new Replaced(later, Optional.empty(), false);
+    return new Replaced(
+        later,
+        known
+            ? Optional.of(
+                new Rail.Ageing(earlier.weight().orElseThrow(), later.weight().orElseThrow()))
+            : Optional.empty());
   }
 
   private RailWeights under(String part, RailWeights cover) {
@@ -136,7 +131,7 @@ final class RailResolver {
             e -> covered.getOrDefault(e.getKey(), BigFraction.ZERO).compareTo(e.getValue()) >= 0);
   }
 
-  /** How many of each of the smallest hung parts a cover takes up. */
+  /** The number of each of the smallest hung parts that some rail weights cover. */
   Map<String, BigFraction> coverage(RailWeights cover) {
     var coverage = new HashMap<String, BigFraction>();
     for (var piece : cover.pieces()) {

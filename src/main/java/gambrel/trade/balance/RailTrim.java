@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What was cut off a body while it hung. Rail trim is taken out of the shrink of its step and is no
- * part of the cutting loss.
+ * The weighings cut off a body while it hung. Rail trim is taken out of the shrink of its step and
+ * does not enter the cutting loss.
  *
  * @param beforeCold trimmed between the hot and the cold weight
  * @param afterCold trimmed between the cold and the aged weight
- * @param tubs tubs without a batch that were weighed in the same time: they move no mass, so they
- *     are neither rail trim nor a cut
+ * @param tubs tubs without a batch, weighed in the same periods; they move no mass, so they are
+ *     neither rail trim nor cuts
  */
 public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List<Weighing> tubs) {
   /** Copies the lists. */
@@ -26,12 +26,12 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
     tubs = List.copyOf(tubs);
   }
 
-  /** Finds it: after the first hot time, on an earlier day than the weighing that ends the step. */
+  /** Cuts after the first hot time, on an earlier date than the weighing that ends the step. */
   static RailTrim of(BodyWeighings weighings, Rail rail) {
     var before = new ArrayList<Weighing>();
     var after = new ArrayList<Weighing>();
     var tubs = new ArrayList<Weighing>();
-    // A shop that takes no hot weight starts to follow a body at its first cold one.
+    // Without a hot weight the first cold one begins the time on the rail.
     var from = rail.hot().first().or(() -> rail.cold().first());
     var cold = rail.cold().first().map(OffsetDateTime::toLocalDate);
     var aged = endOfAgeing(rail);
@@ -60,7 +60,7 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
     return Stream.concat(beforeCold.stream(), afterCold.stream()).toList();
   }
 
-  /** Those of {@code weighings} that were not made while the body hung. */
+  /** {@code weighings} without rail trim and without the tubs weighed while the body hung. */
   List<Weighing> without(List<Weighing> weighings) {
     var hanging = Stream.concat(all().stream(), tubs.stream()).map(Weighing::place).toList();
     return hanging.isEmpty()

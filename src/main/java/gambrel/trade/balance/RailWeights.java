@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Rail weights that together make the weight of a body, or of the parts of it that were weighed. No
- * part of the body is in two of them.
+ * Rail weights that add up to the weight of a body, or of its weighed parts. No part of the body is
+ * in two of them.
  *
  * @param pieces the parts
  */
 public record RailWeights(List<PartWeight> pieces) {
-  /** Nothing weighed. */
+  /** No weights. */
   public static final RailWeights NONE = new RailWeights(List.of());
 
   /** Copies the pieces. */
@@ -24,26 +24,21 @@ public record RailWeights(List<PartWeight> pieces) {
     pieces = List.copyOf(pieces);
   }
 
-  /** This and {@code other} together. */
+  /** The parts of this and of {@code other}. */
   RailWeights and(RailWeights other) {
-    if (isEmpty() || other.isEmpty()) {
-      return isEmpty() ? other : this;
-    }
     var all = new ArrayList<>(pieces);
     all.addAll(other.pieces);
     return new RailWeights(all);
   }
 
-  /** Whether nothing was weighed. */
+  /** Whether there are no weights. */
   public boolean isEmpty() {
     return pieces.isEmpty();
   }
 
-  /** The sum, if anything was weighed. */
+  /** The sum; empty if nothing was weighed. */
   public Optional<Weight> weight() {
-    return isEmpty()
-        ? Optional.empty()
-        : Optional.of(Weight.sum(pieces.stream().map(PartWeight::weight).toList()));
+    return isEmpty() ? Optional.empty() : Optional.of(Weighing.total(weighings()));
   }
 
   /** The weighings, earliest first. */

@@ -12,15 +12,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** How far a balance may be off by what scales show and by what they are allowed to err. */
+/** The uncertainty of a balance from the scales' divisions and from their permitted errors. */
 final class Uncertainty {
   private final WeightUnit unit;
 
-  /**
-   * For sums in {@code unit}.
-   *
-   * @param unit the shop's unit
-   */
+  /** Of sums in {@code unit}, the shop's unit. */
   Uncertainty(WeightUnit unit) {
     this.unit = unit;
   }
@@ -42,9 +38,9 @@ final class Uncertainty {
   }
 
   /**
-   * The square of what the scales' permitted errors in service (OIML R 76) can put between the sum
-   * of {@code in} and the sum of {@code out}: errors of one scale are common and partly cancel,
-   * scales are independent. Empty if a scale has no accuracy class.
+   * The square of the difference between the sums of {@code in} and {@code out} that the scales'
+   * permitted errors in service allow (OIML R 76). Errors of one scale have one sign and partly
+   * cancel; different scales are independent. Empty if a scale has no accuracy class.
    */
   Optional<BigFraction> permittedSquared(List<Weighing> in, List<Weighing> out) {
     boolean known =
@@ -63,7 +59,7 @@ final class Uncertainty {
     return Optional.of(sum);
   }
 
-  /** In divisions of the weighing's scale. */
+  /** The permitted error of a weighing, in divisions of its scale. */
   private static int permitted(Weighing weighing) {
     var scale = weighing.scale();
     var accuracy = scale.accuracy().orElseThrow();

@@ -1,2 +1,2 @@
-/** The mass of a body, a piece and a batch: what went in, what came out, what was lost. */
+/** The mass balance of bodies, pieces and batches: input, output and loss. */
 package gambrel.trade.balance;

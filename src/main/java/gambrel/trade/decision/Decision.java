@@ -3,11 +3,11 @@ package gambrel.trade.decision;
 import java.util.List;
 
 /**
- * Where a body stands and why.
+ * A body's state and the reasons for it.
  *
- * @param state where it stands
+ * @param state its state
  * @param reasons why it is open or held, in order
- * @param released reasons that a person has released
+ * @param released reasons that would hold it and that a release covers
  */
 public record Decision(State state, List<Reason> reasons, List<Reason> released) {
   /** Copies the lists. */

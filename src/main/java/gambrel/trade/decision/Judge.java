@@ -21,30 +21,28 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Finds everything for which a finished body has to wait. */
+/** Finds the reasons that hold a finished body. */
 public final class Judge {
   private final Settings settings;
   private final Map<String, List<SetAside>> setAside;
   private final ScaleTests tests;
-  private final LossTest losses;
 
   /**
-   * For one night.
+   * A judge for one moment.
    *
-   * @param setAside rows set aside and in force, by the bodies that they name
+   * @param setAside rows set aside and not dated later, by each body that they name
    */
   public Judge(Settings settings, Map<String, List<SetAside>> setAside, ScaleTests tests) {
     this.settings = settings;
     this.setAside = setAside;
     this.tests = tests;
-    this.losses = new LossTest(settings);
   }
 
-  /** The reasons that hold, released or not, in order. */
+  /** All reasons that hold the body, in order; releases are not considered. */
   public Set<Reason> reasons(BodyBalance balance, Bill bill) {
     var reasons = new TreeSet<Reason>();
     findRailFaults(balance, reasons);
-    losses.fault(balance).ifPresent(reasons::add);
+    LossLimit.fault(settings, balance).ifPresent(reasons::add);
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
       reasons.add(
           new Reason(ReasonCode.ROW_SET_ASIDE, row.name())
@@ -87,7 +85,7 @@ public final class Judge {
     }
   }
 
-  /** The parts that were weighed, each with its number. */
+  /** The weighed parts, each with its number. */
   private static Value parts(BodyBalance balance, RailWeights cover) {
     var parts = new ArrayList<Phrase>();
     for (var piece : cover.pieces()) {
@@ -136,10 +134,5 @@ public final class Judge {
         .lossShare()
         .map(share -> reason.with("share", new Value.Percent(share.percent())))
         .orElse(reason);
-  }
-
-  /** Whether more is missing than the shop accepts. */
-  boolean isLossHigh(BodyBalance balance) {
-    return losses.fault(balance).filter(r -> r.code() == ReasonCode.LOSS_HIGH).isPresent();
   }
 }

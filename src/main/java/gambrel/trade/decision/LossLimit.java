@@ -1,21 +1,29 @@
 package gambrel.trade.decision;
 
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** How much of a body the shop allows to be lost in cutting. */
+/**
+ * The cutting loss that a shop accepts, and the test that holds a body whose loss is negative or
+ * above the limit by more than its expanded uncertainty U.
+ */
 public final class LossLimit {
-  /** So many days from the rail to the block need no second weighing. */
+  /** Days from the last rail weight to the first cut for which the limit is not raised. */
   private static final int DAYS_WITHOUT_WEIGHING = 2;
 
   private LossLimit() {}
 
-  /** The most that may be lost, in the shop's unit. */
+  /** The largest accepted cutting loss, in the shop's unit. */
   public static BigFraction of(Settings settings, BodyBalance balance) {
     var limits = settings.limits();
     var percent = Exact.fraction(limits.cuttingLossPercent());
@@ -27,17 +35,54 @@ public final class LossLimit {
     return percent.multiply(balance.boning().orElse(Weight.ZERO).fraction()).divide(Exact.HUNDRED);
   }
 
-  /** Days that a body hung between its last rail weight and the first cut; 0 where it was aged. */
+  /** Days from the last hot or cold weight to the first cut; 0 if an aged weight follows them. */
   private static long daysWithoutWeighing(BodyBalance balance) {
-    var rail = balance.rail();
-    if (!balance.weighings().of(Step.AGED).isEmpty() || balance.firstCut().isEmpty()) {
+    var firstCut = balance.figures().times().firstCut();
+    if (firstCut.isEmpty() || !balance.weighings().of(Step.AGED).isEmpty()) {
       return 0;
     }
-    return rail.hot()
-        .lastDate()
-        .map(hot -> rail.cold().lastDate().filter(cold -> cold.isAfter(hot)).orElse(hot))
-        .or(() -> rail.cold().lastDate())
-        .map(last -> ChronoUnit.DAYS.between(last, balance.firstCut().get()))
+    return Stream.of(balance.rail().hot().lastDate(), balance.rail().cold().lastDate())
+        .flatMap(Optional::stream)
+        .max(Comparator.naturalOrder())
+        .map(last -> ChronoUnit.DAYS.between(last, firstCut.get()))
         .orElse(0L);
+  }
+
+  /** The cutting loss as a reason to hold; empty if it is not tested or within its limits. */
+  static Optional<Reason> fault(Settings settings, BodyBalance balance) {
+    boolean tested =
+        settings.bins() == Settings.Bins.WEIGHED && balance.body().outcome() == Outcome.CUT;
+    return balance
+        .outputs()
+        .filter(outputs -> tested)
+        .flatMap(
+            outputs ->
+                outputs.cuttingLoss().flatMap(loss -> fault(settings, balance, outputs, loss)));
+  }
+
+  private static Optional<Reason> fault(
+      Settings settings, BodyBalance balance, Outputs outputs, Weight loss) {
+    var limit = of(settings, balance);
+    var uncertainty = outputs.uncertaintySquared();
+    ReasonCode code;
+    if (isBeyond(loss.fraction().negate(), uncertainty)) {
+      code = ReasonCode.LOSS_NEGATIVE;
+    } else if (isBeyond(loss.fraction().subtract(limit), uncertainty)) {
+      code = ReasonCode.LOSS_HIGH;
+    } else {
+      return Optional.empty();
+    }
+    var unit = settings.unit();
+    return Optional.of(
+        new Reason(code, "")
+            .with("loss", loss, unit)
+            .with("surplus", Weight.ZERO.minus(loss), unit)
+            .with("limit", Weight.of(limit), unit)
+            .with("uncertainty", Weight.of(Exact.sqrt(uncertainty, Weight.DECIMALS)), unit)
+            .with("boning", balance.boning().orElse(Weight.ZERO), unit));
+  }
+
+  private static boolean isBeyond(BigFraction excess, BigFraction uncertaintySquared) {
+    return excess.signum() > 0 && excess.multiply(excess).compareTo(uncertaintySquared) > 0;
   }
 }

@@ -6,6 +6,7 @@ import gambrel.trade.notice.NamedValues;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import java.util.Comparator;
+import java.util.Objects;
 
 /**
  * One reason for which a body waits. Two reasons with one code and one name are the same reason,
@@ -57,6 +58,6 @@ public record Reason(ReasonCode code, String name, Phrase saying)
 
   @Override
   public int hashCode() {
-    return 31 * code.hashCode() + name.hashCode();
+    return Objects.hash(code, name);
   }
 }

@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** Why a body waits, in the order in which reasons are listed. */
 public enum ReasonCode {
-  /** A rail weight that the shop takes is not there. */
+  /** A rail weight that the shop takes is missing. */
   RAIL_MISSING,
   /** Hot and cold cover different parts. */
   PARTS_MISSING,
@@ -12,11 +12,11 @@ public enum ReasonCode {
   LOSS_NEGATIVE,
   /** More was lost than the shop accepts. */
   LOSS_HIGH,
-  /** A row that names the body waits for a person. */
+  /** A row that names the body is set aside. */
   ROW_SET_ASIDE,
-  /** A batch of it does not balance. */
+  /** One of its batches does not balance. */
   BATCH_OUT,
-  /** A batch of it is open past its time. */
+  /** One of its batches is late. */
   BATCH_LATE,
   /** Its shares do not add up. */
   SHARES,
@@ -24,9 +24,9 @@ public enum ReasonCode {
   CHARGE_UNKNOWN,
   /** A scale it was weighed on failed a test. */
   SCALE_FAILED,
-  /** A batch of it is open (the body is open). */
+  /** One of its batches is open, so the body is open. */
   BATCH_OPEN,
-  /** It is cut in part (the body is open). */
+  /** It is cut in part, so it is open. */
   PART_CUT;
 
   /** The stable word that data files print. */

@@ -12,7 +12,7 @@ import java.util.Map;
 public final class Releases {
   private final Map<String, List<Release>> byBody = new HashMap<>();
 
-  /** Those of {@code releases} that are not dated after {@code asOf}. */
+  /** The releases dated {@code asOf} or earlier. */
   public Releases(List<Release> releases, OffsetDateTime asOf) {
     for (var release : releases) {
       if (!release.on().isAfter(asOf)) {
@@ -28,7 +28,7 @@ public final class Releases {
         .toList();
   }
 
-  /** Whether somebody has closed the body and nothing of it was weighed since. */
+  /** Whether the body was closed and no weighing of it is later than the close. */
   boolean isClosed(BodyBalance balance) {
     return of(balance.body().id(), Release.Action.CLOSE).stream()
         .anyMatch(

@@ -2,7 +2,7 @@ package gambrel.trade.decision;
 
 import java.util.Locale;
 
-/** Where a body stands. */
+/** The state of a body. */
 public enum State {
   /** Still being weighed. */
   OPEN,
@@ -15,7 +15,7 @@ public enum State {
   /** Entered by mistake or withdrawn. */
   CANCELLED;
 
-  /** Whether a body is finished and nobody has to look at it. */
+  /** Whether a body is finished and needs no decision by a person. */
   public boolean isSettled() {
     return this == ISSUED || this == CLOSED;
   }

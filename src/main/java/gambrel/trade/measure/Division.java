@@ -30,7 +30,7 @@ public final class Division {
     }
     BigFraction whole = shares.values().stream().reduce(BigFraction.ZERO, BigFraction::add);
     if (whole.equals(BigFraction.ZERO)) {
-      var equal = ByteOrder.sorted(shares);
+      var equal = new TreeMap<>(shares);
       equal.replaceAll((id, share) -> BigFraction.ONE);
       return divide(total, equal);
     }

@@ -12,14 +12,14 @@ public final class Exact {
 
   private Exact() {}
 
-  /** The rational number that a decimal text or computation denotes. */
+  /** {@code value} as an exact fraction. */
   public static BigFraction fraction(BigDecimal value) {
     return value.scale() <= 0
         ? BigFraction.of(value.toBigIntegerExact())
         : BigFraction.of(value.unscaledValue(), BigInteger.TEN.pow(value.scale()));
   }
 
-  /** The rational number that a statistic's shortest decimal text denotes. */
+  /** A statistic as the exact fraction of its shortest decimal text. */
   public static BigFraction ofStatistic(double value) {
     return fraction(BigDecimal.valueOf(value));
   }

@@ -11,7 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param minor the number of minor units (cents, pence)
  */
 public record Money(long minor) implements Comparable<Money> {
-  /** Nothing. */
+  /** An amount of zero. */
   public static final Money ZERO = new Money(0);
 
   /** {@code amount} of the currency's major unit, rounded half away from zero to its minor unit. */
@@ -37,7 +37,7 @@ public record Money(long minor) implements Comparable<Money> {
     return Math.max(0, currency.getDefaultFractionDigits());
   }
 
-  /** This and {@code other} together. */
+  /** The sum of this and {@code other}. */
   public Money plus(Money other) {
     return new Money(Math.addExact(minor, other.minor));
   }

@@ -7,7 +7,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A weight as a share of another weight.
  *
  * @param part the part; negative where a loss is a gain
- * @param whole what it is a part of; never zero
+ * @param whole the weight that the part is compared with; never zero
  */
 public record Share(Weight part, Weight whole) {
   /**
@@ -28,7 +28,7 @@ public record Share(Weight part, Weight whole) {
         : Optional.of(new Share(part.get(), whole.get()));
   }
 
-  /** What is left of the whole, as a share of it. */
+  /** The whole less the part, as a share of the whole. */
   public Share rest() {
     return new Share(whole.minus(part), whole);
   }

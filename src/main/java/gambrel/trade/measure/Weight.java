@@ -1,7 +1,6 @@
 package gambrel.trade.measure;
 
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Collection;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -18,12 +17,7 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
   /** Decimals of every weight in output data, and the step of every division. */
   public static final int OUTPUT_DECIMALS = 3;
 
-  /** So many of a weight's steps are a unit. */
-  static final BigInteger UNIT = BigInteger.TEN.pow(DECIMALS);
-
-  private static final BigInteger HUNDRED = BigInteger.valueOf(100);
-
-  /** No weight. */
+  /** A weight of zero. */
   public static final Weight ZERO = new Weight(0);
 
   /** The nearest weight to {@code value} of the shop's unit, half away from zero. */
@@ -42,14 +36,6 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
     return new Weight(Math.multiplyExact(thousandths, 100L));
   }
 
-  /**
-   * A weight of whole hundred-thousandths of the shop's unit, as {@link #hundredThousandths} gives
-   * it.
-   */
-  public static Weight ofHundredThousandths(long hundredThousandths) {
-    return new Weight(hundredThousandths);
-  }
-
   /** The sum of {@code weights}. */
   public static Weight sum(Collection<Weight> weights) {
     long sum = 0;
@@ -59,7 +45,7 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
     return new Weight(sum);
   }
 
-  /** This and {@code other} together. */
+  /** The sum of this and {@code other}. */
   public Weight plus(Weight other) {
     return new Weight(Math.addExact(hundredThousandths, other.hundredThousandths));
   }
@@ -76,20 +62,7 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
 
   /** This as an exact percentage of {@code whole}, which must not be zero. */
   public BigFraction percentOf(Weight whole) {
-    return BigFraction.of(
-        BigInteger.valueOf(hundredThousandths).multiply(HUNDRED),
-        BigInteger.valueOf(whole.hundredThousandths));
-  }
-
-  /**
-   * This as a percentage of {@code whole}, which must not be zero, half away from zero.
-   *
-   * @param decimals decimals kept
-   */
-  public BigDecimal percentOf(Weight whole, int decimals) {
-    return BigDecimal.valueOf(hundredThousandths)
-        .scaleByPowerOfTen(2)
-        .divide(BigDecimal.valueOf(whole.hundredThousandths), decimals, RoundingMode.HALF_UP);
+    return Exact.percent(fraction(), whole.fraction());
   }
 
   /** Whole thousandths of the shop's unit, half away from zero. */

@@ -8,17 +8,16 @@ import gambrel.trade.decision.Decision;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
-import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 
 /**
- * All that is known of a body at one moment.
+ * A body's figures, entitlements, bill and decision at one moment.
  *
  * @param balance its figures
  * @param entitlements what each customer gets, by id; the shop's own part under its reserved id
  * @param bill what it costs
- * @param decision where it stands
+ * @param decision its state and the reasons
  */
 public record BodyAccount(
     BodyBalance balance,
@@ -27,7 +26,7 @@ public record BodyAccount(
     Decision decision) {
   /** Copies the entitlements. */
   public BodyAccount {
-    entitlements = Collections.unmodifiableSortedMap(ByteOrder.sorted(entitlements));
+    entitlements = ByteOrder.sorted(entitlements);
   }
 
   /** The body. */

@@ -9,22 +9,20 @@ import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
 import java.time.OffsetDateTime;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
-import java.util.stream.Collectors;
 
 /**
- * Everything that is known of the shop at one moment.
+ * The figures, decisions and notices of a shop at one moment.
  *
  * @param shop the shop folder
  * @param asOf the moment, at the shop's own offset
  * @param ledger the exports
  * @param batches every batch, by id
  * @param bodies every body, by id
- * @param notices all that a person should know, but for set-aside rows and publishing
- * @param payments the shop's payments, by body, as listed
+ * @param notices all notices, except those about set-aside rows and about publishing
+ * @param payments the shop's payments by body, in file order
  */
 public record Night(
     Shop shop,
@@ -36,31 +34,13 @@ public record Night(
     Map<String, List<Payment>> payments) {
   /** Copies the collections. */
   public Night {
-    batches = Collections.unmodifiableSortedMap(ByteOrder.sorted(batches));
-    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
+    batches = ByteOrder.sorted(batches);
+    bodies = ByteOrder.sorted(bodies);
     notices = List.copyOf(notices);
     payments = Map.copyOf(payments);
   }
 
-  /** A night with the payments of {@code shop}. */
-  Night(
-      Shop shop,
-      OffsetDateTime asOf,
-      Ledger ledger,
-      SortedMap<String, BatchBalance> batches,
-      SortedMap<String, BodyAccount> bodies,
-      List<Notice> notices) {
-    this(
-        shop,
-        asOf,
-        ledger,
-        batches,
-        bodies,
-        notices,
-        shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
-  }
-
-  /** The payments of a customer for a body by now, as listed. */
+  /** A customer's payments for a body, dated {@code asOf} or earlier, in file order. */
   public List<Payment> payments(String customer, String body) {
     return payments.getOrDefault(body, List.of()).stream()
         .filter(payment -> payment.customer().equals(customer))
@@ -68,12 +48,12 @@ public record Night(
         .toList();
   }
 
-  /** What a customer has paid for a body by now. */
+  /** The sum of those payments. */
   public Money paid(String customer, String body) {
     return payments(customer, body).stream().map(Payment::amount).reduce(Money.ZERO, Money::plus);
   }
 
-  /** What a customer is charged and has paid for a body by now. */
+  /** A customer's charges, tax and payments for a body. */
   public CustomerMoney money(BodyAccount account, String customer) {
     var bill = account.bill();
     return new CustomerMoney(

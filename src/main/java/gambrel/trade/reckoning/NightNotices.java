@@ -1,5 +1,7 @@
 package gambrel.trade.reckoning;
 
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.balance.BatchState;
 import gambrel.trade.decision.Judge;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.State;
@@ -8,21 +10,46 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
-/** Gathers what a person should know of one night's figures. */
+/** Collects the notices about one night's figures. */
 final class NightNotices {
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();
 
   NightNotices(Reckoning reckoning) {
     this.reckoning = reckoning;
-    notices.addAll(BatchNotices.of(reckoning));
+    reckoning.batches().values().forEach(this::about);
     reckoning.tests().failed().forEach(this::failed);
-    notices.addAll(BeforeKill.of(reckoning.shop(), reckoning.ledger().weighings()));
+    reckoning.shop().bodies().values().forEach(this::weighedBeforeKill);
+  }
+
+  /** One notice for a body that was weighed on a day before its kill. */
+  private void weighedBeforeKill(Body body) {
+    if (body.killed().isEmpty()) {
+      return;
+    }
+    var killed = body.killed().get();
+    var early =
+        reckoning.ledger().weighings().of(body.id()).stream()
+            .filter(weighing -> weighing.date().isBefore(killed))
+            .toList();
+    if (!early.isEmpty()) {
+      var first = early.get(0);
+      notices.add(
+          Notice.of(NoticeCode.WEIGHED_BEFORE_KILL, first.place())
+              .aboutTicket(first.scale().id(), first.ticket())
+              .aboutBody(body.id())
+              .with("found", first.time().toLocalDateTime())
+              .with("killed", killed)
+              .with("count", early.size()));
+    }
   }
 
   List<Notice> all() {
@@ -96,5 +123,47 @@ final class NightNotices {
         notice
             .aboutTicket(test.scale().id(), test.ticket())
             .withAll(reckoning.tests().reason(test).saying()));
+  }
+
+  private void about(BatchBalance batch) {
+    String id = batch.batch().id();
+    if (!batch.batch().listed()) {
+      notices.add(aboutBatch(NoticeCode.BATCH_UNLISTED, id));
+    }
+    if (batch.state() == BatchState.OUT) {
+      var reason = Judge.batchOut(batch, reckoning.shop().settings().unit());
+      notices.add(Notice.of(NoticeCode.BATCH_OUT, Place.NONE).withAll(reason.saying()));
+    }
+    if (batch.late()) {
+      notices.add(late(batch));
+    }
+    if (!reckoning.shop().settings().allowMixedBatches() && owners(batch).size() > 1) {
+      var bodies = List.copyOf(batch.meatInByBody().keySet());
+      notices.add(aboutBatch(NoticeCode.BATCH_MIXED, id).with("bodies", bodies));
+    }
+  }
+
+  private static Notice aboutBatch(NoticeCode code, String batch) {
+    return Notice.of(code, Place.NONE).with("batch", batch);
+  }
+
+  private static Notice late(BatchBalance batch) {
+    var rows = batch.weighings();
+    var due = batch.batch().due();
+    return due.isPresent()
+        ? aboutBatch(NoticeCode.BATCH_LATE, batch.batch().id()).with("due", due.get())
+        : Notice.of(NoticeCode.BATCH_LATE, "NO_DUE", Place.NONE)
+            .with("batch", batch.batch().id())
+            .with("last", rows.get(rows.size() - 1).date());
+  }
+
+  /** The different sets of owners of the bodies that went into a batch. */
+  private Set<Set<String>> owners(BatchBalance batch) {
+    var owners = new HashSet<Set<String>>();
+    for (String body : batch.meatInByBody().keySet()) {
+      var known = reckoning.shop().bodies().get(body);
+      owners.add(known == null ? Set.of(Customer.SHOP) : known.owners().keySet());
+    }
+    return owners;
   }
 }

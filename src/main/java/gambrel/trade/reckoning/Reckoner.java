@@ -7,6 +7,7 @@ import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.Releases;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Release;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
@@ -18,10 +19,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
 
 /**
- * Reckons a shop at a moment. A release covers the reasons that hold when today's folder is
- * reckoned at the release's own moment, so that moment is reckoned too.
+ * Computes a shop's night. A release covers the reasons that hold a body when today's folder is
+ * computed at the release's own moment, so the moment of each release is computed too.
  */
 public final class Reckoner {
   private final Shop shop;
@@ -41,17 +43,17 @@ public final class Reckoner {
     this.progress = progress;
   }
 
-  /** Everything that is known at {@code asOf}. */
+  /** The night at {@code asOf}. */
   public Night at(OffsetDateTime asOf) {
     var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
     var reckoning = reckoning(moment, progress);
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
-    var lookedBack = lookedBack(reckoning, releases);
+    var computed = progressOfReleases(reckoning, releases);
     var notices = new NightNotices(reckoning);
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
-      released.put(id, released(id, releases, notices, lookedBack));
+      released.put(id, released(id, releases, notices, computed));
     }
     var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
     reckoning.balances().values().parallelStream()
@@ -59,7 +61,14 @@ public final class Reckoner {
         .toList()
         .forEach(account -> bodies.put(account.body().id(), account));
     bodies.values().forEach(notices::about);
-    return new Night(shop, moment, reckoning.ledger(), reckoning.batches(), bodies, notices.all());
+    return new Night(
+        shop,
+        moment,
+        reckoning.ledger(),
+        reckoning.batches(),
+        bodies,
+        notices.all(),
+        shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
   }
 
   private static BodyAccount account(
@@ -74,8 +83,8 @@ public final class Reckoner {
     return new BodyAccount(balance, entitlements, bill, decision);
   }
 
-  /** Takes note of each moment that has to be reckoned for the releases in force. */
-  private LongConsumer lookedBack(Reckoning reckoning, Releases releases) {
+  /** Starts the progress of the moments of releases that have to be computed. */
+  private LongConsumer progressOfReleases(Reckoning reckoning, Releases releases) {
     long moments =
         reckoning.balances().keySet().stream()
             .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
@@ -87,13 +96,13 @@ public final class Reckoner {
   }
 
   private Set<Reason> released(
-      String body, Releases releases, NightNotices notices, LongConsumer lookedBack) {
+      String body, Releases releases, NightNotices notices, LongConsumer computed) {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
       boolean isNew = !reckonings.containsKey(release.on());
       var then = reckoning(release.on(), Progress.NONE);
       if (isNew) {
-        lookedBack.accept(1);
+        computed.accept(1);
       }
       var decider =
           new Decider(
@@ -110,13 +119,13 @@ public final class Reckoner {
     return released;
   }
 
-  private Reckoning reckoning(OffsetDateTime moment, Progress told) {
+  private Reckoning reckoning(OffsetDateTime moment, Progress reported) {
     return reckonings.computeIfAbsent(
         moment,
         m -> {
           long rows = files.stream().mapToLong(file -> file.rows().size()).sum();
-          var done = told.begin(Progress.Stage.ROWS, rows);
-          return Reckoning.of(shop, Ledger.of(files, shop, m, done), m, told);
+          var done = reported.begin(Progress.Stage.ROWS, rows);
+          return Reckoning.of(shop, Ledger.of(files, shop, m, done), m, reported);
         });
   }
 }

@@ -25,10 +25,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * The figures of every body at one moment, before any release is looked at.
+ * The figures of every body at one moment, without releases.
  *
  * @param shop the shop folder
- * @param asOf the moment
  * @param ledger the exports
  * @param tests the test weighings of the scales
  * @param judge finds what holds a body
@@ -38,7 +37,6 @@ import java.util.TreeMap;
  */
 record Reckoning(
     Shop shop,
-    OffsetDateTime asOf,
     Ledger ledger,
     ScaleTests tests,
     Judge judge,
@@ -46,7 +44,7 @@ record Reckoning(
     SortedMap<String, BodyBalance> balances,
     Map<String, Bill> bills) {
 
-  /** Reckons what the exports say by {@code asOf}, and reports the bodies to {@code progress}. */
+  /** Computes the figures at {@code asOf}; {@code progress} counts the bodies. */
   static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
     var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
     var batches = BatchReader.read(shop, ledger.weighings(), asOf);
@@ -55,7 +53,7 @@ record Reckoning(
     var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
     var balances = new TreeMap<String, BodyBalance>(ByteOrder.IDS);
     var bills = new HashMap<String, Bill>();
-    // A body's figures depend on nothing but its own weighings, so that order does not matter.
+    // Each body is computed from its own weighings and the batches; their order does not matter.
     shop.bodies().values().parallelStream()
         .map(
             body -> {
@@ -70,7 +68,7 @@ record Reckoning(
               bills.put(made.getKey().body().id(), made.getValue());
             });
     var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
-    return new Reckoning(shop, asOf, ledger, tests, judge, batches, balances, bills);
+    return new Reckoning(shop, ledger, tests, judge, batches, balances, bills);
   }
 
   /** A cancelled body has no weighings of its own. */

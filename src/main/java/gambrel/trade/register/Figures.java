@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.TreeSet;
 
 /**
- * The weights, counts and percentages of one customer's statement, by name; what decides whether a
- * statement has changed.
+ * The weights, counts and percentages of one customer's statement, by name. A statement is revised
+ * when they change.
  *
  * @param values name to value, in the order of the page
  */

@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Which statements go out tonight, and which are held.
+ * The statements to issue tonight, and the drafts to hold.
  *
- * @param issue those that go out
- * @param held drafts of those that wait
- * @param notices what the plan has to say
+ * @param issue the statements to issue
+ * @param held the drafts of held statements
+ * @param notices the notices about issuing and about earlier statements
  */
 public record IssuePlan(List<Planned> issue, List<Planned> held, List<Notice> notices) {
   /** Copies the lists. */
@@ -21,7 +21,7 @@ public record IssuePlan(List<Planned> issue, List<Planned> held, List<Notice> no
   }
 
   /**
-   * Plans a night over what was issued before.
+   * The plan of a night, given the statements issued before.
    *
    * @param digest the SHA-256 of figures, as the register holds it
    */
@@ -29,7 +29,7 @@ public record IssuePlan(List<Planned> issue, List<Planned> held, List<Notice> no
     return new IssuePlanner(night, register, digest).plan();
   }
 
-  /** The plan of a night on which nothing may go out: the drafts alone. */
+  /** The plan of a night that may issue nothing: the drafts alone. */
   public IssuePlan withoutIssues() {
     return new IssuePlan(List.of(), held, List.of());
   }

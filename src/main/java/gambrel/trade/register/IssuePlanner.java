@@ -13,12 +13,10 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
-/** Plans one night. */
+/** Decides which statements a night issues and which drafts it holds. */
 final class IssuePlanner {
   private static final int MOST_NAMES = 10;
 
@@ -26,8 +24,6 @@ final class IssuePlanner {
   private final Register register;
   private final Function<Figures, String> digest;
   private final LocalDateTime now;
-  private final List<Planned> issue = new ArrayList<>();
-  private final List<Planned> held = new ArrayList<>();
   private final List<Notice> notices = new ArrayList<>();
 
   IssuePlanner(Night night, Register register, Function<Figures, String> digest) {
@@ -38,48 +34,34 @@ final class IssuePlanner {
   }
 
   IssuePlan plan() {
-    var standing = standing();
-    for (var account : night.bodies().values()) {
-      if (account.decision().state() == State.HELD) {
-        account.customers().forEach(customer -> held.add(draft(account, customer)));
-      } else if (account.decision().state() == State.ISSUED) {
-        account.customers().forEach(customer -> consider(account, customer, standing));
-      }
-    }
-    keepWithinLimit();
+    var held = planned(State.HELD, this::draft);
+    var issue = withinLimit(planned(State.ISSUED, this::statement));
     notices.addAll(new RegisterReview(night, register).notices());
     return new IssuePlan(issue, held, notices);
   }
 
-  private Planned draft(BodyAccount account, String customer) {
-    return new Planned(customer, account, register.last(customer, account.body().id()), false);
-  }
-
-  /**
-   * The statements whose figures are still the same; to read them takes long where they are many.
-   */
-  private Set<RegisterRow> standing() {
+  /** What {@code plan} gives for each customer of the bodies in {@code state}, in order of body. */
+  private List<Planned> planned(
+      State state, BiFunction<BodyAccount, String, Optional<Planned>> plan) {
     return night.bodies().values().parallelStream()
-        .filter(account -> account.decision().state() == State.ISSUED)
-        .flatMap(account -> account.customers().stream().flatMap(c -> standing(account, c)))
-        .collect(Collectors.toSet());
+        .filter(account -> account.decision().state() == state)
+        .flatMap(a -> a.customers().stream().flatMap(c -> plan.apply(a, c).stream()))
+        .toList();
   }
 
-  private Stream<RegisterRow> standing(BodyAccount account, String customer) {
-    return register.last(customer, account.body().id()).stream()
-        .filter(row -> hasFigures(row, account, customer));
-  }
-
-  private void consider(BodyAccount account, String customer, Set<RegisterRow> standing) {
+  private Optional<Planned> draft(BodyAccount account, String customer) {
     var last = register.last(customer, account.body().id());
-    boolean same = last.filter(standing::contains).isPresent();
-    if (same && !isReissued(account, last)) {
-      return;
-    }
-    if (last.filter(row -> row.issued().isAfter(now)).isPresent()) {
-      return;
-    }
-    issue.add(new Planned(customer, account, last, same));
+    return Optional.of(new Planned(customer, account, last, false));
+  }
+
+  /** The statement to issue; empty if the last one stands or is dated later than this night. */
+  private Optional<Planned> statement(BodyAccount account, String customer) {
+    var last = register.last(customer, account.body().id());
+    boolean same = last.filter(row -> hasFigures(row, account, customer)).isPresent();
+    boolean later = last.filter(row -> row.issued().isAfter(now)).isPresent();
+    return later || same && !isReissued(account, last)
+        ? Optional.empty()
+        : Optional.of(new Planned(customer, account, last, same));
   }
 
   private boolean hasFigures(RegisterRow row, BodyAccount account, String customer) {
@@ -96,17 +78,19 @@ final class IssuePlanner {
         .anyMatch(on -> last.filter(row -> row.issued().isBefore(on)).isPresent());
   }
 
-  private void keepWithinLimit() {
-    var revisions = issue.stream().filter(p -> p.replaces().isPresent() && !p.reissue()).toList();
+  /** {@code issue}; without the revisions, and with a notice, if these are more than allowed. */
+  private List<Planned> withinLimit(List<Planned> issue) {
+    var revisions = issue.stream().filter(Planned::isRevision).toList();
     int limit = night.shop().settings().limits().revisions();
-    if (revisions.size() > limit) {
-      issue.removeAll(revisions);
-      notices.add(
-          Notice.of(NoticeCode.REVISIONS_STOPPED, Place.NONE)
-              .with("count", revisions.size())
-              .with("limit", limit)
-              .with("bodies", bodies(revisions)));
+    if (revisions.size() <= limit) {
+      return issue;
     }
+    notices.add(
+        Notice.of(NoticeCode.REVISIONS_STOPPED, Place.NONE)
+            .with("count", revisions.size())
+            .with("limit", limit)
+            .with("bodies", bodies(revisions)));
+    return issue.stream().filter(planned -> !planned.isRevision()).toList();
   }
 
   private static Value bodies(List<Planned> revisions) {

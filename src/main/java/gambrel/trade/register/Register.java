@@ -45,7 +45,7 @@ public final class Register {
     return latest;
   }
 
-  /** When the first statement went out of those that a row is one of. */
+  /** When the first statement of the row's customer about its body was issued. */
   public LocalDateTime since(RegisterRow row) {
     return first.get(key(row.customer(), row.body()));
   }

@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/** Looks whether what was issued before still stands on something. */
+/** Compares earlier statements with the night: late dates, lost weighings, lost bodies. */
 final class RegisterReview {
   private static final int MOST_NAMED = 5;
 
@@ -50,7 +50,7 @@ final class RegisterReview {
                         .with("now", now)));
   }
 
-  /** One notice for all: what is behind it is most likely one file. */
+  /** Adds one notice for all bodies, since one missing file is the likely cause. */
   private void findWeighingsGone() {
     var gone = new TreeSet<String>();
     for (var row : register.latest()) {
@@ -70,7 +70,10 @@ final class RegisterReview {
     }
   }
 
-  /** An open batch takes its part away for a while; nothing is gone then. */
+  /**
+   * Whether a body is open and has less take-home than its statement. A body that is open for a
+   * batch does not count: it regains its part when the batch is finished.
+   */
   private static boolean hasLost(BodyAccount account, RegisterRow row) {
     var decision = account.decision();
     return decision.state() == State.OPEN
@@ -84,15 +87,15 @@ final class RegisterReview {
         .orElse(Weight.ZERO);
   }
 
-  /** A statement whose customer gets nothing of the body any more is replaced by no other. */
+  /** Finds statements whose customer has no part of the body now. */
   private void findOrphans() {
     for (var row : register.latest()) {
       var account = night.bodies().get(row.body());
-      boolean stands =
+      boolean isEntitled =
           account != null
               && account.decision().state() != State.CANCELLED
               && account.customers().contains(row.customer());
-      if (!stands) {
+      if (!isEntitled) {
         notices.add(
             Notice.of(NoticeCode.STATEMENT_ORPHANED, Place.NONE)
                 .aboutBody(row.body())

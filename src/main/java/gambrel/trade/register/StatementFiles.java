@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 
-/** Where statements are kept, relative to the output folder; names once used are used again. */
+/** Paths of statements in the output folder; a customer or body keeps its first name. */
 public final class StatementFiles {
   private static final String NAME = "([A-Za-z0-9_%~-]+)";
   private static final Pattern ISSUED =

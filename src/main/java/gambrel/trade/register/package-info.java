@@ -1,2 +1,2 @@
-/** Issued statements, their revisions, and what is to be issued next. */
+/** Issued statements, their revisions, and the plan of statements to issue. */
 package gambrel.trade.register;

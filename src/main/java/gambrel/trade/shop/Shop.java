@@ -3,7 +3,6 @@ package gambrel.trade.shop;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Foods;
 import gambrel.trade.measure.ByteOrder;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,8 +45,8 @@ public record Shop(
     List<Release> releases) {
   /** Copies the collections. */
   public Shop {
-    customers = Collections.unmodifiableSortedMap(ByteOrder.sorted(customers));
-    bodies = Collections.unmodifiableSortedMap(ByteOrder.sorted(bodies));
+    customers = ByteOrder.sorted(customers);
+    bodies = ByteOrder.sorted(bodies);
     codes = List.copyOf(codes);
     scales = Map.copyOf(scales);
     bench = List.copyOf(bench);

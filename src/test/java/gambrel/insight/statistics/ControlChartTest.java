@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -78,5 +79,91 @@ class ControlChartTest {
 
   private static String printed(BigDecimal value, int decimals) {
     return value.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** The values after a first stretch that alone makes the limits: centre 0, sigma 3. */
+  private static ControlChart after(String... values) {
+    // 0, 3.384, 0, -3.384, 0: mean 0, every moving range 3.384 = 3 * 1.128
+    var all = new ArrayList<>(List.of("0", "3.384", "0", "-3.384", "0"));
+    all.addAll(List.of(values));
+    var observations =
+        all.stream()
+            .map(v -> new ControlChart.Observation(Exact.fraction(new BigDecimal(v)), false))
+            .toList();
+    return ControlChart.of(observations, 5);
+  }
+
+  private static List<String> lastSignals(String... values) {
+    return after(values).signals(4 + values.length);
+  }
+
+  @Test
+  void onlyAValueBeyondThreeSigmasIsBeyondTheLimits() {
+    assertEquals(List.of(), lastSignals("9"));
+    assertEquals(List.of("beyond-limits"), lastSignals("9.001"));
+    assertEquals(List.of("beyond-limits"), lastSignals("-9.001"));
+  }
+
+  @Test
+  void twoOfThreeBeyondTwoSigmasOnOneSideAreASignal() {
+    assertEquals(List.of("two-of-three"), lastSignals("6.1", "6.1"));
+    assertEquals(List.of("two-of-three"), lastSignals("6.1", "0", "6.1"));
+    assertEquals(List.of("two-of-three"), lastSignals("-6.1", "0", "-6.1"));
+  }
+
+  @Test
+  void twoOfFourBeyondTwoSigmasAreNone() {
+    assertEquals(List.of(), lastSignals("6.1", "0", "0", "6.1"));
+  }
+
+  @Test
+  void twoAtTwoSigmasOrOnTwoSidesAreNone() {
+    assertEquals(List.of(), lastSignals("6", "6"));
+    assertEquals(List.of(), lastSignals("6.1", "-6.1"));
+  }
+
+  @Test
+  void theValueAfterTwoBeyondTwoSigmasIsNoSignalItself() {
+    assertEquals(List.of(), lastSignals("6.1", "6.1", "0"));
+  }
+
+  @Test
+  void fourOfFiveBeyondOneSigmaOnOneSideAreASignal() {
+    assertEquals(List.of("four-of-five"), lastSignals("3.1", "3.1", "0", "3.1", "3.1"));
+    assertEquals(List.of("four-of-five"), lastSignals("-3.1", "-3.1", "0", "-3.1", "-3.1"));
+  }
+
+  @Test
+  void threeOfFiveOrFourOfSixBeyondOneSigmaAreNone() {
+    assertEquals(List.of(), lastSignals("3.1", "0", "0", "3.1", "3.1"));
+    assertEquals(List.of(), lastSignals("3.1", "3.1", "0", "0", "3.1", "3.1"));
+  }
+
+  @Test
+  void fourAtOneSigmaOrOneOfThemOnTheOtherSideAreNone() {
+    assertEquals(List.of(), lastSignals("3", "3", "3", "3"));
+    assertEquals(List.of(), lastSignals("3.1", "3.1", "-3.1", "0", "3.1"));
+  }
+
+  @Test
+  void aValueAtTheCentreEndsARunOfEight() {
+    assertEquals(List.of("eight-on-one-side"), lastSignals("1", "1", "1", "1", "1", "1", "1", "1"));
+    assertEquals(List.of(), lastSignals("1", "1", "1", "0", "1", "1", "1", "1"));
+    assertEquals(List.of(), lastSignals("1", "1", "1", "1", "1", "1", "1"));
+  }
+
+  @Test
+  void noRunReachesBackAcrossARestart() {
+    var values = List.of("0", "3.384", "0", "-3.384", "0", "6.1", "6.1");
+    for (int restart : List.of(5, 6)) {
+      var observations =
+          IntStream.range(0, 7)
+              .mapToObj(
+                  i ->
+                      new ControlChart.Observation(
+                          Exact.fraction(new BigDecimal(values.get(i))), i == restart))
+              .toList();
+      assertEquals(List.of(), ControlChart.of(observations, 5).signals(6), "restart " + restart);
+    }
   }
 }

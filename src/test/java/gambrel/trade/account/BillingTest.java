@@ -1,8 +1,6 @@
 package gambrel.trade.account;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.scenes.FiguresTest;
 import gambrel.trade.measure.Money;
@@ -116,7 +114,6 @@ class BillingTest extends FiguresTest {
     var bill = bill("c,C,head,130.00,,,,,,,,,10,,");
     assertEquals(cents(13000), bill.net("ann"));
     assertEquals(cents(1300), bill.tax("ann"));
-    assertTrue(bill.isTaxed());
   }
 
   @Test
@@ -125,11 +122,6 @@ class BillingTest extends FiguresTest {
     var bill = bill("c,C,head,110.00,,,,,,,,,10,,");
     assertEquals(cents(10000), bill.net("ann"));
     assertEquals(cents(1000), bill.tax("ann"));
-  }
-
-  @Test
-  void withoutARateNothingIsTaxed() {
-    assertFalse(bill("c,C,head,130.00,,,,,,,,,,,").isTaxed());
   }
 
   @Test
@@ -200,5 +192,143 @@ class BillingTest extends FiguresTest {
     assertEquals(
         new CustomerMoney(cents(10000), cents(1000), cents(3000)),
         night.money(night.bodies().get("B1"), "ann"));
+  }
+
+  @Test
+  void aMinimumIsChargedForATubThatIsLighter() {
+    scene.weigh("05T11:00 B1 tub trim 8 batch=M1");
+    assertEquals(BigFraction.of(10), quantity("c,C,tub,1,10,,,,,,,,,,"));
+    assertEquals(BigFraction.of(8), quantity("c,C,tub,1,7,,,,,,,,,,"));
+  }
+
+  @Test
+  void aMinimumIsChargedThoughTheFreeQuantityLeavesNothing() {
+    assertEquals(BigFraction.of(2), quantity("c,C,day,1,2,3,,,,,,,,,"));
+    assertEquals(BigFraction.of(1), quantity("c,C,pack,1,1,5,,,,,,,,,"));
+  }
+
+  @Test
+  void aMinimumIsChargedForNoDaysHung() {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-05,ann");
+    assertEquals(BigFraction.of(2), quantity("c,C,day,1,2,,,,,,,,,,"));
+  }
+
+  @Test
+  void onlyTheWeighingsOfAnItemAreCountedOnTheRailToo() {
+    assertEquals(BigFraction.of(0), quantity("c,C,hot,1,,,,,hindquarter,,,,,,"));
+    assertEquals(BigFraction.of(5), quantity("c,C,hot,1,5,,,,hindquarter,,,,,,"));
+  }
+
+  @Test
+  void aWeightThatWasNotTakenIsAnUnknownQuantity() {
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
+    var bill = bill("h,H,hot,1,,,,,,,,,,,", "c,C,cold,1,,,,,,,,,,,", "b,B,boning,1,,,,,,,,,,,");
+    assertEquals(List.of("h", "c", "b"), bill.unknown().stream().map(c -> c.id()).toList());
+    assertEquals(List.of(), bill.lines());
+  }
+
+  @Test
+  void aChargeOfAClassAppliesToBodiesOfThatClass() {
+    scene.file("bodies.csv", "body,species,class,killed,customer", "B1,beef,steer,2026-03-02,ann");
+    assertEquals(1, bill("c,C,head,1,,,,steer,,,,,,,").lines().size());
+    assertEquals(0, bill("c,C,head,1,,,,cow,,,,,,,").lines().size());
+    assertEquals(1, bill("c,C,head,1,,,,,,,,,,,").lines().size());
+  }
+
+  @Test
+  void aChargeOfAnotherBodyDoesNotApply() {
+    scene.body("B2,beef,2026-03-02,ann");
+    assertEquals(0, bill("c,C,head,1,,,,,,B2,,,,,").lines().size());
+  }
+
+  @Test
+  void aBandOfAnUnknownHotWeightIsAnUnknownQuantity() {
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
+    var bill =
+        bill(
+            "from,F,head,1,,,,,,,300,,,,",
+            "to,T,head,1,,,,,,,,300,,,",
+            "both,B,head,1,,,,,,,100,300,,,",
+            "none,N,head,1,,,,,,,,,,,");
+    assertEquals(List.of("from", "to", "both"), bill.unknown().stream().map(c -> c.id()).toList());
+    assertEquals("none", bill.lines().get(0).charge().id());
+    assertEquals(1, bill.lines().size());
+  }
+
+  @Test
+  void pricesAreNotThoseOfALaterWeighing() {
+    scene.weigh("07T10:00 B1 bin waste 1");
+    assertEquals(1, bill("c,C,head,1,,,,,,,,,,,2026-03-05").lines().size());
+    assertEquals(0, bill("c,C,head,1,,,,,,,,,,2026-03-06,").lines().size());
+  }
+
+  @Test
+  void withoutAPackPricesAreThoseOfTheDayOfTheLastWeighing() {
+    scene.withoutWeighings();
+    scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
+    assertEquals(1, bill("c,C,head,1,,,,,,,,,,2026-03-03,2026-03-03").lines().size());
+    assertEquals(0, bill("c,C,head,1,,,,,,,,,,2026-03-04,").lines().size());
+    assertEquals(0, bill("c,C,head,1,,,,,,,,,,,2026-03-02").lines().size());
+  }
+
+  @Test
+  void withoutWeighingsOnlyChargesOfEveryDayApply() {
+    scene.withoutWeighings();
+    var bill =
+        bill(
+            "always,A,head,1,,,,,,,,,,,",
+            "from,F,head,1,,,,,,,,,,2026-03-01,",
+            "to,T,head,1,,,,,,,,,,,2026-03-31");
+    assertEquals(List.of("always"), bill.lines().stream().map(l -> l.charge().id()).toList());
+  }
+
+  @Test
+  void taxIsRoundedHalfUpOnTheLine() {
+    // 10 % of 0.05 and of 0.04
+    assertEquals(cents(1), bill("c,C,head,0.05,,,,,,,,,10,,").tax("ann"));
+    assertEquals(cents(0), bill("c,C,head,0.04,,,,,,,,,10,,").tax("ann"));
+    assertEquals(cents(-1), bill("c,C,head,-0.05,,,,,,,,,10,,").tax("ann"));
+  }
+
+  @Test
+  void anAmountIsRoundedHalfUpAndACreditAwayFromZero() {
+    // 300 · 0.00005 is 0.015
+    assertEquals(cents(2), bill("c,C,hot,0.00005,,,,,,,,,,,").net("ann"));
+    assertEquals(cents(-2), bill("c,C,hot,-0.00005,,,,,,,,,,,").net("ann"));
+  }
+
+  @Test
+  void aCreditIsDividedLikeACharge() {
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/3", "B1,bob,1/3", "B1,cat,1/3");
+    var bill = bill("c,C,head,-1.00,,,,,,,,,,,");
+    assertEquals(cents(-34), bill.net("ann"));
+    assertEquals(cents(-33), bill.net("cat"));
+  }
+
+  @Test
+  void includedTaxIsTakenOutOfEveryOwnersPart() {
+    scene.set("tax_included=yes");
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2", "B1,bob,1/2");
+    var bill = bill("c,C,share,11.00,,,,,,,,,10,,", "h,H,head,22.00,,,,,,,,,10,,");
+    assertEquals(cents(2000), bill.net("bob"));
+    assertEquals(cents(200), bill.tax("bob"));
+  }
+
+  @Test
+  void aFurtherDayIsKnownThoughAnotherChargeIsNot() {
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
+    bill("d,Days,day,2.50,,,,,,,,,,,", "h,H,hot,1,,,,,,,,,,,");
+    var night = night();
+    var day = LocalDate.of(2026, 3, 5);
+    assertEquals(Optional.of(cents(250)), new Billing(night.shop()).furtherDay(balance(), day));
+  }
+
+  @Test
+  void aFurtherDayIsUnknownWhereTheBandOfADaysChargeIs() {
+    scene.withoutWeighings().weigh("05T10:00 B1 pack rump 120");
+    bill("d,Days,day,2.50,,,,,,,300,,,,");
+    var night = night();
+    var day = LocalDate.of(2026, 3, 5);
+    assertEquals(Optional.empty(), new Billing(night.shop()).furtherDay(balance(), day));
   }
 }

@@ -150,4 +150,105 @@ class SharingTest extends FiguresTest {
     assertEquals(kg("294"), of("ann").takeHome());
     assertEquals(kg("6"), of("ann").offal());
   }
+
+  private void whole(String outcome) {
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann," + outcome);
+  }
+
+  private List<String> items(String customer) {
+    return of(customer).lines().stream().map(Entitlement.Line::item).toList();
+  }
+
+  @Test
+  void aCutBodyHasNoLineForItsCarcase() {
+    scene.simpleBody();
+    assertEquals(List.of("rump", "mince"), items("ann"));
+    assertEquals(kg("200"), of("ann").takeHome());
+  }
+
+  @Test
+  void ofAWholeBodyOnlyOffalIsPackedBesidesItsCarcase() {
+    whole("whole");
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T11:00 B1 pack liver     6
+        02T11:01 B1 pack rump      5
+        02T11:02 B1 tub  trim      4 batch=M1
+        02T12:00 -  pack mince     4 batch=M1
+        03T10:00 B1 cold carcase 294
+        """);
+    assertEquals(List.of("carcase", "liver"), items("ann"));
+    assertEquals(List.of(), of("ann").batchParts());
+    assertEquals(kg("294"), of("ann").takeHome());
+  }
+
+  @Test
+  void aWholeBodyThatWasNotWeighedHasNoLines() {
+    whole("whole");
+    assertEquals(List.of(), items("ann"));
+  }
+
+  @Test
+  void nothingOfACondemnedBodyGoesHome() {
+    whole("condemned");
+    scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
+    assertEquals(List.of(), items("ann"));
+    assertEquals(kg("0"), of("ann").takeHome());
+  }
+
+  @Test
+  void aCustomerWithoutAShareHasNoLinesOfWhatIsDivided() {
+    scene.weigh("05T10:00 B1 pack rump 3\n05T10:01 B1 pack mince 2 customer=bob");
+    assertEquals(List.of("mince"), items("bob"));
+    assertEquals(List.of("rump"), items("ann"));
+  }
+
+  @Test
+  void packsOfOneOwnerAreCountedWhereNothingOfTheItemIsDivided() {
+    thirds();
+    scene.weigh("05T10:00 B1 pack rump 2 customer=ann\n05T10:01 B1 pack mince 3");
+    assertEquals(Optional.of(1), line("ann", "rump").packs());
+    assertEquals(Optional.empty(), line("ann", "mince").packs());
+  }
+
+  @Test
+  void packsOfAnOwnerAreNotCountedWhereTheItemIsDividedToo() {
+    thirds();
+    scene.weigh("05T10:00 B1 pack rump 2 customer=ann\n05T10:01 B1 pack rump 3");
+    assertEquals(Optional.empty(), line("ann", "rump").packs());
+    assertEquals(kg("3"), line("ann", "rump").weight());
+  }
+
+  @Test
+  void theSoleOwnersOutrightPacksAreCountedWithTheRest() {
+    scene.weigh("05T10:00 B1 pack rump 2 customer=ann\n05T10:01 B1 pack rump 3");
+    assertEquals(Optional.of(2), line("ann", "rump").packs());
+  }
+
+  @Test
+  void offalIsNeitherTakeHomeNorMeatNorOutrightMeat() {
+    scene.weigh("05T10:00 B1 pack liver 6 customer=ann\n05T10:01 B1 pack rump 2 customer=ann");
+    assertEquals(kg("6"), of("ann").offal());
+    assertEquals(kg("2"), of("ann").takeHome());
+    assertEquals(kg("2"), of("ann").meatHome());
+    assertEquals(kg("0"), of("ann").otherHome());
+    assertEquals(kg("2"), of("ann").outright());
+  }
+
+  @Test
+  void aPackOfABatchIsNobodysOwnWhateverBodyItNames() {
+    scene.weigh("05T10:00 B1 pack rump 3\n05T10:01 B1 pack mince 2 batch=M1");
+    assertEquals(List.of("rump"), items("ann"));
+  }
+
+  @Test
+  void eachItemIsDividedOnItsOwn() {
+    // 1 g of each: the first owner takes both
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2", "B1,bob,1/2");
+    scene.weigh("05T10:00 B1 pack rump 0.001\n05T10:01 B1 pack mince 0.001");
+    assertEquals(kg("0.002"), of("ann").takeHome());
+    assertEquals(kg("0"), of("bob").takeHome());
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.scenes.FiguresTest;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -137,5 +138,86 @@ class BatchBalanceTest extends FiguresTest {
   @Test
   void aFinishedBatchIsNeverLate() {
     assertFalse(batch(tub("100") + pack("99")).late());
+  }
+
+  @Test
+  void withGainALossIsStillALoss() {
+    scene.file("batches.csv", "batch,product,gain", "M1,Ham,yes");
+    var batch = batch(tub("100") + pack("95"));
+    assertEquals(kg("0"), batch.added());
+    assertEquals(known("5"), batch.loss());
+    assertEquals(kg("95"), batch.partOf("B1"));
+  }
+
+  @Test
+  void withGainTheSurplusIsAddedToWhatWasWeighedIn() {
+    scene.file("batches.csv", "batch,product,gain", "M1,Ham,yes");
+    var batch = batch(tub("90") + "05T11:00 - added - 10 batch=M1\n" + pack("110"));
+    assertEquals(kg("20"), batch.added());
+    assertEquals(known("0"), batch.loss());
+    assertEquals(kg("90"), batch.partOf("B1"));
+  }
+
+  @Test
+  void aGainOfExactlyItsUncertaintyBalances() {
+    // three rows with division 0.3: U = 0.3
+    scene.file("scales.csv", "scale,division,class", "bench,0.3,");
+    var rows = tub("50") + "05T10:01 B1 tub trim 50 batch=M1\n";
+    assertEquals(BatchState.BALANCED, batch(rows + pack("100.3")).state());
+    scene.correct("bench", "3", "net", "100.30001", "06");
+    assertEquals(BatchState.OUT, scene.reckon("20T02:00").batches().get("M1").state());
+  }
+
+  @Test
+  void theMeatPartIsRoundedHalfUp() {
+    // 0.001 · 1 / (1 + 1)
+    var batch = batch(tub("1") + "05T11:00 - added - 1 batch=M1\n" + pack("0.001"));
+    assertEquals(kg("0.001"), batch.partOf("B1"));
+    assertEquals(kg("0.001"), batch.meatOut());
+  }
+
+  @Test
+  void bodiesDivideTheMeatByWhatEachPutIn() {
+    scene.body("B2,beef,2026-03-02,ann");
+    var batch = batch(tub("1") + "05T10:01 B2 tub trim 1 batch=M1\n" + pack("1.999"));
+    assertEquals(kg("1"), batch.partOf("B1"));
+    assertEquals(kg("0.999"), batch.partOf("B2"));
+    assertEquals(kg("1.999"), batch.meatOut());
+    assertEquals(kg("2"), batch.meatIn());
+  }
+
+  @Test
+  void aPackAloneHasNoLossShare() {
+    var batch = batch(pack("10"));
+    assertEquals(BatchState.OUT, batch.state());
+    assertEquals(Optional.empty(), batch.lossShare());
+    assertEquals(known("-10"), batch.loss());
+  }
+
+  @Test
+  void theLimitIsItsPercentageOfAllThatWentIn() {
+    scene.set("limit.batch_loss_pct=8");
+    var batch = batch(tub("90") + "05T11:00 - added - 10 batch=M1\n" + pack("99"));
+    assertEquals(BigFraction.of(8), batch.limit());
+  }
+
+  @Test
+  void itsRowsAreListedEarliestFirst() {
+    var batch = batch(pack("99") + tub("100"));
+    assertEquals(
+        List.of("tub", "pack"), batch.weighings().stream().map(w -> w.step().id()).toList());
+    assertEquals("M1", batch.batch().id());
+  }
+
+  @Test
+  void anyRowBeginsTheQuietHoursAgain() {
+    var rows = tub("100") + pack("99") + "05T20:00 - added - 1 batch=M1\n";
+    assertTrue(batch(rows, "06T01:59").isOpen());
+    assertFalse(scene.reckon("06T02:00").batches().get("M1").isOpen());
+  }
+
+  @Test
+  void theStateIsPrintedAsAWord() {
+    assertEquals("balanced", BatchState.BALANCED.id());
   }
 }

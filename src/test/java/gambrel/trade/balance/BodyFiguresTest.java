@@ -120,4 +120,34 @@ class BodyFiguresTest extends FiguresTest {
     assertEquals(known("560"), figures().weights().live());
     assertEquals(Optional.empty(), figures().weights().boning());
   }
+
+  @Test
+  void aBalanceReadsTheFiguresOfItsBody() {
+    scene.simpleBody();
+    var balance = balance();
+    assertEquals(known("300"), balance.hot());
+    assertEquals(known("294"), balance.cold());
+    assertEquals(known("294"), balance.boning());
+    assertEquals(known("0"), balance.outputs().orElseThrow().cuttingLoss());
+    assertEquals(share("6", "300"), balance.shares().chillShrink());
+    assertEquals("2026-03-05T10:30Z", balance.lastCut().orElseThrow().toString());
+    assertEquals(Optional.of(3), balance.daysHung());
+    assertEquals(Optional.of(BigFraction.of(24)), balance.hoursChilled());
+  }
+
+  @Test
+  void aBodysOwnWeighingsMoveMassAndAreNoPacksOfABatch() {
+    scene.simpleBody();
+    scene.weigh(
+        """
+        05T11:00 B1 other rump  5
+        05T11:01 B1 pack  mince 4 batch=M1
+        05T11:02 B1 pack  liver 6
+        """);
+    var weighings = balance().weighings();
+    assertEquals(7, weighings.all().size());
+    assertEquals(2, weighings.rail().size());
+    assertEquals(5, weighings.out().size());
+    assertEquals(4, weighings.cuts().size());
+  }
 }

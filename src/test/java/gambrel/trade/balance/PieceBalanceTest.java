@@ -54,4 +54,55 @@ class PieceBalanceTest extends FiguresTest {
         List.of("hindquarter", "butt", "forequarter"),
         balance().pieces().stream().map(PieceBalance::item).toList());
   }
+
+  @Test
+  void aPieceOfWhichNothingCameYetLostAllOfIt() {
+    scene.weigh("03T10:00 B1 cold carcase 294\n05T09:00 B1 block hindquarter 121");
+    assertEquals(known("0"), balance().pieces().get(0).out());
+    assertEquals(known("121"), balance().pieces().get(0).loss());
+  }
+
+  @Test
+  void tubsWithABatchAndBinsComeOfAPieceAndOffalDoesNot() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold  carcase     294
+        05T09:00 B1 block hindquarter 121
+        05T10:00 B1 pack  rump         70
+        05T10:01 B1 tub   topside      20 batch=M1
+        05T10:02 B1 tub   topside       9
+        05T10:03 B1 bin   topside       5
+        05T10:04 B1 pack  liver         6
+        """);
+    assertEquals(known("95"), balance().pieces().get(0).out());
+    assertEquals(known("26"), balance().pieces().get(0).loss());
+  }
+
+  @Test
+  void railTrimDoesNotComeOfAPiece() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot   carcase     300
+        02T11:00 B1 bin   chuck         4
+        03T10:00 B1 cold  carcase     290
+        05T09:00 B1 block hindquarter 121
+        05T10:00 B1 pack  rump        120
+        """);
+    assertEquals(known("1"), balance().pieces().get(0).loss());
+  }
+
+  @Test
+  void eachPieceHasItsOwnProducts() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold  carcase     294
+        05T09:00 B1 block hindquarter 121
+        05T09:01 B1 block forequarter 100
+        05T10:00 B1 pack  rump        120
+        05T10:01 B1 pack  chuck        98
+        """);
+    assertEquals(
+        List.of(known("1"), known("2")),
+        balance().pieces().stream().map(PieceBalance::loss).toList());
+  }
 }

@@ -110,4 +110,70 @@ class RailTrimTest extends FiguresTest {
         """);
     assertEquals(List.of("waste"), items(balance().trim().all()));
   }
+
+  @Test
+  void whatIsCutAtTheMinuteOfTheFirstHotWeighingIsNoTrim() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T10:00 B1 bin  fat       4
+        03T10:00 B1 cold carcase 290
+        """);
+    assertEquals(List.of(), balance().trim().all());
+    scene.weigh("02T10:01 B1 bin waste 1");
+    assertEquals(List.of("waste"), items(balance().trim().all()));
+  }
+
+  @Test
+  void withoutRailWeightsNothingIsTrim() {
+    scene.weigh("02T11:00 B1 bin fat 4\n05T10:00 B1 pack rump 10");
+    assertEquals(List.of(), balance().trim().all());
+    assertEquals(2, balance().cuts().size());
+  }
+
+  @Test
+  void onTheDayOfTheColdWeighingTrimBelongsToTheAgeing() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T08:00 B1 bin  fat       4
+        03T10:00 B1 cold carcase 290
+        09T10:00 B1 aged carcase 280
+        """);
+    assertEquals(List.of(), balance().trim().beforeCold());
+    assertEquals(List.of("fat"), items(balance().trim().afterCold()));
+    assertEquals(share("6", "290"), figures().shares().ageingShrink());
+  }
+
+  @Test
+  void trimIsListedBeforeColdAndThenAfterIt() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T11:00 B1 bin  fat       4
+        03T10:00 B1 cold carcase 290
+        05T10:00 B1 tub  trim      2
+        05T11:00 B1 bin  waste     3
+        09T10:00 B1 aged carcase 280
+        09T11:00 B1 pack rump    200
+        """);
+    assertEquals(List.of("fat", "waste"), items(balance().trim().all()));
+    assertEquals(List.of("trim"), items(balance().trim().tubs()));
+    assertEquals(List.of("rump"), items(balance().cuts()));
+    assertEquals(List.of("rump"), items(balance().outOfBoning()));
+    assertEquals(kg("7"), figures().outputs().orElseThrow().railTrim());
+  }
+
+  @Test
+  void whereOnlySomePartsAgeTheAgedWeighingEndsTheTrim() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold forequarter 140 pieces=2
+        03T10:01 B1 cold hindquarter 150 pieces=2
+        05T10:00 B1 pack rump          3
+        09T10:00 B1 aged hindquarter 140 pieces=2
+        """);
+    assertEquals(List.of("rump"), items(balance().trim().afterCold()));
+    assertEquals(share("7", "150"), figures().shares().ageingShrink());
+  }
 }

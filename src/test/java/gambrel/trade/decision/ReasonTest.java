@@ -35,4 +35,10 @@ class ReasonTest {
     assertEquals(Weight.ofThousandths(4_350), reason.weight("limit"));
     assertEquals(Weight.ZERO, LOSS.weight("limit"));
   }
+
+  @Test
+  void isNoTextOfTheSameName() {
+    assertNotEquals(LOSS, "LOSS_HIGH");
+    assertNotEquals(new Reason(ReasonCode.LOSS_NEGATIVE, ""), LOSS);
+  }
 }

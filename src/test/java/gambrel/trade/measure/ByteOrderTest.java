@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -34,5 +37,12 @@ class ByteOrderTest {
         .ints(random.nextInt(4), 0, POINTS.length)
         .mapToObj(i -> Character.toString(POINTS[i]))
         .collect(Collectors.joining());
+  }
+
+  @Test
+  void aMapIsSortedByTheBytesOfItsKeys() {
+    var sorted = ByteOrder.sorted(Map.of("b", 1, "B10", 2, "B2", 3, "\u00e9", 4));
+    assertEquals(List.of("B10", "B2", "b", "\u00e9"), List.copyOf(sorted.keySet()));
+    assertEquals(3, sorted.get("B2"));
   }
 }

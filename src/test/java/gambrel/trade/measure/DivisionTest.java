@@ -64,4 +64,28 @@ class DivisionTest {
           assertTrue(off.compareTo(BigFraction.ONE) < 0, id + " is off by " + off);
         });
   }
+
+  @Test
+  void ofANegativeTotalTheFirstIdTakesTheLargerPart() {
+    var shares = Map.of("c", THIRD, "b", THIRD, "a", THIRD);
+    assertEquals(Map.of("a", -34L, "b", -33L, "c", -33L), Division.divide(-100, shares));
+  }
+
+  @Test
+  void theLargestRemainderGoesBeforeTheFirstId() {
+    // of 10: 2.4 and 7.6
+    var shares = Map.of("a", BigFraction.of(24, 100), "b", BigFraction.of(76, 100));
+    assertEquals(Map.of("a", 2L, "b", 8L), Division.divide(10, shares));
+  }
+
+  @Test
+  void sharesThatAddUpToMoreThanOneDivideInProportion() {
+    var shares = Map.of("a", BigFraction.of(3), "b", BigFraction.of(1));
+    assertEquals(Map.of("a", 75L, "b", 25L), Division.divide(100, shares));
+  }
+
+  @Test
+  void nothingDividesIntoNothing() {
+    assertEquals(Map.of("a", 0L, "b", 0L), Division.divide(0, Map.of("a", THIRD, "b", THIRD)));
+  }
 }

@@ -87,4 +87,38 @@ class ExactTest {
             .setScale(3, RoundingMode.HALF_UP);
     assertEquals(reference, Exact.sqrt(square, 3));
   }
+
+  @ParameterizedTest
+  @CsvSource({"1,2000,1", "-1,2000,-1", "4,10000,0", "1,3,333"})
+  void countsWholeUnitsHalfAwayFromZero(int numerator, int denominator, long thousandths) {
+    assertEquals(thousandths, Exact.units(BigFraction.of(numerator, denominator), 3));
+  }
+
+  @Test
+  void aPartIsAnExactPercentageOfItsWhole() {
+    assertEquals(BigFraction.of(100, 3), Exact.percent(BigFraction.ONE, BigFraction.of(3)));
+  }
+
+  @Test
+  void theLargerOfTwoNumbersIsTaken() {
+    var third = BigFraction.of(1, 3);
+    assertEquals(BigFraction.ONE, Exact.max(third, BigFraction.ONE));
+    assertEquals(BigFraction.ONE, Exact.max(BigFraction.ONE, third));
+  }
+
+  @Test
+  void aStatisticIsTakenAsItPrints() {
+    assertEquals(BigFraction.of(1, 10), Exact.ofStatistic(0.1));
+  }
+
+  @Test
+  void wholeNumbersAreTakenExactlyWhateverTheirZeros() {
+    assertEquals(BigFraction.of(7), Exact.fraction(new BigDecimal("7")));
+    assertEquals(BigFraction.of(7), Exact.fraction(new BigDecimal("7.00")));
+  }
+
+  @Test
+  void refusesTheRootOfANegativeNumberHoweverSmall() {
+    assertThrows(ArithmeticException.class, () -> Exact.sqrt(BigFraction.of(-1, 1_000_000_000), 0));
+  }
 }

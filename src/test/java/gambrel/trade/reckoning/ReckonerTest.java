@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.scenes.FiguresTest;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.NoticeCode;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -170,5 +173,86 @@ class ReckonerTest extends FiguresTest {
     scene.set("zone=Australia/Sydney");
     assertEquals("2026-03-20T02:00+11:00", night().asOf().toString());
     assertEquals(Optional.empty(), account().balance().hot());
+  }
+
+  @Test
+  void paymentsAreListedInFileOrderUpToTheDay() {
+    scene.file(
+        "payments.csv",
+        "customer,body,date,amount",
+        "ann,B1,2026-03-20,30.00",
+        "ann,B1,2026-03-21,40.00",
+        "ann,B1,2026-03-02,5.00",
+        "bob,B1,2026-03-02,1.00");
+    var night = night();
+    assertEquals(
+        List.of("2026-03-20", "2026-03-02"),
+        night.payments("ann", "B1").stream().map(p -> p.date().toString()).toList());
+    assertEquals(3500, night.paid("ann", "B1").minor());
+    assertEquals(100, night.paid("bob", "B1").minor());
+    assertEquals(0, night.paid("ann", "B2").minor());
+  }
+
+  @Test
+  void bodiesAndBatchesStandInOrderOfTheirIds() {
+    scene.body("B10,beef,2026-03-02,ann", "A2,beef,2026-03-02,ann");
+    scene.weigh("05T10:00 B1 tub trim 5 batch=m\n05T10:01 B1 tub trim 5 batch=M");
+    assertEquals(List.of("A2", "B1", "B10"), List.copyOf(night().bodies().keySet()));
+    assertEquals(List.of("M", "m"), List.copyOf(night().batches().keySet()));
+  }
+
+  @Test
+  void aClosedBodyOfTheShopIsSettled() {
+    scene.file("bodies.csv", "body,species,killed", "B1,beef,2026-03-02").simpleBody();
+    assertEquals(State.CLOSED, account().decision().state());
+    assertEquals(List.of(), account().customers());
+    assertTrue(account().isSettled());
+  }
+
+  @Test
+  void aRowSetAsideHoldsEveryBodyThatItNames() {
+    scene.simpleBody().weigh("05T10:40 B1 pack rump x ticket=71");
+    assertEquals(State.HELD, account().decision().state());
+    scene.correct("bench", "71", "status", "void", "07");
+    assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  @Test
+  void eachNewMomentOfAReleaseIsReportedOnce() throws Exception {
+    scene.simpleBody().weigh("05T10:40 B1 pack rump 5");
+    scene.release("B1", "release", "06").release("B1", "release", "06");
+    scene.release("B1", "release", "07").release("B1", "release", "2026-04-01");
+    var seen = reported();
+    assertEquals(1, seen.stream().filter("RELEASES of 2"::equals).count());
+    assertEquals(2, seen.stream().filter("RELEASES 1"::equals).count());
+    assertEquals(1, seen.stream().filter("BODIES of 1"::equals).count());
+    assertEquals(1, seen.stream().filter("BODIES 1"::equals).count());
+  }
+
+  @Test
+  void aReleaseAtTheNightsOwnMomentIsNotComputedAgain() throws Exception {
+    scene.simpleBody().weigh("05T10:40 B1 pack rump 5").release("B1", "release", "20T02:00");
+    assertTrue(reported().stream().noneMatch(line -> line.startsWith("RELEASES")));
+    assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  @Test
+  void aRowSetAsideThatIsDatedLaterHoldsNothingYet() {
+    scene.simpleBody().weigh("25T10:40 B1 pack rump x");
+    assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  /** What is reported to the progress: the stages with their totals, and what is done. */
+  private List<String> reported() throws Exception {
+    var inputs = scene.read();
+    var seen = Collections.synchronizedList(new ArrayList<String>());
+    Progress progress =
+        (stage, total) -> {
+          seen.add(stage + " of " + total);
+          return done -> seen.add(stage + " " + done);
+        };
+    new Reckoner(inputs.shop(), inputs.exports(), progress)
+        .at(OffsetDateTime.parse("2026-03-20T02:00:00Z"));
+    return seen;
   }
 }

@@ -5,7 +5,6 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.measure.Worth;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Collection;
@@ -111,15 +110,15 @@ public final class Products {
   /** What products are worth, in the major unit; empty if one of them has no value. */
   public static Optional<BigFraction> worth(
       Collection<Product> products, CutTree tree, ItemValues values) {
-    var worth = new Worth();
+    var worth = BigFraction.ZERO;
     for (var product : products) {
       var value = value(product.item(), tree, values);
       if (value.isEmpty()) {
         return Optional.empty();
       }
-      worth.add(product.net(), value.get());
+      worth = worth.add(value.get().multiply(product.net().fraction()));
     }
-    return Optional.of(worth.sum());
+    return Optional.of(worth);
   }
 
   private static Optional<BigFraction> value(String item, CutTree tree, ItemValues values) {
