@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The groups of bodies by which a month's losses are told: all, classes, and bands. */
 final class MonthGroups {
@@ -20,8 +21,7 @@ final class MonthGroups {
   }
 
   /** All bodies, each class, and the bands that the file has. */
-  Set<String> of(
-      YearMonth month, String species, MonthLoss loss, List<Months.Member> bodies) {
+  Set<String> of(YearMonth month, String species, MonthLoss loss, List<Months.Member> bodies) {
     var all = new TreeSet<>(Set.of(""));
     bodies.stream()
         .map(m -> m.yield().body.beast.grade())

@@ -90,7 +90,8 @@ final class MonthTable {
     var before = of(loss.before(months, month), species);
     for (var group : groups.of(month, species, loss, now)) {
       for (var whose : List.of("customers", "own", "shared")) {
-        Predicate<Months.Member> in = m -> months.whose(m).equals(whose) && MonthGroups.isIn(m, group);
+        Predicate<Months.Member> in =
+            m -> months.whose(m).equals(whose) && MonthGroups.isIn(m, group);
         var of = now.stream().filter(in).toList();
         if (!of.isEmpty()) {
           loss(month, species, loss, whose, group, of, before.stream().filter(in).toList());
