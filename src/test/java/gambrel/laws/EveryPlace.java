@@ -70,7 +70,8 @@ public final class EveryPlace {
     for (var file : files(out, "summaries")) {
       month.compare(PrintedPage.read(file), file.getFileName().toString().substring(0, 7));
     }
-    month.waiting(PrintedPage.read(out.resolve("morning.pdf")), "morning");
+    new MonthStory(exact, words, agreement)
+        .waiting(PrintedPage.read(out.resolve("morning.pdf")), "morning");
   }
 
   private void statements() {

@@ -8,7 +8,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The figures on the owner's month: every table of bodies, averages, sums, sentences. */
 final class MonthPlaces {
-  private static final List<String> OWNERS = List.of("customers", "own", "shared");
+  static final List<String> OWNERS = List.of("customers", "own", "shared");
   private static final List<String> SPECIES =
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
   private static final List<String> LOSSES = List.of("chill_loss", "ageing_loss", "bench_loss");
@@ -43,8 +43,9 @@ final class MonthPlaces {
     five(page, month, numbers);
     sums(page, month, numbers);
     batches(page, month);
-    story(page, month, numbers);
-    waiting(page, month);
+    var story = new MonthStory(exact, words, agreement);
+    story.compare(page, month);
+    story.waiting(page, month);
   }
 
   private void bodies(PrintedPage page, String month) {
@@ -181,63 +182,6 @@ final class MonthPlaces {
       agreement.numberOrBlank(place + " out", row.cell(4), batch.get("out"));
       agreement.number(place + " loss", row.cell(5), batch.get("loss"));
       agreement.number(place + " loss_pct", row.cell(6), batch.get("loss_pct"));
-    }
-  }
-
-  private void story(PrintedPage page, String month, Map<String, BigFraction> numbers) {
-    for (var sentence : page.sentences()) {
-      var owner =
-          OWNERS.stream()
-              .filter(of -> sentence.startsWith(words.say("summary." + of)))
-              .findFirst()
-              .orElse("any");
-      var place = month + " story " + owner + " all ";
-      for (var loss : List.of("chill", "ageing", "bench")) {
-        words
-            .read("summary.lost." + loss, sentence.replaceFirst("^.* lost ", ""))
-            .filter(said -> !owner.equals("any"))
-            .ifPresent(
-                said ->
-                    agreement.number(
-                        place + loss,
-                        said.get(0).replaceFirst("^.*, ", ""),
-                        numbers.get(owner + " all " + loss + "_loss")));
-      }
-      for (var key : List.of("summary.cut.one", "summary.cut.many")) {
-        var name = owner + " all home_of_boning";
-        words
-            .read(key, sentence)
-            .ifPresent(
-                said -> {
-                  agreement.number(place + "cut", said.get(1), numbers.get(name + " of"));
-                  agreement.number(place + "home", said.get(2), numbers.get(name));
-                  agreement.number(place + "of", said.get(3), numbers.get(name + " pct"));
-                });
-      }
-      words
-          .read("summary.left", sentence)
-          .ifPresent(
-              said ->
-                  agreement.number(
-                      place + "left", lastWord(said.get(0)), numbers.get(owner + " all sum left")));
-    }
-  }
-
-  private static String lastWord(String text) {
-    return text.replaceFirst("^.* ", "");
-  }
-
-  /** The loss of a body that waits for it. */
-  void waiting(PrintedPage page, String where) {
-    for (var row : page.rows("waiting")) {
-      var said = words.read("summary.reason.loss-high", row.cell(2));
-      if (said.isPresent()) {
-        var body = row.cell(0).replaceFirst(", .*", "");
-        var numbers = exact.body(body);
-        var place = where + " waiting " + body;
-        agreement.number(place, lastWord(said.get().get(0)), numbers.get("cutting_loss"));
-        agreement.number(place, said.get().get(1), numbers.get("cutting_loss_pct"));
-      }
     }
   }
 }

@@ -62,7 +62,8 @@ public final class ExactNight {
    *     bounds of bands are the program's own, and each band is checked by the bounds that it names
    */
   public OracleTables figures(Map<String, Set<String>> groups) {
-    return new OracleTables(Map.of("month-figures.csv", new MonthTable(months, groups).rows()));
+    return new OracleTables(
+        Map.of("month-figures.csv", new MonthTable(months, new MonthGroups(groups)).rows()));
   }
 
   /** The months that have a body, as {@code YYYY-MM}. */

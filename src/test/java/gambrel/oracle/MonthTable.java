@@ -3,24 +3,17 @@ package gambrel.oracle;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** {@code data/month-figures.csv}, but for what needs values, boners or a line through points. */
 final class MonthTable {
-  private static final Pattern BAND = Pattern.compile("(days|weight) (\\d*)-(\\d*)");
-
   private final Months months;
-  private final Map<String, Set<String>> groups;
+  private final MonthGroups groups;
   private final List<List<String>> table;
 
-  MonthTable(Months months, Map<String, Set<String>> groups) {
+  MonthTable(Months months, MonthGroups groups) {
     this.months = months;
     this.groups = groups;
     table =
@@ -95,9 +88,10 @@ final class MonthTable {
   private void losses(YearMonth month, String species, MonthLoss loss) {
     var now = of(loss.of(months, month), species);
     var before = of(loss.before(months, month), species);
-    for (var group : groups(month, species, loss, now)) {
+    for (var group : groups.of(month, species, loss, now)) {
       for (var whose : List.of("customers", "own", "shared")) {
-        Predicate<Months.Member> in = m -> months.whose(m).equals(whose) && isIn(m, group);
+        Predicate<Months.Member> in =
+            m -> months.whose(m).equals(whose) && MonthGroups.isIn(m, group);
         var of = now.stream().filter(in).toList();
         if (!of.isEmpty()) {
           loss(month, species, loss, whose, group, of, before.stream().filter(in).toList());
@@ -108,50 +102,6 @@ final class MonthTable {
 
   private static List<Months.Member> of(List<Months.Member> bodies, String species) {
     return bodies.stream().filter(m -> m.species().equals(species)).toList();
-  }
-
-  /** All bodies, each class, and the bands that the file has. */
-  private Set<String> groups(
-      YearMonth month, String species, MonthLoss loss, List<Months.Member> bodies) {
-    var all = new TreeSet<>(Set.of(""));
-    bodies.stream()
-        .map(m -> m.yield().body.beast.grade())
-        .filter(grade -> !grade.isEmpty())
-        .forEach(grade -> all.add("category " + grade));
-    var bands =
-        groups.getOrDefault(month + " " + loss.id() + "_loss_pct " + species, Set.of()).stream()
-            .filter(group -> BAND.matcher(group).matches())
-            .toList();
-    all.addAll(bands);
-    for (var by : List.of("days", "weight")) {
-      long banded = bodies.stream().filter(m -> measure(m, by) != null).count();
-      long found =
-          bodies.stream()
-              .flatMap(m -> bands.stream().filter(b -> b.startsWith(by) && isIn(m, b)))
-              .count();
-      if (found != banded) {
-        all.add(by + " bands with each body once");
-      }
-    }
-    return all;
-  }
-
-  private static BigFraction measure(Months.Member member, String by) {
-    return member.number(by.equals("days") ? "days_hung" : "hot");
-  }
-
-  private static boolean isIn(Months.Member member, String group) {
-    if (group.startsWith("category ")) {
-      return group.equals("category " + member.yield().body.beast.grade());
-    }
-    var band = BAND.matcher(group);
-    if (!band.matches()) {
-      return true;
-    }
-    var value = measure(member, band.group(1));
-    return value != null
-        && (band.group(2).isEmpty() || value.compareTo(Num.of(band.group(2))) >= 0)
-        && (band.group(3).isEmpty() || value.compareTo(Num.of(band.group(3))) < 0);
   }
 
   private void loss(
@@ -200,15 +150,5 @@ final class MonthTable {
         .map(m -> m.number(name))
         .filter(n -> n != null)
         .reduce(BigFraction.ZERO, BigFraction::add);
-  }
-
-  /** The groups of rows of the file, by month, figure and species. */
-  static Map<String, Set<String>> groups(List<Map<String, String>> rows) {
-    var groups = new TreeMap<String, Set<String>>();
-    for (var row : rows) {
-      var key = row.get("month") + " " + row.get("figure") + " " + row.get("species");
-      groups.computeIfAbsent(key, k -> new TreeSet<>()).add(row.get("group"));
-    }
-    return groups;
   }
 }

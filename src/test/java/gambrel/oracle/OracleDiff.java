@@ -78,7 +78,7 @@ public final class OracleDiff {
     var figures = Csv.read(data.resolve("month-figures.csv")).stream().map(Csv.Line::cells);
     return compare(expected.tables(), data)
         .plus(compare(expected.charts(), data))
-        .plus(compare(expected.figures(MonthTable.groups(figures.toList())), data));
+        .plus(compare(expected.figures(MonthGroups.named(figures.toList())), data));
   }
 
   private static boolean isCalculated(String file, List<String> row) {

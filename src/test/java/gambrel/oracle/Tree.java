@@ -14,12 +14,16 @@ final class Tree {
   private static final Set<String> HUNG = Set.of("side", "forequarter", "hindquarter");
 
   private final Map<String, TreeSource.Node> nodes = new LinkedHashMap<>();
+  private final Map<String, List<String>> hung = new HashMap<>();
   private final Map<String, Integer> order = new HashMap<>();
 
   Tree(List<TreeSource.Node> items) {
     for (var node : items) {
       order.put(node.item(), nodes.size());
       nodes.put(node.item(), node);
+      if (isHung(node.item())) {
+        hung.computeIfAbsent(node.parent(), parent -> new ArrayList<>()).add(node.item());
+      }
     }
   }
 
@@ -59,10 +63,7 @@ final class Tree {
 
   /** Child parts that hang on the rail: sides and quarters. */
   List<String> hungChildren(String item) {
-    return nodes.values().stream()
-        .filter(node -> node.parent().equals(item) && isHung(node.item()))
-        .map(TreeSource.Node::item)
-        .toList();
+    return hung.getOrDefault(item, List.of());
   }
 
   private static boolean isHung(String item) {
