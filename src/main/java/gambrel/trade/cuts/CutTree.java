@@ -115,7 +115,12 @@ public final class CutTree {
 
   /** Whether an item is the ancestor or comes from it; false if either is unknown. */
   public boolean isUnder(String id, String ancestor) {
-    return order.containsKey(id) && path(id).stream().anyMatch(item -> item.id().equals(ancestor));
+    if (!order.containsKey(id) || !order.containsKey(ancestor)) {
+      return false;
+    }
+    var path = path(id);
+    int depth = path(ancestor).size();
+    return path.size() >= depth && path.get(depth - 1).id().equals(ancestor);
   }
 
   /**
