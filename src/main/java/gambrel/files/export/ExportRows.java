@@ -76,11 +76,14 @@ final class ExportRows {
                     UNIQUE.contains(field) ? text : shared.computeIfAbsent(text, same -> same));
               }
             });
+    var place = new Place(path, csv.line());
+    var row = new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw());
+    if (read.unreadable().isEmpty()) {
+      return row;
+    }
     var unreadable = new HashMap<>(read.unreadable());
     unreadable.keySet().retainAll(fields.keySet());
-    var place = new Place(path, csv.line());
-    return new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw())
-        .unreadable(unreadable);
+    return row.unreadable(unreadable);
   }
 
   private Optional<Phrase> miscounted(CsvRow csv) {

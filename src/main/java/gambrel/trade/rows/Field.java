@@ -1,7 +1,12 @@
 package gambrel.trade.rows;
 
 import gambrel.trade.measure.FileWord;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The columns of an export that the program reads. */
 public enum Field implements FileWord {
@@ -34,10 +39,14 @@ public enum Field implements FileWord {
   /** Blank, ok, void or void:TICKET. */
   STATUS;
 
+  /** Every cell of every export is looked up by its column. */
+  private static final Map<String, Field> BY_ID =
+      Stream.of(values()).collect(Collectors.toUnmodifiableMap(Field::id, Function.identity()));
+
   /**
    * The field that a text names, without regard to case or outer blanks; empty if it names none.
    */
   public static Optional<Field> of(String text) {
-    return FileWord.find(Field.class, text);
+    return Optional.ofNullable(BY_ID.get(text.strip().toLowerCase(Locale.ROOT)));
   }
 }

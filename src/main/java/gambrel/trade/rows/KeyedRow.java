@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A row with the texts by which it is compared with other rows.
@@ -32,15 +33,15 @@ record KeyedRow(ReadRow read, String key, String content) {
         standing.stream()
             .flatMap(row -> row.status().voids().map(t -> Tickets.key(row.scale(), t)).stream())
             .collect(Collectors.toSet());
-    var numbers =
-        standing.stream().collect(Collectors.toMap(KeyedRow::key, row -> 1, Integer::sum));
-    return standing.stream()
+    var keys = standing.parallelStream().map(KeyedRow::key).toList();
+    var numbers = keys.stream().collect(Collectors.toMap(key -> key, key -> 1, Integer::sum));
+    return IntStream.range(0, keys.size())
         .filter(
-            row ->
-                row.status().isVoid()
-                    || numbers.get(key(row)) > 1
-                    || voided.contains(row.ticketKey()))
-        .map(row -> new KeyedRow(row, key(row), content(row)))
+            i ->
+                standing.get(i).status().isVoid()
+                    || numbers.get(keys.get(i)) > 1
+                    || !voided.isEmpty() && voided.contains(standing.get(i).ticketKey()))
+        .mapToObj(i -> new KeyedRow(standing.get(i), keys.get(i), content(standing.get(i))))
         .toList();
   }
 

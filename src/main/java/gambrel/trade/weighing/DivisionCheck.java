@@ -44,7 +44,7 @@ final class DivisionCheck {
     var notices = new ArrayList<Notice>();
     var wrongScales = new LinkedHashMap<String, List<List<ClassifiedRow>>>();
     for (var ofScale : byScale.values()) {
-      var off = ofScale.stream().filter(DivisionCheck::isOff).toList();
+      var off = ofScale.parallelStream().filter(DivisionCheck::isOff).toList();
       if (off.size() > 1 && off.size() * ONE_IN >= ofScale.size()) {
         String scale = weighing(off.get(0)).scale().id();
         wrongScales.computeIfAbsent(scale, s -> new ArrayList<>()).add(off);
@@ -71,7 +71,10 @@ final class DivisionCheck {
   private static boolean isOff(ClassifiedRow row) {
     var weighing = weighing(row);
     var scale = weighing.scale();
-    var shown = DecimalText.of(text(row)).orElse(BigDecimal.ZERO);
+    var shown =
+        field(row) == Field.NET
+            ? weighing.shown()
+            : DecimalText.of(text(row)).orElse(BigDecimal.ZERO);
     if (weighing.unit() == scale.unit()) {
       return shown.remainder(scale.division()).signum() != 0;
     }

@@ -3,9 +3,7 @@ package gambrel.insight.month.bodies;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
-import gambrel.trade.weighing.Weighing;
-import java.util.HashMap;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -18,35 +16,32 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param takeHome weight of all take-home, in the shop's unit
  */
 public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeHome) {
-  private static final BodyValue ZERO = of(BigFraction.ZERO, Optional.empty());
-
   /** The least share of the take-home that must have a value before the body's worth is used. */
   private static final BigFraction ENOUGH = BigFraction.of(9, 10);
 
   /** The value of {@code body}. */
   public static BodyValue of(MonthBody body, ItemValues values) {
-    var weighings = body.balance().weighings();
-    var tree = weighings.tree();
-    var own =
-        weighings.of(Step.PACK).stream()
-            .filter(w -> !w.inBatch() && !weighings.isOffal(w))
-            .toList();
-    var total = ofPacks(own, tree, values);
+    var tree = body.balance().weighings().tree();
+    var total = ofPacks(body.packs(), tree, values);
     for (var batch : body.balance().batches()) {
-      var mean = ofPacks(batch.weighings(), tree, values).mean();
+      var packs = batch.weighings().stream().filter(w -> w.step() == Step.PACK);
+      var mean = ofPacks(MonthBody.byItem(packs), tree, values).mean();
       total = total.plus(of(batch.partOf(body.id()).fraction(), mean));
     }
     return total;
   }
 
-  private static BodyValue ofPacks(List<Weighing> weighings, CutTree tree, ItemValues values) {
-    var byItem = new HashMap<String, Weight>();
-    weighings.stream()
-        .filter(w -> w.step() == Step.PACK)
-        .forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
-    return byItem.entrySet().stream()
-        .map(pack -> of(pack.getValue().fraction(), values.of(tree, pack.getKey())))
-        .reduce(ZERO, BodyValue::plus);
+  private static BodyValue ofPacks(Map<String, Weight> packs, CutTree tree, ItemValues values) {
+    var worth = BigFraction.ZERO;
+    var valued = Weight.ZERO;
+    for (var pack : packs.entrySet()) {
+      var value = values.of(tree, pack.getKey());
+      if (value.isPresent()) {
+        worth = worth.add(value.get().multiply(pack.getValue().fraction()));
+        valued = valued.plus(pack.getValue());
+      }
+    }
+    return new BodyValue(worth, valued.fraction(), Weight.sum(packs.values()).fraction());
   }
 
   private static BodyValue of(BigFraction net, Optional<BigFraction> rate) {

@@ -8,6 +8,7 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Collection;
 import java.util.Collections;
@@ -16,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -25,7 +27,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param account its figures, bill and decision
  * @param whose who bears its losses
  * @param shares its figures as shares; unknown ones are missing
+ * @param percents the same figures in per cent
  * @param boner the boner whom its weighings in the boning room name; empty if none or several
+ * @param railScale the scale that most of the weight into the boning room was weighed on; empty if
+ *     none was weighed
+ * @param benchScale the scale that most of its end products were weighed on; empty if it has none
+ * @param packs the net weights of its packs by item, without offal and without packs of batches
  * @param style the items packed on the bone, see {@link CutStyle}
  * @param primals what went home or into tubs of each primal, as a share of the weight into the
  *     boning room, by the primal's id
@@ -35,7 +42,11 @@ public record MonthBody(
     BodyAccount account,
     Ownership whose,
     Map<BodyFigure, Share> shares,
+    Map<BodyFigure, BigFraction> percents,
     Optional<String> boner,
+    Optional<String> railScale,
+    Optional<String> benchScale,
+    Map<String, Weight> packs,
     String style,
     Map<String, Share> primals,
     Map<String, Products.Made> choices) {
@@ -47,11 +58,17 @@ public record MonthBody(
     for (var figure : BodyFigure.values()) {
       figure.read(balance).ifPresent(share -> shares.put(figure, share));
     }
+    var percents = new EnumMap<BodyFigure, BigFraction>(BodyFigure.class);
+    shares.forEach((figure, share) -> percents.put(figure, share.percent()));
     return new MonthBody(
         account,
         Ownership.of(account),
         Collections.unmodifiableMap(shares),
+        Collections.unmodifiableMap(percents),
         boner(balance),
+        mainScale(balance.boningWeighings()),
+        mainScale(balance.weighings().out()),
+        packs(balance),
         CutStyle.of(balance),
         CutStyle.primals(balance),
         Products.made(balance));
@@ -80,20 +97,20 @@ public record MonthBody(
 
   /** A figure of the body in per cent; empty if unknown. */
   public Optional<BigFraction> percent(BodyFigure figure) {
-    return share(figure).map(Share::percent);
+    return Optional.ofNullable(percents.get(figure));
   }
 
-  /**
-   * The scale that most of the weight into the boning room was weighed on; empty if none was
-   * weighed.
-   */
-  public Optional<String> railScale() {
-    return mainScale(balance().boningWeighings());
+  private static Map<String, Weight> packs(BodyBalance balance) {
+    return byItem(
+        balance.weighings().of(Step.PACK).stream()
+            .filter(w -> !w.inBatch() && !balance.weighings().isOffal(w)));
   }
 
-  /** The scale that most of its end products were weighed on; empty if it has none. */
-  public Optional<String> benchScale() {
-    return mainScale(balance().weighings().out());
+  /** The net weights of some weighings by item. */
+  static Map<String, Weight> byItem(Stream<Weighing> weighings) {
+    var byItem = new HashMap<String, Weight>();
+    weighings.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
+    return byItem;
   }
 
   private static Optional<String> mainScale(List<Weighing> weighings) {

@@ -86,9 +86,9 @@ public final class Yields {
 
   private void primals(Compared<List<MonthBody>> bodies) {
     for (var item : records.night().shop().cuts().of(bodies.species()).items()) {
-      var shares =
-          bodies.map(all -> shares(all, b -> Optional.ofNullable(b.primals().get(item.id()))));
-      if (!shares.month().isEmpty()) {
+      if (bodies.month().stream().anyMatch(body -> body.primals().containsKey(item.id()))) {
+        var shares =
+            bodies.map(all -> shares(all, b -> Optional.ofNullable(b.primals().get(item.id()))));
         add(FigureName.PRIMAL_PCT, new FigureGroup.Part(item, Optional.empty()), shares);
       }
     }
