@@ -56,9 +56,11 @@ record KeyedRow(ReadRow read, String key, String content) {
           .map(IDENTITY::concat)
           .orElseGet(() -> "content\n" + read.scale() + '\n' + content(read));
     }
-    String date =
-        read.time().map(t -> t.toLocalDate().toString()).orElse("? " + row.get(Field.TIME));
-    return "ticket\n" + read.scale() + '\n' + ticket + '\n' + date;
+    String day =
+        read.time()
+            .map(t -> Long.toString(t.toLocalDate().toEpochDay()))
+            .orElseGet(() -> "? " + row.get(Field.TIME));
+    return "ticket\n" + read.scale() + '\n' + ticket + '\n' + day;
   }
 
   private static String content(ReadRow read) {
