@@ -9,9 +9,11 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsid
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -19,7 +21,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The borders of the program. Six groups of rooms; each uses only itself and those below it:
@@ -204,6 +208,16 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("gambrel.cli..");
+
+  @ArchTest
+  static void noTwoTopLevelTypesShareASimpleName(JavaClasses classes) {
+    var names =
+        classes.stream()
+            .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+            .collect(Collectors.groupingBy(JavaClass::getSimpleName, Collectors.counting()));
+    names.values().removeIf(number -> number == 1);
+    assertEquals(Map.of(), names);
+  }
 
   private static ArchRule uses(String users, String... used) {
     return noClasses()

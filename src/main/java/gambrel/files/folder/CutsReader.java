@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /** Reads {@code cuts.csv} and lays it over the built-in cut trees. */
 final class CutsReader {
-  private static final Columns COLUMNS =
-      Columns.of("cuts.csv", "species", "item", "parent", "name", "kind").and("count", "unece");
+  private static final FileColumns COLUMNS =
+      FileColumns.of("cuts.csv", "species", "item", "parent", "name", "kind").and("count", "unece");
 
   private final CutTrees builtIn;
   private final Map<Species, Map<ShopRow, Item>> extra = new EnumMap<>(Species.class);

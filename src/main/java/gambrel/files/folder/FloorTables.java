@@ -31,7 +31,7 @@ final class FloorTables {
    */
   static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
     return folder.byIdVital(
-        Columns.of("bodies.csv", "body", "species")
+        FileColumns.of("bodies.csv", "body", "species")
             .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
             .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note"),
         (id, row) -> {
@@ -64,7 +64,7 @@ final class FloorTables {
   /** The scales by id; one without a division or with an unknown unit is left out. */
   static Map<String, Scale> scales(ShopFolder folder, WeightUnit shopUnit) {
     return folder.byId(
-        Columns.of("scales.csv", "scale", "division")
+        FileColumns.of("scales.csv", "scale", "division")
             .and("where", "layout", "unit", "capacity", "class"),
         (id, row) ->
             new Scale(
@@ -85,7 +85,7 @@ final class FloorTables {
   static List<ScaleCode> codes(ShopFolder folder, Known known) {
     var taken = new HashSet<String>();
     return folder.list(
-        Columns.of("codes.csv", "code", "item", "step")
+        FileColumns.of("codes.csv", "code", "item", "step")
             .and("description", "tare", "tare_each", "nominal"),
         row -> {
           var code = code(row.newId("code", taken), row, known);
@@ -117,7 +117,8 @@ final class FloorTables {
    */
   static List<BenchEntry> bench(ShopFolder folder, Known known) {
     return folder.list(
-        Columns.of("bench.csv", "scale", "from", "to").and("body", "batch", "customer", "boner"),
+        FileColumns.of("bench.csv", "scale", "from", "to")
+            .and("body", "batch", "customer", "boner"),
         row -> {
           String scale = row.needKnown("scale", known.scales());
           var from = row.need("from", CellTypes::moment);
@@ -138,7 +139,8 @@ final class FloorTables {
   /** The batches of {@code batches.csv} by id. */
   static Map<String, Batch> batches(ShopFolder folder) {
     return folder.byId(
-        Columns.of("batches.csv", "batch").and("product", "made", "gain", "due", "added", "note"),
+        FileColumns.of("batches.csv", "batch")
+            .and("product", "made", "gain", "due", "added", "note"),
         (id, row) ->
             new Batch(
                 id,

@@ -24,7 +24,7 @@ final class OfficeTables {
   /** The customers of {@code customers.csv} by id. */
   static SortedMap<String, Customer> customers(ShopFolder folder) {
     return folder.byId(
-        Columns.of("customers.csv", "customer", "name").and("address", "email", "language"),
+        FileColumns.of("customers.csv", "customer", "name").and("address", "email", "language"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
             throw row.refuse(row.bad("SHOP_ITSELF"));
@@ -45,7 +45,7 @@ final class OfficeTables {
   static List<Charge> charges(ShopFolder folder, Known known) {
     var taken = new HashSet<List<Object>>();
     return folder.list(
-        Columns.of("charges.csv", "charge", "description", "basis", "price")
+        FileColumns.of("charges.csv", "charge", "description", "basis", "price")
             .and("minimum", "free", "species", "class", "item", "body")
             .and("hot_from", "hot_to", "tax_percent", "from", "to"),
         row -> {
@@ -98,7 +98,7 @@ final class OfficeTables {
   /** The values of {@code values.csv} in file order. */
   static List<ItemValue> values(ShopFolder folder, Known known) {
     return folder.list(
-        Columns.of("values.csv", "item", "value").and("from", "to"),
+        FileColumns.of("values.csv", "item", "value").and("from", "to"),
         row -> {
           var value =
               new ItemValue(
@@ -114,7 +114,7 @@ final class OfficeTables {
   /** The payments of {@code payments.csv} in file order. */
   static List<Payment> payments(ShopFolder folder, Known known) {
     return folder.list(
-        Columns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
+        FileColumns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
         row -> {
           row.needText("customer");
           return new Payment(
@@ -129,7 +129,7 @@ final class OfficeTables {
   /** The corrections of {@code corrections.csv} in file order. */
   static List<Correction> corrections(ShopFolder folder, Known known) {
     return folder.list(
-        Columns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
+        FileColumns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
             .and("date"),
         row -> {
           row.needText("scale");
@@ -162,7 +162,7 @@ final class OfficeTables {
   /** The releases of {@code releases.csv} in file order; a row without an action releases. */
   static List<Release> releases(ShopFolder folder, Known known) {
     return folder.list(
-        Columns.of("releases.csv", "body", "by", "on", "reason").and("action"),
+        FileColumns.of("releases.csv", "body", "by", "on", "reason").and("action"),
         row -> {
           String body = row.needKnown("body", known.bodies());
           row.setBody(body);

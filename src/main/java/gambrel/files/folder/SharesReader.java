@@ -17,7 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Reads {@code shares.csv}. */
 final class SharesReader {
-  private static final Columns COLUMNS = Columns.of("shares.csv", "body", "customer", "share");
+  private static final FileColumns COLUMNS =
+      FileColumns.of("shares.csv", "body", "customer", "share");
 
   /** {@code 1/2} or {@code 1 of 2}. */
   private static final Pattern RATIO =

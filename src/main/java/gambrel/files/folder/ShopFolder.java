@@ -52,14 +52,14 @@ final class ShopFolder {
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
-  <T> List<T> list(Columns columns, Function<ShopRow, T> reader) {
+  <T> List<T> list(FileColumns columns, Function<ShopRow, T> reader) {
     var values = new ArrayList<T>();
     each(columns, row -> values.add(reader.apply(row)));
     return values;
   }
 
   /** As {@link #list}, by the id in the first required column, which no two rows may share. */
-  <T> SortedMap<String, T> byId(Columns columns, BiFunction<String, ShopRow, T> reader) {
+  <T> SortedMap<String, T> byId(FileColumns columns, BiFunction<String, ShopRow, T> reader) {
     var values = new TreeMap<String, T>();
     each(columns, row -> add(values, columns, row, reader));
     return values;
@@ -70,7 +70,7 @@ final class ShopFolder {
    *
    * @throws UnreadableShop also if the file or a required column is missing
    */
-  <T> SortedMap<String, T> byIdVital(Columns columns, BiFunction<String, ShopRow, T> reader) {
+  <T> SortedMap<String, T> byIdVital(FileColumns columns, BiFunction<String, ShopRow, T> reader) {
     String file = columns.file();
     if (!Files.exists(folder.resolve(file))) {
       throw new UnreadableShop(file + " is missing");
@@ -84,13 +84,16 @@ final class ShopFolder {
   }
 
   private static <T> void add(
-      Map<String, T> values, Columns columns, ShopRow row, BiFunction<String, ShopRow, T> reader) {
+      Map<String, T> values,
+      FileColumns columns,
+      ShopRow row,
+      BiFunction<String, ShopRow, T> reader) {
     String id = row.newId(columns.required().get(0), values.keySet());
     values.put(id, reader.apply(id, row));
   }
 
   /** Calls {@code reader} for the rows of a file, as {@link #list} does. */
-  void each(Columns columns, Consumer<ShopRow> reader) {
+  void each(FileColumns columns, Consumer<ShopRow> reader) {
     eachEvenBroken(columns, row -> reader.accept(row.checked()));
   }
 
@@ -98,7 +101,7 @@ final class ShopFolder {
    * As {@link #each}, but also calls {@code reader} for rows that are broken as text; it must check
    * them itself.
    */
-  void eachEvenBroken(Columns columns, Consumer<ShopRow> reader) {
+  void eachEvenBroken(FileColumns columns, Consumer<ShopRow> reader) {
     if (Files.exists(folder.resolve(columns.file()))) {
       var lines = lines(columns.file());
       header(columns, lines)
@@ -107,7 +110,7 @@ final class ShopFolder {
     }
   }
 
-  private static Optional<Header> header(Columns columns, List<TextLine> lines) {
+  private static Optional<Header> header(FileColumns columns, List<TextLine> lines) {
     return Header.find(lines, TextForm.PLAIN, header -> header.count(columns.all()));
   }
 
@@ -123,7 +126,7 @@ final class ShopFolder {
     }
   }
 
-  private boolean isComplete(Columns columns, Header header) {
+  private boolean isComplete(FileColumns columns, Header header) {
     var place = new Place(columns.file(), header.row().line());
     if (!missing(columns, header).isEmpty()) {
       notices.add(
@@ -138,12 +141,12 @@ final class ShopFolder {
     return true;
   }
 
-  private static List<String> missing(Columns columns, Header header) {
+  private static List<String> missing(FileColumns columns, Header header) {
     return columns.required().stream().filter(c -> !header.names().contains(c)).toList();
   }
 
   /** Quotes the first line only if it is a header: else it may hold a customer's data. */
-  private static Phrase complaint(Columns columns, Header header) {
+  private static Phrase complaint(FileColumns columns, Header header) {
     boolean named = header.names().stream().anyMatch(columns.all()::contains);
     return Phrase.of(named ? "LACKS.NAMED" : "LACKS.UNNAMED")
         .with("expected", missing(columns, header))
@@ -151,7 +154,7 @@ final class ShopFolder {
   }
 
   private void rows(
-      Columns columns, List<TextLine> lines, Header header, Consumer<ShopRow> reader) {
+      FileColumns columns, List<TextLine> lines, Header header, Consumer<ShopRow> reader) {
     var cells = types.forDelimiter(header.delimiter());
     var positions = header.positions();
     for (var csv : new CsvRows(lines, header.delimiter(), 1, header.width()).all(header.next())) {

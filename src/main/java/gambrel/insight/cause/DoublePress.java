@@ -37,7 +37,7 @@ final class DoublePress extends Finder {
             .with(
                 Map.of(
                     "witness",
-                    Evidence.ticket(first, "MIDDLE"),
+                    EvidenceText.ticket(first, "MIDDLE"),
                     "seconds",
                     new Value.Count(seconds(first, weighing)))));
   }

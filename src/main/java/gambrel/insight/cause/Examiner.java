@@ -107,7 +107,7 @@ final class Examiner {
         first.scale().id(),
         first.ticket(),
         rows.row(first.place()).raw(),
-        new Evidence(rows, suspect, candidate, then).phrase(),
+        new EvidenceText(rows, suspect, candidate, then).phrase(),
         suspect.balance().shares().cuttingLoss(),
         then.bodies().get(suspect.id()).balance().shares().cuttingLoss(),
         corrections);

@@ -50,7 +50,7 @@ public final class Reckoner {
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
     var computed = progressOfReleases(reckoning, releases);
-    var notices = new NightNotices(reckoning);
+    var notices = new FigureNotices(reckoning);
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
       released.put(id, released(id, releases, notices, computed));
@@ -96,7 +96,7 @@ public final class Reckoner {
   }
 
   private Set<Reason> released(
-      String body, Releases releases, NightNotices notices, LongConsumer computed) {
+      String body, Releases releases, FigureNotices notices, LongConsumer computed) {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
       boolean isNew = !reckonings.containsKey(release.on());

@@ -9,7 +9,7 @@ import gambrel.trade.weighing.Weighing;
 import java.util.stream.Stream;
 
 /** Gathers the values that support a change, and the figures that the bodies would have with it. */
-final class Evidence {
+final class EvidenceText {
   private static final int MOST_BODIES = 3;
 
   private final RowIndex rows;
@@ -22,7 +22,7 @@ final class Evidence {
    *
    * @param then the night with the change
    */
-  Evidence(RowIndex rows, BodyFacts suspect, Candidate candidate, Night then) {
+  EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night then) {
     this.rows = rows;
     this.suspect = suspect;
     this.candidate = candidate;

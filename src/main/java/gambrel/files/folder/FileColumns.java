@@ -10,16 +10,16 @@ import java.util.stream.Stream;
  * @param required columns that it must have
  * @param optional columns that may be missing
  */
-record Columns(String file, List<String> required, List<String> optional) {
+record FileColumns(String file, List<String> required, List<String> optional) {
 
   /** A file with these required columns only. */
-  static Columns of(String file, String... required) {
-    return new Columns(file, List.of(required), List.of());
+  static FileColumns of(String file, String... required) {
+    return new FileColumns(file, List.of(required), List.of());
   }
 
   /** The same file with more optional columns. */
-  Columns and(String... optional) {
-    return new Columns(
+  FileColumns and(String... optional) {
+    return new FileColumns(
         file, required, Stream.concat(this.optional.stream(), Stream.of(optional)).toList());
   }
 

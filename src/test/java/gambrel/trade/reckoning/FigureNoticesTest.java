@@ -14,7 +14,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 
 /** The notices of a night and the values that they name. */
-class NightNoticesTest extends FiguresTest {
+class FigureNoticesTest extends FiguresTest {
 
   private List<Notice> notices(NoticeCode code) {
     return night().notices().stream().filter(notice -> notice.code() == code).toList();

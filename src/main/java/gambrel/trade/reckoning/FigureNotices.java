@@ -19,11 +19,11 @@ import java.util.List;
 import java.util.Set;
 
 /** Collects the notices about one night's figures. */
-final class NightNotices {
+final class FigureNotices {
   private final Reckoning reckoning;
   private final List<Notice> notices = new ArrayList<>();
 
-  NightNotices(Reckoning reckoning) {
+  FigureNotices(Reckoning reckoning) {
     this.reckoning = reckoning;
     reckoning.batches().values().forEach(this::about);
     reckoning.tests().failed().forEach(this::failed);
