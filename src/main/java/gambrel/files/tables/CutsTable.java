@@ -14,13 +14,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
 final class CutsTable {
-  private static final List<Step> STEPS =
-      List.of(Step.HOT, Step.COLD, Step.AGED, Step.BLOCK, Step.TUB, Step.PACK, Step.BIN);
-
   private CutsTable() {}
 
   /**
@@ -60,19 +58,20 @@ final class CutsTable {
   }
 
   private static Stream<Row> rows(BodyBalance balance) {
-    var own = new HashMap<String, Map<Step, List<Weighing>>>();
-    for (var step : STEPS) {
-      for (var weighing : own(balance, step)) {
-        own.computeIfAbsent(weighing.item(), i -> new EnumMap<>(Step.class))
-            .computeIfAbsent(step, s -> new ArrayList<>())
-            .add(weighing);
-      }
-    }
+    var own =
+        own(balance)
+            .collect(
+                Collectors.groupingBy(
+                    Weighing::item,
+                    Collectors.groupingBy(
+                        Weighing::step, () -> new EnumMap<>(Step.class), Collectors.toList())));
     var below = below(balance.weighings());
     var rows = Stream.<Row>builder();
     for (var item : balance.weighings().tree().items()) {
-      own.getOrDefault(item.id(), Map.of())
-          .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
+      if (own.containsKey(item.id())) {
+        own.get(item.id())
+            .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
+      }
       if (below.containsKey(item.id())) {
         rows.add(new Row(balance, item, Optional.empty(), below.get(item.id())));
       }
@@ -80,13 +79,12 @@ final class CutsTable {
     return rows.build();
   }
 
-  private static List<Weighing> own(BodyBalance balance, Step step) {
-    return switch (step) {
-      case HOT -> balance.rail().hot().weighings();
-      case COLD -> balance.rail().cold().weighings();
-      case AGED -> balance.rail().aged().weighings();
-      default -> balance.weighings().of(step);
-    };
+  /** The standing weights on the rail, and all that was weighed after it. */
+  private static Stream<Weighing> own(BodyBalance balance) {
+    var rail = balance.rail();
+    return Stream.concat(
+        Stream.of(rail.hot(), rail.cold(), rail.aged()).flatMap(hung -> hung.weighings().stream()),
+        balance.weighings().all().stream().filter(weighing -> weighing.step().isCutting()));
   }
 
   /** For each item, what came of it and of all under it. */
