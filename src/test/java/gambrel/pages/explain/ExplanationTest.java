@@ -43,7 +43,7 @@ class ExplanationTest {
   }
 
   private List<String> explain(String body) throws Exception {
-    return Explanation.of(night(), body).orElseThrow();
+    return Explanation.of(night(), LikelyCauses.NONE, body).orElseThrow();
   }
 
   @Test
@@ -267,6 +267,6 @@ class ExplanationTest {
 
   @Test
   void anUnknownBodyHasNone() throws Exception {
-    assertTrue(Explanation.of(night(), "B9").isEmpty());
+    assertTrue(Explanation.of(night(), LikelyCauses.NONE, "B9").isEmpty());
   }
 }
