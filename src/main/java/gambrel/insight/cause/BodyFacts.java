@@ -20,8 +20,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A body, the weighings in its sums, and how far its figures are from the usual. */
 final class BodyFacts {
+  final BodyAccount account;
+  final BodyBalance balance;
+  final String id;
+  final Species species;
   private final Usual usual;
-  private final BodyAccount account;
   private Sums sums;
 
   /**
@@ -30,8 +33,11 @@ final class BodyFacts {
    * @param usual what its figures are compared with
    */
   BodyFacts(Usual usual, BodyAccount account) {
-    this.usual = usual;
     this.account = account;
+    this.balance = account.balance();
+    this.id = account.body().id();
+    this.species = account.body().species();
+    this.usual = usual;
   }
 
   /** The places of the weighings in each sum of a body. */
@@ -68,7 +74,7 @@ final class BodyFacts {
   /** By how much the sums rise if {@code change} is added to a weighing's net weight. */
   Shift shift(Weighing weighing, long change) {
     if (sums == null) {
-      sums = Sums.of(balance());
+      sums = Sums.of(balance);
     }
     var place = weighing.place();
     return new Shift(
@@ -78,39 +84,23 @@ final class BodyFacts {
         sums.cold().contains(place) ? change : 0);
   }
 
-  String id() {
-    return account.body().id();
-  }
-
-  Species species() {
-    return account.body().species();
-  }
-
-  BodyAccount account() {
-    return account;
-  }
-
-  BodyBalance balance() {
-    return account.balance();
-  }
-
   /** Its own weighings, then those of its batches that are out of balance, each once. */
   List<Weighing> weighings() {
-    return Stream.concat(balance().weighings().all().stream(), unbalancedBatchRows())
+    return Stream.concat(balance.weighings().all().stream(), unbalancedBatchRows())
         .distinct()
         .toList();
   }
 
   /** The weighings of its batches that are out of balance. */
   Stream<Weighing> unbalancedBatchRows() {
-    return balance().batches().stream()
+    return balance.batches().stream()
         .filter(batch -> batch.state() == BatchState.OUT)
         .flatMap(batch -> batch.weighings().stream());
   }
 
   /** Its cutting loss, if it is known and tested. */
   Optional<Share> testedLoss() {
-    return balance()
+    return balance
         .shares()
         .cuttingLoss()
         .filter(loss -> usual.settings().bins() == Settings.Bins.WEIGHED)
@@ -141,12 +131,12 @@ final class BodyFacts {
     long boning = share.whole().hundredThousandths();
     long into = boning + shift.into();
     if (into <= 0) {
-      return UsualRange.MOST_STRAIN;
+      return Usual.Range.MOST_STRAIN;
     }
     long loss = share.part().hundredThousandths() + shift.into() - shift.out();
-    var limit = LossLimit.of(usual.settings(), balance()).multiply(BigFraction.of(into, boning));
+    var limit = LossLimit.of(usual.settings(), balance).multiply(BigFraction.of(into, boning));
     return Usual.millionths(BigFraction.of(loss, 100_000), limit)
-        .map(usual.loss(species())::strain)
+        .map(usual.loss(species)::strain)
         .orElse(0L);
   }
 
@@ -156,8 +146,8 @@ final class BodyFacts {
   }
 
   private long chillStrain(Shift shift) {
-    var range = usual.chill(species());
-    var shrink = balance().shares().chillShrink();
+    var range = usual.chill(species);
+    var shrink = balance.shares().chillShrink();
     if (range.isEmpty() || shrink.isEmpty()) {
       return 0;
     }

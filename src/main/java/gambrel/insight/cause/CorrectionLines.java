@@ -5,8 +5,6 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Correction;
-import gambrel.trade.weighing.Weighing;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,13 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes a change as corrections, and as the rows that a person pastes into their file. */
-final class CorrectionLines {
-  private final RowIndex rows;
-
-  CorrectionLines(RowIndex rows) {
-    this.rows = rows;
-  }
-
+record CorrectionLines(RowIndex rows) {
   /** The corrections that make a change, {@code by} left blank and dated by the night. */
   List<Correction> of(Candidate candidate) {
     var corrections = new ArrayList<Correction>();
@@ -47,33 +39,26 @@ final class CorrectionLines {
   /** Whether a run from the first ticket to the last names these rows and no other. */
   private boolean isOneRun(List<RowChange> changes) {
     var change = changes.get(0);
+    var end = changes.get(changes.size() - 1);
     var first = change.weighing();
-    var last = changes.get(changes.size() - 1).weighing();
+    var from = RowIndex.number(first);
+    var to = RowIndex.number(end.weighing());
     boolean alike =
-        change.cells().equals(changes.get(changes.size() - 1).cells())
+        change.cells().equals(end.cells())
             && change.value(Field.NET).isEmpty()
-            && RowIndex.ScaleDay.of(first).equals(RowIndex.ScaleDay.of(last))
-            && isNumber(first)
-            && isNumber(last)
-            && number(first).compareTo(number(last)) < 0;
-    if (!alike) {
+            && RowIndex.ScaleDay.of(first).equals(RowIndex.ScaleDay.of(end.weighing()));
+    if (!alike || from.isEmpty() || to.isEmpty() || from.get().compareTo(to.get()) >= 0) {
       return false;
     }
     var named = changes.stream().map(c -> c.weighing().place()).collect(Collectors.toSet());
     boolean moves = change.value(Field.BODY).isPresent();
     return rows.day(first).stream()
-        .filter(CorrectionLines::isNumber)
-        .filter(w -> number(w).compareTo(number(first)) >= 0)
-        .filter(w -> number(w).compareTo(number(last)) <= 0)
+        .filter(
+            w ->
+                RowIndex.number(w)
+                    .filter(n -> n.compareTo(from.get()) >= 0 && n.compareTo(to.get()) <= 0)
+                    .isPresent())
         .allMatch(w -> named.contains(w.place()) || moves && !w.ofBody() && w.inBatch());
-  }
-
-  private static boolean isNumber(Weighing weighing) {
-    return weighing.ticket().matches("\\d+");
-  }
-
-  private static BigInteger number(Weighing weighing) {
-    return new BigInteger(weighing.ticket());
   }
 
   /** Names a row by its ticket; one without a ticket by each place where the exports repeat it. */
@@ -104,7 +89,7 @@ final class CorrectionLines {
               cell.field().id(),
               cell.value(),
               "",
-              rows.night().asOf(),
+              rows.night.asOf(),
               cause.id(),
               Place.NONE));
     }

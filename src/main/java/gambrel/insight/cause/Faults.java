@@ -14,10 +14,10 @@ import java.util.stream.Collectors;
 /** Decides from a body's reasons to hold whether and how a cause may be looked for. */
 final class Faults {
   /** A body balances if its figures are within four spreads of the usual. */
-  static final long BALANCED = UsualRange.strainOf(4);
+  static final long BALANCED = Usual.Range.strainOf(4);
 
   /** From this strain of the chill shrink on, a settled body's rail weights are looked at. */
-  private static final long ODD_SHRINK = UsualRange.strainOf(4);
+  private static final long ODD_SHRINK = Usual.Range.strainOf(4);
 
   private static final Set<ReasonCode> OF_BALANCE =
       EnumSet.of(
@@ -43,7 +43,7 @@ final class Faults {
 
   /** The reasons to hold that come from weighings that do not add up; none if it is not held. */
   static Set<Reason> of(BodyFacts facts) {
-    var decision = facts.account().decision();
+    var decision = facts.account.decision();
     return decision.state() != State.HELD
         ? Set.of()
         : decision.reasons().stream()
@@ -68,12 +68,12 @@ final class Faults {
   static boolean isUnbalanced(BodyFacts facts, Night night) {
     return !of(facts).isEmpty()
         && night.ledger().setAside().stream()
-            .filter(aside -> aside.effective() && aside.bodies().contains(facts.id()))
+            .filter(aside -> aside.effective() && aside.bodies().contains(facts.id))
             .allMatch(aside -> READABLE.contains(aside.notice().code()));
   }
 
   private static boolean hasOddShrink(BodyFacts facts) {
-    var decision = facts.account().decision();
+    var decision = facts.account.decision();
     return decision.state().isSettled()
         && decision.released().isEmpty()
         && (facts.chillStrain() >= ODD_SHRINK || isColdAboveHot(facts));
@@ -81,7 +81,7 @@ final class Faults {
 
   /** Whether it is heavier cold than hot. */
   static boolean isColdAboveHot(BodyFacts facts) {
-    var balance = facts.balance();
+    var balance = facts.balance;
     return balance.rail().sameParts()
         && balance.cold().orElse(Weight.ZERO).compareTo(balance.hot().orElse(Weight.ZERO)) > 0;
   }
@@ -97,7 +97,7 @@ final class Faults {
     }
     if (codes.contains(ReasonCode.LOSS_HIGH) || codes.contains(ReasonCode.LOSS_NEGATIVE)) {
       return Collections.disjoint(codes, OF_RAIL)
-          && candidate.lossStrain(rows, suspect.id()) <= BALANCED;
+          && candidate.lossStrain(rows, suspect.id) <= BALANCED;
     }
     return codes.contains(ReasonCode.BATCH_OUT)
         && candidate.changes().stream()

@@ -52,13 +52,13 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
     var byBody = new TreeMap<String, List<Suggestion>>(ByteOrder.IDS);
     suspects.stream()
         .limit(MOST_BODIES)
-        .forEach(suspect -> byBody.put(suspect.id(), examiner.suggestions(suspect)));
+        .forEach(suspect -> byBody.put(suspect.id, examiner.suggestions(suspect)));
     byBody.values().removeIf(List::isEmpty);
     return new LikelyCauses(byBody, Math.max(0, suspects.size() - MOST_BODIES));
   }
 
   private static Instant lastWeighed(BodyFacts facts) {
-    return facts.balance().weighings().all().stream()
+    return facts.balance.weighings().all().stream()
         .map(weighing -> weighing.time().toInstant())
         .max(Comparator.naturalOrder())
         .orElse(Instant.MIN);

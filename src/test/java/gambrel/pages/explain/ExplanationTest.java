@@ -10,6 +10,8 @@ import gambrel.insight.cause.Suggestion;
 import gambrel.night.AsOf;
 import gambrel.night.Inputs;
 import gambrel.night.NightShop;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
@@ -50,15 +52,10 @@ class ExplanationTest {
   void tellsTheLikelyCauseWithTheLineToPaste() throws Exception {
     var suggestion =
         new Suggestion(
-            "B1",
             Cause.DOUBLE_PRESS,
+            Notice.of(NoticeCode.LIKELY_CAUSE, Phrase.of("CAUSE.CAPACITY"), Place.NONE)
+                .aboutBody("B1"),
             List.of(),
-            "",
-            "",
-            "",
-            Phrase.of("CAUSE.CAPACITY"),
-            Optional.empty(),
-            Optional.empty(),
             List.of(
                 new Correction(
                     "bench",
