@@ -5,6 +5,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Correction;
+import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,20 +19,18 @@ record CorrectionLines(RowIndex rows) {
   List<Correction> of(Candidate candidate) {
     var corrections = new ArrayList<Correction>();
     var changes = candidate.changes();
-    int from = 0;
-    while (from < changes.size()) {
-      int to = from + 1;
+    for (int from = 0, to; from < changes.size(); from = to) {
+      to = from + 1;
       while (to < changes.size() && isOneRun(changes.subList(from, to + 1))) {
         to++;
       }
       var first = changes.get(from);
-      if (to - from > 1) {
-        String run = first.weighing().ticket() + "-" + changes.get(to - 1).weighing().ticket();
-        add(first, run, candidate.cause(), corrections);
-      } else {
-        addRow(first, candidate.cause(), corrections);
-      }
-      from = to;
+      String end = changes.get(to - 1).weighing().ticket();
+      var names =
+          to - from > 1
+              ? Stream.of(first.weighing().ticket() + "-" + end)
+              : names(first.weighing());
+      names.forEach(name -> add(first, name, candidate.cause(), corrections));
     }
     return corrections;
   }
@@ -61,20 +60,17 @@ record CorrectionLines(RowIndex rows) {
         .allMatch(w -> named.contains(w.place()) || moves && !w.ofBody() && w.inBatch());
   }
 
-  /** Names a row by its ticket; one without a ticket by each place where the exports repeat it. */
-  private void addRow(RowChange change, Cause cause, List<Correction> to) {
-    var weighing = change.weighing();
-    if (!weighing.ticket().isEmpty()) {
-      add(change, weighing.ticket(), cause, to);
-      return;
-    }
+  /** The ticket of a row; if it has none each place where the exports repeat the row. */
+  private Stream<String> names(Weighing weighing) {
     var row = rows.row(weighing.place());
-    rows.all()
-        .filter(other -> other.cells().equals(row.cells()))
-        .filter(other -> other.equals(row) || row.identity().isEmpty())
-        .map(ExportRow::place)
-        .sorted()
-        .forEach(place -> add(change, place.toString(), cause, to));
+    return !weighing.ticket().isEmpty()
+        ? Stream.of(weighing.ticket())
+        : rows.all()
+            .filter(other -> other.cells().equals(row.cells()))
+            .filter(other -> other.equals(row) || row.identity().isEmpty())
+            .map(ExportRow::place)
+            .sorted()
+            .map(Place::toString);
   }
 
   private void add(RowChange change, String ticket, Cause cause, List<Correction> to) {

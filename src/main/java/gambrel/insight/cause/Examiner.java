@@ -1,12 +1,15 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.Correction;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +24,13 @@ final class Examiner {
 
   /** A change may leave another body within three spreads, or as odd as it is. */
   private static final long UNHARMED = Usual.Range.strainOf(3);
+
+  /** Another row does not replace a rail weight that is missing, nor remove one too many. */
+  private static final Set<ReasonCode> OF_RAIL =
+      EnumSet.of(ReasonCode.RAIL_MISSING, ReasonCode.PARTS_MISSING, ReasonCode.ROW_SET_ASIDE);
+
+  /** What may be wrong with a body that balances and has an odd chill shrink. */
+  private static final Set<Cause> OF_ODD_SHRINK = EnumSet.of(Cause.HOOK, Cause.UNIT, Cause.DECIMAL);
 
   /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;
@@ -50,7 +60,7 @@ final class Examiner {
   /** At most three suggestions for a body, best first. */
   List<Suggestion> suggestions(BodyFacts suspect) {
     var found = new ArrayList<>(changes(suspect));
-    if (Faults.isUnbalanced(suspect, rows.night)) {
+    if (suspect.isUnbalanced()) {
       var missing = new MissingWeighing(rows, suspect);
       missing.bins().forEach(found::add);
       if (found.isEmpty()) {
@@ -81,13 +91,31 @@ final class Examiner {
             new TareLeftOn(rows, suspect).candidates(),
             new MisreadWeight(rows, suspect).candidates())
         .flatMap(found -> found)
-        .filter(candidate -> Faults.mayMend(candidate, suspect, rows))
+        .filter(candidate -> mayMend(candidate, suspect))
         .sorted(
             Comparator.comparing(Candidate::estimated)
                 .thenComparingLong(candidate -> candidate.cost(rows)))
         .limit(MOST_TRIALS)
         .flatMap(candidate -> tried(suspect, candidate).stream())
         .toList();
+  }
+
+  /** Whether a change may mend a body as far as sums show, so that it is worth trying. */
+  private boolean mayMend(Candidate candidate, BodyFacts suspect) {
+    if (!candidate.estimated()) {
+      return true;
+    }
+    var codes = suspect.faultCodes();
+    if (codes.isEmpty()) {
+      return OF_ODD_SHRINK.contains(candidate.cause()) && candidate.changesRail();
+    }
+    if (codes.contains(ReasonCode.LOSS_HIGH) || codes.contains(ReasonCode.LOSS_NEGATIVE)) {
+      return Collections.disjoint(codes, OF_RAIL)
+          && candidate.lossStrain(rows, suspect.id) <= BodyFacts.BALANCED;
+    }
+    return codes.contains(ReasonCode.BATCH_OUT)
+        && candidate.changes().stream()
+            .anyMatch(change -> suspect.unbalancedBatchRows().anyMatch(change.weighing()::equals));
   }
 
   private Optional<Scored> tried(BodyFacts suspect, Candidate candidate) {
@@ -113,14 +141,14 @@ final class Examiner {
   private static boolean balances(BodyFacts before, BodyFacts after) {
     boolean held = before.account.decision().state() == State.HELD;
     return after.account.decision().state() != State.OPEN
-        && Faults.of(after).isEmpty()
-        && !Faults.isColdAboveHot(after)
-        && after.lossStrain() <= Faults.BALANCED
+        && after.faults().isEmpty()
+        && !after.isColdAboveHot()
+        && after.lossStrain() <= BodyFacts.BALANCED
         && after.chillStrain() <= Math.max(UNHARMED, held ? before.chillStrain() : 0);
   }
 
   private static boolean isUnharmed(BodyFacts before, BodyFacts after) {
-    return Faults.of(before).containsAll(Faults.of(after))
+    return before.faults().containsAll(after.faults())
         && after.lossStrain() <= Math.max(UNHARMED, before.lossStrain())
         && after.chillStrain() <= Math.max(UNHARMED, before.chillStrain());
   }

@@ -42,13 +42,13 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
     var suspects =
         night.bodies().values().stream()
             .map(account -> new BodyFacts(usual, account))
-            .filter(facts -> Faults.isSuspect(facts, night))
+            .filter(BodyFacts::isSuspect)
             .sorted(Comparator.comparing(LikelyCauses::lastWeighed).reversed())
             .toList();
     if (suspects.isEmpty()) {
       return NONE;
     }
-    var examiner = new Examiner(new RowIndex(night, exports, usual));
+    var examiner = new Examiner(new RowIndex(usual, exports));
     var byBody = new TreeMap<String, List<Suggestion>>(ByteOrder.IDS);
     suspects.stream()
         .limit(MOST_BODIES)

@@ -45,7 +45,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
    * high as bone, fat or waste is low.
    */
   Stream<Examiner.Scored> bins() {
-    return suspect.testedLoss().isPresent() && Faults.codes(suspect).contains(ReasonCode.LOSS_HIGH)
+    return suspect.testedLoss().isPresent() && suspect.faultCodes().contains(ReasonCode.LOSS_HIGH)
         ? Stream.of(Kind.BONE, Kind.FAT, Kind.WASTE)
             .flatMap(
                 kind ->
@@ -81,7 +81,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
 
   /** So many millionths of the loss that the shop allows this body, as a weight. */
   private BigFraction ofLimit(long millionths) {
-    return LossLimit.of(rows.usual.settings(), suspect.balance)
+    return LossLimit.of(rows.usual.settings, suspect.balance)
         .multiply(BigFraction.of(millionths, 1_000_000));
   }
 
@@ -99,7 +99,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
    * part does not explain the figures.
    */
   Optional<Examiner.Scored> part() {
-    var codes = Faults.codes(suspect);
+    var codes = suspect.faultCodes();
     if (suspect.balance.hot().isEmpty() || suspect.balance.cold().isEmpty()) {
       return Optional.empty();
     }
@@ -126,11 +126,11 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
   }
 
   private Optional<Examiner.Scored> atOneStep(Step step, Weight missing, long strain) {
-    if (missing.hundredThousandths() <= 0 || strain > Faults.BALANCED) {
+    if (missing.hundredThousandths() <= 0 || strain > BodyFacts.BALANCED) {
       return Optional.empty();
     }
     var parts =
-        Faults.of(suspect).stream()
+        suspect.faults().stream()
             .filter(reason -> reason.code() == ReasonCode.PARTS_MISSING)
             .findFirst()
             .orElseThrow();

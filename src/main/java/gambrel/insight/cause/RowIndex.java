@@ -34,8 +34,8 @@ final class RowIndex {
   private final Set<Place> corrected;
   private final Map<ScaleDay, List<Weighing>> days;
 
-  RowIndex(Night night, List<ExportFile> exports, Usual usual) {
-    this.night = night;
+  RowIndex(Usual usual, List<ExportFile> exports) {
+    this.night = usual.night;
     this.usual = usual;
     this.rows = new RowFinder(exports);
     this.corrected =
@@ -61,7 +61,7 @@ final class RowIndex {
 
   /** The shop's unit. */
   WeightUnit unit() {
-    return usual.settings().unit();
+    return usual.settings.unit();
   }
 
   /** A body that the shop has. */

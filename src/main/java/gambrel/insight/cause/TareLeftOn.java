@@ -5,10 +5,9 @@ import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -86,11 +85,9 @@ record TareLeftOn(RowIndex rows, BodyFacts suspect) {
   private Stream<Candidate> hooks(Step step) {
     var all = of(step).stream().filter(rows::isUncorrected).toList();
     var other = of(step == Step.COLD ? Step.HOT : Step.COLD);
-    var choices = new ArrayList<List<Weighing>>();
-    all.forEach(weighing -> choices.add(List.of(weighing)));
-    if (all.size() > 1) {
-      choices.add(all);
-    }
+    var choices =
+        Stream.concat(all.stream().map(List::of), Stream.of(all).filter(some -> some.size() > 1))
+            .toList();
     return hookWeights(all)
         .flatMap(tare -> choices.stream().flatMap(some -> hook(tare, some, all, other).stream()));
   }
@@ -118,10 +115,12 @@ record TareLeftOn(RowIndex rows, BodyFacts suspect) {
     if (all.size() != other.size()) {
       return 0;
     }
-    var then = new HashMap<Weighing, Long>();
-    all.forEach(row -> then.put(row, row.net().hundredThousandths()));
-    changes.forEach(change -> then.put(change.weighing(), change.net()));
-    var nets = then.values().stream().sorted().toList();
+    var then = changes.stream().collect(Collectors.toMap(RowChange::weighing, RowChange::net));
+    var nets =
+        all.stream()
+            .map(row -> then.getOrDefault(row, row.net().hundredThousandths()))
+            .sorted()
+            .toList();
     var others = other.stream().map(w -> w.net().hundredThousandths()).sorted().toList();
     var shares =
         IntStream.range(0, nets.size())

@@ -30,14 +30,14 @@ final class Trial {
   static Night with(RowIndex rows, Set<String> bodies, List<Correction> corrections) {
     var night = rows.night;
     var all = night.ledger().weighings();
-    var batches =
-        bodies.stream()
-            .flatMap(body -> rows.facts(body).balance.batches().stream())
-            .map(batch -> batch.batch().id())
-            .distinct();
     var weighings =
-        Stream.concat(bodies.stream().map(all::of), batches.map(all::ofBatch))
-            .flatMap(List::stream)
+        bodies.stream()
+            .flatMap(
+                body ->
+                    Stream.concat(
+                        all.of(body).stream(),
+                        rows.facts(body).balance.batches().stream()
+                            .flatMap(batch -> all.ofBatch(batch.batch().id()).stream())))
             .filter(weighing -> weighing.step().movesMass())
             .toList();
     var named = new HashSet<>(bodies);

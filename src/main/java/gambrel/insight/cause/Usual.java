@@ -34,13 +34,17 @@ final class Usual {
   private static final long LEAST_SHRINK_SPREAD = 2_000;
   private static final long LEAST_SHARE_SPREAD = 5_000;
 
-  private final Settings settings;
+  /** The night that has these bodies. */
+  final Night night;
+
+  final Settings settings;
   private final List<BodyBalance> balanced;
   private final Range ofAll;
   private final Map<Species, Range> loss = new EnumMap<>(Species.class);
   private final Map<Species, Optional<Range>> chill = new EnumMap<>(Species.class);
 
   Usual(Night night) {
+    this.night = night;
     settings = night.shop().settings();
     balanced =
         night.bodies().values().stream()
@@ -49,10 +53,6 @@ final class Usual {
             .filter(balance -> balance.body().outcome() == Outcome.CUT)
             .toList();
     ofAll = lossRange(balanced).orElse(ALLOWED);
-  }
-
-  Settings settings() {
-    return settings;
   }
 
   /** Cutting loss as a part of what the shop allows that body. */

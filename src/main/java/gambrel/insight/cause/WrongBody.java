@@ -109,8 +109,7 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
 
   private boolean lacksWeight(String body) {
     var facts = rows.facts(body);
-    return Faults.codes(facts).contains(ReasonCode.LOSS_HIGH)
-        && Faults.isUnbalanced(facts, rows.night);
+    return facts.faultCodes().contains(ReasonCode.LOSS_HIGH) && facts.isUnbalanced();
   }
 
   /** All that a body has at a scale may be keyed to the body before or after it. */
