@@ -29,7 +29,8 @@ public final class ElementString {
   private static final Pattern NET = Pattern.compile("3[12]0\\d");
   private static final Pattern GROSS = Pattern.compile("3[34]0\\d");
 
-  private final SortedMap<String, String> values = new TreeMap<>();
+  /** The values by identifier. */
+  final SortedMap<String, String> values = new TreeMap<>();
 
   private ElementString() {}
 
@@ -144,11 +145,5 @@ public final class ElementString {
                 new Amount(
                     new BigDecimal(new BigInteger(values.get(ai)), ai.charAt(3) - '0'),
                     Optional.of(ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB)));
-  }
-
-  /** The values by identifier, for people to read. */
-  @Override
-  public String toString() {
-    return values.toString();
   }
 }

@@ -15,12 +15,11 @@ import java.util.regex.Pattern;
  * Application identifiers of GS1 that are alike, and the form of the values after them.
  *
  * @param ai their digits
- * @param predefined whether their first two digits fix the length of a value, so that no separator
- *     ends it
- * @param most characters of a value; exactly as many if the length is predefined, else at least one
+ * @param fewest the fewest characters of a value
+ * @param most the most characters of a value
  * @param content the kind of characters of a value
  */
-record IdentifierGroup(Pattern ai, boolean predefined, int most, Content content) {
+record IdentifierGroup(Pattern ai, int fewest, int most, Content content) {
   /** What a value consists of. */
   enum Content {
     TEXT,
@@ -37,39 +36,40 @@ record IdentifierGroup(Pattern ai, boolean predefined, int most, Content content
    */
   private static final List<IdentifierGroup> ALL =
       List.of(
-          predefined("00", 18, Content.CHECKED_DIGITS),
-          predefined("0[1-3]", 14, Content.CHECKED_DIGITS),
-          upTo("10", 20, Content.TEXT),
-          predefined("1[1-3]", 6, Content.DATE),
-          predefined("1[5-7]", 6, Content.DATE),
-          predefined("20", 2, Content.DIGITS),
-          upTo("2[12]", 20, Content.TEXT),
-          upTo("2[3-5]\\d", 30, Content.TEXT),
-          upTo("30", 8, Content.DIGITS),
-          predefined("3[1-6]\\d[0-5]", 6, Content.DIGITS),
-          upTo("37", 8, Content.DIGITS),
-          upTo("39\\d\\d", 18, Content.DIGITS),
-          upTo("40\\d", 30, Content.TEXT),
-          predefined("41\\d", 13, Content.CHECKED_DIGITS),
-          upTo("42\\d", 15, Content.TEXT),
-          upTo("43\\d\\d", 70, Content.TEXT),
-          upTo("70\\d\\d", 30, Content.TEXT),
-          upTo("71\\d", 20, Content.TEXT),
-          upTo("72\\d\\d", 30, Content.TEXT),
-          upTo("8[0-2]\\d\\d", 90, Content.TEXT),
-          upTo("9\\d", 90, Content.TEXT));
+          of("00", 18, 18, Content.CHECKED_DIGITS),
+          of("0[1-3]", 14, 14, Content.CHECKED_DIGITS),
+          of("10", 1, 20, Content.TEXT),
+          of("1[1-3]", 6, 6, Content.DATE),
+          of("1[5-7]", 6, 6, Content.DATE),
+          of("20", 2, 2, Content.DIGITS),
+          of("2[12]", 1, 20, Content.TEXT),
+          of("2[3-5]\\d", 1, 30, Content.TEXT),
+          of("30", 1, 8, Content.DIGITS),
+          of("3[1-6]\\d[0-5]", 6, 6, Content.DIGITS),
+          of("37", 1, 8, Content.DIGITS),
+          of("39\\d\\d", 1, 18, Content.DIGITS),
+          of("40\\d", 1, 30, Content.TEXT),
+          of("41\\d", 13, 13, Content.CHECKED_DIGITS),
+          of("42\\d", 1, 15, Content.TEXT),
+          of("43\\d\\d", 1, 70, Content.TEXT),
+          of("70\\d\\d", 1, 30, Content.TEXT),
+          of("71\\d", 1, 20, Content.TEXT),
+          of("72\\d\\d", 1, 30, Content.TEXT),
+          of("8[0-2]\\d\\d", 1, 90, Content.TEXT),
+          of("9\\d", 1, 90, Content.TEXT));
 
   /** The characters of a GS1 text: character set 82 of the General Specifications. */
   private static final Pattern TEXT = Pattern.compile("[!\"%&'()*+,\\-./0-9:;<=>?A-Z_a-z]*");
 
   private static final Pattern DIGITS = Pattern.compile("\\d*");
 
-  private static IdentifierGroup predefined(String ai, int length, Content content) {
-    return new IdentifierGroup(Pattern.compile(ai), true, length, content);
+  private static IdentifierGroup of(String ai, int fewest, int most, Content content) {
+    return new IdentifierGroup(Pattern.compile(ai), fewest, most, content);
   }
 
-  private static IdentifierGroup upTo(String ai, int most, Content content) {
-    return new IdentifierGroup(Pattern.compile(ai), false, most, content);
+  /** Whether the length of a value is predefined, so that no separator ends it. */
+  boolean predefined() {
+    return fewest == most;
   }
 
   /** The group of the identifier at the beginning of {@code text}; empty if it is not known. */
@@ -83,10 +83,9 @@ record IdentifierGroup(Pattern ai, boolean predefined, int most, Content content
    * @throws BadCell if not
    */
   String checked(String ai, String value) {
-    int fewest = predefined ? most : 1;
     if (value.length() < fewest || value.length() > most) {
       throw new BadCell(
-          fault(fewest == most ? "LENGTH" : "LENGTHS", ai)
+          fault(predefined() ? "LENGTH" : "LENGTHS", ai)
               .with("found", value.length())
               .with("fewest", fewest)
               .with("most", most));
