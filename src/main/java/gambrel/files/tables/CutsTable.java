@@ -3,18 +3,18 @@ package gambrel.files.tables;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
@@ -58,20 +58,12 @@ final class CutsTable {
   }
 
   private static Stream<Row> rows(BodyBalance balance) {
-    var own =
-        own(balance)
-            .collect(
-                Collectors.groupingBy(
-                    Weighing::item,
-                    Collectors.groupingBy(
-                        Weighing::step, () -> new EnumMap<>(Step.class), Collectors.toList())));
+    var own = Groups.inOrder(own(balance), Weighing::item);
     var below = below(balance.weighings());
     var rows = Stream.<Row>builder();
     for (var item : balance.weighings().tree().items()) {
-      if (own.containsKey(item.id())) {
-        own.get(item.id())
-            .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
-      }
+      Groups.inOrder(own.getOrDefault(item.id(), List.of()).stream(), Weighing::step)
+          .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
       if (below.containsKey(item.id())) {
         rows.add(new Row(balance, item, Optional.empty(), below.get(item.id())));
       }
@@ -79,12 +71,13 @@ final class CutsTable {
     return rows.build();
   }
 
-  /** The standing weights on the rail, and all that was weighed after it. */
+  /** The standing weights on the rail, and all that was weighed after it, by step. */
   private static Stream<Weighing> own(BodyBalance balance) {
     var rail = balance.rail();
     return Stream.concat(
-        Stream.of(rail.hot(), rail.cold(), rail.aged()).flatMap(hung -> hung.weighings().stream()),
-        balance.weighings().all().stream().filter(weighing -> weighing.step().isCutting()));
+            Stream.of(rail.hot(), rail.cold(), rail.aged()).flatMap(r -> r.weighings().stream()),
+            balance.weighings().all().stream().filter(w -> w.step().isCutting()))
+        .sorted(Comparator.comparing(Weighing::step));
   }
 
   /** For each item, what came of it and of all under it. */
