@@ -35,7 +35,7 @@ final class Examiner {
   /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;
 
-  private static final int MOST = 3;
+  private static final int MOST_SUGGESTIONS = 3;
 
   /** A suggestion that costs so much more than the best is not listed beside it. */
   private static final long ABOUT_EQUAL = 300;
@@ -78,7 +78,7 @@ final class Examiner {
         .filter(scored -> scored.cost() <= least + ABOUT_EQUAL)
         .sorted(Comparator.comparingLong(Scored::cost))
         .filter(scored -> kinds.add(scored.kind()))
-        .limit(MOST)
+        .limit(MOST_SUGGESTIONS)
         .map(Scored::suggestion)
         .toList();
   }
