@@ -2,7 +2,7 @@ package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
@@ -18,18 +18,16 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Ageing shrink on days hung, of bodies of a species killed in a month or in the twelve before it.
  *
- * @param species the species
- * @param bodies the bodies whose days hung and ageing shrink are known, oldest month first
+ * @param compared the bodies whose days hung and ageing shrink are known
  * @param trend the line of ageing shrink, % of cold, on days hung; empty where bodies or different
  *     numbers of days are too few
  */
-public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> trend) {
+public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend) {
   /** The least number of bodies for a line. */
   public static final int ENOUGH_BODIES = 8;
 
@@ -39,50 +37,57 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
   /** The confidence of the intervals. */
   static final double CONFIDENCE = 0.95;
 
-  /** Copies the list. */
-  public Hanging {
-    bodies = List.copyOf(bodies);
-  }
-
   /** Every species that has a line. */
   public static List<Hanging> of(MonthRecords records) {
-    return Stream.of(Species.values())
-        .map(species -> of(records, species))
-        .filter(hanging -> hanging.trend().isPresent())
+    return all(records).stream().filter(hanging -> hanging.trend().isPresent()).toList();
+  }
+
+  /** Every species; it may have no bodies. */
+  static List<Hanging> all(MonthRecords records) {
+    return records.with(BodyFigure.AGEING).stream()
+        .map(
+            bodies ->
+                of(bodies.map(all -> all.stream().filter(b -> point(b).isPresent()).toList())))
         .toList();
   }
 
-  /** The bodies of all owners; they may be none. */
-  static Hanging of(MonthRecords records, Species species) {
-    var all =
-        Stream.concat(
-            records.baseline().of(Loss.AGEING).stream(), records.bodies().killed().stream());
-    return of(species, MonthBody.of(species, all.filter(b -> point(b).isPresent()).toList()));
+  private static Hanging of(Compared<List<MonthBody>> known) {
+    var points = Compared.all(known).stream().flatMap(body -> point(body).stream()).toList();
+    boolean enough =
+        points.size() >= ENOUGH_BODIES
+            && points.stream().map(Trend.Point::x).distinct().count() >= ENOUGH_DAYS;
+    return new Hanging(known, enough ? Trend.of(points) : Optional.empty());
+  }
+
+  private static Optional<Trend.Point> point(MonthBody body) {
+    return body.percent(BodyFigure.AGEING)
+        .filter(percent -> body.balance().daysHung().isPresent())
+        .map(percent -> new Trend.Point(days(body), percent));
   }
 
   /** The bodies of one owner alone. */
   Hanging of(Ownership whose) {
-    return of(species, whose.of(bodies));
+    return of(compared.map(whose::of));
   }
 
-  private static Hanging of(Species species, List<MonthBody> bodies) {
-    var points = bodies.stream().flatMap(body -> point(body).stream()).toList();
-    boolean enough =
-        points.size() >= ENOUGH_BODIES
-            && points.stream().map(Trend.Point::x).distinct().count() >= ENOUGH_DAYS;
-    return new Hanging(species, bodies, enough ? Trend.of(points) : Optional.empty());
+  /** The species. */
+  public Species species() {
+    return compared.species();
   }
 
-  private static Optional<Trend.Point> point(MonthBody body) {
-    return body.balance()
-        .daysHung()
-        .flatMap(
-            days -> Loss.AGEING.percent(body).map(p -> new Trend.Point(BigFraction.of(days), p)));
+  /** The bodies, oldest month first. */
+  public List<MonthBody> bodies() {
+    return Compared.all(compared);
+  }
+
+  /** The days that a body hung. */
+  static BigFraction days(MonthBody body) {
+    return BigFraction.of(body.balance().daysHung().orElseThrow());
   }
 
   /** Spread of the days hung; needs a body. */
   public Spread days() {
-    return spread(body -> BigFraction.of(body.balance().daysHung().orElseThrow()));
+    return spread(Hanging::days);
   }
 
   /** Spread of the cold weights of the aged parts, in the shop's unit; needs a body. */
@@ -91,7 +96,7 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
   }
 
   private Spread spread(Function<MonthBody, BigFraction> figure) {
-    return Spread.of(bodies.stream().map(figure).toList()).orElseThrow();
+    return Spread.of(bodies().stream().map(figure).toList()).orElseThrow();
   }
 
   /** The cold weight of the aged parts of a body, in the shop's unit. */
@@ -128,22 +133,21 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
    * prediction interval; needs a line.
    */
   public List<MonthFigure> figures() {
+    double slope = line().slope();
+    double margin = line().slopeMargin(CONFIDENCE);
     double middle = days().median().doubleValue();
-    double margin = line().predictionMargin(middle, CONFIDENCE);
+    double marginThere = line().predictionMargin(middle, CONFIDENCE);
     return List.of(
+        figure(FigureName.AGEING_PCT_A_DAY, slope, Kind.CONFIDENCE, margin),
         figure(
-            FigureName.AGEING_PCT_A_DAY,
-            line().slope(),
-            Kind.CONFIDENCE,
-            line().slopeMargin(CONFIDENCE)),
-        figure(FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, margin));
+            FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, marginThere));
   }
 
   private MonthFigure figure(FigureName name, double value, Kind kind, double margin) {
     var low = Exact.ofStatistic(value - margin);
     var high = Exact.ofStatistic(value + margin);
     var middle = Optional.of(Exact.ofStatistic(value));
-    return MonthFigure.of(name, species, BodyGroup.ALL, bodies.size(), middle)
+    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies().size(), middle)
         .with(new MonthFigure.Interval(kind, low, high));
   }
 }

@@ -1,9 +1,5 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.Baseline;
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Loss;
-import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
@@ -33,48 +29,38 @@ public final class HangingFindings {
   public static List<Finding> of(MonthRecords records, List<Hanging> all) {
     return all.stream()
         .filter(Hanging::isSure)
-        .flatMap(hanging -> of(records, hanging).stream())
+        .flatMap(
+            hanging ->
+                Spread.of(hanging.compared().before().stream().map(Hanging::days).toList())
+                    .filter(usual -> usual.number() >= MonthRecords.ENOUGH)
+                    .flatMap(usual -> of(records, hanging, usual))
+                    .stream())
         .toList();
-  }
-
-  private static Optional<Finding> of(MonthRecords records, Hanging hanging) {
-    var before = hung(hanging, records.baseline().of(Loss.AGEING));
-    return Spread.of(before.stream().map(HangingFindings::days).toList())
-        .filter(usual -> usual.number() >= Baseline.ENOUGH)
-        .flatMap(usual -> of(records, hanging, usual));
-  }
-
-  /** The bodies of the species whose days hung and ageing shrink are known. */
-  private static List<MonthBody> hung(Hanging hanging, List<MonthBody> bodies) {
-    return MonthBody.of(hanging.species(), bodies).stream()
-        .filter(b -> b.share(BodyFigure.AGEING).isPresent() && b.balance().daysHung().isPresent())
-        .toList();
-  }
-
-  private static BigFraction days(MonthBody body) {
-    return BigFraction.of(body.balance().daysHung().orElseThrow());
   }
 
   private static Optional<Finding> of(MonthRecords records, Hanging hanging, Spread usual) {
     var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
     var limit = usual.upper().add(range.multiply(3));
     var late =
-        Ownership.OWN.of(hung(hanging, records.bodies().killed())).stream()
-            .filter(body -> days(body).compareTo(limit) > 0)
+        Ownership.OWN.of(hanging.compared().month()).stream()
+            .filter(body -> Hanging.days(body).compareTo(limit) > 0)
             .toList();
+    if (late.isEmpty()) {
+      return Optional.empty();
+    }
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;
     for (var body : late) {
-      var over = days(body).subtract(usual.median());
+      var over = Hanging.days(body).subtract(usual.median());
       days = days.add(over);
       lost =
           lost.add(Hanging.cold(body).multiply(over).multiply(hanging.percentADay()).divide(100));
     }
-    var finding =
+    return Optional.of(
         new Finding(
             FindingKind.HANGING,
             "",
-            late.stream().map(MonthBody::id).toList(),
+            late.stream().map(body -> body.id()).toList(),
             Map.of(
                 "bodies", Evidence.count(late.size()),
                 "species", new Evidence.Kind(hanging.species()),
@@ -84,7 +70,6 @@ public final class HangingFindings {
                 "weight", new Evidence.Mass(Weight.of(lost)),
                 "loss", new Evidence.Percent(hanging.percentADay(), 2)),
             records.rail().of(hanging.species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
-            Sureness.LIKELY);
-    return late.isEmpty() ? Optional.empty() : Optional.of(finding);
+            Sureness.LIKELY));
   }
 }

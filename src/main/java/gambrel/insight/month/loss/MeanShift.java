@@ -1,6 +1,6 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.Baseline;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.statistics.Students;
 import gambrel.trade.measure.Exact;
@@ -58,7 +58,7 @@ public record MeanShift(
       Collection<LossChart.Point> baseline, Collection<LossChart.Point> month) {
     var before = values(baseline);
     var days = month.stream().map(LossChart.Point::day).distinct().sorted().toList();
-    if (baseline.size() < Baseline.ENOUGH || before.size() < LEAST_DAYS || days.isEmpty()) {
+    if (baseline.size() < MonthRecords.ENOUGH || before.size() < LEAST_DAYS || days.isEmpty()) {
       return Optional.empty();
     }
     var scatter = DayScatter.of(before.values());
