@@ -7,15 +7,22 @@ import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -81,7 +88,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   }
 
   /** The days that a body hung. */
-  static BigFraction days(MonthBody body) {
+  private static BigFraction days(MonthBody body) {
     return BigFraction.of(body.balance().daysHung().orElseThrow());
   }
 
@@ -100,7 +107,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   }
 
   /** The cold weight of the aged parts of a body, in the shop's unit. */
-  static BigFraction cold(MonthBody body) {
+  private static BigFraction cold(MonthBody body) {
     return body.share(BodyFigure.AGEING).orElseThrow().whole().fraction();
   }
 
@@ -109,12 +116,12 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   }
 
   /** Whether a day on the rail surely costs weight: the slope's 95 % interval lies above zero. */
-  boolean isSure() {
+  private boolean isSure() {
     return line().slope() > line().slopeMargin(CONFIDENCE);
   }
 
   /** Per cent of cold weight lost a day, to four decimals; needs a line. */
-  BigFraction percentADay() {
+  private BigFraction percentADay() {
     return decimal(line().slope());
   }
 
@@ -149,5 +156,52 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
     var middle = Optional.of(Exact.ofStatistic(value));
     return MonthFigure.of(name, species(), BodyGroup.ALL, bodies().size(), middle)
         .with(new MonthFigure.Interval(kind, low, high));
+  }
+
+  /**
+   * The shop's own bodies that were left hanging, and the cost of the days beyond the usual ones;
+   * empty if there are none; needs a line. The limit is the upper outer fence of the days that
+   * bodies of the twelve months before hung: their upper quartile and three times their
+   * interquartile range (NIST/SEMATECH e-Handbook, 7.1.6). That range counts as at least one day,
+   * since it is zero in a shop that always hangs a week.
+   */
+  public Optional<Finding> finding(MonthRecords records) {
+    return Spread.of(compared.before().stream().map(Hanging::days).toList())
+        .filter(usual -> usual.number() >= MonthRecords.ENOUGH && isSure())
+        .flatMap(usual -> finding(records, usual));
+  }
+
+  private Optional<Finding> finding(MonthRecords records, Spread usual) {
+    var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
+    var limit = usual.upper().add(range.multiply(3));
+    var late =
+        Ownership.OWN.of(compared.month()).stream()
+            .filter(body -> days(body).compareTo(limit) > 0)
+            .toList();
+    if (late.isEmpty()) {
+      return Optional.empty();
+    }
+    var days = BigFraction.ZERO;
+    var lost = BigFraction.ZERO;
+    for (var body : late) {
+      var over = days(body).subtract(usual.median());
+      days = days.add(over);
+      lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
+    }
+    return Optional.of(
+        new Finding(
+            FindingKind.HANGING,
+            "",
+            late.stream().map(body -> body.id()).toList(),
+            Map.of(
+                "bodies", Evidence.count(late.size()),
+                "species", new Evidence.Kind(species()),
+                "usual", new Evidence.Number(usual.median(), 0),
+                "limit", new Evidence.Number(limit, 0),
+                "days", new Evidence.Number(days, 0),
+                "weight", new Evidence.Mass(Weight.of(lost)),
+                "loss", new Evidence.Percent(percentADay(), 2)),
+            records.rail().of(species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
+            Sureness.LIKELY));
   }
 }

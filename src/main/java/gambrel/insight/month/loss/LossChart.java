@@ -11,7 +11,6 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -83,16 +82,16 @@ public record LossChart(
     var chart = ControlChart.of(observations(loss, all), enough ? baseline : 0);
     var points =
         IntStream.range(0, all.size())
-            .mapToObj(i -> point(loss, all.get(i), chart.movingRange(i), chart.signals(i)))
+            .mapToObj(
+                i -> {
+                  var body = all.get(i);
+                  var percent = body.percent(loss).orElseThrow();
+                  var day = day(loss, body);
+                  return new Point(body, day, percent, chart.movingRange(i), chart.signals(i));
+                })
             .toList();
     return new LossChart(
         loss, species, points, baseline, chart.centre(), chart.lower(), chart.upper());
-  }
-
-  private static Point point(
-      BodyFigure loss, MonthBody body, Optional<BigDecimal> movingRange, List<String> signals) {
-    var percent = body.percent(loss).orElseThrow();
-    return new Point(body, day(loss, body), percent, movingRange, signals);
   }
 
   private static List<MonthBody> known(BodyFigure loss, List<MonthBody> bodies) {
@@ -105,16 +104,14 @@ public record LossChart(
   }
 
   private static List<ControlChart.Observation> observations(BodyFigure loss, List<MonthBody> all) {
-    var observations = new ArrayList<ControlChart.Observation>();
-    Optional<LocalDate> before = Optional.empty();
-    for (var account : all) {
-      var killed = account.body().killed().orElseThrow();
-      boolean restarts =
-          before.filter(day -> ChronoUnit.DAYS.between(day, killed) <= GAP_DAYS).isEmpty();
-      observations.add(new ControlChart.Observation(account.percent(loss).orElseThrow(), restarts));
-      before = Optional.of(killed);
-    }
-    return observations;
+    var killed = all.stream().map(body -> body.body().killed().orElseThrow()).toList();
+    return IntStream.range(0, all.size())
+        .mapToObj(
+            i ->
+                new ControlChart.Observation(
+                    all.get(i).percent(loss).orElseThrow(),
+                    i == 0 || ChronoUnit.DAYS.between(killed.get(i - 1), killed.get(i)) > GAP_DAYS))
+        .toList();
   }
 
   private static LocalDate day(BodyFigure loss, MonthBody account) {

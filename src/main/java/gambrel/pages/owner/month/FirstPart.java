@@ -8,9 +8,11 @@ import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.FirstPage;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.shop.Settings.Paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -18,15 +20,18 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes: findings, and five figures beside last year's. */
 record FirstPart(MonthPage page) implements MonthPart {
+  private static final int MOST = 10;
+  private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 44, Paper.LETTER, 39);
+  private static final int SEEN_A_LINE = 54;
+  private static final int NEXT_A_LINE = 36;
+
   /** One of the five figures. */
   private record FiveRow(String label, Function<MonthBodies, Counted> figure) {}
 
   FirstPage view() {
     var words = new FindingWords(wording(), weights());
     var findings = page.report().findings();
-    var rows =
-        FirstPageRoom.fitting(
-            findings.stream().map(words::row).toList(), records().settings().paper());
+    var rows = fitting(findings.stream().map(words::row).toList(), records().settings().paper());
     int more = findings.size() - rows.size();
     return new FirstPage(
         counted(),
@@ -34,6 +39,33 @@ record FirstPart(MonthPage page) implements MonthPart {
         findings.isEmpty() ? none() : "",
         more > 0 ? wording().counted("first.more", more) : "",
         five());
+  }
+
+  /**
+   * The first rows that have room, one at least, so that the five figures still fit on the page:
+   * ten at most, fewer if they need more lines. Lines are estimated from the number of letters, by
+   * the letters that fill a line in the longest language.
+   */
+  static List<FirstPage.Row> fitting(List<FirstPage.Row> rows, Paper paper) {
+    int lines = 0;
+    int number = 0;
+    for (var row : rows) {
+      lines += lines(row);
+      if (number == MOST || number > 0 && lines > LINES.get(paper)) {
+        break;
+      }
+      number++;
+    }
+    return rows.subList(0, number);
+  }
+
+  private static int lines(FirstPage.Row row) {
+    int seen = lines(row.seen().length() + 1 + row.sure().length(), SEEN_A_LINE);
+    return Math.max(Math.max(seen, row.worth().size()), lines(row.next().length(), NEXT_A_LINE));
+  }
+
+  private static int lines(int letters, int aLine) {
+    return (letters + aLine - 1) / aLine;
   }
 
   /** That nothing was found, or that there are too few bodies to find anything. */
