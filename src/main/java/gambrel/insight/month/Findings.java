@@ -3,7 +3,6 @@ package gambrel.insight.month;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.loss.HangingFindings;
 import gambrel.insight.month.loss.LossFindings;
 import gambrel.insight.month.money.MoneyFindings;
 import gambrel.insight.month.pace.PaceFindings;
@@ -26,7 +25,7 @@ public final class Findings {
     return Stream.of(
             LossFindings.of(records, parts.chills(), parts.benches(), parts.chillDays()),
             parts.completeness().stream().flatMap(Completeness::finding).toList(),
-            HangingFindings.of(records, parts.hanging()),
+            parts.hanging().stream().flatMap(h -> h.finding(records).stream()).toList(),
             YieldFindings.of(records, parts.boners()),
             PaceFindings.of(records, parts.pace()),
             ChoiceFindings.of(records, parts.choices()),

@@ -1,7 +1,7 @@
 package gambrel.insight.month;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.Loss;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.loss.ChillDays;
@@ -55,11 +55,11 @@ public record MonthParts(
 
   /** Computes the parts of a month. */
   public static MonthParts of(MonthRecords records) {
-    var chills = LossChart.of(records, Loss.CHILL);
+    var chills = LossChart.of(records, BodyFigure.CHILL);
     var pace = BoningIntervals.of(records);
     return new MonthParts(
         chills,
-        LossChart.of(records, Loss.BENCH),
+        LossChart.of(records, BodyFigure.BENCH),
         chills.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList(),
         Hanging.of(records),
         FurtherDay.of(records),

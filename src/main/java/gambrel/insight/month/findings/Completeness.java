@@ -56,8 +56,8 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
       return known.test(body.balance());
     }
 
-    private List<MonthBody> in(MonthBodies month) {
-      return this == BONE || this == FAT ? month.cut() : month.killed();
+    private List<MonthBody> in(MonthBodies months) {
+      return this == BONE || this == FAT ? months.cut() : months.killed();
     }
   }
 
@@ -69,7 +69,7 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
   private static Completeness of(MonthRecords records, What what) {
     var bodies = what.in(records.bodies());
     var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
-    var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
+    var before = what.in(records.baseline()).stream();
     var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
     var asked = lacking.stream().filter(a -> usual.contains(a.species())).toList();
     return new Completeness(what, bodies.size(), bodies.size() - lacking.size(), asked);

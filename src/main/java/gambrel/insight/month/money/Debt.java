@@ -1,7 +1,7 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyCalendar;
 import gambrel.insight.month.bodies.MonthBodies;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
@@ -86,7 +86,8 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
   /** The month of the statement's body, or of the statement itself if the body has been deleted. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
-        .flatMap(BodyCalendar::of)
+        .flatMap(MonthBody::lastDay)
+        .map(YearMonth::from)
         .orElseGet(() -> YearMonth.from(row.issued()));
   }
 }

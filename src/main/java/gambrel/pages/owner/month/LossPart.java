@@ -1,7 +1,6 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Loss;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.loss.ChillDays;
@@ -29,9 +28,9 @@ record LossPart(MonthPage page) implements MonthPart {
   PartView lost() {
     var table = new TableBuilder<OwnedSpecies>("lost figures even short");
     table.first("", of -> species(of.species())).head("kinds");
-    add(table, "chill_shrink", Loss.CHILL);
-    add(table, "ageing_shrink", Loss.AGEING);
-    add(table, "bench_loss_of_boning", Loss.BENCH);
+    add(table, "chill_shrink", BodyFigure.CHILL);
+    add(table, "ageing_shrink", BodyFigure.AGEING);
+    add(table, "bench_loss_of_boning", BodyFigure.BENCH);
     var sums = byOwner(table).table(say("bench_loss_explained"));
     var charts =
         charts()
@@ -46,7 +45,7 @@ record LossPart(MonthPage page) implements MonthPart {
     return PartView.of(say("weight_lost"), sums, notes).with(charts);
   }
 
-  private void add(TableBuilder<OwnedSpecies> table, String head, Loss loss) {
+  private void add(TableBuilder<OwnedSpecies> table, String head, BodyFigure loss) {
     table
         .counted(say(head), of -> counted(figure(FigureName.percentOf(loss), of)))
         .number(unit(), of -> weights().lost(loss, figure(FigureName.weightOf(loss), of)));
