@@ -11,7 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 
 /**
  * The chill shrink of one species in order of kill, over all years of the shop's records.
@@ -49,20 +49,16 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
 
   /** The series of every species that has bodies, by species id. */
   public static List<ShrinkSeries> of(Night night) {
-    var all = new ArrayList<ShrinkSeries>();
-    var inOrder = Stream.of(Species.values()).sorted(Comparator.comparing(Species::id)).toList();
-    for (var species : inOrder) {
-      var bodies =
-          night.bodies().values().stream()
-              .map(account -> account.balance())
-              .filter(b -> b.body().species() == species && isKilled(b, night))
-              .sorted(ORDER_OF_KILL)
-              .toList();
-      if (!bodies.isEmpty()) {
-        all.add(of(species, bodies));
-      }
-    }
-    return all;
+    var bodies =
+        night.bodies().values().stream()
+            .map(account -> account.balance())
+            .filter(body -> isKilled(body, night))
+            .sorted(ORDER_OF_KILL)
+            .collect(Collectors.groupingBy(body -> body.body().species()));
+    return bodies.keySet().stream()
+        .sorted(Comparator.comparing(Species::id))
+        .map(species -> of(species, bodies.get(species)))
+        .toList();
   }
 
   private static boolean isKilled(BodyBalance balance, Night night) {

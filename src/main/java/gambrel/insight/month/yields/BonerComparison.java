@@ -1,15 +1,20 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.findings.MonthFigure;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -49,6 +54,22 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
       }
     }
     return found;
+  }
+
+  /** The difference of every boner. */
+  public List<MonthFigure> figures() {
+    return differences.entrySet().stream()
+        .map(
+            e ->
+                MonthFigure.of(
+                        FigureName.BONE_TO_OTHERS_POINTS,
+                        species,
+                        new FigureGroup.Named(e.getKey()),
+                        e.getValue().bodies(),
+                        Optional.of(Exact.ofStatistic(e.getValue().mean())))
+                    .with(MonthFigure.Comparison.of(e.getValue().others(), Optional.empty()))
+                    .with(MonthFigure.Interval.of(e.getValue())))
+        .toList();
   }
 
   /** Equal samples count once; samples in which no boner can be compared do not count. */

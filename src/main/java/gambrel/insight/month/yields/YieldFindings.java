@@ -4,25 +4,20 @@ import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.OwnerCosts;
 import gambrel.insight.month.findings.Sureness;
-import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Exact;
-import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Findings from a month's yields: meat left on the bone, and less taken home than before. */
@@ -59,15 +54,14 @@ public final class YieldFindings {
     var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
     return finding(
         FindingKind.BONER,
-        species,
-        more,
+        more.evidence(
+            List.of("difference", "bodies", "others"),
+            Evidence::percent,
+            Map.of("species", new Evidence.Kind(species), "boner", new Evidence.Name(boner))),
         bodies,
-        Map.of("boner", new Evidence.Name(boner), "others", Evidence.count(more.others())),
-        costs(
-            values.of(tree, CutTree.MINCE).map(mince -> mince.subtract(bone)),
-            bodies,
-            BodyBalance::boning,
-            more.mean()));
+        OwnerCosts.weights(bodies, body -> body.balance().boning()),
+        values.of(tree, CutTree.MINCE).map(mince -> mince.subtract(bone)),
+        more);
   }
 
   private Finding fall(Species species, Difference less) {
@@ -79,48 +73,30 @@ public final class YieldFindings {
             .reduce(BodyValue::plus);
     return finding(
         FindingKind.YIELD,
-        species,
-        less,
+        less.evidence(
+            List.of("difference", "bodies", "bodies_before"),
+            Evidence::percent,
+            Map.of("species", new Evidence.Kind(species))),
         bodies,
-        Map.of("bodies_before", Evidence.count(less.others())),
-        costs(
-            total.map(v -> v.value().divide(v.valued())), bodies, BodyBalance::cold, less.mean()));
+        OwnerCosts.weights(bodies, body -> body.balance().cold()),
+        total.map(v -> v.value().divide(v.valued())),
+        less);
   }
 
-  private static Finding finding(
+  /** A finding that costs so many per cent of the weights at {@code rate}. */
+  private Finding finding(
       FindingKind kind,
-      Species species,
-      Difference difference,
+      Map<String, Evidence> evidence,
       List<MonthBody> bodies,
-      Map<String, Evidence> others,
-      List<Evidence.Cost> costs) {
-    var evidence = new HashMap<String, Evidence>(others);
-    evidence.put("species", new Evidence.Kind(species));
-    evidence.put("difference", points(difference.mean()));
-    evidence.put("lower", points(difference.low()));
-    evidence.put("upper", points(difference.high()));
-    evidence.put("bodies", Evidence.count(difference.bodies()));
-    evidence.put("false_alarms", GroupComparison.FALSE_ALARMS);
+      Map<Ownership, BigFraction> weights,
+      Optional<BigFraction> rate,
+      Difference percent) {
+    var lost = rate.map(r -> percent.times(r).divide(100));
+    var costs = OwnerCosts.costs(weights, lost, records.settings().currency());
     return new Finding(kind, "", MonthBody.ids(bodies), evidence, costs, Sureness.LIKELY);
   }
 
   private List<MonthBody> settled(Species species) {
     return MonthBody.of(species, records.bodies().settled());
-  }
-
-  /** What so many per cent of a weight of the bodies are worth at {@code rate}. */
-  private List<Evidence.Cost> costs(
-      Optional<BigFraction> rate,
-      List<MonthBody> bodies,
-      Function<BodyBalance, Optional<Weight>> weight,
-      double percent) {
-    return OwnerCosts.costs(
-        OwnerCosts.weights(bodies, b -> weight.apply(b.balance())),
-        rate.map(r -> r.multiply(Exact.ofStatistic(percent)).divide(100)),
-        records.settings().currency());
-  }
-
-  private static Evidence points(double value) {
-    return Evidence.percent(Exact.ofStatistic(value));
   }
 }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** The yields of a month's settled bodies, compared with the twelve months before, as figures. */
 public final class Yields {
@@ -37,48 +38,33 @@ public final class Yields {
   }
 
   private void groups(Compared<List<MonthBody>> bodies) {
-    group(FigureGroup.By.ALL, "", bodies);
-    var classes = names(bodies, Yields::category);
-    if (classes.size() > 1) {
-      groups(FigureGroup.By.CLASS, classes, Yields::category, bodies);
+    groups(bodies, FigureGroup.By.ALL, 1, body -> Optional.of(""));
+    groups(bodies, FigureGroup.By.CLASS, 2, Yields::category);
+    groups(bodies, FigureGroup.By.BONER, 1, MonthBody::boner);
+  }
+
+  /** The bodies of each name, if the month has at least {@code fewest} names. */
+  private void groups(
+      Compared<List<MonthBody>> bodies,
+      FigureGroup.By by,
+      int fewest,
+      Function<MonthBody, Optional<String>> name) {
+    var names = bodies.month().stream().flatMap(body -> name.apply(body).stream()).distinct();
+    var sorted = names.sorted().toList();
+    for (var one : sorted.size() < fewest ? List.<String>of() : sorted) {
+      Predicate<MonthBody> isOfOne = body -> name.apply(body).filter(one::equals).isPresent();
+      var group = new FigureGroup.Like(by, one);
+      group(group, bodies.map(all -> all.stream().filter(isOfOne).toList()));
     }
-    groups(FigureGroup.By.BONER, names(bodies, MonthBody::boner), MonthBody::boner, bodies);
   }
 
   private static Optional<String> category(MonthBody body) {
     return Optional.of(body.body().category()).filter(category -> !category.isEmpty());
   }
 
-  private static List<String> names(
-      Compared<List<MonthBody>> bodies, Function<MonthBody, Optional<String>> name) {
-    return bodies.month().stream()
-        .flatMap(b -> name.apply(b).stream())
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
-  private void groups(
-      FigureGroup.By by,
-      List<String> names,
-      Function<MonthBody, Optional<String>> name,
-      Compared<List<MonthBody>> bodies) {
-    for (String one : names) {
-      group(
-          by,
-          one,
-          bodies.map(
-              all ->
-                  all.stream()
-                      .filter(b -> name.apply(b).filter(one::equals).isPresent())
-                      .toList()));
-    }
-  }
-
-  private void group(FigureGroup.By by, String name, Compared<List<MonthBody>> bodies) {
+  private void group(FigureGroup group, Compared<List<MonthBody>> bodies) {
     if (BodyFigure.YIELDS.stream().anyMatch(figure -> figure.of(bodies.month()).isKnown())) {
       for (var figure : BodyFigure.YIELDS) {
-        var group = new FigureGroup.Like(by, name);
         add(FigureName.of(figure), group, bodies.map(all -> shares(all, b -> b.share(figure))));
       }
     }

@@ -74,7 +74,7 @@ record TotalsPart(MonthPage page) implements MonthPart {
 
   /** The month's statements: charges, tax, payments, and what is open; no tax or credit of zero. */
   private List<TableView> statements() {
-    var debts = Debt.of(month(), records().register());
+    var debts = Debt.of(records());
     var amounts = new LinkedHashMap<String, Money>();
     if (!debts.isEmpty()) {
       var tax = Debt.sum(debts, debt -> debt.statement().tax());
@@ -105,10 +105,7 @@ record TotalsPart(MonthPage page) implements MonthPart {
    * ones in one row.
    */
   PartView unpaid() {
-    var unpaid =
-        Debt.until(month(), records().register()).stream()
-            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
-            .toList();
+    var unpaid = Debt.unpaid(records());
     int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
     var later = unpaid.subList(shown, unpaid.size());
     var table =

@@ -13,8 +13,10 @@ import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Yields of bodies: by owner, beside the twelve months before, and by primal. */
 record YieldsPart(MonthPage page) implements MonthPart {
@@ -65,7 +67,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Another yield of the same bodies. */
   private Optional<MonthFigure> same(BodyFigure figure, MonthFigure line) {
-    return figures().find(FigureName.of(figure), line.species().orElseThrow(), line.group());
+    return figures().find(FigureName.of(figure), line);
   }
 
   private static By by(MonthFigure line) {
@@ -75,7 +77,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
   private String name(MonthFigure line) {
     String name = ((FigureGroup.Like) line.group()).name();
     return switch (by(line)) {
-      case ALL -> species(line.species().orElseThrow());
+      case ALL -> species(line);
       case CLASS -> say("month.split.class", wording().category(name));
       case BONER -> say("month.split.boner", name);
     };
@@ -83,11 +85,11 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Median and middle half of the bodies before; empty if there are few. */
   private String before(Optional<MonthFigure> figure) {
-    return figure
-        .flatMap(f -> f.before().spread())
-        .filter(spread -> !middle(spread).isEmpty())
-        .map(s -> say("month.median.middle", tenths(s.median()), middle(s)))
-        .orElse("");
+    var spread = figure.flatMap(f -> f.before().spread());
+    String middle = middle(spread);
+    return middle.isEmpty()
+        ? ""
+        : say("month.median.middle", tenths(spread.map(Spread::median)), middle);
   }
 
   /** What came of each primal. */
@@ -100,19 +102,12 @@ record YieldsPart(MonthPage page) implements MonthPart {
             .counted(label("this_month", percent), line -> counted(Optional.of(line)))
             .counted(
                 label("before", percent),
-                line -> {
-                  var spread = line.before().spread();
-                  return counted(spread.map(Spread::median), line.before().bodies());
-                })
-            .number(
-                label("middle", percent),
-                line -> line.before().spread().map(this::middle).orElse(""));
-    var lines = figures().of(FigureName.PRIMAL_PCT).toList();
-    for (var species : Species.values()) {
-      table.group(
-          species(species),
-          lines.stream().filter(line -> line.species().orElseThrow() == species).toList());
-    }
+                line -> counted(line.before().spread().map(Spread::median), line.before().bodies()))
+            .number(label("middle", percent), line -> middle(line.before().spread()));
+    figures()
+        .of(FigureName.PRIMAL_PCT)
+        .collect(Collectors.groupingBy(this::species, LinkedHashMap::new, Collectors.toList()))
+        .forEach(table::group);
     return PartView.of(say("primals"), table.table(say("primals_explained")), List.of());
   }
 
@@ -175,7 +170,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
     return say(
         "month.boners.more",
         figure.group().id(),
-        species(figure.species().orElseThrow()),
+        species(figure),
         tenths(figure.value()),
         tenths(interval.lower()),
         tenths(interval.upper()),
