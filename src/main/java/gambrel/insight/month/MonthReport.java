@@ -23,7 +23,6 @@ import gambrel.insight.month.pace.Pace;
 import gambrel.insight.month.value.BodyWorth;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
-import gambrel.insight.month.yields.YieldFindings;
 import gambrel.insight.month.yields.Yields;
 import java.util.Collection;
 import java.util.List;
@@ -81,7 +80,8 @@ public record MonthReport(
             LossFindings.of(records, chills, benches, chillDays).stream(),
             completeness.stream().flatMap(Completeness::finding),
             HangingFindings.of(records, hanging).stream(),
-            YieldFindings.of(records, boners).stream(),
+            boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
+            Yields.findings(records).stream(),
             pace.findings(records).stream(),
             choices.stream().flatMap(choice -> choice.findings(records)),
             Debt.finding(records).stream(),

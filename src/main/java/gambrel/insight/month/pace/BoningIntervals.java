@@ -2,7 +2,6 @@ package gambrel.insight.month.pace;
 
 import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.pace.BoningInterval.Piece;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
@@ -11,9 +10,9 @@ import java.time.Duration;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -27,7 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param counted the intervals that show work on a piece
  * @param breaks how many intervals were left out because they include other work or a break
  */
-public record BoningIntervals(List<BoningInterval> counted, int breaks) {
+public record BoningIntervals(List<Interval> counted, int breaks) {
   /** Pieces weighed within less than this were fetched together. */
   private static final Duration TOGETHER = Duration.ofMinutes(1);
 
@@ -39,6 +38,32 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
 
   private static final long MILLIS_A_MINUTE = 60_000;
   private static final int MINUTES_AN_HOUR = 60;
+
+  /**
+   * A kind of piece.
+   *
+   * @param species the species of its body
+   * @param item what it is; left and right are the same
+   */
+  public record Piece(Species species, String item) {}
+
+  /**
+   * The time from a boner's weighing on the block to the same boner's next: one piece was boned in
+   * it, or several that were fetched together.
+   *
+   * @param boner who
+   * @param piece what was weighed on the block; the first of several pieces
+   * @param pieces how many pieces
+   * @param weight weight of all pieces
+   * @param minutes how long it took
+   */
+  public record Interval(
+      String boner, Piece piece, int pieces, Weight weight, BigFraction minutes) {
+    /** Minutes for one piece. */
+    BigFraction minutesEach() {
+      return minutes.divide(pieces);
+    }
+  }
 
   /** Copies the intervals. */
   public BoningIntervals {
@@ -82,8 +107,8 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
   }
 
   /** The intervals between weighings, which are sorted by boner and time. */
-  private static List<BoningInterval> read(List<Start> starts) {
-    var all = new ArrayList<BoningInterval>();
+  private static List<Interval> read(List<Start> starts) {
+    var all = new ArrayList<Interval>();
     int fetched = 0;
     for (int i = 1; i < starts.size(); i++) {
       var last = starts.get(i - 1);
@@ -103,9 +128,9 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
     return Duration.between(one.weighing().time(), next.weighing().time());
   }
 
-  private static BoningInterval interval(List<Start> fetched, Start next) {
+  private static Interval interval(List<Start> fetched, Start next) {
     var first = fetched.get(0);
-    return new BoningInterval(
+    return new Interval(
         first.boner(),
         first.piece(),
         fetched.size(),
@@ -113,10 +138,10 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
         BigFraction.of(between(first, next).toMillis(), MILLIS_A_MINUTE));
   }
 
-  private static BoningIntervals withoutBreaks(List<BoningInterval> all) {
-    var counted = new ArrayList<BoningInterval>();
+  private static BoningIntervals withoutBreaks(List<Interval> all) {
+    var counted = new ArrayList<Interval>();
     all.stream()
-        .collect(Collectors.groupingBy(BoningInterval::piece, TreeMap::new, Collectors.toList()))
+        .collect(Collectors.groupingBy(Interval::piece, LinkedHashMap::new, Collectors.toList()))
         .values()
         .forEach(
             like -> {
@@ -126,12 +151,12 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
     return new BoningIntervals(counted, all.size() - counted.size());
   }
 
-  private static boolean isWork(BoningInterval interval, BigFraction usual) {
+  private static boolean isWork(Interval interval, BigFraction usual) {
     var each = interval.minutesEach();
     return each.compareTo(LONGEST) <= 0 && each.compareTo(usual.multiply(TIMES_USUAL)) <= 0;
   }
 
-  private BoningIntervals where(Predicate<BoningInterval> which) {
+  private BoningIntervals where(Predicate<Interval> which) {
     return new BoningIntervals(counted.stream().filter(which).toList(), breaks);
   }
 
@@ -152,19 +177,19 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
 
   /** How many pieces were boned. */
   int pieces() {
-    return counted.stream().mapToInt(BoningInterval::pieces).sum();
+    return counted.stream().mapToInt(Interval::pieces).sum();
   }
 
   /** The spread of the minutes for one piece; empty without work. */
   Optional<Spread> each() {
-    return Spread.of(counted.stream().map(BoningInterval::minutesEach).toList());
+    return Spread.of(counted.stream().map(Interval::minutesEach).toList());
   }
 
   /** Weight boned in an hour, in the shop's unit; empty if the pieces took no time. */
   public Optional<BigFraction> weightAnHour() {
-    var weight = Weight.sum(counted.stream().map(BoningInterval::weight).toList());
+    var weight = Weight.sum(counted.stream().map(Interval::weight).toList());
     var minutes =
-        counted.stream().map(BoningInterval::minutes).reduce(BigFraction.ZERO, BigFraction::add);
+        counted.stream().map(Interval::minutes).reduce(BigFraction.ZERO, BigFraction::add);
     return minutes.signum() == 0
         ? Optional.empty()
         : Optional.of(weight.fraction().multiply(MINUTES_AN_HOUR).divide(minutes));

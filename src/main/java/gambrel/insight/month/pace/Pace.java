@@ -13,10 +13,12 @@ import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;
 import gambrel.insight.month.findings.Sureness;
-import gambrel.insight.month.pace.BoningInterval.Piece;
+import gambrel.insight.month.pace.BoningIntervals.Interval;
+import gambrel.insight.month.pace.BoningIntervals.Piece;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +48,7 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
       for (var item : records.night().shop().cuts().of(species).items()) {
         var piece = new Piece(species, item.id());
         var all = new Pace(month.of(piece), before.of(piece));
-        var boners = all.month.counted().stream().map(BoningInterval::boner).distinct().sorted();
+        var boners = all.month.counted().stream().map(Interval::boner).distinct().sorted();
         var names = boners.toList();
         if (names.size() > 1) {
           figures.addAll(all.figures(species, new FigureGroup.Part(item, Optional.empty())));
@@ -73,14 +75,19 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
 
   /** Pieces that took longer than before, each boner compared with himself. */
   public List<Finding> findings(MonthRecords records) {
-    var pieces = month.counted().stream().map(BoningInterval::piece).distinct().sorted().toList();
+    var pieces =
+        month.counted().stream()
+            .map(Interval::piece)
+            .distinct()
+            .sorted(Comparator.comparing(Piece::species))
+            .toList();
     var findings = new ArrayList<Finding>();
     for (var piece : pieces) {
       MonthChange.difference(
               new Compared<>(
                   piece.species(), month.of(piece).counted(), before.of(piece).counted()),
               one -> Optional.of(one.minutesEach()),
-              BoningInterval::boner,
+              Interval::boner,
               pieces.size())
           .filter(difference -> difference.low() > 0)
           .ifPresent(

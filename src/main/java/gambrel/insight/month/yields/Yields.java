@@ -1,17 +1,27 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ratio;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -35,6 +45,37 @@ public final class Yields {
     records.settled().forEach(yields::groups);
     records.settled().forEach(yields::primals);
     return yields.figures;
+  }
+
+  /** Species of which less was taken home than of like bodies of the twelve months before. */
+  public static List<Finding> findings(MonthRecords records) {
+    return MonthChange.of(records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
+        .stream()
+        .filter(change -> change.difference().high() < 0)
+        .map(change -> finding(records, change.species(), change.difference().reversed()))
+        .toList();
+  }
+
+  private static Finding finding(MonthRecords records, Species species, Difference less) {
+    var bodies = MonthBody.of(species, records.bodies().settled());
+    var total =
+        bodies.stream()
+            .map(b -> BodyValue.of(b, records.rail().items()))
+            .filter(BodyValue::isEnough)
+            .reduce(BodyValue::plus);
+    return new Finding(
+        FindingKind.YIELD,
+        "",
+        MonthBody.ids(bodies),
+        less.evidence(
+            List.of("difference", "bodies", "bodies_before"),
+            Evidence::percent,
+            Map.of("species", new Evidence.Kind(species))),
+        OwnerCosts.costs(
+            OwnerCosts.weights(bodies, body -> body.balance().cold()),
+            total.map(v -> less.times(v.value().divide(v.valued())).divide(100)),
+            records.settings().currency()),
+        Sureness.LIKELY);
   }
 
   private void groups(Compared<List<MonthBody>> bodies) {

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cutting brought, and what the shop bought. */
@@ -77,39 +76,28 @@ record MoneyPart(MonthPage page) implements MonthPart {
 
   /** The month's bodies with the least margin; the data file has all of them. */
   private TableBuilder<OwnStock> bodies() {
-    var table =
-        new TableBuilder<OwnStock>("stock figures even")
-            .first(say("body"), own -> own.account().id())
-            .words(say("kind"), own -> page.names().kind(own.account().body()))
-            .head("wider")
-            .words(say("supplier"), own -> own.account().body().supplier())
-            .head("wider")
-            .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()));
-    sums(table, own -> Optional.of(own.cost()), OwnStock::value, OwnStock::margin);
-    return table.rows(
-        report().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
-  }
-
-  private <R> void sums(
-      TableBuilder<R> table,
-      Function<R, Optional<Money>> cost,
-      Function<R, Optional<Money>> value,
-      Function<R, Optional<Money>> margin) {
-    table
-        .number(label("cost", currency()), row -> money(cost.apply(row)))
-        .number(label("take_home_worth", currency()), row -> money(value.apply(row)))
-        .number(label("margin", currency()), row -> money(margin.apply(row)));
+    return new TableBuilder<OwnStock>("stock figures even")
+        .first(say("body"), own -> own.account().id())
+        .words(say("kind"), own -> page.names().kind(own.account().body()))
+        .head("wider")
+        .words(say("supplier"), OwnStock::supplier)
+        .head("wider")
+        .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()))
+        .number(label("cost", currency()), own -> money(Optional.of(own.cost())))
+        .number(label("take_home_worth", currency()), own -> money(own.value()))
+        .number(label("margin", currency()), own -> money(own.margin()))
+        .rows(report().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
   }
 
   private TableBuilder<SupplierLine> suppliers() {
-    var table =
-        new TableBuilder<SupplierLine>("suppliers figures even below")
-            .first(say("supplier"), this::supplier)
-            .number(say("number"), line -> count(line.bodies().size()))
-            .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
-            .number(say("middle"), line -> middle(line.takeHome()));
-    sums(table, SupplierLine::cost, SupplierLine::value, SupplierLine::margin);
-    return table
+    return new TableBuilder<SupplierLine>("suppliers figures even below")
+        .first(say("supplier"), this::supplier)
+        .number(say("number"), line -> count(line.bodies().size()))
+        .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
+        .number(say("middle"), line -> middle(line.takeHome()))
+        .number(label("cost", currency()), line -> money(line.cost()))
+        .number(label("take_home_worth", currency()), line -> money(line.value()))
+        .number(label("margin", currency()), line -> money(line.margin()))
         .number(label("margin", rateUnit()), line -> major(line.figure().value()))
         .rows(report().suppliers());
   }

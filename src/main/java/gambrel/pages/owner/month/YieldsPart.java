@@ -3,7 +3,6 @@ package gambrel.pages.owner.month;
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.FigureGroup.By;
-import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison;
@@ -26,20 +25,16 @@ record YieldsPart(MonthPage page) implements MonthPart {
   PartView byOwner() {
     var killed = month().killed();
     var cut = month().cut();
-    var table = new TableBuilder<OwnedSpecies>("yields figures even short");
-    table.first("", of -> species(of.species())).head("kinds");
-    add(table, "dressing", BodyFigure.DRESSING, killed);
-    add(table, "take_home_of_cold", BodyFigure.TAKE_HOME, cut);
-    add(table, "meat_of_cold", BodyFigure.MEAT, cut);
-    add(table, "bone_of_boning", BodyFigure.BINNED_BONE, cut);
-    add(table, "fat_of_boning", BodyFigure.FAT, cut);
-    var tables = byOwner(table).table(say("yields_explained"));
-    return PartView.of(say("yields"), tables, List.of());
-  }
-
-  private void add(
-      TableBuilder<OwnedSpecies> table, String head, BodyFigure figure, List<MonthBody> bodies) {
-    table.counted(say(head), of -> counted(figure.of(of.of(bodies))));
+    var table =
+        new TableBuilder<OwnedSpecies>("yields figures even short")
+            .first("", of -> species(of.species()))
+            .head("kinds")
+            .counted(say("dressing"), of -> counted(BodyFigure.DRESSING.of(of.of(killed))))
+            .counted(say("take_home_of_cold"), of -> counted(BodyFigure.TAKE_HOME.of(of.of(cut))))
+            .counted(say("meat_of_cold"), of -> counted(BodyFigure.MEAT.of(of.of(cut))))
+            .counted(say("bone_of_boning"), of -> counted(BodyFigure.BINNED_BONE.of(of.of(cut))))
+            .counted(say("fat_of_boning"), of -> counted(BodyFigure.FAT.of(of.of(cut))));
+    return PartView.of(say("yields"), byOwner(table).table(say("yields_explained")), List.of());
   }
 
   /** What like bodies gave; below each row median and middle half of the twelve months before. */
