@@ -138,46 +138,31 @@ public final class NightTables {
         .table("batches.csv", () -> night.batches().values().stream());
   }
 
-  /** A body on the control chart of its species. */
-  private record Charted(ShrinkSeries series, ShrinkSeries.Point point) {
-    /** A value of the chart; empty if the body's chill shrink is not known. */
-    Optional<BigDecimal> value(Function<ControlChart, Optional<BigDecimal>> value) {
-      return balance()
-          .shares()
-          .chillShrink()
-          .flatMap(shrink -> value.apply(series.chart()))
-          .map(ControlChart::output);
-    }
-
-    BodyBalance balance() {
-      return point.balance();
-    }
-
-    LocalDate killed() {
-      return balance().body().killed().orElseThrow();
-    }
-  }
-
   /** The chill shrink of every body with its species' control chart. */
   private static Table shrink(Night night) {
-    return NightTables.<Charted>columns(night)
-        .add("month", row -> YearMonth.from(row.killed()))
-        .add("killed", Charted::killed)
-        .add("body", row -> row.balance().body().id())
-        .add("species", row -> row.series().species().id())
-        .add("days_hung", row -> row.balance().daysHung())
-        .add("hours_chilled", row -> row.balance().hoursChilled())
-        .add("chill_shrink_pct", row -> row.balance().shares().chillShrink())
-        .add("ageing_shrink_pct", row -> row.balance().shares().ageingShrink())
-        .add("centre", row -> row.value(ControlChart::centre))
-        .add("lower", row -> row.value(ControlChart::lower))
-        .add("upper", row -> row.value(ControlChart::upper))
-        .add("signal", row -> String.join(";", row.point().signals()))
-        .table(
-            "shrink.csv",
-            () ->
-                ShrinkSeries.of(night).stream()
-                    .flatMap(s -> s.points().stream().map(point -> new Charted(s, point))));
+    return NightTables.<ShrinkSeries.Point>columns(night)
+        .add("month", row -> YearMonth.from(killed(row)))
+        .add("killed", NightTables::killed)
+        .add("body", row -> row.body().body().id())
+        .add("species", row -> row.body().body().species().id())
+        .add("days_hung", row -> row.body().daysHung())
+        .add("hours_chilled", row -> row.body().hoursChilled())
+        .add("chill_shrink_pct", row -> row.body().shares().chillShrink())
+        .add("ageing_shrink_pct", row -> row.body().shares().ageingShrink())
+        .add("centre", row -> limit(row, ControlChart::centre))
+        .add("lower", row -> limit(row, ControlChart::lower))
+        .add("upper", row -> limit(row, ControlChart::upper))
+        .add("signal", row -> String.join(";", row.signals()))
+        .table("shrink.csv", () -> ShrinkSeries.of(night).stream());
+  }
+
+  private static LocalDate killed(ShrinkSeries.Point row) {
+    return row.body().body().killed().orElseThrow();
+  }
+
+  private static Optional<BigDecimal> limit(
+      ShrinkSeries.Point row, Function<ControlChart, Optional<BigDecimal>> limit) {
+    return row.chart().flatMap(limit).map(ControlChart::output);
   }
 
   /** How many rows of every export were used, and how many were not, and why. */

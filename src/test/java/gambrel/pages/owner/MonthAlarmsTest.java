@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
-import gambrel.insight.month.Findings;
 import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
@@ -105,7 +105,7 @@ class MonthAlarmsTest {
         signals += chart.signals().size();
         beyond += (int) chart.signals().stream().filter(MonthAlarmsTest::isBeyond).count();
       }
-      shifts += (int) Findings.of(records).stream().filter(f -> isShift(f)).count();
+      shifts += (int) MonthReport.of(records).findings().stream().filter(f -> isShift(f)).count();
     }
     System.out.printf(
         "%d shops, %d points: %d beyond limits, %d with any signal, %d shifts%n",
@@ -130,7 +130,7 @@ class MonthAlarmsTest {
   }
 
   private static Optional<Finding> found(MonthRecords records, FindingKind kind) {
-    return Findings.of(records).stream().filter(f -> f.kind() == kind).findFirst();
+    return MonthReport.of(records).findings().stream().filter(f -> f.kind() == kind).findFirst();
   }
 
   private static MonthRecords records(SmallShop shop) {

@@ -48,22 +48,17 @@ record AgainstPart(MonthPage page) implements MonthPart {
         .head("titled")
         .number(
             label("lost", unit()),
-            figure -> weights().lost(loss, same(FigureName.weightOf(loss), figure)))
+            figure -> weights().lost(loss, figures().find(FigureName.weightOf(loss), figure)))
         .number(
             label("worth", currency()),
-            figure -> major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
+            figure ->
+                major(figures().find(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
         .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
         .counted(
             label("before", percent),
             figure -> counted(figure.before().value(), figure.before().bodies()))
         .number(say("middle_half"), this::middleHalf)
         .rows(figures.stream().filter(figure -> isShown(figure, figures)).toList());
-  }
-
-  /** Another figure of the same bodies. */
-  private Optional<MonthFigure> same(FigureName name, MonthFigure figure) {
-    return figures()
-        .find(name, figure.whose().orElseThrow(), figure.species().orElseThrow(), figure.group());
   }
 
   private String middleHalf(MonthFigure figure) {

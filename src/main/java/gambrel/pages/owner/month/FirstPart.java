@@ -71,7 +71,7 @@ record FirstPart(MonthPage page) implements MonthPart {
   /** That nothing was found, or that there are too few bodies to find anything. */
   private String none() {
     boolean compared =
-        Stream.of(parts().chills(), parts().benches())
+        Stream.of(report().chills(), report().benches())
             .flatMap(List::stream)
             .anyMatch(LossChart::hasLimits);
     return compared
