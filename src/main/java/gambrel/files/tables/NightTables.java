@@ -3,7 +3,6 @@ package gambrel.files.tables;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.balance.BatchBalance;
-import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.balance.PieceBalance;
 import gambrel.trade.decision.State;
