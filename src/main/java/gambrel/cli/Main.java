@@ -53,13 +53,15 @@ public final class Main {
   private static int execute(CommandLine line, PrintWriter err, String... args) {
     try {
       return line.execute(args);
-    } catch (OutOfMemoryError | StackOverflowError e) {
+    } catch (VirtualMachineError | LinkageError e) {
       return failed(err, e);
     }
   }
 
   private static int failed(PrintWriter err, Throwable problem) {
-    err.println("gambrel: failed, and the last published state stands: " + problem);
+    err.println(
+        "gambrel: failed; the last published state stands, or the next run completes the new one: "
+            + problem);
     return 4;
   }
 }

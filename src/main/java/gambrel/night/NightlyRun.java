@@ -145,7 +145,7 @@ public final class NightlyRun {
     var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
-    var notices = new ArrayList<Notice>(new NightNotices(inputs, night).all(before));
+    var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
     notices.addAll(causes.notices());
     notices.addAll(OrderedParallel.result(lost));
     var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
@@ -154,7 +154,7 @@ public final class NightlyRun {
     var statements = new Statements(night, pages, store, changes, cache, notices);
     var register = statements.make(allowed, before, progress);
     var months = new Months(night, register, pages, asked);
-    var tables = new ArrayList<Table>(NightTables.of(night));
+    var tables = new ArrayList<>(NightTables.of(night));
     tables.addAll(months.make(progress, cache, notices));
     if (asked.isEmpty()) {
       months.removeOthers(changes);
@@ -177,11 +177,15 @@ public final class NightlyRun {
     cache.writeList();
     tables.add(NoticesTable.of(report.notices()));
     tables.add(RegisterTable.of(register, settings));
+    write(tables, changes);
+    return report;
+  }
+
+  private void write(List<Table> tables, Changes changes) throws IOException {
     var done = progress.begin(Progress.Stage.TABLES, tables.size());
     for (var table : tables) {
       changes.write("data/" + table.name(), Csv.bytes(table));
       done.accept(1);
     }
-    return report;
   }
 }

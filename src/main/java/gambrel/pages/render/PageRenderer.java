@@ -106,13 +106,7 @@ public final class PageRenderer {
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
     String id = id(xhtml, info, attachments);
-    var known = memory.find(makers + id);
-    if (known.isPresent()) {
-      return known.get();
-    }
-    var pdf = make(template, xhtml, info, attachments, id);
-    memory.keep(makers + id, pdf);
-    return pdf;
+    return memory.page(makers + id, () -> make(template, xhtml, info, attachments, id));
   }
 
   private byte[] make(

@@ -54,7 +54,7 @@ final class XhtmlParser {
     // Every node is read, so deferred nodes would only cost time.
     factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false);
     var builder = factory.newDocumentBuilder();
-    builder.setErrorHandler(new Strict());
+    builder.setErrorHandler(new DefaultHandler());
     return builder;
   }
 
@@ -79,13 +79,6 @@ final class XhtmlParser {
       } else if (!node.getNodeName().equals("style")) {
         makePrintable(node);
       }
-    }
-  }
-
-  private static final class Strict extends DefaultHandler {
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-      throw e;
     }
   }
 }
