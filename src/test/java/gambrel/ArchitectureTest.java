@@ -120,9 +120,6 @@ class ArchitectureTest {
           .resideOutsideOfPackage(RENDER)
           .and()
           .doNotHaveFullyQualifiedName("gambrel.night.AsOf")
-          .and()
-          // What somebody sees who waits is no output.
-          .doNotHaveFullyQualifiedName("gambrel.cli.StandardError")
           .should()
           .callMethodWhere(clock());
 

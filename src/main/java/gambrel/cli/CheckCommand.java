@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = GambrelCommand.Version.class,
     description = "Reads and computes like run, prints the notices, publishes nothing.")
 final class CheckCommand extends ShopCommand {
   @Option(
@@ -28,20 +28,17 @@ final class CheckCommand extends ShopCommand {
       description = "writes the statement of the body that was cut last, to look at the templates")
   private Path preview;
 
-  CheckCommand(DocumentMaker maker, Terminal terminal) {
-    super(maker, terminal);
-  }
-
   @Override
   int work() throws RefusedException {
     if (preview != null) {
-      OutputPath.refuseExports(preview, shop());
+      refuseExports(preview);
     }
+    var reports = shop().resolve("reports");
     Reading reading;
     NightOutcome outcome;
     try (var progress = progress()) {
       reading = read(progress);
-      outcome = reading.run().check(shop().resolve("reports"), reading.asOf());
+      outcome = reading.run().check(reports, reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
       print(done.report().notices(), reading.inputs());
@@ -49,7 +46,7 @@ final class CheckCommand extends ShopCommand {
         try {
           reading.run().preview(preview, done.report().night());
         } catch (IOException e) {
-          return finish(NightOutcome.Failed.of(e));
+          return finish(NightOutcome.Stopped.failed(e, reports));
         }
       }
     }

@@ -12,15 +12,11 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "explain",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = GambrelCommand.Version.class,
     description = "Traces every figure of a body to file, line and ticket.")
 final class ExplainCommand extends ShopCommand {
   @Parameters(index = "1", paramLabel = "BODY", description = "the body's id")
   private String body;
-
-  ExplainCommand(DocumentMaker maker) {
-    super(maker, Terminal.NONE);
-  }
 
   @Override
   int work() throws RefusedException {

@@ -1,10 +1,12 @@
 package gambrel.cli;
 
+import gambrel.night.Documents;
 import gambrel.night.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Set;
-import picocli.AutoComplete.GenerateCompletion;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 
 /** Starts the program. */
@@ -13,33 +15,32 @@ public final class Main {
 
   /** Runs one command and exits with its code. */
   public static void main(String[] args) {
+    // No digit or word follows the machine's language.
+    Locale.setDefault(Locale.ROOT);
     if (args.length > 1 && Set.of("run", "check").contains(args[0])) {
       // Loading takes as long as reading the exports, and both can run at a time.
       PdfDocuments.getReady();
     }
     var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-    System.exit(run(PdfDocuments::of, new StandardError(), out, err, args));
+    System.exit(run(PdfDocuments::of, ProgressLine::isStandardErrorATerminal, out, err, args));
   }
 
   /** Runs one command without a terminal; returns its exit code. */
   public static int run(PrintWriter out, PrintWriter err, String... args) {
-    return run(PdfDocuments::of, out, err, args);
+    return run(PdfDocuments::of, () -> false, out, err, args);
   }
 
-  /** As above, with the documents of {@code maker}. */
-  static int run(DocumentMaker maker, PrintWriter out, PrintWriter err, String... args) {
-    return run(maker, Terminal.NONE, out, err, args);
-  }
-
-  /** As above; {@code terminal} is that of {@code err}. */
+  /**
+   * As above, with the documents of {@code maker}; {@code isTerminal} is asked about {@code err}.
+   */
   static int run(
-      DocumentMaker maker, Terminal terminal, PrintWriter out, PrintWriter err, String... args) {
-    var line = new CommandLine(new GambrelCommand());
-    line.addSubcommand(new RunCommand(maker, terminal));
-    line.addSubcommand(new CheckCommand(maker, terminal));
-    line.addSubcommand(new ExplainCommand(maker));
-    line.addSubcommand(new GenerateCompletion());
+      Documents.Maker maker,
+      BooleanSupplier isTerminal,
+      PrintWriter out,
+      PrintWriter err,
+      String... args) {
+    var line = new CommandLine(new GambrelCommand(maker, isTerminal));
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler((problem, command, parsed) -> failed(err, problem));
@@ -52,13 +53,15 @@ public final class Main {
   private static int execute(CommandLine line, PrintWriter err, String... args) {
     try {
       return line.execute(args);
-    } catch (OutOfMemoryError | StackOverflowError e) {
+    } catch (VirtualMachineError | LinkageError e) {
       return failed(err, e);
     }
   }
 
   private static int failed(PrintWriter err, Throwable problem) {
-    err.println("gambrel: failed, and the last published state stands: " + problem);
+    err.println(
+        "gambrel: failed; the last published state stands, or the next run completes the new one: "
+            + problem);
     return 4;
   }
 }

@@ -1,18 +1,17 @@
 package gambrel.cli;
 
 import gambrel.trade.reckoning.Progress;
-import gambrel.trade.reckoning.Progress.Stage;
+import java.io.IOException;
 import java.io.PrintWriter;
-import java.time.Duration;
-import java.util.OptionalInt;
-import java.util.concurrent.ExecutionException;
+import java.lang.ProcessBuilder.Redirect;
+import java.util.Locale;
 import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongConsumer;
+import java.util.function.Supplier;
 
 /**
  * One line on a terminal with the stage of a night and how much of the stage is done. It is drawn
@@ -21,111 +20,78 @@ import java.util.function.LongConsumer;
  */
 final class ProgressLine implements Progress, AutoCloseable {
   /** Work that takes less time has no line. */
-  private static final Duration FIRST_DRAWING = Duration.ofSeconds(2);
+  private static final long FIRST_DRAWING_MILLIS = 2000;
 
-  private static final Duration PERIOD = Duration.ofMillis(500);
+  private static final long PERIOD_MILLIS = 500;
+  private static final int PERCENT = 100;
 
   private final PrintWriter to;
-  private final Terminal terminal;
-  private final ScheduledExecutorService timer =
-      Executors.newSingleThreadScheduledExecutor(ProgressLine::helper);
-  private final Thread atExit = new Thread(this::clearAtExit);
-  private volatile Count count;
-
-  /** The width of the terminal; null until the first drawing. */
-  private OptionalInt columns;
-
+  private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor();
+  private volatile Supplier<String> text = () -> "";
   private String shown = "";
-  private boolean closed;
-
-  /** How much of a stage is done; several threads count. */
-  private record Count(Stage stage, long total, AtomicLong done) {}
 
   /** A line that is drawn by {@link #draw} only. */
-  ProgressLine(PrintWriter to, Terminal terminal) {
+  ProgressLine(PrintWriter to) {
     this.to = to;
-    this.terminal = terminal;
   }
 
-  /** A line that is drawn twice a second until it is closed; no line if there is no terminal. */
-  static ProgressLine begin(PrintWriter to, Terminal terminal) {
-    var line = new ProgressLine(to, terminal);
-    if (terminal != Terminal.NONE) {
-      var unused =
-          line.timer.scheduleAtFixedRate(
-              line::draw, FIRST_DRAWING.toMillis(), PERIOD.toMillis(), TimeUnit.MILLISECONDS);
-      Runtime.getRuntime().addShutdownHook(line.atExit);
-    }
+  /** A line that is drawn twice a second until it is closed, if {@code to} is a terminal. */
+  static ProgressLine begin(PrintWriter to, BooleanSupplier isTerminal) {
+    var line = new ProgressLine(to);
+    var unused =
+        line.timer.schedule(
+            () -> line.keepDrawing(isTerminal), FIRST_DRAWING_MILLIS, TimeUnit.MILLISECONDS);
     return line;
   }
 
-  private static Thread helper(Runnable work) {
-    var thread = new Thread(work, "progress");
-    thread.setDaemon(true);
-    return thread;
+  private void keepDrawing(BooleanSupplier isTerminal) {
+    if (isTerminal.getAsBoolean()) {
+      var unused = timer.scheduleAtFixedRate(this::draw, 0, PERIOD_MILLIS, TimeUnit.MILLISECONDS);
+    }
+  }
+
+  /**
+   * Whether standard error is a terminal that can draw a line over itself. Java cannot tell, so the
+   * system's shell is asked; false if there is none.
+   */
+  static boolean isStandardErrorATerminal() {
+    var question = "[ -t 2 ] && [ \"${TERM:-dumb}\" != dumb ]";
+    try {
+      var shell = new ProcessBuilder("/bin/sh", "-c", question).redirectError(Redirect.INHERIT);
+      return shell.start().waitFor() == 0;
+    } catch (IOException | InterruptedException e) {
+      return false;
+    }
   }
 
   @Override
   public LongConsumer begin(Stage stage, long total) {
-    var begun = new Count(stage, total, new AtomicLong());
-    count = begun;
-    return begun.done()::addAndGet;
+    var done = new AtomicLong();
+    var name = stage.name().toLowerCase(Locale.ROOT);
+    text = () -> total == 0 ? name : name + " " + PERCENT * done.get() / total + " %";
+    return done::addAndGet;
   }
 
-  /** Draws the line as it is now; called by one thread only. */
-  void draw() {
-    var now = count;
-    if (now == null) {
-      return;
-    }
-    if (columns == null) {
-      columns = terminal.columns();
-    }
-    if (columns.isPresent()) {
-      show(ProgressText.of(now.stage(), now.done().get(), now.total(), columns.getAsInt()));
+  /** Draws the line as it is now. */
+  synchronized void draw() {
+    if (!timer.isShutdown()) {
+      show(text.get());
     }
   }
 
-  private synchronized void show(String text) {
-    if (!closed && !text.equals(shown)) {
-      to.print('\r' + text + " ".repeat(Math.max(0, shown.length() - text.length())));
+  private void show(String line) {
+    if (!line.equals(shown)) {
+      to.print('\r' + line + " ".repeat(Math.max(0, shown.length() - line.length())));
+      to.print(line.isEmpty() ? "\r" : "");
       to.flush();
-      shown = text;
-    }
-  }
-
-  private synchronized void clear() {
-    closed = true;
-    if (!shown.isEmpty()) {
-      to.print('\r' + " ".repeat(shown.length()) + '\r');
-      to.flush();
-      shown = "";
+      shown = line;
     }
   }
 
   /** Clears the line and ends its thread. */
   @Override
-  public void close() {
-    clear();
+  public synchronized void close() {
     timer.shutdownNow();
-    try {
-      Runtime.getRuntime().removeShutdownHook(atExit);
-    } catch (IllegalStateException e) {
-      // The process is ending, and the hook is running.
-      return;
-    }
-  }
-
-  /** Clears the line, but does not wait longer than a second for a stopped terminal. */
-  private void clearAtExit() {
-    try {
-      timer.submit(this::clear).get(1, TimeUnit.SECONDS);
-    } catch (InterruptedException
-        | ExecutionException
-        | TimeoutException
-        | RejectedExecutionException e) {
-      // The line was closed just now, or the terminal is stopped.
-      return;
-    }
+    show("");
   }
 }

@@ -8,6 +8,7 @@ import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Night;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Option;
 @Command(
     name = "run",
     mixinStandardHelpOptions = true,
-    versionProvider = Version.class,
+    versionProvider = GambrelCommand.Version.class,
     description = "Reads the shop folder, makes the night's documents and publishes them.")
 final class RunCommand extends ShopCommand {
   @Option(
@@ -35,15 +36,14 @@ final class RunCommand extends ShopCommand {
       description = "a month to summarise, instead of every month that has a body; may be repeated")
   private List<String> months = new ArrayList<>();
 
-  RunCommand(DocumentMaker maker, Terminal terminal) {
-    super(maker, terminal);
-  }
-
   @Override
   int work() throws RefusedException {
     var wanted = months();
     var root = out == null ? shop().resolve("reports") : out;
-    OutputPath.checkFolder(root, shop());
+    refuseExports(root);
+    if (Files.exists(root) && !Files.isDirectory(root)) {
+      throw new RefusedException(root + " is no folder");
+    }
     NightOutcome outcome;
     try (var progress = progress()) {
       var reading = read(progress);

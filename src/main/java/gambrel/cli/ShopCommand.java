@@ -1,11 +1,13 @@
 package gambrel.cli;
 
+import gambrel.files.publish.Disk;
 import gambrel.night.AsOf;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
 import gambrel.trade.reckoning.Progress;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -13,11 +15,13 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** A command that reads a shop folder and computes its figures as a night does. */
 abstract class ShopCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
+  @ParentCommand private GambrelCommand program;
 
   @Parameters(index = "0", paramLabel = "SHOP", description = "the shop folder")
   private Path shop;
@@ -33,20 +37,6 @@ abstract class ShopCommand implements Callable<Integer> {
   @Option(names = "--quiet", description = "no progress and no closing lines")
   private boolean quiet;
 
-  private final DocumentMaker maker;
-  private final Terminal terminal;
-
-  /**
-   * A command.
-   *
-   * @param maker makes the shop's documents
-   * @param terminal the terminal of standard error
-   */
-  ShopCommand(DocumentMaker maker, Terminal terminal) {
-    this.maker = maker;
-    this.terminal = terminal;
-  }
-
   /**
    * A shop folder as it was read.
    *
@@ -60,7 +50,7 @@ abstract class ShopCommand implements Callable<Integer> {
     try {
       return work();
     } catch (RefusedException e) {
-      return finish(new NightOutcome.Refused(e.getMessage()));
+      return finish(NightOutcome.Stopped.refused(e));
     }
   }
 
@@ -85,7 +75,7 @@ abstract class ShopCommand implements Callable<Integer> {
 
   /** Begins a progress line; it has to be closed before anything is printed. */
   final ProgressLine progress() {
-    return ProgressLine.begin(err(), quiet ? Terminal.NONE : terminal);
+    return ProgressLine.begin(err(), quiet ? () -> false : program.isTerminal);
   }
 
   /** Reads the shop folder. */
@@ -96,21 +86,33 @@ abstract class ShopCommand implements Callable<Integer> {
     return new Reading(
         inputs,
         asOf == null ? AsOf.machine(zone) : AsOf.read(asOf, zone),
-        new NightlyRun(inputs, maker.of(shop, settings), progress));
+        new NightlyRun(inputs, program.maker.of(shop, settings), Disk.SYSTEM, progress));
+  }
+
+  /** Refuses to write at or under the shop's exports, also by links and dots. */
+  final void refuseExports(Path path) throws RefusedException {
+    if (real(path.toAbsolutePath()).startsWith(real(shop.resolve("exports").toAbsolutePath()))) {
+      throw new RefusedException(path + " lies in the shop's exports, which are never written to");
+    }
+  }
+
+  /** An absolute path without links and dots, as far as it exists. */
+  private static Path real(Path path) {
+    if (path.getParent() == null) {
+      return path;
+    }
+    var real = real(path.getParent()).resolve(path.getFileName()).normalize();
+    try {
+      return real.toRealPath();
+    } catch (IOException e) {
+      return real;
+    }
   }
 
   /** Prints to standard error why a run was refused or failed; returns the exit code. */
   final int finish(NightOutcome outcome) {
-    if (outcome instanceof NightOutcome.Refused refused) {
-      err().println("gambrel: " + refused.why() + ".");
-    } else if (outcome instanceof NightOutcome.Busy) {
-      err().println("gambrel: another run holds this output folder.");
-    } else if (outcome instanceof NightOutcome.Failed failed) {
-      err()
-          .printf(
-              "gambrel: failed, and the last published state stands: %s. See that the disk has room"
-                  + " and may be written to, then run again.%n",
-              failed.why());
+    if (outcome instanceof NightOutcome.Stopped stopped) {
+      err().println("gambrel: " + stopped.why());
     }
     return outcome.exitCode();
   }

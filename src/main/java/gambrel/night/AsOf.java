@@ -4,34 +4,29 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
+import java.time.temporal.ValueRange;
 
 /** The moment of a run. Only this class reads the machine's clock. */
 public final class AsOf {
-  private static final DateTimeFormatter FORMAT =
-      new DateTimeFormatterBuilder()
-          .append(DateTimeFormatter.ISO_LOCAL_DATE_TIME)
-          .optionalStart()
-          .appendOffsetId()
-          .toFormatter(Locale.ROOT)
-          .withChronology(IsoChronology.INSTANCE)
-          .withResolverStyle(ResolverStyle.STRICT);
+  /** Years in which a shop may weigh; others are mistyped. */
+  private static final ValueRange YEARS = ValueRange.of(1900, 2999);
 
   private AsOf() {}
 
   /**
    * Reads a moment, with or without seconds. Without an offset it is in the shop's zone.
    *
-   * @throws RefusedException if it cannot be read
+   * @throws RefusedException if it cannot be read, or is centuries away
    */
   public static OffsetDateTime read(String text, ZoneId zone) throws RefusedException {
     try {
-      var parsed = FORMAT.parseBest(text.strip(), OffsetDateTime::from, LocalDateTime::from);
+      var parsed =
+          DateTimeFormatter.ISO_DATE_TIME.parseBest(
+              text.strip(), OffsetDateTime::from, LocalDateTime::from);
+      YEARS.checkValidValue(parsed.get(ChronoField.YEAR), ChronoField.YEAR);
       return parsed instanceof OffsetDateTime moment
           ? moment.atZoneSameInstant(zone).toOffsetDateTime()
           : ((LocalDateTime) parsed).atZone(zone).toOffsetDateTime();

@@ -6,6 +6,8 @@ import gambrel.pages.render.PageMemory;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.shop.Settings;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +34,13 @@ public interface Documents {
 
   /** The morning sheet. */
   byte[] morning(MorningReport report);
+
+  /** Makes the documents of a shop; tests use plainer ones than PDFs. */
+  @FunctionalInterface
+  interface Maker {
+    /** The documents of a shop; {@code folder} is the shop folder. */
+    Documents of(Path folder, Settings settings);
+  }
 
   /** The same documents; pages that {@code memory} has are not made again. */
   default Documents remembering(PageMemory memory) {

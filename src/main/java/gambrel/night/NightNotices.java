@@ -7,10 +7,13 @@ import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Register;
 import gambrel.trade.weighing.SetAside;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,13 +58,18 @@ final class NightNotices {
             && !notice.place().file().equals(OWNERS_VALUES);
   }
 
-  /** The notices, in no particular order. */
-  List<Notice> all() {
+  /**
+   * The notices, in no particular order.
+   *
+   * @param before the statements that were issued before the night
+   */
+  List<Notice> all(Register before) {
     var all = new ArrayList<Notice>();
     inputs.notices().forEach(notice -> all.add(ofReading(notice)));
     night.notices().forEach(notice -> all.add(ofFigures(notice)));
     all.addAll(night.ledger().notices());
     addSetAside(all);
+    addWeighedAfterIssue(before, all);
     return all;
   }
 
@@ -117,5 +125,46 @@ final class NightNotices {
         && row.bodies().stream()
             .allMatch(
                 body -> decision(body).filter(d -> d.released().contains(reason)).isPresent());
+  }
+
+  /**
+   * Adds a notice for each body that was weighed again after its last statement was issued. Offal
+   * is left out, since it changes no figure of what hung. Statements of this very moment do not
+   * count as issued before, so that a rerun has the same notices as the first run.
+   */
+  private void addWeighedAfterIssue(Register register, List<Notice> all) {
+    var now = night.asOf().toLocalDateTime().withNano(0);
+    var issued =
+        register.rows().stream()
+            .map(row -> Map.entry(row.body(), row.issued()))
+            .filter(entry -> entry.getValue().isBefore(now))
+            .sorted(Map.Entry.comparingByValue())
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, (a, b) -> b));
+    for (var account : night.bodies().values()) {
+      var last = Optional.ofNullable(issued.get(account.body().id()));
+      last.flatMap(time -> weighedAfter(account, time)).ifPresent(all::add);
+    }
+  }
+
+  /** The notice about a body; empty if it was not weighed after {@code issued}. */
+  private Optional<Notice> weighedAfter(BodyAccount account, LocalDateTime issued) {
+    // The balance of a cancelled body has no weighings.
+    var late =
+        night.ledger().weighings().of(account.body().id()).stream()
+            .filter(weighing -> weighing.ofBody() && weighing.step().movesMass())
+            .filter(weighing -> weighing.time().toLocalDateTime().isAfter(issued))
+            .filter(weighing -> !account.balance().weighings().isOffal(weighing))
+            .toList();
+    return late.stream()
+        .findFirst()
+        .map(
+            first ->
+                Notice.of(NoticeCode.WEIGHED_AFTER_ISSUE, first.place())
+                    .aboutTicket(first.scale().id(), first.ticket())
+                    .aboutBody(first.body())
+                    .with("weighed", first.time().toLocalDateTime())
+                    .with("issued", issued)
+                    .with("count", late.size())
+                    .with("follows", Phrase.of("REVISION." + account.decision().state())));
   }
 }

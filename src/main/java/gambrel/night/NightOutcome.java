@@ -1,11 +1,11 @@
 package gambrel.night;
 
+import gambrel.files.publish.OutputFolder;
 import gambrel.pages.owner.morning.MorningReport;
-import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Severity;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
-import java.util.List;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /** How a run ended. */
@@ -21,54 +21,49 @@ public sealed interface NightOutcome {
   record Done(MorningReport report) implements NightOutcome {
     @Override
     public int exitCode() {
-      return waits(report.notices()) || !report.held().isEmpty() ? 1 : 0;
-    }
-
-    private static boolean waits(List<Notice> notices) {
-      return notices.stream()
-          .anyMatch(n -> n.severity() == Severity.STOP || n.severity() == Severity.HOLD);
-    }
-  }
-
-  /**
-   * The command line is wrong, or the shop folder cannot be read; nothing was published.
-   *
-   * @param why in a sentence
-   */
-  record Refused(String why) implements NightOutcome {
-    @Override
-    public int exitCode() {
-      return 2;
-    }
-  }
-
-  /** Another run holds the output folder. */
-  record Busy() implements NightOutcome {
-    @Override
-    public int exitCode() {
-      return 3;
+      boolean waits =
+          report.notices().stream()
+              .map(notice -> notice.severity())
+              .anyMatch(severity -> severity == Severity.STOP || severity == Severity.HOLD);
+      return waits || !report.held().isEmpty() ? 1 : 0;
     }
   }
 
   /**
-   * A file could not be read or written; what was published before is unchanged.
+   * The run was refused or failed.
    *
-   * @param why in a sentence
+   * @param exitCode 2 to 4
+   * @param why in sentences
    */
-  record Failed(String why) implements NightOutcome {
-    /** A failure of the file system; an exception's name becomes words if it has no message. */
-    public static Failed of(IOException e) {
+  record Stopped(int exitCode, String why) implements NightOutcome {
+    /** Another run holds the output folder. */
+    static final Stopped BUSY = new Stopped(3, "another run holds this output folder.");
+
+    /** The command line is wrong, or the shop folder cannot be read; nothing was published. */
+    public static Stopped refused(RefusedException e) {
+      return new Stopped(2, e.getMessage() + ".");
+    }
+
+    /** A file could not be read or written; {@code root} is the output folder. */
+    public static Stopped failed(IOException e, Path root) {
+      String stands =
+          OutputFolder.isUnderWay(root)
+              ? "when a part was published; the next run publishes the rest"
+              : "and the last published state stands";
+      return new Stopped(
+          4,
+          "failed, %s: %s. See that the disk has room and may be written to, then run again."
+              .formatted(stands, message(e)));
+    }
+
+    /** An exception's name becomes words if it has no message but a file's name. */
+    private static String message(IOException e) {
       if (e instanceof FileSystemException refused && refused.getReason() == null) {
         var kind = e.getClass().getSimpleName().replaceFirst("Exception$", "");
         var words = kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
-        return new Failed(words + ", " + refused.getFile());
+        return words + ", " + refused.getFile();
       }
-      return new Failed(String.valueOf(e.getMessage()));
-    }
-
-    @Override
-    public int exitCode() {
-      return 4;
+      return String.valueOf(e.getMessage());
     }
   }
 }

@@ -1,26 +1,39 @@
 package gambrel.night;
 
 import gambrel.files.publish.Changes;
+import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
 import gambrel.files.publish.PublishedFiles;
+import gambrel.files.tables.NightTables;
+import gambrel.files.tables.RegisterTable;
+import gambrel.files.tables.Table;
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
+import gambrel.trade.reckoning.Reckoner;
+import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
+import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The nightly job: makes a night and publishes it at once. */
 public final class NightlyRun {
@@ -34,17 +47,8 @@ public final class NightlyRun {
     this(inputs, documents, Disk.SYSTEM, Progress.NONE);
   }
 
-  /** As above, and reports to {@code progress}. */
-  public NightlyRun(Inputs inputs, Documents documents, Progress progress) {
-    this(inputs, documents, Disk.SYSTEM, progress);
-  }
-
-  /** A run on a given disk. */
-  NightlyRun(Inputs inputs, Documents documents, Disk disk) {
-    this(inputs, documents, disk, Progress.NONE);
-  }
-
-  private NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
+  /** As above, on a given disk; reports to {@code progress}. */
+  public NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
     this.inputs = inputs;
     this.documents = documents;
     this.disk = disk;
@@ -58,6 +62,7 @@ public final class NightlyRun {
    */
   public NightOutcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
     return outcome(
+        root,
         () -> {
           try (var out = OutputFolder.open(root, disk)) {
             var changes = out.changes();
@@ -75,7 +80,7 @@ public final class NightlyRun {
    * @param root the output folder with the register
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
-    return outcome(() -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
+    return outcome(root, () -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
   }
 
   /** A night that may fail. */
@@ -83,15 +88,15 @@ public final class NightlyRun {
     MorningReport make() throws IOException, RefusedException;
   }
 
-  private static NightOutcome outcome(Attempt attempt) {
+  private static NightOutcome outcome(Path root, Attempt attempt) {
     try {
       return new NightOutcome.Done(attempt.make());
     } catch (OutputBusyException e) {
-      return new NightOutcome.Busy();
+      return NightOutcome.Stopped.BUSY;
     } catch (RefusedException e) {
-      return new NightOutcome.Refused(e.getMessage());
+      return NightOutcome.Stopped.refused(e);
     } catch (IOException e) {
-      return NightOutcome.Failed.of(e);
+      return NightOutcome.Stopped.failed(e, root);
     }
   }
 
@@ -121,8 +126,65 @@ public final class NightlyRun {
     }
   }
 
-  private MorningReport make(Changes changes, OffsetDateTime asOf, Collection<YearMonth> months)
+  /**
+   * Makes a night in its order: register, figures, notices, statements and drafts, months, morning
+   * sheet, data files. Returns what the morning sheet says.
+   *
+   * @param asked the months to summarise; none means every month that has a body
+   * @throws RefusedException if the register cannot be read
+   */
+  private MorningReport make(Changes changes, OffsetDateTime asOf, Collection<YearMonth> asked)
       throws IOException, RefusedException {
-    return new NightWork(inputs, documents, changes, progress).make(asOf, months);
+    var settings = inputs.shop().settings();
+    var cache = PageCache.of(changes);
+    var pages = documents.remembering(cache);
+    var store = new RegisterStore(changes, settings);
+    var before = store.load();
+    var lost = OrderedParallel.begin(() -> store.lost(before));
+    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    progress.begin(Progress.Stage.CAUSES, 0);
+    var causes = LikelyCauses.of(night, inputs.exports());
+    var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
+    notices.addAll(causes.notices());
+    notices.addAll(OrderedParallel.result(lost));
+    var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
+    var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
+    notices.addAll(allowed.notices());
+    var statements = new Statements(night, pages, store, changes, cache, notices);
+    var register = statements.make(allowed, before, progress);
+    var months = new Months(night, register, pages, asked);
+    var tables = new ArrayList<>(NightTables.of(night));
+    tables.addAll(months.make(progress, cache, notices));
+    if (asked.isEmpty()) {
+      months.removeOthers(changes);
+    }
+    var now = night.asOf().toLocalDateTime().withNano(0);
+    boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
+    if (first) {
+      notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
+    }
+    Supplier<MorningReport> morning =
+        () -> {
+          notices.sort(Notice.ORDER);
+          var issued = register.issuedAt(now);
+          return new MorningReport(night, issued, allowed.held(), notices, causes, first);
+        };
+    var printed = morning.get();
+    Page.of(() -> pages.morning(printed)).write("morning.pdf", cache, notices);
+    // What the sheet cannot say is that it could not be made.
+    var report = morning.get();
+    cache.writeList();
+    tables.add(NightTables.notices(report.notices()));
+    tables.add(RegisterTable.of(register, settings));
+    write(tables, changes);
+    return report;
+  }
+
+  private void write(List<Table> tables, Changes changes) throws IOException {
+    var done = progress.begin(Progress.Stage.TABLES, tables.size());
+    for (var table : tables) {
+      changes.write("data/" + table.name(), Csv.bytes(table));
+      done.accept(1);
+    }
   }
 }

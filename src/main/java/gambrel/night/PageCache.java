@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.WeakHashMap;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /**
@@ -59,26 +60,24 @@ final class PageCache implements PageMemory {
   }
 
   @Override
-  public Optional<byte[]> find(String recipe) {
+  public byte[] page(String recipe, Supplier<byte[]> maker) {
+    var page = published(recipe).orElseGet(maker);
+    tonight.put(page, recipe);
+    return page;
+  }
+
+  private Optional<byte[]> published(String recipe) {
     var entry = byRecipe.get(recipe);
-    if (entry == null) {
-      return Optional.empty();
-    }
     try {
-      var bytes = changes.read(entry.path()).filter(b -> Digest.of(b).equals(entry.digest()));
-      bytes.ifPresent(page -> keep(recipe, page));
-      return bytes;
+      return entry == null
+          ? Optional.empty()
+          : changes.read(entry.path()).filter(b -> Digest.of(b).equals(entry.digest()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  @Override
-  public void keep(String recipe, byte[] page) {
-    tonight.put(page, recipe);
-  }
-
-  /** Writes a page; the next night may use it if it was found or kept here. */
+  /** Writes a page; the next night may use it if it was made here. */
   void write(String path, byte[] page) throws IOException {
     var recipe = tonight.get(page);
     if (recipe != null) {

@@ -71,17 +71,17 @@ final class UnknownBodies {
   /** The code that fits a text: the exact one, else the one with the longest beginning. */
   private Optional<ScaleCode> code(String text) {
     return shop.codes().stream()
-        .filter(code -> fits(code.pattern(), text))
-        .max(Comparator.comparing(UnknownBodies::precision));
+        .filter(code -> isExact(code, text) || isBeginning(code.pattern(), text))
+        .max(
+            Comparator.comparing((ScaleCode code) -> isExact(code, text))
+                .thenComparing(code -> code.pattern().length()));
   }
 
-  private static boolean fits(String pattern, String text) {
-    return pattern.endsWith("*")
-        ? text.startsWith(pattern.substring(0, pattern.length() - 1))
-        : pattern.equals(text);
+  private static boolean isExact(ScaleCode code, String text) {
+    return code.pattern().equals(text);
   }
 
-  private static int precision(ScaleCode code) {
-    return code.pattern().endsWith("*") ? code.pattern().length() : Integer.MAX_VALUE;
+  private static boolean isBeginning(String pattern, String text) {
+    return pattern.endsWith("*") && text.startsWith(pattern.substring(0, pattern.length() - 1));
   }
 }

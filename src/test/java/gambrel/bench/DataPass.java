@@ -50,9 +50,7 @@ record DataPass(
     var folder = Files.createTempDirectory("gambrel-data");
     for (var table : tables(night)) {
       var file = folder.resolve(table.name());
-      try (var out = Files.newOutputStream(file)) {
-        Csv.write(table, out);
-      }
+      Files.write(file, Csv.bytes(table));
       bytes += Files.size(file);
       Files.delete(file);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.OutputFolder;
+import gambrel.night.Documents;
 import gambrel.night.NightShop;
 import gambrel.night.TinyDocuments;
 import gambrel.night.Trees;
@@ -15,7 +16,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
@@ -27,9 +27,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
   private static final String AS_OF = "--as-of=" + NightShop.NIGHT;
-
-  /** A terminal of 80 columns. */
-  private static final Terminal WATCHED = () -> OptionalInt.of(80);
 
   @TempDir private Path folder;
   private NightShop shop;
@@ -48,10 +45,10 @@ class MainTest {
     return gambrel((folder, settings) -> new TinyDocuments(), args);
   }
 
-  private static Result gambrel(DocumentMaker maker, String... args) {
+  private static Result gambrel(Documents.Maker maker, String... args) {
     var out = new StringWriter();
     var err = new StringWriter();
-    int code = Main.run(maker, new PrintWriter(out), new PrintWriter(err), args);
+    int code = Main.run(maker, () -> false, new PrintWriter(out), new PrintWriter(err), args);
     return new Result(code, out.toString(), err.toString());
   }
 
@@ -85,7 +82,7 @@ class MainTest {
   void workThatLastsShowsHowFarItIsOnATerminalAndClearsItInTheEnd(String command) {
     var out = new StringWriter();
     var err = new StringWriter();
-    DocumentMaker lasting =
+    Documents.Maker lasting =
         (folder, settings) -> {
           await(() -> !err.toString().isEmpty());
           return new TinyDocuments();
@@ -93,10 +90,10 @@ class MainTest {
 
     int code =
         Main.run(
-            lasting, WATCHED, new PrintWriter(out), new PrintWriter(err), command, path, AS_OF);
+            lasting, () -> true, new PrintWriter(out), new PrintWriter(err), command, path, AS_OF);
 
     assertEquals(0, code);
-    assertTrue(err.toString().startsWith("\rreading exports: 1 of 1 kB"), err.toString());
+    assertTrue(err.toString().startsWith("\rreading 100 %"), err.toString());
     assertTrue(err.toString().matches("(?s).*\r +\r"), err.toString());
   }
 
@@ -153,6 +150,12 @@ class MainTest {
         "run SHOP SHOP",
         "run SHOP --as-of yesterday",
         "run SHOP --as-of 2026-02-30T02:00",
+        "run SHOP --as-of 0000-01-01T02:00",
+        "run SHOP --as-of 1899-12-31T02:00",
+        "run SHOP --as-of 3000-01-01T02:00Z",
+        "run SHOP --as-of 9999-12-31T23:59",
+        "run SHOP --as-of -999999999-01-01T00:00",
+        "check SHOP --as-of +999999999-12-31T23:59",
         "run SHOP --month 2026",
         "run SHOP --month 2026-13",
         "check SHOP --out=x",
@@ -225,7 +228,7 @@ class MainTest {
 
       assertEquals(3, result.code());
       assertEquals("gambrel: another run holds this output folder.", result.err().strip());
-      assertEquals(List.of(), held.files().list("data"));
+      assertEquals(List.of(), held.changes().list("data"));
     }
   }
 
@@ -334,6 +337,14 @@ class MainTest {
   @Test
   void completionIsAScript() {
     assertTrue(gambrel("generate-completion").out().contains("complete -F"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1900-01-01T00:00+14:00", "2999-12-31T23:59-12:00"})
+  void anyMomentOfACenturyNearIsMet(String moment) {
+    var result = gambrel("run", path, "--as-of", moment);
+
+    assertTrue(result.code() <= 1, result::toString);
   }
 
   @Test

@@ -1,11 +1,11 @@
 package gambrel.night;
 
-import gambrel.files.publish.Content;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.WatchedDisk;
 import gambrel.insight.month.MonthReport;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import java.io.BufferedReader;
@@ -136,7 +136,10 @@ final class NightChild implements AutoCloseable {
               : new TinyDocuments();
       var run =
           new NightlyRun(
-              inputs, args[3].equals("-1") ? new WaitingDocuments() : documents, disk(args[3]));
+              inputs,
+              args[3].equals("-1") ? new WaitingDocuments() : documents,
+              disk(args[3]),
+              Progress.NONE);
       var outcome = run.run(out, NightShop.moment(TwoNights.SECOND), List.of());
       System.exit(outcome.exitCode());
     } catch (RefusedException e) {
@@ -183,7 +186,7 @@ final class NightChild implements AutoCloseable {
     }
 
     @Override
-    public void write(Path file, Content content) throws IOException {
+    public void write(Path file, byte[] content) throws IOException {
       if (file.endsWith("journal")) {
         System.out.println(PUBLISHING);
         System.out.flush();

@@ -11,6 +11,7 @@ import static gambrel.trade.reckoning.Progress.Stage.STATEMENTS;
 import static gambrel.trade.reckoning.Progress.Stage.TABLES;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.files.publish.Disk;
 import gambrel.trade.reckoning.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,7 +64,8 @@ class NightProgressTest {
   }
 
   private NightlyRun night() throws RefusedException {
-    return new NightlyRun(Inputs.read(shop.write(), notes), new TinyDocuments(), notes);
+    return new NightlyRun(
+        Inputs.read(shop.write(), notes), new TinyDocuments(), Disk.SYSTEM, notes);
   }
 
   private void run() throws RefusedException {

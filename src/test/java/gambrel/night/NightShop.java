@@ -2,6 +2,7 @@ package gambrel.night;
 
 import gambrel.files.publish.HastyDisk;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -153,7 +154,8 @@ public final class NightShop {
 
   NightlyRun night() {
     try {
-      return new NightlyRun(Inputs.read(write()), new TinyDocuments(), new HastyDisk());
+      return new NightlyRun(
+          Inputs.read(write()), new TinyDocuments(), new HastyDisk(), Progress.NONE);
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

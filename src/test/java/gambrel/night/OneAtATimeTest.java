@@ -1,15 +1,10 @@
 package gambrel.night;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import gambrel.files.publish.Disk;
 import gambrel.files.publish.HastyDisk;
-import gambrel.files.publish.OutputBusyException;
-import gambrel.files.publish.OutputFolder;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -84,19 +79,5 @@ class OneAtATimeTest {
 
     assertEquals(1, nights.run(out, false, new HastyDisk()).exitCode());
     assertEquals(nights.today(), Trees.published(out));
-  }
-
-  @Test
-  void aSecondRunInOneProcessDoesNotLoosenTheHoldOfTheFirst() throws Exception {
-    try (var held = OutputFolder.open(out, Disk.SYSTEM);
-        var child = child()) {
-      assertThrows(OutputBusyException.class, () -> OutputFolder.open(out, Disk.SYSTEM).close());
-
-      child.await(NightChild.READY);
-      child.letOn();
-
-      assertEquals(3, child.exitCode());
-      assertEquals(List.of("held/ann/B4.pdf"), held.files().list("held"));
-    }
   }
 }

@@ -36,17 +36,16 @@ class PageCacheTest {
     }
   }
 
+  /** The published page of a recipe; empty if it is made again. */
   private Optional<byte[]> found(String recipe) throws IOException {
-    return PageCache.of(Changes.unwritten(new PublishedFiles(out))).find(recipe);
+    var made = new byte[0];
+    var shelf = PageCache.of(Changes.unwritten(new PublishedFiles(out)));
+    return Optional.of(shelf.page(recipe, () -> made)).filter(page -> page != made);
   }
 
   /** Publishes a page as a night does. */
   private void night(String recipe, String file) throws IOException {
-    night(
-        (shelf, changes) -> {
-          shelf.keep(recipe, PAGE);
-          shelf.write(file, PAGE);
-        });
+    night((shelf, changes) -> shelf.write(file, shelf.page(recipe, () -> PAGE)));
   }
 
   private String list() throws IOException {

@@ -94,9 +94,8 @@ class RegisterNightTest {
     var before = Trees.published(shop.reports());
     shop.replace("shop.properties", setting.startsWith("u") ? "unit=kg" : "currency=AUD", setting);
 
-    assertInstanceOf(NightOutcome.Refused.class, shop.run(NEXT));
-    assertInstanceOf(
-        NightOutcome.Refused.class, shop.night().check(shop.reports(), NightShop.moment(NEXT)));
+    assertEquals(2, shop.run(NEXT).exitCode());
+    assertEquals(2, shop.night().check(shop.reports(), NightShop.moment(NEXT)).exitCode());
 
     assertEquals(before, Trees.published(shop.reports()));
   }
@@ -116,8 +115,9 @@ class RegisterNightTest {
     Files.writeString(register, Trees.lines(register).get(0) + "\n" + row);
     var before = Trees.published(shop.reports());
 
-    var outcome = assertInstanceOf(NightOutcome.Refused.class, shop.run(NEXT));
+    var outcome = assertInstanceOf(NightOutcome.Stopped.class, shop.run(NEXT));
 
+    assertEquals(2, outcome.exitCode());
     assertTrue(outcome.why().startsWith("the register data/statements.csv is broken"));
     assertEquals(before, Trees.published(shop.reports()));
   }

@@ -3,6 +3,7 @@ package gambrel.night;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.HastyDisk;
 import gambrel.files.publish.PublishedFiles;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Digest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -59,7 +60,7 @@ final class TwoNights {
     try {
       var inputs = Inputs.read(shop);
       var documents = pdf ? PdfDocuments.of(shop, inputs.shop().settings()) : new TinyDocuments();
-      return new NightlyRun(inputs, documents, disk);
+      return new NightlyRun(inputs, documents, disk, Progress.NONE);
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.publish.HastyDisk;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -67,7 +68,8 @@ class YearOfNightsTest {
   private void run(YearShop year, LocalDate night, Path out) throws Exception {
     var shop = year.before(night, folder.resolve("shop"));
     var outcome =
-        new NightlyRun(Inputs.read(shop.write()), new TinyDocuments(), new HastyDisk())
+        new NightlyRun(
+                Inputs.read(shop.write()), new TinyDocuments(), new HastyDisk(), Progress.NONE)
             .run(out, NightShop.moment(night + "T02:00"), List.of());
     assertTrue(outcome.exitCode() <= 1, outcome::toString);
   }

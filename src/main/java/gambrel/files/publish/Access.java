@@ -7,8 +7,6 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.EnumSet;
-import java.util.Set;
 
 /**
  * The rights of new files and folders. Only the account of the run may read them, since they are
@@ -23,48 +21,36 @@ final class Access {
   /** For a new output folder. */
   static FileAttribute<?>[] ofOutput(Path folder) {
     boolean known = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
-    return known ? attributes(folderOf(EnumSet.noneOf(PosixFilePermission.class))) : NONE;
+    return known ? attributes("rwx------") : NONE;
   }
 
   /** For a new folder in {@code parent}. */
   static FileAttribute<?>[] ofFolderIn(Path parent) throws IOException {
-    var view = view(parent);
-    return view == null ? NONE : attributes(folderOf(view.readAttributes().permissions()));
+    return in(parent, "rwx------", "rwxr-x---");
   }
 
   /** For a new file in {@code parent}. */
   static FileAttribute<?>[] ofFileIn(Path parent) throws IOException {
-    var view = view(parent);
+    return in(parent, "rw-------", "rw-r-----");
+  }
+
+  private static FileAttribute<?>[] in(Path parent, String ofOwner, String ofGroup)
+      throws IOException {
+    var view = Files.getFileAttributeView(parent, PosixFileAttributeView.class);
     if (view == null) {
       return NONE;
     }
-    var granted = folderOf(view.readAttributes().permissions());
-    granted.remove(PosixFilePermission.OWNER_EXECUTE);
-    granted.remove(PosixFilePermission.GROUP_EXECUTE);
-    return attributes(granted);
-  }
-
-  private static PosixFileAttributeView view(Path path) {
-    return Files.getFileAttributeView(path, PosixFileAttributeView.class);
-  }
-
-  private static Set<PosixFilePermission> folderOf(Set<PosixFilePermission> parent) {
-    var granted =
-        EnumSet.of(
-            PosixFilePermission.OWNER_READ,
-            PosixFilePermission.OWNER_WRITE,
-            PosixFilePermission.OWNER_EXECUTE);
+    var granted = view.readAttributes().permissions();
     boolean closed =
-        !parent.contains(PosixFilePermission.OTHERS_READ)
-            && !parent.contains(PosixFilePermission.OTHERS_EXECUTE);
-    if (closed && parent.contains(PosixFilePermission.GROUP_READ)) {
-      granted.add(PosixFilePermission.GROUP_READ);
-      granted.add(PosixFilePermission.GROUP_EXECUTE);
-    }
-    return granted;
+        !granted.contains(PosixFilePermission.OTHERS_READ)
+            && !granted.contains(PosixFilePermission.OTHERS_EXECUTE);
+    boolean shared = closed && granted.contains(PosixFilePermission.GROUP_READ);
+    return attributes(shared ? ofGroup : ofOwner);
   }
 
-  private static FileAttribute<?>[] attributes(Set<PosixFilePermission> granted) {
-    return new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(granted)};
+  private static FileAttribute<?>[] attributes(String rights) {
+    return new FileAttribute<?>[] {
+      PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))
+    };
   }
 }

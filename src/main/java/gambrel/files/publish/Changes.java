@@ -1,7 +1,10 @@
 package gambrel.files.publish;
 
+import gambrel.files.publish.Journal.Act;
+import gambrel.files.publish.Journal.Step;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +17,7 @@ import java.util.stream.Collectors;
 public final class Changes {
   private final PublishedFiles published;
   private final Optional<Publisher> publisher;
-  private final List<Journal.Step> steps = new ArrayList<>();
+  private final List<Step> steps = new ArrayList<>();
 
   Changes(PublishedFiles published, Optional<Publisher> publisher) {
     this.published = published;
@@ -38,23 +41,17 @@ public final class Changes {
 
   /** Writes a file, unless it has this content already. */
   public void write(String path, byte[] bytes) throws IOException {
-    write(path, Content.of(bytes));
-  }
-
-  /** As above; {@code content} is made once for comparing and once for writing. */
-  public void write(String path, Content content) throws IOException {
-    if (!published.holds(path, content)) {
-      String staged = String.valueOf(steps.size());
+    if (read(path).filter(before -> Arrays.equals(before, bytes)).isEmpty()) {
       if (publisher.isPresent()) {
-        publisher.get().stage(staged, path, content);
+        publisher.get().stage(path, bytes);
       }
-      steps.add(new Journal.Move(staged, path));
+      steps.add(new Step(Act.MOVE, path));
     }
   }
 
   /** Removes a file when the changes are published. */
   public void remove(String path) {
-    steps.add(new Journal.Remove(path));
+    steps.add(new Step(Act.REMOVE, path));
   }
 
   /** How many files change. */
@@ -65,8 +62,8 @@ public final class Changes {
   /** The files that are removed. */
   public Set<String> removed() {
     return steps.stream()
-        .filter(step -> step instanceof Journal.Remove)
-        .map(Journal.Step::path)
+        .filter(step -> step.act() == Act.REMOVE)
+        .map(Step::path)
         .collect(Collectors.toSet());
   }
 

@@ -1,11 +1,7 @@
 package gambrel.files.publish;
 
 import gambrel.files.tables.Table;
-import java.io.BufferedWriter;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -24,30 +20,17 @@ public final class Csv {
 
   /** A table as bytes. */
   public static byte[] bytes(Table table) {
-    var bytes = new ByteArrayOutputStream();
-    try {
-      write(table, bytes);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return bytes.toByteArray();
-  }
-
-  /**
-   * Writes a table row by row.
-   *
-   * @param out flushed, but not closed
-   */
-  public static void write(Table table, OutputStream out) throws IOException {
-    var text = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+    var text = new StringBuilder();
     try (var rows = table.rows()) {
       var printer = new CSVPrinter(text, FORMAT);
       printer.printRecord(table.header());
       for (var row : (Iterable<List<String>>) rows::iterator) {
         printer.printRecord(row);
       }
-      printer.flush();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   /** One row as it is in a file, without its end of line. */

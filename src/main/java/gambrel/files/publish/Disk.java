@@ -1,7 +1,7 @@
 package gambrel.files.publish;
 
 import java.io.IOException;
-import java.nio.channels.Channels;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +20,7 @@ public interface Disk {
   }
 
   /** Writes a file, and replaces its content; the content is on the disk when this returns. */
-  default void write(Path file, Content content) throws IOException {
+  default void write(Path file, byte[] content) throws IOException {
     try (var channel =
         FileChannel.open(
             file,
@@ -29,7 +29,9 @@ public interface Disk {
                 StandardOpenOption.TRUNCATE_EXISTING,
                 StandardOpenOption.WRITE),
             Access.ofFileIn(file.getParent()))) {
-      content.writeTo(Channels.newOutputStream(channel));
+      for (var rest = ByteBuffer.wrap(content); rest.hasRemaining(); ) {
+        channel.write(rest);
+      }
       channel.force(true);
     }
   }

@@ -19,64 +19,54 @@ record Journal(List<Step> steps) {
   /** The journal's name in the output folder. */
   static final String FILE = ".journal";
 
-  /** The folder of the staged files in the output folder. */
+  /** The folder in the output folder that holds each staged file under its own path. */
   static final String STAGING = ".staging";
 
-  private static final String MOVE = "move ";
-  private static final String REMOVE = "remove ";
-
-  /** One file that is put in place or removed. */
-  sealed interface Step {
-    /** The file, relative to the output folder. */
-    String path();
+  /** What a step does with its file. */
+  enum Act {
+    /** Puts the staged file in place. */
+    MOVE,
+    /** Removes the published file. */
+    REMOVE
   }
 
   /**
-   * Puts a staged file in place.
+   * A line of the journal: one file that is put in place or removed.
    *
-   * @param staged its name in the staging folder
+   * @param path relative to the output folder
    */
-  record Move(String staged, String path) implements Step {}
-
-  /** Removes a file. */
-  record Remove(String path) implements Step {}
+  record Step(Act act, String path) {}
 
   /** Copies the steps. */
   Journal {
     steps = List.copyOf(steps);
   }
 
+  /** Whether an output folder has a journal. */
+  static boolean exists(Path root) {
+    return Files.exists(root.resolve(FILE));
+  }
+
   /** The journal of an output folder; without steps if there is none. */
   static Journal read(Path root) throws IOException {
     var steps = new ArrayList<Step>();
     try {
-      for (String line : Files.readAllLines(root.resolve(FILE), StandardCharsets.UTF_8)) {
-        steps.add(step(line));
+      for (String line : Files.readAllLines(root.resolve(FILE))) {
+        int end = Math.max(0, line.indexOf(' '));
+        steps.add(new Step(Act.valueOf(line.substring(0, end)), line.substring(end + 1)));
       }
     } catch (NoSuchFileException e) {
       return new Journal(List.of());
+    } catch (IllegalArgumentException e) {
+      throw new IOException(FILE + " was not written by this program", e);
     }
     return new Journal(steps);
-  }
-
-  private static Step step(String line) throws IOException {
-    if (line.startsWith(REMOVE)) {
-      return new Remove(line.substring(REMOVE.length()));
-    }
-    String[] parts = line.split(" ", 3);
-    if (!line.startsWith(MOVE) || parts.length < 3) {
-      throw new IOException(FILE + " was not written by this program: " + line);
-    }
-    return new Move(parts[1], parts[2]);
   }
 
   /** The journal's content as a file. */
   byte[] bytes() {
     var text = new StringBuilder();
-    for (var step : steps) {
-      text.append(step instanceof Move move ? MOVE + move.staged() + ' ' : REMOVE);
-      text.append(step.path()).append('\n');
-    }
+    steps.forEach(step -> text.append(step.act()).append(' ').append(step.path()).append('\n'));
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -5,8 +5,4 @@ import java.io.IOException;
 /** Another run has the output folder open. */
 public final class OutputBusyException extends IOException {
   private static final long serialVersionUID = 1L;
-
-  OutputBusyException(String message) {
-    super(message);
-  }
 }

@@ -2,13 +2,12 @@ package gambrel.files.publish;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The output folder, locked by one run at a time. The operating system releases the lock when the
@@ -16,24 +15,12 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class OutputFolder implements AutoCloseable {
   private static final String LOCK = ".lock";
-  private static final String BUSY = "another run holds this output folder";
 
-  /**
-   * The folders that this process has open. The lock alone is not enough: some systems release all
-   * locks of a process on a file as soon as the process closes the file anywhere.
-   */
-  private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
-
-  private final Path root;
-  private final FileChannel channel;
-  private final FileLock lock;
+  private final FileChannel lock;
   private final Publisher publisher;
   private final PublishedFiles files;
 
-  private OutputFolder(FileChannel channel, FileLock lock, Path root, Disk disk)
-      throws IOException {
-    this.root = root;
-    this.channel = channel;
+  private OutputFolder(FileChannel lock, Path root, Disk disk) throws IOException {
     this.lock = lock;
     this.publisher = new Publisher(root, disk);
     publisher.finish(() -> {});
@@ -50,35 +37,25 @@ public final class OutputFolder implements AutoCloseable {
       Files.createDirectories(folder, Access.ofOutput(folder));
     }
     var root = folder.toRealPath();
-    if (!HELD.add(root)) {
-      throw new OutputBusyException(BUSY);
-    }
+    var options = Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    var lock = FileChannel.open(root.resolve(LOCK), options, Access.ofFileIn(root));
     try {
-      return lock(root, disk);
-    } catch (IOException | RuntimeException e) {
-      HELD.remove(root);
-      throw e;
-    }
-  }
-
-  private static OutputFolder lock(Path root, Disk disk) throws IOException {
-    var channel =
-        FileChannel.open(root.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-    try {
-      var lock = channel.tryLock();
-      if (lock == null) {
-        throw new OutputBusyException(BUSY);
+      if (lock.tryLock() == null) {
+        throw new OutputBusyException();
       }
-      return new OutputFolder(channel, lock, root, disk);
+      return new OutputFolder(lock, root, disk);
+    } catch (OverlappingFileLockException e) {
+      lock.close();
+      throw new OutputBusyException();
     } catch (IOException | RuntimeException e) {
-      channel.close();
+      lock.close();
       throw e;
     }
   }
 
-  /** The published files. */
-  public PublishedFiles files() {
-    return files;
+  /** Whether a run has begun to publish into a folder, and the next run has to finish it. */
+  public static boolean isUnderWay(Path folder) {
+    return Journal.exists(folder);
   }
 
   /** A new set of changes. Those not published when the folder is closed are dropped. */
@@ -96,13 +73,11 @@ public final class OutputFolder implements AutoCloseable {
     publisher.publish(changes.journal(), done);
   }
 
+  /** Drops what is not published, and releases the lock. */
   @Override
   public void close() throws IOException {
-    try (channel) {
+    try (lock) {
       publisher.undo();
-      lock.release();
-    } finally {
-      HELD.remove(root);
     }
   }
 }

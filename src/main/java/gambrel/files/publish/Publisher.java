@@ -2,8 +2,8 @@ package gambrel.files.publish;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,21 +17,25 @@ import java.util.Set;
  */
 final class Publisher {
   private final Path root;
+  private final Path staging;
   private final Disk disk;
-  private final List<Path> madeFolders = new ArrayList<>();
+  private final Set<Path> filled = new LinkedHashSet<>();
 
   Publisher(Path root, Disk disk) {
     this.root = root;
+    this.staging = root.resolve(Journal.STAGING);
     this.disk = disk;
   }
 
   /** Writes a file to the staging folder, and makes the folder of its target. */
-  void stage(String staged, String path, Content content) throws IOException {
+  void stage(String path, byte[] content) throws IOException {
     var target = target(path);
-    var staging = root.resolve(Journal.STAGING);
-    makeFolders(staging);
-    disk.write(staging.resolve(staged), content);
+    var staged = staging.resolve(path);
+    // In this order: what is staged tells which folders were made, if the run is given up.
+    makeFolders(staged.getParent());
     makeFolders(target.getParent());
+    disk.write(staged, content);
+    filled.add(staged.getParent());
   }
 
   /**
@@ -39,44 +43,38 @@ final class Publisher {
    *
    * @param done run after each of them
    */
-  void publish(Journal journal, Runnable done) throws IOException {
-    if (journal.steps().isEmpty()) {
+  void publish(Journal changes, Runnable done) throws IOException {
+    if (changes.steps().isEmpty()) {
       return;
     }
-    for (var step : journal.steps()) {
+    for (var step : changes.steps()) {
       target(step.path());
     }
-    var staging = root.resolve(Journal.STAGING);
     makeFolders(staging);
     var draft = staging.resolve("journal");
-    disk.write(draft, Content.of(journal.bytes()));
-    disk.flush(staging);
+    disk.write(draft, changes.bytes());
+    filled.add(staging);
+    flush(filled);
     disk.move(draft, root.resolve(Journal.FILE));
-    madeFolders.clear();
     disk.flush(root);
     finish(done);
   }
 
   /**
    * Carries out the journal of the output folder and removes the staging folder. Without a journal
-   * it only removes the files that an unfinished run has staged.
+   * it only removes what an unfinished run has staged.
    *
    * @param done run after each of its steps
    */
   void finish(Runnable done) throws IOException {
-    var journal = root.resolve(Journal.FILE);
-    if (Files.exists(journal)) {
+    if (Journal.exists(root)) {
       Set<Path> touched = new LinkedHashSet<>();
       for (var step : Journal.read(root).steps()) {
         carryOut(step, touched);
         done.run();
       }
-      for (var folder : touched) {
-        if (Files.isDirectory(folder)) {
-          disk.flush(folder);
-        }
-      }
-      disk.delete(journal);
+      flush(touched);
+      disk.delete(root.resolve(Journal.FILE));
       disk.flush(root);
     }
     clearStaging();
@@ -84,14 +82,12 @@ final class Publisher {
 
   private void carryOut(Journal.Step step, Set<Path> touched) throws IOException {
     var target = target(step.path());
-    if (step instanceof Journal.Move move) {
-      var staged = root.resolve(Journal.STAGING).resolve(move.staged());
-      if (Files.exists(staged)) {
-        makeFolders(target.getParent());
-        disk.move(staged, target);
-      }
-    } else {
+    var staged = staging.resolve(step.path());
+    if (step.act() == Journal.Act.REMOVE) {
       remove(target, touched);
+    } else if (Files.exists(staged)) {
+      makeFolders(target.getParent());
+      disk.move(staged, target);
     }
     touched.add(target.getParent());
   }
@@ -108,8 +104,15 @@ final class Publisher {
     if (!Files.isDirectory(folder)) {
       makeFolders(folder.getParent());
       disk.makeFolder(folder);
-      madeFolders.add(folder);
       disk.flush(folder.getParent());
+    }
+  }
+
+  private void flush(Set<Path> folders) throws IOException {
+    for (var folder : folders) {
+      if (Files.isDirectory(folder)) {
+        disk.flush(folder);
+      }
     }
   }
 
@@ -119,31 +122,35 @@ final class Publisher {
       disk.delete(file);
     }
     for (var folder = file.getParent(); !folder.equals(root); folder = folder.getParent()) {
-      if (Files.isDirectory(folder)) {
-        if (!isEmpty(folder)) {
-          return;
-        }
+      if (isEmptyFolder(folder)) {
         disk.delete(folder);
         touched.add(folder.getParent());
       }
     }
   }
 
-  private static boolean isEmpty(Path folder) throws IOException {
-    try (var entries = Files.list(folder)) {
+  private static boolean isEmptyFolder(Path path) throws IOException {
+    if (!Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)) {
+      return false;
+    }
+    try (var entries = Files.list(path)) {
       return entries.findAny().isEmpty();
     }
   }
 
+  /** Removes what is staged, and the folders that were made for it and are empty. */
   private void clearStaging() throws IOException {
-    var staging = root.resolve(Journal.STAGING);
     if (Files.exists(staging)) {
-      List<Path> files;
+      List<Path> inside;
       try (var walk = Files.walk(staging)) {
-        files = walk.sorted(Comparator.reverseOrder()).toList();
+        inside = walk.sorted(Comparator.reverseOrder()).toList();
       }
-      for (var file : files) {
-        disk.delete(file);
+      for (var staged : inside) {
+        var target = root.resolve(staging.relativize(staged));
+        if (Files.isDirectory(staged) && isEmptyFolder(target)) {
+          disk.delete(target);
+        }
+        disk.delete(staged);
       }
     }
   }
@@ -153,15 +160,9 @@ final class Publisher {
    * the rest. If there is a journal, all is left for the next run to publish.
    */
   void undo() {
-    if (Files.exists(root.resolve(Journal.FILE))) {
-      return;
-    }
     try {
-      clearStaging();
-      for (int i = madeFolders.size() - 1; i >= 0; i--) {
-        if (Files.isDirectory(madeFolders.get(i)) && isEmpty(madeFolders.get(i))) {
-          disk.delete(madeFolders.get(i));
-        }
+      if (!Journal.exists(root)) {
+        clearStaging();
       }
     } catch (IOException e) {
       return;

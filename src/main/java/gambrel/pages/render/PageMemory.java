@@ -1,26 +1,13 @@
 package gambrel.pages.render;
 
-import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Keeps pages by their recipe, an id of all input, since layout is most of the work. */
+@FunctionalInterface
 public interface PageMemory {
   /** Keeps no page. */
-  PageMemory NONE =
-      new PageMemory() {
-        @Override
-        public Optional<byte[]> find(String recipe) {
-          return Optional.empty();
-        }
+  PageMemory NONE = (recipe, maker) -> maker.get();
 
-        @Override
-        public void keep(String recipe, byte[] page) {
-          // keeps no page
-        }
-      };
-
-  /** The bytes of the page of that recipe; empty if it is not kept. */
-  Optional<byte[]> find(String recipe);
-
-  /** Keeps a page under its recipe. */
-  void keep(String recipe, byte[] page);
+  /** The bytes of the page of that recipe: as they are kept, else made and kept. */
+  byte[] page(String recipe, Supplier<byte[]> maker);
 }

@@ -50,7 +50,6 @@ public final class PageRenderer {
   private final TimeLimit limit;
   private final PageMemory memory;
   private final String makers;
-  private final StyleSheets styles = new StyleSheets();
 
   /** A renderer that gives each page a minute. */
   public PageRenderer(Templates templates) {
@@ -107,13 +106,7 @@ public final class PageRenderer {
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
     String id = id(xhtml, info, attachments);
-    var known = memory.find(makers + id);
-    if (known.isPresent()) {
-      return known.get();
-    }
-    var pdf = make(template, xhtml, info, attachments, id);
-    memory.keep(makers + id, pdf);
-    return pdf;
+    return memory.page(makers + id, () -> make(template, xhtml, info, attachments, id));
   }
 
   private byte[] make(
@@ -147,7 +140,6 @@ public final class PageRenderer {
             Fonts.resolver(),
             new Pictures(template, DOTS_PER_PIXEL),
             new ITextTextRenderer());
-    renderer.getSharedContext().setCss(new PageStyles(styles, agent));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setPDFVersion('7');
     return renderer;

@@ -7,8 +7,6 @@ import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -26,9 +24,6 @@ final class XhtmlParser {
 
   private static final PrintableText TEXT = new PrintableText(Fonts::hasGlyph);
 
-  /** Parsers for reuse, at most one for each thread. A parser that failed is dropped. */
-  private static final Queue<DocumentBuilder> IDLE = new ConcurrentLinkedQueue<>();
-
   private XhtmlParser() {}
 
   /**
@@ -39,11 +34,8 @@ final class XhtmlParser {
    */
   static Document parse(String template, String xhtml) {
     var page = PrintableText.forXml(xhtml);
-    var idle = IDLE.poll();
     try {
-      var builder = idle == null ? builder() : idle;
-      var document = builder.parse(new InputSource(new StringReader(page)));
-      IDLE.add(builder);
+      var document = builder().parse(new InputSource(new StringReader(page)));
       makePrintable(document.getDocumentElement());
       return document;
     } catch (SAXParseException e) {
@@ -54,7 +46,7 @@ final class XhtmlParser {
   }
 
   private static DocumentBuilder builder() throws ParserConfigurationException {
-    var factory = DocumentBuilderFactory.newInstance();
+    var factory = DocumentBuilderFactory.newDefaultInstance();
     factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
     factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     factory.setXIncludeAware(false);
@@ -62,7 +54,7 @@ final class XhtmlParser {
     // Every node is read, so deferred nodes would only cost time.
     factory.setFeature("http://apache.org/xml/features/dom/defer-node-expansion", false);
     var builder = factory.newDocumentBuilder();
-    builder.setErrorHandler(new Strict());
+    builder.setErrorHandler(new DefaultHandler());
     return builder;
   }
 
@@ -87,13 +79,6 @@ final class XhtmlParser {
       } else if (!node.getNodeName().equals("style")) {
         makePrintable(node);
       }
-    }
-  }
-
-  private static final class Strict extends DefaultHandler {
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-      throw e;
     }
   }
 }

@@ -74,4 +74,16 @@ class AccessTest {
 
     assertEquals(made, rights(out));
   }
+
+  @ParameterizedTest
+  @CsvSource({"rwxr-xr-x, rw-------", "rwx------, rw-------", "rwxr-x---, rw-r-----"})
+  void theLockIsAsPrivateAsTheOtherFiles(String given, String made) throws IOException {
+    var out = Files.createDirectory(folder.resolve("out"));
+    Files.setPosixFilePermissions(out, PosixFilePermissions.fromString(given));
+
+    publish(out);
+
+    var lock = Files.getPosixFilePermissions(out.resolve(".lock"));
+    assertEquals(made, PosixFilePermissions.toString(lock));
+  }
 }

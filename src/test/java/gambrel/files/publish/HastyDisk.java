@@ -15,10 +15,8 @@ public class HastyDisk implements Disk {
   }
 
   @Override
-  public void write(Path file, Content content) throws IOException {
-    try (var out = Files.newOutputStream(file)) {
-      content.writeTo(out);
-    }
+  public void write(Path file, byte[] content) throws IOException {
+    Files.write(file, content);
   }
 
   @Override

@@ -18,6 +18,8 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class OutputFolderTest {
   private static final SortedMap<String, String> OLD =
@@ -133,8 +135,8 @@ class OutputFolderTest {
           }
 
           @Override
-          public void write(Path file, Content content) throws IOException {
-            if (file.endsWith("3")) {
+          public void write(Path file, byte[] content) throws IOException {
+            if (file.endsWith("data/statements.csv")) {
               throw new IOException("no space left on device");
             }
             SYSTEM.write(file, content);
@@ -175,14 +177,14 @@ class OutputFolderTest {
     assertEquals(Optional.empty(), files.read("held/ann/B1.pdf"));
     assertEquals(List.of(), files.list("held"));
     assertEquals(List.of("statements/ann/B1-r1.pdf"), files.list("statements"));
-    assertTrue(holds(files, "data/statements.csv", "register"));
+    assertEquals("register", new String(files.read("data/statements.csv").orElseThrow(), UTF_8));
     assertTrue(Files.exists(folder.resolve(".journal")), "reading carries nothing out");
   }
 
   @Test
   void onlyOneAtATimeHoldsTheFolder() throws IOException {
     try (var out = OutputFolder.open(folder, Disk.SYSTEM)) {
-      assertEquals(List.of(), out.files().list("data"));
+      assertEquals(List.of(), out.changes().list("data"));
       assertThrows(OutputBusyException.class, () -> OutputFolder.open(folder, Disk.SYSTEM).close());
     }
     publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
@@ -269,20 +271,50 @@ class OutputFolderTest {
     assertEquals(Map.of(), Trees.published(folder));
   }
 
-  @Test
-  void aFileHoldsWhatItHoldsToTheLastByte() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"samex", "sam", "ame", "xame", ""})
+  void aFileThatDiffersInAByteIsAChange(String text) throws IOException {
     publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
-    var files = new PublishedFiles(folder);
-    String path = OLD.keySet().iterator().next();
-    String text = OLD.get(path);
-    assertTrue(holds(files, path, text));
-    assertFalse(holds(files, path, text + "x"));
-    assertFalse(holds(files, path, text.substring(1)));
-    assertFalse(holds(files, path, "x" + text.substring(1)));
-    assertFalse(holds(files, "no such file", ""));
+
+    publish(folder, changes -> changes.write("morning.pdf", bytes(text)), Disk.SYSTEM);
+
+    assertEquals(text, Files.readString(folder.resolve("morning.pdf")));
   }
 
-  private static boolean holds(PublishedFiles files, String path, String text) throws IOException {
-    return files.holds(path, Content.of(bytes(text)));
+  /** The process dies before each operation in turn; the next night is of other files. */
+  @Test
+  void aNightThatDiedWhileItWasStagedLeavesNoFolder() throws IOException {
+    var disk = new FailingDisk(0);
+    for (int n = 0; !disk.isWhole() || n == 0; n++) {
+      var root = folder.resolve("n" + n);
+      publish(root, OutputFolderTest::oldNight, Disk.SYSTEM);
+      disk = new FailingDisk(n);
+      var dying = OutputFolder.open(root, disk);
+      try {
+        dying.changes().write("held/bob/B2.pdf", bytes("draft"));
+      } catch (IOException e) {
+        assertFalse(disk.isWhole());
+      } finally {
+        dying.close();
+      }
+
+      publish(root, changes -> {}, Disk.SYSTEM);
+
+      assertEquals(List.of("data", "held", "held/ann"), Trees.folders(root), "operation " + n);
+    }
+  }
+
+  @Test
+  void aFolderThatIsALinkIsKeptThoughItIsEmpty() throws IOException {
+    var disk = Files.createDirectory(folder.resolve("disk"));
+    var root = Files.createDirectory(folder.resolve("out"));
+    var link = Files.createSymbolicLink(root.resolve("held"), disk);
+
+    try (var out = OutputFolder.open(root, Disk.SYSTEM)) {
+      out.changes().write("held/bob/B2.pdf", bytes("draft"));
+    }
+
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals(List.of(), Trees.folders(disk));
   }
 }

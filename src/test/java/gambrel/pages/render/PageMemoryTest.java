@@ -26,17 +26,7 @@ class PageMemoryTest {
   @TempDir Path folder;
   private final Map<String, byte[]> pages = new HashMap<>();
   private final PageMemory memory =
-      new PageMemory() {
-        @Override
-        public Optional<byte[]> find(String recipe) {
-          return Optional.ofNullable(pages.get(recipe));
-        }
-
-        @Override
-        public void keep(String recipe, byte[] page) {
-          pages.put(recipe, page);
-        }
-      };
+      (recipe, maker) -> pages.computeIfAbsent(recipe, r -> maker.get());
 
   private Desk desk;
 

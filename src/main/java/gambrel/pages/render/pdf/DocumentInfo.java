@@ -1,7 +1,6 @@
 package gambrel.pages.render.pdf;
 
 import java.time.Instant;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,7 +27,6 @@ public record DocumentInfo(
     language = PrintableText.withoutControls(language);
     author = PrintableText.withoutControls(author);
     subject = PrintableText.withoutControls(subject);
-    Objects.requireNonNull(created, "created");
     watermark = watermark.map(PrintableText::withoutControls).filter(words -> !words.isBlank());
   }
 

@@ -24,8 +24,6 @@ final class Roles {
 
   private static final Set<String> INLINE =
       Set.of("a", "abbr", "b", "br", "code", "em", "i", "small", "span", "strong", "sub", "sup");
-  private static final Set<String> HEADINGS = Set.of("h1", "h2", "h3", "h4", "h5", "h6");
-  private static final Set<String> BLOCKS = Set.of("table", "ul", "ol", "li", "p");
   private static final Set<String> TABLE_PARTS =
       Set.of("thead", "tbody", "tfoot", "tr", "th", "td", "caption");
 
@@ -34,8 +32,8 @@ final class Roles {
   /** The structure type of a block. */
   static PdfName of(Element block) {
     String name = name(block);
-    if (TABLE_PARTS.contains(name) && isForLayout(block) || !isKnown(name)) {
-      return isLeaf(block) ? PARAGRAPH : GROUP;
+    if (TABLE_PARTS.contains(name) && isForLayout(block)) {
+      return plain(block);
     }
     return switch (name) {
       case "table" -> isForLayout(block) ? GROUP : new PdfName("Table");
@@ -49,12 +47,13 @@ final class Roles {
       case "ul", "ol" -> new PdfName("L");
       case "li" -> LIST_ITEM;
       case "p" -> PARAGRAPH;
-      default -> new PdfName(name.toUpperCase(Locale.ROOT));
+      case "h1", "h2", "h3", "h4", "h5", "h6" -> new PdfName(name.toUpperCase(Locale.ROOT));
+      default -> plain(block);
     };
   }
 
-  private static boolean isKnown(String name) {
-    return TABLE_PARTS.contains(name) || BLOCKS.contains(name) || HEADINGS.contains(name);
+  private static PdfName plain(Element block) {
+    return isLeaf(block) ? PARAGRAPH : GROUP;
   }
 
   /** The name of an element in lower case. */

@@ -1,24 +1,17 @@
 package gambrel.pages.render.svg;
 
-import java.awt.Point;
-import org.xhtmlrenderer.layout.LayoutContext;
+import org.xhtmlrenderer.pdf.EmptyReplacedElement;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
-import org.xhtmlrenderer.pdf.ITextReplacedElement;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.render.RenderingContext;
 
 /** The box of a drawing in the layout. */
-public final class SvgBox implements ITextReplacedElement {
-
+public final class SvgBox extends EmptyReplacedElement {
   private final SvgDrawing drawing;
-  private final int width;
-  private final int height;
-  private Point location = new Point();
 
   private SvgBox(SvgDrawing drawing, int width, int height) {
+    super(width, height);
     this.drawing = drawing;
-    this.width = width;
-    this.height = height;
   }
 
   /**
@@ -39,47 +32,7 @@ public final class SvgBox implements ITextReplacedElement {
   }
 
   @Override
-  public int getIntrinsicWidth() {
-    return width;
-  }
-
-  @Override
-  public int getIntrinsicHeight() {
-    return height;
-  }
-
-  @Override
-  public Point getLocation() {
-    return location;
-  }
-
-  @Override
-  public void setLocation(int x, int y) {
-    location = new Point(x, y);
-  }
-
-  @Override
   public void paint(RenderingContext c, ITextOutputDevice device, BlockBox box) {
     SvgPainter.paint(drawing, device.getCurrentPage(), device.createLocalTargetArea(c, box));
-  }
-
-  @Override
-  public void detach(LayoutContext c) {
-    // has no resources
-  }
-
-  @Override
-  public boolean isRequiresInteractivePaint() {
-    return false;
-  }
-
-  @Override
-  public boolean hasBaseline() {
-    return false;
-  }
-
-  @Override
-  public int getBaseline() {
-    return 0;
   }
 }

@@ -23,21 +23,9 @@ public final class SvgReader {
 
   private static final Set<String> ANYWHERE =
       Set.of(
-          "id",
-          "class",
-          "role",
-          "lang",
-          "xml:lang",
-          "xmlns",
-          "version",
-          "fill",
-          "stroke",
-          "stroke-width",
-          "stroke-dasharray",
-          "font-size",
-          "font-weight",
-          "font-family",
-          "text-anchor");
+          ("id class role lang xml:lang xmlns version fill stroke stroke-width stroke-dasharray"
+                  + " font-size font-weight font-family text-anchor")
+              .split(" "));
 
   /** The supported elements, each with its attributes of geometry. */
   private static final Map<String, Set<String>> GEOMETRY =

@@ -14,6 +14,7 @@ import freemarker.template.TemplateNotFoundException;
 import freemarker.template.Version;
 import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
@@ -158,5 +159,36 @@ public final class Templates {
     var message = String.valueOf(e.getMessageWithoutStackTop());
     var end = message.indexOf("\n\n----");
     return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\R\\s*", " ").strip();
+  }
+
+  /** Collects the text of a page, up to a limit that sensible pages do not reach. */
+  private static final class PageText extends Writer {
+
+    private static final int LIMIT = 16_000_000;
+
+    private final StringBuilder text = new StringBuilder(1 << 14);
+
+    @Override
+    public void write(char[] buffer, int offset, int length) throws IOException {
+      if (text.length() + length > LIMIT) {
+        throw new IOException("the page grows without end");
+      }
+      text.append(buffer, offset, length);
+    }
+
+    @Override
+    public void flush() {
+      // kept in memory
+    }
+
+    @Override
+    public void close() {
+      // kept in memory
+    }
+
+    @Override
+    public String toString() {
+      return text.toString();
+    }
   }
 }

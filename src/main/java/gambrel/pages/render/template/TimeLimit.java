@@ -3,7 +3,9 @@ package gambrel.pages.render.template;
 import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -11,11 +13,12 @@ import java.util.concurrent.TimeoutException;
 
 /**
  * Makes each page in a thread of its own, so that an endless page costs a limited time and does not
- * stop the night.
+ * stop the night. After one such page its template is not tried again.
  */
 public final class TimeLimit {
 
   private final Duration limit;
+  private final Set<String> tooSlow = ConcurrentHashMap.newKeySet();
 
   /** A limit for each page. */
   public TimeLimit(Duration limit) {
@@ -25,9 +28,13 @@ public final class TimeLimit {
   /**
    * The work's result.
    *
-   * @throws TemplateProblem if it exceeds the limit, the memory or the stack, or fails
+   * @throws TemplateProblem if it exceeds the limit, the memory or the stack, or fails, or if the
+   *     template exceeded the limit before
    */
   public <T> T within(String template, Callable<T> work) {
+    if (tooSlow.contains(template)) {
+      throw tooSlow(template, null);
+    }
     var task = new FutureTask<>(work);
     var thread = new Thread(task, "page " + template);
     thread.setDaemon(true);
@@ -36,8 +43,8 @@ public final class TimeLimit {
       return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {
       task.cancel(true);
-      var seconds = String.valueOf(limit.toSeconds());
-      throw TemplateProblem.of(template, Fault.TOO_SLOW, Map.of("seconds", seconds), e);
+      tooSlow.add(template);
+      throw tooSlow(template, e);
     } catch (InterruptedException e) {
       task.cancel(true);
       Thread.currentThread().interrupt();
@@ -45,6 +52,11 @@ public final class TimeLimit {
     } catch (ExecutionException e) {
       throw failure(template, e.getCause());
     }
+  }
+
+  private TemplateProblem tooSlow(String template, TimeoutException e) {
+    var seconds = String.valueOf(limit.toSeconds());
+    return TemplateProblem.of(template, Fault.TOO_SLOW, Map.of("seconds", seconds), e);
   }
 
   private static RuntimeException failure(String template, Throwable cause) {

@@ -1,17 +1,11 @@
 package gambrel.pages.render.template;
 
-import freemarker.ext.beans.BeanModel;
-import freemarker.ext.beans.ClassMemberAccessPolicy;
-import freemarker.ext.beans.MemberAccessPolicy;
 import freemarker.template.DefaultObjectWrapper;
+import freemarker.template.SimpleHash;
 import freemarker.template.SimpleScalar;
 import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import freemarker.template.Version;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
-import java.lang.reflect.Method;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -22,13 +16,12 @@ final class ViewWrapper extends DefaultObjectWrapper {
 
   ViewWrapper(Version version) {
     super(version);
-    setMemberAccessPolicy(new ViewAccess());
   }
 
   @Override
   protected TemplateModel handleUnknownType(Object value) throws TemplateModelException {
-    if (value instanceof Record) {
-      return new BeanModel(value, this);
+    if (value instanceof Record view) {
+      return components(view);
     }
     if (value instanceof Optional<?> optional) {
       return wrap(optional.orElse(null));
@@ -40,37 +33,15 @@ final class ViewWrapper extends DefaultObjectWrapper {
         "A view may not hold a " + value.getClass().getSimpleName() + ": give the page text.");
   }
 
-  /** Lets a template read the components of records and nothing else of any Java object. */
-  private static final class ViewAccess implements MemberAccessPolicy {
-
-    @Override
-    public ClassMemberAccessPolicy forClass(Class<?> type) {
-      return new ComponentsOnly();
-    }
-
-    @Override
-    public boolean isToStringAlwaysExposed() {
-      return false;
-    }
-
-    private static final class ComponentsOnly implements ClassMemberAccessPolicy {
-      @Override
-      public boolean isMethodExposed(Method method) {
-        var owner = method.getDeclaringClass();
-        return owner.isRecord()
-            && Arrays.stream(owner.getRecordComponents())
-                .anyMatch(component -> component.getAccessor().equals(method));
+  private TemplateModel components(Record view) throws TemplateModelException {
+    var components = new SimpleHash(this);
+    try {
+      for (var component : view.getClass().getRecordComponents()) {
+        components.put(component.getName(), component.getAccessor().invoke(view));
       }
-
-      @Override
-      public boolean isConstructorExposed(Constructor<?> constructor) {
-        return false;
-      }
-
-      @Override
-      public boolean isFieldExposed(Field field) {
-        return false;
-      }
+    } catch (ReflectiveOperationException e) {
+      throw new TemplateModelException(e);
     }
+    return components;
   }
 }
