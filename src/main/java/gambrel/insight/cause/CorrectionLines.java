@@ -85,7 +85,7 @@ final class CorrectionLines {
     }
     var row = rows.row(weighing.place());
     rows.all()
-        .filter(other -> other.cells().equals(row.cells()))
+        .filter(other -> other.values().equals(row.values()))
         .filter(other -> other.equals(row) || row.identity().isEmpty())
         .map(ExportRow::place)
         .sorted()
