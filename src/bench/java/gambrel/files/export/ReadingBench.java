@@ -80,8 +80,8 @@ public class ReadingBench {
   private List<ExportRow> rows(byte[] bytes) throws IOException {
     return new ExportFileReader("exports/bench1.csv", layout)
         .read(new ByteArrayInputStream(bytes))
-        .file()
-        .orElseThrow()
+        .files()
+        .get(0)
         .rows();
   }
 }

@@ -33,6 +33,6 @@ public record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> 
 
   /** Whether every cell from {@code index} on is blank. */
   public boolean isBlankFrom(int index) {
-    return cells.stream().skip(index).allMatch(String::isBlank);
+    return cells.size() <= index || cells.stream().skip(index).allMatch(String::isBlank);
   }
 }

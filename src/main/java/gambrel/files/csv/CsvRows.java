@@ -106,12 +106,13 @@ public final class CsvRows {
   }
 
   private Span span(int start) {
-    var scanner = new QuoteScanner(delimiter, quote);
-    String first = lines.get(start).text();
-    scanner.read(first);
-    if (!scanner.isOpen()) {
-      return span(scanner, start, start + 1, first);
+    var line = lines.get(start);
+    String first = line.text();
+    if (!line.overlong() && first.length() < MOST_CELLS && first.indexOf(quote) < 0) {
+      return new Span(start, start + 1, first, strange(first), true);
     }
+    var scanner = new QuoteScanner(delimiter, quote);
+    scanner.read(first);
     var text = new StringBuilder(first);
     int end = start + 1;
     while (scanner.isOpen() && mayContinue(start, end, text.length())) {
@@ -176,7 +177,9 @@ public final class CsvRows {
     try (var parser = CSVParser.parse(sound.toString(), format())) {
       var records = parser.iterator();
       return spans.stream()
-          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
+          .map(
+              s ->
+                  row(s, s.wellQuoted() ? List.of(records.next().values()) : beforeQuote(s.text())))
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

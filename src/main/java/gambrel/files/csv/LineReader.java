@@ -46,19 +46,32 @@ final class LineReader {
   }
 
   private TextLine line(int number) throws IOException {
+    int stop = stop();
+    if (stop < filled) {
+      String text = new String(block, at, stop - at);
+      at = stop;
+      return new TextLine(number, text, end(), false);
+    }
     var text = new StringBuilder();
     boolean overlong = false;
     while (hasMore() && !isEnd(block[at])) {
       int start = at;
-      while (at < filled && !isEnd(block[at])) {
-        at++;
-      }
+      at = stop();
       int room = TextLine.LONGEST - text.length();
       text.append(block, start, Math.min(room, at - start));
       overlong |= at - start > room;
     }
     String kept = overlong ? text.substring(0, BEGINNING) : text.toString();
     return new TextLine(number, kept, end(), overlong);
+  }
+
+  /** The index of the next line end in the block, else the end of the block. */
+  private int stop() {
+    int stop = at;
+    while (stop < filled && !isEnd(block[stop])) {
+      stop++;
+    }
+    return stop;
   }
 
   private static boolean isEnd(char c) {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
+import org.apache.commons.io.function.IOFunction;
 
 /**
  * Reads a file that another program may be writing. The content counts only if size, time and
@@ -17,30 +18,20 @@ public final class SteadyFile {
 
   private SteadyFile() {}
 
-  /** Opens a file. */
-  public interface Opener {
-    /** The file from its beginning. */
-    InputStream open(Path path) throws IOException;
-  }
-
-  /** Reads a file from its beginning. */
-  public interface Reading<T> {
-    /** The content of the file. */
-    T of(InputStream in) throws IOException;
-  }
-
   /**
    * The content of a file; empty if it changes at every reading.
    *
    * @param opener usually {@link Files#newInputStream}
+   * @param reading reads a file from its beginning
    */
-  public static <T> Optional<T> read(Path path, Opener opener, Reading<T> reading)
+  public static <T> Optional<T> read(
+      Path path, IOFunction<Path, InputStream> opener, IOFunction<InputStream, T> reading)
       throws IOException {
     for (int i = 0; i < TRIES; i++) {
       var before = FileState.of(path);
       T content;
-      try (var in = opener.open(path)) {
-        content = reading.of(in);
+      try (var in = opener.apply(path)) {
+        content = reading.apply(in);
       }
       if (FileState.of(path).equals(before)) {
         return Optional.of(content);

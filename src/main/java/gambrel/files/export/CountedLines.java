@@ -2,15 +2,15 @@ package gambrel.files.export;
 
 import gambrel.files.csv.TextForm;
 import gambrel.files.csv.TextLine;
-import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
+import org.apache.commons.io.ByteOrderMark;
+import org.apache.commons.io.input.BOMInputStream;
 
 /**
  * The lines of an export that may be rows: without those that its layout skips or ignores.
@@ -25,28 +25,20 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
 
   private static final int MOST_STEPS = 5_000_000;
 
+  /** Each of these marks overrules the character set of the layout. */
+  private static final ByteOrderMark[] MARKS = {
+    ByteOrderMark.UTF_8, ByteOrderMark.UTF_16BE, ByteOrderMark.UTF_16LE
+  };
+
   /** Reads a file. */
   public static CountedLines read(InputStream in, TextForm form) throws IOException {
-    var buffered = new BufferedInputStream(in);
-    buffered.mark(3);
-    var charset = charset(buffered.readNBytes(3), form.charset());
-    buffered.reset();
-    var all = TextLine.read(buffered, charset);
+    var marked = BOMInputStream.builder().setInputStream(in).setByteOrderMarks(MARKS).get();
+    var charset = marked.hasBOM() ? Charset.forName(marked.getBOMCharsetName()) : form.charset();
+    var all = TextLine.read(marked, charset);
     var rest = all.subList(Math.min(form.skip(), all.size()), all.size());
     return form.ignore()
         .map(expression -> without(expression, rest))
         .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));
-  }
-
-  /** The character set of a byte order mark, else {@code otherwise}. */
-  private static Charset charset(byte[] begin, Charset otherwise) {
-    int first = begin.length < 2 ? 0 : (begin[0] & 0xFF) << 8 | begin[1] & 0xFF;
-    if (first == 0xFEFF || first == 0xFFFE) {
-      return StandardCharsets.UTF_16;
-    }
-    return first == 0xEFBB && begin.length > 2 && (begin[2] & 0xFF) == 0xBF
-        ? StandardCharsets.UTF_8
-        : otherwise;
   }
 
   private static CountedLines without(Pattern expression, List<TextLine> lines) {

@@ -36,16 +36,8 @@ final class ExportFileReader {
     this.misfit = choice.fault();
   }
 
-  /** A file, if it could be read, and the notices about it as a whole. */
-  record Result(Optional<ExportFile> file, List<Notice> notices) {
-    /** A file that could not be read. */
-    static Result none(Notice why) {
-      return new Result(Optional.empty(), List.of(why));
-    }
-  }
-
   /** Reads the file. */
-  Result read(InputStream in) throws IOException {
+  Exports read(InputStream in) throws IOException {
     var counted = CountedLines.read(in, layout.text());
     counted
         .gaveUp()
@@ -61,7 +53,7 @@ final class ExportFileReader {
         Header.find(lines, layout.text(), header -> columns.positions(header).size())
             .map(header -> rows(lines, header))
             .orElse(List.of());
-    return new Result(Optional.of(new ExportFile(path, rows)), notices);
+    return new Exports(List.of(new ExportFile(path, rows)), notices);
   }
 
   private List<ExportRow> rows(List<TextLine> lines, Header header) {

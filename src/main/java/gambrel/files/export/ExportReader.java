@@ -10,11 +10,13 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.io.function.IOFunction;
 
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
@@ -40,7 +42,8 @@ public final class ExportReader {
   }
 
   /** As above, with files that {@code opener} opens. */
-  public static Exports read(Path folder, Shop shop, SteadyFile.Opener opener, Progress progress) {
+  public static Exports read(
+      Path folder, Shop shop, IOFunction<Path, InputStream> opener, Progress progress) {
     var notices = new ArrayList<Notice>();
     var layouts = new Layouts(folder, shop, notices);
     var top = folder.resolve(FOLDER);
@@ -67,7 +70,7 @@ public final class ExportReader {
                   })
               .toList();
       results.forEach(result -> notices.addAll(result.notices()));
-      return new Exports(results.stream().flatMap(r -> r.file().stream()).toList(), notices);
+      return new Exports(results.stream().flatMap(r -> r.files().stream()).toList(), notices);
     } catch (IOException e) {
       notices.add(ExportFileReader.unfinished(FOLDER, "NOT_LISTED"));
       return new Exports(List.of(), notices);
@@ -76,10 +79,10 @@ public final class ExportReader {
 
   /** A file to read with its layout. */
   private record Reading(ExportTree.Entry entry, Layouts.Choice layout) {
-    private ExportFileReader.Result read(SteadyFile.Opener opener) {
+    private Exports read(IOFunction<Path, InputStream> opener) {
       String path = entry.path();
       if (entry.fault().isPresent()) {
-        return ExportFileReader.Result.none(entry.fault().get());
+        return Exports.none(entry.fault().get());
       }
       try {
         return SteadyFile.read(
@@ -92,8 +95,8 @@ public final class ExportReader {
       }
     }
 
-    private ExportFileReader.Result none(String variant) {
-      return ExportFileReader.Result.none(ExportFileReader.unfinished(entry.path(), variant));
+    private Exports none(String variant) {
+      return Exports.none(ExportFileReader.unfinished(entry.path(), variant));
     }
   }
 }

@@ -2,25 +2,30 @@ package gambrel.files.export;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.layout.Layout;
+import gambrel.files.layout.TranslatedRow;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Makes rows of the records of one export file. */
 final class ExportRows {
+  private static final Field[] FIELDS = Field.values();
+  private static final Set<Field> EVERY = EnumSet.allOf(Field.class);
+
   /** The fields that a broken row keeps, to say whose it is. */
   private static final Set<Field> IDENTITY =
       EnumSet.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
 
   /** The fields whose texts hardly ever come again in a file. */
-  private static final Set<Field> UNIQUE = EnumSet.of(Field.TICKET, Field.TIME, Field.GROSS);
+  private static final Set<Field> UNIQUE = EnumSet.of(Field.TICKET, Field.TIME);
 
   /** The most characters of a cell in a column that is read. */
   private static final int LONGEST = 500;
@@ -30,6 +35,9 @@ final class ExportRows {
   private final int width;
   private final int fewest;
   private final Map<String, Integer> positions;
+
+  /** The position of each field by its ordinal; -1 for a field without a column. */
+  private final int[] places;
 
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
   private final Map<String, String> shared = new HashMap<>();
@@ -46,6 +54,8 @@ final class ExportRows {
     this.layout = layout;
     this.width = width;
     this.positions = positions;
+    this.places =
+        Stream.of(FIELDS).mapToInt(field -> positions.getOrDefault(field.id(), -1)).toArray();
     this.fewest = layout.fewest(positions);
   }
 
@@ -56,34 +66,42 @@ final class ExportRows {
 
   /** The row of a record that is broken for the reason {@code broken}, if any. */
   ExportRow row(CsvRow csv, Optional<Phrase> broken) {
-    var cells = new HashMap<String, String>();
-    positions.forEach(
-        (column, position) -> {
-          String text = csv.cell(position);
-          if (!text.isEmpty() && text.length() <= LONGEST) {
-            cells.put(column, text);
-          }
-        });
-    var read = layout.translation().apply(cells);
-    var fault = broken.or(read::broken);
-    var fields = new EnumMap<Field, String>(Field.class);
-    read.texts()
-        .forEach(
-            (field, text) -> {
-              if (fault.isEmpty() || IDENTITY.contains(field)) {
-                fields.put(
-                    field,
-                    UNIQUE.contains(field) ? text : shared.computeIfAbsent(text, same -> same));
-              }
-            });
-    var place = new Place(path, csv.line());
-    var row = new ExportRow(place, fields, layout.unit(), read.identity(), fault, csv.raw());
-    if (read.unreadable().isEmpty()) {
-      return row;
+    var translated = layout.translation().map(translation -> translation.apply(cells(csv)));
+    var fault = broken.or(() -> translated.flatMap(TranslatedRow::broken));
+    var kept = fault.isPresent() ? IDENTITY : EVERY;
+    var values = new String[FIELDS.length];
+    for (var field : FIELDS) {
+      String text =
+          !kept.contains(field)
+              ? ""
+              : translated.isPresent()
+                  ? translated.get().text(field)
+                  : cell(csv, places[field.ordinal()]);
+      boolean alone = text.isEmpty() || UNIQUE.contains(field);
+      values[field.ordinal()] = alone ? text : shared.computeIfAbsent(text, same -> same);
     }
-    var unreadable = new HashMap<>(read.unreadable());
-    unreadable.keySet().retainAll(fields.keySet());
-    return row.unreadable(unreadable);
+    translated.ifPresent(row -> row.unreadable().keySet().retainAll(kept));
+    return new ExportRow(
+        new Place(path, csv.line()),
+        List.of(values),
+        layout.unit(),
+        translated.flatMap(TranslatedRow::identity),
+        fault,
+        csv.raw(),
+        Map.copyOf(translated.map(TranslatedRow::unreadable).orElse(Map.of())));
+  }
+
+  private Map<String, String> cells(CsvRow csv) {
+    var cells = new HashMap<String, String>();
+    positions.forEach((column, position) -> cells.put(column, cell(csv, position)));
+    cells.values().removeIf(String::isEmpty);
+    return cells;
+  }
+
+  /** The text of a cell; empty where there is no column, or the text is too long. */
+  private static String cell(CsvRow csv, int position) {
+    String text = position < 0 ? "" : csv.cell(position);
+    return text.length() <= LONGEST ? text : "";
   }
 
   private Optional<Phrase> miscounted(CsvRow csv) {
@@ -100,6 +118,9 @@ final class ExportRows {
   }
 
   private Optional<Phrase> overlong(CsvRow csv) {
+    if (csv.cells().stream().allMatch(cell -> cell.length() <= LONGEST)) {
+      return Optional.empty();
+    }
     return positions.entrySet().stream()
         .filter(column -> csv.cell(column.getValue()).length() > LONGEST)
         .map(Map.Entry::getKey)

@@ -5,7 +5,7 @@ import gambrel.trade.rows.ExportFile;
 import java.util.List;
 
 /**
- * All export files of a shop.
+ * Export files of a shop.
  *
  * @param files in the order of their paths' bytes
  * @param notices about whole files; a broken row holds its own fault
@@ -15,5 +15,10 @@ public record Exports(List<ExportFile> files, List<Notice> notices) {
   public Exports {
     files = List.copyOf(files);
     notices = List.copyOf(notices);
+  }
+
+  /** No file, and why. */
+  static Exports none(Notice why) {
+    return new Exports(List.of(), List.of(why));
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.files.guess;
 
 import gambrel.files.csv.BadCell;
-import gambrel.files.layout.Numerals;
 import gambrel.files.layout.WeightText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -93,7 +92,7 @@ final class GuessNumbers {
   Optional<List<BigDecimal>> numbers(GuessTable.Column column) {
     char decimal = hasDecimalComma() ? ',' : '.';
     var mark = thousands().filter(c -> c != decimal);
-    var type = new WeightText(new Numerals(decimal, mark), false);
+    var type = new WeightText(decimal, mark, false);
     try {
       return Optional.of(column.values().stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {

@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  *     has
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
- * @param translation makes a row of stripped texts by column, without blank ones
+ * @param translation makes a row of stripped texts by column, without blank ones; empty if the
+ *     columns are the fields
  */
 public record Layout(
     Place place,
@@ -33,7 +34,7 @@ public record Layout(
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
-    Function<Map<String, String>, TranslatedRow> translation) {
+    Optional<Function<Map<String, String>, TranslatedRow>> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
       groups("scale", "ticket", "time", "body", "code", "net gross");
@@ -48,7 +49,7 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
-          TranslatedRow::new);
+          Optional.empty());
 
   /** Copies the lists. */
   public Layout {

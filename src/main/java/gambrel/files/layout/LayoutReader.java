@@ -62,14 +62,13 @@ final class LayoutReader {
     }
     var given = file.get("unit", LayoutTypes::unit);
     var unit = given.flatMap(single -> single);
-    var numerals = numerals();
+    var weights = weights(given.isPresent() && unit.isEmpty());
     int decimals = file.count("instore.decimals").orElse(USUAL_DECIMALS);
     var translation =
         new LayoutTranslation(
             mappings.values(),
             constants,
-            numerals,
-            new WeightText(numerals, given.isPresent() && unit.isEmpty()),
+            weights,
             unit,
             time(),
             file.get("instore", plan -> new InStorePlan(plan, decimals)),
@@ -77,7 +76,14 @@ final class LayoutReader {
             file.get("identity", LayoutTypes::columns).orElse(List.of()));
     var columns = new LayoutColumns(mappings.columns(), ownColumns());
     return new Layout(
-        place, text, columns, NEEDED, REACH, constants.keySet(), unit, translation::translate);
+        place,
+        text,
+        columns,
+        NEEDED,
+        REACH,
+        constants.keySet(),
+        unit,
+        Optional.of(translation::translate));
   }
 
   private TextForm text() {
@@ -98,13 +104,13 @@ final class LayoutReader {
         file.get("ignore", LayoutTypes::expression));
   }
 
-  private Numerals numerals() {
+  private WeightText weights(boolean poundsAndOunces) {
     char decimal = file.getCharacter("decimal", LayoutTypes::decimal).orElse('.');
     var thousands = file.getCharacter("thousands", LayoutTypes::thousands);
     if (thousands.isPresent() && thousands.get() == decimal) {
       file.refuse("thousands", "IS_DECIMAL_MARK");
     }
-    return new Numerals(decimal, thousands);
+    return new WeightText(decimal, thousands, poundsAndOunces);
   }
 
   private LayoutTime time() {

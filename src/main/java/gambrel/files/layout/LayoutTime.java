@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
+import java.time.temporal.TemporalQueries;
 import java.time.temporal.TemporalQuery;
 import java.util.List;
 import java.util.Optional;
@@ -74,11 +75,8 @@ record LayoutTime(
   }
 
   private static String offset(TemporalAccessor parsed) {
-    try {
-      return ZonedDateTime.from(parsed).getOffset().getId();
-    } catch (DateTimeException e) {
-      return "";
-    }
+    boolean zoned = parsed.query(TemporalQueries.zone()) != null;
+    return zoned ? ZonedDateTime.from(parsed).getOffset().getId() : "";
   }
 
   private static <T> Optional<T> parse(

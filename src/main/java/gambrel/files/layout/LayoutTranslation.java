@@ -19,8 +19,7 @@ import java.util.stream.Stream;
  *
  * @param values own values by column and foreign value
  * @param constants the texts for blank cells by column
- * @param numerals reads numbers
- * @param weights reads weights
+ * @param weights reads weights and numbers
  * @param unit the unit of weights for which nothing else names one
  * @param time reads times
  * @param inStore the plan of the shop's in-store numbers
@@ -30,7 +29,6 @@ import java.util.stream.Stream;
 record LayoutTranslation(
     Map<String, Map<String, String>> values,
     Map<String, String> constants,
-    Numerals numerals,
     WeightText weights,
     Optional<WeightUnit> unit,
     LayoutTime time,
@@ -53,14 +51,14 @@ record LayoutTranslation(
     boolean untimed = !raw.containsKey(Field.TIME.id()) && !raw.containsKey(LayoutColumns.DATE);
     constants.forEach((column, text) -> fillBlank(raw, column, text));
     var row = new TranslatedRow(raw);
-    row.replace(Field.PIECES, text -> numerals.read(text).toPlainString());
+    row.replace(Field.PIECES, text -> weights.number(text).toPlainString());
     translateWeights(row, unweighed ? barcode.net() : Optional.empty());
     if (unweighed) {
       barcode.fault().ifPresent(why -> row.refuseBarcode(label, why));
     }
     translateTime(row, raw, untimed ? barcode.date() : Optional.empty());
-    row.complete(identity(row, raw), broken(row, barcode));
-    return row;
+    return new TranslatedRow(
+        row.texts(), row.unreadable(), identity(row, raw), broken(row, barcode));
   }
 
   private String own(String column, String text) {

@@ -10,15 +10,24 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
-/** The fields of one row of an export, which a layout changes step by step. */
-public final class TranslatedRow {
-  private final Map<Field, String> texts = new EnumMap<>(Field.class);
-  private final Map<Field, Phrase> unreadable = new EnumMap<>(Field.class);
-  private Optional<String> identity = Optional.empty();
-  private Optional<Phrase> broken = Optional.empty();
+/**
+ * The fields of one row of an export, which a layout changes step by step.
+ *
+ * @param texts the texts by field, without blank ones
+ * @param unreadable the fields that cannot be read; each phrase quotes the cell and says why
+ * @param identity identifies the weighing where there is no ticket, if the layout says so
+ * @param broken why the row cannot be used, if it cannot
+ */
+public record TranslatedRow(
+    Map<Field, String> texts,
+    Map<Field, Phrase> unreadable,
+    Optional<String> identity,
+    Optional<Phrase> broken) {
 
   /** The columns that are fields of the stripped texts {@code cells}, which are not blank. */
   TranslatedRow(Map<String, String> cells) {
+    this(
+        new EnumMap<>(Field.class), new EnumMap<>(Field.class), Optional.empty(), Optional.empty());
     cells.forEach((column, text) -> Field.of(column).ifPresent(field -> texts.put(field, text)));
   }
 
@@ -54,12 +63,6 @@ public final class TranslatedRow {
     unreadable.put(Field.NET, Phrase.of("CELL.BARCODE").with("why", why));
   }
 
-  /** Sets what identifies the weighing, and why the row cannot be used. */
-  void complete(Optional<String> identity, Optional<Phrase> broken) {
-    this.identity = identity;
-    this.broken = broken;
-  }
-
   /** Whether the field has a text. */
   boolean has(Field field) {
     return texts.containsKey(field);
@@ -67,27 +70,11 @@ public final class TranslatedRow {
 
   /** The text of a field by which rows are compared, or empty. */
   String compared(Field field) {
-    String text = texts.getOrDefault(field, "");
-    return unreadable.containsKey(field) ? text + ExportRow.UNREADABLE : text;
+    return unreadable.containsKey(field) ? text(field) + ExportRow.UNREADABLE : text(field);
   }
 
-  /** The texts by field, without blank ones. */
-  public Map<Field, String> texts() {
-    return texts;
-  }
-
-  /** The fields that cannot be read; each phrase quotes the cell and says why. */
-  public Map<Field, Phrase> unreadable() {
-    return unreadable;
-  }
-
-  /** Identifies the weighing where there is no ticket, if the layout says so. */
-  public Optional<String> identity() {
-    return identity;
-  }
-
-  /** Why the row cannot be used, if it cannot. */
-  public Optional<Phrase> broken() {
-    return broken;
+  /** The text of a field, or empty. */
+  public String text(Field field) {
+    return texts.getOrDefault(field, "");
   }
 }

@@ -3,13 +3,19 @@ package gambrel.files.layout;
 import gambrel.files.barcode.BarcodeContent.Amount;
 import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.DecimalText;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads weights as scales write them: bare, with a unit, or in pounds and ounces. */
+/**
+ * Reads numbers and weights as the scales of one make write them: weights are bare, with a unit, or
+ * in pounds and ounces. Marks of decimals and thousands other than theirs are refused: {@code
+ * 1,250} is no number unless the layout says what its comma is.
+ */
 public final class WeightText {
   private static final BigDecimal OUNCES = BigDecimal.valueOf(16);
   private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\s*(kgs?|g|lbs?|oz)\\.?");
@@ -21,17 +27,37 @@ public final class WeightText {
   private static final String HALVES = "½¼¾⅛⅜⅝⅞";
   private static final String[] WRITTEN_OUT = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8"};
 
-  private final Numerals numerals;
+  private final char decimal;
+  private final Pattern form;
   private final boolean poundsAndOunces;
 
   /**
    * Weights of one make of scale.
    *
+   * @param decimal the mark before the decimals
+   * @param thousands the mark between groups of three digits, if the scale writes one
    * @param poundsAndOunces whether its weights are pounds and ounces; they are returned in ounces
    */
-  public WeightText(Numerals numerals, boolean poundsAndOunces) {
-    this.numerals = numerals;
+  public WeightText(char decimal, Optional<Character> thousands, boolean poundsAndOunces) {
+    this.decimal = decimal;
     this.poundsAndOunces = poundsAndOunces;
+    String grouped = thousands.map(mark -> "\\d{1,3}(?:" + group(mark) + "\\d{3})+|").orElse("");
+    this.form =
+        Pattern.compile(
+            "([+-]?)\\s*(?=.*\\d)(" + grouped + "\\d*)(?:" + quoted(decimal) + "(\\d*))?");
+  }
+
+  /** A blank is any blank of typography, an apostrophe any apostrophe. */
+  private static String group(char mark) {
+    return switch (mark) {
+      case ' ' -> "[ \u00A0\u2009\u202F]";
+      case '\'' -> "['\u2019]";
+      default -> quoted(mark);
+    };
+  }
+
+  private static String quoted(char mark) {
+    return Pattern.quote(Character.toString(mark));
   }
 
   /**
@@ -56,7 +82,7 @@ public final class WeightText {
     if (poundsAndOunces) {
       throw new BadCell("POUNDS_OR_OUNCES");
     }
-    return new Amount(numerals.read(plain), Optional.empty());
+    return new Amount(number(plain), Optional.empty());
   }
 
   private static String writtenOut(String text) {
@@ -74,15 +100,14 @@ public final class WeightText {
   }
 
   private Amount inUnit(String number, WeightUnit unit) {
-    var value =
-        unit == WeightUnit.OZ || unit == WeightUnit.LB ? mixed(number) : numerals.read(number);
+    var value = unit == WeightUnit.OZ || unit == WeightUnit.LB ? mixed(number) : number(number);
     return poundsAndOunces && unit == WeightUnit.LB
         ? new Amount(value.multiply(OUNCES), Optional.of(WeightUnit.OZ))
         : new Amount(value, Optional.of(unit));
   }
 
   private Amount ounces(Matcher both) {
-    var pounds = numerals.read(both.group(2));
+    var pounds = number(both.group(2));
     var ounces = mixed(both.group(3));
     if (ounces.signum() < 0 || ounces.compareTo(OUNCES) >= 0) {
       throw new BadCell("SIXTEEN_OUNCES");
@@ -95,14 +120,29 @@ public final class WeightText {
   private BigDecimal mixed(String text) {
     var parts = FRACTION.matcher(text);
     if (!parts.matches()) {
-      return numerals.read(text);
+      return number(text);
     }
-    var whole = parts.group(1) == null ? BigDecimal.ZERO : numerals.read(parts.group(1));
+    var whole = parts.group(1) == null ? BigDecimal.ZERO : number(parts.group(1));
     int above = Integer.parseInt(parts.group(2));
     int below = Integer.parseInt(parts.group(3));
     if (Integer.bitCount(below) != 1 || above >= below) {
       throw new BadCell("NOT_HALVES");
     }
     return whole.add(new BigDecimal(above).divide(new BigDecimal(below)));
+  }
+
+  /**
+   * The number that a text is, without a unit.
+   *
+   * @throws BadCell if it is none, or has more than 12 digits before or after the decimal mark
+   */
+  BigDecimal number(String text) {
+    var parts = form.matcher(text);
+    if (!parts.matches()) {
+      throw new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", "" + decimal));
+    }
+    String whole = parts.group(1) + parts.group(2).replaceAll("\\D", "");
+    return DecimalText.of(parts.group(3) == null ? whole : whole + '.' + parts.group(3))
+        .orElseThrow(() -> new BadCell("DIGITS"));
   }
 }

@@ -66,7 +66,7 @@ record CorrectionLines(RowIndex rows) {
     return !weighing.ticket().isEmpty()
         ? Stream.of(weighing.ticket())
         : rows.all()
-            .filter(other -> other.cells().equals(row.cells()))
+            .filter(other -> other.values().equals(row.values()))
             .filter(other -> other.equals(row) || row.identity().isEmpty())
             .map(ExportRow::place)
             .sorted()

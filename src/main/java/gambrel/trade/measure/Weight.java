@@ -1,6 +1,7 @@
 package gambrel.trade.measure;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Collection;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -62,7 +63,9 @@ public record Weight(long hundredThousandths) implements Comparable<Weight> {
 
   /** This as an exact percentage of {@code whole}, which must not be zero. */
   public BigFraction percentOf(Weight whole) {
-    return Exact.percent(fraction(), whole.fraction());
+    return BigFraction.of(
+        BigInteger.valueOf(hundredThousandths).multiply(BigInteger.valueOf(100)),
+        BigInteger.valueOf(whole.hundredThousandths));
   }
 
   /** Whole thousandths of the shop's unit, half away from zero. */

@@ -37,7 +37,6 @@ final class ClockChanges {
 
   private final ExportTimes times;
   private final ZoneId zone;
-  private final Map<String, Boolean> daysOfChange = new HashMap<>();
   private final Set<Place> secondPass = new HashSet<>();
   private final List<Notice> notices = new ArrayList<>();
 
@@ -67,18 +66,35 @@ final class ClockChanges {
   ClockChanges(ExportTimes times, Stream<ExportRow> rows) {
     this.times = times;
     this.zone = times.zone();
-    var clocks = Groups.inOrder(rows.flatMap(row -> timed(row).stream()), Timed::clock).values();
-    decide(clocks.stream().map(this::inRepeatedHour).filter(clock -> !clock.isEmpty()).toList());
-    var skipped = clocks.stream().flatMap(List::stream).filter(row -> offsets(row) == 0);
-    addNotices(skipped, this::skipped);
+    var changes = new HashMap<String, Boolean>();
+    var timed =
+        rows.filter(row -> changes.computeIfAbsent(day(row), this::isDayOfChange))
+            .flatMap(row -> timed(row).stream());
+    var clocks = Groups.inOrder(timed, Timed::clock).values();
+    var repeated = clocks.stream().map(this::inRepeatedHour).toList();
+    var inSecondPass = new HashMap<String, Boolean>();
+    for (var clock : repeated) {
+      int back = stepBack(clock);
+      for (int i = 0; back > 0 && i < clock.size(); i++) {
+        inSecondPass.putIfAbsent(clock.get(i).weighing(), i >= back);
+      }
+    }
+    var unclear = new LinkedHashMap<String, Timed>();
+    for (var clock : repeated) {
+      place(clock, inSecondPass).forEach(row -> unclear.putIfAbsent(row.weighing(), row));
+    }
+    addNotices(unclear.values().stream(), this::unclear);
+    addNotices(
+        clocks.stream().flatMap(List::stream).filter(row -> offsets(row) == 0), this::skipped);
+  }
+
+  private static String day(ExportRow row) {
+    String text = row.get(Field.TIME);
+    return text.substring(0, Math.min(ISO_DATE, text.length()));
   }
 
   private Optional<Timed> timed(ExportRow row) {
-    String text = row.get(Field.TIME);
-    String day = text.substring(0, Math.min(ISO_DATE, text.length()));
-    return daysOfChange.computeIfAbsent(day, this::isDayOfChange)
-        ? times.local(text).map(time -> new Timed(row, time))
-        : Optional.empty();
+    return times.local(row.get(Field.TIME)).map(time -> new Timed(row, time));
   }
 
   private boolean isDayOfChange(String day) {
@@ -120,21 +136,6 @@ final class ClockChanges {
       byTime += Integer.signum(clock.get(i).time().compareTo(clock.get(i - 1).time()));
     }
     return numbered ? byTicket < 0 : byTime <= -PLAINLY_BACK;
-  }
-
-  private void decide(List<List<Timed>> clocks) {
-    var inSecondPass = new HashMap<String, Boolean>();
-    for (var clock : clocks) {
-      int back = stepBack(clock);
-      for (int i = 0; back > 0 && i < clock.size(); i++) {
-        inSecondPass.putIfAbsent(clock.get(i).weighing(), i >= back);
-      }
-    }
-    var unclear = new LinkedHashMap<String, Timed>();
-    for (var clock : clocks) {
-      place(clock, inSecondPass).forEach(row -> unclear.putIfAbsent(row.weighing(), row));
-    }
-    addNotices(unclear.values().stream(), this::unclear);
   }
 
   /** Adds one notice for each scale and day. */

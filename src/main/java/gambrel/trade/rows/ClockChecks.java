@@ -24,15 +24,12 @@ public final class ClockChecks {
    * in another order than its counter and clock, which is so if more than one step and more than a
    * tenth of the steps go back.
    *
-   * @param rows in file and line order, without repeats
+   * @param rows of one file in line order, without repeats
    */
   public static List<Notice> jumpsBack(Stream<ReadRow> rows) {
     var numbered = rows.filter(row -> row.time().isPresent() && Tickets.isNumber(row.ticket()));
-    return Groups.inOrder(numbered, row -> row.place().file() + '\n' + row.scale())
-        .values()
-        .stream()
-        .flatMap(ClockChecks::jumpsOfScale)
-        .toList();
+    var scales = Groups.inOrder(numbered, ReadRow::scale).values();
+    return scales.stream().flatMap(ClockChecks::jumpsOfScale).toList();
   }
 
   private static Stream<Notice> jumpsOfScale(List<ReadRow> rows) {
@@ -43,11 +40,11 @@ public final class ClockChecks {
       var before = rows.get(i - 1);
       var after = rows.get(i);
       boolean counted = Tickets.compare(after.ticket(), before.ticket()) >= 0;
-      var fallen = Duration.between(time(after), time(before));
-      if (!counted || fallen.compareTo(Duration.ZERO) > 0) {
+      boolean fallen = time(after).isBefore(time(before));
+      if (!counted || fallen) {
         back++;
       }
-      if (counted && fallen.compareTo(SMALLEST_JUMP) > 0) {
+      if (counted && fallen && time(after).plus(SMALLEST_JUMP).isBefore(time(before))) {
         jumps.add(jump(before, after));
       }
     }

@@ -24,18 +24,18 @@ public record CorrectedRows(
     var overlay = new CorrectionOverlay(shop.corrections(), times, asOf);
     var corrected =
         files.stream().flatMap(file -> file.rows().stream()).map(overlay::apply).toList();
-    var clocks = new ClockChanges(times, corrected.stream().map(CorrectionOverlay.Corrected::row));
+    var clocks = new ClockChanges(times, corrected.stream());
     return new CorrectedRows(
-        corrected.parallelStream().map(row -> read(row, clocks, shop)).toList(),
+        corrected.parallelStream()
+            .map(row -> read(row, clocks, shop, overlay.removed().contains(row.place())))
+            .toList(),
         overlay.applied(),
         Stream.concat(overlay.unused().stream(), clocks.notices().stream()).toList());
   }
 
-  private static ReadRow read(
-      CorrectionOverlay.Corrected corrected, ClockChanges clocks, Shop shop) {
-    var row = corrected.row();
+  private static ReadRow read(ExportRow row, ClockChanges clocks, Shop shop, boolean removed) {
     var status = Status.of(row.get(Field.STATUS));
-    return new ReadRow(row, clocks.time(row), unit(row, shop), status, corrected.removed());
+    return new ReadRow(row, clocks.time(row), unit(row, shop), status, removed);
   }
 
   /** The unit that the row names, else that of the layout, the scale or the shop. */

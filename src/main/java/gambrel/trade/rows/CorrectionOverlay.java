@@ -2,16 +2,19 @@ package gambrel.trade.rows;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Correction;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -30,6 +33,7 @@ final class CorrectionOverlay {
   private final Map<String, List<Correction>> runs = new HashMap<>();
   private final Map<Correction, Boolean> used = new LinkedHashMap<>();
   private final List<AppliedCorrection> applied = new ArrayList<>();
+  private final Set<Place> removed = new HashSet<>();
 
   /** Takes the corrections that were decided by {@code asOf}. */
   CorrectionOverlay(List<Correction> corrections, ExportTimes times, OffsetDateTime asOf) {
@@ -57,28 +61,30 @@ final class CorrectionOverlay {
   }
 
   /**
-   * A row after its corrections.
-   *
-   * @param removed whether a correction removes it; its status cell then stays as it was
+   * The row with every correction that fits it; rows come in file and line order, each once. The
+   * status cell of a row that a correction removes stays as it was.
    */
-  record Corrected(ExportRow row, boolean removed) {}
-
-  /** The row with every correction that fits it; rows come in file and line order, each once. */
-  Corrected apply(ExportRow row) {
+  ExportRow apply(ExportRow row) {
     var corrected = row;
-    boolean removed = false;
     for (var correction : fitting(row)) {
       used.put(correction, true);
       var field = Field.of(correction.field()).orElseThrow();
       applied.add(new AppliedCorrection(row, corrected.get(field), correction));
       if (field == Field.STATUS) {
-        removed = correction.value().equalsIgnoreCase("void");
+        removed.remove(row.place());
       }
-      if (field != Field.STATUS || !removed) {
+      if (field == Field.STATUS && correction.value().equalsIgnoreCase("void")) {
+        removed.add(row.place());
+      } else {
         corrected = corrected.with(field, correction.value());
       }
     }
-    return new Corrected(corrected, removed);
+    return corrected;
+  }
+
+  /** The places of rows that a correction removes. */
+  Set<Place> removed() {
+    return removed;
   }
 
   private List<Correction> fitting(ExportRow row) {

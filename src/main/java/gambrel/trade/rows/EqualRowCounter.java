@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 final class EqualRowCounter {
   /** For each key, the contents of its weighings in the order of their numbers. */
-  private final Map<String, List<String>> contents = new HashMap<>();
+  private final Map<KeyedRow.Key, List<String>> contents = new HashMap<>();
 
   private final List<KeyedRow> numbered;
 
@@ -41,9 +41,9 @@ final class EqualRowCounter {
     var positions =
         IntStream.range(0, numbered.size())
             .boxed()
-            .filter(i -> numbered.get(i).key().startsWith(KeyedRow.IDENTITY))
+            .filter(i -> numbered.get(i).key().isIdentity())
             .filter(i -> numbered.get(i).status().isVoid() == voids);
-    Groups.inOrder(positions, i -> numbered.get(i).place().file() + '\n' + numbered.get(i).key())
+    Groups.inOrder(positions, i -> List.of(numbered.get(i).place().file(), numbered.get(i).key()))
         .values()
         .forEach(this::numberGroup);
   }
@@ -84,6 +84,6 @@ final class EqualRowCounter {
 
   private void give(int at, int number) {
     var row = numbered.get(at);
-    numbered.set(at, row.under(row.key() + '\n' + number));
+    numbered.set(at, row.under(row.key().numbered(number)));
   }
 }

@@ -12,8 +12,6 @@ import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads ISO 8601 times with a year of four digits from 1900 to 2199; a time without an offset is
@@ -24,8 +22,7 @@ final class ExportTimes {
   private static final int LAST_YEAR = 2199;
 
   /** The form that nearly every scale writes; the JDK's formatter takes several times as long. */
-  private static final Pattern USUAL =
-      Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)[T ](\\d\\d):(\\d\\d)(?::(\\d\\d))?");
+  private static final String USUAL = "0000-00-00T00:00:00";
 
   private static final DateTimeFormatter ISO =
       new DateTimeFormatterBuilder()
@@ -68,11 +65,10 @@ final class ExportTimes {
   }
 
   private static Optional<TemporalAccessor> parse(String text) {
-    var usual = USUAL.matcher(text);
     try {
       var parsed =
-          usual.matches()
-              ? usual(usual)
+          isUsual(text)
+              ? usual(text)
               : ISO.parseBest(iso(text), OffsetDateTime::from, LocalDateTime::from);
       int year = parsed.get(ChronoField.YEAR);
       return FIRST_YEAR <= year && year <= LAST_YEAR ? Optional.of(parsed) : Optional.empty();
@@ -85,13 +81,30 @@ final class ExportTimes {
     return text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
   }
 
-  private static LocalDateTime usual(Matcher parts) {
+  /** Whether a text has the usual form, with or without seconds, or with a blank for the T. */
+  private static boolean isUsual(String text) {
+    boolean usual = text.length() == USUAL.length() || text.length() == USUAL.lastIndexOf(':');
+    for (int i = 0; usual && i < text.length(); i++) {
+      char form = USUAL.charAt(i);
+      usual =
+          form == '0'
+              ? DecimalText.isDigits(text, i, i + 1)
+              : text.charAt(i) == form || form == 'T' && text.charAt(i) == ' ';
+    }
+    return usual;
+  }
+
+  private static LocalDateTime usual(String text) {
     return LocalDateTime.of(
-        Integer.parseInt(parts.group(1)),
-        Integer.parseInt(parts.group(2)),
-        Integer.parseInt(parts.group(3)),
-        Integer.parseInt(parts.group(4)),
-        Integer.parseInt(parts.group(5)),
-        parts.group(6) == null ? 0 : Integer.parseInt(parts.group(6)));
+        number(text, 0, 4),
+        number(text, 5, 7),
+        number(text, 8, 10),
+        number(text, 11, 13),
+        number(text, 14, 16),
+        text.length() == USUAL.length() ? number(text, 17, 19) : 0);
+  }
+
+  private static int number(String text, int from, int to) {
+    return Integer.parseInt(text, from, to, 10);
   }
 }

@@ -3,6 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -10,18 +11,52 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * A row with the texts by which it is compared with other rows.
+ * A row with what it is compared by.
  *
  * @param read the row
  * @param key equal for two rows of the same weighing
  * @param content equal for a row and its repeat
  */
-record KeyedRow(ReadRow read, String key, String content) {
-  /** The first word of the key of a row whose layout gives it an identity instead of a ticket. */
-  static final String IDENTITY = "identity\n";
-
+record KeyedRow(ReadRow read, Key key, String content) {
   private static final Set<Field> CONTENT =
       EnumSet.complementOf(EnumSet.of(Field.SCALE, Field.TICKET, Field.OPERATOR, Field.STATUS));
+
+  /**
+   * The weighing that a row is of.
+   *
+   * @param text the ticket; without one, after a word that says which, the identity, the content or
+   *     the text of a broken row
+   * @param day days since 1970 of a ticket with a readable time, else 0
+   * @param number of equal rows of a scale that counts no tickets, from 0
+   */
+  record Key(String scale, String text, long day, int number) {
+    private static final String IDENTITY = "identity\n";
+
+    private static Key of(ReadRow read) {
+      var row = read.row();
+      String ticket = read.ticket();
+      if (row.broken().isPresent()) {
+        return new Key("", "broken\n" + row.raw(), 0, 0);
+      }
+      if (ticket.isEmpty()) {
+        return row.identity()
+            .map(identity -> new Key("", IDENTITY + identity, 0, 0))
+            .orElseGet(() -> new Key(read.scale(), "content\n" + content(read), 0, 0));
+      }
+      return read.time()
+          .map(time -> new Key(read.scale(), ticket, time.toLocalDate().toEpochDay(), 0))
+          .orElseGet(() -> new Key(read.scale(), ticket + '\n' + row.get(Field.TIME), 0, 0));
+    }
+
+    /** Whether the row's layout gives it an identity instead of a ticket. */
+    boolean isIdentity() {
+      return text.startsWith(IDENTITY);
+    }
+
+    Key numbered(int place) {
+      return new Key(scale, text, day, place);
+    }
+  }
 
   /**
    * The rows that must be compared: void rows, rows whose ticket a void row names, and rows that
@@ -33,34 +68,17 @@ record KeyedRow(ReadRow read, String key, String content) {
         standing.stream()
             .flatMap(row -> row.status().voids().map(t -> Tickets.key(row.scale(), t)).stream())
             .collect(Collectors.toSet());
-    var keys = standing.parallelStream().map(KeyedRow::key).toList();
-    var numbers = keys.stream().collect(Collectors.toMap(key -> key, key -> 1, Integer::sum));
+    var keys = standing.stream().map(Key::of).toList();
+    var shared = new HashMap<Key, Boolean>();
+    keys.forEach(key -> shared.merge(key, false, (one, other) -> true));
     return IntStream.range(0, keys.size())
         .filter(
             i ->
-                standing.get(i).status().isVoid()
-                    || numbers.get(keys.get(i)) > 1
+                shared.get(keys.get(i))
+                    || standing.get(i).status().isVoid()
                     || !voided.isEmpty() && voided.contains(standing.get(i).ticketKey()))
         .mapToObj(i -> new KeyedRow(standing.get(i), keys.get(i), content(standing.get(i))))
         .toList();
-  }
-
-  private static String key(ReadRow read) {
-    var row = read.row();
-    String ticket = read.ticket();
-    if (row.broken().isPresent()) {
-      return "broken\n" + row.raw();
-    }
-    if (ticket.isEmpty()) {
-      return row.identity()
-          .map(IDENTITY::concat)
-          .orElseGet(() -> "content\n" + read.scale() + '\n' + content(read));
-    }
-    String day =
-        read.time()
-            .map(t -> Long.toString(t.toLocalDate().toEpochDay()))
-            .orElseGet(() -> "? " + row.get(Field.TIME));
-    return "ticket\n" + read.scale() + '\n' + ticket + '\n' + day;
   }
 
   private static String content(ReadRow read) {
@@ -82,7 +100,7 @@ record KeyedRow(ReadRow read, String key, String content) {
   }
 
   /** The same row under another key. */
-  KeyedRow under(String other) {
+  KeyedRow under(Key other) {
     return new KeyedRow(read, other, content);
   }
 

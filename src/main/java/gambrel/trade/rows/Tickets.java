@@ -13,7 +13,7 @@ final class Tickets {
 
   /** Whether a ticket is a plain number. */
   static boolean isNumber(String ticket) {
-    return !ticket.isEmpty() && ticket.chars().allMatch(c -> c >= '0' && c <= '9');
+    return !ticket.isEmpty() && DecimalText.isDigits(ticket, 0, ticket.length());
   }
 
   /** Compares two tickets that are plain numbers. */

@@ -4,7 +4,6 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.BenchEntry;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -12,57 +11,37 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /**
  * Fills blank cells of a row from the bench book. If several entries cover the time, the one that
  * began last counts; of those that began together, the last in the file.
  */
 final class BenchLookup {
-  private final Map<String, Scale> scales = new HashMap<>();
+  /** For each scale, the entry that counts from a moment on, if one does. */
+  private final Map<String, NavigableMap<OffsetDateTime, Optional<BenchEntry>>> scales =
+      new HashMap<>();
 
   /** The entries in the order of their file. */
   BenchLookup(List<BenchEntry> entries) {
     entries.stream()
-        .collect(Collectors.groupingBy(BenchEntry::scale))
-        .forEach((scale, ofScale) -> scales.put(scale, new Scale(ofScale)));
+        .sorted(Comparator.comparing(BenchEntry::from, OffsetDateTime.timeLineOrder()))
+        .forEach(this::add);
   }
 
-  /** The entries of one scale. */
-  private static final class Scale {
-    private final List<BenchEntry> entries;
+  /** Adds an entry that begins after those that were added before: it counts where it covers. */
+  private void add(BenchEntry entry) {
+    var moments =
+        scales.computeIfAbsent(
+            entry.scale(), scale -> new TreeMap<>(OffsetDateTime.timeLineOrder()));
+    var after = entry.to().plusNanos(1);
+    moments.put(after, at(moments, after));
+    moments.subMap(entry.from(), after).clear();
+    moments.put(entry.from(), Optional.of(entry));
+  }
 
-    /** For each entry, the latest end of the entries up to it. */
-    private final List<OffsetDateTime> ends = new ArrayList<>();
-
-    /** For each beginning, the position of the last entry that begins then. */
-    private final NavigableMap<OffsetDateTime, Integer> last =
-        new TreeMap<>(OffsetDateTime.timeLineOrder());
-
-    private Scale(List<BenchEntry> listed) {
-      entries =
-          listed.stream()
-              .sorted(Comparator.comparing(BenchEntry::from, last.comparator()))
-              .toList();
-      for (var entry : entries) {
-        var before = ends.isEmpty() ? entry.to() : ends.get(ends.size() - 1);
-        last.put(entry.from(), ends.size());
-        ends.add(before.isAfter(entry.to()) ? before : entry.to());
-      }
-    }
-
-    private Optional<BenchEntry> at(OffsetDateTime time) {
-      var begun = last.floorEntry(time);
-      for (int i = begun == null ? -1 : begun.getValue(); i >= 0; i--) {
-        if (!entries.get(i).to().isBefore(time)) {
-          return Optional.of(entries.get(i));
-        }
-        if (ends.get(i).isBefore(time)) {
-          return Optional.empty();
-        }
-      }
-      return Optional.empty();
-    }
+  private static Optional<BenchEntry> at(
+      NavigableMap<OffsetDateTime, Optional<BenchEntry>> moments, OffsetDateTime time) {
+    return Optional.ofNullable(moments.floorEntry(time)).flatMap(Map.Entry::getValue);
   }
 
   /**
@@ -75,7 +54,7 @@ final class BenchLookup {
   /** Fills body, batch and customer; without an entry for {@code time} the row stays as it is. */
   Filled fill(ExportRow row, String scale, OffsetDateTime time) {
     return Optional.ofNullable(scales.get(scale))
-        .flatMap(entries -> entries.at(time))
+        .flatMap(moments -> at(moments, time))
         .map(entry -> new Filled(fill(row, entry), entry.boner()))
         .orElseGet(() -> new Filled(row, ""));
   }

@@ -11,10 +11,11 @@ import gambrel.trade.rows.Field;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 
 /**
  * Finds weights that a scale cannot show: in the row's own unit no multiple of its division. The
@@ -32,28 +33,35 @@ final class DivisionCheck {
   /**
    * The notices about rows, then those about scales.
    *
+   * @param files the rows of each file
    * @param typed places of rows whose weight a correction gives; they are not checked
    */
-  static List<Notice> notices(List<ClassifiedRow> rows, Set<Place> typed) {
-    var checked =
-        rows.stream()
-            .filter(row -> row.weighing().isPresent() && !typed.contains(row.row().place()));
+  static List<Notice> notices(Collection<List<ClassifiedRow>> files, Set<Place> typed) {
     var byScale =
-        Groups.inOrder(
-            checked, row -> row.row().place().file() + '\n' + weighing(row).scale().id());
+        files.stream()
+            .map(rows -> rows.stream().filter(row -> isChecked(row, typed)))
+            .flatMap(rows -> Groups.inOrder(rows, DivisionCheck::scale).values().stream())
+            .toList();
     var notices = new ArrayList<Notice>();
     var wrongScales = new LinkedHashMap<String, List<List<ClassifiedRow>>>();
-    for (var ofScale : byScale.values()) {
-      var off = ofScale.parallelStream().filter(DivisionCheck::isOff).toList();
+    for (var ofScale : byScale) {
+      var off = ofScale.stream().filter(DivisionCheck::isOff).toList();
       if (off.size() > 1 && off.size() * ONE_IN >= ofScale.size()) {
-        String scale = weighing(off.get(0)).scale().id();
-        wrongScales.computeIfAbsent(scale, s -> new ArrayList<>()).add(off);
+        wrongScales.computeIfAbsent(scale(off.get(0)), s -> new ArrayList<>()).add(off);
       } else {
         notices.addAll(ofRows(off));
       }
     }
-    wrongScales.values().forEach(files -> notices.add(ofScale(files)));
+    wrongScales.values().forEach(off -> notices.add(ofScale(off)));
     return notices;
+  }
+
+  private static boolean isChecked(ClassifiedRow row, Set<Place> typed) {
+    return row.weighing().isPresent() && !typed.contains(row.row().place());
+  }
+
+  private static String scale(ClassifiedRow row) {
+    return weighing(row).scale().id();
   }
 
   private static Weighing weighing(ClassifiedRow row) {
@@ -87,14 +95,14 @@ final class DivisionCheck {
   }
 
   private static List<Notice> ofRows(List<ClassifiedRow> off) {
-    int shown = off.size() > MOST_NOTICES ? MOST_NOTICES - 1 : off.size();
-    var named = off.stream().limit(shown).map(row -> notice(row, "ROW"));
-    var more =
-        off.stream()
-            .skip(shown)
-            .limit(1)
-            .map(row -> notice(row, "MORE").with("more", off.size() - shown));
-    return Stream.concat(named, more).toList();
+    int last = MOST_NOTICES - 1;
+    return IntStream.range(0, Math.min(off.size(), MOST_NOTICES))
+        .mapToObj(
+            i ->
+                i == last && off.size() > MOST_NOTICES
+                    ? notice(off.get(i), "MORE").with("more", off.size() - last)
+                    : notice(off.get(i), "ROW"))
+        .toList();
   }
 
   private static Notice ofScale(List<List<ClassifiedRow>> files) {

@@ -1,5 +1,6 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.AppliedCorrection;
@@ -15,7 +16,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -64,18 +64,23 @@ public record Ledger(
     var references = new ReferenceLookup(shop);
     var classifier = new RowClassifier(shop, asOf, references, comparison);
     var rows = classifier.classify(corrected.rows(), done);
+    var byFile = Groups.inOrder(rows.stream(), row -> row.row().place().file());
 
     var notices = new ArrayList<>(corrected.notices());
     notices.addAll(comparison.unusedVoids());
-    notices.addAll(
-        ClockChecks.jumpsBack(read(rows, r -> r.disposition() != RowDisposition.REPEAT)));
+    byFile.forEach(
+        (file, of) ->
+            notices.addAll(
+                ClockChecks.jumpsBack(read(of, r -> r.disposition() != RowDisposition.REPEAT))));
     notices.addAll(
         ClockChecks.datedAhead(read(rows, r -> r.disposition() == RowDisposition.USED), asOf));
-    notices.addAll(DivisionCheck.notices(rows, typedWeights(corrected)));
+    notices.addAll(DivisionCheck.notices(byFile.values(), typedWeights(corrected)));
     notices.addAll(references.notices());
     return new Ledger(
         new Weighings(rows.stream().flatMap(row -> row.weighing().stream()).toList()),
-        counts(files, rows),
+        files.stream()
+            .map(f -> RowCount.of(f.path(), byFile.getOrDefault(f.path(), List.of())))
+            .toList(),
         rows.stream()
             .flatMap(row -> row.setAside().stream())
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
@@ -86,18 +91,6 @@ public record Ledger(
 
   private static Stream<ReadRow> read(List<ClassifiedRow> rows, Predicate<ClassifiedRow> which) {
     return rows.stream().filter(which).map(ClassifiedRow::row);
-  }
-
-  private static List<RowCount> counts(List<ExportFile> files, List<ClassifiedRow> rows) {
-    Map<String, Map<RowDisposition, Integer>> counts =
-        rows.stream()
-            .collect(
-                Collectors.groupingBy(
-                    row -> row.row().place().file(),
-                    Collectors.toMap(ClassifiedRow::disposition, row -> 1, Integer::sum)));
-    return files.stream()
-        .map(f -> RowCount.of(f.path(), counts.getOrDefault(f.path(), Map.of())))
-        .toList();
   }
 
   /** The rows whose weight a correction gives. */

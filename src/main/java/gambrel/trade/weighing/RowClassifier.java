@@ -42,9 +42,11 @@ final class RowClassifier {
     var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
     var weighings = classified.stream().flatMap(row -> row.weighing().stream());
     var beyond = RailLimit.beyond(shop, weighings);
-    return classified.stream()
-        .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
-        .toList();
+    return beyond.isEmpty()
+        ? classified
+        : classified.stream()
+            .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
+            .toList();
   }
 
   private ClassifiedRow classify(ReadRow row) {

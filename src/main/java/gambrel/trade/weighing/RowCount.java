@@ -1,7 +1,7 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.rows.RowDisposition;
-import java.util.Map;
+import java.util.List;
 
 /**
  * The number of rows of one export file by {@link RowDisposition}.
@@ -13,13 +13,15 @@ import java.util.Map;
  * @param setAside rows that wait for a person
  */
 public record RowCount(String file, int used, int repeat, int voided, int setAside) {
-  static RowCount of(String file, Map<RowDisposition, Integer> counts) {
+  static RowCount of(String file, List<ClassifiedRow> rows) {
+    var counts = new int[RowDisposition.values().length];
+    rows.forEach(row -> counts[row.disposition().ordinal()]++);
     return new RowCount(
         file,
-        counts.getOrDefault(RowDisposition.USED, 0),
-        counts.getOrDefault(RowDisposition.REPEAT, 0),
-        counts.getOrDefault(RowDisposition.VOID, 0),
-        counts.getOrDefault(RowDisposition.SET_ASIDE, 0));
+        counts[RowDisposition.USED.ordinal()],
+        counts[RowDisposition.REPEAT.ordinal()],
+        counts[RowDisposition.VOID.ordinal()],
+        counts[RowDisposition.SET_ASIDE.ordinal()]);
   }
 
   /** The number of all rows of the file. */

@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.io.function.IOFunction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,12 +39,12 @@ class SteadyFileTest {
     file = Files.writeString(folder.resolve("a.csv"), "one");
   }
 
-  private Optional<String> read(SteadyFile.Opener opener) throws IOException {
+  private Optional<String> read(IOFunction<Path, InputStream> opener) throws IOException {
     return SteadyFile.read(file, opener, in -> new String(in.readAllBytes(), UTF_8));
   }
 
   /** Opens a file to which something is added as soon as it has been read, so many times. */
-  private SteadyFile.Opener growing(int times) {
+  private IOFunction<Path, InputStream> growing(int times) {
     return path -> {
       var content = Files.readAllBytes(path);
       if (++opened <= times) {
@@ -101,7 +102,7 @@ class SteadyFileTest {
                 }));
   }
 
-  private Exports exports(SteadyFile.Opener opener) {
+  private Exports exports(IOFunction<Path, InputStream> opener) {
     var files = new ShopFiles(folder.resolve("shop"));
     files.with("exports/a.csv", EXPORT + "71,2.5\n").with("exports/b.csv", EXPORT + "72,1\n");
     return ExportReader.read(files.folder(), files.clean(), opener, Progress.NONE);
@@ -115,8 +116,8 @@ class SteadyFileTest {
   }
 
   /** Does something to the second of two exports whenever it is opened. */
-  private static SteadyFile.Opener second(SteadyFile.Opener opener) {
-    return path -> path.endsWith("b.csv") ? opener.open(path) : Files.newInputStream(path);
+  private static IOFunction<Path, InputStream> second(IOFunction<Path, InputStream> opener) {
+    return path -> path.endsWith("b.csv") ? opener.apply(path) : Files.newInputStream(path);
   }
 
   @Test

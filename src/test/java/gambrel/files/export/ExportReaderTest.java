@@ -12,6 +12,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowCells;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,7 +64,7 @@ class ExportReaderTest {
   @Test
   void aRowIsItsCellsByFieldWithItsPlaceAndText() {
     assertEquals(
-        new ExportRow(
+        RowCells.row(
             new Place("exports/a.csv", 2),
             Map.of(
                 Field.SCALE, "S1",
@@ -72,8 +73,6 @@ class ExportReaderTest {
                 Field.BODY, "B1",
                 Field.CODE, "71",
                 Field.NET, "2.5"),
-            Optional.empty(),
-            Optional.empty(),
             Optional.empty(),
             ROW),
         onlyRow(HEADER + ROW + "\n"));
@@ -105,7 +104,7 @@ class ExportReaderTest {
   @Test
   void blankLinesAreNoRowsAndBlankCellsNoEntries() {
     var row = onlyRow(HEADER + "\n  \n,,,,,2.5\n\n");
-    assertEquals(Map.of(Field.NET, "2.5"), row.cells());
+    assertEquals(Map.of(Field.NET, "2.5"), RowCells.of(row));
     assertEquals(4, row.place().line());
   }
 

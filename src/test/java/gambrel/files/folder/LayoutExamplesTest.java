@@ -9,6 +9,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowCells;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
@@ -57,7 +58,7 @@ public class LayoutExamplesTest {
   }
 
   private static String outline(ExportRow row) {
-    var fields = new TreeMap<>(row.cells());
+    var fields = new TreeMap<>(RowCells.of(row));
     row.unit().map(WeightUnit::id).ifPresent(unit -> fields.putIfAbsent(Field.UNIT, unit));
     return fields + row.broken().map(ENGLISH::of).orElse("");
   }

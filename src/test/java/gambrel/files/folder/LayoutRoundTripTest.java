@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.files.export.ExportReader;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowCells;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -42,7 +43,7 @@ class LayoutRoundTripTest {
 
   private static Map<Field, String> cells(ExportRow row) {
     assertEquals("", row.broken().map(ENGLISH::of).orElse(""));
-    return row.cells();
+    return RowCells.of(row);
   }
 
   private static List<Map<Field, String>> rows(SplittableRandom random) {

@@ -16,6 +16,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowCells;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -536,6 +537,6 @@ class LayoutTest {
     assertEquals(
         Map.of(
             Field.SCALE, "S1", Field.TICKET, "7", Field.TIME, "2026-07-01T09:00", Field.BODY, "B1"),
-        row.cells());
+        RowCells.of(row));
   }
 }

@@ -3,6 +3,7 @@ package gambrel.insight.cause;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.RowCells;
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.util.EnumMap;
@@ -79,7 +80,7 @@ final class ShopRow {
     cells.put(Field.TARE, print == Print.ALL ? decimal(tare) : "");
     cells.values().removeIf(String::isEmpty);
     String raw = String.join(",", cells.values());
-    return new ExportRow(place, cells, Optional.empty(), Optional.empty(), Optional.empty(), raw);
+    return RowCells.row(place, cells, Optional.empty(), raw);
   }
 
   private static String decimal(long thousandths) {

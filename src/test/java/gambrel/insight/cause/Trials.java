@@ -8,6 +8,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.rows.RowCells;
 import gambrel.trade.shop.Shop;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
@@ -161,7 +162,8 @@ final class Trials {
     System.out.println("  truth " + truth.cause() + " " + truth.owner());
     truth.rows().stream()
         .limit(4)
-        .forEach(r -> System.out.println("    " + r.ticket + " " + r.exported(Place.NONE).cells()));
+        .forEach(
+            r -> System.out.println("    " + r.ticket + " " + RowCells.of(r.exported(Place.NONE))));
     said.forEach(
         s ->
             System.out.println(

@@ -33,12 +33,10 @@ class EqualRowCounterTest {
 
   private static ReadRow row(String file, int line, String word) {
     var row =
-        new ExportRow(
+        RowCells.row(
             new Place(file, line),
             Map.of(Field.SCALE, "S1", Field.BODY, word.substring(0, 1)),
-            Optional.empty(),
             Optional.of("same"),
-            Optional.empty(),
             word);
     var status = Status.of(word.endsWith("x") ? "void" : "");
     return new ReadRow(row, Optional.of(NOON), Optional.empty(), status, word.endsWith("r"));
@@ -98,7 +96,8 @@ class EqualRowCounterTest {
 
   @Test
   void otherKeysAreLeftAlone() {
-    var row = new KeyedRow(row("f.csv", 2, "A"), "ticket\nS1\n7", "A");
+    var key = new KeyedRow.Key("S1", "7", 0, 0);
+    var row = new KeyedRow(row("f.csv", 2, "A"), key, "A");
     assertEquals(List.of(row), EqualRowCounter.number(List.of(row)));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.RowCells;
 import gambrel.trade.shop.BenchEntry;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -17,13 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BenchLookupTest {
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-03-02T06:00+10:00");
   private static final ExportRow BLANK =
-      new ExportRow(
-          new Place("exports/a.csv", 2),
-          Map.of(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          "");
+      RowCells.row(new Place("exports/a.csv", 2), Map.of(), Optional.empty(), "");
 
   private static OffsetDateTime minute(int minutes) {
     return START.plusMinutes(minutes);
