@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.QuoteMode;
@@ -23,9 +24,12 @@ public final class Csv {
     var text = new StringBuilder();
     try (var rows = table.rows()) {
       var printer = new CSVPrinter(text, FORMAT);
-      printer.printRecord(table.header());
-      for (var row : (Iterable<List<String>>) rows::iterator) {
-        printer.printRecord(row);
+      for (var row :
+          (Iterable<List<String>>) Stream.concat(Stream.of(table.header()), rows)::iterator) {
+        for (var cell : row) {
+          printer.print(cell);
+        }
+        printer.println();
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
