@@ -67,6 +67,10 @@ final class ExportFileReader {
   private List<ExportRow> rows(List<TextLine> lines, Header header) {
     var positions = layout.columns().positions(header);
     var fault = misfit.or(() -> fault(header, positions));
+    if (misfit.isEmpty() && layout.columns().areCompared() && !positions.isEmpty()) {
+      var place = new Place(path, header.row().line());
+      layout.columns().comparison(header).reportMistakes(name -> place, notices::add);
+    }
     if (fault.isPresent()) {
       int line = misfit.isPresent() ? 0 : header.row().line();
       notices.add(
@@ -108,7 +112,8 @@ final class ExportFileReader {
     if (named && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> Phrase.of("FAULT.FIRST_LINE").with("fault", why));
     }
-    var twice = header.twice(layout.columns().texts());
+    var columns = layout.columns();
+    var twice = columns.areCompared() ? List.<String>of() : header.twice(columns.texts());
     if (!twice.isEmpty()) {
       return Optional.of(Phrase.of("FAULT.TWICE").with("column", twice));
     }

@@ -1,10 +1,13 @@
 package gambrel.files.folder;
 
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.Unread.UnreadItem;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -16,18 +19,30 @@ import java.util.stream.Collectors;
  * @param bodies the bodies
  * @param tags the tags of bodies
  * @param scales the scales
+ * @param unreadItems items whose rows in {@code cuts.csv} cannot be read
  */
-record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
+record Known(
+    CutTrees cuts,
+    IdIndex customers,
+    IdIndex bodies,
+    Set<String> tags,
+    IdIndex scales,
+    List<UnreadItem> unreadItems) {
 
   /** The ids of these items, customers, bodies and scales. */
   static Known of(
-      CutTrees cuts, IdIndex customers, Collection<Body> bodies, Collection<String> scales) {
+      CutTrees cuts,
+      IdIndex customers,
+      Collection<Body> bodies,
+      Collection<String> scales,
+      List<UnreadItem> unreadItems) {
     return new Known(
         cuts,
         customers,
         new IdIndex(bodies.stream().map(Body::id).toList()),
         bodies.stream().flatMap(body -> body.tags().stream()).collect(Collectors.toSet()),
-        new IdIndex(scales));
+        new IdIndex(scales),
+        unreadItems);
   }
 
   /** Whether a text is a tag and not the id of a body. */
@@ -38,11 +53,23 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
   /** The item in a cell, which at least one species must have; empty if the cell is blank. */
   String optionalItem(ShopRow row, String column) {
     String item = row.get(column, CellTypes::item).orElse("");
-    boolean known = cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
-    if (!item.isEmpty() && !known) {
-      throw row.refuse(NoticeCode.REFERENCE_UNKNOWN, "ITEM", column, item);
+    if (!item.isEmpty() && !isItem(item)) {
+      throw row.refuse(
+          ShopRow.cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, "ITEM", row.place()), column, item));
     }
     return item;
+  }
+
+  /** Whether at least one species has an item. */
+  boolean isItem(String item) {
+    return cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
+  }
+
+  /** As {@link #optionalItem}, or an item whose own row cannot be read. */
+  String itemOfCode(ShopRow row, String column) {
+    return row.legible(column, CellTypes::item)
+        .filter(item -> unreadItems.stream().anyMatch(unread -> unread.item().equals(item)))
+        .orElseGet(() -> optionalItem(row, column));
   }
 
   /** As {@link #optionalItem}, but the cell must not be blank. */

@@ -17,8 +17,8 @@ public final class ShopReader {
 
   /**
    * Reads {@code folder}. The result is {@link ShopReading.Unreadable} if the folder, {@code
-   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A bad
-   * row is left out with a notice.
+   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A row
+   * that cannot be read draws a notice and is among what the shop has {@linkplain Shop#unread}.
    */
   public static ShopReading read(Path folder) {
     if (!Files.isDirectory(folder)) {
@@ -38,13 +38,22 @@ public final class ShopReader {
     var settings = read.settings();
     var folder = new ShopFolder(path, read.types(), notices);
     var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
+    var unreadItems = UnreadReader.items(folder);
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
     var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
-    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
+    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet(), unreadItems);
+    var codes = FloorTables.codes(folder, known);
+    var bench = FloorTables.bench(folder, known);
+    var charges = OfficeTables.charges(folder, known);
+    var values = OfficeTables.values(folder, known);
+    var batches = FloorTables.batches(folder);
+    var payments = OfficeTables.payments(folder, known);
+    var corrections = OfficeTables.corrections(folder, known);
+    var releases = OfficeTables.releases(folder, known);
     return new Shop(
         settings,
         cuts,
@@ -52,14 +61,15 @@ public final class ShopReader {
         BuiltInTables.foods(),
         customers,
         bodies,
-        FloorTables.codes(folder, known),
+        codes,
         scales,
-        FloorTables.bench(folder, known),
-        OfficeTables.charges(folder, known),
-        OfficeTables.values(folder, known),
-        FloorTables.batches(folder),
-        OfficeTables.payments(folder, known),
-        OfficeTables.corrections(folder, known),
-        OfficeTables.releases(folder, known));
+        bench,
+        charges,
+        values,
+        batches,
+        payments,
+        corrections,
+        releases,
+        UnreadReader.read(folder, known, bodies.values()));
   }
 }

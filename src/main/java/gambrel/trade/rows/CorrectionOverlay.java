@@ -3,6 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Correction;
+import gambrel.trade.shop.UnreadRow.NamedRows;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -101,6 +102,18 @@ final class CorrectionOverlay {
     found.removeIf(c -> c.date().isPresent() && !c.date().equals(date));
     found.sort(BY_DECISION.thenComparing(Correction::place));
     return found;
+  }
+
+  /** Whether a correction that cannot be read names a row. */
+  static boolean names(NamedRows named, ReadRow row) {
+    boolean onDate =
+        named.date().isEmpty() || named.date().equals(row.time().map(OffsetDateTime::toLocalDate));
+    boolean onScale = named.scale().filter(scale -> !scale.equals(row.scale())).isEmpty();
+    boolean ticket =
+        !row.ticket().isEmpty()
+            && (Tickets.key("", named.ticket()).equals(Tickets.key("", row.ticket()))
+                || inRun(named.ticket(), row.ticket()));
+    return onDate && (onScale && ticket || named.ticket().equals(row.place().toString()));
   }
 
   private static boolean inRun(String run, String ticket) {

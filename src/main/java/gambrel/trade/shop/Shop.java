@@ -26,6 +26,7 @@ import java.util.SortedMap;
  * @param payments in file order
  * @param corrections in file order
  * @param releases in file order
+ * @param unread what of the folder cannot be read
  */
 public record Shop(
     Settings settings,
@@ -42,7 +43,8 @@ public record Shop(
     Map<String, Batch> batches,
     List<Payment> payments,
     List<Correction> corrections,
-    List<Release> releases) {
+    List<Release> releases,
+    Unread unread) {
   /** Copies the collections. */
   public Shop {
     customers = ByteOrder.sorted(customers);

@@ -91,6 +91,13 @@ final class WeighingFactory {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
     }
+    var unread = shop.unread().item(code.item(), body.map(Body::species));
+    if (unread.isPresent()) {
+      throw new Refusal(
+          ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, unread.get())
+              .with("item", code.item())
+              .with("code", code.pattern()));
+    }
     boolean known =
         body.isPresent()
             ? has(body.get().species(), code)
