@@ -9,6 +9,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import java.io.IOException;
@@ -54,7 +55,8 @@ final class ExportFileReader {
                 notices.add(
                     Notice.of(NoticeCode.SETTING_BAD, "IGNORE_SLOW", layout.place())
                         .with("at", line)
-                        .with("export", path)));
+                        .with("export", path)
+                        .as(Severity.MARK)));
     var lines = counted.lines();
     var columns = layout.columns();
     var rows =

@@ -11,7 +11,6 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
-import gambrel.trade.notice.Severity;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -222,8 +221,7 @@ public final class SettingsFile {
 
   private void add(Notice notice, String key) {
     faulty = true;
-    var named = notice.with("key", key);
-    notices.add(name.equals(SHOP) ? named.as(Severity.STOP) : named.advising("LAYOUT"));
+    notices.add(notice.with("key", key).advising(name.equals(SHOP) ? "" : "LAYOUT"));
   }
 
   /** The last line that begins with the key; line 0 if none does. */

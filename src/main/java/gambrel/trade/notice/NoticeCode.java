@@ -15,8 +15,8 @@ public enum NoticeCode {
   COLUMN_NAME(Severity.NOTE),
   /** A row of the shop folder cannot be used. */
   SHOP_ROW_BAD(Severity.MARK),
-  /** A setting in shop.properties is not understood. */
-  SETTING_BAD(Severity.MARK),
+  /** A setting in shop.properties or a layout is not understood. */
+  SETTING_BAD(Severity.STOP),
   /** A file of the shop folder has the same id twice. */
   ID_TWICE(Severity.MARK),
   /** An id fits only without its leading zeros. */
