@@ -1,7 +1,6 @@
 package gambrel.files.folder;
 
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -12,20 +11,6 @@ import java.util.stream.Stream;
  * @param optional columns that may be missing
  */
 record FileColumns(String file, List<String> required, List<String> optional) {
-  private static final Set<String> OF_STATEMENTS =
-      Set.of(
-          "customers.csv",
-          "bodies.csv",
-          "shares.csv",
-          "charges.csv",
-          "payments.csv",
-          "corrections.csv");
-
-  /** Whether a row of the file that cannot be read holds the statements it could concern. */
-  boolean holdStatements() {
-    return OF_STATEMENTS.contains(file);
-  }
-
   /** A file with these required columns only. */
   static FileColumns of(String file, String... required) {
     return new FileColumns(file, List.of(required), List.of());

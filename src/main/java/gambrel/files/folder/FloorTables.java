@@ -108,12 +108,19 @@ final class FloorTables {
     }
     return new ScaleCode(
         pattern,
-        known.itemOfCode(row, "item"),
+        itemOfCode(row, known),
         step,
         row.text("description"),
         row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
         row.get("tare_each", CellTypes::yesNo).orElse(false),
         row.get("nominal", CellTypes::weight));
+  }
+
+  /** The item of a code; it is known even if its own row in cuts.csv cannot be read. */
+  private static String itemOfCode(ShopRow row, Known known) {
+    return row.legible("item", CellTypes::item)
+        .filter(row::isUnreadItem)
+        .orElseGet(() -> known.optionalItem(row, "item"));
   }
 
   /**

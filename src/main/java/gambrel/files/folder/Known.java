@@ -5,9 +5,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
-import gambrel.trade.shop.Unread.UnreadItem;
 import java.util.Collection;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -19,30 +17,18 @@ import java.util.stream.Collectors;
  * @param bodies the bodies
  * @param tags the tags of bodies
  * @param scales the scales
- * @param unreadItems items whose rows in {@code cuts.csv} cannot be read
  */
-record Known(
-    CutTrees cuts,
-    IdIndex customers,
-    IdIndex bodies,
-    Set<String> tags,
-    IdIndex scales,
-    List<UnreadItem> unreadItems) {
+record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
 
   /** The ids of these items, customers, bodies and scales. */
   static Known of(
-      CutTrees cuts,
-      IdIndex customers,
-      Collection<Body> bodies,
-      Collection<String> scales,
-      List<UnreadItem> unreadItems) {
+      CutTrees cuts, IdIndex customers, Collection<Body> bodies, Collection<String> scales) {
     return new Known(
         cuts,
         customers,
         new IdIndex(bodies.stream().map(Body::id).toList()),
         bodies.stream().flatMap(body -> body.tags().stream()).collect(Collectors.toSet()),
-        new IdIndex(scales),
-        unreadItems);
+        new IdIndex(scales));
   }
 
   /** Whether a text is a tag and not the id of a body. */
@@ -63,13 +49,6 @@ record Known(
   /** Whether at least one species has an item. */
   boolean isItem(String item) {
     return cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
-  }
-
-  /** As {@link #optionalItem}, or an item whose own row cannot be read. */
-  String itemOfCode(ShopRow row, String column) {
-    return row.legible(column, CellTypes::item)
-        .filter(item -> unreadItems.stream().anyMatch(unread -> unread.item().equals(item)))
-        .orElseGet(() -> optionalItem(row, column));
   }
 
   /** As {@link #optionalItem}, but the cell must not be blank. */

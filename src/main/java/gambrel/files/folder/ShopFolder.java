@@ -184,7 +184,8 @@ final class ShopFolder {
             boolean overfull = !found.isBlankFrom(header.width());
             if (found.broken().isPresent() || !found.isBlankFrom(0)) {
               var checked = found.brokenBy(found.broken().or(() -> fault(found, overfull)));
-              read(new ShopRow(columns, checked, overfull, positions, cells, this), reader);
+              var place = new Place(columns.file(), found.line());
+              read(new ShopRow(place, checked, overfull, positions, cells, this), reader);
             }
             return found.line();
           });

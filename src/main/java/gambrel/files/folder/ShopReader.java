@@ -38,14 +38,13 @@ public final class ShopReader {
     var settings = read.settings();
     var folder = new ShopFolder(path, read.types(), notices);
     var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
-    var unreadItems = UnreadReader.items(folder);
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
     var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
-    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet(), unreadItems);
+    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
     var codes = FloorTables.codes(folder, known);
     var bench = FloorTables.bench(folder, known);
     var charges = OfficeTables.charges(folder, known);
@@ -70,6 +69,6 @@ public final class ShopReader {
         payments,
         corrections,
         releases,
-        UnreadReader.read(folder, known, bodies.values()));
+        UnreadReader.read(folder, known));
   }
 }

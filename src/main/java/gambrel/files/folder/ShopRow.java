@@ -7,6 +7,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.UnreadRow;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +30,6 @@ final class ShopRow {
     }
   }
 
-  private final FileColumns columns;
   private final Place place;
   private final CsvRow row;
   private final boolean overfull;
@@ -42,20 +42,19 @@ final class ShopRow {
   /**
    * A row.
    *
-   * @param columns those of its file
+   * @param place file and line
    * @param overfull whether it has more cells than the header
    * @param positions the index of each known column
    * @param folder receives what is wrong with the row
    */
   ShopRow(
-      FileColumns columns,
+      Place place,
       CsvRow row,
       boolean overfull,
       Map<String, Integer> positions,
       CellTypes types,
       ShopFolder folder) {
-    this.columns = columns;
-    this.place = new Place(columns.file(), row.line());
+    this.place = place;
     this.row = row;
     this.overfull = overfull;
     this.positions = positions;
@@ -101,19 +100,24 @@ final class ShopRow {
       folder.addUnread(this);
       fault = Optional.of(notice);
     }
-    var holding = columns.holdStatements() ? notice.as(Severity.HOLD) : notice;
-    boolean plain = holding.code() == NoticeCode.SHOP_ROW_BAD && columns.holdStatements();
-    mark(plain ? holding.advising("UNREAD") : holding);
+    if (!UnreadRow.holds(place.file())) {
+      mark(notice);
+    } else {
+      var holding = notice.as(Severity.HOLD);
+      mark(notice.code() == NoticeCode.SHOP_ROW_BAD ? holding.advising("UNREAD") : holding);
+    }
+  }
+
+  /** Whether a row of {@code cuts.csv} that cannot be read names an item. */
+  boolean isUnreadItem(String item) {
+    return folder.unread().stream()
+        .filter(other -> other.place.file().equals("cuts.csv"))
+        .anyMatch(other -> other.legible("item", CellTypes::item).equals(Optional.of(item)));
   }
 
   /** Why the row counts as unread. */
   Optional<Notice> fault() {
     return fault;
-  }
-
-  /** Whether statements wait that the row could concern. */
-  boolean holdsStatements() {
-    return columns.holdStatements();
   }
 
   /** Whether the row has more cells than the header, so that none may stand in its place. */

@@ -18,7 +18,8 @@ public final class UnreadRows {
   public UnreadRows(Shop shop, Ledger ledger, OffsetDateTime asOf) {
     this.ledger = ledger;
     this.rows =
-        shop.unread().rows().stream()
+        shop.unread().stream()
+            .filter(row -> UnreadRow.holds(row.place().file()))
             .filter(row -> row.from().filter(from -> from.isAfter(asOf)).isEmpty())
             .toList();
   }
@@ -52,11 +53,11 @@ public final class UnreadRows {
 
   /** Whether all that a row names legibly fits a body. */
   private boolean concerns(UnreadRow row, BodyBalance balance) {
-    return row.body().filter(id -> !id.equals(balance.body().id())).isEmpty()
-        && row.species().filter(species -> species != balance.body().species()).isEmpty()
-        && row.customer().filter(customer -> !isOf(customer, balance)).isEmpty()
-        && row.item().filter(item -> !isWeighed(item, balance)).isEmpty()
-        && (row.rows().isEmpty() || isNamed(ledger.named().get(row.place()), balance));
+    return row.named("body").filter(id -> !id.equals(balance.body().id())).isEmpty()
+        && row.named("species").filter(id -> !id.equals(balance.body().species().id())).isEmpty()
+        && row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+        && row.named("item").filter(item -> !isWeighed(item, balance)).isEmpty()
+        && (row.named("ticket").isEmpty() || isNamed(ledger.named().get(row.place()), balance));
   }
 
   private static boolean isOf(String customer, BodyBalance balance) {

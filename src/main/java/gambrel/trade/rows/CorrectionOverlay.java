@@ -3,7 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Correction;
-import gambrel.trade.shop.UnreadRow.NamedRows;
+import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -105,15 +105,16 @@ final class CorrectionOverlay {
   }
 
   /** Whether a correction that cannot be read names a row. */
-  static boolean names(NamedRows named, ReadRow row) {
-    boolean onDate =
-        named.date().isEmpty() || named.date().equals(row.time().map(OffsetDateTime::toLocalDate));
-    boolean onScale = named.scale().filter(scale -> !scale.equals(row.scale())).isEmpty();
-    boolean ticket =
-        !row.ticket().isEmpty()
-            && (Tickets.key("", named.ticket()).equals(Tickets.key("", row.ticket()))
-                || inRun(named.ticket(), row.ticket()));
-    return onDate && (onScale && ticket || named.ticket().equals(row.place().toString()));
+  static boolean names(UnreadRow correction, ReadRow row) {
+    String ticket = correction.named("ticket").orElse("");
+    String date = row.time().map(time -> time.toLocalDate().toString()).orElse("");
+    boolean ofTicket =
+        inRun(ticket, row.ticket())
+            || !row.ticket().isEmpty()
+                && Tickets.key("", ticket).equals(Tickets.key("", row.ticket()));
+    boolean ofScale = correction.named("scale").filter(id -> !id.equals(row.scale())).isEmpty();
+    return correction.named("date").filter(on -> !on.equals(date)).isEmpty()
+        && (ofTicket && ofScale || ticket.equals(row.place().toString()));
   }
 
   private static boolean inRun(String run, String ticket) {

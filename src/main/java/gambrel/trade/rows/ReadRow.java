@@ -3,7 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Place;
-import gambrel.trade.shop.UnreadRow.NamedRows;
+import gambrel.trade.shop.UnreadRow;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 
@@ -34,8 +34,8 @@ public record ReadRow(
   }
 
   /** Whether a correction that cannot be read names this row. */
-  public boolean isNamedBy(NamedRows named) {
-    return CorrectionOverlay.names(named, this);
+  public boolean isNamedBy(UnreadRow correction) {
+    return CorrectionOverlay.names(correction, this);
   }
 
   String ticket() {

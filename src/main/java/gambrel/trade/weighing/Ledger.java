@@ -92,9 +92,9 @@ public record Ledger(
   private static Map<Place, NamedBodies> named(
       Shop shop, RowClassifier classifier, List<ReadRow> rows) {
     var named = new HashMap<Place, NamedBodies>();
-    for (var row : shop.unread().rows()) {
-      row.rows().ifPresent(by -> named.put(row.place(), classifier.named(by, rows)));
-    }
+    shop.unread().stream()
+        .filter(row -> row.named("ticket").isPresent())
+        .forEach(row -> named.put(row.place(), classifier.named(row, rows)));
     return named;
   }
 

@@ -47,7 +47,7 @@ final class ReferenceLookup {
     tags = new TagIndex(shop.bodies().values());
     shop.codes().forEach(code -> codes.putIfAbsent(code.pattern(), code));
     var patterns = new HashSet<>(codes.keySet());
-    patterns.addAll(shop.unread().codes().keySet());
+    shop.unread().stream().flatMap(row -> row.named("code").stream()).forEach(patterns::add);
     beginnings =
         patterns.stream()
             .filter(pattern -> pattern.endsWith("*"))
@@ -91,9 +91,9 @@ final class ReferenceLookup {
    */
   ScaleCode code(String text) throws Refusal {
     String pattern = pattern(text);
-    var unread = shop.unread().codes().get(pattern);
-    if (unread != null) {
-      throw new Refusal(unread(NoticeCode.CODE_UNKNOWN, unread).with("code", text));
+    var unread = shop.unread("codes.csv", "code", pattern).findFirst();
+    if (unread.isPresent()) {
+      throw new Refusal(unread(NoticeCode.CODE_UNKNOWN, unread.get().place()).with("code", text));
     }
     return codes.get(pattern);
   }

@@ -9,7 +9,7 @@ import gambrel.trade.rows.RowComparison;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
-import gambrel.trade.shop.UnreadRow.NamedRows;
+import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -88,7 +88,8 @@ final class RowClassifier {
         row,
         RowDisposition.SET_ASIDE,
         Optional.empty(),
-        Optional.of(new SetAside(reason, bodies(row, filled(row)), row.effective(asOf))));
+        Optional.of(
+            new SetAside(reason, bodies(row, filled(row).get(Field.BODY)), row.effective(asOf))));
   }
 
   /** The row with what the bench book fills, so that the body named there counts as its own. */
@@ -96,20 +97,22 @@ final class RowClassifier {
     return row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
   }
 
-  private List<String> bodies(ReadRow row, ExportRow filled) {
+  private List<String> bodies(ReadRow row, String named) {
     var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
-    return references.candidates(filled.get(Field.BODY), date).stream().map(Body::id).toList();
+    return references.candidates(named, date).stream().map(Body::id).toList();
   }
 
   /** What the rows are about that a correction names which cannot be read. */
-  NamedBodies named(NamedRows by, List<ReadRow> rows) {
+  NamedBodies named(UnreadRow correction, List<ReadRow> rows) {
+    String field = correction.named("field").orElse(Field.BODY.id());
+    String value = field.equals(Field.BODY.id()) ? correction.named("value").orElse("") : "";
     var bodies = new HashSet<String>();
     var batches = new HashSet<String>();
     for (var row : rows) {
-      if (row.isNamedBy(by)) {
+      if (row.isNamedBy(correction)) {
         var filled = filled(row);
-        bodies.addAll(bodies(row, filled));
-        bodies.addAll(by.bodies());
+        bodies.addAll(bodies(row, filled.get(Field.BODY)));
+        bodies.addAll(bodies(row, value));
         batches.add(references.batch(filled.get(Field.BATCH)));
       }
     }

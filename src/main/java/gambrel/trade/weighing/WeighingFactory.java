@@ -14,6 +14,7 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import gambrel.trade.shop.UnreadRow;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -91,10 +92,13 @@ final class WeighingFactory {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
     }
-    var unread = shop.unread().item(code.item(), body.map(Body::species));
+    var unread =
+        shop.unread("cuts.csv", "item", code.item())
+            .filter(row -> body.isEmpty() || fits(row, body.get().species()))
+            .findFirst();
     if (unread.isPresent()) {
       throw new Refusal(
-          ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, unread.get())
+          ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, unread.get().place())
               .with("item", code.item())
               .with("code", code.pattern()));
     }
@@ -105,6 +109,10 @@ final class WeighingFactory {
     if (!known) {
       throw new Refusal(itemNotInSpecies(code, body));
     }
+  }
+
+  private static boolean fits(UnreadRow row, Species species) {
+    return row.named("species").filter(id -> !id.equals(species.id())).isEmpty();
   }
 
   private boolean has(Species species, ScaleCode code) {

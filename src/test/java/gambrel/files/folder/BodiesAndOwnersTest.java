@@ -92,8 +92,8 @@ class BodiesAndOwnersTest {
     assertTrue(message.startsWith(column + " \"" + bad + "\" "), message);
     assertEquals(blank, files.read().shop().bodies());
     assertEquals(Severity.HOLD, notice.severity());
-    var unread = files.read().shop().unread().rows();
-    assertEquals(Optional.of("B1"), unread.get(0).body());
+    var unread = files.read().shop().unread();
+    assertEquals(Optional.of("B1"), unread.get(0).named("body"));
     assertEquals(column + " " + bad, unread.get(0).column() + " " + unread.get(0).cell());
   }
 
@@ -182,7 +182,7 @@ class BodiesAndOwnersTest {
   void aBodyWithAShareThatCannotBeReadWaits(String share, NoticeCode code) {
     files.with("shares.csv", "body,customer,share\nB1,ash,1/2\nB1,bea,1/2\nB1,bea," + share + "\n");
     assertEquals(Severity.HOLD, files.refuses(code, "shares.csv", 4).severity());
-    assertEquals(Optional.of("B1"), files.read().shop().unread().rows().get(0).body());
+    assertEquals(Optional.of("B1"), files.read().shop().unread().get(0).named("body"));
   }
 
   @Test
