@@ -154,6 +154,8 @@ class UnreadRowsTest extends SceneTest {
     assertEquals(0, found.rows("bodies", "body=B2").size());
     assertEquals("9 = 6 + 0 + 0 + 3", found.counts());
     assertEquals(1, found.exit());
+    assertTrue(found.notice("body-unknown", "message").contains("bodies.csv, line 3. 3 rows"));
+    assertEquals("Correct line 3 of bodies.csv.", found.notice("body-unknown", "advice"));
   }
 
   @ParameterizedTest
@@ -232,6 +234,12 @@ class UnreadRowsTest extends SceneTest {
     assertEquals("held loss-high;row-set-aside", found.state("B1"));
     assertEquals("issued", found.state("B2"));
     assertTrue(found.notice("item-not-in-species", "message").contains("cuts.csv, line 2"));
+  }
+
+  @Test
+  void anItemOfAnotherSpeciesIsKnownWhereItsRowIsNotConcerned() {
+    scene.file("cuts.csv", "species,item,parent,name,kind", "lamb,mince,,,meet");
+    assertEquals("neither", waiting(scene.at(LATER)));
   }
 
   @Test

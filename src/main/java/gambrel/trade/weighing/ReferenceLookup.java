@@ -141,9 +141,7 @@ final class ReferenceLookup {
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw tags.outOfTime(text, date)
-          .map(Refusal::new)
-          .orElseGet(() -> new Refusal(NoticeCode.BODY_UNKNOWN, "named", text));
+      throw tags.outOfTime(text, date).map(Refusal::new).orElseGet(() -> unknownBody(text));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
@@ -152,6 +150,15 @@ final class ReferenceLookup {
               .with("bodies", all(candidates)));
     }
     return Optional.of(candidates.get(0));
+  }
+
+  private Refusal unknownBody(String text) {
+    return new Refusal(
+        shop.unread("bodies.csv", "body", text)
+            .findFirst()
+            .map(row -> unread(NoticeCode.BODY_UNKNOWN, row.place()))
+            .orElseGet(() -> Notice.of(NoticeCode.BODY_UNKNOWN))
+            .with("named", text));
   }
 
   private static Value all(List<Body> bodies) {

@@ -92,31 +92,33 @@ final class WeighingFactory {
     if (code.item().isEmpty() || !code.step().movesMass()) {
       return;
     }
-    var unread =
-        shop.unread("cuts.csv", "item", code.item())
-            .filter(row -> body.isEmpty() || fits(row, body.get().species()))
-            .findFirst();
-    if (unread.isPresent()) {
-      throw new Refusal(
-          ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, unread.get().place())
-              .with("item", code.item())
-              .with("code", code.pattern()));
-    }
     boolean known =
         body.isPresent()
             ? has(body.get().species(), code)
             : Stream.of(Species.values()).anyMatch(species -> has(species, code));
     if (!known) {
-      throw new Refusal(itemNotInSpecies(code, body));
+      throw new Refusal(
+          unread(code, body.map(Body::species))
+              .map(row -> ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, row.place()))
+              .map(notice -> notice.with("item", code.item()).with("code", code.pattern()))
+              .orElseGet(() -> itemNotInSpecies(code, body)));
     }
   }
 
-  private static boolean fits(UnreadRow row, Species species) {
-    return row.named("species").filter(id -> !id.equals(species.id())).isEmpty();
+  /** Whether a species has an item; one whose row cannot be read counts as unknown. */
+  private boolean has(Species species, ScaleCode code) {
+    return shop.cuts().of(species).find(code.item()).isPresent()
+        && unread(code, Optional.of(species)).isEmpty();
   }
 
-  private boolean has(Species species, ScaleCode code) {
-    return shop.cuts().of(species).find(code.item()).isPresent();
+  private Optional<UnreadRow> unread(ScaleCode code, Optional<Species> species) {
+    return shop.unread("cuts.csv", "item", code.item())
+        .filter(row -> row.named("species").isEmpty() || fits(row, species))
+        .findFirst();
+  }
+
+  private static boolean fits(UnreadRow row, Optional<Species> species) {
+    return species.isEmpty() || row.named("species").equals(species.map(Species::id));
   }
 
   private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body) {
