@@ -33,6 +33,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** The nightly job: makes a night and publishes it at once. */
@@ -141,13 +142,15 @@ public final class NightlyRun {
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before));
-    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    Function<Figures, String> digest = figures -> Digest.of(RegisterStore.bytes(figures));
+    var night = IssuePlan.heldForMoney(reckoned, before, digest);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
     notices.addAll(causes.notices());
     notices.addAll(OrderedParallel.result(lost));
-    var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
+    var plan = IssuePlan.of(night, before, digest);
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
     var statements = new Statements(night, pages, store, changes, cache, notices);

@@ -35,7 +35,7 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     var marked = BOMInputStream.builder().setInputStream(in).setByteOrderMarks(MARKS).get();
     var charset = marked.hasBOM() ? Charset.forName(marked.getBOMCharsetName()) : form.charset();
     var all = TextLine.read(marked, charset);
-    var rest = all.subList(Math.min(form.skip(), all.size()), all.size());
+    var rest = all.stream().dropWhile(line -> line.number() <= form.skip()).toList();
     return form.ignore()
         .map(expression -> without(expression, rest))
         .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));
