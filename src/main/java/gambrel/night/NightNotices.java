@@ -17,7 +17,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The notices about the shop folder and its figures, with the severity of their consequences
@@ -30,18 +32,25 @@ final class NightNotices {
 
   private final Inputs inputs;
   private final Night night;
-  private final Set<ReasonCode> holding;
+  private final Set<Reason> holding;
+  private final Set<Reason> released;
 
   NightNotices(Inputs inputs, Night night) {
     this.inputs = inputs;
     this.night = night;
-    this.holding =
-        night.bodies().values().stream()
-            .map(BodyAccount::decision)
-            .filter(decision -> decision.state() == State.HELD)
-            .flatMap(decision -> decision.reasons().stream())
-            .map(Reason::code)
-            .collect(Collectors.toSet());
+    this.holding = reasons(d -> d.state() == State.HELD ? d.reasons().stream() : Stream.empty());
+    this.released = reasons(decision -> decision.released().stream());
+  }
+
+  private Set<Reason> reasons(Function<Decision, Stream<Reason>> which) {
+    return night.bodies().values().stream()
+        .map(BodyAccount::decision)
+        .flatMap(which)
+        .collect(Collectors.toSet());
+  }
+
+  private boolean holds(ReasonCode code) {
+    return holding.stream().anyMatch(reason -> reason.code() == code);
   }
 
   /** Whether any statement may be wrong because a table or an export could not be read. */
@@ -77,10 +86,10 @@ final class NightNotices {
   private Notice ofFigures(Notice notice) {
     boolean holds =
         switch (notice.code()) {
-          case BATCH_OUT -> holding.contains(ReasonCode.BATCH_OUT);
-          case BATCH_LATE -> holding.contains(ReasonCode.BATCH_LATE);
-          case SCALE_FAILED -> holding.contains(ReasonCode.SCALE_FAILED);
-          case SHARES_SUM ->
+          case BATCH_OUT -> holds(ReasonCode.BATCH_OUT);
+          case BATCH_LATE -> holds(ReasonCode.BATCH_LATE);
+          case SCALE_FAILED -> holds(ReasonCode.SCALE_FAILED);
+          case SHARES_SUM, RAIL_TWICE ->
               decision(notice.body()).filter(d -> d.state() == State.HELD).isPresent();
           default -> true;
         };
@@ -110,12 +119,9 @@ final class NightNotices {
         && ExportReader.COLUMNS_UNKNOWN.equals(row.notice().saying().values().get("fault"));
   }
 
-  /** Whether every body that a row names was released from waiting for it. */
+  /** Whether bodies were released from waiting for a row, and none waits for it. */
   private boolean isReleased(SetAside row) {
     var reason = new Reason(ReasonCode.ROW_SET_ASIDE, row.name());
-    return !row.bodies().isEmpty()
-        && row.bodies().stream()
-            .allMatch(
-                body -> decision(body).filter(d -> d.released().contains(reason)).isPresent());
+    return released.contains(reason) && !holding.contains(reason);
   }
 }

@@ -28,7 +28,7 @@ public class BodyBench {
     Shop shop = plant.inputs().shop();
     settings = shop.settings();
     Map<String, BatchBalance> batches = night.batches();
-    reader = new BodyReader(settings, batches);
+    reader = new BodyReader(settings, batches, night.asOf());
     bodies = night.bodies().values().stream().map(a -> a.balance().weighings()).toList();
   }
 

@@ -2,6 +2,7 @@ package gambrel.trade.balance;
 
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
@@ -123,7 +124,8 @@ public record BodyFigures(
    * @param lastCut moment of the last cut
    * @param lastCold latest date of a cold weighing
    * @param lastAged latest date of an aged weighing
-   * @param daysHung days from slaughter to the first cut
+   * @param daysHung days from slaughter to the first cut; to the last rail weighing of a body that
+   *     is not cut, once it is settled
    * @param hoursChilled hours from the last hot to the last cold weighing
    */
   public record Times(
@@ -139,10 +141,15 @@ public record BodyFigures(
      * The times of a body.
      *
      * @param cuts its cuts, earliest first
+     * @param settled whether it is not cut and has hung to its end
      */
-    static Times of(BodyWeighings weighings, List<Weighing> cuts) {
+    static Times of(BodyWeighings weighings, List<Weighing> cuts, boolean settled) {
       var cold = weighings.of(Step.COLD);
       var firstCut = cuts.stream().findFirst().map(Weighing::date);
+      var end =
+          weighings.body().outcome() == Outcome.CUT
+              ? firstCut
+              : latestDate(weighings.rail()).filter(day -> settled);
       return new Times(
           firstCut,
           last(cuts),
@@ -152,9 +159,8 @@ public record BodyFigures(
               .body()
               .killed()
               .flatMap(
-                  killed ->
-                      firstCut.map(cut -> Math.toIntExact(ChronoUnit.DAYS.between(killed, cut)))),
-          last(weighings.of(Step.HOT)).flatMap(hot -> last(cold).map(end -> hours(hot, end))));
+                  killed -> end.map(day -> Math.toIntExact(ChronoUnit.DAYS.between(killed, day)))),
+          last(weighings.of(Step.HOT)).flatMap(hot -> last(cold).map(c -> hours(hot, c))));
     }
 
     private static Optional<OffsetDateTime> last(List<Weighing> weighings) {

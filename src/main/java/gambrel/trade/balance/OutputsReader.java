@@ -31,18 +31,20 @@ final class OutputsReader {
   }
 
   /**
-   * The outputs; empty before the first end product.
+   * The outputs; empty before the first end product, and until a body that is not cut is settled.
    *
    * @param into the weighings that make the weight into the boning room
    * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
+   * @param settled whether a body that is not cut has hung to its end
    */
-  Optional<Outputs> read(BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out) {
+  Optional<Outputs> read(
+      BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out, boolean settled) {
     var boning = weights.boning();
     var trimmed = weights.trimmedBeforeCold().plus(weights.trimmedAfterCold());
     return switch (weighings.body().outcome()) {
       case CANCELLED -> Optional.empty();
-      case WHOLE -> boning.map(w -> uncut(w, trimmed));
-      case CONDEMNED -> boning.map(w -> uncut(Weight.ZERO, trimmed));
+      case WHOLE -> boning.filter(w -> settled).map(w -> uncut(w, trimmed));
+      case CONDEMNED -> settled ? Optional.of(uncut(Weight.ZERO, trimmed)) : Optional.empty();
       case CUT ->
           hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
     };

@@ -61,8 +61,11 @@ final class FigureNotices {
   }
 
   void unused(Release release) {
+    boolean close = release.action() == Release.Action.CLOSE;
     notices.add(
-        Notice.of(NoticeCode.RELEASE_UNUSED, release.place())
+        (close
+                ? Notice.of(NoticeCode.RELEASE_UNUSED, "CLOSE", release.place())
+                : Notice.of(NoticeCode.RELEASE_UNUSED, release.place()))
             .aboutBody(release.body())
             .with("on", release.on().toLocalDateTime()));
   }
@@ -80,6 +83,14 @@ final class FigureNotices {
     if (balance.fromBlock()) {
       notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
     }
+    Judge.railTwice(balance)
+        .forEach(
+            (weighing, reason) ->
+                notices.add(
+                    Notice.of(NoticeCode.RAIL_TWICE, weighing.place())
+                        .aboutTicket(weighing.scale().id(), weighing.ticket())
+                        .aboutBody(body.id())
+                        .withAll(reason.saying())));
     int limit = reckoning.shop().settings().limits().daysHung();
     balance
         .daysHung()

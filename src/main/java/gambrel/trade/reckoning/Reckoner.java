@@ -45,15 +45,18 @@ public final class Reckoner {
 
   /** The night at {@code asOf}. */
   public Night at(OffsetDateTime asOf) {
-    var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
+    var moment = local(asOf);
     var reckoning = reckoning(moment, progress);
     var releases = new Releases(shop.releases(), moment);
-    var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
+    var decider = new Decider(reckoning.judge(), releases);
     var computed = progressOfReleases(reckoning, releases);
     var notices = new FigureNotices(reckoning);
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
       released.put(id, released(id, releases, notices, computed));
+      if (!reckoning.balances().get(id).isPacked()) {
+        releases.of(id, Release.Action.CLOSE).forEach(notices::unused);
+      }
     }
     var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
     reckoning.balances().values().parallelStream()
@@ -69,6 +72,10 @@ public final class Reckoner {
         bodies,
         notices.all(),
         shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
+  }
+
+  private OffsetDateTime local(OffsetDateTime moment) {
+    return moment.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
   }
 
   private static BodyAccount account(
@@ -88,7 +95,7 @@ public final class Reckoner {
     long moments =
         reckoning.balances().keySet().stream()
             .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
-            .map(Release::on)
+            .map(release -> local(release.on()))
             .filter(on -> !reckonings.containsKey(on))
             .distinct()
             .count();
@@ -99,18 +106,14 @@ public final class Reckoner {
       String body, Releases releases, FigureNotices notices, LongConsumer computed) {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
-      boolean isNew = !reckonings.containsKey(release.on());
-      var then = reckoning(release.on(), Progress.NONE);
+      var on = local(release.on());
+      boolean isNew = !reckonings.containsKey(on);
+      var then = reckoning(on, Progress.NONE);
       if (isNew) {
         computed.accept(1);
       }
-      var decider =
-          new Decider(
-              shop.settings(),
-              release.on(),
-              then.judge(),
-              new Releases(shop.releases(), release.on()));
-      var covered = decider.holding(then.balances().get(body), then.bill(body));
+      var decider = new Decider(then.judge(), new Releases(shop.releases(), on));
+      var covered = decider.releasable(then.balances().get(body), then.bill(body));
       if (covered.isEmpty()) {
         notices.unused(release);
       }
