@@ -17,9 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The notices about the shop folder and its figures, with the severity of their consequences
@@ -32,25 +30,18 @@ final class NightNotices {
 
   private final Inputs inputs;
   private final Night night;
-  private final Set<Reason> holding;
-  private final Set<Reason> released;
+  private final Set<ReasonCode> holding;
 
   NightNotices(Inputs inputs, Night night) {
     this.inputs = inputs;
     this.night = night;
-    this.holding = reasons(d -> d.state() == State.HELD ? d.reasons().stream() : Stream.empty());
-    this.released = reasons(decision -> decision.released().stream());
-  }
-
-  private Set<Reason> reasons(Function<Decision, Stream<Reason>> which) {
-    return night.bodies().values().stream()
-        .map(BodyAccount::decision)
-        .flatMap(which)
-        .collect(Collectors.toSet());
-  }
-
-  private boolean holds(ReasonCode code) {
-    return holding.stream().anyMatch(reason -> reason.code() == code);
+    this.holding =
+        night.bodies().values().stream()
+            .map(BodyAccount::decision)
+            .filter(decision -> decision.state() == State.HELD)
+            .flatMap(decision -> decision.reasons().stream())
+            .map(Reason::code)
+            .collect(Collectors.toSet());
   }
 
   /** Whether any statement may be wrong because a table or an export could not be read. */
@@ -86,9 +77,9 @@ final class NightNotices {
   private Notice ofFigures(Notice notice) {
     boolean holds =
         switch (notice.code()) {
-          case BATCH_OUT -> holds(ReasonCode.BATCH_OUT);
-          case BATCH_LATE -> holds(ReasonCode.BATCH_LATE);
-          case SCALE_FAILED -> holds(ReasonCode.SCALE_FAILED);
+          case BATCH_OUT -> holding.contains(ReasonCode.BATCH_OUT);
+          case BATCH_LATE -> holding.contains(ReasonCode.BATCH_LATE);
+          case SCALE_FAILED -> holding.contains(ReasonCode.SCALE_FAILED);
           case SHARES_SUM, RAIL_TWICE ->
               decision(notice.body()).filter(d -> d.state() == State.HELD).isPresent();
           default -> true;
@@ -122,6 +113,8 @@ final class NightNotices {
   /** Whether bodies were released from waiting for a row, and none waits for it. */
   private boolean isReleased(SetAside row) {
     var reason = new Reason(ReasonCode.ROW_SET_ASIDE, row.name());
-    return released.contains(reason) && !holding.contains(reason);
+    var decisions = night.bodies().values().stream().map(BodyAccount::decision).toList();
+    return decisions.stream().anyMatch(decision -> decision.released().contains(reason))
+        && decisions.stream().noneMatch(decision -> decision.reasons().contains(reason));
   }
 }

@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.State;
 @State(Scope.Benchmark)
 @OperationsPerInvocation(Plant.BODIES)
 public class BodyBench {
-  private final HungTrees hung = new HungTrees();
+  private final HungTree.Cache hung = new HungTree.Cache();
   private Settings settings;
   private BodyReader reader;
   private List<BodyWeighings> bodies;

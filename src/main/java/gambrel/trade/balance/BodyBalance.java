@@ -25,6 +25,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *     no rail trim
  * @param pieces the pieces weighed on the block
  * @param batches its batches, by id
+ * @param finished whether all that is expected of it is there and quiet hours have passed
  * @param figures its figures
  */
 public record BodyBalance(
@@ -38,6 +39,7 @@ public record BodyBalance(
     List<Weighing> outOfBoning,
     List<PieceBalance> pieces,
     List<BatchBalance> batches,
+    boolean finished,
     BodyFigures figures) {
   /** Copies the lists. */
   public BodyBalance {
@@ -87,6 +89,10 @@ public record BodyBalance(
 
   /** Whether it has a pack, tub or bin, offal and rail trim aside. */
   public boolean isPacked() {
+    return isPacked(cuts);
+  }
+
+  static boolean isPacked(List<Weighing> cuts) {
     return cuts.stream().anyMatch(w -> w.step() != Step.BLOCK);
   }
 

@@ -33,6 +33,20 @@ public record BodyFigures(
     Times times) {
 
   /**
+   * How the weight into the boning room (W) of a body that was cut divides. Offal and rail trim are
+   * left out. Together with the cutting loss, or with what was not weighed, the parts add up to W.
+   *
+   * @param home packs, and its parts of finished batches
+   * @param pending meat in open batches
+   * @param bone bone in bins; zero if the shop weighs no bins
+   * @param fat fat in bins; zero if the shop weighs no bins
+   * @param waste anything else in bins; zero if the shop weighs no bins
+   * @param batchLoss meat that finished batches lost
+   */
+  public record BoningSplit(
+      Weight home, Weight pending, Weight bone, Weight fat, Weight waste, Weight batchLoss) {}
+
+  /**
    * Weights from live to the boning room; each empty if unknown.
    *
    * @param live live weight, as the shop wrote it down, weighed or guessed
@@ -124,8 +138,8 @@ public record BodyFigures(
    * @param lastCut moment of the last cut
    * @param lastCold latest date of a cold weighing
    * @param lastAged latest date of an aged weighing
-   * @param daysHung days from slaughter to the first cut; to the last rail weighing of a body that
-   *     is not cut, once it is settled
+   * @param daysHung days from slaughter to the first cut; for a body that is not cut to its last
+   *     rail weighing, once it is finished
    * @param hoursChilled hours from the last hot to the last cold weighing
    */
   public record Times(
@@ -141,15 +155,15 @@ public record BodyFigures(
      * The times of a body.
      *
      * @param cuts its cuts, earliest first
-     * @param settled whether it is not cut and has hung to its end
+     * @param finished whether quiet hours have passed
      */
-    static Times of(BodyWeighings weighings, List<Weighing> cuts, boolean settled) {
+    static Times of(BodyWeighings weighings, List<Weighing> cuts, boolean finished) {
       var cold = weighings.of(Step.COLD);
       var firstCut = cuts.stream().findFirst().map(Weighing::date);
       var end =
           weighings.body().outcome() == Outcome.CUT
               ? firstCut
-              : latestDate(weighings.rail()).filter(day -> settled);
+              : latestDate(weighings.rail()).filter(day -> finished);
       return new Times(
           firstCut,
           last(cuts),

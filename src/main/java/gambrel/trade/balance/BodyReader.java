@@ -8,7 +8,7 @@ import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +19,7 @@ public final class BodyReader {
   private final Settings settings;
   private final OffsetDateTime asOf;
   private final Uncertainty uncertainty;
-  private final HungTrees hung = new HungTrees();
+  private final HungTree.Cache hung = new HungTree.Cache();
   private final Map<String, BatchBalance> batches;
 
   /** For a shop with these settings and batches, at the moment {@code asOf}. */
@@ -43,8 +43,8 @@ public final class BodyReader {
     var batchesOf = batchesOf(weighings);
     var weights = weights(weighings, rail, trim, into);
     var reader = new OutputsReader(settings, uncertainty, weighings, batchesOf);
-    boolean settled = isSettled(weighings);
-    var outputs = reader.read(weights, into, out, settled);
+    boolean finished = isFinished(weighings, cuts);
+    var outputs = reader.read(weights, into, out, finished);
     return new BodyBalance(
         weighings,
         rail,
@@ -56,6 +56,7 @@ public final class BodyReader {
         out,
         blocks.balances(out, uncertainty),
         batchesOf,
+        finished,
         new BodyFigures(
             weights,
             outputs,
@@ -63,38 +64,38 @@ public final class BodyReader {
                 .filter(o -> weighings.body().outcome() == Outcome.CUT)
                 .map(o -> reader.split(out)),
             BodyFigures.Shares.of(rail, weights, outputs),
-            BodyFigures.Times.of(weighings, cuts, settled)));
+            BodyFigures.Times.of(weighings, cuts, finished)));
   }
 
   /**
-   * Whether quiet hours have passed since the last rail weighing of a body that is not cut. A body
-   * left whole must have a weighing of the last step of the rail. Quiet hours of a condemned body
-   * that never hung run from the end of the day of its kill.
+   * Whether all that is expected of a body is there and quiet hours have passed: for a body that is
+   * cut, a pack, tub or bin; for one left whole, the last weighing that the rail takes. Quiet hours
+   * of a condemned body that never hung run from the end of the day of its kill.
    */
-  private boolean isSettled(BodyWeighings weighings) {
+  private boolean isFinished(BodyWeighings weighings, List<Weighing> cuts) {
     var body = weighings.body();
     var rail = weighings.rail();
-    var steps = settings.railOf(body.species());
-    boolean isHung =
-        steps.isEmpty() ? !rail.isEmpty() : !weighings.of(Collections.max(steps)).isEmpty();
-    var end =
-        rail.stream()
-            .reduce((first, second) -> second)
-            .map(Weighing::time)
-            .or(() -> body.killed().map(this::endOf));
+    var last = settings.railOf(body.species()).stream().max(Comparator.naturalOrder());
     return switch (body.outcome()) {
-      case CUT, CANCELLED -> false;
-      case WHOLE -> isHung && end.filter(this::isQuietSince).isPresent();
-      case CONDEMNED -> end.filter(this::isQuietSince).isPresent();
+      case CUT -> BodyBalance.isPacked(cuts) && isQuietSince(lastTime(weighings.all()));
+      case WHOLE ->
+          last.filter(step -> weighings.of(step).isEmpty()).isEmpty()
+              && isQuietSince(lastTime(rail));
+      case CONDEMNED -> isQuietSince(lastTime(rail).or(() -> body.killed().map(this::endOf)));
+      case CANCELLED -> false;
     };
+  }
+
+  private static Optional<OffsetDateTime> lastTime(List<Weighing> weighings) {
+    return weighings.stream().reduce((one, next) -> next).map(Weighing::time);
   }
 
   private OffsetDateTime endOf(LocalDate day) {
     return day.plusDays(1).atStartOfDay(settings.zone()).toOffsetDateTime();
   }
 
-  private boolean isQuietSince(OffsetDateTime time) {
-    return !time.plusHours(settings.quietHours()).isAfter(asOf);
+  private boolean isQuietSince(Optional<OffsetDateTime> time) {
+    return time.filter(t -> !t.plusHours(settings.quietHours()).isAfter(asOf)).isPresent();
   }
 
   private static BodyFigures.Weights weights(

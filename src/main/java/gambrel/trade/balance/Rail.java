@@ -2,6 +2,7 @@ package gambrel.trade.balance;
 
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -38,9 +39,12 @@ public record Rail(
     }
   }
 
-  /** Weights of parts that lie under a part which stands at the same step; they do not count. */
-  public List<PartWeight> beyond() {
-    return Stream.of(hot, cold, aged).flatMap(weights -> weights.beyond().stream()).toList();
+  /** Weighings of parts that lie under a part which stands at their step; they do not count. */
+  public List<Weighing> beyond() {
+    return Stream.of(hot, cold, aged)
+        .flatMap(weights -> weights.beyond().stream())
+        .flatMap(piece -> piece.weighings().stream())
+        .toList();
   }
 
   /** Whether aged weights stand for some parts of the weight into the boning room only. */

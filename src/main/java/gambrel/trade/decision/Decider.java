@@ -76,19 +76,10 @@ public final class Decider {
     if (judge.isCutLately(balance) && judge.isIncomplete(balance)) {
       waiting.add(new Reason(ReasonCode.PART_CUT, ""));
     }
-    return waiting.isEmpty() && isFinished(balance) ? Optional.empty() : Optional.of(waiting);
+    return waiting.isEmpty() && balance.finished() ? Optional.empty() : Optional.of(waiting);
   }
 
   private static Reason batchOpen(String batch) {
     return new Reason(ReasonCode.BATCH_OPEN, batch).with("batch", batch);
-  }
-
-  private boolean isFinished(BodyBalance balance) {
-    if (balance.body().outcome() != Outcome.CUT) {
-      // Its figures appear when quiet hours have passed since its last rail weighing.
-      return balance.outputs().isPresent();
-    }
-    var all = balance.weighings().all();
-    return balance.isPacked() && judge.isQuietSince(all.get(all.size() - 1).time());
   }
 }

@@ -16,10 +16,8 @@ import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
-import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -53,21 +51,10 @@ public final class Judge {
     this.usual = usual;
   }
 
-  /** Whether the shop's quiet hours have passed since {@code time}. */
-  boolean isQuietSince(OffsetDateTime time) {
-    return hasPassed(settings.quietHours(), time);
-  }
-
   /** Whether its last cut is so recent that the rest may still be cut. */
   boolean isCutLately(BodyBalance balance) {
-    return balance
-        .lastCut()
-        .filter(time -> !hasPassed(24 * settings.cuttingDays(), time))
-        .isPresent();
-  }
-
-  private boolean hasPassed(int hours, OffsetDateTime time) {
-    return Duration.between(time, asOf).compareTo(Duration.ofHours(hours)) >= 0;
+    var since = asOf.minusHours(24L * settings.cuttingDays());
+    return balance.lastCut().filter(time -> time.isAfter(since)).isPresent();
   }
 
   /** Whether so much of it is missing that it looks cut in part. */
@@ -87,9 +74,14 @@ public final class Judge {
       usual.fault(balance).ifPresent(reasons::add);
     }
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
+      boolean own = row.bodies().contains(balance.body().id());
       reasons.add(
-          new Reason(ReasonCode.ROW_SET_ASIDE, row.name())
+          new Reason(
+                  ReasonCode.ROW_SET_ASIDE,
+                  row.name(),
+                  Phrase.of(own ? "REASON.ROW_SET_ASIDE" : "REASON.ROW_SET_ASIDE.BATCH"))
               .with("row", row.name())
+              .with("batch", row.batch())
               .with("ticket", row.notice().ticket()));
     }
     balance.batches().forEach(batch -> findBatchFaults(batch, reasons));
@@ -112,7 +104,7 @@ public final class Judge {
   }
 
   private void findRailFaults(BodyBalance balance, Set<Reason> reasons) {
-    railTwice(balance).values().forEach(reasons::add);
+    balance.rail().beyond().forEach(weighing -> reasons.add(railTwice(balance, weighing)));
     if (balance.fromBlock() || balance.body().outcome() == Outcome.CONDEMNED) {
       return;
     }
@@ -150,21 +142,13 @@ public final class Judge {
         .orElseGet(() -> new Value.Text(item));
   }
 
-  /** A reason for each rail weighing beyond what the body has, by the weighing. */
-  public static Map<Weighing, Reason> railTwice(BodyBalance balance) {
-    var reasons = new LinkedHashMap<Weighing, Reason>();
-    for (var piece : balance.rail().beyond()) {
-      for (var weighing : piece.weighings()) {
-        reasons.put(
-            weighing,
-            new Reason(ReasonCode.RAIL_TWICE, weighing.name())
-                .with("row", weighing.name())
-                .with("ticket", weighing.ticket())
-                .with("step", weighing.step().id())
-                .with("part", part(balance, weighing.item())));
-      }
-    }
-    return reasons;
+  /** The reason for a rail weighing beyond what the body has. */
+  public static Reason railTwice(BodyBalance balance, Weighing weighing) {
+    return new Reason(ReasonCode.RAIL_TWICE, weighing.name())
+        .with("row", weighing.name())
+        .with("ticket", weighing.ticket())
+        .with("step", weighing.step().id())
+        .with("part", part(balance, weighing.item()));
   }
 
   private void findBatchFaults(BatchBalance batch, Set<Reason> reasons) {

@@ -8,15 +8,13 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
-import java.time.Duration;
-import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -26,79 +24,69 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class UsualShares {
   private static final int MOST = 20;
   private static final int FEWEST = 5;
-  private static final BigFraction OF_USUAL = BigFraction.of(3, 4);
-  private static final BigFraction WITHOUT_USUAL = BigFraction.of(2, 5);
+  private static final BigFraction OF_MEDIAN = BigFraction.of(3, 4);
+  private static final BigFraction WITHOUT_MEDIAN = BigFraction.of(2, 5);
+  private static final Comparator<BodyBalance> LATEST_FIRST =
+      Comparator.comparing(UsualShares::lastCut, OffsetDateTime.timeLineOrder())
+          .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
+          .reversed();
 
   private final Settings settings;
-  private final Map<Species, NavigableSet<Cut>> bySpecies = new EnumMap<>(Species.class);
+  private final Map<Species, List<BodyBalance>> latest;
 
   /** The shares of {@code balances}; bodies without W and bodies that are not cut do not count. */
   public UsualShares(Settings settings, Collection<BodyBalance> balances) {
     this.settings = settings;
-    balances.forEach(
-        balance ->
-            tested(balance)
-                .ifPresent(
-                    share ->
-                        bySpecies
-                            .computeIfAbsent(balance.body().species(), s -> new TreeSet<>())
-                            .add(new Cut(lastCut(balance), balance.body().id(), share.ratio()))));
+    latest =
+        balances.stream()
+            .filter(balance -> tested(balance).isPresent())
+            .sorted(LATEST_FIRST)
+            .collect(Collectors.groupingBy(balance -> balance.body().species()));
   }
 
-  /** A body's share; ordered by last cut, then body. */
-  private record Cut(Instant last, String body, BigFraction share) implements Comparable<Cut> {
-    private static final Comparator<Cut> ORDER =
-        Comparator.comparing(Cut::last).thenComparing(Cut::body, ByteOrder.IDS);
-
-    @Override
-    public int compareTo(Cut other) {
-      return ORDER.compare(this, other);
-    }
-  }
-
-  private static Instant lastCut(BodyBalance balance) {
-    return balance.lastCut().orElseThrow().toInstant();
+  private static OffsetDateTime lastCut(BodyBalance balance) {
+    return balance.lastCut().orElseThrow();
   }
 
   private Optional<Share> tested(BodyBalance balance) {
-    return settings.bins() == Settings.Bins.WEIGHED
-            || balance.body().outcome() != Outcome.CUT
-            || balance.lastCut().isEmpty()
-        ? Optional.empty()
-        : balance.packedOfBoning();
+    return balance
+        .packedOfBoning()
+        .filter(share -> settings.bins() != Settings.Bins.WEIGHED)
+        .filter(share -> balance.body().outcome() == Outcome.CUT && balance.lastCut().isPresent());
   }
 
   /** The reason to hold a body that is below its usual share; empty if it is not, or not tested. */
   Optional<Reason> fault(BodyBalance balance) {
-    return tested(balance)
-        .flatMap(
-            share -> {
-              var least = least(balance);
-              return share.ratio().compareTo(least) >= 0
-                  ? Optional.empty()
-                  : Optional.of(
-                      new Reason(ReasonCode.HOME_LOW, "")
-                          .with("home", share.part(), settings.unit())
-                          .with("boning", share.whole(), settings.unit())
-                          .with("share", new Value.Percent(share.percent()))
-                          .with("least", new Value.Percent(least.multiply(Exact.HUNDRED))));
-            });
+    var share = tested(balance);
+    var least = share.map(s -> least(balance));
+    return share
+        .filter(s -> s.percent().compareTo(least.orElseThrow()) < 0)
+        .map(s -> reason(s, least.orElseThrow()));
   }
 
-  /** The least share: of the median of the bodies cut to the end before, if they are enough. */
+  private Reason reason(Share share, BigFraction least) {
+    return new Reason(ReasonCode.HOME_LOW, "")
+        .with("home", share.part(), settings.unit())
+        .with("boning", share.whole(), settings.unit())
+        .with("share", new Value.Percent(share.percent()))
+        .with("least", new Value.Percent(least));
+  }
+
+  /** The least usual share, in per cent: of the median of the bodies cut before, if enough were. */
   private BigFraction least(BodyBalance balance) {
-    var end = lastCut(balance).minus(Duration.ofDays(settings.cuttingDays())).plusNanos(1);
-    var before =
-        bySpecies.get(balance.body().species()).headSet(new Cut(end, "", BigFraction.ZERO), false);
-    var shares = before.descendingSet().stream().limit(MOST).map(Cut::share).sorted().toList();
-    int middle = shares.size() / 2;
+    var end = lastCut(balance).minusHours(24L * settings.cuttingDays());
+    var shares =
+        latest.get(balance.body().species()).stream()
+            .filter(other -> !lastCut(other).isAfter(end))
+            .limit(MOST)
+            .map(other -> tested(other).orElseThrow().percent())
+            .sorted()
+            .toList();
     if (shares.size() < FEWEST) {
-      return WITHOUT_USUAL;
+      return WITHOUT_MEDIAN.multiply(Exact.HUNDRED);
     }
-    var median =
-        shares.size() % 2 == 1
-            ? shares.get(middle)
-            : shares.get(middle - 1).add(shares.get(middle)).divide(2);
-    return median.multiply(OF_USUAL);
+    int middle = shares.size() / 2;
+    var median = shares.get(middle).add(shares.get((shares.size() - 1) / 2)).divide(2);
+    return median.multiply(OF_MEDIAN);
   }
 }

@@ -33,11 +33,6 @@ public record Share(Weight part, Weight whole) {
     return new Share(whole.minus(part), whole);
   }
 
-  /** The exact quotient. */
-  public BigFraction ratio() {
-    return part.fraction().divide(whole.fraction());
-  }
-
   /** The exact percentage. */
   public BigFraction percent() {
     return part.percentOf(whole);

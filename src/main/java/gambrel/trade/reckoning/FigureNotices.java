@@ -83,14 +83,13 @@ final class FigureNotices {
     if (balance.fromBlock()) {
       notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
     }
-    Judge.railTwice(balance)
-        .forEach(
-            (weighing, reason) ->
-                notices.add(
-                    Notice.of(NoticeCode.RAIL_TWICE, weighing.place())
-                        .aboutTicket(weighing.scale().id(), weighing.ticket())
-                        .aboutBody(body.id())
-                        .withAll(reason.saying())));
+    for (var weighing : balance.rail().beyond()) {
+      notices.add(
+          Notice.of(NoticeCode.RAIL_TWICE, weighing.place())
+              .aboutTicket(weighing.scale().id(), weighing.ticket())
+              .aboutBody(body.id())
+              .withAll(Judge.railTwice(balance, weighing).saying()));
+    }
     int limit = reckoning.shop().settings().limits().daysHung();
     balance
         .daysHung()

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 
 /**
@@ -49,11 +48,11 @@ public final class Reckoner {
     var reckoning = reckoning(moment, progress);
     var releases = new Releases(shop.releases(), moment);
     var decider = new Decider(reckoning.judge(), releases);
-    var computed = progressOfReleases(reckoning, releases);
+    computeReleases(reckoning, releases);
     var notices = new FigureNotices(reckoning);
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
-      released.put(id, released(id, releases, notices, computed));
+      released.put(id, released(id, releases, notices));
       if (!reckoning.balances().get(id).isPacked()) {
         releases.of(id, Release.Action.CLOSE).forEach(notices::unused);
       }
@@ -90,28 +89,29 @@ public final class Reckoner {
     return new BodyAccount(balance, entitlements, bill, decision);
   }
 
-  /** Starts the progress of the moments of releases that have to be computed. */
-  private LongConsumer progressOfReleases(Reckoning reckoning, Releases releases) {
-    long moments =
+  /** Computes the moments of the releases of all bodies, each once. */
+  private void computeReleases(Reckoning reckoning, Releases releases) {
+    var moments =
         reckoning.balances().keySet().stream()
             .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
             .map(release -> local(release.on()))
             .filter(on -> !reckonings.containsKey(on))
             .distinct()
-            .count();
-    return moments == 0 ? moment -> {} : progress.begin(Progress.Stage.RELEASES, moments);
+            .toList();
+    if (!moments.isEmpty()) {
+      var computed = progress.begin(Progress.Stage.RELEASES, moments.size());
+      for (var moment : moments) {
+        reckoning(moment, Progress.NONE);
+        computed.accept(1);
+      }
+    }
   }
 
-  private Set<Reason> released(
-      String body, Releases releases, FigureNotices notices, LongConsumer computed) {
+  private Set<Reason> released(String body, Releases releases, FigureNotices notices) {
     var released = new HashSet<Reason>();
     for (var release : releases.of(body, Release.Action.RELEASE)) {
       var on = local(release.on());
-      boolean isNew = !reckonings.containsKey(on);
       var then = reckoning(on, Progress.NONE);
-      if (isNew) {
-        computed.accept(1);
-      }
       var decider = new Decider(then.judge(), new Releases(shop.releases(), on));
       var covered = decider.releasable(then.balances().get(body), then.bill(body));
       if (covered.isEmpty()) {
