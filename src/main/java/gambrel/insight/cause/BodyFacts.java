@@ -47,7 +47,7 @@ final class BodyFacts {
 
   /** Rows set aside for these notices can be read by a finder. */
   private static final Set<NoticeCode> READABLE =
-      EnumSet.of(NoticeCode.RAIL_TWICE, NoticeCode.OVER_CAPACITY);
+      EnumSet.of(NoticeCode.PART_TWICE, NoticeCode.OVER_CAPACITY);
 
   final BodyAccount account;
   final BodyBalance balance;

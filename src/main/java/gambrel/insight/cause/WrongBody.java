@@ -55,7 +55,7 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
             rows.days(suspect.id).map(Run::of).flatMap(this::betweenOthers),
             rows.days(suspect.id).map(Run::of).flatMap(this::atChanges),
             rows.night.bodies().keySet().stream().filter(this::lacksWeight).flatMap(this::atOthers),
-            rows.setAside(NoticeCode.RAIL_TWICE).flatMap(this::strays))
+            rows.setAside(NoticeCode.PART_TWICE).flatMap(this::strays))
         .flatMap(found -> found);
   }
 

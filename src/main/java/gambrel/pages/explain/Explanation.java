@@ -12,6 +12,7 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.AppliedCorrection;
 import gambrel.trade.rows.Field;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.SetAside;
 import java.util.List;
@@ -115,8 +116,15 @@ public final class Explanation {
         shares.ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged",
         balance.trim().afterCold());
-    var firstCut = balance.cuts().stream().limit(1).toList();
-    lines.figure("days_hung", balance.daysHung(), "killed to the first cut", firstCut);
+    boolean cut = account.body().outcome() == Outcome.CUT;
+    var rail = balance.weighings().rail();
+    lines.figure(
+        "days_hung",
+        balance.daysHung(),
+        cut ? "killed to the first cut" : "killed to the last rail weighing",
+        cut
+            ? balance.cuts().stream().limit(1).toList()
+            : rail.subList(Math.max(0, rail.size() - 1), rail.size()));
     lines.figure("hours_chilled", balance.hoursChilled(), "last hot to last cold weighing");
   }
 

@@ -45,11 +45,9 @@ final class RowClassifier {
     var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
     var weighings = classified.stream().flatMap(row -> row.weighing().stream());
     var beyond = RailLimit.beyond(shop, weighings);
-    return beyond.isEmpty()
-        ? classified
-        : classified.stream()
-            .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
-            .toList();
+    return classified.stream()
+        .map(row -> beyond.contains(row.row().place()) ? partTwice(row) : row)
+        .toList();
   }
 
   private ClassifiedRow classify(ReadRow row) {
@@ -74,24 +72,29 @@ final class RowClassifier {
     }
   }
 
-  private ClassifiedRow railTwice(ClassifiedRow row) {
+  private ClassifiedRow partTwice(ClassifiedRow row) {
     var weighing = row.weighing().orElseThrow();
     return setAside(
         row.row(),
         row.row()
-            .about(Notice.of(NoticeCode.RAIL_TWICE))
+            .about(Notice.of(NoticeCode.PART_TWICE))
             .with("named", weighing.body())
             .with("item", weighing.item())
             .with("step", weighing.step().id()));
   }
 
   private ClassifiedRow setAside(ReadRow row, Notice reason) {
+    var filled = filled(row);
     return new ClassifiedRow(
         row,
         RowDisposition.SET_ASIDE,
         Optional.empty(),
         Optional.of(
-            new SetAside(reason, bodies(row, filled(row).get(Field.BODY)), row.effective(asOf))));
+            new SetAside(
+                reason,
+                bodies(row, filled.get(Field.BODY)),
+                references.batch(filled.get(Field.BATCH)),
+                row.effective(asOf))));
   }
 
   /** The row with what the bench book fills, so that the body named there counts as its own. */
