@@ -3,7 +3,7 @@ package gambrel;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.cause.Cause;
-import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.Finding;
 import gambrel.trade.decision.ReasonCode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -134,7 +134,7 @@ class DocumentsTest {
   @Test
   void explainEveryReasonFindingAndCause() throws IOException {
     assertNames("statement.md", Stream.of(ReasonCode.values()).map(ReasonCode::id));
-    assertNames("month.md", Stream.of(FindingKind.values()).map(FindingKind::id));
+    assertNames("month.md", Stream.of(Finding.Kind.values()).map(Finding.Kind::id));
     assertNames("figures.md", Stream.of(Cause.values()).map(Cause::id));
   }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.statistics.Mean;
-import gambrel.insight.statistics.Students;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
@@ -66,7 +65,8 @@ class StatisticsTest {
   @ParameterizedTest
   @CsvSource({"1, 0.025, 12.706", "10, 0.025, 2.228", "30, 0.005, 2.750", "100, 0.05, 1.660"})
   void studentsTAsPrinted(int degrees, double above, String printed) {
-    assertPrinted(printed, BigDecimal.valueOf(Students.above(degrees, above)).toPlainString(), "t");
+    assertPrinted(
+        printed, BigDecimal.valueOf(Moments.studentsAbove(degrees, above)).toPlainString(), "t");
   }
 
   /** y = 1 + 2 x. */

@@ -17,7 +17,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -89,12 +88,11 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
     var settings = report.records().settings();
     return new MonthRows(
         month,
-        Stream.of(report.chills(), report.benches())
-            .flatMap(List::stream)
+        report.charts().stream()
             .flatMap(chart -> chart.ofMonth().stream().map(p -> new Charted(month, chart, p)))
             .map(CHARTS::row)
             .toList(),
-        report.figures().all().stream()
+        report.figures().stream()
             .filter(figure -> figure.bodies() > 0 || figure.species().isEmpty())
             .map(figure -> FIGURES.row(new Figure(month, figure, settings)))
             .toList());

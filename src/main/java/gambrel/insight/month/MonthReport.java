@@ -2,10 +2,13 @@ package gambrel.insight.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Completeness;
+import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.loss.ChillDays;
@@ -23,8 +26,10 @@ import gambrel.insight.month.value.BodyWorth;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
 import gambrel.insight.month.yields.Yields;
+import gambrel.trade.cuts.Species;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -32,8 +37,7 @@ import java.util.stream.Stream;
  * is computed once.
  *
  * @param records the records that it is drawn from
- * @param chills charts of chill shrink, by species
- * @param benches charts of bench loss, by species
+ * @param charts charts of chill shrink by species, then of bench loss by species
  * @param chillDays chill shrink by day, by species
  * @param hanging ageing shrink on days hung, by species
  * @param furtherDays what one more day on the rail takes and brings
@@ -43,12 +47,12 @@ import java.util.stream.Stream;
  * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
  * @param income the charges of customers, by species
  * @param findings what the owner should look at, most money first
- * @param figures the figures
+ * @param figures the figures, in the order of {@code month-figures.csv}; the pages' tables select
+ *     from them
  */
 public record MonthReport(
     MonthRecords records,
-    List<LossChart> chills,
-    List<LossChart> benches,
+    List<LossChart> charts,
     List<ChillDays> chillDays,
     List<Hanging> hanging,
     List<FurtherDay> furtherDays,
@@ -58,13 +62,15 @@ public record MonthReport(
     List<SupplierLine> suppliers,
     List<Compared<List<BodyRate>>> income,
     List<Finding> findings,
-    MonthFigures figures) {
+    List<MonthFigure> figures) {
 
   /** The report of a month. */
   public static MonthReport of(MonthRecords records) {
-    var chills = LossChart.of(records, BodyFigure.CHILL);
-    var benches = LossChart.of(records, BodyFigure.BENCH);
-    var chillDays = chills.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList();
+    var charts =
+        Stream.of(BodyFigure.CHILL, BodyFigure.BENCH)
+            .flatMap(loss -> LossChart.of(records, loss).stream())
+            .toList();
+    var chillDays = charts.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList();
     var hanging = Hanging.of(records);
     var furtherDays = FurtherDay.of(records);
     var completeness = Completeness.of(records);
@@ -76,7 +82,7 @@ public record MonthReport(
     var income = Income.of(records);
     var findings =
         Stream.of(
-            LossFindings.of(records, chills, benches, chillDays).stream(),
+            LossFindings.of(records, charts, chillDays).stream(),
             completeness.stream().flatMap(Completeness::finding),
             hanging.stream().flatMap(of -> of.finding(records).stream()),
             boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
@@ -91,7 +97,7 @@ public record MonthReport(
         Stream.<Stream<MonthFigure>>of(
             LossFigures.of(records).stream(),
             hanging.stream().flatMap(of -> of.figures().stream()),
-            furtherDays.stream().flatMap(day -> day.figures(records.minorUnits()).stream()),
+            furtherDays.stream().flatMap(day -> day.figures().stream()),
             completeness.stream().map(Completeness::figure),
             Yields.of(records).stream(),
             boners.stream().flatMap(comparison -> comparison.figures().stream()),
@@ -102,8 +108,7 @@ public record MonthReport(
             suppliers.stream().map(SupplierLine::figure));
     return new MonthReport(
         records,
-        chills,
-        benches,
+        charts,
         chillDays,
         hanging,
         furtherDays,
@@ -113,10 +118,34 @@ public record MonthReport(
         suppliers,
         income,
         findings.flatMap(of -> of).sorted(Finding.ORDER).toList(),
-        new MonthFigures(figures.flatMap(of -> of).toList()));
+        figures.flatMap(of -> of).toList());
   }
 
   private static List<OwnStock> stock(MonthRecords records, Collection<MonthBody> bodies) {
     return OwnStock.of(bodies, records.rail().items(), records.settings().currency());
+  }
+
+  /** All figures with a name. */
+  public Stream<MonthFigure> figures(FigureName name) {
+    return figures.stream().filter(figure -> figure.name() == name);
+  }
+
+  /** Another figure of the same bodies; empty if unknown. */
+  public Optional<MonthFigure> find(FigureName name, MonthFigure same) {
+    return find(name, same.whose(), same.species(), same.group());
+  }
+
+  /**
+   * The figure of a group of bodies; empty if unknown.
+   *
+   * @param whose which owner's bodies; empty for all
+   * @param species which species; empty for all
+   */
+  public Optional<MonthFigure> find(
+      FigureName name, Optional<Ownership> whose, Optional<Species> species, FigureGroup group) {
+    return figures(name)
+        .filter(f -> f.whose().equals(whose) && f.species().equals(species))
+        .filter(f -> f.group().equals(group))
+        .findFirst();
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.insight.statistics;
 
 import java.util.Collection;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.StatUtils;
 import org.hipparchus.stat.descriptive.moment.SecondMoment;
 import org.hipparchus.stat.descriptive.moment.Variance;
@@ -19,6 +20,16 @@ public record Moments(int number, double mean, double squares) {
     var moment = new SecondMoment();
     moment.incrementAll(all);
     return new Moments(all.length, StatUtils.mean(all), moment.getResult());
+  }
+
+  /**
+   * The value that Student's t exceeds with a given probability.
+   *
+   * @param degrees degrees of freedom, at least 1
+   * @param probability between 0 and 1
+   */
+  public static double studentsAbove(int degrees, double probability) {
+    return new TDistribution(degrees).inverseCumulativeProbability(1 - probability);
   }
 
   /** The sum of squares between groups: squared distances of their means, one for each value. */

@@ -89,6 +89,6 @@ public record Trend(
   }
 
   private double quantile(double confidence) {
-    return Students.above(number - PARAMETERS, (1 - confidence) / 2);
+    return Moments.studentsAbove(number - PARAMETERS, (1 - confidence) / 2);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -34,7 +33,7 @@ class EveryFindingTest {
 
   @TempDir Path folder;
 
-  private static Fault fault(FindingKind kind) {
+  private static Fault fault(Finding.Kind kind) {
     return switch (kind) {
       case CHILLER -> Fault.CHILLER_TAKES_MORE;
       case CHILLED_BODIES -> Fault.ONE_BODY_DRIES_OUT;
@@ -55,7 +54,7 @@ class EveryFindingTest {
   }
 
   /** The trials of each kind in the sound shops; the rate is 0 if nothing is inferred. */
-  private static FalseAlarms promised(FindingKind kind) {
+  private static FalseAlarms promised(Finding.Kind kind) {
     return switch (kind) {
       case CHILLER, BENCH, BONER, CUT_CHOICE, STOCK, CHARGES, YIELD, PACE ->
           new FalseAlarms(SHOPS, 0.01);
@@ -75,8 +74,8 @@ class EveryFindingTest {
   }
 
   @ParameterizedTest
-  @EnumSource(FindingKind.class)
-  void comesUpWhereItsFaultIsPlanted(FindingKind kind) {
+  @EnumSource(Finding.Kind.class)
+  void comesUpWhereItsFaultIsPlanted(Finding.Kind kind) {
     int told = 0;
     for (long seed = 1; seed <= FAULTY; seed++) {
       told += findings(seed, fault(kind)).stream().anyMatch(f -> f.kind() == kind) ? 1 : 0;
@@ -87,13 +86,13 @@ class EveryFindingTest {
 
   @Test
   void isSilentInSoundShopsButForTheRateThatItPromises() {
-    Map<FindingKind, Long> alarms = new EnumMap<>(FindingKind.class);
+    Map<Finding.Kind, Long> alarms = new EnumMap<>(Finding.Kind.class);
     for (long seed = 1; seed <= SHOPS; seed++) {
       findings(1_000 + seed, Fault.NONE).forEach(f -> alarms.merge(f.kind(), 1L, Long::sum));
     }
     System.out.printf("%d sound shops: %s%n", SHOPS, alarms);
     assertAll(
-        Stream.of(FindingKind.values())
+        Stream.of(Finding.Kind.values())
             .map(kind -> () -> promised(kind).check(kind.name(), alarms.getOrDefault(kind, 0L))));
   }
 }

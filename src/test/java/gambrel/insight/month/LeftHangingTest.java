@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.scenes.Scene;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -49,7 +48,7 @@ class LeftHangingTest {
 
   private List<Finding> found() {
     return MonthReport.of(Books.march(scene)).findings().stream()
-        .filter(f -> f.kind() == FindingKind.HANGING)
+        .filter(f -> f.kind() == Finding.Kind.HANGING)
         .toList();
   }
 

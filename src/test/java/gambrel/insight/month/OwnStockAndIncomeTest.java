@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.Finding;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
@@ -75,7 +75,7 @@ class OwnStockAndIncomeTest {
     var line = SupplierLine.of(stock()).get(0);
     assertEquals("Hill", line.supplier());
     assertEquals(2, line.bodies().size());
-    assertEquals(Optional.of(new Money(-2_800)), line.margin());
+    assertEquals(Optional.of(new Money(-2_800)), line.sum(OwnStock::margin));
     assertEquals(Optional.of(BigFraction.of(-28, 200)), line.figure().value());
     assertTrue(line.toOthers().isEmpty(), "nobody to compare it with");
   }
@@ -84,7 +84,7 @@ class OwnStockAndIncomeTest {
   void bodyWithoutValuesHasNoMarginInsteadOfNothing() {
     scene.file("values.csv", "item,value,from,to", "bone,0.5,,");
     assertEquals(List.of(Optional.empty(), Optional.empty()), margins());
-    assertTrue(SupplierLine.of(stock()).get(0).margin().isEmpty());
+    assertTrue(SupplierLine.of(stock()).get(0).sum(OwnStock::margin).isEmpty());
   }
 
   private List<Optional<Money>> margins() {
@@ -101,7 +101,7 @@ class OwnStockAndIncomeTest {
   void findingNamesBodiesThatAreWorthLessThanTheyCost() {
     var found =
         MonthReport.of(records()).findings().stream()
-            .filter(f -> f.kind() == FindingKind.STOCK)
+            .filter(f -> f.kind() == Finding.Kind.STOCK)
             .toList();
     assertEquals(1, found.size());
     assertEquals(List.of("B2"), found.get(0).subjects());

@@ -7,7 +7,6 @@ import gambrel.insight.FalseAlarms;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -62,7 +61,7 @@ class SeededShopsTest {
 
   @Test
   void bonerWhoLeavesTwoPerCentMoreOnTheBoneIsNamed() {
-    var found = findings(BoningShop::wynLeavesMeatOnTheBone, f -> f.kind() == FindingKind.BONER);
+    var found = findings(BoningShop::wynLeavesMeatOnTheBone, f -> f.kind() == Finding.Kind.BONER);
     for (var ofShop : found) {
       assertEquals(
           List.of(new Evidence.Name("Wyn")),
@@ -77,7 +76,7 @@ class SeededShopsTest {
     var found =
         findings(
             BoningShop::moorsBodiesAreFat,
-            f -> f.kind() == FindingKind.STOCK && f.variant().equals("supplier"));
+            f -> f.kind() == Finding.Kind.STOCK && f.variant().equals("supplier"));
     long named =
         found.stream().filter(fs -> fs.stream().anyMatch(f -> name(f).equals("Moor"))).count();
     assertTrue(named * 10 >= SHOPS * 9L, named + " named in " + SHOPS);
@@ -85,7 +84,8 @@ class SeededShopsTest {
 
   @Test
   void poorerWayToCutALoinIsNamed() {
-    var found = findings(BoningShop::loinOnTheBoneIsCheap, f -> f.kind() == FindingKind.CUT_CHOICE);
+    var found =
+        findings(BoningShop::loinOnTheBoneIsCheap, f -> f.kind() == Finding.Kind.CUT_CHOICE);
     for (var ofShop : found) {
       assertEquals(1, ofShop.size());
       var cuts = (Evidence.Cuts) ofShop.get(0).evidence().get("way");

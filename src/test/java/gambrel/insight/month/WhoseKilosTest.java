@@ -7,8 +7,6 @@ import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,7 +31,7 @@ class WhoseKilosTest {
     return RoutineShop.march(folder, 1, fault);
   }
 
-  private static Finding only(MonthRecords records, FindingKind kind) {
+  private static Finding only(MonthRecords records, Finding.Kind kind) {
     var found = MonthReport.of(records).findings().stream().filter(f -> f.kind() == kind).toList();
     assertEquals(1, found.size(), found::toString);
     return found.get(0);
@@ -49,7 +47,7 @@ class WhoseKilosTest {
   void areToldApartInTheChiller() {
     var records = march(Fault.CHILLER_TAKES_MORE);
     var hot = new TreeMap<Ownership, BigFraction>();
-    var finding = only(records, FindingKind.CHILLER);
+    var finding = only(records, Finding.Kind.CHILLER);
     for (var body : bodies(records, finding)) {
       hot.merge(whose(body), body.balance().hot().orElseThrow().fraction(), BigFraction::add);
     }
@@ -60,7 +58,7 @@ class WhoseKilosTest {
   void areToldApartOnTheBench() {
     var records = march(Fault.BENCH_LOSES_MORE);
     var boned = new TreeMap<Ownership, BigFraction>();
-    var finding = only(records, FindingKind.BENCH);
+    var finding = only(records, Finding.Kind.BENCH);
     for (var body : bodies(records, finding)) {
       boned.merge(whose(body), body.balance().boning().orElseThrow().fraction(), BigFraction::add);
     }
@@ -75,8 +73,8 @@ class WhoseKilosTest {
   private static void assertEachOwnersSum(Map<Ownership, BigFraction> of, Finding finding) {
     assertEquals(2, of.size(), "bodies of both");
     var more = percent(finding, MONTHS_PERCENT).subtract(percent(finding, USUAL_PERCENT));
-    var expected = new TreeMap<Ownership, Weight>();
-    of.forEach((whose, sum) -> expected.put(whose, Weight.of(sum.multiply(more).divide(100))));
+    var expected = new TreeMap<Ownership, BigFraction>();
+    of.forEach((whose, sum) -> expected.put(whose, sum.multiply(more).divide(100)));
     assertEquals(expected, borne(finding).orElseThrow().weights());
   }
 
@@ -95,7 +93,7 @@ class WhoseKilosTest {
   @EnumSource(Fault.class)
   void goWithTheMoneyOfOneWhoIsNamed(Fault fault) {
     for (var finding : MonthReport.of(march(fault)).findings()) {
-      var costs = finding.costs().stream().map(Evidence.Cost::value).toList();
+      var costs = finding.costs().stream().map(Finding.Cost::value).toList();
       assertTrue(finding.money().map(costs::contains).orElse(costs.isEmpty()), finding::toString);
     }
   }

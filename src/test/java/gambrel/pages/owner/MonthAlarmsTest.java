@@ -9,7 +9,6 @@ import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.loss.LossChart;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -27,8 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** How many shops: {@code -Dmonth.shops=N}, 3 by default. */
 class MonthAlarmsTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 3);
-  private static final Set<FindingKind> OF_SHIFTS =
-      Set.of(FindingKind.CHILLER, FindingKind.BENCH, FindingKind.SCALE);
+  private static final Set<Finding.Kind> OF_SHIFTS =
+      Set.of(Finding.Kind.CHILLER, Finding.Kind.BENCH, Finding.Kind.SCALE);
 
   @TempDir private Path folder;
 
@@ -40,20 +39,20 @@ class MonthAlarmsTest {
   @MethodSource("seeds")
   void aChillerThatTakesOneAndAHalfPerCentMoreIsNamedWithItsDay(long seed) {
     var records = records(new SteadyShop(folder, seed).chillerTakes(1.5, "2026-07-08").made());
-    var finding = found(records, FindingKind.CHILLER).orElseThrow();
+    var finding = found(records, Finding.Kind.CHILLER).orElseThrow();
     assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get("since"));
     assertTrue(finding.money().orElseThrow().minor() > 0);
     assertTrue(
         LossChart.of(records, BodyFigure.CHILL).get(0).signals().stream()
             .anyMatch(point -> finding.subjects().contains(point.body())));
-    assertTrue(found(records, FindingKind.SCALE).isEmpty());
+    assertTrue(found(records, Finding.Kind.SCALE).isEmpty());
   }
 
   @ParameterizedTest
   @MethodSource("seeds")
   void aBenchScaleThatDriftsIsNamedWithTheScalesOfTheBalance(long seed) {
     var records = records(new SteadyShop(folder, seed).benchDrifts("2026-07-08").made());
-    var finding = found(records, FindingKind.SCALE).orElseThrow();
+    var finding = found(records, Finding.Kind.SCALE).orElseThrow();
     assertEquals("balance", finding.variant());
     assertTrue(finding.subjects().containsAll(List.of("bench", "rail")));
   }
@@ -62,7 +61,7 @@ class MonthAlarmsTest {
   @MethodSource("seeds")
   void ofTwoBenchScalesTheOneThatDriftsIsNamed(long seed) {
     var shop = new SteadyShop(folder, seed).withTwoBenches().benchDrifts("2026-07-08");
-    var finding = found(records(shop.made()), FindingKind.SCALE).orElseThrow();
+    var finding = found(records(shop.made()), Finding.Kind.SCALE).orElseThrow();
     assertEquals("heavy", finding.variant());
     assertEquals("bench", finding.subjects().get(0));
   }
@@ -71,10 +70,10 @@ class MonthAlarmsTest {
   @MethodSource("seeds")
   void aRailScaleThatReadsLightIsNotTakenForAChiller(long seed) {
     var records = records(new SteadyShop(folder, seed).railReadsLight("2026-07-06").made());
-    var finding = found(records, FindingKind.SCALE).orElseThrow();
+    var finding = found(records, Finding.Kind.SCALE).orElseThrow();
     assertEquals("rail", finding.variant());
     assertTrue(finding.subjects().contains("rail"));
-    assertTrue(found(records, FindingKind.CHILLER).isEmpty());
+    assertTrue(found(records, Finding.Kind.CHILLER).isEmpty());
   }
 
   /**
@@ -129,7 +128,7 @@ class MonthAlarmsTest {
         .toList();
   }
 
-  private static Optional<Finding> found(MonthRecords records, FindingKind kind) {
+  private static Optional<Finding> found(MonthRecords records, Finding.Kind kind) {
     return MonthReport.of(records).findings().stream().filter(f -> f.kind() == kind).findFirst();
   }
 

@@ -5,8 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Completeness;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.Sureness;
+import gambrel.insight.month.findings.Finding;
 import gambrel.pages.views.Words;
 import gambrel.trade.balance.BatchState;
 import gambrel.trade.cuts.Species;
@@ -40,7 +39,7 @@ class OwnerWordsTest {
                 .flatMap(code -> Stream.of(reason(code), "summary.cure." + code.id())),
             SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
             Stream.of(Ownership.values()).map(o -> "worth." + o.id()),
-            Stream.of(Sureness.values()).map(s -> "sure." + s.id()),
+            Stream.of(Finding.Sureness.values()).map(s -> "sure." + s.id()),
             BodyFigure.LOSSES.stream().map(l -> "shrink.loss." + l.id()),
             Stream.of(Completeness.What.values()).map(w -> "weights." + w.id()),
             Stream.of(Completeness.What.values()).map(w -> "finding.paperwork." + w.id()),
@@ -76,8 +75,8 @@ class OwnerWordsTest {
   }
 
   @ParameterizedTest
-  @EnumSource(FindingKind.class)
-  void everyKindOfFindingAndWhatToDoAboutIt(FindingKind kind) throws IOException {
+  @EnumSource(Finding.Kind.class)
+  void everyKindOfFindingAndWhatToDoAboutIt(Finding.Kind kind) throws IOException {
     var keys = new Properties();
     try (var file = Files.newBufferedReader(Path.of("templates/words_en.properties"))) {
       keys.load(file);

@@ -14,9 +14,11 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A figure of a body that months average: a weight as a share of another weight. */
 public enum BodyFigure {
@@ -107,6 +109,13 @@ public enum BodyFigure {
   /** How the figure spreads over several bodies, in per cent; empty if it is unknown of all. */
   public Optional<Spread> spread(Collection<MonthBody> bodies) {
     return Spread.of(each(bodies).stream().map(Share::percent).toList());
+  }
+
+  /** A percentage of the weight that a loss is a share of, by owner, without its sign. */
+  public Map<Ownership, BigFraction> lost(Collection<MonthBody> bodies, BigFraction percent) {
+    var lost = Ownership.weights(bodies, body -> body.share(this).map(Share::whole));
+    lost.replaceAll((whose, whole) -> whole.multiply(percent).divide(100).abs());
+    return lost;
   }
 
   private List<Share> each(Collection<MonthBody> bodies) {

@@ -15,7 +15,6 @@ import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -30,7 +29,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param account its figures, bill and decision
  * @param whose who bears its losses
  * @param shares its figures as shares; unknown ones are missing
- * @param percents the same figures in per cent
  * @param boner the boner whom its weighings in the boning room name; empty if none or several
  * @param railScale the scale that most of the weight into the boning room was weighed on; empty if
  *     none was weighed
@@ -45,7 +43,6 @@ public record MonthBody(
     BodyAccount account,
     Ownership whose,
     Map<BodyFigure, Share> shares,
-    Map<BodyFigure, BigFraction> percents,
     Optional<String> boner,
     Optional<String> railScale,
     Optional<String> benchScale,
@@ -74,13 +71,10 @@ public record MonthBody(
     for (var figure : BodyFigure.values()) {
       figure.read(balance).ifPresent(share -> shares.put(figure, share));
     }
-    var percents = new EnumMap<BodyFigure, BigFraction>(BodyFigure.class);
-    shares.forEach((figure, share) -> percents.put(figure, share.percent()));
     return new MonthBody(
         account,
         Ownership.of(account),
-        Collections.unmodifiableMap(shares),
-        Collections.unmodifiableMap(percents),
+        shares,
         boner(balance),
         mainScale(balance.boningWeighings()),
         mainScale(balance.weighings().out()),
@@ -113,7 +107,7 @@ public record MonthBody(
 
   /** A figure of the body in per cent; empty if unknown. */
   public Optional<BigFraction> percent(BodyFigure figure) {
-    return Optional.ofNullable(percents.get(figure));
+    return share(figure).map(Share::percent);
   }
 
   private static Map<String, Weight> packs(BodyBalance balance) {

@@ -1,10 +1,8 @@
 package gambrel.insight.month.bodies;
 
-import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
@@ -65,11 +63,6 @@ public record MonthRecords(
   /** The shop's settings. */
   public Settings settings() {
     return night.shop().settings();
-  }
-
-  /** How many minor units of the shop's currency make its major unit. */
-  public long minorUnits() {
-    return BigInteger.TEN.pow(Money.digits(settings().currency())).longValueExact();
   }
 
   /** The settled bodies cut in the twelve months before and in the month, those before first. */

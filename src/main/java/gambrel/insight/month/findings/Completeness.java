@@ -107,15 +107,14 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
     }
     var ids = asked.stream().map(MonthBody::id).toList();
     return Stream.of(
-        new Finding(
-            FindingKind.PAPERWORK,
+        Finding.certain(
+            Finding.Kind.PAPERWORK,
             what.id(),
             ids,
             Map.of(
                 "lacking", Evidence.count(asked.size()),
                 "bodies", Evidence.count(of),
                 "which", new Evidence.Bodies(ids)),
-            List.of(),
-            Sureness.CERTAIN));
+            List.of()));
   }
 }

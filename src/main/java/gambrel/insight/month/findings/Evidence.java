@@ -3,12 +3,11 @@ package gambrel.insight.month.findings;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
 import java.time.LocalDate;
-import java.time.YearMonth;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** A value of a finding. Its type tells the page how to print it. */
@@ -17,18 +16,16 @@ public sealed interface Evidence {
   record Percent(BigFraction value, int decimals) implements Evidence {}
 
   /** A weight, printed like rail weights. */
-  record Mass(gambrel.trade.measure.Weight value) implements Evidence {}
+  record Mass(Weight value) implements Evidence {}
 
-  /** A weight for each owner, printed like rail weights. Owners without a body are missing. */
-  record Borne(Map<Ownership, gambrel.trade.measure.Weight> weights) implements Evidence {
-    /** Copies the weights, in the order of owners. */
-    public Borne {
-      weights = Collections.unmodifiableMap(new TreeMap<>(weights));
-    }
-  }
+  /**
+   * A weight for each owner in the shop's unit, printed like rail weights; owners without a body
+   * are missing.
+   */
+  record Borne(Map<Ownership, BigFraction> weights) implements Evidence {}
 
   /** Money. */
-  record Cash(gambrel.trade.measure.Money value) implements Evidence {}
+  record Cash(Money value) implements Evidence {}
 
   /** Money in the major unit for a unit of weight or time; printed with cents. */
   record Rate(BigFraction value) implements Evidence {}
@@ -42,33 +39,17 @@ public sealed interface Evidence {
   /** A day. */
   record Day(LocalDate value) implements Evidence {}
 
-  /** A month. */
-  record Month(YearMonth value) implements Evidence {}
-
   /** A species. */
   record Kind(Species value) implements Evidence {}
 
   /** Items of a species, printed by name. */
-  record Cuts(Species species, List<Item> items) implements Evidence {
-    /** Copies the items. */
-    public Cuts {
-      items = List.copyOf(items);
-    }
-  }
+  record Cuts(Species species, List<Item> items) implements Evidence {}
 
   /** A name that the shop gave, of a scale, a boner or a supplier. */
   record Name(String value) implements Evidence {}
 
   /** Ids of bodies; a page may print the first ones only. */
-  record Bodies(List<String> ids) implements Evidence {
-    /** Copies the ids. */
-    public Bodies {
-      ids = List.copyOf(ids);
-    }
-  }
-
-  /** What a loss was worth, and to which owner. */
-  record Cost(Ownership whose, gambrel.trade.measure.Money value) {}
+  record Bodies(List<String> ids) implements Evidence {}
 
   /** A percentage with one decimal. */
   static Percent percent(BigFraction value) {

@@ -1,10 +1,16 @@
 package gambrel.insight.month.findings;
 
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Something in the month that its owner should look at.
@@ -18,12 +24,25 @@ import java.util.Optional;
  * @param sureness how sure it is
  */
 public record Finding(
-    FindingKind kind,
+    Kind kind,
     String variant,
     List<String> subjects,
     Map<String, Evidence> evidence,
-    List<Evidence.Cost> costs,
+    List<Cost> costs,
     Sureness sureness) {
+  /** How sure a finding is. */
+  public enum Sureness {
+    /** It is a sum of records; nothing was inferred. */
+    CERTAIN,
+    /** A statistical test with a stated rate of false alarms found it. */
+    LIKELY;
+
+    /** Its name in data files, and the last part of its words' key. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   /** Most money first; findings without money last; then by sureness, kind and subjects. */
   public static final Comparator<Finding> ORDER =
       Comparator.comparing((Finding f) -> f.money().map(m -> -Math.abs(m.minor())).orElse(0L))
@@ -32,21 +51,103 @@ public record Finding(
           .thenComparing(Finding::variant)
           .thenComparing(f -> String.join(" ", f.subjects()));
 
-  /** Copies the lists. */
-  public Finding {
-    subjects = List.copyOf(subjects);
-    evidence = Map.copyOf(evidence);
-    costs = List.copyOf(costs);
+  /** A finding that is a sum of records. */
+  public static Finding certain(
+      Kind kind,
+      String variant,
+      List<String> subjects,
+      Map<String, Evidence> evidence,
+      List<Cost> costs) {
+    return new Finding(kind, variant, subjects, evidence, costs, Sureness.CERTAIN);
+  }
+
+  /** A finding of a statistical test. */
+  public static Finding likely(
+      Kind kind,
+      String variant,
+      List<String> subjects,
+      Map<String, Evidence> evidence,
+      List<Cost> costs) {
+    return new Finding(kind, variant, subjects, evidence, costs, Sureness.LIKELY);
   }
 
   /** The largest cost to one owner; findings are ordered by it. Empty if unknown. */
   public Optional<Money> money() {
-    return costs.stream().map(Evidence.Cost::value).max(Comparator.naturalOrder());
+    return costs.stream().map(Cost::value).max(Comparator.naturalOrder());
   }
 
   /** The key of its words: {@code scale.rail} after a prefix such as {@code finding.}. */
   public String key(String prefix) {
     String key = prefix + kind.id();
     return variant.isEmpty() ? key : key + "." + variant;
+  }
+
+  /** What a loss was worth, and to which owner; costs of different owners are never added. */
+  public record Cost(Ownership whose, Money value) {
+    /**
+     * The cost to each owner whose weight is not zero.
+     *
+     * @param rate money in the major unit for a unit of weight; if it is empty, there are no costs
+     */
+    public static List<Cost> of(
+        Map<Ownership, BigFraction> weights, Optional<BigFraction> rate, Currency currency) {
+      return weights.entrySet().stream()
+          .filter(weight -> rate.isPresent() && weight.getValue().signum() != 0)
+          .map(w -> new Cost(w.getKey(), Money.of(w.getValue().multiply(rate.get()), currency)))
+          .toList();
+    }
+
+    /** The cost of weights lost on the rail; none where values are missing. */
+    public static List<Cost> onRail(
+        Map<Ownership, BigFraction> weights, Species species, MonthRecords records) {
+      return of(weights, records.rail().of(species), records.settings().currency());
+    }
+
+    /** A cost to the shop alone. */
+    public static List<Cost> ofShop(Money money) {
+      return List.of(new Cost(Ownership.OWN, money));
+    }
+  }
+
+  /**
+   * What a month may ask its owner to look at. Words files have what was seen under {@code
+   * finding.ID}, and what to do under {@code step.ID}.
+   */
+  public enum Kind {
+    /** Bodies lost more in the chiller than before. */
+    CHILLER,
+    /** Single bodies lost far more or far less in the chiller than others of their species. */
+    CHILLED_BODIES,
+    /** The bench lost more than before. */
+    BENCH,
+    /** Single bodies lost far more or far less on the bench. */
+    BENCH_BODIES,
+    /** A change of losses that a scale explains. */
+    SCALE,
+    /** The shop's own bodies hung longer than usual. */
+    HANGING,
+    /** Batches lost more than the shop's limit. */
+    BATCH,
+    /** Bodies without a weight that figures need. */
+    PAPERWORK,
+    /** Statements that have not been paid for long. */
+    UNPAID,
+    /** Customers were charged less for a unit of weight than before. */
+    CHARGES,
+    /** More meat stayed on the bone with one boner than with the others. */
+    BONER,
+    /** A way to cut a piece brought less for a unit of weight than another way. */
+    CUT_CHOICE,
+    /** Own bodies brought less than they cost, or less than those of other suppliers. */
+    STOCK,
+    /** Less was taken home than before. */
+    YIELD,
+    /** Work on the block took longer than before. */
+    PACE;
+
+    /** Its name in data files and words. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
 }

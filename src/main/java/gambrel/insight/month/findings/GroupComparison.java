@@ -1,7 +1,6 @@
 package gambrel.insight.month.findings;
 
 import gambrel.insight.statistics.Moments;
-import gambrel.insight.statistics.Students;
 import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -167,7 +166,8 @@ public final class GroupComparison {
       double squares = Moments.squaresWithin(inside) + Moments.squaresWithin(outside);
       return freedom < 1
           ? Double.POSITIVE_INFINITY
-          : Students.above(freedom, falseAlarms / 2) * Math.sqrt(squares / freedom / weights);
+          : Moments.studentsAbove(freedom, falseAlarms / 2)
+              * Math.sqrt(squares / freedom / weights);
     }
   }
 }

@@ -13,31 +13,30 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * How a figure of the month's settled bodies differs from that of the twelve months before.
+ * How much lower a figure of the month's settled bodies is than that of the twelve months before.
  *
  * @param species the species
- * @param difference month less before, in the figure's unit
+ * @param less before less month, in the figure's unit
  */
-public record MonthChange(Species species, Difference difference) {
+public record MonthChange(Species species, Difference less) {
   private static final String MONTH = "month";
 
   /**
-   * The change of every species that has enough bodies.
+   * The species of which the figure fell beyond chance.
    *
    * @param figure the figure of one body; empty if unknown
    * @param kind bodies are compared within a kind
    */
-  public static List<MonthChange> of(
+  public static Stream<MonthChange> falls(
       MonthRecords records,
       Function<MonthBody, Optional<BigFraction>> figure,
       Function<MonthBody, String> kind) {
     return records.settled().stream()
         .flatMap(
             bodies ->
-                difference(bodies, figure, kind, Species.values().length)
-                    .map(difference -> new MonthChange(bodies.species(), difference))
-                    .stream())
-        .toList();
+                difference(bodies, figure, kind, Species.values().length).stream()
+                    .filter(change -> change.high() < 0)
+                    .map(change -> new MonthChange(bodies.species(), change.reversed())));
   }
 
   /**

@@ -1,5 +1,6 @@
 package gambrel.insight.month.loss;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.trade.cuts.Species;
 import java.util.List;
@@ -28,9 +29,12 @@ public record ChillDays(
   /** Hours on either side of the median. */
   public static final int WINDOW = 6;
 
-  /** The days of a chart of chill shrink; empty if no hours are known in the baseline. */
+  /** The days of a chart; empty if it is not of chill shrink, or if the baseline has no hours. */
   public static Optional<ChillDays> of(LossChart chart) {
-    var hours = chart.before().stream().flatMap(p -> p.account().balance().hoursChilled().stream());
+    var hours =
+        chart.before().stream()
+            .filter(point -> chart.loss() == BodyFigure.CHILL)
+            .flatMap(point -> point.account().balance().hoursChilled().stream());
     return Spread.of(hours.toList()).map(spread -> of(chart, spread.median()));
   }
 

@@ -1,7 +1,6 @@
 package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
@@ -25,7 +24,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param whose customers' bodies or the shop's own
  * @param hanging the bodies, at least one, with their ageing shrink
- * @param charge minor units of money that the day adds to the bill of each body, without tax, at
+ * @param charge money in the major unit that the day adds to the bill of each body, without tax, at
  *     the prices of the month's last day; empty for own bodies and if it is unknown for all
  * @param worth money in the major unit for a unit of weight on the rail; empty where values are
  *     missing
@@ -56,12 +55,12 @@ public record FurtherDay(
   }
 
   private static FurtherDay of(MonthRecords records, Ownership whose, Hanging hanging) {
-    var charged = whose == Ownership.OWN ? List.<MonthBody>of() : hanging.bodies();
     var billing = new Billing(records.night().shop());
     var charges =
-        charged.stream()
+        hanging.bodies().stream()
+            .filter(body -> whose != Ownership.OWN)
             .flatMap(body -> billing.furtherDay(body.balance(), records.lastDay()).stream())
-            .map(money -> BigFraction.of(money.minor()))
+            .map(money -> money.fraction(records.settings().currency()))
             .toList();
     return new FurtherDay(whose, hanging, Spread.of(charges), records.rail().of(hanging.species()));
   }
@@ -135,25 +134,18 @@ public record FurtherDay(
     return Exact.percent(further, Exact.HUNDRED.subtract(before).subtract(further));
   }
 
-  /**
-   * The figures of the day: what it takes, and what it brings or would have to bring.
-   *
-   * @param minorUnits how many minor units make the major unit of the shop's currency
-   */
-  public List<MonthFigure> figures(long minorUnits) {
-    var brings =
-        whose == Ownership.OWN
-            ? Stream.of(
-                figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, rise()),
-                figure(FigureName.FURTHER_DAY_PRICE_RISE, priceRise()))
-            : Stream.of(
-                figure(FigureName.FURTHER_DAY_VALUE, weightWorth()),
-                charge.map(spread -> charged(spread, BigFraction.of(minorUnits))));
-    var takes =
-        Stream.of(
+  /** The figures of the day: what it takes, and what it brings or would have to bring. */
+  public List<MonthFigure> figures() {
+    boolean own = whose == Ownership.OWN;
+    return Stream.of(
             figure(FigureName.FURTHER_DAY_PCT, loss()),
-            figure(FigureName.FURTHER_DAY_WEIGHT, weight()));
-    return Stream.concat(takes, brings).flatMap(Optional::stream).toList();
+            figure(FigureName.FURTHER_DAY_WEIGHT, weight()),
+            figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, rise().filter(rise -> own)),
+            figure(FigureName.FURTHER_DAY_PRICE_RISE, priceRise().filter(rise -> own)),
+            figure(FigureName.FURTHER_DAY_VALUE, weightWorth().filter(worth -> !own)),
+            charge.map(this::charged))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   private Optional<MonthFigure> figure(FigureName name, Optional<Range> range) {
@@ -161,10 +153,9 @@ public record FurtherDay(
     return range.map(between -> figure(name, bodies, between, Kind.CONFIDENCE));
   }
 
-  private MonthFigure charged(Spread minor, BigFraction minorUnits) {
-    var range = new Range(minor.lower(), minor.median(), minor.upper());
-    var major = range.map(end -> end.divide(minorUnits));
-    return figure(FigureName.FURTHER_DAY_CHARGE, minor.number(), major, Kind.MIDDLE_HALF);
+  private MonthFigure charged(Spread money) {
+    var range = new Range(money.lower(), money.median(), money.upper());
+    return figure(FigureName.FURTHER_DAY_CHARGE, money.number(), range, Kind.MIDDLE_HALF);
   }
 
   private MonthFigure figure(FigureName name, int bodies, Range range, Kind kind) {

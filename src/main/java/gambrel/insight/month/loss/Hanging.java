@@ -10,11 +10,8 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -140,14 +137,16 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
    * prediction interval; needs a line.
    */
   public List<MonthFigure> figures() {
-    double slope = line().slope();
+    double days = days().median().doubleValue();
+    double margin = line().predictionMargin(days, CONFIDENCE);
+    var there = FigureName.AGEING_PCT_AT_MEDIAN_DAYS;
+    return List.of(aDay(), figure(there, line().at(days), Kind.PREDICTION, margin));
+  }
+
+  /** The slope with its confidence interval; needs a line. */
+  public MonthFigure aDay() {
     double margin = line().slopeMargin(CONFIDENCE);
-    double middle = days().median().doubleValue();
-    double marginThere = line().predictionMargin(middle, CONFIDENCE);
-    return List.of(
-        figure(FigureName.AGEING_PCT_A_DAY, slope, Kind.CONFIDENCE, margin),
-        figure(
-            FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, marginThere));
+    return figure(FigureName.AGEING_PCT_A_DAY, line().slope(), Kind.CONFIDENCE, margin);
   }
 
   private MonthFigure figure(FigureName name, double value, Kind kind, double margin) {
@@ -189,8 +188,8 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
       lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
     }
     return Optional.of(
-        new Finding(
-            FindingKind.HANGING,
+        Finding.likely(
+            Finding.Kind.HANGING,
             "",
             late.stream().map(body -> body.id()).toList(),
             Map.of(
@@ -201,7 +200,6 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
                 "days", new Evidence.Number(days, 0),
                 "weight", new Evidence.Mass(Weight.of(lost)),
                 "loss", new Evidence.Percent(percentADay(), 2)),
-            records.rail().of(species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
-            Sureness.LIKELY));
+            records.rail().of(species(), lost).map(Finding.Cost::ofShop).orElse(List.of())));
   }
 }

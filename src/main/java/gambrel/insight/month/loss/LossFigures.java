@@ -13,7 +13,6 @@ import gambrel.insight.month.findings.MonthFigure.Comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What groups of bodies lost in a month, compared with like bodies of the twelve months before. */
 public final class LossFigures {
@@ -70,7 +69,7 @@ public final class LossFigures {
     records
         .rail()
         .of(species, weight)
-        .map(money -> BigFraction.of(money.minor(), records.minorUnits()))
+        .map(money -> money.fraction(records.settings().currency()))
         .map(value -> all.with(FigureName.valueOf(loss), value))
         .map(figure -> figure.with(Comparison.of(before.bodies(), Optional.empty())))
         .ifPresent(figures::add);

@@ -4,9 +4,6 @@ import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BatchState;
 import gambrel.trade.measure.Exact;
@@ -16,7 +13,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Findings from the losses of bodies in the chiller and on the bench, and of batches. */
@@ -29,18 +25,14 @@ public final class LossFindings {
   /**
    * The findings of a month.
    *
-   * @param chills charts of chill shrink
-   * @param benches charts of bench loss
+   * @param charts charts of chill shrink and bench loss
    * @param chillDays chill shrink by day
    */
   public static List<Finding> of(
-      MonthRecords records,
-      List<LossChart> chills,
-      List<LossChart> benches,
-      List<ChillDays> chillDays) {
-    var found = new ArrayList<>(ShiftFindings.of(records, benches, chillDays));
+      MonthRecords records, List<LossChart> charts, List<ChillDays> chillDays) {
+    var found = new ArrayList<>(ShiftFindings.of(records, charts, chillDays));
     var explained = found.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
-    for (var chart : Stream.concat(chills.stream(), benches.stream()).toList()) {
+    for (var chart : charts) {
       chart.signals().stream()
           .filter(p -> p.signals().contains(BEYOND) && !explained.contains(p.body()))
           .sorted(Comparator.comparing((LossChart.Point p) -> distance(chart, p).abs()).reversed())
@@ -64,11 +56,11 @@ public final class LossFindings {
    */
   private static Finding body(MonthRecords records, LossChart chart, LossChart.Point point) {
     var distance = distance(chart, point);
-    var lost = OwnerCosts.lost(List.of(point.account()), chart.loss(), distance);
+    var lost = chart.loss().lost(List.of(point.account()), distance);
     // A loss below zero is a gain, which is not expected: the limit is printed as zero.
     var lower = Exact.max(BigFraction.ZERO, Exact.fraction(chart.lower().orElseThrow()));
-    return new Finding(
-        chart.loss() == BodyFigure.CHILL ? FindingKind.CHILLED_BODIES : FindingKind.BENCH_BODIES,
+    return Finding.likely(
+        chart.loss() == BodyFigure.CHILL ? Finding.Kind.CHILLED_BODIES : Finding.Kind.BENCH_BODIES,
         distance.signum() > 0 ? "above" : "below",
         List.of(point.body()),
         Map.of(
@@ -79,16 +71,15 @@ public final class LossFindings {
             "lower", new Evidence.Percent(lower, 2),
             "upper", new Evidence.Percent(Exact.fraction(chart.upper().orElseThrow()), 2),
             "bodies_before", Evidence.count(chart.baseline())),
-        OwnerCosts.onRail(lost, chart.species(), records),
-        Sureness.LIKELY);
+        Finding.Cost.onRail(lost, chart.species(), records));
   }
 
   private static Finding batch(MonthRecords records, BatchBalance batch) {
     var loss = batch.loss().orElseThrow();
     var size = loss.isNegative() ? Weight.ZERO.minus(loss) : loss;
     var limit = Exact.fraction(records.settings().limits().batchLossPercent());
-    return new Finding(
-        FindingKind.BATCH,
+    return Finding.certain(
+        Finding.Kind.BATCH,
         loss.isNegative() ? "gain" : "loss",
         List.of(batch.batch().id()),
         Map.of(
@@ -100,7 +91,6 @@ public final class LossFindings {
             Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
             "limit",
             Evidence.percent(limit)),
-        List.of(),
-        Sureness.CERTAIN);
+        List.of());
   }
 }

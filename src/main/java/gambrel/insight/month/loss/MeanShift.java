@@ -3,7 +3,6 @@ package gambrel.insight.month.loss;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.statistics.Moments;
-import gambrel.insight.statistics.Students;
 import gambrel.trade.measure.Exact;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -64,7 +63,7 @@ public record MeanShift(
     }
     var scatter = DayScatter.of(before.values());
     var usual = scatter.mean(before.values());
-    double limit = Students.above(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
+    double limit = Moments.studentsAbove(scatter.days() - 1, FALSE_ALARMS / days.size() / 2);
     return days.stream()
         .map(day -> month.stream().filter(p -> !p.day().isBefore(day)).toList())
         .filter(since -> since.size() >= LEAST_BODIES)

@@ -1,12 +1,10 @@
 package gambrel.insight.month.loss;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -40,10 +38,11 @@ final class ShiftFindings {
     this.records = records;
   }
 
-  static List<Finding> of(
-      MonthRecords records, List<LossChart> benches, List<ChillDays> chillDays) {
+  static List<Finding> of(MonthRecords records, List<LossChart> charts, List<ChillDays> chillDays) {
     var findings = new ShiftFindings(records);
-    benches.forEach(chart -> findings.bench(chart, chillDays));
+    charts.stream()
+        .filter(chart -> chart.loss() == BodyFigure.BENCH)
+        .forEach(chart -> findings.bench(chart, chillDays));
     for (var days : chillDays) {
       days.shift()
           .filter(shift -> !findings.isRailScale(days.species()))
@@ -65,7 +64,7 @@ final class ShiftFindings {
    */
   private void chiller(ChillDays days, MeanShift shift) {
     add(
-        shift.isMore() ? FindingKind.CHILLER : FindingKind.SCALE,
+        shift.isMore() ? Finding.Kind.CHILLER : Finding.Kind.SCALE,
         shift.isMore() ? "" : "chill",
         days.chart(),
         days.baseline().size(),
@@ -93,7 +92,7 @@ final class ShiftFindings {
     if (chill.filter(c -> c.isMore() != shift.isMore()).isPresent()) {
       scale(RAIL, chart, shift, rails);
     } else if (shift.isMore()) {
-      add(FindingKind.BENCH, "", chart, chart.baseline(), shift, List.of());
+      add(Finding.Kind.BENCH, "", chart, chart.baseline(), shift, List.of());
     } else {
       rails.addAll(scales(shift.subjects(), MonthBody::benchScale));
       scale("balance", chart, shift, rails);
@@ -101,7 +100,7 @@ final class ShiftFindings {
   }
 
   private void scale(String variant, LossChart chart, MeanShift shift, Collection<String> scales) {
-    add(FindingKind.SCALE, variant, chart, chart.baseline(), shift, scales);
+    add(Finding.Kind.SCALE, variant, chart, chart.baseline(), shift, scales);
   }
 
   /**
@@ -141,22 +140,22 @@ final class ShiftFindings {
    * @param scales ids of the scales that may have caused it
    */
   private void add(
-      FindingKind kind,
+      Finding.Kind kind,
       String variant,
       LossChart chart,
       int baseline,
       MeanShift shift,
       Collection<String> scales) {
     var bodies = shift.subjects().stream().map(LossChart.Point::account).toList();
-    var lost = OwnerCosts.lost(bodies, chart.loss(), shift.excess());
+    var lost = chart.loss().lost(bodies, shift.excess());
     var subjects = new ArrayList<>(scales);
     subjects.addAll(shift.bodies());
     var evidence = new HashMap<>(shift.evidence());
     evidence.put("species", new Evidence.Kind(chart.species()));
     evidence.put("bodies_before", Evidence.count(baseline));
-    evidence.put("weight", OwnerCosts.borne(lost));
+    evidence.put("weight", new Evidence.Borne(lost));
     evidence.put("scales", new Evidence.Name(String.join(", ", scales)));
-    var costs = OwnerCosts.onRail(lost, chart.species(), records);
-    found.add(new Finding(kind, variant, subjects, evidence, costs, Sureness.LIKELY));
+    var costs = Finding.Cost.onRail(lost, chart.species(), records);
+    found.add(Finding.likely(kind, variant, subjects, evidence, costs));
   }
 }

@@ -4,9 +4,6 @@ import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.RegisterRow;
@@ -67,8 +64,8 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
         .findFirst()
         .map(
             oldest ->
-                new Finding(
-                    FindingKind.UNPAID,
+                Finding.certain(
+                    Finding.Kind.UNPAID,
                     late.size() == 1 ? "one" : "many",
                     late.stream().map(debt -> debt.statement().body()).distinct().toList(),
                     Map.of(
@@ -78,8 +75,7 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
                         "customer", new Evidence.Name(oldest.customer(records.night())),
                         "since", new Evidence.Day(oldest.since()),
                         "due", new Evidence.Cash(oldest.due())),
-                    OwnerCosts.ofShop(total),
-                    Sureness.CERTAIN));
+                    Finding.Cost.ofShop(total)));
   }
 
   private String customer(Night night) {

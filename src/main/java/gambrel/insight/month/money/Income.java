@@ -8,12 +8,9 @@ import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Customer;
@@ -69,11 +66,9 @@ public final class Income {
 
   /** Species of which customers were charged less for a unit of weight than before. */
   public static List<Finding> findings(MonthRecords records) {
-    return MonthChange.of(
+    return MonthChange.falls(
             records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
-        .stream()
-        .filter(change -> change.difference().high() < 0)
-        .map(change -> finding(records, change.species(), change.difference().reversed()))
+        .map(fall -> finding(records, fall.species(), fall.less()))
         .toList();
   }
 
@@ -81,8 +76,8 @@ public final class Income {
     var bodies = of(records, MonthBody.of(species, records.bodies().settled()));
     var before = of(records, MonthBody.of(species, records.baseline().settled()));
     var missed = less.times(BodyRate.sum(bodies, BodyRate::weight));
-    return new Finding(
-        FindingKind.CHARGES,
+    return Finding.likely(
+        Finding.Kind.CHARGES,
         "",
         MonthBody.ids(bodies.stream().map(BodyRate::body).toList()),
         less.evidence(
@@ -92,7 +87,6 @@ public final class Income {
                 "species", new Evidence.Kind(species),
                 "charge", new Evidence.Rate(BodyRate.of(bodies).orElseThrow()),
                 "usual", new Evidence.Rate(BodyRate.of(before).orElseThrow()))),
-        OwnerCosts.ofShop(Money.of(missed, records.settings().currency())),
-        Sureness.LIKELY);
+        Finding.Cost.ofShop(Money.of(missed, records.settings().currency())));
   }
 }

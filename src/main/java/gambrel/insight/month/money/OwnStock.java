@@ -8,9 +8,6 @@ import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.util.Collection;
@@ -91,15 +88,14 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
         .reduce(Money::plus)
         .map(
             lost ->
-                new Finding(
-                    FindingKind.STOCK,
+                Finding.certain(
+                    Finding.Kind.STOCK,
                     losing.size() == 1 ? "loss.one" : "loss.many",
                     ids,
                     Map.of(
                         "bodies", Evidence.count(losing.size()),
                         "which", new Evidence.Bodies(ids),
                         "loss", new Evidence.Cash(lost)),
-                    OwnerCosts.ofShop(lost),
-                    Sureness.CERTAIN));
+                    Finding.Cost.ofShop(lost)));
   }
 }

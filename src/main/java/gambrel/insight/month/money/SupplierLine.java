@@ -7,13 +7,10 @@ import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
@@ -23,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -61,31 +59,20 @@ public record SupplierLine(
     return Spread.of(bodies.stream().flatMap(own -> own.takeHomePercent().stream()).toList());
   }
 
-  /** The bodies that have a value. */
-  public List<OwnStock> counted() {
-    return bodies.stream().filter(own -> own.value().isPresent()).toList();
+  private Stream<OwnStock> counted() {
+    return bodies.stream().filter(own -> own.value().isPresent());
   }
 
-  /** Cost of the bodies that have a value; empty if none has. */
-  public Optional<Money> cost() {
-    return counted().stream().map(OwnStock::cost).reduce(Money::plus);
-  }
-
-  /** Value of the bodies that have one; empty if none has. */
-  public Optional<Money> value() {
-    return counted().stream().map(own -> own.value().orElseThrow()).reduce(Money::plus);
-  }
-
-  /** Value less cost of the bodies that have a value; empty if none has. */
-  public Optional<Money> margin() {
-    return counted().stream().map(own -> own.margin().orElseThrow()).reduce(Money::plus);
+  /** The sum of an amount over the bodies that have a value; empty if none has. */
+  public Optional<Money> sum(Function<OwnStock, Optional<Money>> amount) {
+    return counted().map(amount).flatMap(Optional::stream).reduce(Money::plus);
   }
 
   /** Margin for a unit of cold weight, of all bodies together. */
   public MonthFigure figure() {
     var name = FigureName.MARGIN_OF_COLD;
     var group = new FigureGroup.Named(supplier);
-    return MonthFigure.of(name, species, group, counted().size(), BodyRate.of(rates(bodies)))
+    return MonthFigure.of(name, species, group, (int) counted().count(), BodyRate.of(rates(bodies)))
         .with(toOthers.map(MonthFigure.Interval::of));
   }
 
@@ -105,16 +92,15 @@ public record SupplierLine(
   private Finding finding(List<OwnStock> bought, Difference less) {
     var accounts = bought.stream().map(OwnStock::account).toList();
     var cold = Weight.sum(accounts.stream().flatMap(a -> a.balance().cold().stream()).toList());
-    return new Finding(
-        FindingKind.STOCK,
+    return Finding.likely(
+        Finding.Kind.STOCK,
         "supplier",
         MonthBody.ids(accounts),
         less.evidence(
             List.of("less", "bodies", "others"),
             Evidence.Rate::new,
             Map.of("species", new Evidence.Kind(species), "supplier", new Evidence.Name(supplier))),
-        OwnerCosts.ofShop(Money.of(less.times(cold.fraction()), bought.get(0).currency())),
-        Sureness.LIKELY);
+        Finding.Cost.ofShop(Money.of(less.times(cold.fraction()), bought.get(0).currency())));
   }
 
   /** A body whose supplier is known. */

@@ -7,15 +7,12 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.insight.month.pace.BoningIntervals.Interval;
 import gambrel.insight.month.pace.BoningIntervals.Piece;
-import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,8 +45,7 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
       for (var item : records.night().shop().cuts().of(species).items()) {
         var piece = new Piece(species, item.id());
         var all = new Pace(month.of(piece), before.of(piece));
-        var boners = all.month.counted().stream().map(Interval::boner).distinct().sorted();
-        var names = boners.toList();
+        var names = all.month.counted().stream().map(Interval::boner).distinct().sorted().toList();
         if (names.size() > 1) {
           figures.addAll(all.figures(species, new FigureGroup.Part(item, Optional.empty())));
         }
@@ -81,27 +77,30 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
             .distinct()
             .sorted(Comparator.comparing(Piece::species))
             .toList();
-    var findings = new ArrayList<Finding>();
-    for (var piece : pieces) {
-      MonthChange.difference(
-              new Compared<>(
-                  piece.species(), month.of(piece).counted(), before.of(piece).counted()),
-              one -> Optional.of(one.minutesEach()),
-              Interval::boner,
-              pieces.size())
-          .filter(difference -> difference.low() > 0)
-          .ifPresent(
-              difference -> {
-                var tree = records.night().shop().cuts().of(piece.species());
-                findings.add(finding(piece, tree.find(piece.item()).orElseThrow(), difference));
-              });
-    }
-    return findings;
+    return pieces.stream()
+        .flatMap(
+            piece ->
+                new Pace(month.of(piece), before.of(piece))
+                    .slower(piece.species(), pieces.size()).stream()
+                        .map(slower -> finding(records, piece, slower)))
+        .toList();
   }
 
-  private Finding finding(Piece piece, Item item, Difference difference) {
-    return new Finding(
-        FindingKind.PACE,
+  /** By how many minutes a piece took longer; empty if it did not. */
+  private Optional<Difference> slower(Species species, int comparisons) {
+    return MonthChange.difference(
+            new Compared<>(species, month.counted(), before.counted()),
+            one -> Optional.of(one.minutesEach()),
+            Interval::boner,
+            comparisons)
+        .filter(difference -> difference.low() > 0);
+  }
+
+  private Finding finding(MonthRecords records, Piece piece, Difference difference) {
+    var species = piece.species();
+    var item = records.night().shop().cuts().of(species).find(piece.item()).orElseThrow();
+    return Finding.likely(
+        Finding.Kind.PACE,
         "",
         List.of(piece.item()),
         difference.evidence(
@@ -109,15 +108,14 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
             Pace::minutes,
             Map.of(
                 "species",
-                new Evidence.Kind(piece.species()),
+                new Evidence.Kind(species),
                 "piece",
-                new Evidence.Cuts(piece.species(), List.of(item)),
+                new Evidence.Cuts(species, List.of(item)),
                 "minutes",
                 minutes(month.of(piece).each().orElseThrow().median()),
                 "usual",
                 minutes(before.of(piece).each().orElseThrow().median()))),
-        List.of(),
-        Sureness.LIKELY);
+        List.of());
   }
 
   private static Evidence minutes(BigFraction value) {

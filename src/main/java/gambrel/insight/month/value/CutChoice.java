@@ -10,13 +10,10 @@ import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.PieceBalance;
 import gambrel.trade.cuts.CutTree;
@@ -199,8 +196,8 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
       MonthRecords records, Way way, List<BodyRate> own, Difference bestLessWay) {
     var less = best().value().subtract(way.value());
     var missed = BodyRate.sum(own, BodyRate::weight).multiply(less);
-    return new Finding(
-        FindingKind.CUT_CHOICE,
+    return Finding.likely(
+        Finding.Kind.CUT_CHOICE,
         perPiece ? "piece" : "body",
         MonthBody.ids(own.stream().map(BodyRate::body).toList()),
         bestLessWay.evidence(
@@ -212,7 +209,6 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
                 "way", new Evidence.Cuts(species, way.items()),
                 "less", new Evidence.Rate(less),
                 "bodies_month", Evidence.count(own.size()))),
-        OwnerCosts.ofShop(Money.of(missed, records.settings().currency())),
-        Sureness.LIKELY);
+        Finding.Cost.ofShop(Money.of(missed, records.settings().currency())));
   }
 }

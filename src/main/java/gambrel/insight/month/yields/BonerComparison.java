@@ -4,16 +4,14 @@ import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -97,19 +95,18 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     var values = records.rail().items();
     var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
     var mince = values.of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
-    return new Finding(
-        FindingKind.BONER,
+    return Finding.likely(
+        Finding.Kind.BONER,
         "",
         MonthBody.ids(bodies),
         more.evidence(
             List.of("difference", "bodies", "others"),
             Evidence::percent,
             Map.of("species", new Evidence.Kind(species), "boner", new Evidence.Name(boner))),
-        OwnerCosts.costs(
-            OwnerCosts.weights(bodies, body -> body.balance().boning()),
+        Finding.Cost.of(
+            Ownership.weights(bodies, body -> body.balance().boning()),
             mince.map(value -> more.times(value).divide(100)),
-            records.settings().currency()),
-        Sureness.LIKELY);
+            records.settings().currency()));
   }
 
   /** Equal samples count once; samples in which no boner can be compared do not count. */

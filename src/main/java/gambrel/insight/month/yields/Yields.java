@@ -6,17 +6,15 @@ import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Ratio;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.OwnerCosts;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import java.util.ArrayList;
@@ -49,10 +47,9 @@ public final class Yields {
 
   /** Species of which less was taken home than of like bodies of the twelve months before. */
   public static List<Finding> findings(MonthRecords records) {
-    return MonthChange.of(records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
-        .stream()
-        .filter(change -> change.difference().high() < 0)
-        .map(change -> finding(records, change.species(), change.difference().reversed()))
+    return MonthChange.falls(
+            records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
+        .map(fall -> finding(records, fall.species(), fall.less()))
         .toList();
   }
 
@@ -63,19 +60,18 @@ public final class Yields {
             .map(b -> BodyValue.of(b, records.rail().items()))
             .filter(BodyValue::isEnough)
             .reduce(BodyValue::plus);
-    return new Finding(
-        FindingKind.YIELD,
+    return Finding.likely(
+        Finding.Kind.YIELD,
         "",
         MonthBody.ids(bodies),
         less.evidence(
             List.of("difference", "bodies", "bodies_before"),
             Evidence::percent,
             Map.of("species", new Evidence.Kind(species))),
-        OwnerCosts.costs(
-            OwnerCosts.weights(bodies, body -> body.balance().cold()),
+        Finding.Cost.of(
+            Ownership.weights(bodies, body -> body.balance().cold()),
             total.map(v -> less.times(v.value().divide(v.valued())).divide(100)),
-            records.settings().currency()),
-        Sureness.LIKELY);
+            records.settings().currency()));
   }
 
   private void groups(Compared<List<MonthBody>> bodies) {

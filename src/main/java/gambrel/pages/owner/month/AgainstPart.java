@@ -37,22 +37,21 @@ record AgainstPart(MonthPage page) implements MonthPart {
 
   private TableBuilder<MonthFigure> table(Ownership whose, BodyFigure loss) {
     var figures =
-        figures()
-            .of(FigureName.percentOf(loss))
+        report()
+            .figures(FigureName.percentOf(loss))
             .filter(figure -> figure.whose().filter(whose::equals).isPresent())
             .toList();
     String percent = say("percent");
     String title = say("shrink.group", owner(whose), say("shrink.loss." + loss.id()));
     return new TableBuilder<MonthFigure>("against figures even")
-        .first(title, this::bodies)
-        .head("titled")
+        .first(title, this::bodies, "titled")
         .number(
             label("lost", unit()),
-            figure -> weights().lost(loss, figures().find(FigureName.weightOf(loss), figure)))
+            figure -> weights().lost(loss, report().find(FigureName.weightOf(loss), figure)))
         .number(
             label("worth", currency()),
             figure ->
-                major(figures().find(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
+                major(report().find(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
         .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
         .counted(
             label("before", percent),

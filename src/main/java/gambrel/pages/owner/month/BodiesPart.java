@@ -29,10 +29,9 @@ record BodiesPart(MonthPage page) implements MonthPart {
         new TableBuilder<MonthBody>("bodies figures even tight")
             .first(say("body"), MonthBody::id)
             .words(say("owner"), body -> page.names().owners(body.body()))
-            .words(say("kind"), body -> page.names().kind(body.body()))
-            .head("kind")
-            .words(say("killed"), body -> body.body().killed().map(formats::brief).orElse(""))
-            .head("day");
+            .words(say("kind"), body -> page.names().kind(body.body()), "kind")
+            .words(
+                say("killed"), body -> body.body().killed().map(formats::brief).orElse(""), "day");
     weight(table, "hot", body -> weights.hung(hung(body).flatMap(BodyBalance::hot)));
     weight(table, "cold", body -> weights.hung(hung(body).flatMap(BodyBalance::cold)));
     weight(table, "boning", body -> cut(body).map(weights::boning).orElse(""));
@@ -64,12 +63,12 @@ record BodiesPart(MonthPage page) implements MonthPart {
 
   private void weight(
       TableBuilder<MonthBody> table, String head, Function<MonthBody, String> text) {
-    table.number(label(head, unit()), text).head("weight");
+    table.number(label(head, unit()), text, "weight");
   }
 
   private void percent(
       TableBuilder<MonthBody> table, String head, Function<MonthBody, Optional<Share>> share) {
-    table.number(say(head), body -> tenths(share.apply(body).map(Share::percent))).head("percent");
+    table.number(say(head), body -> tenths(share.apply(body).map(Share::percent)), "percent");
   }
 
   /** The body's figures if it was killed in the month. */

@@ -6,6 +6,7 @@ import gambrel.pages.views.FirstPage;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
 import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.stream.Collectors;
@@ -57,8 +58,6 @@ record FindingWords(Wording wording, WeightPrinter weights) {
       return wording.say("number.rate", formats.money(rate.value()), formats.unit());
     } else if (evidence instanceof Evidence.Day day) {
       return formats.date(day.value());
-    } else if (evidence instanceof Evidence.Month month) {
-      return formats.month(month.value());
     } else if (evidence instanceof Evidence.Kind kind) {
       return wording.kind(kind.value());
     } else if (evidence instanceof Evidence.Bodies bodies) {
@@ -78,7 +77,7 @@ record FindingWords(Wording wording, WeightPrinter weights) {
         .weights()
         .forEach(
             (whose, weight) ->
-                parts.add(wording.say("borne." + whose.id(), weights.inProse(weight))));
+                parts.add(wording.say("borne." + whose.id(), weights.inProse(Weight.of(weight)))));
     String last = parts.removeLast();
     return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
   }

@@ -70,11 +70,7 @@ record FirstPart(MonthPage page) implements MonthPart {
 
   /** That nothing was found, or that there are too few bodies to find anything. */
   private String none() {
-    boolean compared =
-        Stream.of(report().chills(), report().benches())
-            .flatMap(List::stream)
-            .anyMatch(LossChart::hasLimits);
-    return compared
+    return report().charts().stream().anyMatch(LossChart::hasLimits)
         ? say("first.none")
         : wording().counted("first.few", records().baseline().killed().size());
   }

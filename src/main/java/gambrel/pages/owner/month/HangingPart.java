@@ -1,6 +1,5 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
@@ -35,8 +34,8 @@ record HangingPart(MonthPage page) implements MonthPart {
                     between(
                         formats().quantity(hanging.days().lower(), 0),
                         formats().quantity(hanging.days().upper(), 0)))
-            .counted(say("lost_a_day"), this::lostADay)
-            .number(say("surely_between"), hanging -> interval(aDay(hanging)))
+            .counted(say("lost_a_day"), hanging -> lostADay(hanging.aDay()))
+            .number(say("surely_between"), hanging -> interval(hanging.aDay()))
             .number(
                 unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
             .number(
@@ -47,18 +46,7 @@ record HangingPart(MonthPage page) implements MonthPart {
     return PartView.of(say("hanging"), tables, List.of());
   }
 
-  private MonthFigure aDay(Hanging hanging) {
-    return figures()
-        .find(
-            FigureName.AGEING_PCT_A_DAY,
-            Optional.empty(),
-            Optional.of(hanging.species()),
-            BodyGroup.ALL)
-        .orElseThrow();
-  }
-
-  private Counted lostADay(Hanging hanging) {
-    var figure = aDay(hanging);
+  private Counted lostADay(MonthFigure figure) {
     return new Counted(hundredths(figure.value().orElseThrow()), ofBodies(figure.bodies()));
   }
 
@@ -86,12 +74,12 @@ record HangingPart(MonthPage page) implements MonthPart {
     String sure = say("surely_between");
     var table =
         new TableBuilder<FurtherDay>("further figures even short")
-            .first(owner(whose), day -> species(day.species()))
-            .head("titled")
-            .number(say("number"), day -> count(day.hanging().bodies().size()))
-            .head("few")
-            .number(say("days_hung"), day -> formats().quantity(day.hanging().days().median(), 1))
-            .head("few");
+            .first(owner(whose), day -> species(day.species()), "titled")
+            .number(say("number"), day -> count(day.hanging().bodies().size()), "few")
+            .number(
+                say("days_hung"),
+                day -> formats().quantity(day.hanging().days().median(), 1),
+                "few");
     add(table, head("lost", unit()), sure, FigureName.FURTHER_DAY_WEIGHT, this::hundredths);
     if (whose == Ownership.OWN) {
       var rise = FigureName.FURTHER_DAY_PRICE_RISE_PCT;
@@ -123,8 +111,8 @@ record HangingPart(MonthPage page) implements MonthPart {
     Function<FurtherDay, Optional<MonthFigure>> figure =
         day -> figure(name, new OwnedSpecies(day.whose(), day.species()));
     table
-        .number(head, day -> figure.apply(day).flatMap(MonthFigure::value).map(text).orElse(""))
-        .head("one")
+        .number(
+            head, day -> figure.apply(day).flatMap(MonthFigure::value).map(text).orElse(""), "one")
         .column(
             new Cell(between, TableBuilder.NUMBER),
             day -> {

@@ -11,6 +11,7 @@ import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
+import gambrel.trade.measure.Groups;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ record LossPart(MonthPage page) implements MonthPart {
   /** Losses by owner and species, and the charts. */
   PartView lost() {
     var table = new TableBuilder<OwnedSpecies>("lost figures even short");
-    table.first("", of -> species(of.species())).head("kinds");
+    table.first("", of -> species(of.species()), "kinds");
     add(table, "chill_shrink", BodyFigure.CHILL);
     add(table, "ageing_shrink", BodyFigure.AGEING);
     add(table, "bench_loss_of_boning", BodyFigure.BENCH);
@@ -53,7 +54,7 @@ record LossPart(MonthPage page) implements MonthPart {
 
   /** The charts of chill shrink and bench loss: of the main species and of others with enough. */
   private Stream<LossChart> charts() {
-    return Stream.of(report().chills(), report().benches())
+    return Groups.inOrder(report().charts().stream(), LossChart::loss).values().stream()
         .flatMap(
             charts -> {
               var sorted = new ArrayList<>(charts);

@@ -31,8 +31,7 @@ record MoneyPart(MonthPage page) implements MonthPart {
     String hour = currency() + ' ' + say("an_hour");
     var table =
         new TableBuilder<Compared<List<BodyRate>>>("income figures even short")
-            .first("", line -> species(line.species()))
-            .head("kinds")
+            .first("", line -> species(line.species()), "kinds")
             .number(say("number"), line -> count(line.month().size()))
             .number(
                 label("charges", currency()),
@@ -78,10 +77,8 @@ record MoneyPart(MonthPage page) implements MonthPart {
   private TableBuilder<OwnStock> bodies() {
     return new TableBuilder<OwnStock>("stock figures even")
         .first(say("body"), own -> own.account().id())
-        .words(say("kind"), own -> page.names().kind(own.account().body()))
-        .head("wider")
-        .words(say("supplier"), OwnStock::supplier)
-        .head("wider")
+        .words(say("kind"), own -> page.names().kind(own.account().body()), "wider")
+        .words(say("supplier"), OwnStock::supplier, "wider")
         .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()))
         .number(label("cost", currency()), own -> money(Optional.of(own.cost())))
         .number(label("take_home_worth", currency()), own -> money(own.value()))
@@ -95,9 +92,9 @@ record MoneyPart(MonthPage page) implements MonthPart {
         .number(say("number"), line -> count(line.bodies().size()))
         .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
         .number(say("middle"), line -> middle(line.takeHome()))
-        .number(label("cost", currency()), line -> money(line.cost()))
-        .number(label("take_home_worth", currency()), line -> money(line.value()))
-        .number(label("margin", currency()), line -> money(line.margin()))
+        .number(label("cost", currency()), line -> money(line.sum(own -> Optional.of(own.cost()))))
+        .number(label("take_home_worth", currency()), line -> money(line.sum(OwnStock::value)))
+        .number(label("margin", currency()), line -> money(line.sum(OwnStock::margin)))
         .number(label("margin", rateUnit()), line -> major(line.figure().value()))
         .rows(report().suppliers());
   }

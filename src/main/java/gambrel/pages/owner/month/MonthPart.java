@@ -1,6 +1,5 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.MonthFigures;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthBodies;
@@ -39,7 +38,7 @@ interface MonthPart {
   record OwnedSpecies(Ownership whose, Species species) {
     /** The bodies in the list that are of the species and the owner. */
     List<MonthBody> of(List<MonthBody> bodies) {
-      return whose.of(like(bodies, species));
+      return whose.of(MonthBody.of(species, bodies));
     }
   }
 
@@ -65,18 +64,9 @@ interface MonthPart {
     return records().bodies();
   }
 
-  default MonthFigures figures() {
-    return report().figures();
-  }
-
   /** The figure of all of an owner's bodies of a species; empty if unknown. */
   default Optional<MonthFigure> figure(FigureName name, OwnedSpecies of) {
-    return figures().find(name, Optional.of(of.whose()), Optional.of(of.species()), BodyGroup.ALL);
-  }
-
-  /** The bodies of a species. */
-  static List<MonthBody> like(List<MonthBody> bodies, Species species) {
-    return bodies.stream().filter(body -> body.body().species() == species).toList();
+    return report().find(name, Optional.of(of.whose()), Optional.of(of.species()), BodyGroup.ALL);
   }
 
   /**

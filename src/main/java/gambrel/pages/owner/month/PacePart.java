@@ -18,11 +18,13 @@ record PacePart(MonthPage page) implements MonthPart {
 
   PartView part() {
     String anHour = unit() + ' ' + say("an_hour");
-    var lines = figures().of(FigureName.MINUTES_A_PIECE).toList();
+    var lines = report().figures(FigureName.MINUTES_A_PIECE).toList();
     var table =
         new TableBuilder<MonthFigure>("pace figures even short")
-            .first(say("piece"), line -> cut(line.species().orElseThrow(), group(line).item()))
-            .head("wider")
+            .first(
+                say("piece"),
+                line -> cut(line.species().orElseThrow(), group(line).item()),
+                "wider")
             .words(say("boner"), line -> group(line).boner().orElseGet(() -> say("month.pace.all")))
             .number(say("pieces"), line -> count(line.bodies()))
             .number(say("minutes_each"), line -> tenths(line.value()))
@@ -41,7 +43,7 @@ record PacePart(MonthPage page) implements MonthPart {
   }
 
   private String anHour(MonthFigure line, Function<MonthFigure, Optional<BigFraction>> which) {
-    var anHour = figures().find(FigureName.BONED_AN_HOUR, line).flatMap(which);
+    var anHour = report().find(FigureName.BONED_AN_HOUR, line).flatMap(which);
     return anHour.map(weight -> number(weight, 0)).orElse("");
   }
 

@@ -11,8 +11,8 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * Builds a table from columns and rows. A column has a head and a function that prints its cells of
- * a row. Columns are added first, rows after.
+ * Builds a table from columns and rows. A column has a head, a function that prints its cells of a
+ * row, and classes of its head alone, such as its width. Columns are added first, rows after.
  *
  * @param <R> what one row is about
  */
@@ -47,18 +47,18 @@ final class TableBuilder<R> {
   }
 
   /** Adds the first column, which names the row. */
-  TableBuilder<R> first(String head, Function<R, String> text) {
-    return column(head, FIRST, text);
+  TableBuilder<R> first(String head, Function<R, String> text, String... ofHead) {
+    return column(head, FIRST, text, ofHead);
   }
 
   /** Adds a column of words. */
-  TableBuilder<R> words(String head, Function<R, String> text) {
-    return column(head, "", text);
+  TableBuilder<R> words(String head, Function<R, String> text, String... ofHead) {
+    return column(head, "", text, ofHead);
   }
 
   /** Adds a column of figures. */
-  TableBuilder<R> number(String head, Function<R, String> text) {
-    return column(head, NUMBER, text);
+  TableBuilder<R> number(String head, Function<R, String> text, String... ofHead) {
+    return column(head, NUMBER, text, ofHead);
   }
 
   /** Adds two columns under one head: a figure and its number of bodies. */
@@ -66,23 +66,17 @@ final class TableBuilder<R> {
     return column(new Cell(head, NUMBER, 2), row -> figure.apply(row).cells(""));
   }
 
-  /** Adds a column whose head and cells have the same classes. */
-  TableBuilder<R> column(String head, String classes, Function<R, String> text) {
-    return column(new Cell(head, classes), row -> List.of(new Cell(text.apply(row), classes)));
+  /** Adds a column whose head and cells have {@code classes}. */
+  TableBuilder<R> column(String head, String classes, Function<R, String> text, String... ofHead) {
+    String classesOfHead = (classes + ' ' + String.join(" ", ofHead)).strip();
+    return column(
+        new Cell(head, classesOfHead), row -> List.of(new Cell(text.apply(row), classes)));
   }
 
   /** Adds as many columns as {@code head} spans. */
   TableBuilder<R> column(Cell head, Function<R, List<Cell>> cells) {
     heads.add(head);
     columns.add(cells);
-    return this;
-  }
-
-  /** Adds classes to the head of the last column. */
-  TableBuilder<R> head(String classes) {
-    int last = heads.size() - 1;
-    var head = heads.get(last);
-    heads.set(last, new Cell(head.text(), (head.style() + ' ' + classes).strip(), head.span()));
     return this;
   }
 

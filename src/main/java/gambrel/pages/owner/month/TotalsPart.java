@@ -44,7 +44,7 @@ record TotalsPart(MonthPage page) implements MonthPart {
     var home = Stream.concat(month().cut().stream(), month().whole().stream()).toList();
     var table = new TableBuilder<SumRow>("sums figures short").first("", row -> say(row.key()));
     Ownership.in(Stream.concat(killed.stream(), home.stream()).toList())
-        .forEach(whose -> table.number(owner(whose), row -> row.text().apply(whose)).head("sum"));
+        .forEach(whose -> table.number(owner(whose), row -> row.text().apply(whose), "sum"));
     var rows =
         Stream.of(
             number("summary.total.killed", killed),

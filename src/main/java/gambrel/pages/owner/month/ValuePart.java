@@ -40,17 +40,14 @@ record ValuePart(MonthPage page) implements MonthPart {
 
   private List<TableView> worth() {
     // The figure of each body follows that of all, least first.
-    var all = figures().of(FigureName.WORTH_OF_COLD).toList();
+    var all = report().figures(FigureName.WORTH_OF_COLD).toList();
     return new TableBuilder<MonthFigure>("worth figures even short")
-        .first("", this::species)
-        .head("kinds")
+        .first("", this::species, "kinds")
         .number(say("number"), line -> count(line.bodies()))
         .number(rateUnit(), line -> major(line.value()))
         .number(say("middle"), line -> middle(line.spread(), this::major))
-        .number(say("least"), line -> body(all.get(all.indexOf(line) + 1)))
-        .head("some")
-        .number(say("most"), line -> body(all.get(all.indexOf(line) + line.bodies())))
-        .head("some")
+        .number(say("least"), line -> body(all.get(all.indexOf(line) + 1)), "some")
+        .number(say("most"), line -> body(all.get(all.indexOf(line) + line.bodies())), "some")
         .number(say("before"), line -> major(line.before().value()))
         .rows(all.stream().filter(line -> line.group() == BodyGroup.ALL).toList())
         .table();
@@ -64,14 +61,12 @@ record ValuePart(MonthPage page) implements MonthPart {
   private List<TableView> choices() {
     var table =
         new TableBuilder<MonthFigure>("choices figures even short below")
-            .first(say("cut_as"), this::items)
-            .head("widest")
+            .first(say("cut_as"), this::items, "widest")
             .number(say("number"), way -> count(way.bodies()))
             .number(rateUnit(), way -> major(way.value()))
             .number(say("middle"), way -> middle(way.spread(), this::major))
             .number(say("less_than_best"), way -> best(way).map(b -> less(way, b)).orElse(""))
-            .words(say("how_sure"), way -> best(way).map(b -> sureness(way)).orElse(""))
-            .head("wider");
+            .words(say("how_sure"), way -> best(way).map(b -> sureness(way)).orElse(""), "wider");
     ways()
         .collect(Collectors.groupingBy(this::title, LinkedHashMap::new, Collectors.toList()))
         .forEach(table::group);
@@ -80,7 +75,7 @@ record ValuePart(MonthPage page) implements MonthPart {
 
   /** The ways to cut each piece, best first. */
   private Stream<MonthFigure> ways() {
-    return figures().all().stream().filter(figure -> figure.group() instanceof FigureGroup.Way);
+    return report().figures().stream().filter(figure -> figure.group() instanceof FigureGroup.Way);
   }
 
   private static FigureGroup.Way group(MonthFigure way) {
@@ -134,14 +129,16 @@ record ValuePart(MonthPage page) implements MonthPart {
             .limit(MOST_SMALLS)
             .toList();
     return new TableBuilder<MarginalValue.Line>("smalls figures even below")
-        .first(say("month.value.small." + unit()), line -> cut(line.species(), line.cut()))
-        .head("widest")
+        .first(
+            say("month.value.small." + unit()), line -> cut(line.species(), line.cut()), "widest")
         .number(rateUnit(), line -> major(line.value()))
         .number(say("instead_mince"), line -> gain(line.overMince()))
         .number(say("instead_dice"), line -> gain(line.overDice()))
         .number(say("instead_beside"), line -> gain(line.overBeside()))
-        .words("", line -> line.beside().map(cut -> wording().cut(line.species(), cut)).orElse(""))
-        .head("wider")
+        .words(
+            "",
+            line -> line.beside().map(cut -> wording().cut(line.species(), cut)).orElse(""),
+            "wider")
         .rows(all.stream().filter(shown::contains).toList())
         .kept("room", 1, remarks);
   }

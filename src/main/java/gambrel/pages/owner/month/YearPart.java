@@ -43,8 +43,7 @@ record YearPart(MonthPage page) implements MonthPart {
   private List<TableView> table(Species species) {
     var table =
         new TableBuilder<YearRow>("year figures even short")
-            .first(species(species), YearRow::name)
-            .head("titled")
+            .first(species(species), YearRow::name, "titled")
             .number(say("killed"), row -> count(row.killed().size()))
             .number(label("hot_of_a_body", unit()), row -> meanHot(row.killed()))
             .number(say("chill_percent"), row -> percent(BodyFigure.CHILL, row))

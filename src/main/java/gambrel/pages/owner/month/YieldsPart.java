@@ -27,8 +27,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
     var cut = month().cut();
     var table =
         new TableBuilder<OwnedSpecies>("yields figures even short")
-            .first("", of -> species(of.species()))
-            .head("kinds")
+            .first("", of -> species(of.species()), "kinds")
             .counted(say("dressing"), of -> counted(BodyFigure.DRESSING.of(of.of(killed))))
             .counted(say("take_home_of_cold"), of -> counted(BodyFigure.TAKE_HOME.of(of.of(cut))))
             .counted(say("meat_of_cold"), of -> counted(BodyFigure.MEAT.of(of.of(cut))))
@@ -39,9 +38,8 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** What like bodies gave; below each row median and middle half of the twelve months before. */
   PartView beforeAndNow() {
-    var lines = figures().of(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
-    var table =
-        new TableBuilder<MonthFigure>("like figures even").first("", this::name).head("kinds");
+    var lines = report().figures(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
+    var table = new TableBuilder<MonthFigure>("like figures even").first("", this::name, "kinds");
     var heads = List.of("take_home_of_cold", "bone_of_boning", "fat_of_boning", "trim_of_boning");
     for (int i = 0; i < heads.size(); i++) {
       var figure = BodyFigure.YIELDS.get(i);
@@ -62,7 +60,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Another yield of the same bodies. */
   private Optional<MonthFigure> same(BodyFigure figure, MonthFigure line) {
-    return figures().find(FigureName.of(figure), line);
+    return report().find(FigureName.of(figure), line);
   }
 
   private static By by(MonthFigure line) {
@@ -92,15 +90,14 @@ record YieldsPart(MonthPage page) implements MonthPart {
     String percent = say("percent");
     var table =
         new TableBuilder<MonthFigure>("primals figures even short")
-            .first("", this::primal)
-            .head("kinds")
+            .first("", this::primal, "kinds")
             .counted(label("this_month", percent), line -> counted(Optional.of(line)))
             .counted(
                 label("before", percent),
                 line -> counted(line.before().spread().map(Spread::median), line.before().bodies()))
             .number(label("middle", percent), line -> middle(line.before().spread()));
-    figures()
-        .of(FigureName.PRIMAL_PCT)
+    report()
+        .figures(FigureName.PRIMAL_PCT)
         .collect(Collectors.groupingBy(this::species, LinkedHashMap::new, Collectors.toList()))
         .forEach(table::group);
     return PartView.of(say("primals"), table.table(say("primals_explained")), List.of());
@@ -148,7 +145,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Who leaves more bone than others beyond chance. Boners are not ranked. */
   private List<String> boners() {
-    var compared = figures().of(FigureName.BONE_TO_OTHERS_POINTS).toList();
+    var compared = report().figures(FigureName.BONE_TO_OTHERS_POINTS).toList();
     if (compared.isEmpty()) {
       return List.of(say("month.boners.few", count(GroupComparison.FEWEST)));
     }

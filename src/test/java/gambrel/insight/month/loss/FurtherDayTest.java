@@ -121,7 +121,7 @@ class FurtherDayTest {
     var day = found().get(0);
     assertEquals(1, day.hanging().bodies().size());
     assertTrue(day.loss().isEmpty() && day.rise().isEmpty());
-    assertEquals("200", round(day.charge().orElseThrow().median(), 0));
+    assertEquals("2.00", round(day.charge().orElseThrow().median(), 2));
   }
 
   /** Six days and a seventh are free, the eighth is not: 0, 0, and six times 2. */
@@ -130,8 +130,8 @@ class FurtherDayTest {
     scene.file("charges.csv", "charge,description,basis,price,free", "hang,Hanging,day,2,7");
     hangEight("ann", 0.3);
     var charge = found().get(0).charge().orElseThrow();
-    assertEquals("150", round(charge.lower(), 0));
-    assertEquals("200", round(charge.median(), 0));
+    assertEquals("1.50", round(charge.lower(), 2));
+    assertEquals("2.00", round(charge.median(), 2));
   }
 
   @Test
@@ -143,8 +143,8 @@ class FurtherDayTest {
         "new,Hanging,day,3,2026-03-31,");
     hangEight("ann", 0.3);
     var charge = found().get(0).charge().orElseThrow();
-    assertEquals("300", round(charge.lower(), 0));
-    assertEquals("300", round(charge.upper(), 0));
+    assertEquals("3.00", round(charge.lower(), 2));
+    assertEquals("3.00", round(charge.upper(), 2));
   }
 
   @Test

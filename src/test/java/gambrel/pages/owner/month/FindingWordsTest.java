@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.FindingKind;
-import gambrel.insight.month.findings.Sureness;
 import gambrel.pages.owner.SmallShop;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -58,11 +55,11 @@ class FindingWordsTest {
   }
 
   private String seen(Map<Ownership, Integer> grams) {
-    var weights = new EnumMap<Ownership, Weight>(Ownership.class);
-    grams.forEach((whose, weight) -> weights.put(whose, Weight.ofThousandths(weight)));
+    var weights = new EnumMap<Ownership, BigFraction>(Ownership.class);
+    grams.forEach((whose, weight) -> weights.put(whose, BigFraction.of(weight, 1000)));
     return words.seen(
-        new Finding(
-            FindingKind.CHILLER,
+        Finding.likely(
+            Finding.Kind.CHILLER,
             "",
             List.of(),
             Map.of(
@@ -73,7 +70,6 @@ class FindingWordsTest {
                 "usual", new Evidence.Percent(BigFraction.of(2), 2),
                 "bodies_before", Evidence.count(40),
                 "weight", new Evidence.Borne(weights)),
-            List.of(),
-            Sureness.LIKELY));
+            List.of()));
   }
 }
