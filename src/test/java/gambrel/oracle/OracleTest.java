@@ -82,7 +82,7 @@ class OracleTest {
     shop.row("bench", "06T10:00:00", "B1", "pack rump", "191.5");
     assertBody(shop.at("20T00:00"), "state", "issued"); // three days: 3 % + 1.2 % of 200 = 8.4
 
-    shop.row("bench", "05T10:00:00", "B1", "bin bone", "0");
+    shop.row("bench", "05T10:00:00", "B1", "bin bone", "0.02");
     assertBody(shop.at("20T00:00"), "reasons", "loss-high"); // two days: 3 % of 200 = 6
   }
 
@@ -165,5 +165,44 @@ class OracleTest {
     var tables = shop.at("06T00:00");
     assertEquals("5.500", tables.cell("pieces.csv", "loss_kg", "B1", "carcase")); // 293.5 - 288
     assertEquals("21.000", tables.cell("pieces.csv", "loss_kg", "B1", "hindquarter")); // 141 - 120
+  }
+
+  @Test
+  void aLoneQuarterOfABodyWeighedWholeHoldsIt() {
+    shop.balanced().row("rail", "03T10:05:00", "B1", "cold hindquarter", "70");
+    var tables = shop.at("06T00:00");
+
+    assertBody(tables, "cold_kg", "294.000");
+    assertBody(tables, "reasons", "rail-twice");
+    assertEquals("7", tables.cell("rows.csv", "used", "exports/a.csv"));
+  }
+
+  @Test
+  void oneForequarterAndOneHindquarterDoNotReplaceTwoSides() {
+    shop.row("rail", "02T10:00:00", "B1", "hot side", "98");
+    shop.row("rail", "02T10:01:00", "B1", "hot side", "98");
+    shop.row("rail", "02T10:02:00", "B1", "hot hindquarter", "47");
+    shop.row("rail", "02T10:03:00", "B1", "hot forequarter", "50");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "192");
+    shop.row("pack", "05T10:00:00", "B1", "pack rump", "190");
+    var tables = shop.at("06T00:00");
+
+    assertBody(tables, "hot_kg", "196.000");
+    assertBody(tables, "reasons", "rail-twice");
+  }
+
+  @Test
+  void aDuplicateOnAnAgedDayThatALaterDayReplacesHoldsNothing() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "294");
+    shop.row("rail", "08T10:00:00", "B1", "aged carcase", "291");
+    shop.row("rail", "08T10:05:00", "B1", "aged carcase", "291");
+    shop.row("rail", "12T10:00:00", "B1", "aged carcase", "288");
+    shop.row("pack", "13T10:00:00", "B1", "pack rump", "286");
+    var tables = shop.at("14T00:00");
+
+    assertBody(tables, "state", "issued");
+    assertBody(tables, "boning_kg", "288.000");
+    assertEquals("6", tables.cell("rows.csv", "used", "exports/a.csv"));
   }
 }

@@ -15,6 +15,11 @@ final class Rail {
 
   final Cover aged;
 
+  /** Weighings of parts under a part that stands, which do not replace it whole. */
+  final List<Row> surplus = new ArrayList<>();
+
+  private final List<Row> rest = new ArrayList<>();
+
   private final Tree tree;
   private final Standing standing;
   private final boolean takesCold;
@@ -82,7 +87,10 @@ final class Rail {
 
   private Cover alone(String step) {
     compare(List.of(step));
-    return resolve(Tree.ROOT, part -> steps.get(step).get(part));
+    rest.clear();
+    var cover = resolve(Tree.ROOT, part -> steps.get(step).get(part));
+    surplus.addAll(rest);
+    return cover;
   }
 
   /** Tells left from right where all weighings of these steps do. */
@@ -135,7 +143,17 @@ final class Rail {
     if (fits(both)) {
       return new Cover(whole.number(), both);
     }
-    return atLeast(joined.components(), whole.components()) ? joined : whole;
+    if (isAll(part, joined.components())) {
+      return joined;
+    }
+    rest.addAll(joined.rows());
+    return whole;
+  }
+
+  /** Whether the components take up the part as often as the body has it, no more and no less. */
+  private boolean isAll(String part, List<Cover.Component> components) {
+    var whole = new Cover.Component(part, "", tree.count(part) * standing.head(), List.of());
+    return Cover.leaves(components, hanging).equals(Cover.leaves(List.of(whole), hanging));
   }
 
   /** The children together; they make up as many of the part as the scarcest of them allows. */

@@ -107,9 +107,14 @@ final class Verdict {
     hold(body.rail.partsDiffer(), "parts-missing", "");
     hold(yield.lossNegative(), "loss-negative", "");
     hold(yield.lossHigh(), "loss-high", "");
+    body.rail.surplus.forEach(row -> hold(true, "rail-twice", named(row)));
     for (var row : world.setAside(body.beast)) {
-      hold(true, "row-set-aside", row.cell("scale") + " " + row.cell("ticket"));
+      hold(true, "row-set-aside", named(row));
     }
+  }
+
+  private static String named(Row row) {
+    return row.cell("scale") + " " + row.cell("ticket");
   }
 
   private void findBatchReasons() {
