@@ -111,7 +111,14 @@ final class BodyFigures {
     return isTrimCandidate(row)
         && !isTrimBeforeCold(row)
         && firstAged != null
-        && row.date.isBefore(firstAged);
+        && row.date.isBefore(firstAged)
+        && (rail.agedAll || liesUnderAged(row));
+  }
+
+  private boolean liesUnderAged(Row row) {
+    return rail.agedUsed().stream()
+        .flatMap(component -> component.rows().stream())
+        .anyMatch(aged -> tree.isUnder(row.item, aged.item));
   }
 
   private boolean isTrimCandidate(Row row) {

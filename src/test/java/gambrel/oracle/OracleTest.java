@@ -205,4 +205,22 @@ class OracleTest {
     assertBody(tables, "boning_kg", "288.000");
     assertEquals("6", tables.cell("rows.csv", "used", "exports/a.csv"));
   }
+
+  @Test
+  void whatIsCutWhileOtherPartsAgeIsAnOrdinaryEndProduct() {
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold hindquarter", "142", "2");
+    shop.row("rail", "03T10:01:00", "B1", "cold forequarter", "152", "2");
+    shop.row("pack", "05T10:00:00", "B1", "pack mince", "150");
+    shop.row("pack", "05T10:10:00", "B1", "pack rump", "2");
+    shop.row("rail", "10T10:00:00", "B1", "aged hindquarter", "137", "2");
+    shop.row("pack", "10T11:00:00", "B1", "pack rump", "134");
+    var tables = shop.at("12T00:00");
+
+    assertBody(tables, "boning_kg", "289.000"); // 137 + 152
+    assertBody(tables, "rail_trim_kg", "2.000"); // the rump, which lies under the hindquarter
+    assertBody(tables, "ageing_shrink_pct", "2.113"); // (142 - 137 - 2) / 142
+    assertBody(tables, "cutting_loss_kg", "5.000"); // 289 - 150 - 134
+    assertBody(tables, "days_hung", "3");
+  }
 }

@@ -20,6 +20,9 @@ final class Rail {
 
   private final List<Row> rest = new ArrayList<>();
 
+  /** Whether no part that hung before is missing among the aged ones. */
+  final boolean agedAll;
+
   private final Tree tree;
   private final Standing standing;
   private final boolean takesCold;
@@ -40,6 +43,7 @@ final class Rail {
     var chilled = resolved("cold");
     var before = takesCold ? chilled : overlay(Tree.ROOT, resolved("hot"), chilled);
     var all = overlay(Tree.ROOT, before, resolved("aged"));
+    agedAll = atLeast(all.stream().filter(c -> c.step().equals("aged")).toList(), before);
     boning = all.isEmpty() ? null : new Cover(BigFraction.ONE, all);
   }
 
