@@ -139,6 +139,11 @@ final class BodyFigures {
         .toList();
   }
 
+  /** The last of the cuts, or null. */
+  Instant lastCut() {
+    return time(cuts(), false);
+  }
+
   /** What left the body in cutting and moved mass. */
   List<Row> products() {
     return cuts().stream().filter(Row::isOut).toList();

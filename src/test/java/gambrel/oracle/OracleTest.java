@@ -223,4 +223,36 @@ class OracleTest {
     assertBody(tables, "cutting_loss_kg", "5.000"); // 289 - 150 - 134
     assertBody(tables, "days_hung", "3");
   }
+
+  @Test
+  void farLessThanUsualIsPartCutFirstAndHeldLater() {
+    shop.add("shop.properties", "bins=no");
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "300");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "290");
+    shop.row("pack", "05T10:00:00", "B1", "pack rump", "115.99"); // two fifths are 116
+
+    assertBody(shop.at("09T09:59"), "reasons", "part-cut");
+    assertBody(shop.at("09T10:00"), "reasons", "home-low");
+    shop.row("pack", "05T10:00:00", "B1", "pack rump", "0.01");
+    assertBody(shop.at("09T09:59"), "state", "issued");
+  }
+
+  @Test
+  void theUsualShareIsTheMedianOfFiveOrMoreBodiesThatWereCutBefore() {
+    shop.add("shop.properties", "bins=no");
+    var shares = new String[] {"60", "62", "64", "66", "68"};
+    for (int i = 0; i < 5; i++) {
+      shop.add("bodies.csv", "A" + i + ",beef,2026-03-01,,bob");
+      shop.row("rail", "01T10:00:00", "A" + i, "hot carcase", "101");
+      shop.row("rail", "02T10:00:00", "A" + i, "cold carcase", "100");
+      shop.row("pack", "03T10:00:00", "A" + i, "pack rump", shares[i]);
+    }
+    shop.row("rail", "02T10:00:00", "B1", "hot carcase", "101");
+    shop.row("rail", "03T10:00:00", "B1", "cold carcase", "100");
+    shop.row("pack", "07T10:00:00", "B1", "pack rump", "47.99"); // three quarters of 64 are 48
+
+    assertBody(shop.at("11T10:00"), "reasons", "home-low");
+    shop.row("pack", "07T09:59:59", "B1", "pack rump", "0.01");
+    assertBody(shop.at("11T10:00"), "state", "issued");
+  }
 }

@@ -69,6 +69,10 @@ final class Setup {
     return Duration.ofMinutes(Num.steps(number("quiet_hours", "6").multiply(60), 0).longValue());
   }
 
+  Duration cuttingDays() {
+    return Duration.ofDays(Integer.parseInt(setting("cutting_days", "4")));
+  }
+
   String bins() {
     return setting("bins", "weighed");
   }

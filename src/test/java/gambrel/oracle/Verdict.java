@@ -1,6 +1,5 @@
 package gambrel.oracle;
 
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -29,6 +28,7 @@ final class Verdict {
   private final Yield yield;
   private final BodyFigures body;
   private final Shares shares;
+  private final UsualShare usual;
 
   Verdict(World world, Yield yield) {
     this.world = world;
@@ -36,6 +36,7 @@ final class Verdict {
     body = yield.body;
     shares = new Shares(world.setup, body.beast);
     charges = new Charges(yield, shares);
+    usual = new UsualShare(world);
     var waits = waits();
     boolean open = (tooEarly() || !waits.isEmpty()) && !closed();
     if (open) {
@@ -66,15 +67,14 @@ final class Verdict {
     if (yield.batches.stream().anyMatch(b -> b.open && !b.hasDue && !b.late)) {
       waits.add("batch-open");
     }
-    var days = Integer.parseInt(world.setup.setting("cutting_days", "4"));
-    if (yield.lossHigh()) {
-      var cuts = body.cuts();
-      var last = cuts.get(cuts.size() - 1).time;
-      if (last.plus(Duration.ofDays(days)).isAfter(world.asOf)) {
-        waits.add("part-cut");
-      }
+    if ((yield.lossHigh() || usual.isBelow(yield)) && !cuttingPast()) {
+      waits.add("part-cut");
     }
     return waits;
+  }
+
+  private boolean cuttingPast() {
+    return !body.lastCut().plus(world.setup.cuttingDays()).isAfter(world.asOf);
   }
 
   private List<Csv.Line> releases(String action) {
@@ -107,6 +107,7 @@ final class Verdict {
     hold(body.rail.partsDiffer(), "parts-missing", "");
     hold(yield.lossNegative(), "loss-negative", "");
     hold(yield.lossHigh(), "loss-high", "");
+    hold(usual.isBelow(yield) && cuttingPast(), "home-low", "");
     body.rail.surplus.forEach(row -> hold(true, "rail-twice", named(row)));
     for (var row : world.setAside(body.beast)) {
       hold(true, "row-set-aside", named(row));
