@@ -22,9 +22,11 @@ final class Charges {
   private final Setup setup;
   private final BodyFigures body;
   private final Shares shares;
+  private final Long days;
   private final List<Line> lines = new ArrayList<>();
 
   Charges(Yield yield, Shares shares) {
+    days = yield.daysHung();
     this.shares = shares;
     body = yield.body;
     setup = body.setup;
@@ -93,7 +95,7 @@ final class Charges {
       case "packed" -> sum(body.rows, under.and(Row::isPack));
       case "pack" ->
           BigFraction.of((int) body.rows.stream().filter(under.and(Row::isPack)).count());
-      case "day" -> body.daysHung() == null ? null : BigFraction.of(body.daysHung().intValue());
+      case "day" -> days == null ? null : BigFraction.of(days.intValue());
       case "share" -> BigFraction.ONE;
       default -> throw new IllegalArgumentException(basis);
     };

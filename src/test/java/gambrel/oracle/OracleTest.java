@@ -255,4 +255,35 @@ class OracleTest {
     shop.row("pack", "07T09:59:59", "B1", "pack rump", "0.01");
     assertBody(shop.at("11T10:00"), "state", "issued");
   }
+
+  @Test
+  void aBodyLeftWholeSettlesQuietHoursAfterTheLastWeightThatTheShopTakes() {
+    shop.add("bodies.csv", "W1,beef,2026-03-02,560,ann,whole");
+    shop.row("rail", "02T10:00:00", "W1", "hot carcase", "300");
+    assertEquals("open", shop.at("20T00:00").cell("bodies.csv", "state", "W1"));
+
+    shop.row("rail", "03T10:00:00", "W1", "cold carcase", "294");
+    var before = shop.at("03T15:59");
+    assertEquals("open", before.cell("bodies.csv", "state", "W1"));
+    assertEquals("", before.cell("bodies.csv", "take_home_kg", "W1"));
+    var tables = shop.at("03T16:00");
+    assertEquals("issued", tables.cell("bodies.csv", "state", "W1"));
+    assertEquals("294.000", tables.cell("bodies.csv", "take_home_kg", "W1"));
+    assertEquals("1", tables.cell("bodies.csv", "days_hung", "W1"));
+    assertEquals("", tables.cell("bodies.csv", "meat_home_kg", "W1"));
+    assertEquals("", tables.cell("bodies.csv", "cutting_loss_kg", "W1"));
+  }
+
+  @Test
+  void aCondemnedBodyNeedsNoRailWeight() {
+    shop.add("bodies.csv", "W1,beef,2026-03-02,560,ann,condemned");
+    assertEquals("open", shop.at("03T05:59").cell("bodies.csv", "state", "W1"));
+    var tables = shop.at("03T06:00"); // six hours after the day of the kill
+    assertEquals("issued", tables.cell("bodies.csv", "state", "W1"));
+    assertEquals("0.000", tables.cell("bodies.csv", "take_home_kg", "W1"));
+
+    shop.row("rail", "04T10:00:00", "W1", "hot carcase", "300");
+    assertEquals("open", shop.at("04T15:59").cell("bodies.csv", "state", "W1"));
+    assertEquals("issued", shop.at("04T16:00").cell("bodies.csv", "state", "W1"));
+  }
 }

@@ -40,7 +40,7 @@ final class TinyShop {
     this.folder = folder;
     add("shop.properties", "name=Tiny", "currency=EUR", "unit=kg", "zone=UTC", "region=uk");
     add("customers.csv", "customer,name", "ann,Ann", "bob,Bob", "cat,Cat");
-    add("bodies.csv", "body,species,killed,live_weight,customer");
+    add("bodies.csv", "body,species,killed,live_weight,customer,outcome");
     add("bodies.csv", "B1,beef,2026-03-02,560,ann");
     add("shares.csv", "body,customer,share");
     add("scales.csv", "scale,division,class", "rail,0.5,III", "bench,0.02,III", "pack,0.01,III");

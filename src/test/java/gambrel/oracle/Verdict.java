@@ -1,6 +1,5 @@
 package gambrel.oracle;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -27,6 +26,7 @@ final class Verdict {
   private final World world;
   private final Yield yield;
   private final BodyFigures body;
+  private final Progress progress;
   private final Shares shares;
   private final UsualShare usual;
 
@@ -34,11 +34,12 @@ final class Verdict {
     this.world = world;
     this.yield = yield;
     body = yield.body;
+    progress = new Progress(body, world.asOf);
     shares = new Shares(world.setup, body.beast);
     charges = new Charges(yield, shares);
     usual = new UsualShare(world);
     var waits = waits();
-    boolean open = (tooEarly() || !waits.isEmpty()) && !closed();
+    boolean open = (progress.tooEarly() || !waits.isEmpty()) && !progress.closed();
     if (open) {
       codes.addAll(waits);
       state = "open";
@@ -50,16 +51,6 @@ final class Verdict {
     var released = released();
     held.stream().filter(r -> !released.contains(r)).forEach(r -> codes.add(r.code()));
     state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
-  }
-
-  private boolean tooEarly() {
-    Instant last = body.latest();
-    if (body.beast.uncut()) {
-      last = body.lastRail();
-    } else if (body.cuts().stream().allMatch(r -> r.is("block"))) {
-      return true;
-    }
-    return last == null || last.plus(world.setup.quiet()).isAfter(world.asOf);
   }
 
   private List<String> waits() {
@@ -77,21 +68,6 @@ final class Verdict {
     return !body.lastCut().plus(world.setup.cuttingDays()).isAfter(world.asOf);
   }
 
-  private List<Csv.Line> releases(String action) {
-    return world.setup.table("releases").stream()
-        .filter(l -> l.get("body").equals(body.beast.id()))
-        .filter(l -> (l.get("action").isEmpty() ? "release" : l.get("action")).equals(action))
-        .filter(l -> !world.setup.moment(l.get("on")).isAfter(world.asOf))
-        .toList();
-  }
-
-  private boolean closed() {
-    var latest = body.latest();
-    return releases("close").stream()
-        .map(l -> world.setup.moment(l.get("on")))
-        .anyMatch(on -> latest == null || !latest.isAfter(on));
-  }
-
   private void hold(boolean when, String code, String name) {
     if (when) {
       held.add(new Reason(code, name));
@@ -99,12 +75,13 @@ final class Verdict {
   }
 
   private void findReasons() {
+    boolean condemned = body.beast.condemned();
     boolean blocksOnly =
         body.standing.rows().isEmpty() && body.rows.stream().anyMatch(r -> r.is("block"));
     for (var step : world.setup.rail(body.beast.species())) {
-      hold(!blocksOnly && body.standing.rows(step).isEmpty(), "rail-missing", "");
+      hold(!blocksOnly && !condemned && body.standing.rows(step).isEmpty(), "rail-missing", "");
     }
-    hold(body.rail.partsDiffer(), "parts-missing", "");
+    hold(!condemned && body.rail.partsDiffer(), "parts-missing", "");
     hold(yield.lossNegative(), "loss-negative", "");
     hold(yield.lossHigh(), "loss-high", "");
     hold(usual.isBelow(yield) && cuttingPast(), "home-low", "");
@@ -133,7 +110,7 @@ final class Verdict {
 
   private Set<Reason> released() {
     var released = new HashSet<Reason>();
-    for (var line : releases("release")) {
+    for (var line : progress.releases("release")) {
       var on = world.setup.moment(line.get("on"));
       if (on.equals(world.asOf)) {
         released.addAll(held);

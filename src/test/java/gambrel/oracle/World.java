@@ -42,7 +42,7 @@ final class World {
     for (var beast : setup.bodies.values()) {
       if (!beast.cancelled()) {
         var figures = new BodyFigures(beast, setup, standing.get(beast.id()), rowsOf(beast));
-        yields.put(beast.id(), new Yield(figures, batches));
+        yields.put(beast.id(), new Yield(figures, batches, asOf));
       }
     }
     others.put(asOf, this);
