@@ -125,4 +125,19 @@ class OracleMoneyTest {
     shop.row("pack", "05T10:15:00", "", "test20", "20.02");
     assertEquals("", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
   }
+
+  @Test
+  void aCloseOfABodyOfWhichNothingWasCutHasNoEffect() {
+    shop.add("releases.csv", "B1,me,2026-03-04T08:00,gone,close");
+    assertEquals("open", shop.at("04T09:00").cell("bodies.csv", "state", "B1"));
+  }
+
+  @Test
+  void aWeighingAfterACloseOpensTheBodyAgain() {
+    shop.add("releases.csv", "B1,me,2026-03-05T11:00,done,close");
+    assertEquals("issued", shop.at("05T12:00").cell("bodies.csv", "state", "B1"));
+
+    shop.row("pack", "05T11:30:00", "B1", "pack rump", "1");
+    assertEquals("open", shop.at("05T12:00").cell("bodies.csv", "state", "B1"));
+  }
 }

@@ -37,12 +37,12 @@ final class Progress {
     return killed == null ? null : killed.plusDays(1).atStartOfDay(setup.zone).toInstant();
   }
 
-  /** Whether somebody closed it after its last weighing. */
+  /** Whether somebody closed it after its last weighing, and something was cut from it. */
   boolean closed() {
-    var latest = body.latest();
-    return releases("close").stream()
-        .map(l -> setup.moment(l.get("on")))
-        .anyMatch(on -> latest == null || !latest.isAfter(on));
+    return body.cuts().stream().anyMatch(r -> !r.is("block"))
+        && releases("close").stream()
+            .map(l -> setup.moment(l.get("on")))
+            .anyMatch(on -> !body.latest().isAfter(on));
   }
 
   /** The body's releases of an action that have effect. */
