@@ -95,7 +95,7 @@ final class Marking {
   private void markConflicts() {
     Map<String, List<Row>> byKey = new HashMap<>();
     for (var row : weighings) {
-      if (row.mark == Row.Mark.USED) {
+      if (row.counts()) {
         byKey.computeIfAbsent(key(row), k -> new ArrayList<>()).add(row);
       }
     }

@@ -115,4 +115,14 @@ class OracleRowsTest {
     assertEquals("1", tables.cell("rows.csv", "set_aside", "exports/b.csv"));
     assertEquals("10.000", tables.cell("bodies.csv", "take_home_kg", "B1"));
   }
+
+  @Test
+  void aRowDatedLaterIsInNoConflictYet() {
+    lines("pack,7,2026-03-19T10:00:00,B1,pack rump,1.0");
+    lines("pack,7,2026-03-19T22:00:00,B1,pack rump,1.2");
+    var before = shop.at("19T21:59");
+    assertEquals("2", before.cell("rows.csv", "used", "exports/a.csv"));
+    assertEquals("1.000", before.cell("bodies.csv", "take_home_kg", "B1"));
+    assertCounts("0", "0", "0", "2");
+  }
 }
