@@ -140,4 +140,15 @@ class OracleMoneyTest {
     shop.row("pack", "05T11:30:00", "B1", "pack rump", "1");
     assertEquals("open", shop.at("05T12:00").cell("bodies.csv", "state", "B1"));
   }
+
+  @Test
+  void aFailedTestHoldsTheBodiesOfABatchThatWasWeighedOnTheScale() {
+    shop.add("scales.csv", "mill,0.01,III");
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "10", "", "S1");
+    shop.row("mill", "05T11:00:00", "", "pack mince", "10", "", "S1");
+    assertEquals("", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+
+    shop.row("mill", "05T18:00:00", "", "test20", "20.03");
+    assertEquals("scale-failed", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+  }
 }

@@ -103,7 +103,9 @@ final class Verdict {
   private void findLastReasons() {
     hold(!shares.complete(), "shares", "");
     charges.unknown.forEach(charge -> hold(true, "charge-unknown", charge));
-    for (var row : body.rows) {
+    var weighed = new ArrayList<>(body.rows);
+    yield.batches.forEach(batch -> weighed.addAll(batch.rows));
+    for (var row : weighed) {
       hold(world.tests.doubts(row), "scale-failed", row.scale.id());
     }
   }
