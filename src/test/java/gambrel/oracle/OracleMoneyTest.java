@@ -151,4 +151,14 @@ class OracleMoneyTest {
     shop.row("mill", "05T18:00:00", "", "test20", "20.03");
     assertEquals("scale-failed", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
   }
+
+  @Test
+  void aRowSetAsideThatNamesABatchHoldsItsBodies() {
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "10", "", "S1");
+    shop.row("pack", "05T11:00:00", "", "pack mince", "9.5", "", "S1");
+    assertEquals("issued", shop.at("06T06:00").cell("bodies.csv", "state", "B1"));
+
+    shop.row("bench", "05T11:01:00", "", "added nothing", "3", "", "S1");
+    assertEquals("row-set-aside", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+  }
 }

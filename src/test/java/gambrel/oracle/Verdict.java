@@ -86,7 +86,7 @@ final class Verdict {
     hold(yield.lossHigh(), "loss-high", "");
     hold(usual.isBelow(yield) && cuttingPast(), "home-low", "");
     body.rail.surplus.forEach(row -> hold(true, "rail-twice", named(row)));
-    for (var row : world.setAside(body.beast)) {
+    for (var row : world.setAside(yield)) {
       hold(true, "row-set-aside", named(row));
     }
   }

@@ -78,10 +78,14 @@ final class World {
     return known != null ? known : new World(setup, moment, others);
   }
 
-  /** Rows set aside that name the body and are not dated later. */
-  List<Row> setAside(Beast beast) {
+  /** Rows set aside that name the body, or a batch of it, and are not dated later. */
+  List<Row> setAside(Yield yield) {
     return exports.rows.stream()
-        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later && r.named.contains(beast))
+        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later)
+        .filter(
+            r ->
+                r.named.contains(yield.body.beast)
+                    || yield.batches.stream().anyMatch(b -> b.id.equals(r.batch)))
         .toList();
   }
 }
