@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -16,8 +15,6 @@ final class Charges {
   final List<String> unknown = new ArrayList<>();
 
   private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
-
-  private static final Set<String> NOTHING_FOR_NOTHING = Set.of("tub", "packed", "pack");
 
   private final Setup setup;
   private final BodyFigures body;
@@ -78,7 +75,7 @@ final class Charges {
     var quantity = quantity(charge.get("basis"), charge.get("item"));
     if (quantity == null) {
       unknown.add(charge.get("charge"));
-    } else if (quantity.signum() != 0 || !NOTHING_FOR_NOTHING.contains(charge.get("basis"))) {
+    } else {
       lines.add(line(charge, quantity));
     }
   }
@@ -110,10 +107,8 @@ final class Charges {
     var minimum = Num.ofCell(charge.get("minimum"));
     var quantity = free == null ? measured : measured.subtract(free);
     quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
-    boolean nothingDone =
-        measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
-    quantity = below && !nothingDone ? minimum : quantity;
+    quantity = below ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
     var rate = Num.ofCell(charge.get("tax_percent"));

@@ -161,4 +161,10 @@ class OracleMoneyTest {
     shop.row("bench", "05T11:01:00", "", "added nothing", "3", "", "S1");
     assertEquals("row-set-aside", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
   }
+
+  @Test
+  void aMinimumIsAskedOfNothingToo() {
+    shop.add("charges.csv", "mix,tub,2,,5,,", "wrap,pack,1,,,,liver");
+    assertEquals("10.00", statement(shop.at("06T00:00"), "charges", "ann"));
+  }
 }
