@@ -125,4 +125,11 @@ class OracleRowsTest {
     assertEquals("1.000", before.cell("bodies.csv", "take_home_kg", "B1"));
     assertCounts("0", "0", "0", "2");
   }
+
+  @Test
+  void aNetOfNothingIsSetAsideUnlessItIsATest() {
+    lines("pack,7,2026-03-05T10:00:00,B1,pack rump,0");
+    lines("pack,8,2026-03-05T10:00:00,,test20,0.00");
+    assertCounts("1", "0", "0", "1");
+  }
 }
