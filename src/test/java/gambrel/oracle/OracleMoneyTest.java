@@ -144,8 +144,8 @@ class OracleMoneyTest {
   @Test
   void aFailedTestHoldsTheBodiesOfABatchThatWasWeighedOnTheScale() {
     shop.add("scales.csv", "mill,0.01,III");
-    shop.row("bench", "05T10:50:00", "B1", "tub trim", "10", "", "S1");
-    shop.row("mill", "05T11:00:00", "", "pack mince", "10", "", "S1");
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "1", "", "S1");
+    shop.row("mill", "05T11:00:00", "", "pack mince", "1", "", "S1");
     assertEquals("", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
 
     shop.row("mill", "05T18:00:00", "", "test20", "20.03");
@@ -154,8 +154,8 @@ class OracleMoneyTest {
 
   @Test
   void aRowSetAsideThatNamesABatchHoldsItsBodies() {
-    shop.row("bench", "05T10:50:00", "B1", "tub trim", "10", "", "S1");
-    shop.row("pack", "05T11:00:00", "", "pack mince", "9.5", "", "S1");
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "1", "", "S1");
+    shop.row("pack", "05T11:00:00", "", "pack mince", "1", "", "S1");
     assertEquals("issued", shop.at("06T06:00").cell("bodies.csv", "state", "B1"));
 
     shop.row("bench", "05T11:01:00", "", "added nothing", "3", "", "S1");
