@@ -67,10 +67,12 @@ final class BatchMaker {
     }
     var out = in.multiply(gain ? dice.thousandths(980, 1100) : loss());
     int count = dice.between(1, 5);
+    boolean wrapped = dice.chance(30);
     var each = out.divide(new BigDecimal(count), MathContext.DECIMAL64);
     for (int i = 0; i < count; i++) {
+      var scale = wrapped ? plan.wrapScale : plan.packScale;
       var named = dice.chance(10) ? dice.pick(bodies) : "";
-      weigher.weigh(plan.packScale, named, "pack", "sausages", each).set("batch", batch.id());
+      weigher.weigh(scale, named, "pack", "sausages", each).set("batch", batch.id());
     }
   }
 

@@ -108,11 +108,15 @@ final class BodyFigures {
 
   /** Cut off before the first aged weighing that the boning weight rests on. */
   boolean isTrimAfterCold(Row row) {
+    return isCutBeforeAged(row) && (rail.agedAll || liesUnderAged(row));
+  }
+
+  /** Cut off after the cold weighing, and before the first aged one. */
+  boolean isCutBeforeAged(Row row) {
     return isTrimCandidate(row)
         && !isTrimBeforeCold(row)
         && firstAged != null
-        && row.date.isBefore(firstAged)
-        && (rail.agedAll || liesUnderAged(row));
+        && row.date.isBefore(firstAged);
   }
 
   private boolean liesUnderAged(Row row) {

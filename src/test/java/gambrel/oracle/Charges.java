@@ -14,6 +14,9 @@ final class Charges {
   /** Ids of charges whose quantity is not known. */
   final List<String> unknown = new ArrayList<>();
 
+  /** Whether a minimum is charged though nothing was measured. */
+  boolean minimumOfNothing;
+
   private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
 
   private final Setup setup;
@@ -108,6 +111,7 @@ final class Charges {
     var quantity = free == null ? measured : measured.subtract(free);
     quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
+    minimumOfNothing |= below && measured.signum() == 0;
     quantity = below ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);

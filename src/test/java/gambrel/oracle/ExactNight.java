@@ -50,6 +50,16 @@ public final class ExactNight {
     return Oracle.tables(world);
   }
 
+  /** The clauses of the contract that the folder meets at this moment. */
+  public Set<String> clauses() {
+    return ClausesMet.of(world);
+  }
+
+  /** All clauses that random shops should meet. */
+  public static List<String> allClauses() {
+    return ClausesMet.ALL;
+  }
+
   /** What {@code month-charts.csv} should hold. */
   public OracleTables charts() {
     return new OracleTables(Map.of("month-charts.csv", MonthCharts.of(months)));

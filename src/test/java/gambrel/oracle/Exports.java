@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Properties;
 
 /** The export rows in path order, then line, with the corrections of a moment laid over them. */
 final class Exports {
@@ -25,10 +26,29 @@ final class Exports {
     corrections = new Corrections(setup, asOf);
     for (var file : paths()) {
       files.add(file);
+      var identity = identity(file);
       for (var line : Csv.read(setup.folder.resolve(file))) {
         rows.add(row(file, line));
+        rows.get(rows.size() - 1).identity = identity;
       }
     }
+  }
+
+  /** The identity that the layout in the first folder under exports gives; empty without one. */
+  private List<String> identity(String file) {
+    var parts = file.split("/");
+    var layout = setup.folder.resolve(parts[0]).resolve(parts[1]).resolve("layout.properties");
+    if (parts.length < 3 || !Files.exists(layout)) {
+      return List.of();
+    }
+    var keys = new Properties();
+    try (var reader = Files.newBufferedReader(layout)) {
+      keys.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    var fields = keys.getProperty("identity", "").trim();
+    return fields.isEmpty() ? List.of() : List.of(fields.split("\\s*,\\s*"));
   }
 
   private List<String> paths() {

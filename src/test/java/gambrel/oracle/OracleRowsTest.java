@@ -132,4 +132,22 @@ class OracleRowsTest {
     lines("pack,8,2026-03-05T10:00:00,,test20,0.00");
     assertCounts("1", "0", "0", "1");
   }
+
+  @Test
+  void withAnIdentityEqualRowsOfAFileCountAsOftenAsTheyStand() {
+    shop.add("exports/wrap/layout.properties", "identity=time,body,code,net");
+    for (var file : new String[] {"exports/wrap/a.csv", "exports/wrap/b.csv"}) {
+      shop.add(file, HEADER);
+      shop.add(file, "pack,1,2026-03-05T10:00,B1,pack rump,1.0");
+      shop.add(file, "pack,2,2026-03-05T10:00,B1,pack rump,1.00");
+    }
+    shop.add("exports/wrap/b.csv", "pack,3,2026-03-05T10:00,B1,pack rump,1");
+    assertEquals("3.000", shop.at("20T00:00").cell("bodies.csv", "take_home_kg", "B1"));
+
+    shop.add("exports/wrap/a.csv", "pack,9,2026-03-05T10:00,B1,pack rump,1,,,,void");
+    var tables = shop.at("20T00:00");
+    assertEquals("2.000", tables.cell("bodies.csv", "take_home_kg", "B1"));
+    assertEquals("2", tables.cell("rows.csv", "repeat", "exports/wrap/b.csv"));
+    assertEquals("1", tables.cell("rows.csv", "used", "exports/wrap/b.csv"));
+  }
 }

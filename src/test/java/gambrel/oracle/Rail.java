@@ -18,6 +18,9 @@ final class Rail {
   /** Weighings of parts under a part that stands, which do not replace it whole. */
   final List<Row> surplus = new ArrayList<>();
 
+  /** Whether what lies under a part replaced it. */
+  boolean replacedWhole;
+
   private final List<Row> rest = new ArrayList<>();
 
   /** Whether no part that hung before is missing among the aged ones. */
@@ -148,6 +151,7 @@ final class Rail {
       return new Cover(whole.number(), both);
     }
     if (isAll(part, joined.components())) {
+      replacedWhole = true;
       return joined;
     }
     rest.addAll(joined.rows());

@@ -20,7 +20,7 @@ import java.util.function.Function;
  *
  * <p>They keep clear of what the contract leaves open: weighings in the repeated hour, a side and
  * the other side's quarters without a hand, rail weights of anything but carcase, sides and
- * quarters, a ticket whose two contents differ in time.
+ * quarters.
  */
 public final class RandomShop {
   private final Dice dice;
@@ -31,9 +31,12 @@ public final class RandomShop {
   private final List<String> ids = new ArrayList<>();
   private final TreeMap<String, String> files = new TreeMap<>();
 
+  /** Between the two weighings of one ticket, or null. */
+  private LocalDateTime conflict;
+
   private RandomShop(Path folder, long seed, Function<Path, TreeSource> trees) throws IOException {
     dice = new Dice(seed);
-    plan = new ShopPlan(dice);
+    plan = new ShopPlan(dice, seed);
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("shop.properties"), plan.properties());
     if (plan.ownCuts) {
@@ -69,7 +72,7 @@ public final class RandomShop {
   private void make() {
     var batches = new BatchMaker(weigher);
     var bodies = new ArrayList<BodyMaker>();
-    for (int i = dice.between(3, 12); i > 0; i--) {
+    for (int i = plan.bodies; i > 0; i--) {
       var id = dice.chance(3) ? "@" + i : dice.pick(List.of("B", "B", "b-")) + (100 + i);
       ids.add(id);
       bodies.add(new BodyMaker(weigher, trees, id, batches.bySpecies));
@@ -93,7 +96,7 @@ public final class RandomShop {
     for (var scale : plan.scales()) {
       for (int i = dice.between(0, 4); i > 0; i--) {
         weigher.goTo(plan.firstDay.plusDays(dice.between(0, 14)), dice.between(6, 17));
-        weigher.test(scale, twenty, dice.chance(94));
+        weigher.test(scale, twenty, dice.chance(scale.equals(plan.wrapScale) ? 70 : 94));
       }
     }
   }
@@ -105,10 +108,16 @@ public final class RandomShop {
     var book = new ExportBook(dice);
     book.number(lines);
     lines.addAll(spoiler.voids());
+    if (dice.chance(20)) {
+      conflict = spoiler.weighAgainLater();
+    }
     book.spread(lines);
     var corrector = new Corrector(plan, book);
     corrector.correct(ids);
     book.files.forEach((file, of) -> files.put(file, ExportBook.csv(of, dice)));
+    if (dice.chance(25)) {
+      new WrapMaker(plan, weigher.codes).make(ids, files);
+    }
     files.put("bench.csv", table(spoiler.bench));
     files.put("corrections.csv", table(corrector.csv));
   }
@@ -138,7 +147,10 @@ public final class RandomShop {
     var moments = new ArrayList<OffsetDateTime>();
     var last = weigher.lines.stream().map(l -> l.time).max(LocalDateTime::compareTo).orElseThrow();
     int days = (int) ChronoUnit.DAYS.between(plan.firstDay, last.toLocalDate());
-    for (int i = 0; i < 3; i++) {
+    if (conflict != null) {
+      moments.add(at(conflict));
+    }
+    while (moments.size() < 3) {
       LocalDate day = plan.firstDay.plusDays(dice.between(1, days + 3));
       moments.add(at(day.atTime(dice.between(5, 23), dice.between(0, 59))));
     }

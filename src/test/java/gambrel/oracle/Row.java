@@ -34,6 +34,10 @@ final class Row {
 
   Mark mark = Mark.USED;
   boolean struck;
+
+  /** Columns that make a weighing where the layout says so, else empty. */
+  List<String> identity = List.of();
+
   boolean later;
   Instant time;
   LocalDate date;

@@ -30,9 +30,7 @@ final class ShrinkTable {
     for (var yield : world.yields.values()) {
       var killed = yield.body.beast.killed();
       if (killed != null && !killed.isAfter(today)) {
-        bySpecies
-            .computeIfAbsent(yield.body.beast.species(), s -> new ArrayList<>())
-            .add(yield);
+        bySpecies.computeIfAbsent(yield.body.beast.species(), s -> new ArrayList<>()).add(yield);
       }
     }
     bySpecies.values().forEach(bodies -> addSpecies(table, bodies));

@@ -29,7 +29,7 @@ final class UsualShare {
   }
 
   /** Packs and tubs of batches, without offal and rail trim, of the boning weight; or null. */
-  private static BigFraction share(Yield yield) {
+  static BigFraction share(Yield yield) {
     var body = yield.body;
     if (body.beast.uncut() || body.boning == null || body.boning.signum() == 0) {
       return null;

@@ -20,6 +20,9 @@ final class Verdict {
 
   final Charges charges;
 
+  /** Whether a release covers a reason. */
+  boolean releasedSome;
+
   /** Reasons that hold before releases; none while the body is open. */
   private final List<Reason> held = new ArrayList<>();
 
@@ -49,6 +52,7 @@ final class Verdict {
     findBatchReasons();
     findLastReasons();
     var released = released();
+    releasedSome = held.stream().anyMatch(released::contains);
     held.stream().filter(r -> !released.contains(r)).forEach(r -> codes.add(r.code()));
     state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
   }
