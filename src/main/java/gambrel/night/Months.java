@@ -13,6 +13,7 @@ import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Outcome;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -53,20 +54,25 @@ public final class Months {
     this.wanted = wanted.isEmpty() ? all : new LinkedHashSet<>(wanted);
   }
 
-  /** Every month up to the night's moment in which a body was killed or cut last. */
+  /** Every month in which a body was killed or cut last by the night's moment. */
   public static Set<YearMonth> of(Night night) {
     return night.bodies().values().stream()
         .filter(account -> account.body().outcome() != Outcome.CANCELLED)
-        .flatMap(Months::of)
-        .collect(Collectors.toCollection(TreeSet::new))
-        .headSet(YearMonth.from(night.asOf()), true);
+        .flatMap(Months::days)
+        .filter(day -> !day.isAfter(night.asOf().toLocalDate()))
+        .map(YearMonth::from)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** The months in which a body was killed and cut last. */
   static Stream<YearMonth> of(BodyAccount account) {
+    return days(account).map(YearMonth::from);
+  }
+
+  private static Stream<LocalDate> days(BodyAccount account) {
     return Stream.concat(
-        account.body().killed().map(YearMonth::from).stream(),
-        account.balance().lastCut().map(OffsetDateTime::toLocalDate).map(YearMonth::from).stream());
+        account.body().killed().stream(),
+        account.balance().lastCut().map(OffsetDateTime::toLocalDate).stream());
   }
 
   /** A month as it was made, with a page if it is wanted, and rows if it has a body. */

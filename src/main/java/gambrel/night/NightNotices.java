@@ -80,7 +80,7 @@ final class NightNotices {
           case BATCH_OUT -> holding.contains(ReasonCode.BATCH_OUT);
           case BATCH_LATE -> holding.contains(ReasonCode.BATCH_LATE);
           case SCALE_FAILED -> holding.contains(ReasonCode.SCALE_FAILED);
-          case SHARES_SUM ->
+          case SHARES_SUM, RAIL_TWICE ->
               decision(notice.body()).filter(d -> d.state() == State.HELD).isPresent();
           default -> true;
         };
@@ -110,12 +110,11 @@ final class NightNotices {
         && ExportReader.COLUMNS_UNKNOWN.equals(row.notice().saying().values().get("fault"));
   }
 
-  /** Whether every body that a row names was released from waiting for it. */
+  /** Whether bodies were released from waiting for a row, and none waits for it. */
   private boolean isReleased(SetAside row) {
     var reason = new Reason(ReasonCode.ROW_SET_ASIDE, row.name());
-    return !row.bodies().isEmpty()
-        && row.bodies().stream()
-            .allMatch(
-                body -> decision(body).filter(d -> d.released().contains(reason)).isPresent());
+    var decisions = night.bodies().values().stream().map(BodyAccount::decision).toList();
+    return decisions.stream().anyMatch(decision -> decision.released().contains(reason))
+        && decisions.stream().noneMatch(decision -> decision.reasons().contains(reason));
   }
 }

@@ -7,6 +7,7 @@ import gambrel.files.tables.NoticesTable;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
+import gambrel.insight.statistics.UnusualChill;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
@@ -63,6 +64,7 @@ final class NightWork {
     var causes = LikelyCauses.of(night, inputs.exports());
     notices.addAll(new NightNotices(inputs, night).all());
     notices.addAll(causes.notices());
+    notices.addAll(UnusualChill.notices(night));
     notices.addAll(OrderedParallel.result(lost));
     notices.addAll(LateWeighings.of(night, before));
     var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));

@@ -161,8 +161,8 @@ class StandardsTest {
     }
     scene.weigh(
         """
-        02T10:00 B1 hot  carcase 300
-        03T10:00 B1 cold carcase 294
+        02T10:00 B1 hot  carcase 0.010
+        03T10:00 B1 cold carcase 0.010
         05T10:00 B1 pack rump    0.010
         """);
     var found = scene.at(LATER);

@@ -185,8 +185,8 @@ class BatchesTest extends SceneTest {
     scene.file("batches.csv", "batch,product,gain,due", "H1,Ham,yes,2026-03-25");
     scene.weigh(
         """
-        02T10:00 P1 hot  carcase 80
-        03T10:00 P1 cold carcase 78
+        02T10:00 P1 hot  carcase 50
+        03T10:00 P1 cold carcase 49
         05T10:00 P1 pack loin    20
         05T10:05 P1 tub  leg     10 batch=H1
         """);
@@ -254,5 +254,23 @@ class BatchesTest extends SceneTest {
     assertBody(found, "take_home_kg", "99.000");
     assertBody(found, "cutting_loss_kg", "0.000");
     assertEquals("issued", found.state("B1"));
+  }
+
+  @Test
+  void aRowSetAsideThatNamesABatchHoldsItsBodies() {
+    scene.body("B2,beef,2026-03-02,ann").simpleBody();
+    scene.weigh(
+        """
+        05T10:31 B1 tub  trim   1 batch=M1
+        05T10:32 -  added -     x batch=M1 ticket=71
+        05T12:00 -  pack mince  1 batch=M1
+        """);
+    scene.correct("bench", "3", "net", "119", "05");
+    assertEquals("held row-set-aside", scene.at(LATER).state("B1"));
+    assertEquals("open", scene.at(LATER).state("B2"));
+    scene.release("B1", "release", "07");
+    var found = scene.at(LATER);
+    assertEquals("issued", found.state("B1"));
+    assertEquals("note", found.notice("number-bad", "severity"));
   }
 }

@@ -218,4 +218,66 @@ class HangingTest extends SceneTest {
     assertBody(scene.at(LATER), "take_home_kg", "");
     assertBody(scene.at(LATER), "cutting_loss_kg", "");
   }
+
+  @Test
+  void whatIsCutFromPartsThatDoNotAgeIsAnOrdinaryEndProduct() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase     300
+        03T10:00 B1 cold forequarter  80
+        03T10:01 B1 cold forequarter  80
+        03T10:02 B1 cold hindquarter  67
+        03T10:03 B1 cold hindquarter  67
+        05T10:00 B1 pack chuck       155
+        06T10:00 B1 bin  rump          1
+        20T10:00 B1 aged hindquarter  65
+        20T10:01 B1 aged hindquarter  65
+        21T10:00 B1 pack rump        128
+        """);
+    var found = scene.at(LATER);
+    // The rump lies under the hindquarter, the chuck does not.
+    assertBody(found, "rail_trim_kg", "1.000");
+    // (134 - 130 - 1) / 134
+    assertBody(found, "ageing_shrink_pct", "2.239");
+    // 160 + 130 - 155 - 128
+    assertBody(found, "cutting_loss_kg", "7.000");
+    assertBody(found, "take_home_kg", "283.000");
+    assertBody(found, "days_hung", "3");
+  }
+
+  @Test
+  void aCutUnderTheHindquarterDoesNotLieUnderTheRightOne() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase           300
+        03T10:00 B1 cold left-side         147
+        03T10:01 B1 cold right-forequarter  80
+        03T10:02 B1 cold right-hindquarter  67
+        06T10:00 B1 bin  rump                1
+        20T10:00 B1 aged right-hindquarter  65
+        """);
+    var found = scene.at(LATER);
+    assertBody(found, "rail_trim_kg", "0.000");
+    assertBody(found, "boning_kg", "292.000");
+    // 2 / 67
+    assertBody(found, "ageing_shrink_pct", "2.985");
+  }
+
+  @Test
+  void aSecondWeighingOfAnAgedDayThatALaterDayReplacesHoldsNothing() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold carcase 294
+        10T10:00 B1 aged carcase 290
+        10T10:05 B1 aged carcase 291
+        21T10:00 B1 pack rump    285
+        """);
+    assertEquals("held row-set-aside", scene.at(LATER).state("B1"));
+    scene.weigh("20T10:00 B1 aged carcase 285");
+    var found = scene.at(LATER);
+    assertEquals("issued", found.state("B1"));
+    assertEquals("6 = 6 + 0 + 0 + 0", found.counts());
+    assertBody(found, "boning_kg", "285.000");
+  }
 }

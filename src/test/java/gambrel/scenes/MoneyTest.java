@@ -64,7 +64,7 @@ class MoneyTest extends SceneTest {
         """
         02T10:00 M1 hot  carcase 60 pieces=3
         03T10:00 M1 cold carcase 58 pieces=3
-        05T10:00 M1 pack leg     20
+        05T10:00 M1 pack leg     30
         """);
     var found = charges("basis,price", "head,12").at(LATER);
     assertEquals("36.00", found.statement("ann", "M1", "charges"));
@@ -110,13 +110,13 @@ class MoneyTest extends SceneTest {
 
   @Test
   void withoutAPackPricesAreThoseOfTheLastWeighing() {
-    scene.body("B2,beef,2026-03-02,ann").set("bins=partly");
+    scene.body("B2,beef,2026-03-02,ann");
     scene.weigh(
         """
         02T10:00 B2 hot  carcase 300
         03T10:00 B2 cold carcase 294
         05T10:00 B2 bin  bone    100
-        06T10:00 B2 bin  fat     100
+        06T10:00 B2 bin  fat     194
         """);
     charges("basis,price,from", "head,10,2026-03-06");
     assertEquals("10.00", scene.at(LATER).statement("ann", "B2", "charges"));

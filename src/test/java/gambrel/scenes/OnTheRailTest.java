@@ -38,7 +38,7 @@ class OnTheRailTest extends SceneTest {
     var found = scene.at(LATER);
     assertEquals("held row-set-aside", found.state("B1"));
     assertEquals("9 = 8 + 0 + 0 + 1", found.counts());
-    assertEquals("73", found.notice("rail-twice", "ticket"));
+    assertEquals("73", found.notice("part-twice", "ticket"));
     assertEquals(1, found.exit());
   }
 
@@ -312,5 +312,63 @@ class OnTheRailTest extends SceneTest {
     assertEquals("issued", found.state("B1"));
     assertBody(found, "boning_kg", "294.000");
     assertBody(found, "cutting_loss_kg", "1.000");
+  }
+
+  @Test
+  void quartersOfOneSideBesideBothSidesHoldTheBodyAndTheSidesStand() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase     200
+        03T10:00 B1 cold side         98
+        03T10:05 B1 cold side         98
+        03T11:00 B1 cold forequarter  50 ticket=71
+        03T11:05 B1 cold hindquarter  47 ticket=72
+        05T10:00 B1 pack rump        196
+        """);
+    var found = scene.at(LATER);
+    assertBody(found, "cold_kg", "196.000");
+    assertBody(found, "boning_kg", "196.000");
+    assertBody(found, "chill_shrink_pct", "2.000");
+    assertEquals("held rail-twice", found.state("B1"));
+    assertEquals("6 = 6 + 0 + 0 + 0", found.counts());
+    assertEquals(
+        List.of("71", "72"),
+        found.rows("notices", "code=rail-twice").stream().map(n -> n.get("ticket")).toList());
+    scene.release("B1", "release", "07");
+    assertEquals("issued", scene.at(LATER).state("B1"));
+    assertEquals("mark", scene.at(LATER).rows("notices", "code=rail-twice").get(0).get("severity"));
+  }
+
+  @Test
+  void aLoneQuarterOnABodyWeighedWholeHoldsIt() {
+    scene.simpleBody().weigh("03T10:30 B1 cold forequarter 80 ticket=71");
+    var found = scene.at(LATER);
+    assertBody(found, "cold_kg", "294.000");
+    assertEquals("held rail-twice", found.state("B1"));
+    scene.correct("rail", "71", "status", "void", "06");
+    assertEquals("issued", scene.at(LATER).state("B1"));
+  }
+
+  @Test
+  void aReleaseFromOneWeighingTooManyDoesNotCoverTheNext() {
+    scene.simpleBody().weigh("03T10:30 B1 cold forequarter 80 ticket=71");
+    scene.release("B1", "release", "07").weigh("08T10:00 B1 cold hindquarter 67 ticket=72");
+    assertEquals("issued", scene.at("08T09:00").state("B1"));
+    assertEquals("held rail-twice", scene.at(LATER).state("B1"));
+  }
+
+  @Test
+  void threeQuartersDoNotReplaceTheOneSideThatWasWeighed() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold side        147
+        03T11:00 B1 cold forequarter  80
+        03T11:01 B1 cold forequarter  80
+        03T11:02 B1 cold hindquarter  66
+        """);
+    assertBody(scene.at(LATER), "cold_kg", "147.000");
+    // All four are the body.
+    scene.weigh("03T11:03 B1 cold hindquarter 66");
+    assertBody(scene.at(LATER), "cold_kg", "292.000");
   }
 }

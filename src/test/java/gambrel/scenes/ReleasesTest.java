@@ -194,4 +194,50 @@ class ReleasesTest extends SceneTest {
     assertEquals("issued", scene.at("05T11:59").state("B1"));
     assertEquals("open", scene.at("05T12:00").state("B1"));
   }
+
+  @Test
+  void closingABodyOfWhichNothingIsPackedHasNoEffectAndIsMarked() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        02T12:00 B1 pack liver     6
+        02T13:00 B1 bin  fat       2
+        03T10:00 B1 cold carcase 292
+        """);
+    scene.release("B1", "close", "04");
+    var found = scene.at(LATER);
+    assertEquals("open", found.state("B1"));
+    assertEquals("mark", found.notice("release-unused", "severity"));
+  }
+
+  @Test
+  void aReleaseOfWhatCannotBeReleasedIsMarked() {
+    scene.simpleBody().file("shares.csv", "body,customer,share", "B1,ann,1/2");
+    scene.release("B1", "release", "07");
+    var found = scene.at(LATER);
+    assertEquals("held shares", found.state("B1"));
+    assertEquals("mark", found.notice("release-unused", "severity"));
+  }
+
+  @Test
+  void aReleaseWithAnOffsetIsTakenAtTheShopsOwnClock() {
+    // On the morning of the 6th in Auckland it is the 5th in UTC, the day that the batch is due.
+    scene.simpleBody().weigh("05T10:40 B1 tub trim 1 batch=H1");
+    scene.correct("bench", "3", "net", "119", "05");
+    scene.file("batches.csv", "batch,product,due", "H1,ham,2026-03-05");
+    scene.release("B1", "release", "2026-03-06T10:00+13:00");
+    assertEquals("held batch-late", scene.at("08T00:00").state("B1"));
+  }
+
+  @Test
+  void countsOfABatchThatIsStillOpenDoNotRevise() {
+    scene.body("B2,beef,2026-03-02,bob").simpleBody();
+    scene.file("batches.csv", "batch,product,due", "H1,ham,2026-03-30");
+    scene.weigh("05T10:40 B1 tub trim 1 batch=H1").correct("bench", "3", "net", "119", "05");
+    scene.nextNight("06T00:00");
+    scene.weigh("07T10:00 B2 tub trim 1 batch=H1");
+    assertEquals("1", scene.nextNight("08T00:00").statement("ann", "B1", "revision"));
+    scene.weigh("09T10:00 - pack mince 2 batch=H1");
+    assertEquals("2", scene.nextNight("10T00:00").statement("ann", "B1", "revision"));
+  }
 }

@@ -275,4 +275,19 @@ class RowsTest extends SceneTest {
         """);
     assertEquals("2 = 0 + 0 + 0 + 2", scene.at(LATER).counts());
   }
+
+  @Test
+  void aConflictWithARowDatedLaterHoldsNothingUntilThen() {
+    scene.simpleBody();
+    scene.weigh("05T11:00 B1 pack liver 5 ticket=71\n05T22:00 B1 pack liver 6 ticket=71");
+    scene.release("B1", "release", "05T20:00");
+    var before = scene.at("05T21:59");
+    assertEquals("issued", before.state("B1"));
+    assertEquals("8 = 8 + 0 + 0 + 0", before.counts());
+    assertBody(before, "offal_kg", "5.000");
+    // Then both are set aside, and the release of before does not cover it.
+    var after = scene.at("06T04:00");
+    assertEquals("held row-set-aside", after.state("B1"));
+    assertEquals("8 = 6 + 0 + 0 + 2", after.counts());
+  }
 }

@@ -20,9 +20,9 @@ class SharesTest extends SceneTest {
     scene.set("bins=no");
     scene.weigh(
         """
-        02T10:00 B1 hot  carcase 300
-        03T10:00 B1 cold carcase 294
-        05T10:00 B1 pack rump    %s
+        02T10:00 B1 hot  carcase %1$s
+        03T10:00 B1 cold carcase %1$s
+        05T10:00 B1 pack rump    %1$s
         """
             .formatted(net));
     return scene.at(LATER);

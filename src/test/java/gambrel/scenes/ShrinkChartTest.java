@@ -106,4 +106,27 @@ class ShrinkChartTest extends SceneTest {
     assertEquals("beyond-limits", found.cell("shrink", "signal", "body=B21"));
     assertEquals("", found.cell("shrink", "signal", "body=B10"));
   }
+
+  @Test
+  void aChillShrinkBeyondTheLimitsOfTheYearBeforeIsMarked() {
+    withoutB1();
+    for (int i = 0; i < 8; i++) {
+      chilled("B1" + i, "beef", "0" + (i + 1), i % 2 == 0 ? "98" : "97");
+    }
+    // 2 and 3 % in turn: mean 2.5, moving ranges of 1, limits -0.16 and 5.16
+    chilled("B30", "beef", "20", "94.8");
+    chilled("B31", "beef", "21", "94.9");
+    assertEquals("B30", scene.at(LATER).notice("chill-unusual", "body"));
+    assertEquals(List.of(), scene.at("2026-04-21T00:00").rows("notices", "code=chill-unusual"));
+  }
+
+  @Test
+  void sevenBodiesBeforeAreTooFewToMarkOne() {
+    withoutB1();
+    for (int i = 0; i < 7; i++) {
+      chilled("B1" + i, "beef", "0" + (i + 1), i % 2 == 0 ? "98" : "97");
+    }
+    chilled("B30", "beef", "20", "80");
+    assertEquals(List.of(), scene.at(LATER).rows("notices", "code=chill-unusual"));
+  }
 }

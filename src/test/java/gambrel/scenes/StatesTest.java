@@ -170,4 +170,10 @@ class StatesTest extends SceneTest {
             .filter(file -> file.startsWith("summaries/"))
             .toList());
   }
+
+  @Test
+  void aBodyThatIsKilledLaterInTheMonthMakesNoSummaryYet() {
+    assertEquals(List.of("morning.pdf"), scene.at("01T02:00").documents());
+    assertEquals(List.of("morning.pdf", "summaries/2026-03.pdf"), scene.at("02T02:00").documents());
+  }
 }

@@ -107,4 +107,17 @@ class TestWeightsTest extends SceneTest {
     tested("04T08:01", "20.016");
     assertEquals("held scale-failed", scene.at(LATER).state("B1"));
   }
+
+  @Test
+  void aBodyWaitsForTheScaleOnWhichItsBatchWasPacked() {
+    scene.add("scales.csv", "mixer,0.02,III");
+    scene.weigh(
+        """
+        05T10:31 B1 tub  trim   1 batch=M1
+        05T12:00 -  pack mince  1 batch=M1 scale=mixer
+        04T08:00 -  -    -     21 code=t20 scale=mixer
+        """);
+    scene.correct("bench", "3", "net", "119", "05");
+    assertEquals("held scale-failed", scene.at(LATER).state("B1"));
+  }
 }

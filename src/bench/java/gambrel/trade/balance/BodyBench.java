@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.State;
 @State(Scope.Benchmark)
 @OperationsPerInvocation(Plant.BODIES)
 public class BodyBench {
-  private final HungTrees hung = new HungTrees();
+  private final HungTree.Cache hung = new HungTree.Cache();
   private Settings settings;
   private BodyReader reader;
   private List<BodyWeighings> bodies;
@@ -28,7 +28,7 @@ public class BodyBench {
     Shop shop = plant.inputs().shop();
     settings = shop.settings();
     Map<String, BatchBalance> batches = night.batches();
-    reader = new BodyReader(settings, batches);
+    reader = new BodyReader(settings, batches, night.asOf());
     bodies = night.bodies().values().stream().map(a -> a.balance().weighings()).toList();
   }
 

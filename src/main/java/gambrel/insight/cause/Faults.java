@@ -34,7 +34,7 @@ final class Faults {
 
   /** Rows set aside for these notices can be read by a finder. */
   private static final Set<NoticeCode> READABLE =
-      EnumSet.of(NoticeCode.RAIL_TWICE, NoticeCode.OVER_CAPACITY);
+      EnumSet.of(NoticeCode.PART_TWICE, NoticeCode.OVER_CAPACITY);
 
   /** What may be wrong with a body that balances and has an odd chill shrink. */
   private static final Set<Cause> OF_ODD_SHRINK = EnumSet.of(Cause.HOOK, Cause.UNIT, Cause.DECIMAL);

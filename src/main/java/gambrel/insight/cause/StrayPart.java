@@ -18,7 +18,7 @@ final class StrayPart extends Finder {
   Stream<Candidate> candidates() {
     return rows.night().ledger().setAside().stream()
         .filter(aside -> aside.effective() && aside.bodies().size() == 1)
-        .filter(aside -> aside.notice().code() == NoticeCode.RAIL_TWICE)
+        .filter(aside -> aside.notice().code() == NoticeCode.PART_TWICE)
         .flatMap(
             aside ->
                 rows.alone(rows.row(aside.notice().place())).stream()

@@ -17,6 +17,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * the Western Electric rules of section 6.3.2.
  */
 public final class ControlChart {
+  /** The code of the rule that a value lies beyond a limit. */
+  public static final String BEYOND_LIMITS = "beyond-limits";
+
   private static final MathContext SETTLED = new MathContext(30, RoundingMode.HALF_UP);
   private static final BigDecimal D2 = new BigDecimal("1.128");
   private static final BigDecimal THREE = BigDecimal.valueOf(3);
@@ -102,7 +105,7 @@ public final class ControlChart {
       return List.of();
     }
     var signals = new ArrayList<String>();
-    addRun(signals, "beyond-limits", index, 1, 3, 1);
+    addRun(signals, BEYOND_LIMITS, index, 1, 3, 1);
     addRun(signals, "two-of-three", index, 3, 2, 2);
     addRun(signals, "four-of-five", index, 5, 1, 4);
     addRun(signals, "eight-on-one-side", index, 8, 0, 8);

@@ -11,6 +11,7 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.shop.Outcome;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -111,9 +112,14 @@ public final class Explanation {
         shares.ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
     lines.weighings(balance.trim().afterCold().stream());
+    boolean cut = account.body().outcome() == Outcome.CUT;
+    var rail = balance.weighings().rail();
     lines.figure(
-        "days_hung", balance.daysHung().map(BigDecimal::valueOf), "killed to the first cut");
-    lines.weighings(balance.cuts().stream().limit(1));
+        "days_hung",
+        balance.daysHung().map(BigDecimal::valueOf),
+        cut ? "killed to the first cut" : "killed to the last rail weighing");
+    lines.weighings(
+        cut ? balance.cuts().stream().limit(1) : rail.stream().skip(Math.max(0, rail.size() - 1)));
     lines.figure(
         "hours_chilled",
         balance.hoursChilled().map(hours -> Exact.round(hours, 3)),

@@ -85,6 +85,9 @@ public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
               weight(first, "uncertainty", decimals));
       case RAIL_MISSING ->
           wording.say(key, list(reasons, r -> wording.say("summary.step." + r.name())));
+      case HOME_LOW ->
+          wording.say(key, weight(first, "home", decimals), weight(first, "boning", decimals));
+      case RAIL_TWICE -> wording.say(key, list(reasons, this::row));
       case ROW_SET_ASIDE -> wording.counted(key, reasons.size(), list(reasons, this::row));
       case BATCH_OUT -> wording.say(key, list(reasons, reason -> batch(reason, decimals)));
       case CHARGE_UNKNOWN -> wording.say(key, list(reasons, HeldPart::charge));

@@ -42,9 +42,10 @@ final class DraftPart extends StatementPart {
       case LOSS_NEGATIVE -> say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
       case LOSS_HIGH ->
           say(key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
+      case HOME_LOW -> say(key, weight(reason, "home"), weight(reason, "boning"));
       case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, subject.batchName(reason.name()));
       case CHARGE_UNKNOWN -> say(key, charge(reason));
-      case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
+      case PARTS_MISSING, RAIL_TWICE, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
     };
   }
 

@@ -1,7 +1,9 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -23,6 +25,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *     no rail trim
  * @param pieces the pieces weighed on the block
  * @param batches its batches, by id
+ * @param finished whether all that is expected of it is there and quiet hours have passed
  * @param figures its figures
  */
 public record BodyBalance(
@@ -36,6 +39,7 @@ public record BodyBalance(
     List<Weighing> outOfBoning,
     List<PieceBalance> pieces,
     List<BatchBalance> batches,
+    boolean finished,
     BodyFigures figures) {
   /** Copies the lists. */
   public BodyBalance {
@@ -77,12 +81,27 @@ public record BodyBalance(
     return figures.shares();
   }
 
+  /** Packs and tubs into batches, of W; no offal, no rail trim. Empty if W is unknown or zero. */
+  public Optional<Share> packedOfBoning() {
+    var packed = outOfBoning.stream().filter(w -> w.step() != Step.BIN).toList();
+    return Share.of(Optional.of(Weighing.total(packed)), boning());
+  }
+
+  /** Whether it has a pack, tub or bin, offal and rail trim aside. */
+  public boolean isPacked() {
+    return isPacked(cuts);
+  }
+
+  static boolean isPacked(List<Weighing> cuts) {
+    return cuts.stream().anyMatch(w -> w.step() != Step.BLOCK);
+  }
+
   /** When the last cut was weighed. */
   public Optional<OffsetDateTime> lastCut() {
     return figures.times().lastCut();
   }
 
-  /** Days from slaughter to the first cut. */
+  /** Days hung: from slaughter to the first cut; for a body not cut, to its last rail weighing. */
   public Optional<Integer> daysHung() {
     return figures.times().daysHung();
   }

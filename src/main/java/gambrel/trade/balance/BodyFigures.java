@@ -2,6 +2,7 @@ package gambrel.trade.balance;
 
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
@@ -30,6 +31,20 @@ public record BodyFigures(
     Optional<BoningSplit> boningSplit,
     Shares shares,
     Times times) {
+
+  /**
+   * How the weight into the boning room (W) of a body that was cut divides. Offal and rail trim are
+   * left out. Together with the cutting loss, or with what was not weighed, the parts add up to W.
+   *
+   * @param home packs, and its parts of finished batches
+   * @param pending meat in open batches
+   * @param bone bone in bins; zero if the shop weighs no bins
+   * @param fat fat in bins; zero if the shop weighs no bins
+   * @param waste anything else in bins; zero if the shop weighs no bins
+   * @param batchLoss meat that finished batches lost
+   */
+  public record BoningSplit(
+      Weight home, Weight pending, Weight bone, Weight fat, Weight waste, Weight batchLoss) {}
 
   /**
    * Weights from live to the boning room; each empty if unknown.
@@ -123,7 +138,8 @@ public record BodyFigures(
    * @param lastCut moment of the last cut
    * @param lastCold latest date of a cold weighing
    * @param lastAged latest date of an aged weighing
-   * @param daysHung days from slaughter to the first cut
+   * @param daysHung days from slaughter to the first cut; for a body that is not cut to its last
+   *     rail weighing, once it is finished
    * @param hoursChilled hours from the last hot to the last cold weighing
    */
   public record Times(
@@ -139,10 +155,15 @@ public record BodyFigures(
      * The times of a body.
      *
      * @param cuts its cuts, earliest first
+     * @param finished whether quiet hours have passed
      */
-    static Times of(BodyWeighings weighings, List<Weighing> cuts) {
+    static Times of(BodyWeighings weighings, List<Weighing> cuts, boolean finished) {
       var cold = weighings.of(Step.COLD);
       var firstCut = cuts.stream().findFirst().map(Weighing::date);
+      var end =
+          weighings.body().outcome() == Outcome.CUT
+              ? firstCut
+              : latestDate(weighings.rail()).filter(day -> finished);
       return new Times(
           firstCut,
           last(cuts),
@@ -152,9 +173,8 @@ public record BodyFigures(
               .body()
               .killed()
               .flatMap(
-                  killed ->
-                      firstCut.map(cut -> Math.toIntExact(ChronoUnit.DAYS.between(killed, cut)))),
-          last(weighings.of(Step.HOT)).flatMap(hot -> last(cold).map(end -> hours(hot, end))));
+                  killed -> end.map(day -> Math.toIntExact(ChronoUnit.DAYS.between(killed, day)))),
+          last(weighings.of(Step.HOT)).flatMap(hot -> last(cold).map(c -> hours(hot, c))));
     }
 
     private static Optional<OffsetDateTime> last(List<Weighing> weighings) {

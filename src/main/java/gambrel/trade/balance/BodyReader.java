@@ -6,6 +6,9 @@ import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,13 +17,15 @@ import java.util.TreeSet;
 /** Computes the figures of a body from its weighings. */
 public final class BodyReader {
   private final Settings settings;
+  private final OffsetDateTime asOf;
   private final Uncertainty uncertainty;
-  private final HungTrees hung = new HungTrees();
+  private final HungTree.Cache hung = new HungTree.Cache();
   private final Map<String, BatchBalance> batches;
 
-  /** For a shop with these settings and batches. */
-  public BodyReader(Settings settings, Map<String, BatchBalance> batches) {
+  /** For a shop with these settings and batches, at the moment {@code asOf}. */
+  public BodyReader(Settings settings, Map<String, BatchBalance> batches, OffsetDateTime asOf) {
     this.settings = settings;
+    this.asOf = asOf;
     this.uncertainty = new Uncertainty(settings.unit());
     this.batches = batches;
   }
@@ -38,7 +43,8 @@ public final class BodyReader {
     var batchesOf = batchesOf(weighings);
     var weights = weights(weighings, rail, trim, into);
     var reader = new OutputsReader(settings, uncertainty, weighings, batchesOf);
-    var outputs = reader.read(weights, into, out);
+    boolean finished = isFinished(weighings, cuts);
+    var outputs = reader.read(weights, into, out, finished);
     return new BodyBalance(
         weighings,
         rail,
@@ -50,6 +56,7 @@ public final class BodyReader {
         out,
         blocks.balances(out, uncertainty),
         batchesOf,
+        finished,
         new BodyFigures(
             weights,
             outputs,
@@ -57,7 +64,38 @@ public final class BodyReader {
                 .filter(o -> weighings.body().outcome() == Outcome.CUT)
                 .map(o -> reader.split(out)),
             BodyFigures.Shares.of(rail, weights, outputs),
-            BodyFigures.Times.of(weighings, cuts)));
+            BodyFigures.Times.of(weighings, cuts, finished)));
+  }
+
+  /**
+   * Whether all that is expected of a body is there and quiet hours have passed: for a body that is
+   * cut, a pack, tub or bin; for one left whole, the last weighing that the rail takes. Quiet hours
+   * of a condemned body that never hung run from the end of the day of its kill.
+   */
+  private boolean isFinished(BodyWeighings weighings, List<Weighing> cuts) {
+    var body = weighings.body();
+    var rail = weighings.rail();
+    var last = settings.railOf(body.species()).stream().max(Comparator.naturalOrder());
+    return switch (body.outcome()) {
+      case CUT -> BodyBalance.isPacked(cuts) && isQuietSince(lastTime(weighings.all()));
+      case WHOLE ->
+          last.filter(step -> weighings.of(step).isEmpty()).isEmpty()
+              && isQuietSince(lastTime(rail));
+      case CONDEMNED -> isQuietSince(lastTime(rail).or(() -> body.killed().map(this::endOf)));
+      case CANCELLED -> false;
+    };
+  }
+
+  private static Optional<OffsetDateTime> lastTime(List<Weighing> weighings) {
+    return weighings.stream().reduce((one, next) -> next).map(Weighing::time);
+  }
+
+  private OffsetDateTime endOf(LocalDate day) {
+    return day.plusDays(1).atStartOfDay(settings.zone()).toOffsetDateTime();
+  }
+
+  private boolean isQuietSince(Optional<OffsetDateTime> time) {
+    return time.filter(t -> !t.plusHours(settings.quietHours()).isAfter(asOf)).isPresent();
   }
 
   private static BodyFigures.Weights weights(

@@ -18,7 +18,7 @@ final class HungParts {
   private final int head;
   private final Set<String> measured = new LinkedHashSet<>();
 
-  HungParts(HungTrees trees, CutTree tree, int head, Collection<Weighing> railWeighings) {
+  HungParts(HungTree.Cache trees, CutTree tree, int head, Collection<Weighing> railWeighings) {
     this.head = head;
     this.hung = trees.of(tree, HungTree.isApart(tree, railWeighings.stream().map(Weighing::item)));
     // Coverage is counted in the smallest hung parts, which make up all parts above them.

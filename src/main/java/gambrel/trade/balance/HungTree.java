@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -99,5 +100,15 @@ final class HungTree {
   private static String plain(CutTree tree, String item) {
     String plain = SideLabels.plain(item);
     return tree.find(plain).isPresent() ? plain : item;
+  }
+
+  /** The hung tree of each cut tree, made at its first use. Thread-safe. */
+  static final class Cache {
+    private final Map<Boolean, Map<CutTree, HungTree>> trees =
+        Map.of(true, new ConcurrentHashMap<>(), false, new ConcurrentHashMap<>());
+
+    HungTree of(CutTree tree, boolean apart) {
+      return trees.get(apart).computeIfAbsent(tree, t -> new HungTree(t, apart));
+    }
   }
 }

@@ -31,18 +31,20 @@ final class OutputsReader {
   }
 
   /**
-   * The outputs; empty before the first end product.
+   * The outputs; empty before the first end product, and until a body that is not cut is finished.
    *
    * @param into the weighings that make the weight into the boning room
    * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
+   * @param finished whether quiet hours have passed
    */
-  Optional<Outputs> read(BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out) {
+  Optional<Outputs> read(
+      BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out, boolean finished) {
     var boning = weights.boning();
     var trimmed = weights.trimmedBeforeCold().plus(weights.trimmedAfterCold());
     return switch (weighings.body().outcome()) {
       case CANCELLED -> Optional.empty();
-      case WHOLE -> boning.map(w -> uncut(w, trimmed));
-      case CONDEMNED -> boning.map(w -> uncut(Weight.ZERO, trimmed));
+      case WHOLE -> boning.filter(w -> finished).map(w -> uncut(w, trimmed));
+      case CONDEMNED -> finished ? Optional.of(uncut(Weight.ZERO, trimmed)) : Optional.empty();
       case CUT ->
           hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
     };
@@ -53,13 +55,13 @@ final class OutputsReader {
    *
    * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    */
-  BoningSplit split(List<Weighing> out) {
+  BodyFigures.BoningSplit split(List<Weighing> out) {
     String id = weighings.body().id();
     var ofBatches = ofBatches();
     var pending =
         Weight.sum(batches.stream().filter(BatchBalance::isOpen).map(b -> b.meatInOf(id)).toList());
     var tubs = total(out, w -> w.step() == Step.TUB);
-    return new BoningSplit(
+    return new BodyFigures.BoningSplit(
         total(out, w -> w.step() == Step.PACK).plus(ofBatches),
         pending,
         bin(out, Kind.BONE),

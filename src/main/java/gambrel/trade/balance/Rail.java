@@ -1,7 +1,11 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The rail weights of a body.
@@ -33,6 +37,19 @@ public record Rail(
     Ageing and(Ageing other) {
       return new Ageing(cold.plus(other.cold), aged.plus(other.aged));
     }
+  }
+
+  /** Weighings of parts that lie under a part which stands at their step; they do not count. */
+  public List<Weighing> beyond() {
+    return Stream.of(hot, cold, aged)
+        .flatMap(weights -> weights.beyond().stream())
+        .flatMap(piece -> piece.weighings().stream())
+        .toList();
+  }
+
+  /** Whether aged weights stand for some parts of the weight into the boning room only. */
+  boolean isAgedInPart() {
+    return boning.pieces().stream().anyMatch(piece -> piece.step() != Step.AGED);
   }
 
   /** Whether the body has no rail weight. */

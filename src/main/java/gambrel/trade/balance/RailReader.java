@@ -10,13 +10,13 @@ import java.util.Set;
 
 /** Finds the standing rail weights of one body: of each step, and each part's latest. */
 final class RailReader {
-  private final HungTrees trees;
+  private final HungTree.Cache trees;
   private final BodyWeighings body;
   private final List<Weighing> hot;
   private final List<Weighing> cold;
   private final List<Weighing> aged;
 
-  private RailReader(HungTrees trees, BodyWeighings weighings) {
+  private RailReader(HungTree.Cache trees, BodyWeighings weighings) {
     this.trees = trees;
     this.body = weighings;
     this.hot = weighings.of(Step.HOT);
@@ -29,7 +29,7 @@ final class RailReader {
    *
    * @param rail the rail weights that the shop takes of the species
    */
-  static Rail read(HungTrees trees, BodyWeighings weighings, Set<Step> rail) {
+  static Rail read(HungTree.Cache trees, BodyWeighings weighings, Set<Step> rail) {
     return new RailReader(trees, weighings).read(rail.contains(Step.COLD));
   }
 

@@ -13,7 +13,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds the rail weights that count. Weights of smaller parts replace the weight of a part only if
- * together they cover it. Weights of one step for different sides of a body add up.
+ * they are all of them that the body has; else the greater part stands and they are beyond it.
+ * Weights of one step for different sides of a body add up.
  */
 final class RailResolver {
   private final HungParts parts;
@@ -79,7 +80,9 @@ final class RailResolver {
     if (fits(whole.and(below))) {
       return whole.and(below);
     }
-    return covers(below, whole) ? below : whole;
+    // The parts below must be all that the body has, neither fewer nor more.
+    boolean isAll = coverage(below).equals(parts.coverage(part, parts.total(part)));
+    return isAll ? below : whole.over(below);
   }
 
   private boolean fits(RailWeights cover) {

@@ -2,11 +2,9 @@ package gambrel.trade.balance;
 
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -26,33 +24,36 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
     tubs = List.copyOf(tubs);
   }
 
-  /** Cuts after the first hot time, on an earlier date than the weighing that ends the step. */
+  /**
+   * Cuts after the first hot time, on an earlier date than the weighing that ends the step. Where
+   * only some parts were aged, what was cut from the others after the cold weight is no trim.
+   */
   static RailTrim of(BodyWeighings weighings, Rail rail) {
     var before = new ArrayList<Weighing>();
     var after = new ArrayList<Weighing>();
     var tubs = new ArrayList<Weighing>();
+    var tree = weighings.tree();
     // Without a hot weight the first cold one begins the time on the rail.
     var from = rail.hot().first().or(() -> rail.cold().first());
     var cold = rail.cold().first().map(OffsetDateTime::toLocalDate);
-    var aged = endOfAgeing(rail);
+    var aged = rail.boning().weighings().stream().filter(w -> w.step() == Step.AGED).toList();
+    var end = aged.stream().findFirst().map(Weighing::date);
+    var agedParts = aged.stream().map(Weighing::item).distinct().toList();
     for (var weighing : weighings.cuts()) {
       if (weighing.step() == Step.BLOCK || from.isEmpty() || !weighing.time().isAfter(from.get())) {
         continue;
       }
       boolean isBeforeCold = cold.filter(weighing.date()::isBefore).isPresent();
-      if (isBeforeCold || aged.filter(weighing.date()::isBefore).isPresent()) {
+      boolean isBeforeAged =
+          end.filter(weighing.date()::isBefore).isPresent()
+              && (!rail.isAgedInPart()
+                  || agedParts.stream().anyMatch(p -> tree.isUnder(weighing.item(), p)));
+      if (isBeforeCold || isBeforeAged) {
         var trimmed = isBeforeCold ? before : after;
         (BodyWeighings.isOut(weighing) ? trimmed : tubs).add(weighing);
       }
     }
     return new RailTrim(before, after, tubs);
-  }
-
-  private static Optional<LocalDate> endOfAgeing(Rail rail) {
-    return rail.boning().weighings().stream()
-        .filter(w -> w.step() == Step.AGED)
-        .findFirst()
-        .map(Weighing::date);
   }
 
   /** All rail trim. */

@@ -4,31 +4,45 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Rail weights that add up to the weight of a body, or of its weighed parts. No part of the body is
  * in two of them.
  *
  * @param pieces the parts
+ * @param beyond parts that lie under one of these and do not replace it whole; they do not count
  */
-public record RailWeights(List<PartWeight> pieces) {
+public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
   /** No weights. */
   public static final RailWeights NONE = new RailWeights(List.of());
 
-  /** Copies the pieces. */
+  /** Copies the lists. */
   public RailWeights {
     pieces = List.copyOf(pieces);
+    beyond = List.copyOf(beyond);
+  }
+
+  /** Weights of parts none of which lies under another. */
+  RailWeights(List<PartWeight> pieces) {
+    this(pieces, List.of());
   }
 
   /** The parts of this and of {@code other}. */
   RailWeights and(RailWeights other) {
-    var all = new ArrayList<>(pieces);
-    all.addAll(other.pieces);
-    return new RailWeights(all);
+    return new RailWeights(both(pieces, other.pieces), both(beyond, other.beyond));
+  }
+
+  /** The same weights with all parts of {@code other} beyond them. */
+  RailWeights over(RailWeights other) {
+    return new RailWeights(pieces, both(beyond, both(other.pieces, other.beyond)));
+  }
+
+  private static List<PartWeight> both(List<PartWeight> one, List<PartWeight> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
   }
 
   /** Whether there are no weights. */

@@ -11,31 +11,58 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.SetAside;
+import gambrel.trade.weighing.Weighing;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Finds the reasons that hold a finished body. */
 public final class Judge {
   private final Settings settings;
+  private final OffsetDateTime asOf;
   private final Map<String, List<SetAside>> setAside;
   private final ScaleTests tests;
+  private final UsualShares usual;
 
   /**
-   * A judge for one moment.
+   * A judge for the moment {@code asOf}.
    *
-   * @param setAside rows set aside and not dated later, by each body that they name
+   * @param setAside rows set aside and not dated later, by each body that they or their batch name
    */
-  public Judge(Settings settings, Map<String, List<SetAside>> setAside, ScaleTests tests) {
+  public Judge(
+      Settings settings,
+      OffsetDateTime asOf,
+      Map<String, List<SetAside>> setAside,
+      ScaleTests tests,
+      UsualShares usual) {
     this.settings = settings;
+    this.asOf = asOf;
     this.setAside = setAside;
     this.tests = tests;
+    this.usual = usual;
+  }
+
+  /** Whether its last cut is so recent that the rest may still be cut. */
+  boolean isCutLately(BodyBalance balance) {
+    var since = asOf.minusHours(24L * settings.cuttingDays());
+    return balance.lastCut().filter(time -> time.isAfter(since)).isPresent();
+  }
+
+  /** Whether so much of it is missing that it looks cut in part. */
+  boolean isIncomplete(BodyBalance balance) {
+    return usual.fault(balance).isPresent()
+        || LossLimit.fault(settings, balance)
+            .filter(reason -> reason.code() == ReasonCode.LOSS_HIGH)
+            .isPresent();
   }
 
   /** All reasons that hold the body, in order; releases are not considered. */
@@ -43,10 +70,18 @@ public final class Judge {
     var reasons = new TreeSet<Reason>();
     findRailFaults(balance, reasons);
     LossLimit.fault(settings, balance).ifPresent(reasons::add);
+    if (!isCutLately(balance)) {
+      usual.fault(balance).ifPresent(reasons::add);
+    }
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
+      boolean own = row.bodies().contains(balance.body().id());
       reasons.add(
-          new Reason(ReasonCode.ROW_SET_ASIDE, row.name())
+          new Reason(
+                  ReasonCode.ROW_SET_ASIDE,
+                  row.name(),
+                  Phrase.of(own ? "REASON.ROW_SET_ASIDE" : "REASON.ROW_SET_ASIDE.BATCH"))
               .with("row", row.name())
+              .with("batch", row.batch())
               .with("ticket", row.notice().ticket()));
     }
     balance.batches().forEach(batch -> findBatchFaults(batch, reasons));
@@ -60,14 +95,17 @@ public final class Judge {
                     new Reason(ReasonCode.CHARGE_UNKNOWN, charge.id())
                         .with("charge", charge.id())
                         .with("description", charge.description())));
-    for (var weighing : balance.weighings().all()) {
-      tests.doubt(weighing).ifPresent(test -> reasons.add(tests.reason(test)));
-    }
+    Stream.concat(
+            balance.weighings().all().stream(),
+            balance.batches().stream().flatMap(batch -> batch.weighings().stream()))
+        .flatMap(weighing -> tests.doubt(weighing).stream())
+        .forEach(test -> reasons.add(tests.reason(test)));
     return reasons;
   }
 
   private void findRailFaults(BodyBalance balance, Set<Reason> reasons) {
-    if (balance.fromBlock()) {
+    balance.rail().beyond().forEach(weighing -> reasons.add(railTwice(balance, weighing)));
+    if (balance.fromBlock() || balance.body().outcome() == Outcome.CONDEMNED) {
       return;
     }
     for (var step : new TreeSet<>(settings.railOf(balance.body().species()))) {
@@ -89,14 +127,28 @@ public final class Judge {
   private static Value parts(BodyBalance balance, RailWeights cover) {
     var parts = new ArrayList<Phrase>();
     for (var piece : cover.pieces()) {
-      var item = balance.weighings().tree().find(piece.item());
-      Value name =
-          item.isPresent()
-              ? new Value.Part(balance.body().species(), item.get())
-              : new Value.Text(piece.item());
+      var name = part(balance, piece.item());
       parts.add(Phrase.of("PART.NUMBER").with("number", piece.number()).with("part", name));
     }
     return new Value.Phrases(parts, ", ");
+  }
+
+  private static Value part(BodyBalance balance, String item) {
+    return balance
+        .weighings()
+        .tree()
+        .find(item)
+        .<Value>map(part -> new Value.Part(balance.body().species(), part))
+        .orElseGet(() -> new Value.Text(item));
+  }
+
+  /** The reason for a rail weighing beyond what the body has. */
+  public static Reason railTwice(BodyBalance balance, Weighing weighing) {
+    return new Reason(ReasonCode.RAIL_TWICE, weighing.name())
+        .with("row", weighing.name())
+        .with("ticket", weighing.ticket())
+        .with("step", weighing.step().id())
+        .with("part", part(balance, weighing.item()));
   }
 
   private void findBatchFaults(BatchBalance batch, Set<Reason> reasons) {

@@ -12,7 +12,11 @@ public enum ReasonCode {
   LOSS_NEGATIVE,
   /** More was lost than the shop accepts. */
   LOSS_HIGH,
-  /** A row that names the body is set aside. */
+  /** Less came of it than is usual, where the loss is not tested. */
+  HOME_LOW,
+  /** Rail weighings beyond what the body has. */
+  RAIL_TWICE,
+  /** A row that names the body, or a batch of it, is set aside. */
   ROW_SET_ASIDE,
   /** One of its batches does not balance. */
   BATCH_OUT,
@@ -22,7 +26,7 @@ public enum ReasonCode {
   SHARES,
   /** The quantity of a charge is not known. */
   CHARGE_UNKNOWN,
-  /** A scale it was weighed on failed a test. */
+  /** A scale that it, or a batch of it, was weighed on failed a test. */
   SCALE_FAILED,
   /** One of its batches is open, so the body is open. */
   BATCH_OPEN,

@@ -28,11 +28,13 @@ public final class Releases {
         .toList();
   }
 
-  /** Whether the body was closed and no weighing of it is later than the close. */
+  /** Whether a packed body was closed and no weighing of it is later than the close. */
   boolean isClosed(BodyBalance balance) {
-    return of(balance.body().id(), Release.Action.CLOSE).stream()
-        .anyMatch(
-            release ->
-                balance.weighings().all().stream().noneMatch(w -> w.time().isAfter(release.on())));
+    return balance.isPacked()
+        && of(balance.body().id(), Release.Action.CLOSE).stream()
+            .anyMatch(
+                release ->
+                    balance.weighings().all().stream()
+                        .noneMatch(w -> w.time().isAfter(release.on())));
   }
 }

@@ -5,12 +5,15 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
-import java.time.OffsetDateTime;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -19,8 +22,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public final class ScaleTests {
   private final Settings settings;
-  private final Map<String, List<Test>> byScale = new HashMap<>();
-  private final Map<String, List<Doubt>> doubts = new HashMap<>();
+  private final Map<String, NavigableSet<Instant>> passed = new HashMap<>();
+  private final Map<String, List<Weighing>> failed = new HashMap<>();
 
   /**
    * Judges weighings of test weights.
@@ -29,68 +32,39 @@ public final class ScaleTests {
    */
   public ScaleTests(Settings settings, List<Weighing> weighings) {
     this.settings = settings;
-    weighings.stream()
-        .filter(w -> w.code().nominal().isPresent())
-        .forEach(
-            w ->
-                byScale
-                    .computeIfAbsent(w.scale().id(), s -> new ArrayList<>())
-                    .add(new Test(w, passes(w))));
-    byScale.forEach((scale, tests) -> doubts.put(scale, doubts(tests)));
-  }
-
-  private record Test(Weighing weighing, boolean passed) {
-    OffsetDateTime time() {
-      return weighing.time();
+    for (var test : weighings) {
+      if (test.code().nominal().isEmpty()) {
+        continue;
+      }
+      String scale = test.scale().id();
+      if (passes(test)) {
+        passed.computeIfAbsent(scale, s -> new TreeSet<>()).add(test.time().toInstant());
+      } else {
+        failed.computeIfAbsent(scale, s -> new ArrayList<>()).add(test);
+      }
     }
   }
 
   /** Every failed test. */
   public List<Weighing> failed() {
-    return byScale.values().stream()
-        .flatMap(List::stream)
-        .filter(test -> !test.passed())
-        .map(Test::weighing)
-        .sorted(Weighing.BY_TIME)
-        .toList();
+    return failed.values().stream().flatMap(List::stream).sorted(Weighing.BY_TIME).toList();
   }
 
-  /** The failed test that puts a weighing in doubt. */
+  /** The failed test that puts a weighing in doubt: no good test is between them. */
   Optional<Weighing> doubt(Weighing weighing) {
-    return doubts.getOrDefault(weighing.scale().id(), List.of()).stream()
-        .filter(doubt -> doubt.covers(weighing.time()))
-        .map(Doubt::failed)
+    String scale = weighing.scale().id();
+    var good = passed.getOrDefault(scale, Collections.emptyNavigableSet());
+    var time = weighing.time().toInstant();
+    return failed.getOrDefault(scale, List.of()).stream()
+        .filter(test -> isNoneBetween(good, time, test.time().toInstant()))
         .findFirst();
   }
 
-  /** The time from the last good test before a failed one to the next good one after it. */
-  private record Doubt(
-      Weighing failed, Optional<OffsetDateTime> after, Optional<OffsetDateTime> before) {
-    boolean covers(OffsetDateTime time) {
-      return after.filter(t -> !time.isAfter(t)).isEmpty()
-          && before.filter(t -> !time.isBefore(t)).isEmpty();
-    }
-  }
-
-  private static List<Doubt> doubts(List<Test> tests) {
-    var doubts = new ArrayList<Doubt>();
-    for (int i = 0; i < tests.size(); i++) {
-      if (!tests.get(i).passed()) {
-        doubts.add(new Doubt(tests.get(i).weighing(), good(tests, i, -1), good(tests, i, 1)));
-      }
-    }
-    return doubts;
-  }
-
-  /** When the nearest good test was, at another time than test {@code from}, in one direction. */
-  private static Optional<OffsetDateTime> good(List<Test> tests, int from, int step) {
-    for (int i = from + step; i >= 0 && i < tests.size(); i += step) {
-      var test = tests.get(i);
-      if (test.passed() && !test.time().isEqual(tests.get(from).time())) {
-        return Optional.of(test.time());
-      }
-    }
-    return Optional.empty();
+  /** Whether no good test is at {@code time} or between it and a failed test. */
+  private static boolean isNoneBetween(NavigableSet<Instant> good, Instant time, Instant failed) {
+    return time.isBefore(failed)
+        ? good.subSet(time, true, failed, false).isEmpty()
+        : good.subSet(failed, false, time, true).isEmpty();
   }
 
   private boolean passes(Weighing weighing) {

@@ -68,7 +68,7 @@ public enum NoticeCode {
   /** Two rows with one ticket and different content. */
   TICKET_CONFLICT(Severity.HOLD),
   /** More rail weighings of a part than the body has such parts. */
-  RAIL_TWICE(Severity.HOLD),
+  PART_TWICE(Severity.HOLD),
   /** A void that cancels nothing. */
   VOID_UNUSED(Severity.MARK),
   /** A weight that is no multiple of the scale's division. */
@@ -85,6 +85,8 @@ public enum NoticeCode {
   // The figures.
   /** A statement waits for a person. */
   HELD(Severity.HOLD),
+  /** A rail weighing of a part that lies under one which stands and does not replace it whole. */
+  RAIL_TWICE(Severity.HOLD),
   /** The weight into the boning room is computed from block weights. */
   WEIGHED_ON_BLOCK(Severity.NOTE),
   /** Meat of different owners went into one batch. */
@@ -99,6 +101,8 @@ public enum NoticeCode {
   SCALE_FAILED(Severity.HOLD),
   /** A cold weight above the hot one. */
   COLD_ABOVE_HOT(Severity.MARK),
+  /** A chill shrink beyond the limits of its species in the twelve months before. */
+  CHILL_UNUSUAL(Severity.MARK),
   /** A body was weighed before the day of its kill. */
   WEIGHED_BEFORE_KILL(Severity.MARK),
   /** One change would make a body balance. */

@@ -61,8 +61,11 @@ final class FigureNotices {
   }
 
   void unused(Release release) {
+    boolean close = release.action() == Release.Action.CLOSE;
     notices.add(
-        Notice.of(NoticeCode.RELEASE_UNUSED, release.place())
+        (close
+                ? Notice.of(NoticeCode.RELEASE_UNUSED, "CLOSE", release.place())
+                : Notice.of(NoticeCode.RELEASE_UNUSED, release.place()))
             .aboutBody(release.body())
             .with("on", release.on().toLocalDateTime()));
   }
@@ -79,6 +82,13 @@ final class FigureNotices {
     }
     if (balance.fromBlock()) {
       notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
+    }
+    for (var weighing : balance.rail().beyond()) {
+      notices.add(
+          Notice.of(NoticeCode.RAIL_TWICE, weighing.place())
+              .aboutTicket(weighing.scale().id(), weighing.ticket())
+              .aboutBody(body.id())
+              .withAll(Judge.railTwice(balance, weighing).saying()));
     }
     int limit = reckoning.shop().settings().limits().daysHung();
     balance

@@ -18,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 
 /**
@@ -45,15 +44,18 @@ public final class Reckoner {
 
   /** The night at {@code asOf}. */
   public Night at(OffsetDateTime asOf) {
-    var moment = asOf.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
+    var moment = local(asOf);
     var reckoning = reckoning(moment, progress);
     var releases = new Releases(shop.releases(), moment);
-    var decider = new Decider(shop.settings(), moment, reckoning.judge(), releases);
-    var computed = progressOfReleases(reckoning, releases);
+    var decider = new Decider(reckoning.judge(), releases);
+    computeReleases(reckoning, releases);
     var notices = new FigureNotices(reckoning);
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
-      released.put(id, released(id, releases, notices, computed));
+      released.put(id, released(id, releases, notices));
+      if (!reckoning.balances().get(id).isPacked()) {
+        releases.of(id, Release.Action.CLOSE).forEach(notices::unused);
+      }
     }
     var bodies = new TreeMap<String, BodyAccount>(ByteOrder.IDS);
     reckoning.balances().values().parallelStream()
@@ -71,6 +73,10 @@ public final class Reckoner {
         shop.payments().stream().collect(Collectors.groupingBy(Payment::body)));
   }
 
+  private OffsetDateTime local(OffsetDateTime moment) {
+    return moment.atZoneSameInstant(shop.settings().zone()).toOffsetDateTime();
+  }
+
   private static BodyAccount account(
       BodyBalance balance,
       Reckoning reckoning,
@@ -83,34 +89,31 @@ public final class Reckoner {
     return new BodyAccount(balance, entitlements, bill, decision);
   }
 
-  /** Starts the progress of the moments of releases that have to be computed. */
-  private LongConsumer progressOfReleases(Reckoning reckoning, Releases releases) {
-    long moments =
+  /** Computes the moments of the releases of all bodies, each once. */
+  private void computeReleases(Reckoning reckoning, Releases releases) {
+    var moments =
         reckoning.balances().keySet().stream()
             .flatMap(body -> releases.of(body, Release.Action.RELEASE).stream())
-            .map(Release::on)
+            .map(release -> local(release.on()))
             .filter(on -> !reckonings.containsKey(on))
             .distinct()
-            .count();
-    return moments == 0 ? moment -> {} : progress.begin(Progress.Stage.RELEASES, moments);
-  }
-
-  private Set<Reason> released(
-      String body, Releases releases, FigureNotices notices, LongConsumer computed) {
-    var released = new HashSet<Reason>();
-    for (var release : releases.of(body, Release.Action.RELEASE)) {
-      boolean isNew = !reckonings.containsKey(release.on());
-      var then = reckoning(release.on(), Progress.NONE);
-      if (isNew) {
+            .toList();
+    if (!moments.isEmpty()) {
+      var computed = progress.begin(Progress.Stage.RELEASES, moments.size());
+      for (var moment : moments) {
+        reckoning(moment, Progress.NONE);
         computed.accept(1);
       }
-      var decider =
-          new Decider(
-              shop.settings(),
-              release.on(),
-              then.judge(),
-              new Releases(shop.releases(), release.on()));
-      var covered = decider.holding(then.balances().get(body), then.bill(body));
+    }
+  }
+
+  private Set<Reason> released(String body, Releases releases, FigureNotices notices) {
+    var released = new HashSet<Reason>();
+    for (var release : releases.of(body, Release.Action.RELEASE)) {
+      var on = local(release.on());
+      var then = reckoning(on, Progress.NONE);
+      var decider = new Decider(then.judge(), new Releases(shop.releases(), on));
+      var covered = decider.releasable(then.balances().get(body), then.bill(body));
       if (covered.isEmpty()) {
         notices.unused(release);
       }

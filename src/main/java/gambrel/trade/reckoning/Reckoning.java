@@ -9,6 +9,7 @@ import gambrel.trade.balance.BodyReader;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.decision.Judge;
 import gambrel.trade.decision.ScaleTests;
+import gambrel.trade.decision.UsualShares;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Outcome;
@@ -21,8 +22,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * The figures of every body at one moment, without releases.
@@ -48,7 +51,7 @@ record Reckoning(
   static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
     var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
     var batches = BatchReader.read(shop, ledger.weighings(), asOf);
-    var reader = new BodyReader(shop.settings(), batches);
+    var reader = new BodyReader(shop.settings(), batches, asOf);
     var billing = new Billing(shop);
     var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
     var balances = new TreeMap<String, BodyBalance>(ByteOrder.IDS);
@@ -67,7 +70,9 @@ record Reckoning(
               balances.put(made.getKey().body().id(), made.getKey());
               bills.put(made.getKey().body().id(), made.getValue());
             });
-    var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
+    var setAside = setAsideByBody(ledger, batches);
+    var usual = new UsualShares(shop.settings(), balances.values());
+    var judge = new Judge(shop.settings(), asOf, setAside, tests, usual);
     return new Reckoning(shop, ledger, tests, judge, batches, balances, bills);
   }
 
@@ -78,11 +83,15 @@ record Reckoning(
     return new BodyWeighings(body, shop.cuts().of(body.species()), own);
   }
 
-  private static Map<String, List<SetAside>> setAsideByBody(Ledger ledger) {
+  private static Map<String, List<SetAside>> setAsideByBody(
+      Ledger ledger, Map<String, BatchBalance> batches) {
     var byBody = new HashMap<String, List<SetAside>>();
     for (var row : ledger.setAside()) {
       if (row.effective()) {
-        row.bodies().forEach(b -> byBody.computeIfAbsent(b, k -> new ArrayList<>()).add(row));
+        var bodies = new TreeSet<>(row.bodies());
+        Optional.ofNullable(batches.get(row.batch()))
+            .ifPresent(batch -> bodies.addAll(batch.meatInByBody().keySet()));
+        bodies.forEach(b -> byBody.computeIfAbsent(b, k -> new ArrayList<>()).add(row));
       }
     }
     return byBody;

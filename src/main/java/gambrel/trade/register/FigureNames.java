@@ -20,7 +20,7 @@ public final class FigureNames {
   /** The customer's part of a batch, or {@code open}. */
   public static final String BATCH = "batch:";
 
-  /** How many animals went into a batch. */
+  /** How many animals went into a batch; absent while it is open. */
   public static final String BATCH_BODIES = "batch_bodies:";
 
   /** A figure of the whole body. */

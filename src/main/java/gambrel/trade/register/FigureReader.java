@@ -41,7 +41,9 @@ public final class FigureReader {
     for (var batch : account.balance().batches()) {
       String id = batch.batch().id();
       values.putIfAbsent(FigureNames.BATCH + id, "open");
-      values.put(FigureNames.BATCH_BODIES + id, String.valueOf(batch.meatInByBody().size()));
+      if (!batch.isOpen()) {
+        values.put(FigureNames.BATCH_BODIES + id, String.valueOf(batch.meatInByBody().size()));
+      }
     }
     body(account.balance());
   }

@@ -139,8 +139,9 @@ public final class RowComparison {
         : time(candidate).isAfter(time(earlier));
   }
 
+  /** Sets rows of one key aside; a row that is dated later is in no conflict yet. */
   private void findConflict(List<KeyedRow> rows) {
-    var standing = rows.stream().filter(this::isUsed).toList();
+    var standing = rows.stream().filter(this::isEffective).toList();
     if (standing.size() > 1) {
       standing.forEach(row -> conflicts.put(row.place(), conflict(row, standing)));
       standing.forEach(row -> dispositions.put(row.place(), RowDisposition.SET_ASIDE));

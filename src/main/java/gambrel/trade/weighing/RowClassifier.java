@@ -43,7 +43,7 @@ final class RowClassifier {
     var weighings = classified.stream().flatMap(row -> row.weighing().stream());
     var beyond = RailLimit.beyond(shop, weighings);
     return classified.stream()
-        .map(row -> beyond.contains(row.row().place()) ? railTwice(row) : row)
+        .map(row -> beyond.contains(row.row().place()) ? partTwice(row) : row)
         .toList();
   }
 
@@ -69,12 +69,12 @@ final class RowClassifier {
     }
   }
 
-  private ClassifiedRow railTwice(ClassifiedRow row) {
+  private ClassifiedRow partTwice(ClassifiedRow row) {
     var weighing = row.weighing().orElseThrow();
     return setAside(
         row.row(),
         row.row()
-            .about(Notice.of(NoticeCode.RAIL_TWICE))
+            .about(Notice.of(NoticeCode.PART_TWICE))
             .with("named", weighing.body())
             .with("item", weighing.item())
             .with("step", weighing.step().id()));
@@ -85,10 +85,11 @@ final class RowClassifier {
     var filled = row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
     var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
     var bodies = references.candidates(filled.get(Field.BODY), date).stream().map(Body::id);
+    var batch = references.batch(filled.get(Field.BATCH));
     return new ClassifiedRow(
         row,
         RowDisposition.SET_ASIDE,
         Optional.empty(),
-        Optional.of(new SetAside(reason, bodies.toList(), row.effective(asOf))));
+        Optional.of(new SetAside(reason, bodies.toList(), batch, row.effective(asOf))));
   }
 }

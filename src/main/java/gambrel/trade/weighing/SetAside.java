@@ -8,9 +8,11 @@ import java.util.List;
  *
  * @param notice why the row waits, and its place
  * @param bodies the bodies that the row may name; more than one if a tag is not unique
- * @param effective whether the row has taken effect, so that it holds these bodies
+ * @param batch the batch that the row names, or empty
+ * @param effective whether the row has taken effect, so that it holds these bodies and those of the
+ *     batch
  */
-public record SetAside(Notice notice, List<String> bodies, boolean effective) {
+public record SetAside(Notice notice, List<String> bodies, String batch, boolean effective) {
   /** Copies the bodies. */
   public SetAside {
     bodies = List.copyOf(bodies);

@@ -67,6 +67,11 @@ public record Weighing(
     return code.item();
   }
 
+  /** Its name for a release: scale and ticket, or the place if it has no ticket. */
+  public String name() {
+    return ticket.isEmpty() ? place.toString() : scale.id() + " " + ticket;
+  }
+
   /** The date in the shop's zone. */
   public LocalDate date() {
     return time.toLocalDate();

@@ -63,7 +63,8 @@ class OutputsTest extends FiguresTest {
   void theSplitAndTheLossMakeTheBoningRoomWeight() {
     everything();
     assertEquals(
-        Optional.of(new BoningSplit(kg("179"), kg("0"), kg("60"), kg("30"), kg("4"), kg("1"))),
+        Optional.of(
+            new BodyFigures.BoningSplit(kg("179"), kg("0"), kg("60"), kg("30"), kg("4"), kg("1"))),
         figures().boningSplit());
   }
 

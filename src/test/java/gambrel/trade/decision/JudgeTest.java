@@ -83,8 +83,8 @@ class JudgeTest extends DecisionScene {
     scene.set("limit.batch_loss_pct=5", "bins=partly");
     scene.weigh(
         """
-        02T10:00 B1 hot   carcase 300
-        03T10:00 B1 cold  carcase 294
+        02T10:00 B1 hot   carcase 102
+        03T10:00 B1 cold  carcase 100
         05T10:00 B1 tub   trim     90 batch=M1
         05T11:00 -  added -        10 batch=M1
         05T12:00 -  pack  mince    80 batch=M1
@@ -108,8 +108,8 @@ class JudgeTest extends DecisionScene {
     scene.set("bins=partly");
     scene.weigh(
         """
-        02T10:00 B1 hot  carcase 300
-        03T10:00 B1 cold carcase 294
+        02T10:00 B1 hot  carcase 102
+        03T10:00 B1 cold carcase 100
         05T10:00 B1 tub  trim     90 batch=M1
         05T12:00 -  pack mince    90 batch=M1
         """);

@@ -222,11 +222,11 @@ class FigureNoticesTest extends FiguresTest {
   }
 
   @Test
-  void aReleaseOfACancelledBodyCoversNothing() {
+  void aReleaseAndACloseOfACancelledBodyHaveNoEffect() {
     scene.file(
         "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,cancelled");
     scene.file("shares.csv", "body,customer,share", "B1,ann,1/2").simpleBody();
     scene.release("B1", "close", "07T12:00").release("B1", "release", "07T12:00");
-    assertEquals(1, notices(NoticeCode.RELEASE_UNUSED).size());
+    assertEquals(2, notices(NoticeCode.RELEASE_UNUSED).size());
   }
 }

@@ -1,0 +1,87 @@
+package gambrel.insight.statistics;
+
+import gambrel.insight.statistics.ControlChart.Observation;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Value;
+import gambrel.trade.reckoning.Night;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds bodies of the last month whose chill shrink lies beyond the limits of their species: those
+ * of the individuals chart of the bodies killed in the twelve months before. A hook that was left
+ * in one of the rail weights is a common cause.
+ */
+public final class UnusualChill {
+  private static final int DAYS = 31;
+  private static final int MONTHS_BEFORE = 12;
+  private static final int FEWEST = 8;
+
+  private UnusualChill() {}
+
+  /**
+   * A notice for each such body. A body whose cold weight is above its hot one has a notice of its
+   * own.
+   */
+  public static List<Notice> notices(Night night) {
+    var recent = night.asOf().toLocalDate().minusDays(DAYS);
+    var notices = new ArrayList<Notice>();
+    for (var series : ShrinkSeries.of(night)) {
+      var charted =
+          series.points().stream()
+              .map(ShrinkSeries.Point::balance)
+              .filter(balance -> balance.shares().chillShrink().isPresent())
+              .toList();
+      charted.stream()
+          .filter(body -> !killed(body).isBefore(recent))
+          .flatMap(body -> notice(body, charted).stream())
+          .forEach(notices::add);
+    }
+    return notices;
+  }
+
+  private static LocalDate killed(BodyBalance balance) {
+    return balance.body().killed().orElseThrow();
+  }
+
+  private static Optional<Notice> notice(BodyBalance body, List<BodyBalance> charted) {
+    var shrink = body.shares().chillShrink().orElseThrow();
+    var observations = new ArrayList<Observation>();
+    charted.stream()
+        .filter(other -> killed(other).isBefore(killed(body)))
+        .filter(other -> !killed(other).isBefore(killed(body).minusMonths(MONTHS_BEFORE)))
+        .forEach(other -> observations.add(observation(other.shares().chillShrink().get())));
+    int before = observations.size();
+    observations.add(observation(shrink));
+    var chart = ControlChart.of(observations, before);
+    boolean isUnusual =
+        before >= FEWEST
+            && shrink.part().compareTo(Weight.ZERO) >= 0
+            && chart.signals(before).contains(ControlChart.BEYOND_LIMITS);
+    return isUnusual
+        ? Optional.of(
+            Notice.of(NoticeCode.CHILL_UNUSUAL)
+                .aboutBody(body.body().id())
+                .with("found", new Value.Percent(shrink.percent()))
+                .with("lower", percent(chart.lower()))
+                .with("upper", percent(chart.upper()))
+                .with("count", before))
+        : Optional.empty();
+  }
+
+  private static Observation observation(Share shrink) {
+    return new Observation(shrink.percent(), false);
+  }
+
+  private static Value percent(Optional<BigDecimal> limit) {
+    return new Value.Percent(Exact.fraction(limit.orElseThrow()));
+  }
+}

@@ -1,0 +1,92 @@
+package gambrel.trade.decision;
+
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Share;
+import gambrel.trade.notice.Value;
+import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Settings;
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * How much of W bodies usually give in packs and tubs, where the shop does not weigh all bins. A
+ * body far below the last bodies of its species is probably not cut to the end.
+ */
+public final class UsualShares {
+  private static final int MOST = 20;
+  private static final int FEWEST = 5;
+  private static final BigFraction OF_MEDIAN = BigFraction.of(3, 4);
+  private static final BigFraction WITHOUT_MEDIAN = BigFraction.of(2, 5);
+  private static final Comparator<BodyBalance> LATEST_FIRST =
+      Comparator.comparing(UsualShares::lastCut, OffsetDateTime.timeLineOrder())
+          .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
+          .reversed();
+
+  private final Settings settings;
+  private final Map<Species, List<BodyBalance>> latest;
+
+  /** The shares of {@code balances}; bodies without W and bodies that are not cut do not count. */
+  public UsualShares(Settings settings, Collection<BodyBalance> balances) {
+    this.settings = settings;
+    latest =
+        balances.stream()
+            .filter(balance -> tested(balance).isPresent())
+            .sorted(LATEST_FIRST)
+            .collect(Collectors.groupingBy(balance -> balance.body().species()));
+  }
+
+  private static OffsetDateTime lastCut(BodyBalance balance) {
+    return balance.lastCut().orElseThrow();
+  }
+
+  private Optional<Share> tested(BodyBalance balance) {
+    return balance
+        .packedOfBoning()
+        .filter(share -> settings.bins() != Settings.Bins.WEIGHED)
+        .filter(share -> balance.body().outcome() == Outcome.CUT && balance.lastCut().isPresent());
+  }
+
+  /** The reason to hold a body that is below its usual share; empty if it is not, or not tested. */
+  Optional<Reason> fault(BodyBalance balance) {
+    var share = tested(balance);
+    var least = share.map(s -> least(balance));
+    return share
+        .filter(s -> s.percent().compareTo(least.orElseThrow()) < 0)
+        .map(s -> reason(s, least.orElseThrow()));
+  }
+
+  private Reason reason(Share share, BigFraction least) {
+    return new Reason(ReasonCode.HOME_LOW, "")
+        .with("home", share.part(), settings.unit())
+        .with("boning", share.whole(), settings.unit())
+        .with("share", new Value.Percent(share.percent()))
+        .with("least", new Value.Percent(least));
+  }
+
+  /** The least usual share, in per cent: of the median of the bodies cut before, if enough were. */
+  private BigFraction least(BodyBalance balance) {
+    var end = lastCut(balance).minusHours(24L * settings.cuttingDays());
+    var shares =
+        latest.get(balance.body().species()).stream()
+            .filter(other -> !lastCut(other).isAfter(end))
+            .limit(MOST)
+            .map(other -> tested(other).orElseThrow().percent())
+            .sorted()
+            .toList();
+    if (shares.size() < FEWEST) {
+      return WITHOUT_MEDIAN.multiply(Exact.HUNDRED);
+    }
+    int middle = shares.size() / 2;
+    var median = shares.get(middle).add(shares.get((shares.size() - 1) / 2)).divide(2);
+    return median.multiply(OF_MEDIAN);
+  }
+}
