@@ -37,6 +37,15 @@ final class ClausesMet {
           "release of before",
           "reason after a release",
           "net of nothing",
+          "column that stops",
+          "code not read",
+          "row of customers not read",
+          "row of bodies not read",
+          "row of shares not read",
+          "row of charges not read",
+          "row of payments not read",
+          "row of corrections not read",
+          "held by money not read",
           "identity: equal rows",
           "identity: overlapping files",
           "identity: conflict",
@@ -53,6 +62,7 @@ final class ClausesMet {
     var clauses = new ClausesMet(world);
     world.yields.values().forEach(clauses::body);
     clauses.rows();
+    clauses.unread();
     clauses.identity();
     return clauses.met;
   }
@@ -158,6 +168,19 @@ final class ClausesMet {
       met(
           later && other != null && !other.equals(Marking.content(row)),
           "conflict with a later row");
+    }
+  }
+
+  private void unread() {
+    met(world.setup.columns.stopped(), "column that stops");
+    met(!world.setup.unread("codes").isEmpty(), "code not read");
+    var unread = new Unread(world);
+    for (var verdict : world.verdicts.values()) {
+      met(verdict.unreadMoney, "held by money not read");
+      unread.holding(verdict).forEach(place -> met(true, "row of " + place.table() + " not read"));
+      unread
+          .holdingWhatGoesOut(verdict)
+          .forEach(place -> met(true, "row of " + place.table() + " not read"));
     }
   }
 

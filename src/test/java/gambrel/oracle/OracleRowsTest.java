@@ -83,7 +83,7 @@ class OracleRowsTest {
   void aCorrectionThatVoidsOneOfTwoSettlesTheConflict() {
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.0");
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.2");
-    shop.add("corrections.csv", "pack,exports/a.csv:2,status,void,2026-03-06");
+    shop.add("corrections.csv", "pack,exports/a.csv:2,status,void,2026-03-06,me,typo");
     assertCounts("1", "0", "1", "0");
     assertEquals("1.200", shop.at("20T00:00").cell("bodies.csv", "take_home_kg", "B1"));
   }
@@ -91,7 +91,10 @@ class OracleRowsTest {
   @Test
   void theLatestCorrectionHasTheLastWord() {
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.0");
-    shop.add("corrections.csv", "pack,5-9,net,3.0,2026-03-08T09:00", "pack,7,net,2.0,2026-03-07");
+    shop.add(
+        "corrections.csv",
+        "pack,5-9,net,3.0,2026-03-08T09:00,me,typo",
+        "pack,7,net,2.0,2026-03-07,me,typo");
     assertEquals("2.000", shop.at("08T08:00").cell("bodies.csv", "take_home_kg", "B1"));
     assertEquals("3.000", shop.at("09T00:00").cell("bodies.csv", "take_home_kg", "B1"));
   }

@@ -28,6 +28,7 @@ public final class RandomShop {
   private final ShopPlan plan;
   private final Weigher weigher;
   private final PaperMaker papers;
+  private final Typist typist;
   private final List<String> ids = new ArrayList<>();
   private final TreeMap<String, String> files = new TreeMap<>();
 
@@ -40,11 +41,12 @@ public final class RandomShop {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("shop.properties"), plan.properties());
     if (plan.ownCuts) {
-      Files.writeString(folder.resolve("cuts.csv"), plan.cuts());
+      Files.writeString(folder.resolve("cuts.csv"), Typist.cuts(plan.cuts(), dice));
     }
     this.trees = trees.apply(folder);
     weigher = new Weigher(plan);
     papers = new PaperMaker(plan);
+    typist = new Typist(plan, seed);
   }
 
   /**
@@ -87,7 +89,7 @@ public final class RandomShop {
     }
     exports();
     papers.charge(ids);
-    files.put("batches.csv", table(batches.csv));
+    files.put("batches.csv", table("batches", batches.csv));
     folder();
   }
 
@@ -118,27 +120,27 @@ public final class RandomShop {
     if (dice.chance(25)) {
       new WrapMaker(plan, weigher.codes).make(ids, files);
     }
-    files.put("bench.csv", table(spoiler.bench));
-    files.put("corrections.csv", table(corrector.csv));
+    files.put("bench.csv", table("bench", spoiler.bench));
+    files.put("corrections.csv", table("corrections", corrector.csv));
   }
 
   private void folder() {
     var customers = new StringBuilder("customer,name\n");
     plan.customers.forEach(c -> customers.append(c).append(",Farmer ").append(c).append('\n'));
-    files.put("customers.csv", table(customers));
-    files.put("bodies.csv", table(papers.bodies));
-    files.put("shares.csv", table(papers.shares));
-    files.put("charges.csv", table(papers.charges));
-    files.put("payments.csv", table(papers.payments));
-    files.put("codes.csv", table(new StringBuilder(weigher.codes.csv())));
+    files.put("customers.csv", table("customers", customers));
+    files.put("bodies.csv", table("bodies", papers.bodies));
+    files.put("shares.csv", table("shares", papers.shares));
+    files.put("charges.csv", table("charges", papers.charges));
+    files.put("payments.csv", table("payments", papers.payments));
+    files.put("codes.csv", table("codes", new StringBuilder(weigher.codes.csv())));
     var scales = new StringBuilder("scale,where,layout,unit,division,capacity,class\n");
     plan.scales().forEach(scale -> scales.append(scale.csv()).append('\n'));
-    files.put("scales.csv", table(scales));
+    files.put("scales.csv", table("scales", scales));
   }
 
   /** Now and then with semicolons and a byte order mark, as spreadsheets leave files. */
-  private String table(StringBuilder csv) {
-    var text = csv.toString();
+  private String table(String name, StringBuilder csv) {
+    var text = typist.type(name, csv.toString());
     text = dice.chance(8) ? text.replace(',', ';') : text;
     return dice.chance(5) ? "\uFEFF" + text : text;
   }

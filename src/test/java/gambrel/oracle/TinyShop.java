@@ -49,10 +49,10 @@ final class TinyShop {
       TREE.forEach(n -> add("codes.csv", step + " " + n.item() + "," + n.item() + "," + step));
     }
     add("codes.csv", "test20,,test,20");
-    add("charges.csv", "charge,basis,price,tax_percent,minimum,free,item");
+    add("charges.csv", "charge,description,basis,price,tax_percent,minimum,free,item");
     add("batches.csv", "batch,product,gain,due");
     add("releases.csv", "body,by,on,reason,action");
-    add("corrections.csv", "scale,ticket,field,value,on");
+    add("corrections.csv", "scale,ticket,field,value,on,by,reason");
     add("exports/a.csv", "scale,ticket,time,body,code,net,pieces,batch,customer,status");
   }
 

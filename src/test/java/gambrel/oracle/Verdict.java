@@ -11,7 +11,7 @@ final class Verdict {
   /** What holds a body: a code and what it names. */
   record Reason(String code, String name) {}
 
-  private static final Set<String> FIRM = Set.of("shares", "charge-unknown");
+  private static final Set<String> FIRM = Set.of("shares", "charge-unknown", "row-unread");
 
   final String state;
 
@@ -19,6 +19,9 @@ final class Verdict {
   final Set<String> codes = new LinkedHashSet<>();
 
   final Charges charges;
+
+  /** Whether a row of charges or payments alone holds it. */
+  boolean unreadMoney;
 
   /** Whether a release covers a reason. */
   boolean releasedSome;
@@ -54,6 +57,11 @@ final class Verdict {
     var released = released();
     releasedSome = held.stream().anyMatch(released::contains);
     held.stream().filter(r -> !released.contains(r)).forEach(r -> codes.add(r.code()));
+    boolean goesOut = codes.isEmpty() && !recipients().isEmpty();
+    if (goesOut && !new Unread(world).holdingWhatGoesOut(this).isEmpty()) {
+      codes.add("row-unread");
+      unreadMoney = true;
+    }
     state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
   }
 
@@ -90,6 +98,7 @@ final class Verdict {
     hold(yield.lossHigh(), "loss-high", "");
     hold(usual.isBelow(yield) && cuttingPast(), "home-low", "");
     body.rail.surplus.forEach(row -> hold(true, "rail-twice", named(row)));
+    hold(!new Unread(world).holding(this).isEmpty(), "row-unread", "");
     for (var row : world.setAside(yield)) {
       hold(true, "row-set-aside", named(row));
     }
@@ -137,6 +146,21 @@ final class Verdict {
         .forEach(r -> all.add(r.customer));
     all.remove("shop");
     return all;
+  }
+
+  /** Everybody who owns some of it or takes some of it home, the shop too. */
+  Set<String> customers() {
+    var all = recipients();
+    all.addAll(shares.all().keySet());
+    return all;
+  }
+
+  BodyFigures body() {
+    return body;
+  }
+
+  List<BatchFigures> batches() {
+    return yield.batches;
   }
 
   Shares shares() {
