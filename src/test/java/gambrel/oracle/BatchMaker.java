@@ -85,7 +85,7 @@ final class BatchMaker {
       return;
     }
     var day = batch.last().toLocalDate();
-    var due = dice.chance(35) ? plan.date(day.plusDays(dice.between(1, 12))) : "";
+    var due = dice.chance(60) ? plan.date(day.plusDays(dice.between(1, 12))) : "";
     csv.append(String.join(",", batch.id(), "Sausages", "", gain ? "yes" : "", due, "", ""));
     csv.append('\n');
   }

@@ -168,6 +168,10 @@ final class BodyMaker {
 
   private void extras(BigDecimal boning) {
     if (dice.chance(15)) {
+      weigher.goTo(weigher.clock().toLocalDate().plusDays(dice.between(2, 5)), 9);
+      weigher.weigh(plan.packScale, keyed(), "pack", "heart", weigher.part(boning, 1, 5));
+    }
+    if (dice.chance(15)) {
       weigher.weigh(plan.packScale, keyed(), "pack", "kidney", weigher.part(boning, 1, 5));
     }
     if (dice.chance(8)) {

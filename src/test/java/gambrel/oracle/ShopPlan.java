@@ -67,7 +67,7 @@ final class ShopPlan {
     if (busy) {
       species.set(1, species.get(0));
     }
-    bodies = crowded ? 34 : busy ? 14 : dice.between(3, 12);
+    bodies = crowded ? 30 : busy ? 14 : dice.between(3, 12);
     spread = busy ? 40 : 9;
     for (int i = 1; i <= dice.between(2, 5); i++) {
       customers.add("C" + i);
@@ -137,6 +137,9 @@ final class ShopPlan {
     }
     if (dice.chance(30)) {
       lines.add("limit.batch_loss_pct=" + dice.pick(List.of("2.0", "5", "12.5")));
+    }
+    if (dice.chance(30)) {
+      lines.add("limit.revisions=" + dice.between(0, 2));
     }
     if (dice.chance(40)) {
       lines.add("tax_name=Tax");
