@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Rows of the shop's tables that cannot be read, and the bodies that each could concern. */
 final class Unread {
@@ -96,10 +95,5 @@ final class Unread {
         && (line.get("value").equals(beast.id())
             || rows.stream().anyMatch(r -> r.named.contains(beast))
             || verdict.batches().stream().anyMatch(b -> batches.contains(b.id)));
-  }
-
-  /** All tables with a row that cannot be read. */
-  Stream<String> tables() {
-    return FILES.stream().filter(table -> !setup.unread(table).isEmpty());
   }
 }
