@@ -37,6 +37,7 @@ final class ClausesMet {
           "release of before",
           "reason after a release",
           "net of nothing",
+          "export that ends in the middle",
           "column that stops",
           "code not read",
           "row of customers not read",
@@ -161,7 +162,7 @@ final class ClausesMet {
         now.put(Marking.key(row), Marking.content(row));
       }
       boolean aside = row.mark == Row.Mark.SET_ASIDE;
-      met(row.later && aside, "later row set aside");
+      met(row.later && aside && !row.unfinished, "later row set aside");
       met(row.later && row.mark == Row.Mark.REPEAT, "later row repeated");
       met(aside && row.net != null && row.net.signum() == 0, "net of nothing");
     }
@@ -175,6 +176,7 @@ final class ClausesMet {
   }
 
   private void unread() {
+    met(world.exports.unfinished, "export that ends in the middle");
     met(world.setup.columns.stopped(), "column that stops");
     met(!world.setup.unread("codes").isEmpty(), "code not read");
     var unread = new Unread(world);

@@ -19,7 +19,9 @@ final class Marking {
 
   Marking(List<Row> rows) {
     for (var row : rows) {
-      if (row.struck) {
+      if (row.unfinished) {
+        row.mark = Row.Mark.SET_ASIDE;
+      } else if (row.struck) {
         row.mark = Row.Mark.VOID;
       } else if (row.isVoidRow()) {
         voids.add(row);

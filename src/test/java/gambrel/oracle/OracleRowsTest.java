@@ -2,6 +2,8 @@ package gambrel.oracle;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -152,5 +154,17 @@ class OracleRowsTest {
     assertEquals("2.000", tables.cell("bodies.csv", "take_home_kg", "B1"));
     assertEquals("2", tables.cell("rows.csv", "repeat", "exports/wrap/b.csv"));
     assertEquals("1", tables.cell("rows.csv", "used", "exports/wrap/b.csv"));
+  }
+
+  @Test
+  void ofAnExportThatEndsInTheMiddleNothingIsUsedAndNothingGoesOut() throws IOException {
+    shop.balanced();
+    assertEquals(2, shop.at("20T00:00").table("statements.csv").size());
+
+    Files.writeString(folder.resolve("exports/b.csv"), HEADER + "\npack,9,2026-03-05T10:00:00,B1");
+    var tables = shop.at("20T00:00");
+    assertEquals("issued", tables.cell("bodies.csv", "state", "B1"));
+    assertEquals("1", tables.cell("rows.csv", "set_aside", "exports/b.csv"));
+    assertEquals(1, tables.table("statements.csv").size());
   }
 }

@@ -23,6 +23,7 @@ import java.util.function.Function;
  * quarters.
  */
 public final class RandomShop {
+  private final long seed;
   private final Dice dice;
   private final TreeSource trees;
   private final ShopPlan plan;
@@ -36,6 +37,7 @@ public final class RandomShop {
   private LocalDateTime conflict;
 
   private RandomShop(Path folder, long seed, Function<Path, TreeSource> trees) throws IOException {
+    this.seed = seed;
     dice = new Dice(seed);
     plan = new ShopPlan(dice, seed);
     Files.createDirectories(folder);
@@ -117,6 +119,12 @@ public final class RandomShop {
     var corrector = new Corrector(plan, book);
     corrector.correct(ids);
     book.files.forEach((file, of) -> files.put(file, ExportBook.csv(of, dice)));
+    if (seed % 20 == 13 || seed % 20 == 18) {
+      var last = files.lastKey();
+      var text = files.get(last);
+      int end = text.lastIndexOf('\n', text.length() - 2);
+      files.put(last, text.substring(0, dice.between(end + 2, text.length() - 1)));
+    }
     if (dice.chance(25)) {
       new WrapMaker(plan, weigher.codes).make(ids, files);
     }

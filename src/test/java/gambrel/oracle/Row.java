@@ -39,6 +39,9 @@ final class Row {
   List<String> identity = List.of();
 
   boolean later;
+
+  /** In a file that ends in the middle, of which nothing is used. */
+  boolean unfinished;
   Instant time;
   LocalDate date;
 

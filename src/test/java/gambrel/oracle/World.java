@@ -35,7 +35,7 @@ final class World {
     exports = new Exports(setup, asOf);
     new Marking(exports.rows);
     var reading = new Reading(setup);
-    exports.rows.forEach(reading::read);
+    exports.rows.stream().filter(r -> !r.unfinished).forEach(reading::read);
     var standing = standing();
     tests = new ScaleTests(setup, exports.rows);
     findBatches();
@@ -81,7 +81,7 @@ final class World {
   /** Rows set aside that name the body, or a batch of it, and are not dated later. */
   List<Row> setAside(Yield yield) {
     return exports.rows.stream()
-        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later)
+        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later && !r.unfinished)
         .filter(
             r ->
                 r.named.contains(yield.body.beast)
