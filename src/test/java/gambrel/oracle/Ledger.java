@@ -21,10 +21,7 @@ final class Ledger {
   private record Entry(int revision, Map<String, String> figures, Map<String, Integer> open) {}
 
   private record Due(
-      List<String> key,
-      List<String> row,
-      Map<String, String> figures,
-      Map<String, Integer> open) {}
+      List<String> key, List<String> row, Map<String, String> figures, Map<String, Integer> open) {}
 
   Ledger(World first) {
     table.add(OtherTables.statements(first).get(0));

@@ -42,6 +42,7 @@ final class Row {
 
   /** In a file that ends in the middle, of which nothing is used. */
   boolean unfinished;
+
   Instant time;
   LocalDate date;
 
