@@ -4,7 +4,7 @@ import gambrel.files.publish.Changes;
 import gambrel.files.tables.MonthRows;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.BodyCalendar;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.BodyAccount;
@@ -35,7 +35,7 @@ public final class Months {
   private final Night night;
   private final Register register;
   private final Documents documents;
-  private final BodyCalendar calendar;
+  private final List<MonthBody> bodies;
   private final Set<YearMonth> all;
   private final Set<YearMonth> wanted;
 
@@ -49,7 +49,7 @@ public final class Months {
     this.night = night;
     this.register = register;
     this.documents = documents;
-    this.calendar = new BodyCalendar(night);
+    this.bodies = MonthBody.all(night);
     this.all = of(night);
     this.wanted = wanted.isEmpty() ? all : new LinkedHashSet<>(wanted);
   }
@@ -103,7 +103,7 @@ public final class Months {
   }
 
   private Made make(YearMonth month) {
-    var report = MonthReport.of(MonthRecords.of(calendar, night, register, month));
+    var report = MonthReport.of(MonthRecords.of(bodies, night, register, month));
     return new Made(
         month,
         wanted.contains(month)

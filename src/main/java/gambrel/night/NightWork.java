@@ -3,7 +3,6 @@ package gambrel.night;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Content;
 import gambrel.files.tables.NightTables;
-import gambrel.files.tables.NoticesTable;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
@@ -82,7 +81,7 @@ final class NightWork {
     cache.writeList();
     var tables = new ArrayList<Table>(NightTables.of(night));
     tables.addAll(monthTables);
-    tables.add(NoticesTable.of(report.notices()));
+    tables.add(NightTables.notices(report.notices()));
     tables.add(RegisterTable.of(register, settings));
     write(tables);
     return report;

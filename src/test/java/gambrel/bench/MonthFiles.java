@@ -3,7 +3,7 @@ package gambrel.bench;
 import gambrel.files.tables.MonthRows;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.BodyCalendar;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.night.Months;
 import gambrel.trade.reckoning.Night;
@@ -16,14 +16,14 @@ public final class MonthFiles {
 
   /** Of every month, nothing having been issued. */
   public static List<Table> of(Night night) {
-    var calendar = new BodyCalendar(night);
+    var bodies = MonthBody.all(night);
     var register = new Register(List.of());
     var months = Months.of(night).stream().sorted().toList();
     var rows =
         months.parallelStream()
             .map(
                 month ->
-                    MonthRows.of(MonthReport.of(MonthRecords.of(calendar, night, register, month))))
+                    MonthRows.of(MonthReport.of(MonthRecords.of(bodies, night, register, month))))
             .toList();
     return MonthRows.tables(rows);
   }

@@ -1,5 +1,6 @@
 package gambrel.laws;
 
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.oracle.ExactNight;
 import gambrel.pages.explain.Explanation;
 import gambrel.trade.reckoning.Night;
@@ -22,7 +23,7 @@ final class ExplainPlaces {
   }
 
   void compare(Night night, String body) {
-    var lines = Explanation.of(night, body).orElseThrow();
+    var lines = Explanation.of(night, LikelyCauses.NONE, body).orElseThrow();
     var seen = new HashSet<String>();
     var numbers = exact.body(body);
     String heading = "";

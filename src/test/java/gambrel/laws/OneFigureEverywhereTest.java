@@ -3,6 +3,7 @@ package gambrel.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
@@ -169,7 +170,7 @@ class OneFigureEverywhereTest {
   }
 
   private static void assertExplained(Night night, String begins) {
-    var lines = Explanation.of(night, "B1").orElseThrow();
+    var lines = Explanation.of(night, LikelyCauses.NONE, "B1").orElseThrow();
     assertTrue(
         lines.stream().map(line -> line.replaceAll(" +", " ")).anyMatch(l -> l.startsWith(begins)),
         () -> String.join("\n", lines));

@@ -9,7 +9,6 @@ import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.value.BodyWorth;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
@@ -82,7 +81,7 @@ class SteerValueTest {
   @Test
   void salableMeatIsWorthWhatTheCarcassIsOnItsWeight() throws RefusedException {
     var night = steer();
-    var worth = BodyWorth.of(bodies(night), Species.BEEF, values(night)).get(0);
+    var worth = BodyWorth.of(bodies(night), values(night)).get(0);
     var cents = Exact.round(worth.rate().multiply(100), 2);
     assertEquals(new BigDecimal("64.58"), cents, "40040 cents on 620 lb");
     var left = new BigDecimal("0.5").multiply(new BigDecimal("440"));
@@ -114,12 +113,12 @@ class SteerValueTest {
     var total = rows.get(rows.size() - 1);
     scene.weigh("02T10:00 B1 cold carcase " + pounds(total));
     var night = night(scene);
-    var worth = BodyWorth.of(bodies(night), Species.LAMB, values(night)).get(0);
+    var worth = BodyWorth.of(bodies(night), values(night)).get(0);
     Published.assertWithinLastDigit(
         total.get("dollars_a_lb"), Exact.round(worth.rate(), 4).toPlainString(), "a pound");
     assertTrue(
         Published.difference(
-                    total.get("printed_dollars"), Exact.round(worth.worth(), 2).toPlainString())
+                    total.get("printed_dollars"), Exact.round(worth.money(), 2).toPlainString())
                 .compareTo(new BigDecimal("0.03"))
             <= 0,
         "6 lb at a price rounded to a cent");

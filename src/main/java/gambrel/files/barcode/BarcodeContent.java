@@ -40,12 +40,11 @@ public record BarcodeContent(
    * @param thisYear decides the century of two-digit years
    */
   public static BarcodeContent read(String text, Optional<InStorePlan> plan, int thisYear) {
-    if (text.isEmpty()) {
-      return empty(Optional.empty());
-    }
     try {
-      return plan.flatMap(own -> own.read(text))
-          .orElseGet(() -> ElementString.parse(text).content(thisYear));
+      return text.isEmpty()
+          ? empty(Optional.empty())
+          : plan.flatMap(own -> own.read(text))
+              .orElseGet(() -> ElementString.parse(text).content(thisYear));
     } catch (BadCell e) {
       return empty(Optional.of(e.why()));
     }

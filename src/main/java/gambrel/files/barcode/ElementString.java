@@ -6,12 +6,9 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.time.LocalDate;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 
@@ -32,7 +29,8 @@ public final class ElementString {
   private static final Pattern NET = Pattern.compile("3[12]0\\d");
   private static final Pattern GROSS = Pattern.compile("3[34]0\\d");
 
-  private final Map<String, String> values = new LinkedHashMap<>();
+  /** The values by identifier. */
+  final SortedMap<String, String> values = new TreeMap<>();
 
   private ElementString() {}
 
@@ -47,52 +45,43 @@ public final class ElementString {
    * @throws BadCell if the text holds none
    */
   public static ElementString parse(String text) {
-    if (text.length() > LONGEST) {
-      throw new BadCell(Phrase.of("BARCODE.TOO_LONG"));
-    }
-    String bare = withoutSymbology(text);
+    refuse(text.length() > LONGEST, "TOO_LONG");
+    boolean named = text.startsWith("]");
+    refuse(named && GS1_SYMBOLOGIES.stream().noneMatch(text::startsWith), "NOT_GS1");
+    String bare = named ? text.substring(3) : text;
     var read = new ElementString();
     if (bare.startsWith("(")) {
       read.readBracketed(bare);
     } else {
       read.readTransmitted(bare);
     }
-    if (read.values.isEmpty()) {
-      throw new BadCell(Phrase.of("BARCODE.EMPTY"));
-    }
+    refuse(read.values.isEmpty(), "EMPTY");
     var weights = read.values.keySet().stream().filter(NET.asMatchPredicate()).toList();
-    if (weights.stream().map(ai -> ai.substring(0, 3)).distinct().count() < weights.size()) {
-      throw new BadCell(Phrase.of("BARCODE.TWO_NETS"));
-    }
+    long units = weights.stream().map(ai -> ai.substring(0, 3)).distinct().count();
+    refuse(units < weights.size(), "TWO_NETS");
     return read;
   }
 
-  private static String withoutSymbology(String text) {
-    if (!text.startsWith("]")) {
-      return text;
+  private static void refuse(boolean when, String why) {
+    if (when) {
+      throw new BadCell(Phrase.of("BARCODE." + why));
     }
-    if (GS1_SYMBOLOGIES.stream().noneMatch(text::startsWith)) {
-      throw new BadCell(Phrase.of("BARCODE.NOT_GS1"));
-    }
-    return text.substring(3);
   }
 
   private void readBracketed(String text) {
     var brackets = BRACKETED.matcher(text);
-    if (!brackets.lookingAt()) {
-      throw new BadCell(Phrase.of("BARCODE.NO_BRACKET"));
-    }
+    refuse(!brackets.lookingAt(), "NO_BRACKET");
     boolean more = true;
     while (more) {
       String ai = brackets.group(1);
       var unknown = Phrase.of("BARCODE.UNKNOWN").with("ai", ai);
-      var identifier =
-          ApplicationIdentifier.startOf(ai)
-              .filter(found -> found.ai().length() == ai.length())
+      var group =
+          IdentifierGroup.startOf(ai)
+              .filter(found -> found.ai().matcher(ai).matches())
               .orElseThrow(() -> new BadCell(unknown));
       int start = brackets.end();
       more = brackets.find();
-      put(identifier, text.substring(start, more ? brackets.start() : text.length()));
+      put(group, ai, text.substring(start, more ? brackets.start() : text.length()));
     }
   }
 
@@ -103,20 +92,21 @@ public final class ElementString {
         continue;
       }
       var unknown = Phrase.of("BARCODE.NO_IDENTIFIER").with("at", at + 1);
-      var identifier =
-          ApplicationIdentifier.startOf(text.substring(at)).orElseThrow(() -> new BadCell(unknown));
-      int start = at + identifier.ai().length();
-      int separator = text.indexOf(SEPARATOR, start);
+      var group =
+          IdentifierGroup.startOf(text.substring(at)).orElseThrow(() -> new BadCell(unknown));
+      var ai = group.ai().matcher(text).region(at, text.length());
+      ai.lookingAt();
+      int separator = text.indexOf(SEPARATOR, ai.end());
       int end = separator < 0 ? text.length() : separator;
-      at = identifier.predefined() ? Math.min(end, start + identifier.most()) : end;
-      put(identifier, text.substring(start, at));
+      at = group.predefined() ? Math.min(end, ai.end() + group.most()) : end;
+      put(group, ai.group(), text.substring(ai.end(), at));
     }
   }
 
-  private void put(ApplicationIdentifier identifier, String value) {
-    String before = values.put(identifier.ai(), identifier.checked(value));
+  private void put(IdentifierGroup group, String ai, String value) {
+    String before = values.put(ai, group.checked(ai, value));
     if (before != null && !before.equals(value)) {
-      throw new BadCell(Phrase.of("BARCODE.TWICE").with("ai", identifier.ai()));
+      throw new BadCell(Phrase.of("BARCODE.TWICE").with("ai", ai));
     }
   }
 
@@ -127,19 +117,21 @@ public final class ElementString {
   /**
    * What it holds: the body is the lot (10), the code the cut after UN/ECE (7002), the pieces are
    * the number in a pack of varying number (30), else in a container (37). A gross weight without a
-   * net one is a fault, since it is never a yield.
+   * net one is a fault, since it is never a yield. The date is that of packing (13), else of
+   * production (11); empty if only the month is given (day 00) or the year has no such day.
    *
-   * @param thisYear decides the century of two-digit years
+   * @param thisYear a two-digit year is the one from 49 years before it to 50 years after it (GS1
+   *     General Specifications, section 7.12)
    */
   BarcodeContent content(int thisYear) {
     var net = net();
-    boolean gross = values.keySet().stream().anyMatch(ai -> GROSS.matcher(ai).matches());
+    boolean gross = values.keySet().stream().anyMatch(GROSS.asMatchPredicate());
     return new BarcodeContent(
         get("10").orElse(""),
         get("7002").orElse(""),
         get("30").or(() -> get("37")).map(count -> new BigInteger(count).toString()).orElse(""),
         net,
-        date(thisYear),
+        get("13").or(() -> get("11")).flatMap(date -> IdentifierGroup.date(date, thisYear)),
         net.isEmpty() && gross ? Optional.of(Phrase.of("BARCODE.GROSS")) : Optional.empty());
   }
 
@@ -147,28 +139,11 @@ public final class ElementString {
   private Optional<Amount> net() {
     return values.keySet().stream()
         .filter(NET.asMatchPredicate())
-        .min(Comparator.naturalOrder())
+        .findFirst()
         .map(
             ai ->
                 new Amount(
                     new BigDecimal(new BigInteger(values.get(ai)), ai.charAt(3) - '0'),
                     Optional.of(ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB)));
-  }
-
-  /**
-   * The date of packing (13), else of production (11); empty if only the month is given (day 00) or
-   * the year has no such day. The two-digit year is the one from 49 years before to 50 years after
-   * {@code thisYear} (GS1 General Specifications, section 7.12).
-   */
-  private Optional<LocalDate> date(int thisYear) {
-    return get("13")
-        .or(() -> get("11"))
-        .flatMap(digits -> ApplicationIdentifier.date(digits, thisYear));
-  }
-
-  /** The values by identifier, for people to read. */
-  @Override
-  public String toString() {
-    return new TreeMap<>(values).toString();
   }
 }

@@ -18,37 +18,30 @@ public final class InStorePlan {
   private static final int MOST_DECIMALS = 6;
 
   private final String plan;
-  private final Pattern numbers;
   private final int decimals;
-
-  private InStorePlan(String plan, int decimals) {
-    this.plan = plan;
-    this.numbers = Pattern.compile(plan.replaceAll("[IWVXC]", "[0-9]"));
-    this.decimals = decimals;
-  }
+  private final Pattern numbers;
 
   /**
    * A plan.
    *
-   * @param plan a letter a digit: I item, W weight, V verifier of the weight, C check digit at the
-   *     end, X anything; a digit is that digit
+   * @param plan a letter a digit: I item, W weight, V verifier of 4 or 5 digits of weight, C check
+   *     digit at the end, X anything; a digit is that digit
    * @param decimals implied decimals of the weight
-   * @throws IllegalArgumentException if that is no plan
+   * @throws BadCell if that is no plan
    */
-  public static InStorePlan of(String plan, int decimals) {
-    if (!PLAN.matcher(plan).matches() || decimals < 0 || decimals > MOST_DECIMALS) {
-      throw new IllegalArgumentException("no plan: " + plan + " with " + decimals + " decimals");
+  public InStorePlan(String plan, int decimals) {
+    this.plan = plan;
+    this.decimals = decimals;
+    int verifiers = pick(plan, 'V').length();
+    int weights = pick(plan, 'W').length();
+    if (!PLAN.matcher(plan).matches()
+        || decimals < 0
+        || decimals > MOST_DECIMALS
+        || verifiers > 1
+        || verifiers == 1 && weights != 4 && weights != 5) {
+      throw new BadCell(Phrase.of("CELL.NOT_PLAN").with("decimals", decimals));
     }
-    long verifiers = count(plan, 'V');
-    long weights = count(plan, 'W');
-    if (verifiers > 1 || verifiers == 1 && weights != 4 && weights != 5) {
-      throw new IllegalArgumentException("a verifier is one digit over 4 or 5 digits");
-    }
-    return new InStorePlan(plan, decimals);
-  }
-
-  private static long count(String plan, char letter) {
-    return plan.chars().filter(c -> c == letter).count();
+    this.numbers = Pattern.compile(plan.replaceAll("[IWVXC]", "[0-9]"));
   }
 
   /**
@@ -77,10 +70,11 @@ public final class InStorePlan {
             "", pick(digits, 'I'), "", Optional.of(net), Optional.empty(), Optional.empty()));
   }
 
-  private String pick(String digits, char letter) {
+  /** The characters of {@code text} where the plan has {@code letter}. */
+  private String pick(String text, char letter) {
     return IntStream.range(0, plan.length())
         .filter(i -> plan.charAt(i) == letter)
-        .mapToObj(i -> digits.substring(i, i + 1))
+        .mapToObj(i -> text.substring(i, i + 1))
         .collect(Collectors.joining());
   }
 }

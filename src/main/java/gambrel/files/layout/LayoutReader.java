@@ -1,5 +1,6 @@
 package gambrel.files.layout;
 
+import gambrel.files.barcode.InStorePlan;
 import gambrel.files.csv.TextForm;
 import gambrel.files.folder.SettingsFile;
 import gambrel.files.layout.LayoutTypes.PatternType;
@@ -71,7 +72,7 @@ final class LayoutReader {
             new WeightText(numerals, given.isPresent() && unit.isEmpty()),
             unit,
             time(),
-            file.get("instore", plan -> LayoutTypes.inStore(plan, decimals)),
+            file.get("instore", plan -> new InStorePlan(plan, decimals)),
             thisYear,
             file.get("identity", LayoutTypes::columns).orElse(List.of()));
     var columns = new LayoutColumns(mappings.columns(), ownColumns());

@@ -1,6 +1,5 @@
 package gambrel.files.layout;
 
-import gambrel.files.barcode.InStorePlan;
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.Dates;
 import gambrel.files.csv.TextForm;
@@ -129,15 +128,6 @@ final class LayoutTypes {
         // Refused below, as a pattern that leaves a part of the time out.
       }
       throw new BadCell(misfit);
-    }
-  }
-
-  /** A plan of in-store numbers. */
-  static InStorePlan inStore(String plan, int decimals) {
-    try {
-      return InStorePlan.of(plan, decimals);
-    } catch (IllegalArgumentException e) {
-      throw new BadCell(Phrase.of("CELL.NOT_PLAN").with("decimals", decimals));
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -20,9 +21,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 final class Columns<T> {
   /** Decimals of percentages and hours. */
-  static final int DECIMALS = 3;
+  private static final int DECIMALS = 3;
 
-  private static final String FORMULA = "=+-@\t\r";
+  /** The beginning of a formula, after any quotes. */
+  private static final Pattern FORMULA = Pattern.compile("'*[=+@\t\r-]");
 
   private final List<String> names = new ArrayList<>();
   private final List<Function<? super T, ?>> values = new ArrayList<>();
@@ -101,20 +103,11 @@ final class Columns<T> {
    * quote, so that {@link #unguard} returns exactly this text.
    */
   static String guard(String text) {
-    return isFormula(text) ? "'" + text : text;
-  }
-
-  /** Whether it begins like a formula after any quotes. */
-  private static boolean isFormula(String text) {
-    int at = 0;
-    while (at < text.length() && text.charAt(at) == '\'') {
-      at++;
-    }
-    return at < text.length() && FORMULA.indexOf(text.charAt(at)) >= 0;
+    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
   }
 
   /** The text of a guarded cell. */
   static String unguard(String cell) {
-    return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
+    return cell.startsWith("'") && FORMULA.matcher(cell).lookingAt() ? cell.substring(1) : cell;
   }
 }

@@ -3,13 +3,14 @@ package gambrel.files.tables;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +19,6 @@ import java.util.stream.Stream;
 
 /** {@code data/cuts.csv}: what was weighed of every item, and what came of it and all under it. */
 final class CutsTable {
-  private static final List<Step> STEPS =
-      List.of(Step.HOT, Step.COLD, Step.AGED, Step.BLOCK, Step.TUB, Step.PACK, Step.BIN);
-
   private CutsTable() {}
 
   /**
@@ -60,18 +58,11 @@ final class CutsTable {
   }
 
   private static Stream<Row> rows(BodyBalance balance) {
-    var own = new HashMap<String, Map<Step, List<Weighing>>>();
-    for (var step : STEPS) {
-      for (var weighing : own(balance, step)) {
-        own.computeIfAbsent(weighing.item(), i -> new EnumMap<>(Step.class))
-            .computeIfAbsent(step, s -> new ArrayList<>())
-            .add(weighing);
-      }
-    }
+    var own = Groups.inOrder(own(balance), Weighing::item);
     var below = below(balance.weighings());
     var rows = Stream.<Row>builder();
     for (var item : balance.weighings().tree().items()) {
-      own.getOrDefault(item.id(), Map.of())
+      Groups.inOrder(own.getOrDefault(item.id(), List.of()).stream(), Weighing::step)
           .forEach((step, list) -> rows.add(new Row(balance, item, Optional.of(step), list)));
       if (below.containsKey(item.id())) {
         rows.add(new Row(balance, item, Optional.empty(), below.get(item.id())));
@@ -80,13 +71,13 @@ final class CutsTable {
     return rows.build();
   }
 
-  private static List<Weighing> own(BodyBalance balance, Step step) {
-    return switch (step) {
-      case HOT -> balance.rail().hot().weighings();
-      case COLD -> balance.rail().cold().weighings();
-      case AGED -> balance.rail().aged().weighings();
-      default -> balance.weighings().of(step);
-    };
+  /** The standing weights on the rail, and all that was weighed after it, by step. */
+  private static Stream<Weighing> own(BodyBalance balance) {
+    var rail = balance.rail();
+    return Stream.concat(
+            Stream.of(rail.hot(), rail.cold(), rail.aged()).flatMap(r -> r.weighings().stream()),
+            balance.weighings().all().stream().filter(w -> w.step().isCutting()))
+        .sorted(Comparator.comparing(Weighing::step));
   }
 
   /** For each item, what came of it and of all under it. */

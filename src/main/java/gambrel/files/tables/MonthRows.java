@@ -89,7 +89,7 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
     var settings = report.records().settings();
     return new MonthRows(
         month,
-        Stream.of(report.parts().chills(), report.parts().benches())
+        Stream.of(report.chills(), report.benches())
             .flatMap(List::stream)
             .flatMap(chart -> chart.ofMonth().stream().map(p -> new Charted(month, chart, p)))
             .map(CHARTS::row)

@@ -4,25 +4,59 @@ import gambrel.trade.balance.BatchState;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
+import gambrel.trade.decision.Reason;
+import gambrel.trade.decision.ReasonCode;
+import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
-import java.util.Collection;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** A body, the weighings in its sums, and how far its figures are from the usual. */
+/**
+ * A body, the weighings in its sums, how far its figures are from the usual, and what of it does
+ * not add up.
+ */
 final class BodyFacts {
+  /** A body balances if its figures are within four spreads of the usual. */
+  static final long BALANCED = Usual.Range.strainOf(4);
+
+  /** From this strain of the chill shrink on, a settled body's rail weights are looked at. */
+  private static final long ODD_SHRINK = Usual.Range.strainOf(4);
+
+  private static final Set<ReasonCode> OF_BALANCE =
+      EnumSet.of(
+          ReasonCode.RAIL_MISSING,
+          ReasonCode.PARTS_MISSING,
+          ReasonCode.LOSS_NEGATIVE,
+          ReasonCode.LOSS_HIGH,
+          ReasonCode.BATCH_OUT,
+          ReasonCode.ROW_SET_ASIDE);
+
+  /** Rows set aside for these notices can be read by a finder. */
+  private static final Set<NoticeCode> READABLE =
+      EnumSet.of(NoticeCode.PART_TWICE, NoticeCode.OVER_CAPACITY);
+
+  final BodyAccount account;
+  final BodyBalance balance;
+  final String id;
+  final Species species;
   private final Usual usual;
-  private final BodyAccount account;
-  private Sums sums;
+
+  /** In which sums each weighing counts, once or not at all. */
+  private final Map<Place, Shift> sums = new HashMap<>();
 
   /**
    * The facts of a body.
@@ -30,23 +64,11 @@ final class BodyFacts {
    * @param usual what its figures are compared with
    */
   BodyFacts(Usual usual, BodyAccount account) {
-    this.usual = usual;
     this.account = account;
-  }
-
-  /** The places of the weighings in each sum of a body. */
-  private record Sums(Set<Place> out, Set<Place> into, Set<Place> hot, Set<Place> cold) {
-    private static Sums of(BodyBalance balance) {
-      return new Sums(
-          places(balance.outOfBoning()),
-          places(balance.boningWeighings()),
-          places(balance.rail().hot().weighings()),
-          places(balance.rail().cold().weighings()));
-    }
-
-    private static Set<Place> places(Collection<Weighing> weighings) {
-      return weighings.stream().map(Weighing::place).collect(Collectors.toSet());
-    }
+    this.balance = account.balance();
+    this.id = account.body().id();
+    this.species = account.body().species();
+    this.usual = usual;
   }
 
   /**
@@ -63,57 +85,47 @@ final class BodyFacts {
     Shift plus(Shift other) {
       return new Shift(out + other.out, into + other.into, hot + other.hot, cold + other.cold);
     }
+
+    Shift times(long change) {
+      return new Shift(out * change, into * change, hot * change, cold * change);
+    }
   }
 
   /** By how much the sums rise if {@code change} is added to a weighing's net weight. */
   Shift shift(Weighing weighing, long change) {
-    if (sums == null) {
-      sums = Sums.of(balance());
+    if (sums.isEmpty()) {
+      count(balance.outOfBoning(), new Shift(1, 0, 0, 0));
+      count(balance.boningWeighings(), new Shift(0, 1, 0, 0));
+      count(balance.rail().hot().weighings(), new Shift(0, 0, 1, 0));
+      count(balance.rail().cold().weighings(), new Shift(0, 0, 0, 1));
     }
-    var place = weighing.place();
-    return new Shift(
-        sums.out().contains(place) ? change : 0,
-        sums.into().contains(place) ? change : 0,
-        sums.hot().contains(place) ? change : 0,
-        sums.cold().contains(place) ? change : 0);
+    return sums.getOrDefault(weighing.place(), Shift.NONE).times(change);
   }
 
-  String id() {
-    return account.body().id();
-  }
-
-  Species species() {
-    return account.body().species();
-  }
-
-  BodyAccount account() {
-    return account;
-  }
-
-  BodyBalance balance() {
-    return account.balance();
+  private void count(List<Weighing> weighings, Shift one) {
+    weighings.forEach(weighing -> sums.merge(weighing.place(), one, Shift::plus));
   }
 
   /** Its own weighings, then those of its batches that are out of balance, each once. */
   List<Weighing> weighings() {
-    return Stream.concat(balance().weighings().all().stream(), unbalancedBatchRows())
+    return Stream.concat(balance.weighings().all().stream(), unbalancedBatchRows())
         .distinct()
         .toList();
   }
 
   /** The weighings of its batches that are out of balance. */
   Stream<Weighing> unbalancedBatchRows() {
-    return balance().batches().stream()
+    return balance.batches().stream()
         .filter(batch -> batch.state() == BatchState.OUT)
         .flatMap(batch -> batch.weighings().stream());
   }
 
   /** Its cutting loss, if it is known and tested. */
   Optional<Share> testedLoss() {
-    return balance()
+    return balance
         .shares()
         .cuttingLoss()
-        .filter(loss -> usual.settings().bins() == Settings.Bins.WEIGHED)
+        .filter(loss -> usual.settings.bins() == Settings.Bins.WEIGHED)
         .filter(loss -> account.body().outcome() == Outcome.CUT);
   }
 
@@ -141,12 +153,12 @@ final class BodyFacts {
     long boning = share.whole().hundredThousandths();
     long into = boning + shift.into();
     if (into <= 0) {
-      return UsualRange.MOST_STRAIN;
+      return Usual.Range.MOST_STRAIN;
     }
     long loss = share.part().hundredThousandths() + shift.into() - shift.out();
-    var limit = LossLimit.of(usual.settings(), balance()).multiply(BigFraction.of(into, boning));
+    var limit = LossLimit.of(usual.settings, balance).multiply(BigFraction.of(into, boning));
     return Usual.millionths(BigFraction.of(loss, 100_000), limit)
-        .map(usual.loss(species())::strain)
+        .map(usual.loss(species)::strain)
         .orElse(0L);
   }
 
@@ -156,8 +168,8 @@ final class BodyFacts {
   }
 
   private long chillStrain(Shift shift) {
-    var range = usual.chill(species());
-    var shrink = balance().shares().chillShrink();
+    var range = usual.chill(species);
+    var shrink = balance.shares().chillShrink();
     if (range.isEmpty() || shrink.isEmpty()) {
       return 0;
     }
@@ -166,5 +178,45 @@ final class BodyFacts {
     return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot))
         .map(range.get()::strain)
         .orElse(0L);
+  }
+
+  /** The reasons to hold that come from weighings that do not add up; none if it is not held. */
+  Set<Reason> faults() {
+    return account.decision().state() != State.HELD
+        ? Set.of()
+        : account.decision().reasons().stream()
+            .filter(reason -> OF_BALANCE.contains(reason.code()))
+            .collect(Collectors.toSet());
+  }
+
+  /** The codes of these reasons. */
+  Set<ReasonCode> faultCodes() {
+    return faults().stream().map(Reason::code).collect(Collectors.toSet());
+  }
+
+  /** Whether a cause is looked for: it does not balance, or has an odd chill shrink. */
+  boolean isSuspect() {
+    var decision = account.decision();
+    return isUnbalanced()
+        || decision.state().isSettled()
+            && decision.released().isEmpty()
+            && (chillStrain() >= ODD_SHRINK || isColdAboveHot());
+  }
+
+  /**
+   * Whether it is held for its balance. A body with a row set aside that no finder can read does
+   * not count: the row's weight is in no sum, so the row has to be mended first.
+   */
+  boolean isUnbalanced() {
+    return !faults().isEmpty()
+        && usual.night.ledger().setAside().stream()
+            .filter(aside -> aside.effective() && aside.bodies().contains(id))
+            .allMatch(aside -> READABLE.contains(aside.notice().code()));
+  }
+
+  /** Whether it is heavier cold than hot. */
+  boolean isColdAboveHot() {
+    return balance.rail().sameParts()
+        && balance.cold().orElse(Weight.ZERO).compareTo(balance.hot().orElse(Weight.ZERO)) > 0;
   }
 }

@@ -1,5 +1,7 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.notice.NamedValues;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -12,40 +14,43 @@ import java.util.Set;
  *
  * @param cause what would have happened
  * @param changes the rows that change, earliest first; at least one
- * @param penalty added to the cost of the change, on the scale of {@link UsualRange#strain}; higher
- *     where there is less evidence
- * @param values the evidence, by the names of its sentence
+ * @param penalty added to the cost of the change, on the scale of {@link Usual.Range#strain};
+ *     higher where there is less evidence
+ * @param evidence the sentence that tells it, with the values that only its finder knows
  * @param estimated whether its effect can be estimated from sums, before it is tried
  */
 record Candidate(
-    Cause cause,
-    List<RowChange> changes,
-    long penalty,
-    Map<String, Value> values,
-    boolean estimated) {
-  /** A change of several rows without evidence of its own. */
+    Cause cause, List<RowChange> changes, long penalty, Phrase evidence, boolean estimated)
+    implements NamedValues<Candidate> {
+  /** A change of several rows, told by the only sentence of its cause. */
   static Candidate of(Cause cause, List<RowChange> changes, long penalty) {
-    return new Candidate(cause, changes, penalty, Map.of(), true);
+    return new Candidate(cause, changes, penalty, Phrase.of("LIKELY_CAUSE." + cause), true);
   }
 
-  /** A change of one row without evidence of its own. */
+  /** A change of one row, told by the only sentence of its cause. */
   static Candidate of(Cause cause, RowChange change, long penalty) {
     return of(cause, List.of(change), penalty);
   }
 
-  /** A copy with this evidence. */
-  Candidate with(Map<String, Value> evidence) {
-    return new Candidate(cause, changes, penalty, evidence, estimated);
+  /** A copy told by one of several sentences of its cause. */
+  Candidate variant(String variant) {
+    return new Candidate(
+        cause,
+        changes,
+        penalty,
+        new Phrase("LIKELY_CAUSE." + cause + '.' + variant, evidence.values()),
+        estimated);
   }
 
-  /** A copy whose evidence is what it is compared with. */
-  Candidate comparedWith(Value witness) {
-    return with(Map.of("witness", witness));
+  /** A copy with one more value of its sentence. */
+  @Override
+  public Candidate with(String name, Value value) {
+    return new Candidate(cause, changes, penalty, evidence.with(name, value), estimated);
   }
 
   /** A copy whose effect cannot be estimated, so that it is always tried. */
   Candidate notEstimated() {
-    return new Candidate(cause, changes, penalty, values, false);
+    return new Candidate(cause, changes, penalty, evidence, false);
   }
 
   /** The row that changes first. */

@@ -6,7 +6,6 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.weighing.Weighing;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,31 +14,23 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes a change as corrections, and as the rows that a person pastes into their file. */
-final class CorrectionLines {
-  private final RowIndex rows;
-
-  CorrectionLines(RowIndex rows) {
-    this.rows = rows;
-  }
-
+record CorrectionLines(RowIndex rows) {
   /** The corrections that make a change, {@code by} left blank and dated by the night. */
   List<Correction> of(Candidate candidate) {
     var corrections = new ArrayList<Correction>();
     var changes = candidate.changes();
-    int from = 0;
-    while (from < changes.size()) {
-      int to = from + 1;
+    for (int from = 0, to; from < changes.size(); from = to) {
+      to = from + 1;
       while (to < changes.size() && isOneRun(changes.subList(from, to + 1))) {
         to++;
       }
       var first = changes.get(from);
-      if (to - from > 1) {
-        String run = first.weighing().ticket() + "-" + changes.get(to - 1).weighing().ticket();
-        add(first, run, candidate.cause(), corrections);
-      } else {
-        addRow(first, candidate.cause(), corrections);
-      }
-      from = to;
+      String end = changes.get(to - 1).weighing().ticket();
+      var names =
+          to - from > 1
+              ? Stream.of(first.weighing().ticket() + "-" + end)
+              : names(first.weighing());
+      names.forEach(name -> add(first, name, candidate.cause(), corrections));
     }
     return corrections;
   }
@@ -47,49 +38,39 @@ final class CorrectionLines {
   /** Whether a run from the first ticket to the last names these rows and no other. */
   private boolean isOneRun(List<RowChange> changes) {
     var change = changes.get(0);
+    var end = changes.get(changes.size() - 1);
     var first = change.weighing();
-    var last = changes.get(changes.size() - 1).weighing();
+    var from = RowIndex.number(first);
+    var to = RowIndex.number(end.weighing());
     boolean alike =
-        change.cells().equals(changes.get(changes.size() - 1).cells())
+        change.cells().equals(end.cells())
             && change.value(Field.NET).isEmpty()
-            && RowIndex.ScaleDay.of(first).equals(RowIndex.ScaleDay.of(last))
-            && isNumber(first)
-            && isNumber(last)
-            && number(first).compareTo(number(last)) < 0;
-    if (!alike) {
+            && RowIndex.ScaleDay.of(first).equals(RowIndex.ScaleDay.of(end.weighing()));
+    if (!alike || from.isEmpty() || to.isEmpty() || from.get().compareTo(to.get()) >= 0) {
       return false;
     }
     var named = changes.stream().map(c -> c.weighing().place()).collect(Collectors.toSet());
     boolean moves = change.value(Field.BODY).isPresent();
     return rows.day(first).stream()
-        .filter(CorrectionLines::isNumber)
-        .filter(w -> number(w).compareTo(number(first)) >= 0)
-        .filter(w -> number(w).compareTo(number(last)) <= 0)
+        .filter(
+            w ->
+                RowIndex.number(w)
+                    .filter(n -> n.compareTo(from.get()) >= 0 && n.compareTo(to.get()) <= 0)
+                    .isPresent())
         .allMatch(w -> named.contains(w.place()) || moves && !w.ofBody() && w.inBatch());
   }
 
-  private static boolean isNumber(Weighing weighing) {
-    return weighing.ticket().matches("\\d+");
-  }
-
-  private static BigInteger number(Weighing weighing) {
-    return new BigInteger(weighing.ticket());
-  }
-
-  /** Names a row by its ticket; one without a ticket by each place where the exports repeat it. */
-  private void addRow(RowChange change, Cause cause, List<Correction> to) {
-    var weighing = change.weighing();
-    if (!weighing.ticket().isEmpty()) {
-      add(change, weighing.ticket(), cause, to);
-      return;
-    }
+  /** The ticket of a row; if it has none each place where the exports repeat the row. */
+  private Stream<String> names(Weighing weighing) {
     var row = rows.row(weighing.place());
-    rows.all()
-        .filter(other -> other.cells().equals(row.cells()))
-        .filter(other -> other.equals(row) || row.identity().isEmpty())
-        .map(ExportRow::place)
-        .sorted()
-        .forEach(place -> add(change, place.toString(), cause, to));
+    return !weighing.ticket().isEmpty()
+        ? Stream.of(weighing.ticket())
+        : rows.all()
+            .filter(other -> other.cells().equals(row.cells()))
+            .filter(other -> other.equals(row) || row.identity().isEmpty())
+            .map(ExportRow::place)
+            .sorted()
+            .map(Place::toString);
   }
 
   private void add(RowChange change, String ticket, Cause cause, List<Correction> to) {
@@ -104,7 +85,7 @@ final class CorrectionLines {
               cell.field().id(),
               cell.value(),
               "",
-              rows.night().asOf(),
+              rows.night.asOf(),
               cause.id(),
               Place.NONE));
     }

@@ -1,76 +1,50 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.Field;
 import gambrel.trade.weighing.Weighing;
+import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Gathers the values that support a change, and the figures that the bodies would have with it. */
-final class EvidenceText {
+/**
+ * Gathers the values that support a change, and the figures that the bodies would have with it.
+ *
+ * @param then the night with the change
+ */
+record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night then) {
   private static final int MOST_BODIES = 3;
-
-  private final RowIndex rows;
-  private final BodyFacts suspect;
-  private final Candidate candidate;
-  private final Night then;
-
-  /**
-   * The evidence for a change.
-   *
-   * @param then the night with the change
-   */
-  EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night then) {
-    this.rows = rows;
-    this.suspect = suspect;
-    this.candidate = candidate;
-    this.then = then;
-  }
 
   /** The evidence as a phrase of {@code LIKELY_CAUSE}. */
   Phrase phrase() {
     var first = first();
-    var phrase =
-        Phrase.of("LIKELY_CAUSE." + variant())
-            .with("count", candidate.changes().size())
-            .with("body", suspect.id())
-            .with("from", first.body())
-            .with("to", candidate.first().body())
-            .with("rows", rows())
-            .with("ticket", ticket(first, "START"))
-            .with("first", ticket(first, "MIDDLE"))
-            .with("what", what(first))
-            .with("chill", chill(suspect))
-            .with("scale", first.scale().id())
-            .with("date", first.date())
-            .with("unit", first.unit().id())
-            .with("unitThen", candidate.first().value(Field.UNIT).orElse(""))
-            .with("outcome", outcome());
-    for (var value : candidate.values().entrySet()) {
-      phrase = phrase.with(value.getKey(), value.getValue());
-    }
-    return phrase;
+    return candidate
+        .evidence()
+        .with("count", candidate.changes().size())
+        .with("body", suspect.id)
+        .with("from", first.body())
+        .with("to", candidate.first().body())
+        .with("rows", changed())
+        .with("ticket", ticket(first, "START"))
+        .with("first", ticket(first, "MIDDLE"))
+        .with("what", what(first))
+        .with("chill", percent(suspect.balance.shares().chillShrink()))
+        .with("scale", first.scale().id())
+        .with("date", first.date())
+        .with("unit", first.unit().id())
+        .with("unitThen", candidate.first().value(Field.UNIT).orElse(""))
+        .with("outcome", outcome());
   }
 
   private Weighing first() {
     return candidate.first().weighing();
   }
 
-  private String variant() {
-    return switch (candidate.cause()) {
-      case WRONG_BODY ->
-          !candidate.estimated()
-              ? "WRONG_BODY.STRAY"
-              : candidate.penalty() < WrongBody.BESIDE ? "WRONG_BODY.BETWEEN" : "WRONG_BODY.BESIDE";
-      case HOOK -> suspect.balance().shares().chillShrink().isPresent() ? "HOOK" : "HOOK.NO_SHRINK";
-      default -> candidate.cause().name();
-    };
-  }
-
   /** One row with what it weighs, or a run of tickets with their number and sum. */
-  private Phrase rows() {
+  private Phrase changed() {
     var weighings = candidate.changes().stream().map(RowChange::weighing).toList();
     return weighings.size() == 1
         ? Phrase.of("CAUSE.ONE")
@@ -110,7 +84,7 @@ final class EvidenceText {
 
   /** The item weighed, of the body's species or else of any; the code if no species has it. */
   private Value name(Weighing weighing) {
-    var shop = rows.night().shop();
+    var shop = rows.night.shop();
     var body = shop.bodies().get(weighing.body());
     var trees =
         body == null ? shop.cuts().all().stream() : Stream.of(shop.cuts().of(body.species()));
@@ -125,7 +99,7 @@ final class EvidenceText {
 
   private Phrase outcome() {
     var figures =
-        Stream.concat(Stream.of(suspect.id()), candidate.bodies().stream())
+        Stream.concat(Stream.of(suspect.id), candidate.bodies().stream())
             .distinct()
             .limit(MOST_BODIES)
             .map(body -> figures(rows.facts(then, body)))
@@ -147,19 +121,17 @@ final class EvidenceText {
   }
 
   private Phrase figures(BodyFacts facts) {
-    var shares = facts.balance().shares();
+    var shares = facts.balance.shares();
+    var loss = shares.cuttingLoss();
     boolean shrinks = candidate.changesRail() && shares.chillShrink().isPresent();
-    var lost = shares.cuttingLoss();
-    var key = lost.isPresent() ? shrinks ? "BOTH" : "LOSS" : shrinks ? "CHILL" : "COMPLETE";
-    var figures = Phrase.of("CAUSE.FIGURES." + key).with("body", facts.id());
-    if (lost.isPresent()) {
-      figures = figures.with("loss", new Value.Percent(lost.get().percent()));
-    }
-    return shrinks ? figures.with("chill", chill(facts)) : figures;
+    String key = loss.isPresent() ? shrinks ? "BOTH" : "LOSS" : shrinks ? "CHILL" : "COMPLETE";
+    return Phrase.of("CAUSE.FIGURES." + key)
+        .with("body", facts.id)
+        .with("loss", percent(loss))
+        .with("chill", percent(shares.chillShrink()));
   }
 
-  private static Value chill(BodyFacts facts) {
-    var shrink = facts.balance().shares().chillShrink();
-    return shrink.isPresent() ? new Value.Percent(shrink.get().percent()) : new Value.Text("");
+  private static Value percent(Optional<Share> share) {
+    return share.<Value>map(known -> new Value.Percent(known.percent())).orElse(new Value.Text(""));
   }
 }

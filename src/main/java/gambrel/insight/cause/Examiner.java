@@ -1,14 +1,21 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
-import gambrel.trade.reckoning.Night;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.Correction;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Tries the most likely changes for a body and keeps those that make it balance. */
 final class Examiner {
@@ -16,10 +23,22 @@ final class Examiner {
   private static final int MOST_TRIALS = 8;
 
   /** A change may leave another body within three spreads, or as odd as it is. */
-  private static final long UNHARMED = UsualRange.strainOf(3);
+  private static final long UNHARMED = Usual.Range.strainOf(3);
+
+  /** Another row does not replace a rail weight that is missing, nor remove one too many. */
+  private static final Set<ReasonCode> OF_RAIL =
+      EnumSet.of(ReasonCode.RAIL_MISSING, ReasonCode.PARTS_MISSING, ReasonCode.ROW_SET_ASIDE);
+
+  /** What may be wrong with a body that balances and has an odd chill shrink. */
+  private static final Set<Cause> OF_ODD_SHRINK = EnumSet.of(Cause.HOOK, Cause.UNIT, Cause.DECIMAL);
 
   /** An open body has no balance yet that could contradict a change. */
   private static final long OPEN_PENALTY = 300;
+
+  private static final int MOST_SUGGESTIONS = 3;
+
+  /** A suggestion that costs so much more than the best is not listed beside it. */
+  private static final long ABOUT_EQUAL = 300;
 
   private final RowIndex rows;
   private final CorrectionLines lines;
@@ -29,22 +48,50 @@ final class Examiner {
     this.lines = new CorrectionLines(rows);
   }
 
+  /**
+   * A suggestion and how well it explains the body's figures.
+   *
+   * @param suggestion what is suggested
+   * @param cost lower is better, on the scale of {@link Usual.Range#strain}
+   * @param kind equal for suggestions of which only the best is listed
+   */
+  record Scored(Suggestion suggestion, long cost, String kind) {}
+
   /** At most three suggestions for a body, best first. */
   List<Suggestion> suggestions(BodyFacts suspect) {
     var found = new ArrayList<>(changes(suspect));
-    if (Faults.isUnbalanced(suspect, rows.night())) {
-      found.addAll(new MissingBin(rows, suspect).suggestions());
+    if (suspect.isUnbalanced()) {
+      var missing = new MissingWeighing(rows, suspect);
+      missing.bins().forEach(found::add);
       if (found.isEmpty()) {
-        new MissingPart(rows, suspect).suggestion().ifPresent(found::add);
+        missing.part().ifPresent(found::add);
       }
     }
-    return ScoredSuggestion.best(found);
+    return best(found);
+  }
+
+  /** The best suggestion and those that cost about as much: at most three, one of each kind. */
+  private static List<Suggestion> best(List<Scored> all) {
+    var kinds = new HashSet<String>();
+    long least = all.stream().mapToLong(Scored::cost).min().orElse(0);
+    return all.stream()
+        .filter(scored -> scored.cost() <= least + ABOUT_EQUAL)
+        .sorted(Comparator.comparingLong(Scored::cost))
+        .filter(scored -> kinds.add(scored.kind()))
+        .limit(MOST_SUGGESTIONS)
+        .map(Scored::suggestion)
+        .toList();
   }
 
   /** Changes of rows that make a body balance and put no other body out of balance. */
-  private List<ScoredSuggestion> changes(BodyFacts suspect) {
-    return Finder.all(rows, suspect)
-        .filter(candidate -> Faults.mayMend(candidate, suspect, rows))
+  private List<Scored> changes(BodyFacts suspect) {
+    return Stream.of(
+            new DoublePress(rows, suspect).candidates(),
+            new WrongBody(rows, suspect).candidates(),
+            new TareLeftOn(rows, suspect).candidates(),
+            new MisreadWeight(rows, suspect).candidates())
+        .flatMap(found -> found)
+        .filter(candidate -> mayMend(candidate, suspect))
         .sorted(
             Comparator.comparing(Candidate::estimated)
                 .thenComparingLong(candidate -> candidate.cost(rows)))
@@ -53,36 +100,55 @@ final class Examiner {
         .toList();
   }
 
-  private Optional<ScoredSuggestion> tried(BodyFacts suspect, Candidate candidate) {
+  /** Whether a change may mend a body as far as sums show, so that it is worth trying. */
+  private boolean mayMend(Candidate candidate, BodyFacts suspect) {
+    if (!candidate.estimated()) {
+      return true;
+    }
+    var codes = suspect.faultCodes();
+    if (codes.isEmpty()) {
+      return OF_ODD_SHRINK.contains(candidate.cause()) && candidate.changesRail();
+    }
+    if (codes.contains(ReasonCode.LOSS_HIGH) || codes.contains(ReasonCode.LOSS_NEGATIVE)) {
+      return Collections.disjoint(codes, OF_RAIL)
+          && candidate.lossStrain(rows, suspect.id) <= BodyFacts.BALANCED;
+    }
+    return codes.contains(ReasonCode.BATCH_OUT)
+        && candidate.changes().stream()
+            .anyMatch(change -> suspect.unbalancedBatchRows().anyMatch(change.weighing()::equals));
+  }
+
+  private Optional<Scored> tried(BodyFacts suspect, Candidate candidate) {
     Set<String> bodies = new LinkedHashSet<>(candidate.bodies());
-    bodies.add(suspect.id());
+    bodies.add(suspect.id);
     var corrections = lines.of(candidate);
     var then = Trial.with(rows, bodies, corrections);
     long cost = candidate.penalty();
     for (String body : bodies) {
       var before = rows.facts(body);
       var after = rows.facts(then, body);
-      if (!(body.equals(suspect.id()) ? balances(before, after) : isUnharmed(before, after))) {
+      if (!(body.equals(suspect.id) ? balances(before, after) : isUnharmed(before, after))) {
         return Optional.empty();
       }
-      boolean open = before.account().decision().state() == State.OPEN;
+      boolean open = before.account.decision().state() == State.OPEN;
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
-    var suggestion = suggestion(suspect, candidate, corrections, then);
-    return Optional.of(new ScoredSuggestion(suggestion, cost, kind(candidate)));
+    var evidence = new EvidenceText(rows, suspect, candidate, then).phrase();
+    var suggestion = suggestion(suspect, candidate, corrections, evidence);
+    return Optional.of(new Scored(suggestion, cost, kind(candidate)));
   }
 
   private static boolean balances(BodyFacts before, BodyFacts after) {
-    boolean held = before.account().decision().state() == State.HELD;
-    return after.account().decision().state() != State.OPEN
-        && Faults.of(after).isEmpty()
-        && !Faults.isColdAboveHot(after)
-        && after.lossStrain() <= Faults.BALANCED
+    boolean held = before.account.decision().state() == State.HELD;
+    return after.account.decision().state() != State.OPEN
+        && after.faults().isEmpty()
+        && !after.isColdAboveHot()
+        && after.lossStrain() <= BodyFacts.BALANCED
         && after.chillStrain() <= Math.max(UNHARMED, held ? before.chillStrain() : 0);
   }
 
   private static boolean isUnharmed(BodyFacts before, BodyFacts after) {
-    return Faults.of(before).containsAll(Faults.of(after))
+    return before.faults().containsAll(after.faults())
         && after.lossStrain() <= Math.max(UNHARMED, before.lossStrain())
         && after.chillStrain() <= Math.max(UNHARMED, before.chillStrain());
   }
@@ -98,18 +164,15 @@ final class Examiner {
   }
 
   private Suggestion suggestion(
-      BodyFacts suspect, Candidate candidate, List<Correction> corrections, Night then) {
+      BodyFacts suspect, Candidate candidate, List<Correction> corrections, Phrase evidence) {
     var first = candidate.first().weighing();
     return new Suggestion(
-        suspect.id(),
         candidate.cause(),
+        Notice.of(NoticeCode.LIKELY_CAUSE, evidence, first.place())
+            .aboutBody(suspect.id)
+            .aboutTicket(first.scale().id(), first.ticket())
+            .quoting(rows.row(first.place()).raw()),
         candidate.changes().stream().map(change -> change.weighing().place()).toList(),
-        first.scale().id(),
-        first.ticket(),
-        rows.row(first.place()).raw(),
-        new EvidenceText(rows, suspect, candidate, then).phrase(),
-        suspect.balance().shares().cuttingLoss(),
-        then.bodies().get(suspect.id()).balance().shares().cuttingLoss(),
         corrections);
   }
 }

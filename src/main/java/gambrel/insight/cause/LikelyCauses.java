@@ -42,23 +42,23 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
     var suspects =
         night.bodies().values().stream()
             .map(account -> new BodyFacts(usual, account))
-            .filter(facts -> Faults.isSuspect(facts, night))
+            .filter(BodyFacts::isSuspect)
             .sorted(Comparator.comparing(LikelyCauses::lastWeighed).reversed())
             .toList();
     if (suspects.isEmpty()) {
       return NONE;
     }
-    var examiner = new Examiner(new RowIndex(night, exports, usual));
+    var examiner = new Examiner(new RowIndex(usual, exports));
     var byBody = new TreeMap<String, List<Suggestion>>(ByteOrder.IDS);
     suspects.stream()
         .limit(MOST_BODIES)
-        .forEach(suspect -> byBody.put(suspect.id(), examiner.suggestions(suspect)));
+        .forEach(suspect -> byBody.put(suspect.id, examiner.suggestions(suspect)));
     byBody.values().removeIf(List::isEmpty);
     return new LikelyCauses(byBody, Math.max(0, suspects.size() - MOST_BODIES));
   }
 
   private static Instant lastWeighed(BodyFacts facts) {
-    return facts.balance().weighings().all().stream()
+    return facts.balance.weighings().all().stream()
         .map(weighing -> weighing.time().toInstant())
         .max(Comparator.naturalOrder())
         .orElse(Instant.MIN);

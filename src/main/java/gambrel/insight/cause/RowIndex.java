@@ -1,6 +1,8 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
@@ -8,11 +10,12 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.Ledger;
+import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
+import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,17 +25,17 @@ import java.util.stream.Stream;
 
 /** A night's bodies, rows as they are in the exports, and what each scale weighed on each day. */
 final class RowIndex {
-  private final Night night;
-  private final Usual usual;
+  final Night night;
+  final Usual usual;
+  final CodeRanges ranges;
+  final Tares tares;
   private final RowFinder rows;
-  private final CodeRanges ranges;
-  private final Tares tares;
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> corrected;
   private final Map<ScaleDay, List<Weighing>> days;
 
-  RowIndex(Night night, List<ExportFile> exports, Usual usual) {
-    this.night = night;
+  RowIndex(Usual usual, List<ExportFile> exports) {
+    this.night = usual.night;
     this.usual = usual;
     this.rows = new RowFinder(exports);
     this.corrected =
@@ -40,10 +43,11 @@ final class RowIndex {
             .map(correction -> correction.row().place())
             .collect(Collectors.toSet());
     this.days =
-        night.ledger().weighings().stream()
-            .filter(weighing -> weighing.step().movesMass())
-            .sorted(Weighing.BY_TIME)
-            .collect(Collectors.groupingBy(ScaleDay::of, LinkedHashMap::new, Collectors.toList()));
+        Groups.inOrder(
+            night.ledger().weighings().stream()
+                .filter(weighing -> weighing.step().movesMass())
+                .sorted(Weighing.BY_TIME),
+            ScaleDay::of);
     this.ranges = new CodeRanges(night);
     this.tares = new Tares(this);
   }
@@ -55,25 +59,9 @@ final class RowIndex {
     }
   }
 
-  Night night() {
-    return night;
-  }
-
-  Usual usual() {
-    return usual;
-  }
-
-  CodeRanges ranges() {
-    return ranges;
-  }
-
-  Tares tares() {
-    return tares;
-  }
-
   /** The shop's unit. */
   WeightUnit unit() {
-    return usual.settings().unit();
+    return usual.settings.unit();
   }
 
   /** A body that the shop has. */
@@ -112,8 +100,7 @@ final class RowIndex {
    */
   Stream<List<Weighing>> daysWithout(String body) {
     var own = scaleDays(body);
-    var dates =
-        facts(body).balance().cuts().stream().map(Weighing::date).collect(Collectors.toSet());
+    var dates = facts(body).balance.cuts().stream().map(Weighing::date).collect(Collectors.toSet());
     return days.entrySet().stream()
         .filter(day -> dates.contains(day.getKey().date()) && !own.contains(day.getKey()))
         .map(Map.Entry::getValue)
@@ -133,6 +120,18 @@ final class RowIndex {
   /** Every row as it stands, in the order of the exports. */
   Stream<ExportRow> all() {
     return rows.all();
+  }
+
+  /** The rows set aside for {@code code} that have taken effect and name one body. */
+  Stream<SetAside> setAside(NoticeCode code) {
+    return night.ledger().setAside().stream()
+        .filter(aside -> aside.effective() && aside.bodies().size() == 1)
+        .filter(aside -> aside.notice().code() == code);
+  }
+
+  /** The number that a ticket is; empty if it is no plain number. */
+  static Optional<BigInteger> number(Weighing weighing) {
+    return Optional.of(weighing.ticket()).filter(t -> t.matches("\\d+")).map(BigInteger::new);
   }
 
   /** Whether no correction concerns a row. */

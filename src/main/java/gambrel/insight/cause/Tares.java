@@ -1,8 +1,10 @@
 package gambrel.insight.cause;
 
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.weighing.Weighing;
@@ -11,65 +13,59 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The tares that the shop uses for a code at a scale, and the rows that show none. */
 final class Tares {
   private static final int LEAST_ROWS = 3;
 
   private final RowIndex rows;
+  private final Map<List<String>, List<Weighing>> alike;
   private final Map<List<String>, Habit> habits = new HashMap<>();
 
   Tares(RowIndex rows) {
     this.rows = rows;
-    rows.night().ledger().weighings().stream()
-        .filter(weighing -> weighing.step().movesMass())
-        .forEach(w -> habits.computeIfAbsent(key(w), k -> new Habit()).add(w));
+    this.alike =
+        Groups.inOrder(
+            rows.night.ledger().weighings().stream().filter(w -> w.step().movesMass()), Tares::key);
   }
 
   private static List<String> key(Weighing weighing) {
     return List.of(weighing.scale().id(), weighing.code().pattern());
   }
 
-  /** How rows of one code are tared at one scale. */
-  private final class Habit {
-    private final Map<BigDecimal, Integer> printed = new HashMap<>();
-    private int grossOnly;
-    private int all;
+  /**
+   * How rows of one code are tared at one scale.
+   *
+   * @param usual the tare that most rows show; empty if most show none
+   * @param gross whether most rows come gross, without a net weight
+   */
+  private record Habit(Optional<BigDecimal> usual, boolean gross) {}
 
-    void add(Weighing weighing) {
-      all++;
-      var tare = printed(weighing);
-      if (tare.signum() > 0) {
-        printed.merge(tare.stripTrailingZeros(), 1, Integer::sum);
-      } else if (rows.cell(weighing, Field.NET).isEmpty()) {
-        grossOnly++;
-      }
-    }
-
-    /** The tare that most rows show; empty if most show none. */
-    Optional<BigDecimal> usual() {
-      int tared = printed.values().stream().mapToInt(n -> n).sum();
-      return printed.entrySet().stream()
-          .filter(e -> e.getValue() >= LEAST_ROWS && tared * 2 > all)
-          .max(
-              Map.Entry.<BigDecimal, Integer>comparingByValue()
-                  .thenComparing(Map.Entry.comparingByKey()))
-          .map(Map.Entry::getKey);
-    }
-
-    boolean isGrossAsARule() {
-      return grossOnly >= LEAST_ROWS && grossOnly * 2 > all;
-    }
+  private Habit habit(List<Weighing> alike) {
+    var shown =
+        alike.stream()
+            .map(row -> printed(row).stripTrailingZeros())
+            .filter(tare -> tare.signum() > 0)
+            .collect(Collectors.groupingBy(tare -> tare, Collectors.counting()));
+    long tared = shown.values().stream().mapToLong(n -> n).sum();
+    long gross =
+        alike.stream()
+            .filter(row -> printed(row).signum() <= 0 && rows.cell(row, Field.NET).isEmpty())
+            .count();
+    return new Habit(
+        shown.entrySet().stream()
+            .filter(tare -> tare.getValue() >= LEAST_ROWS && tared * 2 > alike.size())
+            .max(
+                Map.Entry.<BigDecimal, Long>comparingByValue()
+                    .thenComparing(Map.Entry.comparingByKey()))
+            .map(Map.Entry::getKey),
+        gross >= LEAST_ROWS && gross * 2 > alike.size());
   }
 
   /** The tare that a row shows, in its unit; zero if it shows none. */
   private BigDecimal printed(Weighing weighing) {
-    try {
-      String text = rows.cell(weighing, Field.TARE);
-      return text.isEmpty() ? BigDecimal.ZERO : new BigDecimal(text);
-    } catch (NumberFormatException e) {
-      return BigDecimal.ZERO;
-    }
+    return DecimalText.of(rows.cell(weighing, Field.TARE)).orElse(BigDecimal.ZERO);
   }
 
   /**
@@ -85,14 +81,13 @@ final class Tares {
     if (rows.cell(weighing, Field.NET).isEmpty() || printed(weighing).signum() != 0) {
       return Optional.empty();
     }
-    var habit = habits.get(key(weighing));
+    var habit = habits.computeIfAbsent(key(weighing), key -> habit(alike.get(key)));
     return habit
         .usual()
         .map(tare -> new Lacking(tare, true))
         .or(
             () ->
-                in(weighing.unit(), weighing.code())
-                    .map(tare -> new Lacking(tare, habit.isGrossAsARule())));
+                in(weighing.unit(), weighing.code()).map(tare -> new Lacking(tare, habit.gross())));
   }
 
   /** The tare of a code in {@code unit}; empty if it has none. */
@@ -117,17 +112,5 @@ final class Tares {
   static BigDecimal plain(BigDecimal value) {
     var stripped = value.stripTrailingZeros();
     return stripped.scale() < 2 ? stripped.setScale(2) : stripped;
-  }
-
-  /** Takes the tare that others show off every weighing of a list that lacks it. */
-  List<RowChange> takeShown(List<Weighing> weighings) {
-    return weighings.stream()
-        .flatMap(
-            weighing ->
-                lacking(weighing)
-                    .filter(Lacking::shown)
-                    .flatMap(lacking -> take(weighing, lacking.tare()))
-                    .stream())
-        .toList();
   }
 }

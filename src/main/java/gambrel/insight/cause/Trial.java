@@ -1,11 +1,10 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.rows.ExportFile;
-import gambrel.trade.rows.ExportRow;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
@@ -29,16 +28,16 @@ final class Trial {
    * left out, since no balance depends on them.
    */
   static Night with(RowIndex rows, Set<String> bodies, List<Correction> corrections) {
-    var night = rows.night();
+    var night = rows.night;
     var all = night.ledger().weighings();
-    var batches =
-        bodies.stream()
-            .flatMap(body -> rows.facts(body).balance().batches().stream())
-            .map(batch -> batch.batch().id())
-            .distinct();
     var weighings =
-        Stream.concat(bodies.stream().map(all::of), batches.map(all::ofBatch))
-            .flatMap(List::stream)
+        bodies.stream()
+            .flatMap(
+                body ->
+                    Stream.concat(
+                        all.of(body).stream(),
+                        rows.facts(body).balance.batches().stream()
+                            .flatMap(batch -> all.ofBatch(batch.batch().id()).stream())))
             .filter(weighing -> weighing.step().movesMass())
             .toList();
     var named = new HashSet<>(bodies);
@@ -78,10 +77,10 @@ final class Trial {
   }
 
   private static List<ExportFile> files(RowIndex rows, Set<Place> places) {
-    var files = new TreeMap<String, List<ExportRow>>(ByteOrder.IDS);
-    for (var place : places) {
-      files.computeIfAbsent(place.file(), f -> new ArrayList<>()).add(rows.row(place));
-    }
-    return files.entrySet().stream().map(e -> new ExportFile(e.getKey(), e.getValue())).toList();
+    return Groups.inOrder(places.stream().map(rows::row), row -> row.place().file())
+        .entrySet()
+        .stream()
+        .map(file -> new ExportFile(file.getKey(), file.getValue()))
+        .toList();
   }
 }

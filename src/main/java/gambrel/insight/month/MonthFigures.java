@@ -1,7 +1,6 @@
 package gambrel.insight.month;
 
 import gambrel.insight.month.bodies.FigureGroup;
-import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
@@ -17,36 +16,27 @@ import java.util.stream.Stream;
  * @param all the figures
  */
 public record MonthFigures(List<MonthFigure> all) {
-  /** Copies the list. */
-  public MonthFigures {
-    all = List.copyOf(all);
-  }
-
-  static MonthFigures of(MonthRecords records, MonthParts parts) {
-    return new MonthFigures(new MonthFigureBuilder(records).build(parts));
-  }
-
   /** All figures with a name. */
   public Stream<MonthFigure> of(FigureName name) {
     return all.stream().filter(figure -> figure.name() == name);
   }
 
-  /** The figure of all owners' bodies of a species and group; empty if unknown. */
-  public Optional<MonthFigure> find(FigureName name, Species species, FigureGroup group) {
-    return find(name, Optional.empty(), species, group);
+  /** Another figure of the same bodies; empty if unknown. */
+  public Optional<MonthFigure> find(FigureName name, MonthFigure same) {
+    return find(name, same.whose(), same.species(), same.group());
   }
 
-  /** The figure of an owner's bodies of a species and group; empty if unknown. */
+  /**
+   * The figure of a group of bodies; empty if unknown.
+   *
+   * @param whose which owner's bodies; empty for all
+   * @param species which species; empty for all
+   */
   public Optional<MonthFigure> find(
-      FigureName name, Ownership whose, Species species, FigureGroup group) {
-    return find(name, Optional.of(whose), species, group);
-  }
-
-  private Optional<MonthFigure> find(
-      FigureName name, Optional<Ownership> whose, Species species, FigureGroup group) {
-    var of = Optional.of(species);
+      FigureName name, Optional<Ownership> whose, Optional<Species> species, FigureGroup group) {
     return of(name)
-        .filter(f -> f.whose().equals(whose) && f.species().equals(of) && f.group().equals(group))
+        .filter(f -> f.whose().equals(whose) && f.species().equals(species))
+        .filter(f -> f.group().equals(group))
         .findFirst();
   }
 }

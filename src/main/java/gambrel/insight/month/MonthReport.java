@@ -1,24 +1,122 @@
 package gambrel.insight.month;
 
+import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.loss.ChillDays;
+import gambrel.insight.month.loss.FurtherDay;
+import gambrel.insight.month.loss.Hanging;
+import gambrel.insight.month.loss.LossChart;
+import gambrel.insight.month.loss.LossFigures;
+import gambrel.insight.month.loss.LossFindings;
+import gambrel.insight.month.money.Debt;
+import gambrel.insight.month.money.Income;
+import gambrel.insight.month.money.OwnStock;
+import gambrel.insight.month.money.SupplierLine;
+import gambrel.insight.month.pace.Pace;
+import gambrel.insight.month.value.BodyWorth;
+import gambrel.insight.month.value.CutChoice;
+import gambrel.insight.month.yields.BonerComparison;
+import gambrel.insight.month.yields.Yields;
+import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * The report of a month, from which its summary and its rows of the data files are made.
+ * The report of a month, from which its summary and its rows of the data files are made. Each part
+ * is computed once.
  *
  * @param records the records that it is drawn from
- * @param parts the computed parts
+ * @param chills charts of chill shrink, by species
+ * @param benches charts of bench loss, by species
+ * @param chillDays chill shrink by day, by species
+ * @param hanging ageing shrink on days hung, by species
+ * @param furtherDays what one more day on the rail takes and brings
+ * @param completeness how many bodies have which weight
+ * @param pace how fast pieces were boned
+ * @param stock the shop's own bodies of the month
+ * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
+ * @param income the charges of customers, by species
  * @param findings what the owner should look at, most money first
  * @param figures the figures
  */
 public record MonthReport(
-    MonthRecords records, MonthParts parts, List<Finding> findings, MonthFigures figures) {
+    MonthRecords records,
+    List<LossChart> chills,
+    List<LossChart> benches,
+    List<ChillDays> chillDays,
+    List<Hanging> hanging,
+    List<FurtherDay> furtherDays,
+    List<Completeness> completeness,
+    Pace pace,
+    List<OwnStock> stock,
+    List<SupplierLine> suppliers,
+    List<Compared<List<BodyRate>>> income,
+    List<Finding> findings,
+    MonthFigures figures) {
 
   /** The report of a month. */
   public static MonthReport of(MonthRecords records) {
-    var parts = MonthParts.of(records);
+    var chills = LossChart.of(records, BodyFigure.CHILL);
+    var benches = LossChart.of(records, BodyFigure.BENCH);
+    var chillDays = chills.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList();
+    var hanging = Hanging.of(records);
+    var furtherDays = FurtherDay.of(records);
+    var completeness = Completeness.of(records);
+    var boners = BonerComparison.of(records);
+    var pace = Pace.of(records);
+    var choices = CutChoice.of(records.settledOfAll(), records.rail().items());
+    var stock = stock(records, records.bodies().settled());
+    var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
+    var income = Income.of(records);
+    var findings =
+        Stream.of(
+            LossFindings.of(records, chills, benches, chillDays).stream(),
+            completeness.stream().flatMap(Completeness::finding),
+            hanging.stream().flatMap(of -> of.finding(records).stream()),
+            boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
+            Yields.findings(records).stream(),
+            pace.findings(records).stream(),
+            choices.stream().flatMap(choice -> choice.findings(records)),
+            Debt.finding(records).stream(),
+            Income.findings(records).stream(),
+            OwnStock.finding(stock).stream(),
+            suppliers.stream().flatMap(line -> line.finding(stock)));
+    var figures =
+        Stream.<Stream<MonthFigure>>of(
+            LossFigures.of(records).stream(),
+            hanging.stream().flatMap(of -> of.figures().stream()),
+            furtherDays.stream().flatMap(day -> day.figures(records.minorUnits()).stream()),
+            completeness.stream().map(Completeness::figure),
+            Yields.of(records).stream(),
+            boners.stream().flatMap(comparison -> comparison.figures().stream()),
+            pace.figures(records).stream(),
+            BodyWorth.figures(records).stream(),
+            choices.stream().flatMap(choice -> choice.figures().stream()),
+            income.stream().map(Income::figure),
+            suppliers.stream().map(SupplierLine::figure));
     return new MonthReport(
-        records, parts, Findings.of(records, parts), MonthFigures.of(records, parts));
+        records,
+        chills,
+        benches,
+        chillDays,
+        hanging,
+        furtherDays,
+        completeness,
+        pace,
+        stock,
+        suppliers,
+        income,
+        findings.flatMap(of -> of).sorted(Finding.ORDER).toList(),
+        new MonthFigures(figures.flatMap(of -> of).toList()));
+  }
+
+  private static List<OwnStock> stock(MonthRecords records, Collection<MonthBody> bodies) {
+    return OwnStock.of(bodies, records.rail().items(), records.settings().currency());
   }
 }

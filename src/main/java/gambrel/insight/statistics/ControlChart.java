@@ -30,12 +30,12 @@ public final class ControlChart {
   private final Optional<BigDecimal> sigma;
 
   private ControlChart(List<Observation> observations, int baseline) {
-    this.values = observations.stream().map(o -> Sample.decimal(o.value())).toList();
+    this.values = observations.stream().map(o -> Mean.decimal(o.value())).toList();
     for (int i = 0; i < observations.size(); i++) {
       starts.set(i, i == 0 || observations.get(i).restarts());
     }
     this.centre = mean(values.subList(0, baseline));
-    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, Sample.CARRIED));
+    this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, Mean.CARRIED));
   }
 
   /**
@@ -63,7 +63,7 @@ public final class ControlChart {
   }
 
   private static Optional<BigDecimal> mean(List<BigDecimal> values) {
-    return Optional.of(values).filter(some -> !some.isEmpty()).map(Sample::mean);
+    return Optional.of(values).filter(some -> !some.isEmpty()).map(Mean::ofDecimals);
   }
 
   private List<BigDecimal> movingRanges(int number) {

@@ -1,7 +1,6 @@
 package gambrel.insight.statistics;
 
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Outcome;
@@ -11,26 +10,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
-/**
- * The chill shrink of one species in order of kill, over all years of the shop's records.
- *
- * @param species the species
- * @param points one for every body that is killed and not cancelled
- * @param chart the chart of the points that have a chill shrink
- */
-public record ShrinkSeries(Species species, List<Point> points, ControlChart chart) {
+/** The chill shrink of bodies in order of kill, over all years of the shop's records. */
+public final class ShrinkSeries {
   /** By date of kill, then by first hot weighing, then by id. */
   public static final Comparator<BodyBalance> ORDER_OF_KILL =
       Comparator.comparing((BodyBalance b) -> b.body().killed().orElse(LocalDate.MAX))
           .thenComparing(ShrinkSeries::firstHot)
           .thenComparing(b -> b.body().id());
 
-  /** Copies the points. */
-  public ShrinkSeries {
-    points = List.copyOf(points);
-  }
+  private ShrinkSeries() {}
 
   private static Instant firstHot(BodyBalance body) {
     return body.weighings().of(Step.HOT).stream()
@@ -42,27 +34,25 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
   /**
    * One body.
    *
-   * @param balance its figures
-   * @param signals codes of the chart's rules that it breaks; none without a chill shrink
+   * @param body its figures
+   * @param chart the chart of its species; empty if its chill shrink is unknown
+   * @param signals codes of the chart's rules that it breaks
    */
-  public record Point(BodyBalance balance, List<String> signals) {}
+  public record Point(BodyBalance body, Optional<ControlChart> chart, List<String> signals) {}
 
-  /** The series of every species that has bodies, by species id. */
-  public static List<ShrinkSeries> of(Night night) {
-    var all = new ArrayList<ShrinkSeries>();
-    var inOrder = Stream.of(Species.values()).sorted(Comparator.comparing(Species::id)).toList();
-    for (var species : inOrder) {
-      var bodies =
-          night.bodies().values().stream()
-              .map(account -> account.balance())
-              .filter(b -> b.body().species() == species && isKilled(b, night))
-              .sorted(ORDER_OF_KILL)
-              .toList();
-      if (!bodies.isEmpty()) {
-        all.add(of(species, bodies));
-      }
-    }
-    return all;
+  /** Every body that is killed and not cancelled, by species id, then in order of kill. */
+  public static List<Point> of(Night night) {
+    return night.bodies().values().stream()
+        .map(account -> account.balance())
+        .filter(body -> isKilled(body, night))
+        .sorted(ORDER_OF_KILL)
+        .collect(
+            Collectors.groupingBy(
+                body -> body.body().species().id(), TreeMap::new, Collectors.toList()))
+        .values()
+        .stream()
+        .flatMap(ofSpecies -> points(ofSpecies).stream())
+        .toList();
   }
 
   private static boolean isKilled(BodyBalance balance, Night night) {
@@ -71,19 +61,17 @@ public record ShrinkSeries(Species species, List<Point> points, ControlChart cha
         && balance.body().killed().filter(killed -> !killed.isAfter(today)).isPresent();
   }
 
-  private static ShrinkSeries of(Species species, List<BodyBalance> bodies) {
-    var values =
-        bodies.stream()
-            .flatMap(b -> b.shares().chillShrink().map(Share::percent).stream())
-            .toList();
-    var chart = ControlChart.of(values);
+  private static List<Point> points(List<BodyBalance> ofSpecies) {
+    var shrinks = ofSpecies.stream().flatMap(body -> body.shares().chillShrink().stream());
+    var chart = ControlChart.of(shrinks.map(Share::percent).toList());
     var points = new ArrayList<Point>();
     int index = 0;
-    for (var body : bodies) {
-      boolean charted = body.shares().chillShrink().isPresent();
-      points.add(new Point(body, charted ? chart.signals(index) : List.of()));
-      index += charted ? 1 : 0;
+    for (var body : ofSpecies) {
+      points.add(
+          body.shares().chillShrink().isEmpty()
+              ? new Point(body, Optional.empty(), List.of())
+              : new Point(body, Optional.of(chart), chart.signals(index++)));
     }
-    return new ShrinkSeries(species, points, chart);
+    return points;
   }
 }

@@ -15,9 +15,7 @@ import org.hipparchus.stat.regression.SimpleRegression;
  * @param slope change of y when x grows by one
  * @param intercept y where x is 0
  * @param slopeError standard error of the slope
- * @param interceptError standard error of the intercept
  * @param residual standard deviation of the points about the line
- * @param determination R²
  * @param meanX mean of x
  * @param squaresX sum of squared distances of x from its mean
  */
@@ -26,9 +24,7 @@ public record Trend(
     double slope,
     double intercept,
     double slopeError,
-    double interceptError,
     double residual,
-    double determination,
     double meanX,
     double squaresX) {
   private static final int PARAMETERS = 2;
@@ -42,25 +38,14 @@ public record Trend(
         || points.stream().map(Point::x).distinct().count() < PARAMETERS) {
       return Optional.empty();
     }
-    var meanX = Sample.of(points.stream().map(Point::x).toList()).mean();
-    var meanY = Sample.of(points.stream().map(Point::y).toList()).mean();
+    var meanX = Mean.of(points.stream().map(Point::x).toList());
+    var meanY = Mean.of(points.stream().map(Point::y).toList());
+    var centred =
+        points.stream()
+            .map(point -> new double[] {less(point.x(), meanX), less(point.y(), meanY)})
+            .toArray(double[][]::new);
     var line = new SimpleRegression();
-    double[][] centred = new double[points.size()][];
-    for (int i = 0; i < centred.length; i++) {
-      centred[i] = centred(points.get(i), meanX, meanY);
-    }
     line.addData(centred);
-    return Optional.of(uncentred(line, centred, meanX.doubleValue(), meanY.doubleValue()));
-  }
-
-  private static double[] centred(Point point, BigFraction meanX, BigFraction meanY) {
-    return new double[] {
-      point.x().subtract(meanX).doubleValue(), point.y().subtract(meanY).doubleValue()
-    };
-  }
-
-  private static Trend uncentred(
-      SimpleRegression line, double[][] centred, double meanX, double meanY) {
     double slope = line.getSlope();
     // Point by point: the library subtracts two sums of squares, which costs five digits.
     double squaredErrors = 0;
@@ -68,19 +53,21 @@ public record Trend(
       double error = point[1] - slope * point[0];
       squaredErrors += error * error;
     }
-    double residual = Math.sqrt(squaredErrors / (line.getN() - PARAMETERS));
+    double residual = Math.sqrt(squaredErrors / (points.size() - PARAMETERS));
     double squares = line.getXSumSquares();
-    double n = line.getN();
-    return new Trend(
-        Math.toIntExact(line.getN()),
-        slope,
-        meanY - slope * meanX,
-        residual / Math.sqrt(squares),
-        residual * Math.sqrt(1 / n + meanX * meanX / squares),
-        residual,
-        line.getRSquare(),
-        meanX,
-        squares);
+    return Optional.of(
+        new Trend(
+            points.size(),
+            slope,
+            meanY.doubleValue() - slope * meanX.doubleValue(),
+            residual / Math.sqrt(squares),
+            residual,
+            meanX.doubleValue(),
+            squares));
+  }
+
+  private static double less(BigFraction value, BigFraction mean) {
+    return value.subtract(mean).doubleValue();
   }
 
   /** y on the line. */

@@ -33,19 +33,15 @@ public final class UnusualChill {
    */
   public static List<Notice> notices(Night night) {
     var recent = night.asOf().toLocalDate().minusDays(DAYS);
-    var notices = new ArrayList<Notice>();
-    for (var series : ShrinkSeries.of(night)) {
-      var charted =
-          series.points().stream()
-              .map(ShrinkSeries.Point::balance)
-              .filter(balance -> balance.shares().chillShrink().isPresent())
-              .toList();
-      charted.stream()
-          .filter(body -> !killed(body).isBefore(recent))
-          .flatMap(body -> notice(body, charted).stream())
-          .forEach(notices::add);
-    }
-    return notices;
+    var charted =
+        ShrinkSeries.of(night).stream()
+            .map(ShrinkSeries.Point::body)
+            .filter(body -> body.shares().chillShrink().isPresent())
+            .toList();
+    return charted.stream()
+        .filter(body -> !killed(body).isBefore(recent))
+        .flatMap(body -> notice(body, charted).stream())
+        .toList();
   }
 
   private static LocalDate killed(BodyBalance balance) {
@@ -56,6 +52,7 @@ public final class UnusualChill {
     var shrink = body.shares().chillShrink().orElseThrow();
     var observations = new ArrayList<Observation>();
     charted.stream()
+        .filter(other -> other.body().species() == body.body().species())
         .filter(other -> killed(other).isBefore(killed(body)))
         .filter(other -> !killed(other).isBefore(killed(body).minusMonths(MONTHS_BEFORE)))
         .forEach(other -> observations.add(observation(other.shares().chillShrink().get())));

@@ -1,2 +1,2 @@
-/** Control charts, samples and lines: the only package that uses the statistics library. */
+/** Control charts, means and lines: the only package that uses the statistics library. */
 package gambrel.insight.statistics;

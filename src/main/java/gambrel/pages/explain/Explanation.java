@@ -6,14 +6,17 @@ import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.RailWeights;
 import gambrel.trade.decision.Reason;
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Outcome;
-import java.math.BigDecimal;
+import gambrel.trade.shop.Release;
+import gambrel.trade.weighing.SetAside;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Traces every figure of a body to file, line and ticket. */
@@ -30,12 +33,11 @@ public final class Explanation {
     this.lines = new Lines(night.ledger().corrections());
   }
 
-  /** The explanation of a body; empty if the shop has no such body. */
-  public static Optional<List<String>> of(Night night, String body) {
-    return of(night, LikelyCauses.NONE, body);
-  }
-
-  /** As above, with what probably went wrong. */
+  /**
+   * The explanation of a body; empty if the shop has no such body.
+   *
+   * @param causes what probably went wrong
+   */
   public static Optional<List<String>> of(Night night, LikelyCauses causes, String body) {
     return Optional.ofNullable(night.bodies().get(body))
         .map(account -> new Explanation(night, account).lines(causes.of(body)));
@@ -50,7 +52,7 @@ public final class Explanation {
     pieces();
     balance.batches().forEach(this::batch);
     account.customers().forEach(c -> new CustomerExplanation(night, account, lines, c).add());
-    new PaperExplanation(night, account.body(), lines).add();
+    papers();
     return lines.all();
   }
 
@@ -83,11 +85,11 @@ public final class Explanation {
 
   private void rail() {
     lines.heading("On the rail");
-    lines.weight("live", account.body().liveWeight(), "bodies.csv, live_weight");
+    lines.figure("live", account.body().liveWeight(), "bodies.csv, live_weight");
     step("hot", balance.hot(), balance.rail().hot());
     step("cold", balance.cold(), balance.rail().cold());
     step("aged", balance.rail().aged().weight(), balance.rail().aged());
-    lines.weight(
+    lines.figure(
         "boning",
         balance.boning(),
         balance.fromBlock()
@@ -98,32 +100,32 @@ public final class Explanation {
 
   private void step(String name, Optional<Weight> weight, RailWeights weights) {
     String formula = "sum of the standing " + name + " weights";
-    lines.weight(name, weight, formula, weights.weighings());
+    lines.figure(name, weight, formula, weights.weighings());
   }
 
   private void shrink() {
     var shares = balance.shares();
-    lines.share("dressing_pct", shares.dressing(), "hot / live");
-    lines.share(
-        "chill_shrink_pct", shares.chillShrink(), "(hot - cold - rail trim before cold) / hot");
-    lines.weighings(balance.trim().beforeCold().stream());
-    lines.share(
+    lines.figure("dressing_pct", shares.dressing(), "hot / live");
+    lines.figure(
+        "chill_shrink_pct",
+        shares.chillShrink(),
+        "(hot - cold - rail trim before cold) / hot",
+        balance.trim().beforeCold());
+    lines.figure(
         "ageing_shrink_pct",
         shares.ageingShrink(),
-        "(cold - aged - rail trim after cold) / cold, over the parts that were aged");
-    lines.weighings(balance.trim().afterCold().stream());
+        "(cold - aged - rail trim after cold) / cold, over the parts that were aged",
+        balance.trim().afterCold());
     boolean cut = account.body().outcome() == Outcome.CUT;
     var rail = balance.weighings().rail();
     lines.figure(
         "days_hung",
-        balance.daysHung().map(BigDecimal::valueOf),
-        cut ? "killed to the first cut" : "killed to the last rail weighing");
-    lines.weighings(
-        cut ? balance.cuts().stream().limit(1) : rail.stream().skip(Math.max(0, rail.size() - 1)));
-    lines.figure(
-        "hours_chilled",
-        balance.hoursChilled().map(hours -> Exact.round(hours, 3)),
-        "last hot to last cold weighing");
+        balance.daysHung(),
+        cut ? "killed to the first cut" : "killed to the last rail weighing",
+        cut
+            ? balance.cuts().stream().limit(1).toList()
+            : rail.subList(Math.max(0, rail.size() - 1), rail.size()));
+    lines.figure("hours_chilled", balance.hoursChilled(), "last hot to last cold weighing");
   }
 
   private void pieces() {
@@ -131,22 +133,79 @@ public final class Explanation {
       lines.heading("Pieces weighed on the block");
     }
     for (var piece : balance.pieces()) {
-      lines.weight(piece.item(), Optional.of(piece.block()), "on the block", piece.weighings());
-      lines.weight("  came of it", piece.out(), "packs, tubs and bins of it and all under it");
-      lines.weight("  loss", piece.loss(), "block - what came of it");
+      lines.figure(piece.item(), piece.block(), "on the block", piece.weighings());
+      lines.figure("  came of it", piece.out(), "packs, tubs and bins of it and all under it");
+      lines.figure("  loss", piece.loss(), "block - what came of it");
     }
   }
 
   private void batch(BatchBalance batch) {
     lines.heading("Batch " + batch.batch().id() + ", " + batch.state().id());
-    lines.weight("meat in", Optional.of(batch.meatIn()), "tubs of all bodies");
-    lines.weight("added", Optional.of(batch.added()), "added, with gain the surplus too");
-    lines.weight("out", Optional.of(batch.out()), "packs of the batch");
-    lines.weight("loss", batch.loss(), "meat in + added - out");
-    lines.weight(
+    lines.figure("meat in", batch.meatIn(), "tubs of all bodies");
+    lines.figure("added", batch.added(), "added, with gain the surplus too");
+    lines.figure("out", batch.out(), "packs of the batch");
+    lines.figure("loss", batch.loss(), "meat in + added - out");
+    lines.figure(
         "part of this body",
-        batch.isOpen() ? Optional.empty() : Optional.of(batch.partOf(account.body().id())),
+        batch.isOpen() ? Optional.empty() : batch.partOf(account.body().id()),
         "out * meat in / (meat in + added), divided by the meat put in",
         batch.weighings());
+  }
+
+  /** Releases of the body, and rows that name it and do not count for it. */
+  private void papers() {
+    lines.section(
+        "Releases",
+        night.shop().releases().stream()
+            .filter(r -> r.body().equals(account.body().id()) && !r.on().isAfter(night.asOf()))
+            .map(Explanation::words));
+    lines.section(
+        "Rows that a correction took away from it",
+        night.ledger().corrections().stream().filter(this::takesAway).map(Explanation::words));
+    lines.section(
+        "Rows set aside that name it",
+        night.ledger().setAside().stream()
+            .filter(row -> row.bodies().contains(account.body().id()))
+            .map(Explanation::words));
+  }
+
+  private static String words(Release release) {
+    return "%s by %s on %s: %s  %s"
+        .formatted(
+            release.action().name().toLowerCase(Locale.ROOT),
+            release.by(),
+            release.on().toLocalDateTime(),
+            release.reason(),
+            release.place());
+  }
+
+  /** Whether a correction voids a row of this body or gives it to another body. */
+  private boolean takesAway(AppliedCorrection applied) {
+    var correction = applied.correction();
+    if (correction.field().equals(Field.BODY.id())) {
+      return names(applied.was()) && !names(correction.value());
+    }
+    return correction.field().equals(Field.STATUS.id()) && names(applied.row().get(Field.BODY));
+  }
+
+  private boolean names(String text) {
+    return text.equals(account.body().id()) || account.body().tags().contains(text);
+  }
+
+  private static String words(AppliedCorrection applied) {
+    var row = applied.row();
+    return "%s  %s ticket %s  %s"
+        .formatted(row.place(), row.get(Field.SCALE), row.get(Field.TICKET), Lines.words(applied));
+  }
+
+  private static String words(SetAside aside) {
+    var notice = aside.notice();
+    return "%s  %s ticket %s  %s  %s"
+        .formatted(
+            notice.place(),
+            notice.scale(),
+            notice.ticket(),
+            notice.code().id(),
+            NoticeWords.ENGLISH.message(notice));
   }
 }

@@ -9,7 +9,6 @@ import gambrel.trade.rows.AppliedCorrection;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.weighing.Weighing;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -41,23 +40,44 @@ final class Lines {
     lines.add(text);
   }
 
-  void figure(String name, Optional<BigDecimal> value, String formula) {
-    String shown = value.map(BigDecimal::toPlainString).orElse("not known");
-    lines.add(String.format(Locale.ROOT, "%-26s %12s  %s", name, shown, formula).stripTrailing());
+  /** A heading and a line for each entry; nothing if there is no entry. */
+  void section(String heading, Stream<String> entries) {
+    var all = entries.toList();
+    if (!all.isEmpty()) {
+      heading(heading);
+      all.forEach(this::text);
+    }
   }
 
-  void weight(String name, Optional<Weight> value, String formula) {
-    figure(name, value.map(Weight::output), formula);
+  /** A figure and its formula; an empty figure is not known. */
+  void figure(String name, Object value, String formula) {
+    String line = String.format(Locale.ROOT, "%-26s %12s  %s", name, shown(value), formula);
+    lines.add(line.stripTrailing());
   }
 
-  /** A weight and the weighings that it is the sum of. */
-  void weight(String name, Optional<Weight> value, String formula, List<Weighing> weighings) {
-    weight(name, value, formula);
-    weighings(weighings.stream());
+  /** Weights as data files have them; shares in per cent; other numbers with three decimals. */
+  private static String shown(Object value) {
+    if (value instanceof Optional<?> perhaps) {
+      return perhaps.map(Lines::shown).orElse("not known");
+    }
+    if (value instanceof Share share) {
+      return shown(share.percent());
+    }
+    if (value instanceof BigFraction number) {
+      return Exact.round(number, 3).toPlainString();
+    }
+    return value instanceof Weight weight ? weight.output().toPlainString() : value.toString();
   }
 
-  void share(String name, Optional<Share> value, String formula) {
-    figure(name, value.map(share -> Exact.round(share.percent(), 3)), formula);
+  /** A figure and the weighings that make it, each with the corrections of its row. */
+  void figure(String name, Object value, String formula, List<Weighing> weighings) {
+    figure(name, value, formula);
+    for (var weighing : weighings) {
+      lines.add(words(weighing));
+      corrections
+          .getOrDefault(weighing.place(), List.of())
+          .forEach(applied -> lines.add(" ".repeat(18) + words(applied)));
+    }
   }
 
   /** The root of a square, such as an uncertainty. */
@@ -67,17 +87,6 @@ final class Lines {
 
   void text(String text) {
     lines.add("  " + text);
-  }
-
-  /** Weighings, each with the corrections of its row. */
-  void weighings(Stream<Weighing> weighings) {
-    weighings.forEach(
-        weighing -> {
-          lines.add(words(weighing));
-          corrections
-              .getOrDefault(weighing.place(), List.of())
-              .forEach(applied -> lines.add(" ".repeat(18) + words(applied)));
-        });
   }
 
   private static String words(Weighing w) {

@@ -5,7 +5,6 @@ import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.decision.LossLimit;
-import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
@@ -14,7 +13,7 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -23,19 +22,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Explains what came of a body, and what is missing. */
-final class OutputsExplanation {
-  private final BodyAccount account;
-  private final BodyBalance balance;
-  private final BodyWeighings weighings;
-  private final Settings settings;
-  private final Lines lines;
+record OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
+  private BodyBalance balance() {
+    return account.balance();
+  }
 
-  OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
-    this.account = account;
-    this.balance = account.balance();
-    this.weighings = balance.weighings();
-    this.settings = settings;
-    this.lines = lines;
+  private BodyWeighings weighings() {
+    return balance().weighings();
   }
 
   void add() {
@@ -43,59 +36,57 @@ final class OutputsExplanation {
     takeHome();
     leftovers();
     losses();
-    lines.share("take_home_of_hot_pct", balance.shares().takeHomeOfHot(), "take_home / hot");
-    lines.share("take_home_of_cold_pct", balance.shares().takeHomeOfCold(), "take_home / cold");
-    lines.share("meat_of_cold_pct", balance.shares().meatOfCold(), "meat_home / cold");
+    lines.figure("take_home_of_hot_pct", balance().shares().takeHomeOfHot(), "take_home / hot");
+    lines.figure("take_home_of_cold_pct", balance().shares().takeHomeOfCold(), "take_home / cold");
+    lines.figure("meat_of_cold_pct", balance().shares().meatOfCold(), "meat_home / cold");
   }
 
   private void takeHome() {
-    var outcome = balance.body().outcome();
+    var outcome = balance().body().outcome();
     var formula =
         switch (outcome) {
           case CUT -> "packs without batch and its parts of batches";
           case WHOLE -> "left as it hung: boning";
           default -> "condemned: nothing";
         };
-    lines.weight("take_home", output(Outputs::takeHome), formula);
-    if (outcome == Outcome.CUT) {
-      lines.weighings(packs(w -> !weighings.isOffal(w)));
-    }
-    lines.weight("meat_home", perhaps(Outputs::meatHome), "the same of kinds meat and trim");
-    lines.weighings(packs(weighings::isMeat));
-    lines.weight("offal", output(Outputs::offal), "packs of offal");
-    lines.weighings(packs(weighings::isOffal));
-  }
-
-  private Stream<Weighing> packs(Predicate<Weighing> which) {
-    return weighings.of(Step.PACK).stream().filter(which);
+    var packs = of(Step.PACK, w -> outcome == Outcome.CUT && !weighings().isOffal(w));
+    lines.figure("take_home", output(Outputs::takeHome), formula, packs);
+    lines.figure(
+        "meat_home",
+        perhaps(Outputs::meatHome),
+        "the same of kinds meat and trim",
+        of(Step.PACK, weighings()::isMeat));
+    var offal = of(Step.PACK, weighings()::isOffal);
+    lines.figure("offal", output(Outputs::offal), "packs of offal", offal);
   }
 
   private void leftovers() {
-    lines.weight("tub", output(Outputs::tub), "tubs that went into batches");
-    lines.weighings(weighings.of(Step.TUB).stream().filter(Weighing::inBatch));
-    lines.weight("bone", perhaps(Outputs::bone), "bins of kind bone");
-    lines.weighings(bins(Kind.BONE));
-    lines.weight("fat", perhaps(Outputs::fat), "bins of kind fat");
-    lines.weighings(bins(Kind.FAT));
-    lines.weight("waste", perhaps(Outputs::waste), "all other bins");
-    lines.weighings(bins(Kind.WASTE));
-    lines.weight(
+    var tubs = of(Step.TUB, Weighing::inBatch);
+    lines.figure("tub", output(Outputs::tub), "tubs that went into batches", tubs);
+    lines.figure("bone", perhaps(Outputs::bone), "bins of kind bone", bins(Kind.BONE));
+    lines.figure("fat", perhaps(Outputs::fat), "bins of kind fat", bins(Kind.FAT));
+    lines.figure("waste", perhaps(Outputs::waste), "all other bins", bins(Kind.WASTE));
+    lines.figure(
         "rail_trim",
         output(Outputs::railTrim),
         "taken off while it hung, contained in the above",
-        balance.trim().all());
+        balance().trim().all());
   }
 
-  private Stream<Weighing> bins(Kind kind) {
-    return weighings.of(Step.BIN).stream().filter(w -> weighings.binKind(w) == kind);
+  private List<Weighing> bins(Kind kind) {
+    return of(Step.BIN, w -> weighings().binKind(w) == kind);
+  }
+
+  private List<Weighing> of(Step step, Predicate<Weighing> which) {
+    return weighings().of(step).stream().filter(which).toList();
   }
 
   private void losses() {
-    lines.weight(
+    lines.figure(
         "cutting_loss",
         perhaps(Outputs::cuttingLoss),
         "boning - packs - tubs - bins, without offal and rail trim");
-    lines.weight(
+    lines.figure(
         "unweighed", perhaps(Outputs::unweighed), "boning - packs - tubs: no bins weighed");
     var resolution = perhaps(Outputs::resolutionSquared);
     lines.root("balance_u", resolution, "2 * root of the sum of d^2/12, over:");
@@ -106,23 +97,18 @@ final class OutputsExplanation {
         "balance_scale",
         perhaps(Outputs::permittedSquared),
         "permitted errors of these scales (OIML R 76 in service)");
-    if (waitsForLoss()) {
+    var reasons = account.decision().reasons().stream().map(reason -> reason.code());
+    if (reasons.anyMatch(c -> c == ReasonCode.LOSS_HIGH || c == ReasonCode.LOSS_NEGATIVE)) {
       limit();
     }
-    lines.weight("batch_loss", perhaps(Outputs::batchLoss), "tubs - its parts of batches");
-  }
-
-  private boolean waitsForLoss() {
-    return account.decision().reasons().stream()
-        .map(Reason::code)
-        .anyMatch(code -> code == ReasonCode.LOSS_HIGH || code == ReasonCode.LOSS_NEGATIVE);
+    lines.figure("batch_loss", perhaps(Outputs::batchLoss), "tubs - its parts of batches");
   }
 
   /** The limit of the cutting loss and the uncertainty that it may exceed the limit by. */
   private void limit() {
-    lines.weight(
+    lines.figure(
         "loss_limit",
-        Optional.of(Weight.of(LossLimit.of(settings, balance))),
+        Weight.of(LossLimit.of(settings, balance())),
         "limit.cutting_loss_pct of boning; limit.hanging_pct_per_day for days without a weighing");
     lines.root(
         "loss_u",
@@ -132,8 +118,8 @@ final class OutputsExplanation {
 
   /** The scales of the balance's equation and how often each was used. */
   private void divisions() {
-    Stream.of(balance.boningWeighings(), balance.outOfBoning())
-        .flatMap(Collection::stream)
+    Stream.of(balance().boningWeighings(), balance().outOfBoning())
+        .flatMap(List::stream)
         .map(Weighing::scale)
         .collect(Collectors.groupingBy(Scale::id, TreeMap::new, Collectors.toList()))
         .forEach(
@@ -144,10 +130,10 @@ final class OutputsExplanation {
   }
 
   private <T> Optional<T> output(Function<Outputs, T> figure) {
-    return balance.outputs().map(figure);
+    return balance().outputs().map(figure);
   }
 
   private <T> Optional<T> perhaps(Function<Outputs, Optional<T>> figure) {
-    return balance.outputs().flatMap(figure);
+    return balance().outputs().flatMap(figure);
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.pages.statement;
 
+import gambrel.pages.views.Fact;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Customer;
@@ -16,7 +17,7 @@ import java.util.stream.Collectors;
  * @param batch the batch
  * @param part the customer's part of the batch's meat; zero while the batch is open
  */
-record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
+record BatchMeat(StatementPart subject, BatchBalance batch, Weight part) {
 
   /** The batch's product or, if the shop names none, the items of its packs. */
   String name() {
@@ -25,14 +26,14 @@ record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
     }
     var items = packings().stream().map(Weighing::item).distinct().toList();
     return items.isEmpty()
-        ? subject.wording().say("batch.unnamed", batch.batch().id())
+        ? subject.say("batch.unnamed", batch.batch().id())
         : items.stream().map(subject::itemName).collect(Collectors.joining(", "));
   }
 
   /** The number of other bodies in the batch. */
   long others() {
     return batch.meatInByBody().keySet().stream()
-        .filter(body -> !body.equals(subject.body().id()) && !body.equals(Customer.SHOP))
+        .filter(body -> !body.equals(subject.body.id()) && !body.equals(Customer.SHOP))
         .count();
   }
 
@@ -48,14 +49,14 @@ record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
 
   /** The customer's packs: all of the batch; empty if the batch is divided. */
   Optional<Integer> packs() {
-    return isAlone() && subject.own().isSoleOwner()
+    return isAlone() && subject.own.isSoleOwner()
         ? Optional.of(packings().size())
         : Optional.empty();
   }
 
   /** The weight of the body's tubs in the batch. */
   Weight put() {
-    return batch.meatInOf(subject.body().id());
+    return batch.meatInOf(subject.body.id());
   }
 
   /** Whether the packs weigh more than the meat in them. */
@@ -63,17 +64,25 @@ record BatchMeat(StatementContext subject, BatchBalance batch, Weight part) {
     return !batch.isOpen() && batch.out().thousandths() > batch.meatOut().thousandths();
   }
 
-  /** Prints the weight of the packs, with everything added. */
-  String packed() {
-    return subject.total(packings());
-  }
-
-  /** What the shop lists as added to the batch; empty if it lists nothing. */
-  String added() {
-    return batch.batch().added().replace(";", ",");
-  }
-
-  private List<Weighing> packings() {
+  /** The weighings of its packs, with everything added. */
+  List<Weighing> packings() {
     return batch.weighings().stream().filter(w -> w.step() == Step.PACK).toList();
+  }
+
+  /** The meat in an open batch, and when it is due. */
+  Fact pending() {
+    var tubs =
+        subject.weighings.of(Step.TUB).stream()
+            .filter(tub -> tub.batch().equals(batch.batch().id()))
+            .toList();
+    String owner = subject.isSharer() ? "pending.batch.share" : "pending.batch";
+    String when =
+        batch
+            .batch()
+            .due()
+            .filter(day -> !batch.late())
+            .map(day -> subject.say("pending.due", subject.formats.date(day)))
+            .orElseGet(() -> subject.say("pending.late"));
+    return new Fact(name(), subject.say(owner, subject.total(tubs)) + ' ' + when);
   }
 }

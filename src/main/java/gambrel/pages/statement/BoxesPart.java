@@ -1,10 +1,11 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.CutsView;
+import gambrel.pages.views.TextTable;
 import gambrel.pages.words.Shares100;
+import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
-import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Outcome;
@@ -12,13 +13,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The table of cuts in the customer's boxes. */
+/** The tables of what the customer gets: the boxes cut by cut, and the part of the whole body. */
 final class BoxesPart extends StatementPart {
   /** Up to this many cuts are listed without group heads. */
   private static final int SHORT_LIST = 8;
 
-  private final int decimals;
+  private final int decimals = homeDecimals();
   private final List<Line> lines = new ArrayList<>();
+
+  BoxesPart(StatementPart statement) {
+    super(statement);
+  }
 
   /**
    * One line of the table.
@@ -38,16 +43,10 @@ final class BoxesPart extends StatementPart {
       Weight weight,
       boolean offal) {}
 
-  private BoxesPart(StatementContext subject) {
-    super(subject);
-    this.decimals = subject.homeDecimals();
-  }
-
-  /** The table; empty if the customer has no packs. */
-  static Optional<CutsView> of(StatementContext subject) {
-    var part = new BoxesPart(subject);
-    part.addLines();
-    return part.lines.isEmpty() ? Optional.empty() : Optional.of(part.view());
+  /** The table of cuts; empty if the customer has no packs. */
+  Optional<CutsView> boxes() {
+    addLines();
+    return Optional.of(lines).filter(all -> !all.isEmpty()).map(all -> view());
   }
 
   /**
@@ -55,13 +54,14 @@ final class BoxesPart extends StatementPart {
    * packs that name the customer come first.
    */
   private void addLines() {
-    boolean apart = subject.isSharer() && !subject.own().outright().isZero();
-    String divided = apart ? say("boxes.group.divided", subject.share()) : "";
+    boolean apart = isSharer() && !own.outright().isZero();
+    String divided = apart ? say("boxes.group.divided", share()) : "";
     if (apart) {
       addOutright(say("boxes.group.outright"));
     }
-    boolean grouped = !apart && isLong();
-    for (var line : subject.own().lines()) {
+    boolean grouped =
+        !apart && own.lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
+    for (var line : own.lines()) {
       boolean split = apart && !line.isOffal();
       add(
           grouped ? quarter(line.item()) : divided,
@@ -70,7 +70,7 @@ final class BoxesPart extends StatementPart {
           split ? line.shared() : line.weight());
     }
     String last = grouped ? say("boxes.group.other") : divided;
-    for (var batch : subject.batchMeat()) {
+    for (var batch : batchMeat()) {
       if (!batch.part().isZero()) {
         lines.add(new Line(last, batch.name(), note(batch), batch.packs(), batch.part(), false));
       }
@@ -78,9 +78,9 @@ final class BoxesPart extends StatementPart {
   }
 
   private void addOutright(String group) {
-    for (var line : subject.own().lines()) {
+    for (var line : own.lines()) {
       if (!line.isOffal()) {
-        var packs = subject.outright().stream().filter(w -> w.item().equals(line.item())).count();
+        var packs = outright().stream().filter(w -> w.item().equals(line.item())).count();
         add(group, line, Optional.of(Math.toIntExact(packs)), line.outright());
       }
     }
@@ -88,39 +88,33 @@ final class BoxesPart extends StatementPart {
 
   private void add(String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
     if (!weight.isZero()) {
-      boolean whole = line.item().equals(CutTree.ROOT) && subject.is(Outcome.WHOLE);
-      String name = whole ? say("boxes.whole") : subject.itemName(line.item());
+      boolean whole = line.item().equals(CutTree.ROOT) && is(Outcome.WHOLE);
+      String name = whole ? say("boxes.whole") : itemName(line.item());
       lines.add(new Line(group, name, "", packs, weight, line.isOffal()));
     }
   }
 
-  private boolean isLong() {
-    return subject.own().lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
-  }
-
   /** The quarter above an item in the cut tree; "other" if there is none. */
   private String quarter(String item) {
-    String quarter = "";
-    for (Item above : subject.tree().path(item)) {
-      boolean hangs = above.kind() == Kind.CARCASE && !above.parent().isEmpty();
-      if (hangs && !above.parent().equals(CutTree.ROOT)) {
-        quarter = subject.name(above);
-      }
-    }
-    return quarter.isEmpty() ? say("boxes.group.other") : quarter;
+    return tree.path(item).stream()
+        .filter(above -> above.kind() == Kind.CARCASE)
+        .filter(above -> !above.parent().isEmpty() && !above.parent().equals(CutTree.ROOT))
+        .reduce((above, below) -> below)
+        .map(this::name)
+        .orElseGet(() -> say("boxes.group.other"));
   }
 
   private String note(BatchMeat batch) {
     String note;
     if (batch.isAlone()) {
-      note = subject.sayForHead("boxes.batch.alone");
+      note = sayForHead("boxes.batch.alone");
     } else if (batch.others() > 0) {
-      note = wording.count("boxes.batch.mixed", batch.others(), formats.count(batch.others()));
+      note = wording.counted("boxes.batch.mixed", batch.others());
     } else {
       note = say("boxes.batch.shop");
     }
     return batch.hasMoreThanMeat() && batch.packs().isPresent()
-        ? say("boxes.batch.packed", note, batch.packed())
+        ? say("boxes.batch.packed", note, total(batch.packings()))
         : note;
   }
 
@@ -143,26 +137,27 @@ final class BoxesPart extends StatementPart {
   private List<CutsView.Group> groups(List<Line> cuts) {
     var shares = Shares100.tenths(cuts.stream().map(Line::weight).toList());
     var groups = new ArrayList<CutsView.Group>();
-    var rows = new ArrayList<CutsView.Row>();
     for (int i = 0; i < cuts.size(); i++) {
-      rows.add(row(cuts.get(i), cuts.size() > 1 ? formats.percentTenths(shares.get(i)) : ""));
-      boolean last = i + 1 == cuts.size();
-      if (last || !cuts.get(i + 1).group().equals(cuts.get(i).group())) {
-        groups.add(new CutsView.Group(cuts.get(i).group(), rows));
-        rows.clear();
+      var line = cuts.get(i);
+      if (i == 0 || !line.group().equals(cuts.get(i - 1).group())) {
+        groups.add(new CutsView.Group(line.group(), new ArrayList<>()));
       }
+      String share = cuts.size() > 1 ? formats.percentTenths(shares.get(i)) : "";
+      groups.get(groups.size() - 1).rows().add(row(line, share));
     }
     return groups;
   }
 
   /** A row. The weight of a body left whole has the decimals of the rail scale. */
   private CutsView.Row row(Line line, String share) {
-    boolean hung = subject.is(Outcome.WHOLE) && !line.offal();
+    boolean hung = is(Outcome.WHOLE) && !line.offal();
     return new CutsView.Row(
         line.name(),
         line.note(),
         line.packs().map(formats::count).orElse(""),
-        formats.bareWeight(line.weight(), hung ? subject.hungDecimals(line.weight()) : decimals),
+        formats.bareWeight(
+            line.weight(),
+            hung ? WeightDecimals.fitting(hungDecimals(), List.of(line.weight())) : decimals),
         share);
   }
 
@@ -179,16 +174,43 @@ final class BoxesPart extends StatementPart {
 
   private List<String> notes(boolean offalOutside) {
     var notes = new ArrayList<String>();
-    boolean divided = subject.isSharer() && subject.is(Outcome.CUT);
+    boolean divided = isSharer() && is(Outcome.CUT);
     if (divided && lines.stream().anyMatch(line -> line.packs().isEmpty())) {
       notes.add(say("boxes.divided"));
     }
-    if (subject.batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat)) {
+    if (batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat)) {
       notes.add(say("boxes.added"));
     }
     if (offalOutside) {
       notes.add(say("boxes.offal.outside"));
     }
     return notes;
+  }
+
+  /**
+   * The weights of the whole body beside those of the customer; empty for a customer who has no
+   * share, or the whole body.
+   */
+  Optional<TextTable> shares() {
+    if (!isSharer() || balance.outputs().isEmpty() || is(Outcome.CONDEMNED)) {
+      return Optional.empty();
+    }
+    var outputs = balance.outputs().get();
+    var rows = new ArrayList<List<String>>();
+    rows.add(share("shares.take_home", outputs.takeHome(), own.takeHome()));
+    var named = account.entitlements().values().stream().map(Entitlement::outright).toList();
+    if (!Weight.sum(named).isZero()) {
+      rows.add(share("shares.outright", Weight.sum(named), own.outright()));
+    }
+    if (!outputs.offal().isZero()) {
+      rows.add(share("shares.offal", outputs.offal(), own.offal()));
+    }
+    String key = is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
+    var heads = List.of("", say("shares.in_all"), say("shares.yours", share()));
+    return Optional.of(new TextTable(say(key, share()), heads, rows, ""));
+  }
+
+  private List<String> share(String label, Weight whole, Weight yours) {
+    return List.of(say(label), home(whole), home(yours));
   }
 }

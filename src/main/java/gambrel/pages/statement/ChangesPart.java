@@ -4,78 +4,78 @@ import gambrel.pages.views.TextTable;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.register.FigureNames;
-import gambrel.trade.register.Figures;
-import gambrel.trade.register.Planned;
+import gambrel.trade.register.Figures.Change;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The revision that a statement replaces, with a table of the changed figures. */
 final class ChangesPart extends StatementPart {
   private static final String OPEN = "open";
 
-  private ChangesPart(StatementContext subject) {
-    super(subject);
+  /** Figures that are printed as they are. */
+  private static final Set<String> PLAIN =
+      Set.of(
+          "share",
+          FigureNames.UNIT,
+          FigureNames.CURRENCY,
+          FigureNames.BODY + "head",
+          FigureNames.BODY + "days_hung");
+
+  ChangesPart(StatementPart statement) {
+    super(statement);
   }
 
-  /** The table; empty for a first statement. */
-  static Optional<TextTable> of(
-      StatementContext subject, Planned planned, Optional<List<Figures.Change>> changes) {
+  /**
+   * The table; empty for a first statement.
+   *
+   * @param changes the figures that differ from the replaced statement; empty if unknown
+   */
+  Optional<TextTable> table(Optional<List<Change>> changes) {
+    String remark =
+        changes.map(all -> all.isEmpty() ? "changes.none" : "").orElse("changes.unknown");
+    var heads = List.of(say("changes.item"), say("changes.was"), say("changes.now"));
     return planned
         .replaces()
         .map(
             replaced ->
-                new ChangesPart(subject)
-                    .table(
-                        subject
-                            .wording()
-                            .say(
-                                "changes.sentence",
-                                subject.formats().count(planned.revision()),
-                                subject.formats().count(replaced.revision()),
-                                subject.formats().date(replaced.issued().toLocalDate())),
-                        changes));
-  }
-
-  private TextTable table(String sentence, Optional<List<Figures.Change>> changes) {
-    var rows = changes.map(this::rows).orElse(List.of());
-    String remark = "";
-    if (changes.isEmpty() || changes.get().isEmpty()) {
-      remark = ' ' + say(changes.isEmpty() ? "changes.unknown" : "changes.none");
-    }
-    var heads = List.of(say("changes.item"), say("changes.was"), say("changes.now"));
-    return new TextTable(sentence + remark, heads, rows, "");
+                say(
+                    "changes.sentence",
+                    formats.count(planned.revision()),
+                    formats.count(replaced.revision()),
+                    formats.date(replaced.issued().toLocalDate())))
+        .map(sentence -> remark.isEmpty() ? sentence : sentence + ' ' + say(remark))
+        .map(lead -> new TextTable(lead, heads, rows(changes.orElse(List.of())), ""));
   }
 
   /** One row for each name: packs and weight of a cut share a row. */
-  private List<List<String>> rows(List<Figures.Change> changes) {
-    Map<String, List<Figures.Change>> byLabel = new LinkedHashMap<>();
-    for (var change : changes) {
-      if (!isTwice(change)) {
-        byLabel.computeIfAbsent(label(change.name()), l -> new ArrayList<>()).add(change);
-      }
-    }
+  private List<List<String>> rows(List<Change> changes) {
+    var byLabel =
+        changes.stream()
+            .filter(change -> !isTwice(change))
+            .collect(
+                Collectors.groupingBy(
+                    change -> label(change.name()), LinkedHashMap::new, Collectors.toList()));
     var rows = new ArrayList<List<String>>();
     byLabel.forEach(
         (label, list) ->
-            rows.add(
-                List.of(
-                    label, values(list, Figures.Change::was), values(list, Figures.Change::now))));
+            rows.add(List.of(label, values(list, Change::was), values(list, Change::now))));
     return rows;
   }
 
   /** Whether a change repeats another: a sole owner's take-home is that of the body. */
-  private boolean isTwice(Figures.Change change) {
-    return subject.own().isSoleOwner()
-        && change.name().equals(FigureNames.BODY + FigureNames.TAKE_HOME);
+  private boolean isTwice(Change change) {
+    return own.isSoleOwner() && change.name().equals(FigureNames.BODY + FigureNames.TAKE_HOME);
   }
 
   /** The values of one row, packs before weight. */
-  private String values(List<Figures.Change> changes, Function<Figures.Change, String> which) {
+  private String values(List<Change> changes, Function<Change, String> which) {
     var texts = new ArrayList<String>();
     for (var change : changes) {
       String value = which.apply(change);
@@ -88,30 +88,29 @@ final class ChangesPart extends StatementPart {
   }
 
   private String label(String name) {
-    String id = name.substring(name.indexOf(':') + 1);
-    if (name.startsWith(FigureNames.ITEM) || name.startsWith(FigureNames.PACKS)) {
-      return subject.itemName(id);
-    }
-    if (name.startsWith(FigureNames.BATCH)) {
-      return subject.batchName(id);
-    }
-    if (name.startsWith(FigureNames.BATCH_BODIES)) {
-      return say("changes.bodies", subject.batchName(id));
-    }
-    String key = "figure." + (name.startsWith(FigureNames.BODY) ? "body." : "") + id;
-    return wording.words().has(key) ? say(key) : id;
+    int id = name.indexOf(':') + 1;
+    String rest = name.substring(id);
+    String kind = name.substring(0, id);
+    return switch (kind) {
+      case FigureNames.ITEM, FigureNames.PACKS -> itemName(rest);
+      case FigureNames.BATCH -> batchName(rest);
+      case FigureNames.BATCH_BODIES -> say("changes.bodies", batchName(rest));
+      default -> {
+        String key = "figure." + (kind.equals(FigureNames.BODY) ? "body." : "") + rest;
+        yield wording.words().has(key) ? say(key) : rest;
+      }
+    };
   }
 
-  private String text(Figures.Change change, String value) {
+  private String text(Change change, String value) {
     String name = change.name();
     if (name.startsWith(FigureNames.PACKS)) {
-      long packs = Long.parseLong(value);
-      return wording.count("changes.packs", packs, formats.count(packs));
+      return wording.counted("changes.packs", Long.parseLong(value));
     }
     if (name.endsWith("_pct")) {
       return formats.percent(new BigDecimal(value));
     }
-    if (isPlain(name)) {
+    if (PLAIN.contains(name) || name.startsWith(FigureNames.BATCH_BODIES)) {
       return value;
     }
     return value.equals(OPEN)
@@ -119,27 +118,17 @@ final class ChangesPart extends StatementPart {
         : formats.weight(Weight.of(new BigDecimal(value)), decimals(change));
   }
 
-  private static boolean isPlain(String name) {
-    return name.startsWith(FigureNames.BATCH_BODIES)
-        || name.equals("share")
-        || name.equals(FigureNames.UNIT)
-        || name.equals(FigureNames.CURRENCY)
-        || name.equals(FigureNames.BODY + "head")
-        || name.equals(FigureNames.BODY + "days_hung");
-  }
-
   /**
    * The decimals of a weight: those of the page for what goes home, else as many as the weight
    * needs.
    */
-  private int decimals(Figures.Change change) {
-    var weights = new ArrayList<Weight>();
-    for (var value : List.of(change.was(), change.now())) {
-      if (!value.isEmpty() && !value.equals(OPEN)) {
-        weights.add(Weight.of(new BigDecimal(value)));
-      }
-    }
-    int least = change.name().startsWith(FigureNames.BODY) ? 0 : subject.homeDecimals();
-    return WeightDecimals.fitting(least, weights);
+  private int decimals(Change change) {
+    var weights =
+        Stream.of(change.was(), change.now())
+            .filter(value -> !value.isEmpty() && !value.equals(OPEN))
+            .map(value -> Weight.of(new BigDecimal(value)))
+            .toList();
+    return WeightDecimals.fitting(
+        change.name().startsWith(FigureNames.BODY) ? 0 : homeDecimals(), weights);
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.pages.statement;
 
+import gambrel.pages.views.Answer;
 import gambrel.pages.views.ChargesView;
 import gambrel.trade.account.Bill;
 import gambrel.trade.account.CustomerMoney;
@@ -17,67 +18,99 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** The charges, and below them tax, total, payments and the amount due. */
+/** What the customer owes: the answer, and the table of charges, tax and payments. */
 final class ChargesPart extends StatementPart {
   private static final int QUANTITY_DECIMALS = 3;
 
-  private final CustomerMoney money;
-  private final List<ChargesView.Sum> sums = new ArrayList<>();
+  private final CustomerMoney money = night.money(account, own.customer());
+  private final List<Bill.Line> bill = account.bill().linesOf(own.customer());
+  private final boolean included = settings.taxIncluded();
 
-  private ChargesPart(StatementContext subject) {
-    super(subject);
-    this.money = subject.money();
+  ChargesPart(StatementPart statement) {
+    super(statement);
   }
 
-  /** The table; empty for a customer without a share, or if it would have no line. */
-  static Optional<ChargesView> of(StatementContext subject) {
-    if (subject.isOutrightOnly()) {
-      return Optional.empty();
+  /** Answers "What do I owe?". */
+  Answer owed() {
+    return own.isOutrightOnly()
+        ? answer("owe.question", say("owe.free.lead"), List.of(say("owe.outright")))
+        : answer("owe.question", due(), explained());
+  }
+
+  private String due() {
+    int sign = money.due().compareTo(Money.ZERO);
+    if (sign > 0) {
+      return say("owe.due.lead", formats.money(money.due()));
     }
-    var view = new ChargesPart(subject).view();
-    return view.rows().isEmpty() && view.sums().size() < 2 && view.notes().isEmpty()
-        ? Optional.empty()
-        : Optional.of(view);
+    if (sign < 0) {
+      return say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
+    }
+    return say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
+  }
+
+  private List<String> explained() {
+    var lines = new ArrayList<String>();
+    if (!bill.isEmpty()) {
+      lines.add(charged());
+    }
+    unknown().ifPresent(lines::add);
+    if (!money.paid().equals(Money.ZERO)) {
+      lines.add(say("owe.payments", formats.money(money.paid())));
+    }
+    if (isSharer() && !lines.isEmpty()) {
+      lines.add(say("owe.part", share()));
+    }
+    return lines;
+  }
+
+  private String charged() {
+    String total = formats.money(money.total());
+    String tax = formats.money(money.tax());
+    if (money.tax().equals(Money.ZERO)) {
+      return say("owe.charges", total);
+    }
+    return included
+        ? say("owe.charges.included", total, tax, taxName())
+        : say("owe.charges.tax", formats.money(money.net()), taxName(), tax);
   }
 
   /** The shop's name for its tax. */
-  static String taxName(StatementContext subject) {
-    String name = subject.settings().taxName();
-    return name.isEmpty() ? subject.wording().say("charges.tax.unnamed") : name;
+  private String taxName() {
+    return settings.taxName().isEmpty() ? say("charges.tax.unnamed") : settings.taxName();
   }
 
   /** A sentence that names the charges with unknown quantity; empty if there are none. */
-  static Optional<String> unknown(StatementContext subject) {
-    var unknown = subject.account().bill().unknown();
+  private Optional<String> unknown() {
+    var unknown = account.bill().unknown();
     var names = unknown.stream().map(Charge::description).collect(Collectors.joining(", "));
-    return unknown.isEmpty()
-        ? Optional.empty()
-        : Optional.of(subject.wording().say("charges.unknown", names));
+    return unknown.isEmpty() ? Optional.empty() : Optional.of(say("charges.unknown", names));
   }
 
-  private ChargesView view() {
-    var lines =
-        subject.account().bill().linesOf(subject.customer()).stream()
-            .filter(line -> !line.amount().equals(Money.ZERO))
-            .toList();
-    boolean shared = subject.isSharer();
+  /** The table; empty for a customer without a share, or if it would have no line. */
+  Optional<ChargesView> table() {
+    var lines = bill.stream().filter(line -> !line.amount().equals(Money.ZERO)).toList();
+    var sums = sums();
     var notes = new ArrayList<String>();
-    if (shared && !lines.isEmpty()) {
+    if (isSharer() && !lines.isEmpty()) {
       notes.add(say("charges.part"));
     }
-    unknown(subject).ifPresent(notes::add);
-    return new ChargesView(
-        shared ? say("charges.yours", subject.share(), formats.currency()) : formats.currency(),
-        shared ? say("charges.in_all") : "",
-        lines.stream().map(this::row).toList(),
-        sums(),
-        notes);
+    unknown().ifPresent(notes::add);
+    if (own.isOutrightOnly() || lines.isEmpty() && sums.size() < 2 && notes.isEmpty()) {
+      return Optional.empty();
+    }
+    String currency = formats.currency();
+    return Optional.of(
+        new ChargesView(
+            isSharer() ? say("charges.yours", share(), currency) : currency,
+            isSharer() ? say("charges.in_all") : "",
+            lines.stream().map(this::row).toList(),
+            sums,
+            notes));
   }
 
   private ChargesView.Row row(Bill.Line line) {
-    var part = line.parts().get(subject.customer());
-    boolean whole = subject.isSharer() && line.charge().basis() != Charge.Basis.SHARE;
-    boolean included = subject.settings().taxIncluded();
+    var part = line.parts().get(own.customer());
+    boolean whole = isSharer() && line.charge().basis() != Charge.Basis.SHARE;
     return new ChargesView.Row(
         line.charge().description(),
         quantity(line),
@@ -117,57 +150,46 @@ final class ChargesPart extends StatementPart {
 
   /** Tax, total, payments and the amount due. */
   private List<ChargesView.Sum> sums() {
-    boolean included = subject.settings().taxIncluded();
+    var sums = new ArrayList<ChargesView.Sum>();
     var rates = taxByRate();
     if (!included && !rates.isEmpty()) {
-      add(say("charges.net"), money.net());
-      rates.forEach((rate, tax) -> add(taxLabel(rate), tax));
+      sums.add(sum(say("charges.net"), money.net()));
+      rates.forEach((rate, tax) -> sums.add(sum(taxLabel(rate), tax)));
     }
-    var payments = payments();
+    var payments = night.payments(own.customer(), body.id());
     if (!rates.isEmpty() || !payments.isEmpty()) {
-      add(say("charges.total"), money.total());
+      sums.add(sum(say("charges.total"), money.total()));
     }
     if (included) {
-      rates.forEach((rate, tax) -> add(say("charges.tax.included", taxLabel(rate)), tax));
+      rates.forEach((rate, tax) -> sums.add(sum(say("charges.tax.included", taxLabel(rate)), tax)));
     }
-    for (var payment : payments) {
-      String date = formats.date(payment.date());
-      add(say("charges.paid", date), Money.ZERO.minus(payment.amount()));
-    }
-    due();
+    payments.stream()
+        .sorted(Comparator.comparing(Payment::date))
+        .map(p -> sum(say("charges.paid", formats.date(p.date())), Money.ZERO.minus(p.amount())))
+        .forEach(sums::add);
+    boolean credit = money.due().compareTo(Money.ZERO) < 0;
+    var due = credit ? Money.ZERO.minus(money.due()) : money.due();
+    String label = say(credit ? "charges.credit" : "charges.due");
+    sums.add(new ChargesView.Sum(label, formats.bareMoney(due), true));
     return sums;
   }
 
-  private void due() {
-    boolean credit = money.due().compareTo(Money.ZERO) < 0;
-    var amount = credit ? Money.ZERO.minus(money.due()) : money.due();
-    sums.add(
-        new ChargesView.Sum(
-            say(credit ? "charges.credit" : "charges.due"), formats.bareMoney(amount), true));
-  }
-
-  private void add(String label, Money amount) {
-    sums.add(new ChargesView.Sum(label, formats.bareMoney(amount), false));
+  private ChargesView.Sum sum(String label, Money amount) {
+    return new ChargesView.Sum(label, formats.bareMoney(amount), false);
   }
 
   private String taxLabel(BigDecimal rate) {
-    return say("charges.tax", taxName(subject), formats.percent(rate));
+    return say("charges.tax", taxName(), formats.percent(rate));
   }
 
   private TreeMap<BigDecimal, Money> taxByRate() {
     var rates = new TreeMap<BigDecimal, Money>();
-    for (var line : subject.account().bill().linesOf(subject.customer())) {
+    for (var line : bill) {
       var rate = line.charge().taxPercent().stripTrailingZeros();
       if (rate.signum() != 0) {
-        rates.merge(rate, line.parts().get(subject.customer()).tax(), Money::plus);
+        rates.merge(rate, line.parts().get(own.customer()).tax(), Money::plus);
       }
     }
     return rates;
-  }
-
-  private List<Payment> payments() {
-    return subject.night().payments(subject.customer(), subject.body().id()).stream()
-        .sorted(Comparator.comparing(Payment::date))
-        .toList();
   }
 }

@@ -3,117 +3,86 @@ package gambrel.pages.statement;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.Shares100;
+import gambrel.pages.words.WeightDecimals;
+import gambrel.trade.balance.BodyFigures.Shares;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Settings.Bins;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The flow chart: the weights of the whole body from alive to the boxes. */
 final class FlowPart extends StatementPart {
-  private final Weight longest;
+  private final Optional<Weight> hot = balance.hot();
+  private final Optional<Weight> cold = balance.cold();
+  private final Weight boning = balance.boning().orElse(Weight.ZERO);
+  private final Shares shares = balance.shares();
+
+  /** The live weight; empty if the hot weight is unknown or not below it. */
+  private final Optional<Weight> live =
+      body.liveWeight().filter(w -> hot.filter(h -> h.compareTo(w) < 0).isPresent());
+
+  private final String ofLive = body.liveGuessed() ? "flow.of.live.guessed" : "flow.of.live";
   private final List<FlowView.Row> bars = new ArrayList<>();
 
-  private FlowPart(StatementContext subject, Weight longest) {
-    super(subject);
-    this.longest = longest;
+  FlowPart(StatementPart statement) {
+    super(statement);
   }
 
   /** The chart; empty before the first end product, and for a customer without a share. */
-  static Optional<FlowView> of(StatementContext subject) {
-    boolean shown =
-        !subject.isOutrightOnly()
-            && !subject.is(Outcome.CONDEMNED)
-            && subject.outputs().isPresent()
-            && subject.balance().boning().filter(w -> !w.isZero()).isPresent();
-    return shown ? Optional.of(new FlowPart(subject, longest(subject)).view()) : Optional.empty();
-  }
-
-  private static Weight longest(StatementContext subject) {
-    var longest = subject.balance().boning().orElseThrow();
-    for (var other : List.of(live(subject), subject.balance().hot(), subject.balance().cold())) {
-      longest = other.isPresent() && other.get().compareTo(longest) > 0 ? other.get() : longest;
+  Optional<FlowView> chart() {
+    if (own.isOutrightOnly()
+        || is(Outcome.CONDEMNED)
+        || balance.outputs().isEmpty()
+        || boning.isZero()) {
+      return Optional.empty();
     }
-    return longest;
-  }
-
-  /** The live weight; empty if the hot weight is unknown or not below it. */
-  private static Optional<Weight> live(StatementContext subject) {
-    var hot = subject.balance().hot();
-    return subject
-        .body()
-        .liveWeight()
-        .filter(live -> hot.filter(h -> h.compareTo(live) < 0).isPresent());
-  }
-
-  private FlowView view() {
     dressing();
     chilling();
     hanging();
-    if (subject.is(Outcome.WHOLE)) {
-      var home = subject.balance().boning().orElseThrow();
-      bar(Kind.HOME, "flow.home", Weight.ZERO, home, subject.hung(home), "");
+    if (is(Outcome.WHOLE)) {
+      bar(Kind.HOME, "flow.home", Weight.ZERO, boning, hung(boning), "");
     } else {
       boning();
     }
-    return new FlowView(bars, FlowNotes.of(subject));
+    return Optional.of(new FlowView(bars, notes()));
   }
 
   private void dressing() {
-    var live = live(subject);
-    if (live.isEmpty()) {
-      return;
+    if (live.isPresent()) {
+      var weight = live.get();
+      var lost = shares.dressing().orElseThrow().rest();
+      String stage = body.liveGuessed() ? "flow.live.guessed" : "flow.live";
+      bar(Kind.STAGE, stage, Weight.ZERO, weight, live(weight), "");
+      String label = isSkinned() ? "flow.dressing" : "flow.dressing.pork";
+      off(Kind.LOST, label, hot.orElseThrow(), lost.part(), share(ofLive, lost));
     }
-    boolean guessed = subject.body().liveGuessed();
-    var hot = subject.balance().hot().orElseThrow();
-    var lost = subject.balance().shares().dressing().orElseThrow().rest();
-    String stage = guessed ? "flow.live.guessed" : "flow.live";
-    bar(Kind.STAGE, stage, Weight.ZERO, live.get(), subject.live(live.get()), "");
-    off(
-        Kind.LOST,
-        subject.isSkinned() ? "flow.dressing" : "flow.dressing.pork",
-        hot,
-        lost.part(),
-        share(guessed ? "flow.of.live.guessed" : "flow.of.live", lost));
   }
 
   private void chilling() {
-    var balance = subject.balance();
-    if (balance.hot().isEmpty()) {
-      return;
-    }
-    var hot = balance.hot().get();
-    String ofLive = subject.body().liveGuessed() ? "flow.of.live.guessed" : "flow.of.live";
-    String of =
-        live(subject)
-            .flatMap(live -> balance.shares().dressing())
-            .map(dressing -> share(ofLive, dressing))
-            .orElse("");
-    stage("flow.hot", hot, of);
-    var shrink = balance.shares().chillShrink();
-    if (shrink.isPresent()) {
+    if (hot.isPresent()) {
+      var dressed = live.flatMap(weight -> shares.dressing());
+      stage("flow.hot", hot.get(), dressed.map(share -> share(ofLive, share)).orElse(""));
       var trimmed = balance.figures().weights().trimmedBeforeCold();
-      shrunk("flow.chill", "flow.of.hot", shrink.get(), trimmed, balance.cold().orElseThrow());
+      shares
+          .chillShrink()
+          .ifPresent(s -> shrunk("flow.chill", "flow.of.hot", s, trimmed, cold.orElseThrow()));
     }
   }
 
   private void hanging() {
-    var balance = subject.balance();
-    var shrink = balance.shares().ageingShrink();
-    if (balance.cold().isEmpty() || shrink.isEmpty()) {
-      return;
+    var shrink = shares.ageingShrink();
+    if (cold.isPresent() && shrink.isPresent()) {
+      var ofHot = shares.coldOfHot().map(share -> share("flow.of.hot", share));
+      stage("flow.cold", cold.get(), ofHot.orElse(""));
+      var trimmed = balance.figures().weights().trimmedAfterCold();
+      shrunk("flow.ageing", "flow.of.cold", shrink.get(), trimmed, boning);
     }
-    var cold = balance.cold().get();
-    var boning = balance.boning().orElseThrow();
-    stage(
-        "flow.cold",
-        cold,
-        balance.shares().coldOfHot().map(share -> share("flow.of.hot", share)).orElse(""));
-    var trimmed = balance.figures().weights().trimmedAfterCold();
-    shrunk("flow.ageing", "flow.of.cold", shrink.get(), trimmed, boning);
   }
 
   /** Adds the rail trim and the shrink of a step, down to the weight {@code left}. */
@@ -126,34 +95,64 @@ final class FlowPart extends StatementPart {
   }
 
   private void boning() {
-    var boning = subject.balance().boning().orElseThrow();
     stage("flow.boning", boning, formats.percentTenths(1000));
-    var parts = BoningParts.of(subject);
-    var shares = Shares100.tenths(parts.stream().map(part -> printed(part.weight())).toList());
-    int decimals = BoningParts.decimals(subject, parts);
+    var parts = parts();
+    var weights = parts.stream().map(Part::weight).toList();
+    var tenths =
+        Shares100.tenths(weights.stream().map(w -> Weight.ofThousandths(w.thousandths())).toList());
+    // As many decimals as let the parts add up as printed.
+    int least = Math.max(decimals(weighings.out()), homeDecimals());
+    int decimals = WeightDecimals.fitting(least, weights);
     var left = Weight.ZERO;
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
       String text = formats.weight(part.weight(), decimals);
-      bar(
-          part.kind(),
-          part.label(),
-          left,
-          part.weight(),
-          text,
-          formats.percentTenths(shares.get(i)));
+      String share = formats.percentTenths(tenths.get(i));
+      bar(part.kind(), part.label(), left, part.weight(), text, share);
       left = left.plus(part.weight());
     }
   }
 
+  /**
+   * A part of the weight into the boning room.
+   *
+   * @param kind the kind of its bar
+   * @param label key of its name
+   * @param weight its weight for the whole body
+   */
+  private record Part(Kind kind, String label, Weight weight) {
+    /** Converting units can leave less than the smallest printed weight. */
+    static Stream<Part> ofPrinted(Kind kind, String label, Weight weight) {
+      return Stream.of(new Part(kind, label, weight)).filter(p -> p.weight.thousandths() != 0);
+    }
+  }
+
+  /** The parts of the weight into the boning room. They add up to it. */
+  private List<Part> parts() {
+    var split = balance.figures().boningSplit().orElseThrow();
+    var outputs = balance.outputs().orElseThrow();
+    String bench = settings.bins() == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
+    return Stream.of(
+            Stream.of(new Part(Kind.HOME, "flow.home", split.home())),
+            Part.ofPrinted(Kind.HOME, "flow.pending", split.pending()),
+            Part.ofPrinted(Kind.LEFT, "flow.bone", split.bone()),
+            Part.ofPrinted(Kind.LEFT, "flow.fat", split.fat()),
+            Part.ofPrinted(Kind.LEFT, "flow.waste", split.waste()),
+            outputs.unweighed().stream().map(w -> new Part(Kind.LOST, "flow.unweighed", w)),
+            outputs.cuttingLoss().stream().map(w -> new Part(Kind.LOST, bench, w)),
+            Part.ofPrinted(Kind.LOST, "flow.batch", split.batchLoss()))
+        .flatMap(part -> part)
+        .toList();
+  }
+
   /** Adds the weight of the body at a step. */
   private void stage(String label, Weight weight, String share) {
-    bar(Kind.STAGE, label, Weight.ZERO, weight, subject.hung(weight), share);
+    bar(Kind.STAGE, label, Weight.ZERO, weight, hung(weight), share);
   }
 
   /** Adds a loss, to the right of the weight {@code left} that remains. */
   private void off(Kind kind, String label, Weight left, Weight lost, String share) {
-    bar(kind, label, left, lost, subject.hung(lost), share);
+    bar(kind, label, left, lost, hung(lost), share);
   }
 
   /** Adds a bar to scale. One that is negative or beyond the chart is a line at its place. */
@@ -163,16 +162,39 @@ final class FlowPart extends StatementPart {
     bars.add(new FlowView.Row(kind, say(label), left, right - left, text, share));
   }
 
+  /** The place of a weight on the chart, which is as long as the heaviest weight of the body. */
   private int place(Weight weight) {
+    var longest =
+        Stream.of(live, hot, cold)
+            .flatMap(Optional::stream)
+            .reduce(boning, (a, b) -> a.compareTo(b) >= 0 ? a : b);
     var place = weight.fraction().multiply(BigFraction.of(FlowView.FULL));
     return Exact.round(place.divide(longest.fraction()), 0).intValueExact();
   }
 
-  private static Weight printed(Weight weight) {
-    return Weight.ofThousandths(weight.thousandths());
-  }
-
   private String share(String key, Share share) {
     return say(key, formats.percent(share.percent()));
+  }
+
+  /** All notes below the chart as one paragraph; an empty list if there are none. */
+  private List<String> notes() {
+    var outputs = balance.outputs().orElseThrow();
+    var sentences = new ArrayList<String>();
+    if (!is(Outcome.WHOLE)) {
+      sentences.add(say("flow.base"));
+    }
+    if (!outputs.offal().isZero()) {
+      sentences.add(say("flow.offal", home(outputs.offal())));
+    }
+    if (balance.fromBlock()) {
+      sentences.add(say("flow.block"));
+    }
+    if (!outputs.railTrim().isZero()) {
+      sentences.add(say("flow.trim", total(balance.trim().all())));
+    }
+    if (shares.ageingShrink().filter(s -> !s.whole().equals(cold.orElseThrow())).isPresent()) {
+      sentences.add(say("flow.aged.parts"));
+    }
+    return sentences.isEmpty() ? List.of() : List.of(String.join(" ", sentences));
   }
 }

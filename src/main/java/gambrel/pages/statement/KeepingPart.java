@@ -1,13 +1,15 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Food;
 import gambrel.trade.cuts.Food.Span;
 import gambrel.trade.cuts.Food.Temperature;
+import gambrel.trade.cuts.Foods;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.shop.Outcome;
-import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -19,17 +21,14 @@ final class KeepingPart extends StatementPart {
   /** Age from which parts of cattle are specified risk material (9 CFR 310.22). */
   private static final int RISK_MONTHS = 30;
 
-  private KeepingPart(StatementContext subject) {
-    super(subject);
+  private final Foods foods = night.shop().foods();
+
+  KeepingPart(StatementPart statement) {
+    super(statement);
   }
 
   /** The table; empty if the sources have no advice on the customer's items. */
-  static Optional<TextTable> of(StatementContext subject) {
-    return subject.is(Outcome.CUT) ? new KeepingPart(subject).table() : Optional.empty();
-  }
-
-  private Optional<TextTable> table() {
-    var foods = subject.night().shop().foods();
+  Optional<TextTable> table() {
     var rows = kinds().stream().map(this::row).toList();
     var heads =
         List.of(
@@ -37,22 +36,17 @@ final class KeepingPart extends StatementPart {
             say("keeping.fridge", temperature(foods.fridge())),
             say("keeping.freezer", temperature(foods.freezer())),
             say("keeping.cook"));
-    return rows.isEmpty()
+    return rows.isEmpty() || !is(Outcome.CUT)
         ? Optional.empty()
         : Optional.of(new TextTable("", heads, rows, say("keeping.source")));
   }
 
   /** The kinds of food in the customer's boxes, in the order of food.csv. */
   private List<Food> kinds() {
-    var foods = subject.night().shop().foods();
-    var batched =
-        subject.batchMeat().stream()
-            .flatMap(batch -> batch.batch().weighings().stream())
-            .filter(w -> w.step() == Step.PACK)
-            .map(w -> w.item());
+    var batched = batchMeat().stream().flatMap(b -> b.packings().stream()).map(Weighing::item);
     var got = new HashSet<Food>();
-    Stream.concat(batched, subject.own().lines().stream().map(line -> line.item()))
-        .forEach(item -> foods.of(subject.tree(), item).ifPresent(got::add));
+    Stream.concat(batched, own.lines().stream().map(Entitlement.Line::item))
+        .forEach(item -> foods.of(tree, item).ifPresent(got::add));
     return foods.all().stream().filter(got::contains).toList();
   }
 
@@ -81,36 +75,33 @@ final class KeepingPart extends StatementPart {
   }
 
   private String temperature(Temperature temperature) {
-    boolean american = subject.settings().region() == Region.US;
+    boolean american = settings.region() == Region.US;
     var degrees = american ? temperature.fahrenheit() : temperature.celsius();
     return say(american ? "keeping.fahrenheit" : "keeping.celsius", formats.number(degrees));
   }
 
   /** Cautions for the end of the page, a sentence or two each. */
-  static List<String> cautions(StatementContext subject) {
-    var wording = subject.wording();
+  List<String> cautions() {
     var cautions = new ArrayList<String>();
-    String region = subject.settings().region().id();
-    if (!subject.is(Outcome.CONDEMNED)) {
-      if (mayHoldRiskMaterial(subject)) {
+    String region = settings.region().id();
+    if (!is(Outcome.CONDEMNED)) {
+      if (mayHoldRiskMaterial()) {
         var known =
-            subject
-                .body()
-                .ageMonths()
-                .map(age -> wording.say("caution.cattle.age", subject.formats().count(age)))
-                .orElseGet(() -> wording.say("caution.cattle.unknown"));
-        cautions.add(known + ' ' + wording.say("caution.cattle." + region));
+            body.ageMonths()
+                .map(age -> say("caution.cattle.age", formats.count(age)))
+                .orElseGet(() -> say("caution.cattle.unknown"));
+        cautions.add(known + ' ' + say("caution.cattle." + region));
       }
-      cautions.add(wording.say("caution.sale." + region));
-      cautions.add(wording.say("caution.raw"));
+      cautions.add(say("caution.sale." + region));
+      cautions.add(say("caution.raw"));
     }
-    cautions.add(wording.say("caution.label"));
-    cautions.add(wording.say("caution.local"));
+    cautions.add(say("caution.label"));
+    cautions.add(say("caution.local"));
     return cautions;
   }
 
-  private static boolean mayHoldRiskMaterial(StatementContext subject) {
-    return subject.body().species() == Species.BEEF
-        && subject.body().ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
+  private boolean mayHoldRiskMaterial() {
+    return body.species() == Species.BEEF
+        && body.ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
   }
 }

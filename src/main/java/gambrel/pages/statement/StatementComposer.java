@@ -1,25 +1,33 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
+import gambrel.pages.views.DraftView;
 import gambrel.pages.views.Fact;
 import gambrel.pages.views.PageView;
 import gambrel.pages.views.ShopView;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.Wording;
+import gambrel.trade.decision.Reason;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
-import gambrel.trade.shop.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Composes the view of a customer's statement. */
-public final class StatementComposer {
+public final class StatementComposer extends StatementPart {
+  private final boolean draft;
+  private final String name;
 
-  private StatementComposer() {}
+  private StatementComposer(Night night, Planned planned, boolean draft, Wording wording) {
+    super(night, planned, wording);
+    this.draft = draft;
+    this.name = night.shop().customer(planned.customer()).name();
+  }
 
   /**
    * The view of one statement.
@@ -35,120 +43,158 @@ public final class StatementComposer {
       Optional<List<Figures.Change>> changes,
       boolean draft,
       Wording wording) {
-    String customer = planned.customer();
-    var own = planned.account().entitlements().get(customer);
-    var subject = new StatementContext(night, planned.account(), customer, own, wording);
+    return new StatementComposer(night, planned, draft, wording).view(changes);
+  }
+
+  private StatementView view(Optional<List<Figures.Change>> changes) {
+    var boxes = new BoxesPart(this);
+    var charges = new ChargesPart(this);
+    var keeping = new KeepingPart(this);
     return new StatementView(
-        page(subject, draft),
+        page(),
         wording.words().labels(),
-        shop(subject.settings()),
-        issue(subject, planned, draft),
-        name(subject),
-        AnimalPart.heading(subject),
-        AnimalPart.facts(subject),
-        subject.isOutrightOnly() ? "" : subject.body().note(),
-        draft ? Optional.of(DraftPart.of(subject, planned)) : Optional.empty(),
-        draft ? Optional.empty() : ChangesPart.of(subject, planned, changes),
-        answers(subject),
-        FlowPart.of(subject),
-        SharesPart.of(subject),
-        BoxesPart.of(subject),
-        pending(subject),
-        ChargesPart.of(subject),
-        KeepingPart.of(subject),
-        KeepingPart.cautions(subject));
+        shop(settings),
+        issue(),
+        name,
+        heading(),
+        animal(),
+        own.isOutrightOnly() ? "" : body.note(),
+        draft ? Optional.of(new DraftView(say("draft.sentence"), reasons())) : Optional.empty(),
+        draft ? Optional.empty() : new ChangesPart(this).table(changes),
+        answers(charges.owed()),
+        new FlowPart(this).chart(),
+        boxes.shares(),
+        boxes.boxes(),
+        pending(),
+        charges.table(),
+        keeping.table(),
+        keeping.cautions());
   }
 
   /** The answers to customers' questions, in the order of the page. */
-  private static List<Answer> answers(StatementContext subject) {
-    boolean condemned = subject.is(Outcome.CONDEMNED);
-    boolean owner = !subject.isOutrightOnly();
-    var answers = new ArrayList<>(List.of(PacksAnswer.of(subject), OweAnswer.of(subject)));
+  private List<Answer> answers(Answer owed) {
+    boolean condemned = is(Outcome.CONDEMNED);
+    boolean owner = !own.isOutrightOnly();
+    var boxes = new BoxAnswers(this);
+    var answers = new ArrayList<>(List.of(boxes.packs(), owed));
     if (owner && !condemned) {
-      WhyAnswer.of(subject).ifPresent(answers::add);
-      NormalAnswer.of(subject).ifPresent(answers::add);
+      new WhyAnswer(this).answer().ifPresent(answers::add);
+      new NormalAnswer(this).answer().ifPresent(answers::add);
     }
     if (!condemned) {
-      MineAnswer.of(subject).ifPresent(answers::add);
+      boxes.mine().ifPresent(answers::add);
     }
     if (owner) {
-      RestFacts.of(subject).ifPresent(answers::add);
+      new RestFacts(this).answer().ifPresent(answers::add);
     }
     return answers;
   }
 
   /** The open batches with their due dates. The last one says that a revision follows. */
-  private static List<Fact> pending(StatementContext subject) {
+  private List<Fact> pending() {
     var facts = new ArrayList<Fact>();
-    var open = subject.openBatches();
-    for (var batch : open) {
-      boolean last = facts.size() + 1 == open.size();
-      String revision = last ? ' ' + subject.wording().say("pending.revision") : "";
-      facts.add(new Fact(batch.name(), pending(subject, batch) + revision));
+    openBatches().forEach(batch -> facts.add(batch.pending()));
+    if (!facts.isEmpty()) {
+      var last = facts.remove(facts.size() - 1);
+      facts.add(new Fact(last.label(), last.text() + ' ' + say("pending.revision")));
     }
     return facts;
   }
 
-  private static String pending(StatementContext subject, BatchMeat meat) {
-    var wording = subject.wording();
-    var batch = meat.batch().batch();
-    var tubs =
-        subject.balance().weighings().of(Step.TUB).stream()
-            .filter(tub -> tub.batch().equals(batch.id()))
-            .toList();
-    String owner = subject.isSharer() ? "pending.batch.share" : "pending.batch";
-    String when =
-        batch
-            .due()
-            .filter(day -> !meat.batch().late())
-            .map(day -> wording.say("pending.due", subject.formats().date(day)))
-            .orElseGet(() -> wording.say("pending.late"));
-    return wording.say(owner, subject.total(tubs)) + ' ' + when;
+  /** The heading, which answers "Is this my animal?" together with the facts below it. */
+  private String heading() {
+    String species = say("species." + body.species().id());
+    String category = wording.category(body);
+    boolean named = !category.isEmpty() && !category.equalsIgnoreCase(species);
+    String kind = named ? say("animal.heading", species, category) : species;
+    return isMob() ? say("animal.mob", kind, formats.count(body.head())) : kind;
   }
 
-  private static String name(StatementContext subject) {
-    return subject.night().shop().customer(subject.customer()).name();
+  /**
+   * Facts about the animal. Only owners of a share see its mark, since a mark may name its owner.
+   */
+  private List<Fact> animal() {
+    boolean owner = !own.isOutrightOnly();
+    var mark = Optional.of(body.mark()).filter(text -> owner && !text.isEmpty());
+    var hung = balance.daysHung().filter(days -> owner && days > 0);
+    var share = Optional.of(share()).filter(text -> isSharer());
+    return Stream.of(
+            mark.map(text -> fact("animal.mark", text)),
+            body.killed().map(day -> fact("animal.killed", formats.day(day))),
+            Optional.of(fact("animal.number", body.id())),
+            hung.map(days -> fact("animal.hung", wording.counted("animal.hung.days", days))),
+            share.map(text -> fact("animal.share", text)))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
-  private static PageView page(StatementContext subject, boolean draft) {
-    var wording = subject.wording();
-    var settings = subject.settings();
-    String body = subject.body().id();
+  private PageView page() {
     String foot =
         settings.contact().isEmpty()
             ? settings.name()
-            : wording.say("statement.foot", settings.name(), oneLine(settings.contact()));
+            : say("statement.foot", settings.name(), oneLine(settings.contact()));
     return new PageView(
         wording.language(),
         settings.paper() == Settings.Paper.LETTER,
-        wording.say("statement.title", body, name(subject)),
-        wording.say("statement.running", settings.name(), AnimalPart.heading(subject), body),
-        draft ? wording.say("statement.draft.foot", foot) : foot);
+        say("statement.title", body.id(), name),
+        say("statement.running", settings.name(), heading(), body.id()),
+        draft ? say("statement.draft.foot", foot) : foot);
   }
 
   /** The shop's name and address lines, as every page prints them. */
   public static ShopView shop(Settings settings) {
-    var lines = new ArrayList<String>();
-    for (var text : List.of(settings.address(), settings.contact())) {
-      if (!text.isEmpty()) {
-        lines.add(oneLine(text));
-      }
-    }
-    return new ShopView(settings.name(), lines);
+    var lines = Stream.of(settings.address(), settings.contact()).filter(text -> !text.isEmpty());
+    return new ShopView(settings.name(), lines.map(StatementComposer::oneLine).toList());
   }
 
   private static String oneLine(String lines) {
     return lines.replaceAll("\\s*[;\\n]\\s*", ", ");
   }
 
-  private static List<String> issue(StatementContext subject, Planned planned, boolean draft) {
-    var wording = subject.wording();
-    if (draft) {
-      return List.of(wording.say("statement.draft.issue"));
-    }
-    var date = subject.night().asOf().toLocalDate();
-    return List.of(
-        wording.say("statement.issued", subject.formats().date(date)),
-        wording.say("statement.revision", subject.formats().count(planned.revision())));
+  private List<String> issue() {
+    return draft
+        ? List.of(say("statement.draft.issue"))
+        : List.of(
+            say("statement.issued", formats.date(night.asOf().toLocalDate())),
+            say("statement.revision", formats.count(planned.revision())));
+  }
+
+  /** The reasons why a statement is held, each as a sentence, and the statement that stands. */
+  private List<String> reasons() {
+    var stands =
+        planned
+            .replaces()
+            .map(
+                row ->
+                    say(
+                        "draft.stands",
+                        formats.count(row.revision()),
+                        formats.date(row.issued().toLocalDate())));
+    var reasons = account.decision().reasons().stream().map(this::words).distinct();
+    return Stream.concat(reasons, stands.stream()).toList();
+  }
+
+  private String words(Reason reason) {
+    String key = "draft.reason." + reason.code().id();
+    return switch (reason.code()) {
+      case RAIL_MISSING -> say(key, say("draft.rail." + reason.name()));
+      case LOSS_NEGATIVE -> say(key, weight(reason, "surplus"), weight(reason, "uncertainty"));
+      case LOSS_HIGH ->
+          say(key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
+      case HOME_LOW -> say(key, weight(reason, "home"), weight(reason, "boning"));
+      case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, batchName(reason.name()));
+      case CHARGE_UNKNOWN -> say(key, charge(reason));
+      case PARTS_MISSING, RAIL_TWICE, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
+    };
+  }
+
+  private String weight(Reason reason, String name) {
+    int decimals = Math.max(decimals(weighings.out()), decimals(balance.boningWeighings()));
+    return formats.fitting(reason.weight(name), decimals);
+  }
+
+  private static String charge(Reason reason) {
+    String description = reason.text("description");
+    return description.isEmpty() ? reason.name() : description;
   }
 }

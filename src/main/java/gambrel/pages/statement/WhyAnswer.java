@@ -9,52 +9,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** Answers "Why so much less than it weighed alive?". */
-final class WhyAnswer {
-
-  private WhyAnswer() {}
-
-  /** The answer; empty if there is no weight to compare with, or no end product yet. */
-  static Optional<Answer> of(StatementContext subject) {
-    var start = Start.of(subject);
-    var home = subject.outputs().map(Outputs::takeHome);
-    if (start.isEmpty() || home.isEmpty() || home.get().compareTo(start.get().weight()) >= 0) {
-      return Optional.empty();
-    }
-    var wording = subject.wording();
-    boolean alive = start.get().alive();
-    return Optional.of(
-        new Answer(
-            "why",
-            wording.say(alive ? "why.question" : "why.question.hot"),
-            start.get().lead(subject, home.get()),
-            lines(subject, alive),
-            List.of()));
-  }
-
-  private static List<String> lines(StatementContext subject, boolean alive) {
-    var wording = subject.wording();
-    var lines = new ArrayList<String>();
-    if (!alive) {
-      lines.add(wording.say("why.live.unknown"));
-    }
-    subject
-        .balance()
-        .shares()
-        .dressing()
-        .map(share -> subject.formats().percent(share.percent()))
-        .ifPresent(percent -> lines.add(wording.say(dressing(subject), percent)));
-    if (subject.balance().shares().chillShrink().isPresent()) {
-      lines.add(wording.say("why.water"));
-    }
-    if (subject.isSharer()) {
-      lines.add(wording.say("flow.whole"));
-    }
-    return lines;
-  }
-
-  private static String dressing(StatementContext subject) {
-    String key = subject.isSkinned() ? "why.dressing" : "why.dressing.pork";
-    return subject.body().liveGuessed() ? key + ".guessed" : key;
+final class WhyAnswer extends StatementPart {
+  WhyAnswer(StatementPart statement) {
+    super(statement);
   }
 
   /**
@@ -64,34 +21,59 @@ final class WhyAnswer {
    * @param alive whether it is the live weight
    * @param key key of the sentence that compares it with the take-home weight
    */
-  private record Start(Weight weight, boolean alive, String key) {
+  private record Start(Weight weight, boolean alive, String key) {}
 
-    static Optional<Start> of(StatementContext subject) {
-      var balance = subject.balance();
-      String live = subject.body().liveGuessed() ? "why.lead.guessed" : "why.lead";
-      return subject
-          .body()
-          .liveWeight()
-          .filter(weight -> balance.boning().isPresent())
-          .map(weight -> new Start(weight, true, live))
-          .or(() -> balance.hot().map(weight -> new Start(weight, false, "why.lead.hot")))
-          .or(() -> balance.cold().map(weight -> new Start(weight, false, "why.lead.cold")))
-          .or(() -> balance.boning().map(weight -> new Start(weight, false, "why.lead.block")))
-          .filter(start -> !subject.is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
-    }
+  /** The answer; empty if there is no weight to compare with, or no end product yet. */
+  Optional<Answer> answer() {
+    var home = balance.outputs().map(Outputs::takeHome);
+    var start = start().filter(s -> home.filter(h -> h.compareTo(s.weight()) < 0).isPresent());
+    return start.map(
+        from ->
+            answer(
+                from.alive() ? "why.question" : "why.question.hot",
+                lead(from, home.orElseThrow()),
+                lines(from.alive())));
+  }
 
-    String lead(StatementContext subject, Weight home) {
-      var wording = subject.wording();
-      String start = alive ? subject.live(weight) : subject.hung(weight);
-      if (subject.is(Outcome.WHOLE)) {
-        String whole = key.replace("why.lead", "why.lead.whole");
-        return wording.say(whole, start, subject.hung(home));
-      }
-      String sentence = wording.say(key, start, subject.home(home));
-      var put = subject.openBatches().stream().map(BatchMeat::put).toList();
-      return put.isEmpty()
-          ? sentence
-          : sentence + " " + wording.say("why.pending", subject.home(Weight.sum(put)));
+  private Optional<Start> start() {
+    String live = body.liveGuessed() ? "why.lead.guessed" : "why.lead";
+    return body.liveWeight()
+        .filter(weight -> balance.boning().isPresent())
+        .map(weight -> new Start(weight, true, live))
+        .or(() -> balance.hot().map(weight -> new Start(weight, false, "why.lead.hot")))
+        .or(() -> balance.cold().map(weight -> new Start(weight, false, "why.lead.cold")))
+        .or(() -> balance.boning().map(weight -> new Start(weight, false, "why.lead.block")))
+        .filter(start -> !is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
+  }
+
+  private String lead(Start start, Weight home) {
+    String weight = start.alive() ? live(start.weight()) : hung(start.weight());
+    if (is(Outcome.WHOLE)) {
+      return say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home));
     }
+    String sentence = say(start.key(), weight, home(home));
+    var put = openBatches().stream().map(BatchMeat::put).toList();
+    return put.isEmpty() ? sentence : sentence + " " + say("why.pending", home(Weight.sum(put)));
+  }
+
+  private List<String> lines(boolean alive) {
+    var lines = new ArrayList<String>();
+    if (!alive) {
+      lines.add(say("why.live.unknown"));
+    }
+    String dressing = isSkinned() ? "why.dressing" : "why.dressing.pork";
+    String guessed = body.liveGuessed() ? ".guessed" : "";
+    balance
+        .shares()
+        .dressing()
+        .map(share -> formats.percent(share.percent()))
+        .ifPresent(percent -> lines.add(say(dressing + guessed, percent)));
+    if (balance.shares().chillShrink().isPresent()) {
+      lines.add(say("why.water"));
+    }
+    if (isSharer()) {
+      lines.add(say("flow.whole"));
+    }
+    return lines;
   }
 }

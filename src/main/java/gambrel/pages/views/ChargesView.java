@@ -13,13 +13,6 @@ import java.util.List;
  */
 public record ChargesView(
     String money, String whole, List<Row> rows, List<Sum> sums, List<String> notes) {
-  /** Copies the lists. */
-  public ChargesView {
-    rows = List.copyOf(rows);
-    sums = List.copyOf(sums);
-    notes = List.copyOf(notes);
-  }
-
   /**
    * A charge.
    *

@@ -33,15 +33,6 @@ public record ChartView(
     List<Tick> xTicks,
     List<Tick> yTicks,
     List<String> notes) {
-  /** Copies the lists. */
-  public ChartView {
-    lines = List.copyOf(lines);
-    points = List.copyOf(points);
-    xTicks = List.copyOf(xTicks);
-    yTicks = List.copyOf(yTicks);
-    notes = List.copyOf(notes);
-  }
-
   /**
    * The plot within the drawing.
    *

@@ -22,24 +22,13 @@ public record CutsView(
     Optional<Row> total,
     Optional<Group> offal,
     List<String> notes) {
-  /** Copies the lists. */
-  public CutsView {
-    groups = List.copyOf(groups);
-    notes = List.copyOf(notes);
-  }
-
   /**
    * Cuts that lie together.
    *
    * @param title the part of the carcase, or empty
    * @param rows at least one cut
    */
-  public record Group(String title, List<Row> rows) {
-    /** Copies the rows. */
-    public Group {
-      rows = List.copyOf(rows);
-    }
-  }
+  public record Group(String title, List<Row> rows) {}
 
   /**
    * One cut.

@@ -8,9 +8,4 @@ import java.util.List;
  * @param sentence that the shop is checking it
  * @param reasons a sentence for each reason
  */
-public record DraftView(String sentence, List<String> reasons) {
-  /** Copies the reasons. */
-  public DraftView {
-    reasons = List.copyOf(reasons);
-  }
-}
+public record DraftView(String sentence, List<String> reasons) {}

@@ -13,12 +13,6 @@ import java.util.List;
  */
 public record FirstPage(
     String counted, List<Row> findings, String none, String more, List<TableView> five) {
-  /** Copies the lists. */
-  public FirstPage {
-    findings = List.copyOf(findings);
-    five = List.copyOf(five);
-  }
-
   /**
    * A finding.
    *
@@ -27,10 +21,5 @@ public record FirstPage(
    * @param next what to do
    * @param worth money, a line for each owner
    */
-  public record Row(String seen, String sure, String next, List<String> worth) {
-    /** Copies the lines. */
-    public Row {
-      worth = List.copyOf(worth);
-    }
-  }
+  public record Row(String seen, String sure, String next, List<String> worth) {}
 }

@@ -12,12 +12,6 @@ import java.util.List;
  * @param notes what the percentages are of, and what is only estimated
  */
 public record FlowView(List<Row> rows, List<String> notes) {
-  /** Copies the lists. */
-  public FlowView {
-    rows = List.copyOf(rows);
-    notes = List.copyOf(notes);
-  }
-
   /** Length of the longest bar; every bar's place and length are in these units. */
   public static final int FULL = 1000;
 

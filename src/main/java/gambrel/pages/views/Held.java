@@ -13,11 +13,6 @@ import java.util.List;
  */
 public record Held(
     String body, String customer, String reason, String advice, List<Likely> likely) {
-  /** Copies the list. */
-  public Held {
-    likely = List.copyOf(likely);
-  }
-
   /**
    * What probably went wrong.
    *
@@ -25,10 +20,5 @@ public record Held(
    * @param advice what to do about it, in words
    * @param lines rows to paste into the corrections; may be empty
    */
-  public record Likely(String evidence, String advice, List<String> lines) {
-    /** Copies the lines. */
-    public Likely {
-      lines = List.copyOf(lines);
-    }
-  }
+  public record Likely(String evidence, String advice, List<String> lines) {}
 }

@@ -35,17 +35,6 @@ public record MorningView(
     List<FileRow> files,
     FileRow fileTotal,
     List<String> notes) {
-  /** Copies the collections. */
-  public MorningView {
-    words = Map.copyOf(words);
-    story = List.copyOf(story);
-    held = List.copyOf(held);
-    todo = List.copyOf(todo);
-    issued = List.copyOf(issued);
-    files = List.copyOf(files);
-    notes = List.copyOf(notes);
-  }
-
   /**
    * A thing to do.
    *

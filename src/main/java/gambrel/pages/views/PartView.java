@@ -21,13 +21,6 @@ public record PartView(
     List<TableView> tables,
     List<String> remarks,
     List<ChartView> charts) {
-  /** Copies the lists. */
-  public PartView {
-    tables = List.copyOf(tables);
-    remarks = List.copyOf(remarks);
-    charts = List.copyOf(charts);
-  }
-
   /** A part without charts. */
   public static PartView of(String title, List<TableView> tables, List<String> remarks) {
     return new PartView(title, "wide chapter", false, false, tables, remarks, List.of());

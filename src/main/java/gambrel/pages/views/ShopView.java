@@ -8,9 +8,4 @@ import java.util.List;
  * @param name the shop's name
  * @param lines lines of address and contact; may be empty
  */
-public record ShopView(String name, List<String> lines) {
-  /** Copies the lines. */
-  public ShopView {
-    lines = List.copyOf(lines);
-  }
-}
+public record ShopView(String name, List<String> lines) {}

@@ -44,14 +44,4 @@ public record StatementView(
     List<Fact> pending,
     Optional<ChargesView> charges,
     Optional<TextTable> keeping,
-    List<String> cautions) {
-  /** Copies the collections. */
-  public StatementView {
-    words = Map.copyOf(words);
-    issue = List.copyOf(issue);
-    animal = List.copyOf(animal);
-    answers = List.copyOf(answers);
-    pending = List.copyOf(pending);
-    cautions = List.copyOf(cautions);
-  }
-}
+    List<String> cautions) {}

@@ -25,12 +25,4 @@ public record SummaryView(
     FirstPage first,
     List<String> story,
     List<Held> held,
-    List<PartView> parts) {
-  /** Copies the collections. */
-  public SummaryView {
-    words = Map.copyOf(words);
-    story = List.copyOf(story);
-    held = List.copyOf(held);
-    parts = List.copyOf(parts);
-  }
-}
+    List<PartView> parts) {}

@@ -22,13 +22,6 @@ public record TableView(
     List<String> remarks,
     boolean kept,
     String columns) {
-  /** Copies the lists. */
-  public TableView {
-    heads = heads.stream().map(List::copyOf).toList();
-    bodies = List.copyOf(bodies);
-    remarks = List.copyOf(remarks);
-  }
-
   /**
    * A cell.
    *
@@ -54,12 +47,7 @@ public record TableView(
    * @param kin whether no page break may fall between them
    * @param rows the rows
    */
-  public record Body(boolean kin, List<Row> rows) {
-    /** Copies the rows. */
-    public Body {
-      rows = List.copyOf(rows);
-    }
-  }
+  public record Body(boolean kin, List<Row> rows) {}
 
   /**
    * A row.
@@ -68,11 +56,6 @@ public record TableView(
    * @param cells its cells, from left to right
    */
   public record Row(String style, List<Cell> cells) {
-    /** Copies the cells. */
-    public Row {
-      cells = List.copyOf(cells);
-    }
-
     /** The texts of its cells. */
     public List<String> texts() {
       return cells.stream().map(Cell::text).toList();

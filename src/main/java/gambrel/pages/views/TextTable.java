@@ -10,10 +10,4 @@ import java.util.List;
  * @param rows the rows, each with a cell for each column; the first cell names the row
  * @param note the text below it; may be empty
  */
-public record TextTable(String lead, List<String> heads, List<List<String>> rows, String note) {
-  /** Copies the lists. */
-  public TextTable {
-    heads = List.copyOf(heads);
-    rows = rows.stream().map(List::copyOf).toList();
-  }
-}
+public record TextTable(String lead, List<String> heads, List<List<String>> rows, String note) {}

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -22,13 +21,7 @@ import java.util.stream.Collectors;
  * @param texts the words by key
  */
 public record Words(Map<String, String> texts) {
-
   private static final Pattern PLACE = Pattern.compile("\\{([a-z_]+|\\d)}");
-
-  /** Copies the words. */
-  public Words {
-    texts = Map.copyOf(texts);
-  }
 
   /**
    * Reads words files.
@@ -36,17 +29,17 @@ public record Words(Map<String, String> texts) {
    * @param files contents of properties files; a later file replaces words of an earlier one
    */
   public static Words of(List<String> files) {
-    var texts = new TreeMap<String, String>();
+    var read = new Properties();
     for (var file : files) {
-      var read = new Properties();
       try {
         read.load(new StringReader(file));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
-      read.stringPropertyNames().forEach(key -> texts.put(key, read.getProperty(key)));
     }
-    return new Words(texts);
+    return new Words(
+        read.stringPropertyNames().stream()
+            .collect(Collectors.toUnmodifiableMap(key -> key, read::getProperty)));
   }
 
   /** The labels that templates print. */

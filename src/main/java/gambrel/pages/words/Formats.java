@@ -13,7 +13,6 @@ import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
@@ -172,7 +171,7 @@ public final class Formats implements ValueFormat {
   /** A date and time, such as {@code 3 August 2026, 14:05}. */
   @Override
   public String moment(LocalDateTime value) {
-    return date(value.toLocalDate()) + ", " + time(value.toLocalTime());
+    return date(value.toLocalDate()) + ", " + dates.get("time").format(value);
   }
 
   /** A date for a narrow column, such as {@code 3 Aug}. */
@@ -183,11 +182,6 @@ public final class Formats implements ValueFormat {
   /** A month, such as {@code August 2026}. */
   public String month(YearMonth value) {
     return dates.get("month").format(value);
-  }
-
-  /** A time of the day, such as {@code 14:05}. */
-  public String time(LocalTime value) {
-    return dates.get("time").format(value);
   }
 
   /** A name in the middle of a sentence: its first letter is small, except in German. */

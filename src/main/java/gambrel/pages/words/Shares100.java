@@ -27,14 +27,8 @@ public final class Shares100 {
       return weights.stream().map(w -> Exact.units(w.percentOf(sum), 1)).toList();
     }
     var shares = new TreeMap<String, BigFraction>();
-    for (int i = 0; i < weights.size(); i++) {
-      shares.put(key(i), weights.get(i).fraction());
-    }
+    // Keys that sort as the weights are listed.
+    weights.forEach(w -> shares.put(String.format("%09d", shares.size()), w.fraction()));
     return new ArrayList<>(Division.divide(WHOLE, shares).values());
-  }
-
-  /** A key that sorts as the number does. */
-  private static String key(int index) {
-    return String.format("%09d", index);
   }
 }

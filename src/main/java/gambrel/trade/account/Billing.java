@@ -4,13 +4,16 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.measure.Division;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Charge;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +23,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Makes the bill of a body from the shop's price list. */
 public final class Billing {
+  /** What counts work that may not have been done at all; then the minimum is not charged. */
+  private static final Set<Charge.Basis> MAY_BE_NONE =
+      Set.of(Charge.Basis.TUB, Charge.Basis.PACKED, Charge.Basis.PACK);
+
   private final Shop shop;
 
   /** For a shop with this price list. */
@@ -54,15 +61,12 @@ public final class Billing {
     }
     var lines = new ArrayList<Bill.Line>();
     var unknown = new ArrayList<Charge>();
+    var hot = balance.hot();
     for (var charge : shop.charges()) {
-      if (!applies(charge, balance.body(), date)) {
-        continue;
-      }
-      boolean banded = charge.hotFrom().isPresent() || charge.hotTo().isPresent();
-      if (banded && balance.hot().isEmpty()) {
-        unknown.add(charge);
-      } else if (!banded || inBand(charge, balance)) {
-        Quantity.billed(charge, balance, daysHung)
+      if (applies(charge, balance.body(), date) && isInBand(charge, hot)) {
+        boolean banded = charge.hotFrom().isPresent() || charge.hotTo().isPresent();
+        quantity(charge, balance, daysHung)
+            .filter(quantity -> !banded || hot.isPresent())
             .ifPresentOrElse(
                 quantity -> lines.add(line(charge, quantity, owners)), () -> unknown.add(charge));
       }
@@ -88,10 +92,63 @@ public final class Billing {
         && charge.to().filter(to -> date.isEmpty() || to.isBefore(date.get())).isEmpty();
   }
 
-  private static boolean inBand(Charge charge, BodyBalance balance) {
-    var hot = balance.hot().orElseThrow();
-    return charge.hotFrom().filter(from -> hot.compareTo(from) < 0).isEmpty()
-        && charge.hotTo().filter(to -> hot.compareTo(to) >= 0).isEmpty();
+  /** Whether the hot weight, if it is known, lies in the band that the charge is for. */
+  private static boolean isInBand(Charge charge, Optional<Weight> hot) {
+    return hot.isEmpty()
+        || charge.hotFrom().filter(from -> hot.get().compareTo(from) < 0).isEmpty()
+            && charge.hotTo().filter(to -> hot.get().compareTo(to) >= 0).isEmpty();
+  }
+
+  /** The charged quantity, after the free quantity and the minimum; empty if it is not known. */
+  private static Optional<BigFraction> quantity(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
+    var minimum = Exact.fraction(charge.minimum());
+    boolean mayBeNone = MAY_BE_NONE.contains(charge.basis());
+    return counted(charge, balance, daysHung)
+        .map(
+            quantity -> {
+              var beyondFree = quantity.subtract(Exact.fraction(charge.free()));
+              return mayBeNone && quantity.equals(BigFraction.ZERO)
+                  ? quantity
+                  : Exact.max(Exact.max(beyondFree, BigFraction.ZERO), minimum);
+            });
+  }
+
+  private static Optional<BigFraction> counted(
+      Charge charge, BodyBalance balance, Optional<Integer> daysHung) {
+    var packs = balance.weighings().of(Step.PACK);
+    return switch (charge.basis()) {
+      case HEAD -> Optional.of(BigFraction.of(balance.body().head()));
+      case SHARE -> Optional.of(BigFraction.ONE);
+      case LIVE -> balance.body().liveWeight().map(Weight::fraction);
+      case HOT -> weight(charge, balance, balance.rail().hot().weighings());
+      case COLD -> weight(charge, balance, balance.rail().cold().weighings());
+      case BONING -> weight(charge, balance, balance.boningWeighings());
+      case DAY -> daysHung.map(BigFraction::of);
+      case TUB -> {
+        var tubs = balance.weighings().of(Step.TUB).stream().filter(Weighing::inBatch);
+        yield Optional.of(total(charge, balance, tubs.toList()));
+      }
+      case PACKED -> Optional.of(total(charge, balance, packs));
+      case PACK -> Optional.of(BigFraction.of(only(charge, balance, packs).size()));
+    };
+  }
+
+  private static Optional<BigFraction> weight(
+      Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(total(charge, balance, weighings));
+  }
+
+  private static BigFraction total(Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    return Weighing.total(only(charge, balance, weighings)).fraction();
+  }
+
+  /** The weighings of the item that is charged, or all if the charge names none. */
+  private static List<Weighing> only(Charge charge, BodyBalance balance, List<Weighing> weighings) {
+    var tree = balance.weighings().tree();
+    return weighings.stream()
+        .filter(w -> charge.item().isEmpty() || tree.isUnder(w.item(), charge.item()))
+        .toList();
   }
 
   private Bill.Line line(Charge charge, BigFraction quantity, Map<String, BigFraction> owners) {

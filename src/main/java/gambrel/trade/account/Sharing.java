@@ -2,11 +2,8 @@ package gambrel.trade.account;
 
 import gambrel.trade.account.Entitlement.BatchPart;
 import gambrel.trade.account.Entitlement.Line;
-import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
-import gambrel.trade.cuts.Item;
-import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Division;
 import gambrel.trade.measure.Weight;
@@ -49,18 +46,11 @@ public final class Sharing {
     var customers = new TreeSet<String>(ByteOrder.IDS);
     customers.addAll(owners.keySet());
     items.values().forEach(packs -> customers.addAll(packs.outright.keySet()));
-    var lines = new TreeMap<String, List<Line>>(ByteOrder.IDS);
-    items.forEach((item, packs) -> divide(item, packs, customers, lines));
-    var parts = batchParts();
     var entitlements = new TreeMap<String, Entitlement>(ByteOrder.IDS);
     for (String customer : customers) {
-      entitlements.put(
-          customer,
-          new Entitlement(
-              customer,
-              owners.getOrDefault(customer, BigFraction.ZERO),
-              lines.getOrDefault(customer, List.of()),
-              parts.getOrDefault(customer, List.of())));
+      var share = owners.getOrDefault(customer, BigFraction.ZERO);
+      var lines = items.keySet().stream().flatMap(item -> line(item, customer).stream()).toList();
+      entitlements.put(customer, new Entitlement(customer, share, lines, batchParts(customer)));
     }
     return entitlements;
   }
@@ -87,59 +77,44 @@ public final class Sharing {
     }
   }
 
-  private void divide(
-      String item, ItemPacks packs, TreeSet<String> customers, Map<String, List<Line>> lines) {
-    long total = packs.whole.orElseGet(() -> Weighing.total(packs.shared)).thousandths();
+  /** A customer's part of an item; empty if there is none. */
+  private Optional<Line> line(String item, String customer) {
+    var packs = items.get(item);
+    var outright = packs.outright.getOrDefault(customer, List.of());
     boolean nothingShared = packs.shared.isEmpty() && packs.whole.isEmpty();
-    var parts = Division.divide(total, owners);
-    for (String customer : customers) {
-      var outright = packs.outright.getOrDefault(customer, List.of());
-      boolean owns = owners.containsKey(customer) && !nothingShared;
-      if (outright.isEmpty() && !owns) {
-        continue;
-      }
-      var own = Weight.ofThousandths(Weighing.total(outright).thousandths());
-      var part = Weight.ofThousandths(parts.getOrDefault(customer, 0L));
-      lines
-          .computeIfAbsent(customer, c -> new ArrayList<>())
-          .add(new Line(item, kind(item), own.plus(part), count(customer, packs, outright), own));
-    }
-  }
-
-  private Optional<Integer> count(String customer, ItemPacks packs, List<Weighing> outright) {
-    boolean sole = BigFraction.ONE.equals(owners.get(customer));
-    if (packs.whole.isPresent()) {
+    boolean owns = owners.containsKey(customer) && !nothingShared;
+    if (outright.isEmpty() && !owns) {
       return Optional.empty();
     }
-    if (sole || packs.shared.isEmpty() || !owners.containsKey(customer)) {
-      int shared = sole ? packs.shared.size() : 0;
-      return Optional.of(outright.size() + shared);
-    }
-    return Optional.empty();
+    var kind = balance.weighings().tree().find(item).orElseThrow().kind();
+    var own = Weight.ofThousandths(Weighing.total(outright).thousandths());
+    var shared = packs.whole.orElseGet(() -> Weighing.total(packs.shared));
+    var weight = own.plus(partOf(shared, customer));
+    return Optional.of(new Line(item, kind, weight, count(customer, packs, outright), own));
   }
 
-  private Kind kind(String item) {
-    return balance.weighings().tree().find(item).map(Item::kind).orElse(Kind.WASTE);
+  /** The number of a customer's packs; empty where a part of the weight is a share. */
+  private Optional<Integer> count(String customer, ItemPacks packs, List<Weighing> outright) {
+    boolean sole = BigFraction.ONE.equals(owners.get(customer));
+    boolean shares = owners.containsKey(customer) && !packs.shared.isEmpty() && !sole;
+    return packs.whole.isPresent() || shares
+        ? Optional.empty()
+        : Optional.of(outright.size() + (sole ? packs.shared.size() : 0));
   }
 
-  private Map<String, List<BatchPart>> batchParts() {
-    var parts = new TreeMap<String, List<BatchPart>>(ByteOrder.IDS);
-    if (balance.body().outcome() != Outcome.CUT) {
-      return parts;
-    }
-    for (BatchBalance batch : balance.batches()) {
-      var part = batch.partOf(balance.body().id());
-      if (batch.isOpen()) {
-        continue;
-      }
-      Division.divide(part.thousandths(), owners)
-          .forEach(
-              (customer, weight) ->
-                  parts
-                      .computeIfAbsent(customer, c -> new ArrayList<>())
-                      .add(new BatchPart(batch.batch().id(), Weight.ofThousandths(weight))));
-    }
-    return parts;
+  /** A customer's part of a weight that is divided, in whole thousandths. */
+  private Weight partOf(Weight total, String customer) {
+    var parts = Division.divide(total.thousandths(), owners);
+    return Weight.ofThousandths(parts.getOrDefault(customer, 0L));
+  }
+
+  private List<BatchPart> batchParts(String customer) {
+    var body = balance.body();
+    return balance.batches().stream()
+        .filter(batch -> body.outcome() == Outcome.CUT && owners.containsKey(customer))
+        .filter(batch -> !batch.isOpen())
+        .map(b -> new BatchPart(b.batch().id(), partOf(b.partOf(body.id()), customer)))
+        .toList();
   }
 
   /** The packs of one item. */

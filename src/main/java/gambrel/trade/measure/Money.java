@@ -3,6 +3,7 @@ package gambrel.trade.measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Currency;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -37,6 +38,11 @@ public record Money(long minor) implements Comparable<Money> {
     return Math.max(0, currency.getDefaultFractionDigits());
   }
 
+  /** The sum of {@code amounts}. */
+  public static Money sum(Stream<Money> amounts) {
+    return amounts.reduce(ZERO, Money::plus);
+  }
+
   /** The sum of this and {@code other}. */
   public Money plus(Money other) {
     return new Money(Math.addExact(minor, other.minor));
@@ -50,6 +56,11 @@ public record Money(long minor) implements Comparable<Money> {
   /** The amount in the major unit with the currency's decimals. */
   public BigDecimal decimal(Currency currency) {
     return BigDecimal.valueOf(minor, digits(currency));
+  }
+
+  /** The amount in the major unit. */
+  public BigFraction fraction(Currency currency) {
+    return Exact.fraction(decimal(currency));
   }
 
   @Override

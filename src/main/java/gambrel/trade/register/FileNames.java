@@ -22,6 +22,7 @@ public final class FileNames {
   private static final int DIGEST = 16;
   private static final Pattern DEVICE =
       Pattern.compile("con|prn|aux|nul|(com|lpt)[0-9]", Pattern.CASE_INSENSITIVE);
+  private static final Pattern ESCAPED = Pattern.compile("[^A-Za-z0-9_-]");
   private static final Pattern CUT_ESCAPE = Pattern.compile("%.?$");
 
   private final Map<String, String> names = new HashMap<>();
@@ -68,17 +69,9 @@ public final class FileNames {
   }
 
   private static String escape(String id) {
-    var name = new StringBuilder();
-    for (byte b : id.getBytes(StandardCharsets.UTF_8)) {
-      char c = (char) (b & 0xff);
-      boolean plain =
-          c >= 'A' && c <= 'Z'
-              || c >= 'a' && c <= 'z'
-              || c >= '0' && c <= '9'
-              || c == '_'
-              || c == '-';
-      name.append(plain ? String.valueOf(c) : String.format(Locale.ROOT, "%%%02X", (int) c));
-    }
-    return name.toString();
+    var bytes = new String(id.getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+    return ESCAPED
+        .matcher(bytes)
+        .replaceAll(b -> String.format(Locale.ROOT, "%%%02X", (int) b.group().charAt(0)));
   }
 }

@@ -63,9 +63,9 @@ class ElementStringTest {
   @MethodSource("pairs")
   void printedAndTransmittedFormsSayTheSame(Map<String, String> row) {
     String sent = row.get("unbracketed_caret_is_fnc1").replace("^", GS);
-    assertEquals(parse(row.get("bracketed")).toString(), parse(sent).toString());
-    assertEquals(parse(sent).toString(), parse("]C1" + sent.substring(1)).toString());
-    assertEquals(parse(sent).toString(), parse(sent + GS).toString());
+    assertEquals(parse(row.get("bracketed")).values, parse(sent).values);
+    assertEquals(parse(sent).values, parse("]C1" + sent.substring(1)).values);
+    assertEquals(parse(sent).values, parse(sent + GS).values);
   }
 
   /** Association of identifiers and country codes are no business of a weight: lengths are. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Numbers that a shop's own scale prints, by the shop's own plan. */
 class InStorePlanTest {
   private static Optional<BarcodeContent> read(String plan, int decimals, String number) {
-    return InStorePlan.of(plan, decimals).read(number);
+    return new InStorePlan(plan, decimals).read(number);
   }
 
   private static Optional<BarcodeContent> reading(String item, String weight) {
@@ -35,7 +35,7 @@ class InStorePlanTest {
   void aVerifierConfirmsTheWeight() {
     // 4 5 6 7 has the verifier 1 in the published table.
     assertEquals(reading("4711", "4.567"), read("28IIIIVWWWWX", 3, "284711145670"));
-    var plan = InStorePlan.of("28IIIIVWWWWX", 3);
+    var plan = new InStorePlan("28IIIIVWWWWX", 3);
     assertEquals(
         "has a weight that its verifier digit does not confirm",
         ENGLISH.of(assertThrows(BadCell.class, () -> plan.read("284711245670")).why()));
@@ -44,7 +44,7 @@ class InStorePlanTest {
   @Test
   void aWrongCheckDigitIsRefused() {
     int wrong = (CheckDigits.mod10("200471101234") + 1) % 10;
-    var plan = InStorePlan.of("20IIIIIWWWWWC", 3);
+    var plan = new InStorePlan("20IIIIIWWWWWC", 3);
     assertThrows(BadCell.class, () -> plan.read("200471101234" + wrong));
   }
 
@@ -58,6 +58,6 @@ class InStorePlanTest {
   @ValueSource(
       strings = {"20IIIIIIIIIIC", "20IIIIIWWWCWW", "20IIIVVWWWWWC", "20IIIIVWWWWWWC", "WC", ""})
   void aPlanWithoutWeightOrWithMisplacedDigitsIsNone(String plan) {
-    assertThrows(IllegalArgumentException.class, () -> InStorePlan.of(plan, 3));
+    assertThrows(BadCell.class, () -> new InStorePlan(plan, 3));
   }
 }

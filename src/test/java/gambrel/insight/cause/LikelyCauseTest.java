@@ -7,13 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.night.AsOf;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
-import gambrel.trade.measure.Share;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Reckoner;
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -143,22 +139,15 @@ class LikelyCauseTest {
         ENGLISH.of(said.evidence()));
   }
 
-  /** 80 + 50 + 40 + 40 + 24 = 234 came of 196; without the second bin of bone, 194. */
   @Test
-  void aSuggestionCarriesItsCorrectionAndTheLossBeforeAndAfter() {
+  void aSuggestionCarriesItsCorrection() {
     boneTwice(3);
     var said = first("B1");
-    assertEquals(Optional.of(share(-38, 196)), said.lossBefore());
-    assertEquals(Optional.of(share(2, 196)), said.lossAfter());
     var correction = said.corrections().get(0);
     assertEquals("bench", correction.scale());
     assertEquals("8", correction.ticket());
     assertEquals("status", correction.field());
     assertEquals("void", correction.value());
-  }
-
-  private static Share share(int part, int whole) {
-    return new Share(Weight.of(BigDecimal.valueOf(part)), Weight.of(BigDecimal.valueOf(whole)));
   }
 
   @Test
@@ -322,7 +311,7 @@ class LikelyCauseTest {
     secondBody();
     var said = first("B1");
     assertEquals(Cause.WRONG_BODY, said.cause());
-    assertEquals("rail", said.scale());
+    assertEquals("rail", said.notice().scale());
     assertTrue(lines(said).get(0).contains(",body,B1,"), lines(said)::toString);
   }
 

@@ -180,7 +180,8 @@ final class Trials {
               .anyMatch(truth.tickets()::contains);
     }
     return said.cause() == truth.cause()
-        && (truth.touched() == 0 || truth.tickets().contains(said.scale() + " " + said.ticket()));
+        && (truth.touched() == 0
+            || truth.tickets().contains(said.notice().scale() + " " + said.notice().ticket()));
   }
 
   private static String scaleOf(String file) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.bodies.Products;
 import gambrel.insight.month.value.CutChoice;
-import gambrel.insight.month.value.CutChoices;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Item;
@@ -129,7 +128,7 @@ class CutValuesTest {
 
   private List<CutChoice> choices() {
     var records = Books.march(scene);
-    return new CutChoices(records.rail().items()).of(records.bodies().settled());
+    return CutChoice.of(records.bodies().settled(), records.rail().items());
   }
 
   private static List<String> ids(CutChoice.Way way) {

@@ -70,7 +70,8 @@ class EveryFindingTest {
   }
 
   private List<Finding> findings(long seed, Fault fault) {
-    return Findings.of(RoutineShop.march(folder.resolve(fault + "-" + seed), seed, fault));
+    return MonthReport.of(RoutineShop.march(folder.resolve(fault + "-" + seed), seed, fault))
+        .findings();
   }
 
   @ParameterizedTest

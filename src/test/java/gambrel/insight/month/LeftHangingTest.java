@@ -48,7 +48,7 @@ class LeftHangingTest {
   }
 
   private List<Finding> found() {
-    return Findings.of(Books.march(scene)).stream()
+    return MonthReport.of(Books.march(scene)).findings().stream()
         .filter(f -> f.kind() == FindingKind.HANGING)
         .toList();
   }

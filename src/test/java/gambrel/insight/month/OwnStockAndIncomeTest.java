@@ -4,17 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.scenes.Scene;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.nio.file.Path;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,9 +74,9 @@ class OwnStockAndIncomeTest {
   void bodiesOfASupplierAreAddedUp() {
     var line = SupplierLine.of(stock()).get(0);
     assertEquals("Hill", line.supplier());
-    assertEquals(2, line.bodies());
-    assertEquals(new Money(-2_800), line.margin());
-    assertEquals(BigFraction.of(-2_800, 200), line.marginAUnit().orElseThrow());
+    assertEquals(2, line.bodies().size());
+    assertEquals(Optional.of(new Money(-2_800)), line.margin());
+    assertEquals(Optional.of(BigFraction.of(-28, 200)), line.figure().value());
     assertTrue(line.toOthers().isEmpty(), "nobody to compare it with");
   }
 
@@ -83,7 +84,7 @@ class OwnStockAndIncomeTest {
   void bodyWithoutValuesHasNoMarginInsteadOfNothing() {
     scene.file("values.csv", "item,value,from,to", "bone,0.5,,");
     assertEquals(List.of(Optional.empty(), Optional.empty()), margins());
-    assertEquals(0, SupplierLine.of(stock()).get(0).counted());
+    assertTrue(SupplierLine.of(stock()).get(0).margin().isEmpty());
   }
 
   private List<Optional<Money>> margins() {
@@ -98,7 +99,10 @@ class OwnStockAndIncomeTest {
 
   @Test
   void findingNamesBodiesThatAreWorthLessThanTheyCost() {
-    var found = Findings.of(records()).stream().filter(f -> f.kind() == FindingKind.STOCK).toList();
+    var found =
+        MonthReport.of(records()).findings().stream()
+            .filter(f -> f.kind() == FindingKind.STOCK)
+            .toList();
     assertEquals(1, found.size());
     assertEquals(List.of("B2"), found.get(0).subjects());
     assertEquals(Optional.of(new Money(6_400)), found.get(0).money());
@@ -107,10 +111,8 @@ class OwnStockAndIncomeTest {
   /** 100 kg at 2.00 for Ann alone, tax left out: the shop's bodies bring no charge. */
   @Test
   void incomeIsOfCustomersBodiesWithoutTax() {
-    var income = Income.of(Species.BEEF, records().bodies().cut());
-    assertEquals(1, income.bodies());
-    assertEquals(new Money(20_000), income.charges());
-    assertEquals(BigFraction.of(200), income.minorAUnit().orElseThrow());
+    assertEquals(List.of(BigFraction.of(200)), income(BodyRate::money));
+    assertEquals(List.of(BigFraction.of(2)), income(BodyRate::rate));
   }
 
   @Test
@@ -124,14 +126,17 @@ class OwnStockAndIncomeTest {
             03T12:00 B5 cold carcase 100
             05T12:00 B5 pack mince 99
             """);
-    var income = Income.of(Species.BEEF, records().bodies().cut());
-    assertEquals(2, income.bodies());
-    assertEquals(new Money(30_000), income.charges());
-    assertEquals(BigFraction.of(150), income.weight());
+    assertEquals(List.of(BigFraction.of(200), BigFraction.of(100)), income(BodyRate::money));
+    assertEquals(List.of(BigFraction.of(100), BigFraction.of(50)), income(BodyRate::weight));
+  }
+
+  private List<BigFraction> income(Function<BodyRate, BigFraction> amount) {
+    var records = records();
+    return Income.of(records, records.bodies().cut()).stream().map(amount).toList();
   }
 
   @Test
-  void speciesWithoutBodiesDividesByNothing() {
-    assertTrue(Income.of(Species.GOAT, records().bodies().cut()).minorAUnit().isEmpty());
+  void noBodiesDivideByNothing() {
+    assertTrue(BodyRate.of(List.of()).isEmpty());
   }
 }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.pace.BoningIntervals;
-import gambrel.insight.month.pace.PaceLine;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.pace.Pace;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Species;
 import java.nio.file.Path;
@@ -42,11 +42,11 @@ class PaceTest {
         05T08:22 B1 block hindquarter 46
         05T08:30 B1 block hindquarter 52
         """);
-    var line = lines(Books.march(scene)).get(0);
-    assertEquals(Optional.of("Wyn"), line.boner());
-    assertEquals(3, line.month().pieces());
-    assertEquals(BigFraction.of(10), line.month().each().median());
-    assertEquals(BigFraction.of(150 * 60, 30), line.month().weightAnHour().orElseThrow());
+    var figures = figures(Books.march(scene));
+    assertEquals("hindquarter Wyn", figures.get(0).group().id());
+    assertEquals(List.of(3, 3), figures.stream().map(MonthFigure::bodies).toList());
+    assertEquals(Optional.of(BigFraction.of(10)), figures.get(0).value());
+    assertEquals(Optional.of(BigFraction.of(150 * 60, 30)), figures.get(1).value());
   }
 
   /** Ten minutes are usual, so forty are a break. */
@@ -61,8 +61,8 @@ class PaceTest {
         05T09:10 B1 block hindquarter 50
         """);
     var records = Books.march(scene);
-    assertEquals(3, lines(records).get(0).month().pieces());
-    assertEquals(1, BoningIntervals.of(records).month().breaks());
+    assertEquals(3, figures(records).get(0).bodies());
+    assertEquals(1, Pace.of(records).month().breaks());
   }
 
   @Test
@@ -73,9 +73,9 @@ class PaceTest {
         05T08:00:30 B1 block hindquarter 50
         05T08:20:00 B1 block hindquarter 50
         """);
-    var month = lines(Books.march(scene)).get(0).month();
-    assertEquals(2, month.pieces());
-    assertEquals(BigFraction.of(10), month.each().median());
+    var minutes = figures(Books.march(scene)).get(0);
+    assertEquals(2, minutes.bodies());
+    assertEquals(Optional.of(BigFraction.of(10)), minutes.value());
   }
 
   @Test
@@ -86,7 +86,8 @@ class PaceTest {
         05T08:04 B1 block rump 4
         05T08:12 B1 block hindquarter 50
         """);
-    assertEquals(BigFraction.of(12), lines(Books.march(scene)).get(0).month().each().median());
+    var minutes = figures(Books.march(scene)).get(0);
+    assertEquals(Optional.of(BigFraction.of(12)), minutes.value());
   }
 
   @Test
@@ -99,11 +100,11 @@ class PaceTest {
         06T08:10 B1 block hindquarter 50
         """);
     var records = Books.march(scene);
-    assertTrue(lines(records).isEmpty());
-    assertTrue(BoningIntervals.of(records).month().of(Species.BEEF).isEmpty());
+    assertEquals(List.of(), figures(records));
+    assertTrue(Pace.of(records).month().of(Species.BEEF).weightAnHour().isEmpty());
   }
 
-  private static List<PaceLine> lines(MonthRecords records) {
-    return PaceLine.of(records, BoningIntervals.of(records));
+  private static List<MonthFigure> figures(MonthRecords records) {
+    return Pace.of(records).figures(records);
   }
 }

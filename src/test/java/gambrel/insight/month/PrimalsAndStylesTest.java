@@ -3,7 +3,7 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.CutStyle;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.yields.Yields;
 import gambrel.scenes.Scene;
@@ -63,7 +63,6 @@ class PrimalsAndStylesTest {
         05T11:01 B2 pack mince 98
         """);
     var bodies = Books.march(scene).bodies().cut();
-    assertEquals(
-        List.of("t-bone", ""), bodies.stream().map(a -> CutStyle.of(a.balance())).toList());
+    assertEquals(List.of("t-bone", ""), bodies.stream().map(MonthBody::style).toList());
   }
 }

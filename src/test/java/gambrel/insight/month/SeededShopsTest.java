@@ -32,7 +32,7 @@ class SeededShopsTest {
     var all = new ArrayList<List<Finding>>();
     for (long seed = 1; seed <= SHOPS; seed++) {
       var records = shop.apply(folder.resolve("shop" + seed), seed);
-      all.add(Findings.of(records).stream().filter(kind).toList());
+      all.add(MonthReport.of(records).findings().stream().filter(kind).toList());
     }
     return all;
   }

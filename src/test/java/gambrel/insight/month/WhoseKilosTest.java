@@ -34,7 +34,7 @@ class WhoseKilosTest {
   }
 
   private static Finding only(MonthRecords records, FindingKind kind) {
-    var found = Findings.of(records).stream().filter(f -> f.kind() == kind).toList();
+    var found = MonthReport.of(records).findings().stream().filter(f -> f.kind() == kind).toList();
     assertEquals(1, found.size(), found::toString);
     return found.get(0);
   }
@@ -94,7 +94,7 @@ class WhoseKilosTest {
   @ParameterizedTest
   @EnumSource(Fault.class)
   void goWithTheMoneyOfOneWhoIsNamed(Fault fault) {
-    for (var finding : Findings.of(march(fault))) {
+    for (var finding : MonthReport.of(march(fault)).findings()) {
       var costs = finding.costs().stream().map(Evidence.Cost::value).toList();
       assertTrue(finding.money().map(costs::contains).orElse(costs.isEmpty()), finding::toString);
     }
@@ -104,7 +104,7 @@ class WhoseKilosTest {
   @EnumSource(Fault.class)
   void areInNoFindingAddedUp(Fault fault) {
     var records = march(fault);
-    for (var finding : Findings.of(records)) {
+    for (var finding : MonthReport.of(records).findings()) {
       var owners =
           bodies(records, finding).stream().map(Ownership::of).distinct().sorted().toList();
       boolean oneWeight =

@@ -10,6 +10,8 @@ import gambrel.insight.cause.Suggestion;
 import gambrel.night.AsOf;
 import gambrel.night.Inputs;
 import gambrel.night.NightShop;
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
@@ -43,22 +45,17 @@ class ExplanationTest {
   }
 
   private List<String> explain(String body) throws Exception {
-    return Explanation.of(night(), body).orElseThrow();
+    return Explanation.of(night(), LikelyCauses.NONE, body).orElseThrow();
   }
 
   @Test
   void tellsTheLikelyCauseWithTheLineToPaste() throws Exception {
     var suggestion =
         new Suggestion(
-            "B1",
             Cause.DOUBLE_PRESS,
+            Notice.of(NoticeCode.LIKELY_CAUSE, Phrase.of("CAUSE.CAPACITY"), Place.NONE)
+                .aboutBody("B1"),
             List.of(),
-            "",
-            "",
-            "",
-            Phrase.of("CAUSE.CAPACITY"),
-            Optional.empty(),
-            Optional.empty(),
             List.of(
                 new Correction(
                     "bench",
@@ -267,6 +264,6 @@ class ExplanationTest {
 
   @Test
   void anUnknownBodyHasNone() throws Exception {
-    assertTrue(Explanation.of(night(), "B9").isEmpty());
+    assertTrue(Explanation.of(night(), LikelyCauses.NONE, "B9").isEmpty());
   }
 }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
-import gambrel.insight.month.Findings;
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
@@ -44,7 +44,7 @@ class MonthAlarmsTest {
     assertEquals(new Evidence.Day(LocalDate.of(2026, 7, 8)), finding.evidence().get("since"));
     assertTrue(finding.money().orElseThrow().minor() > 0);
     assertTrue(
-        LossChart.of(records, Loss.CHILL).get(0).signals().stream()
+        LossChart.of(records, BodyFigure.CHILL).get(0).signals().stream()
             .anyMatch(point -> finding.subjects().contains(point.body())));
     assertTrue(found(records, FindingKind.SCALE).isEmpty());
   }
@@ -105,7 +105,7 @@ class MonthAlarmsTest {
         signals += chart.signals().size();
         beyond += (int) chart.signals().stream().filter(MonthAlarmsTest::isBeyond).count();
       }
-      shifts += (int) Findings.of(records).stream().filter(f -> isShift(f)).count();
+      shifts += (int) MonthReport.of(records).findings().stream().filter(f -> isShift(f)).count();
     }
     System.out.printf(
         "%d shops, %d points: %d beyond limits, %d with any signal, %d shifts%n",
@@ -124,13 +124,13 @@ class MonthAlarmsTest {
   }
 
   private static List<LossChart> charts(MonthRecords records) {
-    return Stream.of(Loss.CHILL, Loss.BENCH)
+    return Stream.of(BodyFigure.CHILL, BodyFigure.BENCH)
         .flatMap(loss -> LossChart.of(records, loss).stream())
         .toList();
   }
 
   private static Optional<Finding> found(MonthRecords records, FindingKind kind) {
-    return Findings.of(records).stream().filter(f -> f.kind() == kind).findFirst();
+    return MonthReport.of(records).findings().stream().filter(f -> f.kind() == kind).findFirst();
   }
 
   private static MonthRecords records(SmallShop shop) {

@@ -217,15 +217,10 @@ class MorningSheetTest {
     var night = shop.at(NOW);
     var suggestion =
         new Suggestion(
-            "B2",
             Cause.DOUBLE_PRESS,
+            Notice.of(NoticeCode.LIKELY_CAUSE, Phrase.of("CAUSE.CAPACITY"), Place.NONE)
+                .aboutBody("B2"),
             List.of(),
-            "",
-            "",
-            "",
-            Phrase.of("CAUSE.CAPACITY"),
-            Optional.empty(),
-            Optional.empty(),
             List.of(
                 new Correction(
                     "bench",

@@ -2,7 +2,7 @@ package gambrel.pages.owner;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.FindingKind;
@@ -41,7 +41,7 @@ class OwnerWordsTest {
             SIGNALS.stream().flatMap(s -> Stream.of(signal(s, "above"), signal(s, "below"))),
             Stream.of(Ownership.values()).map(o -> "worth." + o.id()),
             Stream.of(Sureness.values()).map(s -> "sure." + s.id()),
-            Stream.of(Loss.values()).map(l -> "shrink.loss." + l.id()),
+            BodyFigure.LOSSES.stream().map(l -> "shrink.loss." + l.id()),
             Stream.of(Completeness.What.values()).map(w -> "weights." + w.id()),
             Stream.of(Completeness.What.values()).map(w -> "finding.paperwork." + w.id()),
             Stream.of(Ownership.values()).map(o -> "summary." + o.id()),

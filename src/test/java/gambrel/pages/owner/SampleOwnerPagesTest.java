@@ -8,6 +8,7 @@ import gambrel.files.tables.NightTables;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.NightlyRun;
@@ -232,7 +233,8 @@ class SampleOwnerPagesTest {
 
   private static SummaryView summary(YearMonth month) {
     return SUMMARIES.computeIfAbsent(
-        month, m -> SummaryComposer.compose(night, register, m, wording));
+        month,
+        m -> SummaryComposer.compose(MonthReport.of(MonthRecords.of(night, register, m)), wording));
   }
 
   private static MorningView morning() {

@@ -1,5 +1,7 @@
 package gambrel.pages.owner;
 
+import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.night.Inputs;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.month.SummaryComposer;
@@ -40,7 +42,8 @@ public final class SmallShop {
         currency=AUD
         locale=en-AU
         unit=kg
-        zone=UTC""");
+        zone=UTC\
+        """);
     add("customers.csv", "customer,name\nc-ann,Ann Lowry\nc-bob,Bob Teasel");
     add("bodies.csv", "body,species,killed,live_weight,live_guessed,customer,outcome,head");
     add("shares.csv", "body,customer,share");
@@ -51,7 +54,8 @@ public final class SmallShop {
         "charges.csv",
         """
         charge,description,basis,price
-        kill,Slaughter,head,100""");
+        kill,Slaughter,head,100\
+        """);
     add(
         "codes.csv",
         """
@@ -62,7 +66,8 @@ public final class SmallShop {
         mince,mince,pack
         trim,trim,tub
         bone,bone,bin
-        fat,fat,bin""");
+        fat,fat,bin\
+        """);
     add("exports/day.csv", "scale,ticket,time,body,code,net,batch");
   }
 
@@ -127,7 +132,8 @@ public final class SmallShop {
   }
 
   static SummaryView summary(Night night, String month, Register register) {
-    return SummaryComposer.compose(night, register, YearMonth.parse(month), wording(night));
+    return SummaryComposer.compose(
+        MonthReport.of(MonthRecords.of(night, register, YearMonth.parse(month))), wording(night));
   }
 
   public static Wording wording(Night night) {

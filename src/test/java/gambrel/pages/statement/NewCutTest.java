@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.tables.NightTables;
-import gambrel.insight.month.bodies.CutStyle;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
@@ -118,6 +118,6 @@ class NewCutTest {
 
   @Test
   void theMonthsWayOfCutting() {
-    assertEquals("rump-skewer", CutStyle.of(shop.night().bodies().get("B1").balance()));
+    assertEquals("rump-skewer", MonthBody.of(shop.night().bodies().get("B1")).style());
   }
 }

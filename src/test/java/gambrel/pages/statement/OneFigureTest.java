@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.bench.MonthFiles;
 import gambrel.files.tables.NightTables;
 import gambrel.files.tables.Table;
+import gambrel.insight.cause.LikelyCauses;
 import gambrel.pages.explain.Explanation;
 import gambrel.pages.views.FlowView;
 import gambrel.trade.register.FigureReader;
@@ -73,7 +74,7 @@ class OneFigureTest {
   }
 
   private List<String> explained() {
-    return Explanation.of(farm.night(), "B1").orElseThrow().stream()
+    return Explanation.of(farm.night(), LikelyCauses.NONE, "B1").orElseThrow().stream()
         .map(line -> line.replaceAll(" +", " "))
         .toList();
   }

@@ -24,7 +24,7 @@ class WordKeysTest {
       Words.of(List.of(FarmShop.file("words_en.properties").orElseThrow()));
   private static final Pattern LITERAL = Pattern.compile("\"([a-z_]+(?:\\.[a-z_-]+)*\\.?)\"");
   private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([^\"]+)\"\\s*[,)]");
-  private static final Pattern COUNTED = Pattern.compile("\\bcount\\(\\s*\"([^\"]+)\"\\s*,");
+  private static final Pattern COUNTED = Pattern.compile("\\bcount(?:ed)?\\(\\s*\"([^\"]+)\"\\s*,");
 
   private static String sources() throws IOException {
     try (var files = Files.walk(SOURCES)) {

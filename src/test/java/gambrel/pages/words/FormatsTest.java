@@ -8,7 +8,6 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.Currency;
 import java.util.HashMap;
@@ -98,6 +97,6 @@ class FormatsTest {
     assertEquals("3 Sep", AUSTRALIAN.brief(date));
     assertEquals("Donnerstag 3 September 2026", GERMAN.day(date));
     assertEquals("September 2026", AUSTRALIAN.month(YearMonth.of(2026, 9)));
-    assertEquals("07:05", AUSTRALIAN.time(LocalTime.of(7, 5)));
+    assertEquals("3 September 2026, 07:05", AUSTRALIAN.moment(date.atTime(7, 5)));
   }
 }

@@ -2,12 +2,15 @@ package gambrel.insight.month.bodies;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyFigures;
+import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +45,9 @@ public enum BodyFigure {
   /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
   TRIM(b -> Share.of(trim(b), b.boning()));
 
+  /** Where a body loses weight, in the order of its way. */
+  public static final List<BodyFigure> LOSSES = List.of(CHILL, AGEING, BENCH, BATCH);
+
   /** The figures that the month compares as yields, in the order of their columns. */
   public static final List<BodyFigure> YIELDS = List.of(TAKE_HOME, BONE, FAT, TRIM);
 
@@ -66,9 +72,36 @@ public enum BodyFigure {
     return share.apply(balance);
   }
 
+  /** Whether it is of weights on the rail: then it belongs to the month of the kill. */
+  public boolean isOnRail() {
+    return this == CHILL || this == AGEING || this == DRESSING;
+  }
+
+  /** The bodies of some months with this figure: those killed in them, or those cut in them. */
+  public List<MonthBody> in(MonthBodies months) {
+    return isOnRail() ? months.killed() : months.cut();
+  }
+
+  /** Whether the figure of a body is known from weighings on the rail up to {@code day}. */
+  boolean isKnownBy(MonthBody body, LocalDate day) {
+    var times = body.balance().figures().times();
+    var last =
+        switch (this) {
+          case CHILL -> times.lastCold();
+          case AGEING -> times.lastAged();
+          default -> Optional.<LocalDate>empty();
+        };
+    return body.share(this).isPresent() && last.filter(day::isBefore).isEmpty();
+  }
+
   /** The figure of several bodies together. */
   public Ratio of(Collection<MonthBody> bodies) {
     return Ratio.sum(each(bodies));
+  }
+
+  /** The figure of the bodies of a species in some months. */
+  public Ratio of(MonthBodies months, Species species) {
+    return of(MonthBody.of(species, in(months)));
   }
 
   /** How the figure spreads over several bodies, in per cent; empty if it is unknown of all. */
@@ -83,26 +116,24 @@ public enum BodyFigure {
   private static Optional<Weight> allBone(BodyBalance body) {
     return body.outputs()
         .flatMap(Outputs::bone)
-        .map(bins -> bins.plus(total(body, w -> isPackOf(body, w, Kind.BONE))));
+        .map(bins -> bins.plus(takenHome(body, w -> isPackedBone(body.weighings(), w))));
   }
 
   private static Optional<Weight> trim(BodyBalance body) {
-    return body.outputs().map(outputs -> total(body, w -> isTrim(body, w)));
+    return body.outputs().map(outputs -> takenHome(body, w -> isTrim(body.weighings(), w)));
   }
 
-  private static boolean isTrim(BodyBalance body, Weighing weighing) {
-    boolean tub = weighing.step() == Step.TUB && weighing.inBatch();
-    return tub && body.weighings().kind(weighing) == Kind.TRIM
-        || isPackOf(body, weighing, Kind.TRIM)
-        || (tub || weighing.step() == Step.PACK)
-            && body.weighings().tree().facts(weighing.item()).isMinced();
+  private static boolean isPackedBone(BodyWeighings weighings, Weighing weighing) {
+    return weighing.step() == Step.PACK && weighings.kind(weighing) == Kind.BONE;
   }
 
-  private static boolean isPackOf(BodyBalance body, Weighing weighing, Kind kind) {
-    return weighing.step() == Step.PACK && body.weighings().kind(weighing) == kind;
+  private static boolean isTrim(BodyWeighings weighings, Weighing weighing) {
+    return weighings.kind(weighing) == Kind.TRIM
+        || weighings.tree().facts(weighing.item()).isMinced();
   }
 
-  private static Weight total(BodyBalance body, Predicate<Weighing> which) {
-    return Weighing.total(body.cuts().stream().filter(which).toList());
+  private static Weight takenHome(BodyBalance body, Predicate<Weighing> which) {
+    return Weighing.total(
+        body.outOfBoning().stream().filter(Products::isTakenHome).filter(which).toList());
   }
 }

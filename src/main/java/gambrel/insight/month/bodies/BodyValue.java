@@ -3,6 +3,7 @@ package gambrel.insight.month.bodies;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -25,8 +26,11 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
     var total = ofPacks(body.packs(), tree, values);
     for (var batch : body.balance().batches()) {
       var packs = batch.weighings().stream().filter(w -> w.step() == Step.PACK);
-      var mean = ofPacks(MonthBody.byItem(packs), tree, values).mean();
-      total = total.plus(of(batch.partOf(body.id()).fraction(), mean));
+      var mean = ofPacks(Products.weights(packs, Weighing::item), tree, values).mean();
+      var part = batch.partOf(body.id()).fraction();
+      var valued = mean.isPresent() ? part : BigFraction.ZERO;
+      var worth = valued.multiply(mean.orElse(BigFraction.ZERO));
+      total = total.plus(new BodyValue(worth, valued, part));
     }
     return total;
   }
@@ -42,11 +46,6 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
       }
     }
     return new BodyValue(worth, valued.fraction(), Weight.sum(packs.values()).fraction());
-  }
-
-  private static BodyValue of(BigFraction net, Optional<BigFraction> rate) {
-    var valued = rate.isPresent() ? net : BigFraction.ZERO;
-    return new BodyValue(valued.multiply(rate.orElse(BigFraction.ZERO)), valued, net);
   }
 
   /** Money for a unit of weight of what has a value; empty where too little has one. */

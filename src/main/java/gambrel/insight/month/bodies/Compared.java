@@ -22,6 +22,11 @@ public record Compared<T>(Species species, T month, T before) {
         .toList();
   }
 
+  /** The bodies of the twelve months before, then those of the month. */
+  public static List<MonthBody> all(Compared<List<MonthBody>> bodies) {
+    return Stream.concat(bodies.before().stream(), bodies.month().stream()).toList();
+  }
+
   /** Another figure, drawn from this one. */
   public <U> Compared<U> map(Function<? super T, U> figure) {
     return new Compared<>(species, figure.apply(month), figure.apply(before));

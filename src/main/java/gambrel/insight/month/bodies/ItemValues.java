@@ -34,14 +34,10 @@ public final class ItemValues {
 
   /** The part whose value {@code item} has: itself or the nearest above it; empty if none. */
   public Optional<Item> carrier(CutTree tree, String item) {
-    var at = tree.find(item);
-    while (at.isPresent() && !at.get().id().equals(CutTree.ROOT)) {
-      if (own(at.get().id()).isPresent()) {
-        return at;
-      }
-      at = tree.find(at.get().parent());
-    }
-    return Optional.empty();
+    return tree.find(item).stream()
+        .flatMap(known -> tree.path(known.id()).stream().skip(1))
+        .filter(part -> own(part.id()).isPresent())
+        .reduce((above, below) -> below);
   }
 
   /** The value of a unit of weight of the whole body; empty if the shop gives none. */

@@ -1,61 +1,138 @@
 package gambrel.insight.month.bodies;
 
 import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * The bodies of a month, each list in order of kill. For losses on the rail a body belongs to the
- * month of its kill, for cutting to the month of its last cut. Cancelled bodies belong to none.
+ * The bodies of a month, or of some months in a row; each list is in order of kill. For losses on
+ * the rail a body belongs to the month of its kill, for cutting to the month of its last cut.
  *
  * @param night the night's figures
- * @param month the month
- * @param bodies the bodies killed in the month, or cut last in it
- * @param killed the bodies killed in it
- * @param cut the bodies cut last in it, held ones too; open bodies, whose cutting goes on, are not
- * @param settled the cut bodies that are settled: all weights are there and none is in doubt
- * @param whole the bodies that left the shop whole, as they hung
- * @param onBlock the bodies of which a piece was weighed on the block in it
+ * @param first the first month
+ * @param month the last month, or the only one
+ * @param all the bodies from which the lists select
  */
-public record MonthBodies(
-    Night night,
-    YearMonth month,
-    List<MonthBody> bodies,
-    List<MonthBody> killed,
-    List<MonthBody> cut,
-    List<MonthBody> settled,
-    List<MonthBody> whole,
-    List<MonthBody> onBlock) {
+public record MonthBodies(Night night, YearMonth first, YearMonth month, List<MonthBody> all) {
 
-  /** Whether a body was killed in the month. */
+  /** The bodies of some months, out of {@code all} bodies. */
+  static MonthBodies of(Night night, List<MonthBody> all, YearMonth first, YearMonth last) {
+    var months = new MonthBodies(night, first, last, all);
+    var some = months.which(b -> months.isKilled(b) || months.isEnded(b) || months.isOnBlock(b));
+    return new MonthBodies(night, first, last, some);
+  }
+
+  /** The bodies of some of these months. */
+  public MonthBodies between(YearMonth from, YearMonth to) {
+    return new MonthBodies(night, from, to, all);
+  }
+
+  /** Each month by itself, oldest first. */
+  public List<MonthBodies> months() {
+    return Stream.iterate(first, m -> !m.isAfter(month), m -> m.plusMonths(1))
+        .map(m -> between(m, m))
+        .toList();
+  }
+
+  private List<MonthBody> which(Predicate<MonthBody> which) {
+    return all.stream().filter(which).toList();
+  }
+
+  private boolean includes(LocalDate day) {
+    var its = YearMonth.from(day);
+    return !its.isBefore(first) && !its.isAfter(month);
+  }
+
+  /** Whether a body was killed in the months, up to the night's day. */
   public boolean isKilled(MonthBody body) {
-    return killed.stream().anyMatch(b -> b == body);
+    var today = night.asOf().toLocalDate();
+    return body.body().killed().filter(day -> includes(day) && !day.isAfter(today)).isPresent();
   }
 
-  /** Whether a body's take-home counts for the month: the body is cut, or left whole. */
+  private boolean isEnded(MonthBody body) {
+    return MonthBody.lastDay(body.account()).filter(this::includes).isPresent();
+  }
+
+  private boolean isCutting(MonthBody body) {
+    boolean ended = body.body().outcome() == Outcome.CUT && isEnded(body);
+    return ended && body.balance().lastCut().isPresent();
+  }
+
+  private boolean isCut(MonthBody body) {
+    return isCutting(body) && isDone(body);
+  }
+
+  private boolean isWhole(MonthBody body) {
+    return body.body().outcome() == Outcome.WHOLE && isEnded(body) && isDone(body);
+  }
+
+  private static boolean isDone(MonthBody body) {
+    return body.state() != State.OPEN && body.balance().outputs().isPresent();
+  }
+
+  private boolean isOnBlock(MonthBody body) {
+    return body.balance().topmostBlocks().stream().map(Weighing::date).anyMatch(this::includes);
+  }
+
+  /** Whether a body's take-home counts for the months: the body is cut, or left whole. */
   public boolean isTakenHome(MonthBody body) {
-    return cut.stream().anyMatch(b -> b == body) || whole.stream().anyMatch(b -> b == body);
+    return isCut(body) || isWhole(body);
   }
 
-  /** The time of the last weighing of its bodies; empty if there is none. */
+  /** The bodies killed in the months, or cut last in them. */
+  public List<MonthBody> bodies() {
+    return which(body -> isKilled(body) || isCutting(body));
+  }
+
+  /** The bodies killed in the months. */
+  public List<MonthBody> killed() {
+    return which(this::isKilled);
+  }
+
+  /** The bodies cut last in the months, held ones too; open bodies, whose cutting goes on, not. */
+  public List<MonthBody> cut() {
+    return which(this::isCut);
+  }
+
+  /** The cut bodies that are settled: all weights are there and none is in doubt. */
+  public List<MonthBody> settled() {
+    return which(body -> isCut(body) && body.account().isSettled());
+  }
+
+  /** The bodies that left the shop whole, as they hung. */
+  public List<MonthBody> whole() {
+    return which(this::isWhole);
+  }
+
+  /** The bodies of which a piece was weighed on the block in the months. */
+  public List<MonthBody> onBlock() {
+    return which(this::isOnBlock);
+  }
+
+  /** The time of the last weighing of the bodies; empty if there is none. */
   public Optional<OffsetDateTime> lastWeighing() {
-    return bodies.stream()
+    return bodies().stream()
         .flatMap(body -> body.balance().weighings().all().stream())
         .map(Weighing::time)
-        .max(Comparator.comparing(OffsetDateTime::toInstant));
+        .max(OffsetDateTime.timeLineOrder());
   }
 
-  /** The batches whose last weighing was in the month, ordered by its time. */
+  /** The batches whose last weighing was in the months, ordered by its time. */
   public List<BatchBalance> batches() {
     return night.batches().values().stream()
-        .filter(batch -> YearMonth.from(last(batch)).equals(month))
+        .filter(batch -> includes(last(batch).toLocalDate()))
         .sorted(
-            Comparator.comparing((BatchBalance b) -> last(b).toInstant())
+            Comparator.comparing(MonthBodies::last, OffsetDateTime.timeLineOrder())
                 .thenComparing(b -> b.batch().id()))
         .toList();
   }

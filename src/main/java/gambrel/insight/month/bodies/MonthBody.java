@@ -7,17 +7,20 @@ import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
+import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -33,7 +36,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *     none was weighed
  * @param benchScale the scale that most of its end products were weighed on; empty if it has none
  * @param packs the net weights of its packs by item, without offal and without packs of batches
- * @param style the items packed on the bone, see {@link CutStyle}
+ * @param style the items packed on the bone, see {@link Products#style}
  * @param primals what went home or into tubs of each primal, as a share of the weight into the
  *     boning room, by the primal's id
  * @param choices what each of its pieces that has parts was made into, by the piece's id
@@ -50,6 +53,19 @@ public record MonthBody(
     String style,
     Map<String, Share> primals,
     Map<String, Products.Made> choices) {
+
+  private static final Comparator<MonthBody> ORDER_OF_KILL =
+      Comparator.comparing((MonthBody b) -> b.body().killed().orElse(LocalDate.MAX))
+          .thenComparing(MonthBody::id);
+
+  /** The bodies of a night that are not cancelled, in order of kill. */
+  public static List<MonthBody> all(Night night) {
+    return night.bodies().values().parallelStream()
+        .filter(account -> account.body().outcome() != Outcome.CANCELLED)
+        .map(MonthBody::of)
+        .sorted(ORDER_OF_KILL)
+        .toList();
+  }
 
   /** Reads the figures of a body. */
   public static MonthBody of(BodyAccount account) {
@@ -69,8 +85,8 @@ public record MonthBody(
         mainScale(balance.boningWeighings()),
         mainScale(balance.weighings().out()),
         packs(balance),
-        CutStyle.of(balance),
-        CutStyle.primals(balance),
+        Products.style(balance),
+        Products.primals(balance),
         Products.made(balance));
   }
 
@@ -101,24 +117,27 @@ public record MonthBody(
   }
 
   private static Map<String, Weight> packs(BodyBalance balance) {
-    return byItem(
-        balance.weighings().of(Step.PACK).stream()
-            .filter(w -> !w.inBatch() && !balance.weighings().isOffal(w)));
-  }
-
-  /** The net weights of some weighings by item. */
-  static Map<String, Weight> byItem(Stream<Weighing> weighings) {
-    var byItem = new HashMap<String, Weight>();
-    weighings.forEach(w -> byItem.merge(w.item(), w.net(), Weight::plus));
-    return byItem;
+    return Products.weights(
+        balance.weighings().of(Step.PACK).stream().filter(w -> !balance.weighings().isOffal(w)),
+        Weighing::item);
   }
 
   private static Optional<String> mainScale(List<Weighing> weighings) {
-    var byScale = new HashMap<String, Weight>();
-    weighings.forEach(w -> byScale.merge(w.scale().id(), w.net(), Weight::plus));
-    return byScale.entrySet().stream()
+    return Products.weights(weighings.stream(), w -> w.scale().id()).entrySet().stream()
         .max(Map.Entry.<String, Weight>comparingByValue().thenComparing(Map.Entry::getKey))
         .map(Map.Entry::getKey);
+  }
+
+  /**
+   * The day whose month a body's statement belongs to: of its last cut, else of its kill; empty if
+   * it has neither.
+   */
+  public static Optional<LocalDate> lastDay(BodyAccount account) {
+    return account
+        .balance()
+        .lastCut()
+        .map(OffsetDateTime::toLocalDate)
+        .or(() -> account.body().killed());
   }
 
   /** Its class and its style: bodies that agree in both may be compared in bone and meat. */

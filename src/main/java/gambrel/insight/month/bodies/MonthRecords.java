@@ -5,6 +5,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
 import java.math.BigInteger;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,28 +16,50 @@ import java.util.stream.Stream;
  * @param night the night's figures
  * @param register every statement, including tonight's
  * @param bodies the month's bodies
- * @param baseline the bodies of the twelve months before
+ * @param baseline the bodies of the twelve calendar months before, with which the month is compared
  * @param rail what weight on the rail is worth
  */
 public record MonthRecords(
-    Night night, Register register, MonthBodies bodies, Baseline baseline, RailValue rail) {
+    Night night, Register register, MonthBodies bodies, MonthBodies baseline, RailValue rail) {
+  /** The least number of bodies of the baseline that limits are computed from. */
+  public static final int ENOUGH = 20;
 
   /** The records of one month. */
   public static MonthRecords of(Night night, Register register, YearMonth month) {
-    return of(new BodyCalendar(night), night, register, month);
+    return of(MonthBody.all(night), night, register, month);
   }
 
-  /** The records of a month, from a calendar that several months share. */
+  /** The records of a month, from all bodies as {@link MonthBody#all} reads them. */
   public static MonthRecords of(
-      BodyCalendar calendar, Night night, Register register, YearMonth month) {
-    var bodies = calendar.of(month);
-    var baseline = calendar.before(month);
-    return new MonthRecords(night, register, bodies, baseline, new RailValue(bodies, baseline));
+      List<MonthBody> all, Night night, Register register, YearMonth month) {
+    var first = month.minusMonths(12);
+    var both = MonthBodies.of(night, all, first, month);
+    return new MonthRecords(
+        night,
+        register,
+        both.between(month, month),
+        both.between(first, month.minusMonths(1)),
+        new RailValue(both));
   }
 
   /** The month. */
   public YearMonth month() {
     return bodies.month();
+  }
+
+  /** The bodies of the twelve months that end with the month. */
+  public MonthBodies year() {
+    return bodies.between(month().minusMonths(11), month());
+  }
+
+  /** The same month a year ago. */
+  public MonthBodies yearAgo() {
+    return bodies.between(month().minusMonths(12), month().minusMonths(12));
+  }
+
+  /** The last day of the month. */
+  public LocalDate lastDay() {
+    return month().atEndOfMonth();
   }
 
   /** The shop's settings. */
@@ -49,7 +72,7 @@ public record MonthRecords(
     return BigInteger.TEN.pow(Money.digits(settings().currency())).longValueExact();
   }
 
-  /** The settled bodies cut in the twelve months before and in the month, earliest month first. */
+  /** The settled bodies cut in the twelve months before and in the month, those before first. */
   public List<MonthBody> settledOfAll() {
     return Stream.concat(baseline.settled().stream(), bodies.settled().stream()).toList();
   }
@@ -57,5 +80,15 @@ public record MonthRecords(
   /** The settled bodies of every species, in the month and in the twelve months before. */
   public List<Compared<List<MonthBody>>> settled() {
     return Compared.bySpecies(bodies.settled(), baseline.settled());
+  }
+
+  /**
+   * The bodies of every species with a loss: those of the month, and those of the twelve months
+   * before whose rail weighings were made by the month's last day. Later months do not change them,
+   * so that an old summary keeps its limits; corrections of their weighings do.
+   */
+  public List<Compared<List<MonthBody>>> with(BodyFigure loss) {
+    var before = loss.in(baseline).stream().filter(body -> loss.isKnownBy(body, lastDay()));
+    return Compared.bySpecies(loss.in(bodies), before.toList());
   }
 }

@@ -4,9 +4,11 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,7 +17,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -46,43 +52,98 @@ public final class Products {
 
   /** The end products of a body, in the order in which they were first weighed. */
   private static List<Product> of(BodyBalance body) {
-    var byItem = new LinkedHashMap<Key, Weight>();
-    for (var weighing : body.weighings().out()) {
-      if (!body.weighings().isOffal(weighing)) {
-        byItem.merge(
-            new Key(weighing.item(), isFood(body, weighing)), weighing.net(), Weight::plus);
-      }
-    }
-    return byItem.entrySet().stream()
+    return body.weighings().out().stream()
+        .filter(weighing -> !body.weighings().isOffal(weighing))
+        .collect(
+            Collectors.toMap(
+                w -> new Key(w.item(), isFood(body, w)),
+                Weighing::net,
+                Weight::plus,
+                LinkedHashMap::new))
+        .entrySet()
+        .stream()
         .map(e -> new Product(e.getKey().item(), e.getKey().food(), e.getValue()))
         .toList();
   }
 
   /** Whether a weighing is of food: meat or trim that did not go into a bin. */
   public static boolean isFood(BodyBalance body, Weighing product) {
-    var kind = body.weighings().kind(product);
-    return product.step() != Step.BIN && (kind == Kind.MEAT || kind == Kind.TRIM);
+    return isTakenHome(product) && body.weighings().isMeat(product);
+  }
+
+  /** Whether an end product is a pack or a tub into a batch, and not in a bin. */
+  static boolean isTakenHome(Weighing product) {
+    return product.step() != Step.BIN;
+  }
+
+  /** The net weights of some weighings by a property, such as the item. */
+  static SortedMap<String, Weight> weights(
+      Stream<Weighing> weighings, Function<Weighing, String> property) {
+    return weighings.collect(Collectors.toMap(property, Weighing::net, Weight::plus, TreeMap::new));
+  }
+
+  /**
+   * The ids of the items packed on the bone, joined by blanks; empty for a body boned out. An item
+   * counts from a hundredth of the weight into the boning room on.
+   */
+  static String style(BodyBalance body) {
+    var tree = body.weighings().tree();
+    var packed =
+        weights(
+            body.weighings().out().stream()
+                .filter(w -> isTakenHome(w) && tree.facts(w.item()).isOnBone()),
+            Weighing::item);
+    var boning = body.boning().orElse(Weight.ZERO).fraction();
+    packed.values().removeIf(weight -> weight.fraction().multiply(100).compareTo(boning) < 0);
+    return String.join(" ", packed.keySet());
+  }
+
+  /**
+   * What went home or into tubs of each primal, as a share of the weight into the boning room, by
+   * the primal's id. The primal of an item is the first part below side and quarter; items that
+   * belong to no side or quarter are left out.
+   */
+  static Map<String, Share> primals(BodyBalance body) {
+    var tree = body.weighings().tree();
+    var weights =
+        weights(
+            body.outOfBoning().stream().filter(Products::isTakenHome), w -> primal(tree, w.item()));
+    weights.remove("");
+    weights.values().removeIf(Weight::isZero);
+    var shares = new HashMap<String, Share>();
+    weights.forEach(
+        (primal, weight) ->
+            Share.of(Optional.of(weight), body.boning()).ifPresent(s -> shares.put(primal, s)));
+    return shares;
+  }
+
+  /** The first part on the way down that is no side or quarter; empty if none is above it. */
+  private static String primal(CutTree tree, String item) {
+    return path(tree, item)
+        .filter(part -> part.kind() != Kind.CARCASE)
+        .findFirst()
+        .filter(part -> !part.parent().equals(CutTree.ROOT))
+        .map(Item::id)
+        .orElse("");
+  }
+
+  /** The items from the root down to this one; none if the tree lacks it. */
+  private static Stream<Item> path(CutTree tree, String item) {
+    return tree.find(item).stream().flatMap(known -> tree.path(known.id()).stream());
   }
 
   /** What each piece of a body that has parts was cut into, by the piece's id. */
   static Map<String, Made> made(BodyBalance body) {
-    var products = of(body);
-    var made = new HashMap<String, Made>();
     var tree = body.weighings().tree();
-    var pieces =
-        products.stream()
-            .filter(product -> tree.find(product.item()).isPresent())
-            .flatMap(product -> tree.path(product.item()).stream())
-            .filter(item -> isChoice(tree, item))
-            .distinct()
-            .toList();
-    for (var piece : pieces) {
-      var under = products.stream().filter(p -> tree.isUnder(p.item(), piece.id())).toList();
-      String way = way(under, piece, tree);
-      if (!way.isEmpty()) {
-        made.put(piece.id(), new Made(way, under));
-      }
+    var under = new HashMap<String, List<Product>>();
+    for (var product : of(body)) {
+      path(tree, product.item())
+          .filter(piece -> isChoice(tree, piece))
+          .forEach(piece -> under.computeIfAbsent(piece.id(), p -> new ArrayList<>()).add(product));
     }
+    var made = new HashMap<String, Made>();
+    under.forEach((piece, all) -> made.put(piece, new Made(way(all, piece, tree), all)));
+    made.values().removeIf(one -> one.way().isEmpty());
     return made;
   }
 
@@ -91,7 +152,7 @@ public final class Products {
         && !tree.children(item.id()).isEmpty();
   }
 
-  private static String way(List<Product> under, Item piece, CutTree tree) {
+  private static String way(List<Product> under, String piece, CutTree tree) {
     return under.stream()
         .filter(Product::food)
         .map(product -> part(tree, piece, product.item()))
@@ -101,10 +162,9 @@ public final class Products {
   }
 
   /** The part directly under {@code piece} that {@code item} belongs to, or the piece itself. */
-  private static String part(CutTree tree, Item piece, String item) {
+  private static String part(CutTree tree, String piece, String item) {
     var path = tree.path(item);
-    int at = path.indexOf(piece);
-    return path.get(Math.min(at + 1, path.size() - 1)).id();
+    return path.get(Math.min(tree.path(piece).size(), path.size() - 1)).id();
   }
 
   /** What products are worth, in the major unit; empty if one of them has no value. */
@@ -139,8 +199,7 @@ public final class Products {
     for (var body : bodies) {
       var tree = body.balance().weighings().tree();
       of(body.balance()).stream()
-          .filter(Product::food)
-          .filter(product -> worth(List.of(product), tree, values).isEmpty())
+          .filter(product -> product.food() && value(product.item(), tree, values).isEmpty())
           .flatMap(product -> tree.find(product.item()).stream())
           .forEach(missing::add);
     }

@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -21,12 +20,12 @@ public final class RailValue {
   private final Map<Species, BigFraction> known = new EnumMap<>(Species.class);
   private final Currency currency;
 
-  /** The values of a month. */
-  RailValue(MonthBodies month, Baseline baseline) {
-    var shop = month.night().shop();
-    this.values = new ItemValues(shop.values(), baseline.lastDay());
+  /** The values of the last of thirteen months. */
+  RailValue(MonthBodies months) {
+    var shop = months.night().shop();
+    this.values = new ItemValues(shop.values(), months.month().atEndOfMonth());
     this.currency = shop.settings().currency();
-    var cut = Stream.concat(baseline.cut().stream(), month.cut().stream()).toList();
+    var cut = months.cut();
     for (var species : Species.values()) {
       values
           .carcase()

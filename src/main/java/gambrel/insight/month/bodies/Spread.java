@@ -14,31 +14,16 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param lower first quartile
  * @param median middle value
  * @param upper third quartile
- * @param least smallest value
- * @param most largest value
  * @param number how many values
  */
-public record Spread(
-    BigFraction lower,
-    BigFraction median,
-    BigFraction upper,
-    BigFraction least,
-    BigFraction most,
-    int number) {
+public record Spread(BigFraction lower, BigFraction median, BigFraction upper, int number) {
 
   /** The spread of {@code values}; empty if there are none. */
   public static Optional<Spread> of(Collection<BigFraction> values) {
     var sorted = values.stream().sorted().toList();
     return sorted.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Spread(
-                at(sorted, 1),
-                at(sorted, 2),
-                at(sorted, 3),
-                at(sorted, 0),
-                at(sorted, 4),
-                sorted.size()));
+        : Optional.of(new Spread(at(sorted, 1), at(sorted, 2), at(sorted, 3), sorted.size()));
   }
 
   /** The value below which so many quarters of the values lie. */

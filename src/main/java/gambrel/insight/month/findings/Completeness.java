@@ -1,5 +1,6 @@
 package gambrel.insight.month.findings;
 
+import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
@@ -10,9 +11,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Which of the month's bodies lack a weight that figures need.
@@ -56,8 +59,8 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
       return known.test(body.balance());
     }
 
-    private List<MonthBody> in(MonthBodies month) {
-      return this == BONE || this == FAT ? month.cut() : month.killed();
+    private List<MonthBody> in(MonthBodies months) {
+      return this == BONE || this == FAT ? months.cut() : months.killed();
     }
   }
 
@@ -69,7 +72,7 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
   private static Completeness of(MonthRecords records, What what) {
     var bodies = what.in(records.bodies());
     var lacking = bodies.stream().filter(a -> !what.isKnown(a)).toList();
-    var before = records.baseline().months().stream().flatMap(m -> what.in(m).stream());
+    var before = what.in(records.baseline()).stream();
     var usual = usual(what, Stream.concat(before, bodies.stream()).toList());
     var asked = lacking.stream().filter(a -> usual.contains(a.species())).toList();
     return new Completeness(what, bodies.size(), bodies.size() - lacking.size(), asked);
@@ -81,6 +84,20 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
     all.forEach(a -> balance.merge(a.species(), what.isKnown(a) ? 1 : -1, Integer::sum));
     balance.values().removeIf(more -> more <= 0);
     return balance.keySet();
+  }
+
+  /** How many bodies have the weight. */
+  public MonthFigure figure() {
+    return new MonthFigure(
+        FigureName.of(what),
+        Optional.empty(),
+        Optional.empty(),
+        BodyGroup.ALL,
+        of,
+        Optional.of(BigFraction.of(known)),
+        Optional.empty(),
+        MonthFigure.Comparison.NONE,
+        Optional.empty());
   }
 
   /** The finding that asks for the weight; empty if it was not forgotten. */

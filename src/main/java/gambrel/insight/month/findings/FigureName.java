@@ -1,7 +1,6 @@
 package gambrel.insight.month.findings;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Loss;
 import java.util.Currency;
 import java.util.Locale;
 
@@ -106,17 +105,17 @@ public enum FigureName {
   }
 
   /** A loss in per cent. */
-  public static FigureName percentOf(Loss loss) {
+  public static FigureName percentOf(BodyFigure loss) {
     return of(loss.id(), "_loss_pct");
   }
 
   /** A loss as a weight. */
-  public static FigureName weightOf(Loss loss) {
+  public static FigureName weightOf(BodyFigure loss) {
     return of(loss.id(), "_loss");
   }
 
   /** A loss in money. */
-  public static FigureName valueOf(Loss loss) {
+  public static FigureName valueOf(BodyFigure loss) {
     return of(loss.id(), "_loss_value");
   }
 

@@ -2,13 +2,16 @@ package gambrel.insight.month.findings;
 
 import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Students;
+import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -58,6 +61,31 @@ public final class GroupComparison {
     /** Others less group. */
     public Difference reversed() {
       return new Difference(bodies, others, -mean, -high, -low);
+    }
+
+    /** The mean, for each unit of an amount. */
+    public BigFraction times(BigFraction amount) {
+      return Exact.ofStatistic(mean).multiply(amount);
+    }
+
+    /**
+     * The values that decided: the ends as {@code lower} and {@code upper}, the rate of false
+     * alarms, and three under the names that the finding's sentence uses.
+     *
+     * @param names those of the mean, of the number of bodies and of the number of others
+     * @param print how mean and ends are printed
+     * @param more further values of the finding
+     */
+    public Map<String, Evidence> evidence(
+        List<String> names, Function<BigFraction, Evidence> print, Map<String, Evidence> more) {
+      var evidence = new HashMap<>(more);
+      evidence.put(names.get(0), print.apply(Exact.ofStatistic(mean)));
+      evidence.put(names.get(1), Evidence.count(bodies));
+      evidence.put(names.get(2), Evidence.count(others));
+      evidence.put("lower", print.apply(Exact.ofStatistic(low)));
+      evidence.put("upper", print.apply(Exact.ofStatistic(high)));
+      evidence.put("false_alarms", FALSE_ALARMS);
+      return evidence;
     }
   }
 

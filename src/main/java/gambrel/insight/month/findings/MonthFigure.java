@@ -3,7 +3,9 @@ package gambrel.insight.month.findings;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -16,6 +18,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param group which bodies, or which part of them
  * @param bodies how many bodies or pieces it is of
  * @param value the exact figure, in its unit; empty if unknown
+ * @param spread the figures of single bodies or pieces; empty if they are not told
  * @param before what it is compared with, mostly the twelve months before
  * @param interval the interval that it lies in
  */
@@ -26,6 +29,7 @@ public record MonthFigure(
     FigureGroup group,
     int bodies,
     Optional<BigFraction> value,
+    Optional<Spread> spread,
     Comparison before,
     Optional<Interval> interval) {
 
@@ -43,6 +47,7 @@ public record MonthFigure(
         group,
         bodies,
         value,
+        Optional.empty(),
         Comparison.NONE,
         Optional.empty());
   }
@@ -50,18 +55,23 @@ public record MonthFigure(
   /** Another figure of the same bodies. */
   public MonthFigure with(FigureName other, BigFraction figure) {
     return new MonthFigure(
-        other, whose, species, group, bodies, Optional.of(figure), before, interval);
+        other, whose, species, group, bodies, Optional.of(figure), spread, before, interval);
   }
 
   /** This figure as one of an owner's bodies. */
   public MonthFigure with(Ownership owner) {
     return new MonthFigure(
-        name, Optional.of(owner), species, group, bodies, value, before, interval);
+        name, Optional.of(owner), species, group, bodies, value, spread, before, interval);
   }
 
   /** This figure compared with {@code others}. */
   public MonthFigure with(Comparison others) {
-    return new MonthFigure(name, whose, species, group, bodies, value, others, interval);
+    return new MonthFigure(name, whose, species, group, bodies, value, spread, others, interval);
+  }
+
+  /** This figure with the figures of single bodies or pieces. */
+  public MonthFigure withSpread(Optional<Spread> ofEach) {
+    return new MonthFigure(name, whose, species, group, bodies, value, ofEach, before, interval);
   }
 
   /** This figure with an interval. */
@@ -71,7 +81,7 @@ public record MonthFigure(
 
   /** This figure with an interval, if there is one. */
   public MonthFigure with(Optional<Interval> between) {
-    return new MonthFigure(name, whose, species, group, bodies, value, before, between);
+    return new MonthFigure(name, whose, species, group, bodies, value, spread, before, between);
   }
 
   /**
@@ -104,6 +114,14 @@ public record MonthFigure(
    * @param upper its upper end
    */
   public record Interval(Kind kind, BigFraction lower, BigFraction upper) {
+    /** The interval of a difference. */
+    public static Interval of(Difference difference) {
+      return new Interval(
+          Kind.DIFFERENCE,
+          Exact.ofStatistic(difference.low()),
+          Exact.ofStatistic(difference.high()));
+    }
+
     /** What an interval is. */
     public enum Kind {
       /** The true mean or slope lies in it 19 times in 20. */

@@ -1,10 +1,13 @@
 package gambrel.insight.month.findings;
 
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Currency;
 import java.util.EnumMap;
@@ -34,10 +37,16 @@ public final class OwnerCosts {
 
   /** A percentage of the weight that a loss is a share of, by owner, without its sign. */
   public static Map<Ownership, BigFraction> lost(
-      Collection<MonthBody> bodies, Loss loss, BigFraction percent) {
-    var lost = weights(bodies, body -> body.share(loss.figure()).map(share -> share.whole()));
+      Collection<MonthBody> bodies, BodyFigure loss, BigFraction percent) {
+    var lost = weights(bodies, body -> body.share(loss).map(share -> share.whole()));
     lost.replaceAll((whose, whole) -> whole.multiply(percent).divide(100).abs());
     return lost;
+  }
+
+  /** The cost of weights lost on the rail; none where values are missing. */
+  public static List<Evidence.Cost> onRail(
+      Map<Ownership, BigFraction> weights, Species species, MonthRecords records) {
+    return costs(weights, records.rail().of(species), records.settings().currency());
   }
 
   /** The weights as evidence. */
@@ -54,15 +63,13 @@ public final class OwnerCosts {
    */
   public static List<Evidence.Cost> costs(
       Map<Ownership, BigFraction> weights, Optional<BigFraction> rate, Currency currency) {
-    return weights.entrySet().stream()
-        .filter(of -> of.getValue().signum() != 0)
-        .flatMap(
-            of -> rate.map(r -> cost(of.getKey(), of.getValue().multiply(r), currency)).stream())
-        .toList();
-  }
-
-  private static Evidence.Cost cost(Ownership whose, BigFraction major, Currency currency) {
-    return new Evidence.Cost(whose, Money.of(major, currency));
+    var costs = new ArrayList<Evidence.Cost>();
+    weights.forEach(
+        (whose, weight) ->
+            rate.filter(r -> weight.signum() != 0)
+                .map(r -> new Evidence.Cost(whose, Money.of(weight.multiply(r), currency)))
+                .ifPresent(costs::add));
+    return costs;
   }
 
   /** A cost to the shop alone. */

@@ -11,7 +11,6 @@ import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
 import gambrel.trade.account.Billing;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -49,31 +48,22 @@ public record FurtherDay(
 
   /** Every species of which a body hung, customers' bodies before own ones. */
   public static List<FurtherDay> of(MonthRecords records) {
+    var all = Hanging.all(records);
     return Stream.of(Ownership.CUSTOMERS, Ownership.OWN)
-        .flatMap(whose -> Stream.of(Species.values()).flatMap(s -> of(records, s, whose).stream()))
+        .flatMap(whose -> all.stream().map(hanging -> of(records, whose, hanging.of(whose))))
+        .filter(day -> !day.hanging().bodies().isEmpty())
         .toList();
   }
 
-  private static Optional<FurtherDay> of(MonthRecords records, Species species, Ownership whose) {
-    var hanging = Hanging.of(records, species).of(whose);
-    return hanging.bodies().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new FurtherDay(
-                whose,
-                hanging,
-                whose == Ownership.OWN ? Optional.empty() : charge(records, hanging.bodies()),
-                records.rail().of(species)));
-  }
-
-  private static Optional<Spread> charge(MonthRecords records, List<MonthBody> bodies) {
+  private static FurtherDay of(MonthRecords records, Ownership whose, Hanging hanging) {
+    var charged = whose == Ownership.OWN ? List.<MonthBody>of() : hanging.bodies();
     var billing = new Billing(records.night().shop());
-    var prices = records.baseline().lastDay();
-    return Spread.of(
-        bodies.stream()
-            .flatMap(body -> billing.furtherDay(body.balance(), prices).stream())
+    var charges =
+        charged.stream()
+            .flatMap(body -> billing.furtherDay(body.balance(), records.lastDay()).stream())
             .map(money -> BigFraction.of(money.minor()))
-            .toList());
+            .toList();
+    return new FurtherDay(whose, hanging, Spread.of(charges), records.rail().of(hanging.species()));
   }
 
   /** The species. */
@@ -86,16 +76,14 @@ public record FurtherDay(
    * without a line. If the interval reaches below zero, it is not sure that anything is lost.
    */
   public Optional<Range> loss() {
-    return hanging
-        .trend()
-        .map(
-            line -> {
-              double margin = line.slopeMargin(Hanging.CONFIDENCE);
-              return new Range(
-                  Hanging.decimal(line.slope() - margin),
-                  Hanging.decimal(line.slope()),
-                  Hanging.decimal(line.slope() + margin));
-            });
+    return hanging.trend().map(line -> around(line.slope(), line.slopeMargin(Hanging.CONFIDENCE)));
+  }
+
+  private static Range around(double middle, double margin) {
+    return new Range(
+        Hanging.decimal(middle - margin),
+        Hanging.decimal(middle),
+        Hanging.decimal(middle + margin));
   }
 
   /** The weight that the day takes from a body of median cold weight, in the shop's unit. */
@@ -153,28 +141,30 @@ public record FurtherDay(
    * @param minorUnits how many minor units make the major unit of the shop's currency
    */
   public List<MonthFigure> figures(long minorUnits) {
-    var figures = new ArrayList<MonthFigure>();
-    loss().ifPresent(range -> figures.add(figure(FigureName.FURTHER_DAY_PCT, range)));
-    weight().ifPresent(range -> figures.add(figure(FigureName.FURTHER_DAY_WEIGHT, range)));
-    if (whose == Ownership.OWN) {
-      rise().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, r)));
-      priceRise().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_PRICE_RISE, r)));
-    } else {
-      weightWorth().ifPresent(r -> figures.add(figure(FigureName.FURTHER_DAY_VALUE, r)));
-      charge.ifPresent(
-          spread -> {
-            var range =
-                new Range(spread.lower(), spread.median(), spread.upper())
-                    .map(minor -> minor.divide(BigFraction.of(minorUnits)));
-            var kind = Kind.MIDDLE_HALF;
-            figures.add(figure(FigureName.FURTHER_DAY_CHARGE, spread.number(), range, kind));
-          });
-    }
-    return figures;
+    var brings =
+        whose == Ownership.OWN
+            ? Stream.of(
+                figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, rise()),
+                figure(FigureName.FURTHER_DAY_PRICE_RISE, priceRise()))
+            : Stream.of(
+                figure(FigureName.FURTHER_DAY_VALUE, weightWorth()),
+                charge.map(spread -> charged(spread, BigFraction.of(minorUnits))));
+    var takes =
+        Stream.of(
+            figure(FigureName.FURTHER_DAY_PCT, loss()),
+            figure(FigureName.FURTHER_DAY_WEIGHT, weight()));
+    return Stream.concat(takes, brings).flatMap(Optional::stream).toList();
   }
 
-  private MonthFigure figure(FigureName name, Range range) {
-    return figure(name, hanging.bodies().size(), range, Kind.CONFIDENCE);
+  private Optional<MonthFigure> figure(FigureName name, Optional<Range> range) {
+    int bodies = hanging.bodies().size();
+    return range.map(between -> figure(name, bodies, between, Kind.CONFIDENCE));
+  }
+
+  private MonthFigure charged(Spread minor, BigFraction minorUnits) {
+    var range = new Range(minor.lower(), minor.median(), minor.upper());
+    var major = range.map(end -> end.divide(minorUnits));
+    return figure(FigureName.FURTHER_DAY_CHARGE, minor.number(), major, Kind.MIDDLE_HALF);
   }
 
   private MonthFigure figure(FigureName name, int bodies, Range range, Kind kind) {

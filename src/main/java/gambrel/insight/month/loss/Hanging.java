@@ -2,34 +2,39 @@ package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Ageing shrink on days hung, of bodies of a species killed in a month or in the twelve before it.
  *
- * @param species the species
- * @param bodies the bodies whose days hung and ageing shrink are known, oldest month first
+ * @param compared the bodies whose days hung and ageing shrink are known
  * @param trend the line of ageing shrink, % of cold, on days hung; empty where bodies or different
  *     numbers of days are too few
  */
-public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> trend) {
+public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend) {
   /** The least number of bodies for a line. */
   public static final int ENOUGH_BODIES = 8;
 
@@ -39,50 +44,57 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
   /** The confidence of the intervals. */
   static final double CONFIDENCE = 0.95;
 
-  /** Copies the list. */
-  public Hanging {
-    bodies = List.copyOf(bodies);
-  }
-
   /** Every species that has a line. */
   public static List<Hanging> of(MonthRecords records) {
-    return Stream.of(Species.values())
-        .map(species -> of(records, species))
-        .filter(hanging -> hanging.trend().isPresent())
+    return all(records).stream().filter(hanging -> hanging.trend().isPresent()).toList();
+  }
+
+  /** Every species; it may have no bodies. */
+  static List<Hanging> all(MonthRecords records) {
+    return records.with(BodyFigure.AGEING).stream()
+        .map(
+            bodies ->
+                of(bodies.map(all -> all.stream().filter(b -> point(b).isPresent()).toList())))
         .toList();
   }
 
-  /** The bodies of all owners; they may be none. */
-  static Hanging of(MonthRecords records, Species species) {
-    var all =
-        Stream.concat(
-            records.baseline().of(Loss.AGEING).stream(), records.bodies().killed().stream());
-    return of(species, MonthBody.of(species, all.filter(b -> point(b).isPresent()).toList()));
+  private static Hanging of(Compared<List<MonthBody>> known) {
+    var points = Compared.all(known).stream().flatMap(body -> point(body).stream()).toList();
+    boolean enough =
+        points.size() >= ENOUGH_BODIES
+            && points.stream().map(Trend.Point::x).distinct().count() >= ENOUGH_DAYS;
+    return new Hanging(known, enough ? Trend.of(points) : Optional.empty());
+  }
+
+  private static Optional<Trend.Point> point(MonthBody body) {
+    return body.percent(BodyFigure.AGEING)
+        .filter(percent -> body.balance().daysHung().isPresent())
+        .map(percent -> new Trend.Point(days(body), percent));
   }
 
   /** The bodies of one owner alone. */
   Hanging of(Ownership whose) {
-    return of(species, whose.of(bodies));
+    return of(compared.map(whose::of));
   }
 
-  private static Hanging of(Species species, List<MonthBody> bodies) {
-    var points = bodies.stream().flatMap(body -> point(body).stream()).toList();
-    boolean enough =
-        points.size() >= ENOUGH_BODIES
-            && points.stream().map(Trend.Point::x).distinct().count() >= ENOUGH_DAYS;
-    return new Hanging(species, bodies, enough ? Trend.of(points) : Optional.empty());
+  /** The species. */
+  public Species species() {
+    return compared.species();
   }
 
-  private static Optional<Trend.Point> point(MonthBody body) {
-    return body.balance()
-        .daysHung()
-        .flatMap(
-            days -> Loss.AGEING.percent(body).map(p -> new Trend.Point(BigFraction.of(days), p)));
+  /** The bodies, oldest month first. */
+  public List<MonthBody> bodies() {
+    return Compared.all(compared);
+  }
+
+  /** The days that a body hung. */
+  private static BigFraction days(MonthBody body) {
+    return BigFraction.of(body.balance().daysHung().orElseThrow());
   }
 
   /** Spread of the days hung; needs a body. */
   public Spread days() {
-    return spread(body -> BigFraction.of(body.balance().daysHung().orElseThrow()));
+    return spread(Hanging::days);
   }
 
   /** Spread of the cold weights of the aged parts, in the shop's unit; needs a body. */
@@ -91,11 +103,11 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
   }
 
   private Spread spread(Function<MonthBody, BigFraction> figure) {
-    return Spread.of(bodies.stream().map(figure).toList()).orElseThrow();
+    return Spread.of(bodies().stream().map(figure).toList()).orElseThrow();
   }
 
   /** The cold weight of the aged parts of a body, in the shop's unit. */
-  static BigFraction cold(MonthBody body) {
+  private static BigFraction cold(MonthBody body) {
     return body.share(BodyFigure.AGEING).orElseThrow().whole().fraction();
   }
 
@@ -104,12 +116,12 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
   }
 
   /** Whether a day on the rail surely costs weight: the slope's 95 % interval lies above zero. */
-  boolean isSure() {
+  private boolean isSure() {
     return line().slope() > line().slopeMargin(CONFIDENCE);
   }
 
   /** Per cent of cold weight lost a day, to four decimals; needs a line. */
-  BigFraction percentADay() {
+  private BigFraction percentADay() {
     return decimal(line().slope());
   }
 
@@ -128,22 +140,68 @@ public record Hanging(Species species, List<MonthBody> bodies, Optional<Trend> t
    * prediction interval; needs a line.
    */
   public List<MonthFigure> figures() {
+    double slope = line().slope();
+    double margin = line().slopeMargin(CONFIDENCE);
     double middle = days().median().doubleValue();
-    double margin = line().predictionMargin(middle, CONFIDENCE);
+    double marginThere = line().predictionMargin(middle, CONFIDENCE);
     return List.of(
+        figure(FigureName.AGEING_PCT_A_DAY, slope, Kind.CONFIDENCE, margin),
         figure(
-            FigureName.AGEING_PCT_A_DAY,
-            line().slope(),
-            Kind.CONFIDENCE,
-            line().slopeMargin(CONFIDENCE)),
-        figure(FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, margin));
+            FigureName.AGEING_PCT_AT_MEDIAN_DAYS, line().at(middle), Kind.PREDICTION, marginThere));
   }
 
   private MonthFigure figure(FigureName name, double value, Kind kind, double margin) {
     var low = Exact.ofStatistic(value - margin);
     var high = Exact.ofStatistic(value + margin);
     var middle = Optional.of(Exact.ofStatistic(value));
-    return MonthFigure.of(name, species, BodyGroup.ALL, bodies.size(), middle)
+    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies().size(), middle)
         .with(new MonthFigure.Interval(kind, low, high));
+  }
+
+  /**
+   * The shop's own bodies that were left hanging, and the cost of the days beyond the usual ones;
+   * empty if there are none; needs a line. The limit is the upper outer fence of the days that
+   * bodies of the twelve months before hung: their upper quartile and three times their
+   * interquartile range (NIST/SEMATECH e-Handbook, 7.1.6). That range counts as at least one day,
+   * since it is zero in a shop that always hangs a week.
+   */
+  public Optional<Finding> finding(MonthRecords records) {
+    return Spread.of(compared.before().stream().map(Hanging::days).toList())
+        .filter(usual -> usual.number() >= MonthRecords.ENOUGH && isSure())
+        .flatMap(usual -> finding(records, usual));
+  }
+
+  private Optional<Finding> finding(MonthRecords records, Spread usual) {
+    var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
+    var limit = usual.upper().add(range.multiply(3));
+    var late =
+        Ownership.OWN.of(compared.month()).stream()
+            .filter(body -> days(body).compareTo(limit) > 0)
+            .toList();
+    if (late.isEmpty()) {
+      return Optional.empty();
+    }
+    var days = BigFraction.ZERO;
+    var lost = BigFraction.ZERO;
+    for (var body : late) {
+      var over = days(body).subtract(usual.median());
+      days = days.add(over);
+      lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
+    }
+    return Optional.of(
+        new Finding(
+            FindingKind.HANGING,
+            "",
+            late.stream().map(body -> body.id()).toList(),
+            Map.of(
+                "bodies", Evidence.count(late.size()),
+                "species", new Evidence.Kind(species()),
+                "usual", new Evidence.Number(usual.median(), 0),
+                "limit", new Evidence.Number(limit, 0),
+                "days", new Evidence.Number(days, 0),
+                "weight", new Evidence.Mass(Weight.of(lost)),
+                "loss", new Evidence.Percent(percentADay(), 2)),
+            records.rail().of(species(), lost).map(OwnerCosts::ofShop).orElse(List.of()),
+            Sureness.LIKELY));
   }
 }

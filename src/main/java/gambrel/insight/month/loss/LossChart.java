@@ -1,7 +1,7 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.Baseline;
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.statistics.ControlChart;
@@ -9,15 +9,12 @@ import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.cuts.Species;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -29,12 +26,12 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param points the baseline's bodies, then the month's
  * @param baseline how many bodies are the baseline's
  * @param centre mean of the baseline; centre and limits are empty if the baseline has fewer than
- *     {@link Baseline#ENOUGH} bodies
+ *     {@link MonthRecords#ENOUGH} bodies
  * @param lower lower limit; it may be below zero
  * @param upper upper limit
  */
 public record LossChart(
-    Loss loss,
+    BodyFigure loss,
     Species species,
     List<Point> points,
     int baseline,
@@ -71,60 +68,55 @@ public record LossChart(
   }
 
   /** The chart of every species of which the month has a body with that loss. */
-  public static List<LossChart> of(MonthRecords records, Loss loss) {
-    return Stream.of(Species.values())
-        .map(species -> of(records, loss, species))
+  public static List<LossChart> of(MonthRecords records, BodyFigure loss) {
+    return records.with(loss).stream()
+        .map(bodies -> of(loss, bodies.species(), bodies.map(some -> known(loss, some))))
         .filter(chart -> !chart.ofMonth().isEmpty())
         .toList();
   }
 
-  private static LossChart of(MonthRecords records, Loss loss, Species species) {
-    var baseline = known(loss, records.baseline().of(loss), species);
-    var all = new ArrayList<>(baseline);
-    all.addAll(known(loss, loss.of(records.bodies()), species));
-    boolean enough = baseline.size() >= Baseline.ENOUGH;
-    var chart = ControlChart.of(observations(loss, all), enough ? baseline.size() : 0);
+  private static LossChart of(BodyFigure loss, Species species, Compared<List<MonthBody>> bodies) {
+    int baseline = bodies.before().size();
+    var all = Compared.all(bodies);
+    boolean enough = baseline >= MonthRecords.ENOUGH;
+    var chart = ControlChart.of(observations(loss, all), enough ? baseline : 0);
     var points =
         IntStream.range(0, all.size())
-            .mapToObj(i -> point(loss, all.get(i), chart.movingRange(i), chart.signals(i)))
+            .mapToObj(
+                i -> {
+                  var body = all.get(i);
+                  var percent = body.percent(loss).orElseThrow();
+                  var day = day(loss, body);
+                  return new Point(body, day, percent, chart.movingRange(i), chart.signals(i));
+                })
             .toList();
     return new LossChart(
-        loss, species, points, baseline.size(), chart.centre(), chart.lower(), chart.upper());
+        loss, species, points, baseline, chart.centre(), chart.lower(), chart.upper());
   }
 
-  private static Point point(
-      Loss loss, MonthBody body, Optional<BigDecimal> movingRange, List<String> signals) {
-    var percent = loss.percent(body).orElseThrow();
-    return new Point(body, day(loss, body), percent, movingRange, signals);
-  }
-
-  private static List<MonthBody> known(Loss loss, List<MonthBody> from, Species species) {
-    return MonthBody.of(species, from).stream()
-        .filter(a -> a.body().killed().isPresent() && loss.percent(a).isPresent())
+  private static List<MonthBody> known(BodyFigure loss, List<MonthBody> bodies) {
+    return bodies.stream()
+        .filter(a -> a.body().killed().isPresent() && a.share(loss).isPresent())
         .sorted(
             Comparator.comparing((MonthBody a) -> YearMonth.from(day(loss, a)))
                 .thenComparing(MonthBody::balance, ShrinkSeries.ORDER_OF_KILL))
         .toList();
   }
 
-  private static List<ControlChart.Observation> observations(Loss loss, List<MonthBody> all) {
-    var observations = new ArrayList<ControlChart.Observation>();
-    Optional<LocalDate> before = Optional.empty();
-    for (var account : all) {
-      var killed = account.body().killed().orElseThrow();
-      boolean restarts =
-          before.filter(day -> ChronoUnit.DAYS.between(day, killed) <= GAP_DAYS).isEmpty();
-      observations.add(new ControlChart.Observation(loss.percent(account).orElseThrow(), restarts));
-      before = Optional.of(killed);
-    }
-    return observations;
+  private static List<ControlChart.Observation> observations(BodyFigure loss, List<MonthBody> all) {
+    var killed = all.stream().map(body -> body.body().killed().orElseThrow()).toList();
+    return IntStream.range(0, all.size())
+        .mapToObj(
+            i ->
+                new ControlChart.Observation(
+                    all.get(i).percent(loss).orElseThrow(),
+                    i == 0 || ChronoUnit.DAYS.between(killed.get(i - 1), killed.get(i)) > GAP_DAYS))
+        .toList();
   }
 
-  private static LocalDate day(Loss loss, MonthBody account) {
-    var killed = account.body().killed().orElseThrow();
-    return loss.isOnRail()
-        ? killed
-        : account.balance().lastCut().map(OffsetDateTime::toLocalDate).orElse(killed);
+  private static LocalDate day(BodyFigure loss, MonthBody account) {
+    return (loss.isOnRail() ? account.body().killed() : MonthBody.lastDay(account.account()))
+        .orElseThrow();
   }
 
   /** The baseline's points. */

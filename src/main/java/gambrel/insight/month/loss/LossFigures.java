@@ -1,28 +1,27 @@
 package gambrel.insight.month.loss;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyGroup;
+import gambrel.insight.month.bodies.BodyGroup.Split;
 import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.Loss;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Split;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What groups of bodies lost in a month, compared with like bodies of the twelve months before. */
 public final class LossFigures {
   private final MonthRecords records;
-  private final Loss loss;
+  private final BodyFigure loss;
   private final List<MonthFigure> figures;
 
-  private LossFigures(MonthRecords records, Loss loss, List<MonthFigure> figures) {
+  private LossFigures(MonthRecords records, BodyFigure loss, List<MonthFigure> figures) {
     this.records = records;
     this.loss = loss;
     this.figures = figures;
@@ -34,43 +33,35 @@ public final class LossFigures {
    */
   public static List<MonthFigure> of(MonthRecords records) {
     var figures = new ArrayList<MonthFigure>();
-    for (var loss : Loss.values()) {
-      var ofLoss = new LossFigures(records, loss, figures);
-      Compared.bySpecies(loss.of(records.bodies()), records.baseline().of(loss))
-          .forEach(ofLoss::add);
+    for (var loss : BodyFigure.LOSSES) {
+      records.with(loss).forEach(new LossFigures(records, loss, figures)::add);
     }
     return figures;
   }
 
   private void add(Compared<List<MonthBody>> bodies) {
-    var all = Stream.concat(bodies.before().stream(), bodies.month().stream()).toList();
     for (var split : Split.values()) {
-      for (var band : BodyGroup.of(split, all)) {
+      for (var group : BodyGroup.of(split, Compared.all(bodies))) {
         for (var whose : Ownership.values()) {
-          add(
-              whose,
-              band,
-              bodies.map(some -> whose.of(some).stream().filter(band::holds).toList()));
+          var some = bodies.map(all -> whose.of(all).stream().filter(group::holds).toList());
+          add(whose, group, some);
         }
       }
     }
   }
 
-  private void add(Ownership whose, BodyGroup band, Compared<List<MonthBody>> bodies) {
-    var lost = bodies.map(loss.figure()::of);
+  private void add(Ownership whose, BodyGroup group, Compared<List<MonthBody>> bodies) {
+    var lost = bodies.map(loss::of);
     var month = lost.month();
+    var before = lost.before();
     if (!month.isKnown()) {
       return;
     }
-    var before = lost.before();
-    var all =
-        MonthFigure.of(
-                FigureName.percentOf(loss), bodies.species(), band, month.bodies(), month.percent())
-            .with(whose);
-    figures.add(
-        all.with(
-            new Comparison(
-                before.bodies(), before.percent(), loss.figure().spread(bodies.before()))));
+    var species = bodies.species();
+    var percent = FigureName.percentOf(loss);
+    var all = MonthFigure.of(percent, species, group, month.bodies(), month.percent()).with(whose);
+    var spread = loss.spread(bodies.before());
+    figures.add(all.with(new Comparison(before.bodies(), before.percent(), spread)));
     var weight = month.part().fraction();
     var weightBefore = Optional.of(before.part().fraction()).filter(w -> before.isKnown());
     figures.add(
@@ -78,7 +69,7 @@ public final class LossFigures {
             .with(Comparison.of(before.bodies(), weightBefore)));
     records
         .rail()
-        .of(bodies.species(), weight)
+        .of(species, weight)
         .map(money -> BigFraction.of(money.minor(), records.minorUnits()))
         .map(value -> all.with(FigureName.valueOf(loss), value))
         .map(figure -> figure.with(Comparison.of(before.bodies(), Optional.empty())))

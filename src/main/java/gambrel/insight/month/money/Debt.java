@@ -1,16 +1,20 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyCalendar;
-import gambrel.insight.month.bodies.MonthBodies;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -20,12 +24,11 @@ import java.util.function.Predicate;
  *
  * @param statement its latest revision
  * @param since the day of its first revision: a debt's age counts from there
- * @param month the month that it belongs to
  * @param paid what has been paid
  */
-public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Money paid) {
+public record Debt(RegisterRow statement, LocalDate since, Money paid) {
   /** Days after which a debt is late. */
-  public static final int LATE_DAYS = 30;
+  private static final int LATE_DAYS = 30;
 
   /** Oldest first. */
   private static final Comparator<Debt> ORDER =
@@ -40,7 +43,7 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
 
   /** The sum of an amount over some debts. */
   public static Money sum(List<Debt> debts, Function<Debt, Money> amount) {
-    return debts.stream().map(amount).reduce(Money.ZERO, Money::plus);
+    return Money.sum(debts.stream().map(amount));
   }
 
   /**
@@ -51,42 +54,69 @@ public record Debt(RegisterRow statement, LocalDate since, YearMonth month, Mone
     var end = records.month().atEndOfMonth();
     var today = records.night().asOf().toLocalDate();
     var day = today.isBefore(end) ? today : end;
-    return until(records.bodies(), records.register()).stream()
-        .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
+    return unpaid(records).stream()
         .filter(debt -> debt.since().plusDays(LATE_DAYS).isBefore(day))
         .toList();
   }
 
-  /** Every statement of {@code month}, oldest first. */
-  public static List<Debt> of(MonthBodies month, Register register) {
-    return where(month.night(), register, month.month()::equals);
+  /** The debts that are late; empty if there is none. */
+  public static Optional<Finding> finding(MonthRecords records) {
+    var late = late(records);
+    var total = sum(late, Debt::due);
+    return late.stream()
+        .findFirst()
+        .map(
+            oldest ->
+                new Finding(
+                    FindingKind.UNPAID,
+                    late.size() == 1 ? "one" : "many",
+                    late.stream().map(debt -> debt.statement().body()).distinct().toList(),
+                    Map.of(
+                        "statements", Evidence.count(late.size()),
+                        "total", new Evidence.Cash(total),
+                        "days", Evidence.count(LATE_DAYS),
+                        "customer", new Evidence.Name(oldest.customer(records.night())),
+                        "since", new Evidence.Day(oldest.since()),
+                        "due", new Evidence.Cash(oldest.due())),
+                    OwnerCosts.ofShop(total),
+                    Sureness.CERTAIN));
   }
 
-  /** Every statement of {@code month} and of earlier months, oldest first. */
-  public static List<Debt> until(MonthBodies month, Register register) {
-    return where(month.night(), register, m -> !m.isAfter(month.month()));
+  private String customer(Night night) {
+    return night.shop().customer(statement.customer()).name();
   }
 
-  private static List<Debt> where(Night night, Register register, Predicate<YearMonth> belongs) {
-    return register.latest().stream()
-        .filter(row -> belongs.test(month(night, row)))
-        .map(row -> of(night, register, row))
-        .sorted(ORDER)
+  /** Every statement of the month, oldest first. */
+  public static List<Debt> of(MonthRecords records) {
+    return where(records, records.month()::equals);
+  }
+
+  /** The statements of the month and of earlier months that are not paid in full, oldest first. */
+  public static List<Debt> unpaid(MonthRecords records) {
+    return where(records, month -> !month.isAfter(records.month())).stream()
+        .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
         .toList();
   }
 
-  private static Debt of(Night night, Register register, RegisterRow row) {
-    return new Debt(
-        row,
-        register.since(row).toLocalDate(),
-        month(night, row),
-        night.paid(row.customer(), row.body()));
+  private static List<Debt> where(MonthRecords records, Predicate<YearMonth> belongs) {
+    var night = records.night();
+    return records.register().latest().stream()
+        .filter(row -> belongs.test(month(night, row)))
+        .map(
+            row ->
+                new Debt(
+                    row,
+                    records.register().since(row).toLocalDate(),
+                    night.paid(row.customer(), row.body())))
+        .sorted(ORDER)
+        .toList();
   }
 
   /** The month of the statement's body, or of the statement itself if the body has been deleted. */
   private static YearMonth month(Night night, RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()))
-        .flatMap(BodyCalendar::of)
+        .flatMap(MonthBody::lastDay)
+        .map(YearMonth::from)
         .orElseGet(() -> YearMonth.from(row.issued()));
   }
 }

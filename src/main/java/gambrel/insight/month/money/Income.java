@@ -1,78 +1,98 @@
 package gambrel.insight.month.money;
 
+import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.findings.MonthChange;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * What customers are charged, without tax, for some bodies, and their weight into the boning room.
- * The shop's own part of a shared body has no charge, and its weight does not count.
- *
- * @param charges all charges, without tax
- * @param weight the customers' part of the weight into the boning room, in the shop's unit
- * @param bodies how many bodies
+ * What customers are charged for bodies, without tax, on their part of the weight into the boning
+ * room. The shop's own part of a shared body has no charge, and its weight does not count.
  */
-public record Income(Money charges, BigFraction weight, int bodies) {
-  private static final Income NONE = new Income(Money.ZERO, BigFraction.ZERO, 0);
+public final class Income {
+  private Income() {}
 
   /** The income of a month's settled bodies, for each species of which something was charged. */
-  public static List<Compared<Income>> of(MonthRecords records) {
+  public static List<Compared<List<BodyRate>>> of(MonthRecords records) {
     return records.settled().stream()
-        .map(bodies -> bodies.map(all -> of(bodies.species(), all)))
-        .filter(income -> income.month().bodies() > 0)
+        .map(bodies -> bodies.map(all -> of(records, all)))
+        .filter(income -> !income.month().isEmpty())
         .toList();
   }
 
-  /** The income of the bodies of a species whose weight and charges are known. */
-  public static Income of(Species species, Collection<MonthBody> bodies) {
-    return MonthBody.of(species, bodies).stream()
-        .flatMap(body -> of(body).stream())
-        .reduce(NONE, Income::plus);
+  /** The income of the bodies whose weight and charges are known. */
+  public static List<BodyRate> of(MonthRecords records, Collection<MonthBody> bodies) {
+    return bodies.stream().flatMap(body -> of(records, body).stream()).toList();
   }
 
   /**
    * The income of one body; empty for the shop's own bodies, or if the weight or a charge is
    * unknown.
    */
-  public static Optional<Income> of(MonthBody account) {
-    if (account.bill().lines().isEmpty() || !account.bill().unknown().isEmpty()) {
-      return Optional.empty();
-    }
-    return account
-        .balance()
+  static Optional<BodyRate> of(MonthRecords records, MonthBody body) {
+    var bill = body.bill();
+    var charges = Money.sum(body.account().customers().stream().map(bill::net));
+    var own = body.body().owners().getOrDefault(Customer.SHOP, BigFraction.ZERO);
+    return body.balance()
         .boning()
-        .filter(weight -> !weight.isZero())
-        .map(weight -> new Income(charges(account), customersPart(account, weight), 1))
-        .filter(income -> income.weight().signum() > 0);
+        .filter(weight -> !bill.lines().isEmpty() && bill.unknown().isEmpty())
+        .map(weight -> weight.fraction().multiply(BigFraction.ONE.subtract(own)))
+        .filter(weight -> weight.signum() > 0)
+        .map(weight -> new BodyRate(body, charges.fraction(records.settings().currency()), weight));
   }
 
-  private static Money charges(MonthBody account) {
-    return account.account().customers().stream()
-        .map(customer -> account.bill().net(customer))
-        .reduce(Money.ZERO, Money::plus);
+  /** The charges for a unit of weight of a species. */
+  public static MonthFigure figure(Compared<List<BodyRate>> income) {
+    var name = FigureName.CHARGES_OF_BONING;
+    var before = income.before();
+    return BodyRate.figure(name, income.species(), BodyGroup.ALL, income.month(), before)
+        .with(MonthFigure.Comparison.of(before.size(), BodyRate.of(before)));
   }
 
-  private static BigFraction customersPart(MonthBody account, Weight weight) {
-    var own = account.body().owners().getOrDefault(Customer.SHOP, BigFraction.ZERO);
-    return weight.fraction().multiply(BigFraction.ONE.subtract(own));
+  /** Species of which customers were charged less for a unit of weight than before. */
+  public static List<Finding> findings(MonthRecords records) {
+    return MonthChange.of(
+            records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
+        .stream()
+        .filter(change -> change.difference().high() < 0)
+        .map(change -> finding(records, change.species(), change.difference().reversed()))
+        .toList();
   }
 
-  private Income plus(Income other) {
-    return new Income(charges.plus(other.charges), weight.add(other.weight), bodies + other.bodies);
-  }
-
-  /** Minor units of money for a unit of weight; empty without weight. */
-  public Optional<BigFraction> minorAUnit() {
-    return weight.signum() == 0
-        ? Optional.empty()
-        : Optional.of(BigFraction.of(charges.minor()).divide(weight));
+  private static Finding finding(MonthRecords records, Species species, Difference less) {
+    var bodies = of(records, MonthBody.of(species, records.bodies().settled()));
+    var before = of(records, MonthBody.of(species, records.baseline().settled()));
+    var missed = less.times(BodyRate.sum(bodies, BodyRate::weight));
+    return new Finding(
+        FindingKind.CHARGES,
+        "",
+        MonthBody.ids(bodies.stream().map(BodyRate::body).toList()),
+        less.evidence(
+            List.of("less", "bodies", "bodies_before"),
+            Evidence.Rate::new,
+            Map.of(
+                "species", new Evidence.Kind(species),
+                "charge", new Evidence.Rate(BodyRate.of(bodies).orElseThrow()),
+                "usual", new Evidence.Rate(BodyRate.of(before).orElseThrow()))),
+        OwnerCosts.ofShop(Money.of(missed, records.settings().currency())),
+        Sureness.LIKELY);
   }
 }

@@ -4,14 +4,19 @@ import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
-import gambrel.trade.measure.Weight;
 import java.util.Collection;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -22,23 +27,25 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param cost what the shop paid for it
  * @param value the worth of its take-home at the values of one day; items without a value count at
  *     the mean of the others; empty if more than a tenth has no value
- * @param cold its cold weight; empty if unknown
+ * @param currency the shop's
  */
-public record OwnStock(
-    MonthBody account, Money cost, Optional<Money> value, Optional<Weight> cold) {
-
-  /** The shop's own bodies among {@code bodies} whose cost is known, at the month's values. */
-  public static List<OwnStock> of(MonthRecords records, List<MonthBody> bodies) {
-    return of(bodies, records.rail().items(), records.settings().currency());
-  }
+public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Currency currency) {
 
   /** The shop's own bodies among {@code accounts} whose cost is known. */
   public static List<OwnStock> of(
       Collection<MonthBody> accounts, ItemValues values, Currency currency) {
-    return accounts.stream()
-        .filter(a -> a.whose() == Ownership.OWN && a.body().cost().isPresent())
-        .map(a -> of(a, values, currency))
+    return Ownership.OWN.of(accounts).stream()
+        .flatMap(own -> own.body().cost().map(cost -> of(own, cost, values, currency)).stream())
         .toList();
+  }
+
+  private static OwnStock of(MonthBody own, Money cost, ItemValues values, Currency currency) {
+    var value = Optional.of(BodyValue.of(own, values)).filter(BodyValue::isEnough);
+    return new OwnStock(own, cost, value.map(v -> Money.of(whole(v), currency)), currency);
+  }
+
+  private static BigFraction whole(BodyValue value) {
+    return value.value().multiply(value.takeHome()).divide(value.valued());
   }
 
   /** The species of the body. */
@@ -51,31 +58,48 @@ public record OwnStock(
     return account.body().supplier();
   }
 
-  private static OwnStock of(MonthBody account, ItemValues values, Currency currency) {
-    var value = BodyValue.of(account, values);
-    return new OwnStock(
-        account,
-        account.body().cost().orElseThrow(),
-        Optional.of(value).filter(BodyValue::isEnough).map(v -> Money.of(whole(v), currency)),
-        account.balance().cold().filter(weight -> !weight.isZero()));
-  }
-
-  private static BigFraction whole(BodyValue value) {
-    return value.value().multiply(value.takeHome()).divide(value.valued());
-  }
-
   /** Value less cost; empty if the value is unknown. */
   public Optional<Money> margin() {
     return value.map(v -> v.minus(cost));
   }
 
-  /** Minor units of margin for a unit of cold weight; empty if one of them is unknown. */
-  public Optional<BigFraction> marginAUnit() {
-    return margin().flatMap(m -> cold.map(c -> BigFraction.of(m.minor()).divide(c.fraction())));
+  /** Its margin on its cold weight; empty if one of them is unknown. */
+  Optional<BodyRate> marginOfCold() {
+    return account
+        .balance()
+        .cold()
+        .filter(cold -> !cold.isZero())
+        .flatMap(
+            cold ->
+                margin().map(m -> new BodyRate(account, m.fraction(currency), cold.fraction())));
   }
 
   /** Take-home of cold weight, in per cent; empty if unknown. */
   public Optional<BigFraction> takeHomePercent() {
     return account.percent(BodyFigure.TAKE_HOME);
+  }
+
+  /** The bodies of the month that are worth less than they cost; empty if there is none. */
+  public static Optional<Finding> finding(Collection<OwnStock> ofMonth) {
+    var losing =
+        ofMonth.stream()
+            .filter(s -> s.margin().filter(m -> m.compareTo(Money.ZERO) < 0).isPresent())
+            .toList();
+    var ids = MonthBody.ids(losing.stream().map(OwnStock::account).toList());
+    return losing.stream()
+        .map(own -> own.cost().minus(own.value().orElseThrow()))
+        .reduce(Money::plus)
+        .map(
+            lost ->
+                new Finding(
+                    FindingKind.STOCK,
+                    losing.size() == 1 ? "loss.one" : "loss.many",
+                    ids,
+                    Map.of(
+                        "bodies", Evidence.count(losing.size()),
+                        "which", new Evidence.Bodies(ids),
+                        "loss", new Evidence.Cash(lost)),
+                    OwnerCosts.ofShop(lost),
+                    Sureness.CERTAIN));
   }
 }

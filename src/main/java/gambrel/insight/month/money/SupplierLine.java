@@ -1,100 +1,130 @@
 package gambrel.insight.month.money;
 
+import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The shop's own bodies of one species from one supplier.
  *
  * @param species the species
  * @param supplier as {@code bodies.csv} names it; empty if it does not
- * @param bodies how many bodies
- * @param takeHome take-home of cold weight, in per cent
- * @param counted how many of the bodies have a value
- * @param cost cost of the bodies that have a value
- * @param value value of these bodies
- * @param marginAUnit minor units of margin for a unit of cold weight, of all bodies together
+ * @param bodies the bodies
  * @param toOthers margin for a unit of cold weight, less that of other suppliers' bodies of the
- *     same class, cut the same way; empty where there are too few
+ *     same class, cut the same way, in the major unit; empty where there are too few
  */
 public record SupplierLine(
-    Species species,
-    String supplier,
-    int bodies,
-    Optional<Spread> takeHome,
-    int counted,
-    Money cost,
-    Money value,
-    Optional<BigFraction> marginAUnit,
-    Optional<Difference> toOthers) {
-
-  /** Value less cost of the bodies that have a value. */
-  public Money margin() {
-    return value.minus(cost);
-  }
+    Species species, String supplier, List<OwnStock> bodies, Optional<Difference> toOthers) {
 
   /** The lines of some bodies, by species, then by supplier. */
   public static List<SupplierLine> of(Collection<OwnStock> stock) {
     var lines = new ArrayList<SupplierLine>();
     for (var species : Species.values()) {
-      var own = stock.stream().filter(s -> s.species() == species).toList();
-      var samples = own.stream().flatMap(SupplierLine::sample).toList();
+      var own = stock.stream().filter(body -> body.species() == species).toList();
+      var samples = rates(own).stream().flatMap(rate -> sample(rate).stream()).toList();
       var compared = GroupComparison.eachAgainstTheRest(samples);
       own.stream()
           .collect(Collectors.groupingBy(OwnStock::supplier, TreeMap::new, Collectors.toList()))
           .forEach(
               (supplier, some) ->
-                  lines.add(line(some, Optional.ofNullable(compared.get(supplier)))));
+                  lines.add(
+                      new SupplierLine(
+                          species, supplier, some, Optional.ofNullable(compared.get(supplier)))));
     }
     return lines;
   }
 
-  private static SupplierLine line(List<OwnStock> stock, Optional<Difference> toOthers) {
-    var first = stock.get(0);
-    var counted = stock.stream().filter(s -> s.value().isPresent()).toList();
-    return new SupplierLine(
-        first.species(),
-        first.supplier(),
-        stock.size(),
-        Spread.of(stock.stream().flatMap(s -> s.takeHomePercent().stream()).toList()),
-        counted.size(),
-        sum(counted.stream().map(OwnStock::cost)),
-        sum(counted.stream().flatMap(s -> s.value().stream())),
-        marginAUnit(counted),
-        toOthers);
+  /** The spread of take-home of cold weight, in per cent; empty if unknown of all. */
+  public Optional<Spread> takeHome() {
+    return Spread.of(bodies.stream().flatMap(own -> own.takeHomePercent().stream()).toList());
   }
 
-  private static Money sum(Stream<Money> amounts) {
-    return amounts.reduce(Money.ZERO, Money::plus);
+  /** The bodies that have a value. */
+  public List<OwnStock> counted() {
+    return bodies.stream().filter(own -> own.value().isPresent()).toList();
   }
 
-  private static Optional<BigFraction> marginAUnit(List<OwnStock> counted) {
-    var weighed = counted.stream().filter(s -> s.cold().isPresent()).toList();
-    var cold = Weight.sum(weighed.stream().flatMap(s -> s.cold().stream()).toList());
-    var margin = sum(weighed.stream().flatMap(s -> s.margin().stream()));
-    return cold.isZero()
-        ? Optional.empty()
-        : Optional.of(BigFraction.of(margin.minor()).divide(cold.fraction()));
+  /** Cost of the bodies that have a value; empty if none has. */
+  public Optional<Money> cost() {
+    return counted().stream().map(OwnStock::cost).reduce(Money::plus);
   }
 
-  /** A body whose supplier and margin are known. */
-  private static Stream<Sample> sample(OwnStock own) {
-    String kind = own.account().classAndStyle();
-    return own.marginAUnit().stream()
-        .filter(margin -> !own.supplier().isEmpty())
-        .map(m -> new Sample(own.account().id(), kind, own.supplier(), m.doubleValue()));
+  /** Value of the bodies that have one; empty if none has. */
+  public Optional<Money> value() {
+    return counted().stream().map(own -> own.value().orElseThrow()).reduce(Money::plus);
+  }
+
+  /** Value less cost of the bodies that have a value; empty if none has. */
+  public Optional<Money> margin() {
+    return counted().stream().map(own -> own.margin().orElseThrow()).reduce(Money::plus);
+  }
+
+  /** Margin for a unit of cold weight, of all bodies together. */
+  public MonthFigure figure() {
+    var name = FigureName.MARGIN_OF_COLD;
+    var group = new FigureGroup.Named(supplier);
+    return MonthFigure.of(name, species, group, counted().size(), BodyRate.of(rates(bodies)))
+        .with(toOthers.map(MonthFigure.Interval::of));
+  }
+
+  /**
+   * That the supplier's bodies left less than those of others, beyond chance; empty if they did
+   * not, or if none of them is of the month.
+   *
+   * @param ofMonth the shop's own bodies of the month
+   */
+  public Stream<Finding> finding(Collection<OwnStock> ofMonth) {
+    var bought = bodies.stream().filter(ofMonth::contains).toList();
+    return toOthers.stream()
+        .filter(difference -> difference.high() < 0 && !bought.isEmpty())
+        .map(difference -> finding(bought, difference.reversed()));
+  }
+
+  private Finding finding(List<OwnStock> bought, Difference less) {
+    var accounts = bought.stream().map(OwnStock::account).toList();
+    var cold = Weight.sum(accounts.stream().flatMap(a -> a.balance().cold().stream()).toList());
+    return new Finding(
+        FindingKind.STOCK,
+        "supplier",
+        MonthBody.ids(accounts),
+        less.evidence(
+            List.of("less", "bodies", "others"),
+            Evidence.Rate::new,
+            Map.of("species", new Evidence.Kind(species), "supplier", new Evidence.Name(supplier))),
+        OwnerCosts.ofShop(Money.of(less.times(cold.fraction()), bought.get(0).currency())),
+        Sureness.LIKELY);
+  }
+
+  /** A body whose supplier is known. */
+  private static Optional<Sample> sample(BodyRate rate) {
+    return Optional.of(rate.body().body().supplier())
+        .filter(supplier -> !supplier.isEmpty())
+        .map(supplier -> rate.sample(rate.body().classAndStyle(), supplier));
+  }
+
+  private static List<BodyRate> rates(List<OwnStock> bodies) {
+    return bodies.stream().flatMap(own -> own.marginOfCold().stream()).toList();
   }
 }

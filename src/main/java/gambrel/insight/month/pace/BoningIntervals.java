@@ -1,21 +1,19 @@
 package gambrel.insight.month.pace;
 
 import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.pace.BoningInterval.Piece;
+import gambrel.insight.month.bodies.Spread;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -28,7 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param counted the intervals that show work on a piece
  * @param breaks how many intervals were left out because they include other work or a break
  */
-public record BoningIntervals(List<BoningInterval> counted, int breaks) {
+public record BoningIntervals(List<Interval> counted, int breaks) {
   /** Pieces weighed within less than this were fetched together. */
   private static final Duration TOGETHER = Duration.ofMinutes(1);
 
@@ -39,23 +37,37 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
   private static final int TIMES_USUAL = 3;
 
   private static final long MILLIS_A_MINUTE = 60_000;
+  private static final int MINUTES_AN_HOUR = 60;
+
+  /**
+   * A kind of piece.
+   *
+   * @param species the species of its body
+   * @param item what it is; left and right are the same
+   */
+  public record Piece(Species species, String item) {}
+
+  /**
+   * The time from a boner's weighing on the block to the same boner's next: one piece was boned in
+   * it, or several that were fetched together.
+   *
+   * @param boner who
+   * @param piece what was weighed on the block; the first of several pieces
+   * @param pieces how many pieces
+   * @param weight weight of all pieces
+   * @param minutes how long it took
+   */
+  public record Interval(
+      String boner, Piece piece, int pieces, Weight weight, BigFraction minutes) {
+    /** Minutes for one piece. */
+    BigFraction minutesEach() {
+      return minutes.divide(pieces);
+    }
+  }
 
   /** Copies the intervals. */
   public BoningIntervals {
     counted = List.copyOf(counted);
-  }
-
-  /**
-   * The times of work of a month and of the twelve months before.
-   *
-   * @param month those of the month
-   * @param before those of the twelve months before
-   */
-  public record Both(BoningIntervals month, BoningIntervals before) {}
-
-  /** The times of work of a month and of the twelve months before. */
-  public static Both of(MonthRecords records) {
-    return new Both(of(List.of(records.bodies())), of(records.baseline().months()));
   }
 
   /** A boner's weighing of a piece. */
@@ -64,24 +76,21 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
       return weighing.boner();
     }
 
-    LocalDate day() {
-      return weighing.date();
+    boolean isOfDayOf(Start other) {
+      return boner().equals(other.boner()) && weighing.date().equals(other.weighing.date());
     }
   }
 
-  private static BoningIntervals of(List<MonthBodies> months) {
-    var days =
-        months.stream()
-            .flatMap(month -> starts(month).stream())
-            .sorted(Comparator.comparing(Start::weighing, Weighing.BY_TIME))
-            .collect(
-                Collectors.groupingBy(
-                    Start::boner,
-                    TreeMap::new,
-                    Collectors.groupingBy(Start::day, TreeMap::new, Collectors.toList())));
-    var all = new ArrayList<BoningInterval>();
-    days.values().forEach(ofBoner -> ofBoner.values().forEach(day -> read(day, all)));
-    return withoutBreaks(all);
+  /** The times of work of some months. */
+  static BoningIntervals of(List<MonthBodies> months) {
+    return withoutBreaks(
+        read(
+            months.stream()
+                .flatMap(month -> starts(month).stream())
+                .sorted(
+                    Comparator.comparing(Start::boner)
+                        .thenComparing(Start::weighing, Weighing.BY_TIME))
+                .toList()));
   }
 
   private static List<Start> starts(MonthBodies month) {
@@ -97,28 +106,31 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
     return starts;
   }
 
-  private static void read(List<Start> day, List<BoningInterval> all) {
-    var fetched = new ArrayList<Start>();
-    for (var start : day) {
-      if (!fetched.isEmpty() && !isTogether(fetched.get(fetched.size() - 1), start)) {
-        all.add(interval(fetched, start));
-        fetched.clear();
+  /** The intervals between weighings, which are sorted by boner and time. */
+  private static List<Interval> read(List<Start> starts) {
+    var all = new ArrayList<Interval>();
+    int fetched = 0;
+    for (int i = 1; i < starts.size(); i++) {
+      var last = starts.get(i - 1);
+      var next = starts.get(i);
+      boolean goesOn = next.isOfDayOf(last);
+      if (!goesOn || between(last, next).compareTo(TOGETHER) >= 0) {
+        if (goesOn) {
+          all.add(interval(starts.subList(fetched, i), next));
+        }
+        fetched = i;
       }
-      fetched.add(start);
     }
+    return all;
   }
 
   private static Duration between(Start one, Start next) {
     return Duration.between(one.weighing().time(), next.weighing().time());
   }
 
-  private static boolean isTogether(Start last, Start next) {
-    return between(last, next).compareTo(TOGETHER) < 0;
-  }
-
-  private static BoningInterval interval(List<Start> fetched, Start next) {
+  private static Interval interval(List<Start> fetched, Start next) {
     var first = fetched.get(0);
-    return new BoningInterval(
+    return new Interval(
         first.boner(),
         first.piece(),
         fetched.size(),
@@ -126,37 +138,60 @@ public record BoningIntervals(List<BoningInterval> counted, int breaks) {
         BigFraction.of(between(first, next).toMillis(), MILLIS_A_MINUTE));
   }
 
-  private static BoningIntervals withoutBreaks(List<BoningInterval> all) {
-    Map<Piece, List<BoningInterval>> byPiece =
-        all.stream()
-            .collect(
-                Collectors.groupingBy(BoningInterval::piece, TreeMap::new, Collectors.toList()));
-    var counted = new ArrayList<BoningInterval>();
-    for (var like : byPiece.values()) {
-      var usual = Pace.of(like).orElseThrow().each().median();
-      like.stream().filter(one -> isWork(one, usual)).forEach(counted::add);
-    }
+  private static BoningIntervals withoutBreaks(List<Interval> all) {
+    var counted = new ArrayList<Interval>();
+    all.stream()
+        .collect(Collectors.groupingBy(Interval::piece, LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .forEach(
+            like -> {
+              var usual = new BoningIntervals(like, 0).each().orElseThrow().median();
+              like.stream().filter(one -> isWork(one, usual)).forEach(counted::add);
+            });
     return new BoningIntervals(counted, all.size() - counted.size());
   }
 
-  private static boolean isWork(BoningInterval interval, BigFraction usual) {
+  private static boolean isWork(Interval interval, BigFraction usual) {
     var each = interval.minutesEach();
     return each.compareTo(LONGEST) <= 0 && each.compareTo(usual.multiply(TIMES_USUAL)) <= 0;
   }
 
-  /** The pace of all work on a species; empty if there was none. */
-  public Optional<Pace> of(Species species) {
-    return Pace.of(counted.stream().filter(one -> one.piece().species() == species).toList());
+  private BoningIntervals where(Predicate<Interval> which) {
+    return new BoningIntervals(counted.stream().filter(which).toList(), breaks);
   }
 
-  /** The intervals of a kind of piece. */
-  List<BoningInterval> of(Piece piece) {
-    return counted.stream().filter(one -> one.piece().equals(piece)).toList();
+  /** The work on a species. */
+  public BoningIntervals of(Species species) {
+    return where(one -> one.piece().species() == species);
   }
 
-  /** The pace of one boner, or of all if {@code boner} is empty; empty if there was no work. */
-  Optional<Pace> of(Piece piece, Optional<String> boner) {
-    return Pace.of(
-        of(piece).stream().filter(one -> one.boner().equals(boner.orElse(one.boner()))).toList());
+  /** The work on a kind of piece. */
+  BoningIntervals of(Piece piece) {
+    return where(one -> one.piece().equals(piece));
+  }
+
+  /** The work of one boner. */
+  BoningIntervals of(String boner) {
+    return where(one -> one.boner().equals(boner));
+  }
+
+  /** How many pieces were boned. */
+  int pieces() {
+    return counted.stream().mapToInt(Interval::pieces).sum();
+  }
+
+  /** The spread of the minutes for one piece; empty without work. */
+  Optional<Spread> each() {
+    return Spread.of(counted.stream().map(Interval::minutesEach).toList());
+  }
+
+  /** Weight boned in an hour, in the shop's unit; empty if the pieces took no time. */
+  public Optional<BigFraction> weightAnHour() {
+    var weight = Weight.sum(counted.stream().map(Interval::weight).toList());
+    var minutes =
+        counted.stream().map(Interval::minutes).reduce(BigFraction.ZERO, BigFraction::add);
+    return minutes.signum() == 0
+        ? Optional.empty()
+        : Optional.of(weight.fraction().multiply(MINUTES_AN_HOUR).divide(minutes));
   }
 }

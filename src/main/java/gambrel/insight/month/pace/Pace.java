@@ -1,36 +1,126 @@
 package gambrel.insight.month.pace;
 
+import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Spread;
-import gambrel.trade.measure.Weight;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.findings.MonthChange;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.MonthFigure.Comparison;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.insight.month.pace.BoningIntervals.Interval;
+import gambrel.insight.month.pace.BoningIntervals.Piece;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Species;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * How fast pieces were boned.
+ * How fast pieces were boned in a month and in the twelve months before.
  *
- * @param pieces how many pieces
- * @param weight their weight
- * @param minutes the minutes for all of them
- * @param each the spread of the minutes for one piece
+ * @param month the work of the month
+ * @param before the work of the twelve months before
  */
-public record Pace(int pieces, Weight weight, BigFraction minutes, Spread each) {
-  private static final int MINUTES_AN_HOUR = 60;
-
-  /** The pace of some intervals; empty without any. */
-  static Optional<Pace> of(List<BoningInterval> all) {
-    var pieces = all.stream().mapToInt(BoningInterval::pieces).sum();
-    var weight = Weight.sum(all.stream().map(BoningInterval::weight).toList());
-    var minutes =
-        all.stream().map(BoningInterval::minutes).reduce(BigFraction.ZERO, BigFraction::add);
-    return Spread.of(all.stream().map(BoningInterval::minutesEach).toList())
-        .map(each -> new Pace(pieces, weight, minutes, each));
+public record Pace(BoningIntervals month, BoningIntervals before) {
+  /** The pace of a month. */
+  public static Pace of(MonthRecords records) {
+    return new Pace(
+        BoningIntervals.of(List.of(records.bodies())),
+        BoningIntervals.of(records.baseline().months()));
   }
 
-  /** Weight boned in an hour, in the shop's unit; empty if the pieces took no time. */
-  public Optional<BigFraction> weightAnHour() {
-    return minutes.signum() == 0
-        ? Optional.empty()
-        : Optional.of(weight.fraction().multiply(MINUTES_AN_HOUR).divide(minutes));
+  /**
+   * Minutes for a piece and weight an hour, by species and piece in tree order, then by boner. If a
+   * piece has several boners, the first figures are of all of them together.
+   */
+  public List<MonthFigure> figures(MonthRecords records) {
+    var figures = new ArrayList<MonthFigure>();
+    for (var species : Species.values()) {
+      for (var item : records.night().shop().cuts().of(species).items()) {
+        var piece = new Piece(species, item.id());
+        var all = new Pace(month.of(piece), before.of(piece));
+        var boners = all.month.counted().stream().map(Interval::boner).distinct().sorted();
+        var names = boners.toList();
+        if (names.size() > 1) {
+          figures.addAll(all.figures(species, new FigureGroup.Part(item, Optional.empty())));
+        }
+        for (String name : names) {
+          var own = new Pace(all.month.of(name), all.before.of(name));
+          figures.addAll(own.figures(species, new FigureGroup.Part(item, Optional.of(name))));
+        }
+      }
+    }
+    return figures;
+  }
+
+  private List<MonthFigure> figures(Species species, FigureGroup group) {
+    int pieces = month.pieces();
+    var median = month.each().map(Spread::median);
+    return List.of(
+        MonthFigure.of(FigureName.MINUTES_A_PIECE, species, group, pieces, median)
+            .withSpread(month.each())
+            .with(new Comparison(before.pieces(), Optional.empty(), before.each())),
+        MonthFigure.of(FigureName.BONED_AN_HOUR, species, group, pieces, month.weightAnHour())
+            .with(Comparison.of(before.pieces(), before.weightAnHour())));
+  }
+
+  /** Pieces that took longer than before, each boner compared with himself. */
+  public List<Finding> findings(MonthRecords records) {
+    var pieces =
+        month.counted().stream()
+            .map(Interval::piece)
+            .distinct()
+            .sorted(Comparator.comparing(Piece::species))
+            .toList();
+    var findings = new ArrayList<Finding>();
+    for (var piece : pieces) {
+      MonthChange.difference(
+              new Compared<>(
+                  piece.species(), month.of(piece).counted(), before.of(piece).counted()),
+              one -> Optional.of(one.minutesEach()),
+              Interval::boner,
+              pieces.size())
+          .filter(difference -> difference.low() > 0)
+          .ifPresent(
+              difference -> {
+                var tree = records.night().shop().cuts().of(piece.species());
+                findings.add(finding(piece, tree.find(piece.item()).orElseThrow(), difference));
+              });
+    }
+    return findings;
+  }
+
+  private Finding finding(Piece piece, Item item, Difference difference) {
+    return new Finding(
+        FindingKind.PACE,
+        "",
+        List.of(piece.item()),
+        difference.evidence(
+            List.of("difference", "pieces", "pieces_before"),
+            Pace::minutes,
+            Map.of(
+                "species",
+                new Evidence.Kind(piece.species()),
+                "piece",
+                new Evidence.Cuts(piece.species(), List.of(item)),
+                "minutes",
+                minutes(month.of(piece).each().orElseThrow().median()),
+                "usual",
+                minutes(before.of(piece).each().orElseThrow().median()))),
+        List.of(),
+        Sureness.LIKELY);
+  }
+
+  private static Evidence minutes(BigFraction value) {
+    return new Evidence.Number(value, 1);
   }
 }

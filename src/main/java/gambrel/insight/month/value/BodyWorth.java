@@ -1,70 +1,55 @@
 package gambrel.insight.month.value;
 
+import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Weight;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.MonthFigure;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * What a body's take-home is worth for a unit of its cold weight.
- *
- * @param account the body
- * @param worth its take-home at the values of one day, money in the major unit
- * @param cold its cold weight
- */
-public record BodyWorth(MonthBody account, BigFraction worth, Weight cold) {
-  private static final Comparator<BodyWorth> LEAST_FIRST =
-      Comparator.comparing(BodyWorth::rate).thenComparing(worth -> worth.account().id());
+/** What the take-home of bodies is worth on their cold weight, at the values of one day. */
+public final class BodyWorth {
+  private static final Comparator<BodyRate> LEAST_FIRST =
+      Comparator.comparing(BodyRate::rate).thenComparing(rate -> rate.body().id());
 
-  /** The settled bodies of each species of which the month has a body with a worth. */
-  public static List<Compared<List<BodyWorth>>> of(MonthRecords records) {
-    var values = records.rail().items();
-    return records.settled().stream()
-        .map(bodies -> bodies.map(all -> of(all, bodies.species(), values)))
-        .filter(worths -> !worths.month().isEmpty())
-        .toList();
+  private BodyWorth() {}
+
+  /** For every species of which a worth is known: the figure of all bodies, then of each. */
+  public static List<MonthFigure> figures(MonthRecords records) {
+    var name = FigureName.WORTH_OF_COLD;
+    var figures = new ArrayList<MonthFigure>();
+    for (var bodies : records.settled()) {
+      var worths = bodies.map(all -> of(all, records.rail().items()));
+      var species = bodies.species();
+      if (!worths.month().isEmpty()) {
+        figures.add(BodyRate.figure(name, species, BodyGroup.ALL, worths.month(), worths.before()));
+      }
+      for (var body : worths.month()) {
+        var group = new FigureGroup.OfBody(body.body());
+        figures.add(MonthFigure.of(name, species, group, 1, Optional.of(body.rate())));
+      }
+    }
+    return figures;
   }
 
-  /** The bodies of a species whose cold weight and value are known, least first, then by id. */
-  public static List<BodyWorth> of(
-      Collection<MonthBody> bodies, Species species, ItemValues values) {
-    return MonthBody.of(species, bodies).stream()
-        .flatMap(body -> of(body, values).stream())
-        .sorted(LEAST_FIRST)
-        .toList();
+  /** The bodies whose cold weight and value are known, least first, then by id. */
+  public static List<BodyRate> of(Collection<MonthBody> bodies, ItemValues values) {
+    return bodies.stream().flatMap(body -> of(body, values).stream()).sorted(LEAST_FIRST).toList();
   }
 
-  private static Optional<BodyWorth> of(MonthBody body, ItemValues values) {
+  private static Optional<BodyRate> of(MonthBody body, ItemValues values) {
     var value = BodyValue.of(body, values);
     return body.balance()
         .cold()
         .filter(cold -> !cold.isZero() && value.isEnough())
-        .map(cold -> new BodyWorth(body, value.value(), cold));
-  }
-
-  /** Money in the major unit for a unit of cold weight. */
-  public BigFraction rate() {
-    return worth.divide(cold.fraction());
-  }
-
-  /** The worth of all bodies over their cold weight; empty without bodies. */
-  public static Optional<BigFraction> rateOf(Collection<BodyWorth> bodies) {
-    var cold = Weight.sum(bodies.stream().map(BodyWorth::cold).toList());
-    var worth = bodies.stream().map(BodyWorth::worth).reduce(BigFraction.ZERO, BigFraction::add);
-    return cold.isZero() ? Optional.empty() : Optional.of(worth.divide(cold.fraction()));
-  }
-
-  /** The spread of the bodies' rates. */
-  public static Optional<Spread> spreadOf(Collection<BodyWorth> bodies) {
-    return Spread.of(bodies.stream().map(BodyWorth::rate).toList());
+        .map(cold -> new BodyRate(body, value.value(), cold.fraction()));
   }
 }

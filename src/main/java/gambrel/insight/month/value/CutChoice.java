@@ -1,17 +1,46 @@
 package gambrel.insight.month.value;
 
+import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.findings.BodyRate;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.PieceBalance;
+import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A piece that the shop cuts in more than one way, with the value of each way.
+ * A piece that the shop cut in more than one way. The way of a body is the set of parts directly
+ * under the piece of which it has end products that are food, or the piece itself. The value of a
+ * way is the worth of all end products under the piece, at one day's values, over the piece's
+ * weight on the block. If the piece was not weighed there, it is over the body's weight into the
+ * boning room, so that pieces sold on the bone and boned out can be compared.
  *
  * @param species the species
  * @param piece the piece
@@ -23,54 +52,167 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   /** Ways of fewer bodies are left out. */
   public static final int FEWEST = 3;
 
-  /** Copies the ways. */
-  public CutChoice {
-    ways = List.copyOf(ways);
-  }
-
   /**
    * One way to cut the piece.
    *
    * @param items what the piece was packed as: parts directly under it, or itself
-   * @param cuts the bodies that were cut so
-   * @param value money in the major unit for a unit of weight, of all bodies together
-   * @param spread the values of single bodies
+   * @param cuts the bodies that were cut so, with the worth of their pieces
    * @param toBest way less best way; empty for the best way itself and where bodies are too few
    */
-  public record Way(
-      List<Item> items,
-      List<Cut> cuts,
-      BigFraction value,
-      Spread spread,
-      Optional<Difference> toBest) {
-    /** Copies the lists. */
-    public Way {
-      items = List.copyOf(items);
-      cuts = List.copyOf(cuts);
+  public record Way(List<Item> items, List<BodyRate> cuts, Optional<Difference> toBest) {
+    /** Money in the major unit for a unit of weight, of all bodies together. */
+    public BigFraction value() {
+      return BodyRate.of(cuts).orElseThrow();
     }
 
-    /** How many bodies were cut so. */
-    public int bodies() {
-      return cuts.size();
+    private boolean isOnBone(CutTree tree) {
+      return items.stream().anyMatch(item -> tree.facts(item.id()).isOnBone());
+    }
+
+    private Stream<Sample> samples(String group) {
+      return cuts.stream().map(cut -> cut.sample(cut.body().body().category(), group));
+    }
+
+    private Way comparedWith(Way best, int comparisons) {
+      var samples = Stream.concat(samples("way"), best.samples("best")).toList();
+      return new Way(items, cuts, GroupComparison.of(samples, "way", comparisons));
     }
   }
 
-  /**
-   * What one body's piece was cut into.
-   *
-   * @param body the body
-   * @param way the ids of the parts, joined by blanks
-   * @param worth money in the major unit
-   * @param base the weight of the piece, or of the body
-   */
-  public record Cut(MonthBody body, String way, BigFraction worth, Weight base) {
-    BigFraction rate() {
-      return worth.divide(base.fraction());
+  /** The choices among some bodies, by species in tree order. */
+  public static List<CutChoice> of(Collection<MonthBody> bodies, ItemValues values) {
+    var found = new ArrayList<CutChoice>();
+    for (var species : Species.values()) {
+      var own = MonthBody.of(species, bodies);
+      if (!own.isEmpty()) {
+        for (var piece : tree(own.get(0)).items()) {
+          of(piece, true, own, values)
+              .or(() -> of(piece, false, own, values))
+              .ifPresent(found::add);
+        }
+      }
     }
+    // Any pair of ways might be the one compared.
+    int pairs = found.stream().mapToInt(c -> c.ways.size() * (c.ways.size() - 1) / 2).sum();
+    return found.stream().map(choice -> choice.compared(pairs)).toList();
+  }
+
+  private static CutTree tree(MonthBody body) {
+    return body.balance().weighings().tree();
+  }
+
+  /**
+   * The ways that enough bodies were cut in; empty if there are fewer than two. Without the weights
+   * of the piece itself, one way must be on the bone and another off it: only bone differs then,
+   * since the trim of all pieces is weighed together.
+   */
+  private static Optional<CutChoice> of(
+      Item piece, boolean perPiece, List<MonthBody> bodies, ItemValues values) {
+    var tree = tree(bodies.get(0));
+    var byWay =
+        bodies.stream()
+            .flatMap(body -> cut(piece, perPiece, body, values).stream())
+            .collect(
+                Collectors.groupingBy(
+                    cut -> cut.body().choices().get(piece.id()).way(),
+                    TreeMap::new,
+                    Collectors.toList()));
+    byWay.values().removeIf(cuts -> cuts.size() < FEWEST);
+    var ways = new ArrayList<Way>();
+    byWay.forEach((way, cuts) -> ways.add(new Way(items(way, tree), cuts, Optional.empty())));
+    ways.sort(Comparator.comparing(Way::value).reversed());
+    boolean isChoice =
+        ways.size() > 1
+            && (perPiece || ways.stream().map(way -> way.isOnBone(tree)).distinct().count() > 1);
+    return Optional.of(new CutChoice(bodies.get(0).species(), piece, perPiece, ways))
+        .filter(choice -> isChoice);
+  }
+
+  private static List<Item> items(String way, CutTree tree) {
+    return Stream.of(way.split(" ")).flatMap(id -> tree.find(id).stream()).toList();
+  }
+
+  /** The worth of a body's piece; empty if a weight or a value is unknown. */
+  private static Optional<BodyRate> cut(
+      Item piece, boolean perPiece, MonthBody body, ItemValues values) {
+    var base = perPiece ? block(body.balance(), piece) : body.balance().boning();
+    return Optional.ofNullable(body.choices().get(piece.id()))
+        .filter(made -> base.filter(weight -> !weight.isZero()).isPresent())
+        .flatMap(made -> Products.worth(made.products(), tree(body), values))
+        .map(worth -> new BodyRate(body, worth, base.orElseThrow().fraction()));
+  }
+
+  private static Optional<Weight> block(BodyBalance body, Item piece) {
+    return body.pieces().stream()
+        .filter(p -> p.item().equals(piece.id()))
+        .findFirst()
+        .map(PieceBalance::block);
+  }
+
+  private CutChoice compared(int comparisons) {
+    var compared = ways.stream().map(w -> w == best() ? w : w.comparedWith(best(), comparisons));
+    return new CutChoice(species, piece, perPiece, compared.toList());
   }
 
   /** The best way. */
   public Way best() {
     return ways.get(0);
+  }
+
+  /** The value of each way, best first, with the interval of its difference to the best way. */
+  public List<MonthFigure> figures() {
+    var name = perPiece ? FigureName.CUT_WORTH_OF_PIECE : FigureName.CUT_WORTH_OF_BODY;
+    return ways.stream()
+        .map(
+            way ->
+                BodyRate.figure(
+                        name,
+                        species,
+                        new FigureGroup.Way(piece, way.items()),
+                        way.cuts(),
+                        List.of())
+                    .with(way.toBest().map(MonthFigure.Interval::of)))
+        .toList();
+  }
+
+  /**
+   * The ways in which the shop cut own bodies of the month and that brought less than the best way,
+   * beyond chance. What a customer orders is the customer's choice and no finding.
+   */
+  public Stream<Finding> findings(MonthRecords records) {
+    return ways.stream()
+        .flatMap(
+            way -> {
+              var own = way.cuts().stream().filter(cut -> isOwn(records, cut.body())).toList();
+              return way.toBest().stream()
+                  .filter(difference -> difference.high() < 0 && !own.isEmpty())
+                  .map(difference -> finding(records, way, own, difference.reversed()));
+            });
+  }
+
+  private static boolean isOwn(MonthRecords records, MonthBody body) {
+    return body.whose() == Ownership.OWN
+        && records.bodies().settled().stream().anyMatch(settled -> settled == body);
+  }
+
+  private Finding finding(
+      MonthRecords records, Way way, List<BodyRate> own, Difference bestLessWay) {
+    var less = best().value().subtract(way.value());
+    var missed = BodyRate.sum(own, BodyRate::weight).multiply(less);
+    return new Finding(
+        FindingKind.CUT_CHOICE,
+        perPiece ? "piece" : "body",
+        MonthBody.ids(own.stream().map(BodyRate::body).toList()),
+        bestLessWay.evidence(
+            List.of("difference", "bodies", "bodies_best"),
+            Evidence.Rate::new,
+            Map.of(
+                "piece", new Evidence.Cuts(species, List.of(piece)),
+                "best", new Evidence.Cuts(species, best().items()),
+                "way", new Evidence.Cuts(species, way.items()),
+                "less", new Evidence.Rate(less),
+                "bodies_month", Evidence.count(own.size()))),
+        OwnerCosts.ofShop(Money.of(missed, records.settings().currency())),
+        Sureness.LIKELY);
   }
 }

@@ -1,19 +1,32 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * How much bone, as a share of the weight into the boning room, each boner's bodies gave compared
@@ -49,6 +62,54 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
       }
     }
     return found;
+  }
+
+  /** The difference of every boner. */
+  public List<MonthFigure> figures() {
+    return differences.entrySet().stream()
+        .map(
+            e ->
+                MonthFigure.of(
+                        FigureName.BONE_TO_OTHERS_POINTS,
+                        species,
+                        new FigureGroup.Named(e.getKey()),
+                        e.getValue().bodies(),
+                        Optional.of(Exact.ofStatistic(e.getValue().mean())))
+                    .with(MonthFigure.Comparison.of(e.getValue().others(), Optional.empty()))
+                    .with(MonthFigure.Interval.of(e.getValue())))
+        .toList();
+  }
+
+  /** Boners whose bodies gave more bone. Meat left on it would at least have been mince. */
+  public List<Finding> findings(MonthRecords records) {
+    return differences.entrySet().stream()
+        .filter(of -> of.getValue().low() > 0)
+        .map(of -> finding(records, of.getKey(), of.getValue()))
+        .toList();
+  }
+
+  private Finding finding(MonthRecords records, String boner, Difference more) {
+    var bodies =
+        MonthBody.of(species, records.bodies().settled()).stream()
+            .filter(b -> b.boner().filter(boner::equals).isPresent())
+            .toList();
+    var tree = records.night().shop().cuts().of(species);
+    var values = records.rail().items();
+    var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
+    var mince = values.of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
+    return new Finding(
+        FindingKind.BONER,
+        "",
+        MonthBody.ids(bodies),
+        more.evidence(
+            List.of("difference", "bodies", "others"),
+            Evidence::percent,
+            Map.of("species", new Evidence.Kind(species), "boner", new Evidence.Name(boner))),
+        OwnerCosts.costs(
+            OwnerCosts.weights(bodies, body -> body.balance().boning()),
+            mince.map(value -> more.times(value).divide(100)),
+            records.settings().currency()),
+        Sureness.LIKELY);
   }
 
   /** Equal samples count once; samples in which no boner can be compared do not count. */

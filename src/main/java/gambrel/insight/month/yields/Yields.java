@@ -1,19 +1,30 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
+import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ratio;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.FindingKind;
+import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.OwnerCosts;
+import gambrel.insight.month.findings.Sureness;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** The yields of a month's settled bodies, compared with the twelve months before, as figures. */
 public final class Yields {
@@ -36,49 +47,65 @@ public final class Yields {
     return yields.figures;
   }
 
+  /** Species of which less was taken home than of like bodies of the twelve months before. */
+  public static List<Finding> findings(MonthRecords records) {
+    return MonthChange.of(records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
+        .stream()
+        .filter(change -> change.difference().high() < 0)
+        .map(change -> finding(records, change.species(), change.difference().reversed()))
+        .toList();
+  }
+
+  private static Finding finding(MonthRecords records, Species species, Difference less) {
+    var bodies = MonthBody.of(species, records.bodies().settled());
+    var total =
+        bodies.stream()
+            .map(b -> BodyValue.of(b, records.rail().items()))
+            .filter(BodyValue::isEnough)
+            .reduce(BodyValue::plus);
+    return new Finding(
+        FindingKind.YIELD,
+        "",
+        MonthBody.ids(bodies),
+        less.evidence(
+            List.of("difference", "bodies", "bodies_before"),
+            Evidence::percent,
+            Map.of("species", new Evidence.Kind(species))),
+        OwnerCosts.costs(
+            OwnerCosts.weights(bodies, body -> body.balance().cold()),
+            total.map(v -> less.times(v.value().divide(v.valued())).divide(100)),
+            records.settings().currency()),
+        Sureness.LIKELY);
+  }
+
   private void groups(Compared<List<MonthBody>> bodies) {
-    group(FigureGroup.By.ALL, "", bodies);
-    var classes = names(bodies, Yields::category);
-    if (classes.size() > 1) {
-      groups(FigureGroup.By.CLASS, classes, Yields::category, bodies);
+    groups(bodies, FigureGroup.By.ALL, 1, body -> Optional.of(""));
+    groups(bodies, FigureGroup.By.CLASS, 2, Yields::category);
+    groups(bodies, FigureGroup.By.BONER, 1, MonthBody::boner);
+  }
+
+  /** The bodies of each name, if the month has at least {@code fewest} names. */
+  private void groups(
+      Compared<List<MonthBody>> bodies,
+      FigureGroup.By by,
+      int fewest,
+      Function<MonthBody, Optional<String>> name) {
+    var names = bodies.month().stream().flatMap(body -> name.apply(body).stream()).distinct();
+    var sorted = names.sorted().toList();
+    for (var one : sorted.size() < fewest ? List.<String>of() : sorted) {
+      Predicate<MonthBody> isOfOne = body -> name.apply(body).filter(one::equals).isPresent();
+      var group = new FigureGroup.Like(by, one);
+      group(group, bodies.map(all -> all.stream().filter(isOfOne).toList()));
     }
-    groups(FigureGroup.By.BONER, names(bodies, MonthBody::boner), MonthBody::boner, bodies);
   }
 
   private static Optional<String> category(MonthBody body) {
     return Optional.of(body.body().category()).filter(category -> !category.isEmpty());
   }
 
-  private static List<String> names(
-      Compared<List<MonthBody>> bodies, Function<MonthBody, Optional<String>> name) {
-    return bodies.month().stream()
-        .flatMap(b -> name.apply(b).stream())
-        .distinct()
-        .sorted()
-        .toList();
-  }
-
-  private void groups(
-      FigureGroup.By by,
-      List<String> names,
-      Function<MonthBody, Optional<String>> name,
-      Compared<List<MonthBody>> bodies) {
-    for (String one : names) {
-      group(
-          by,
-          one,
-          bodies.map(
-              all ->
-                  all.stream()
-                      .filter(b -> name.apply(b).filter(one::equals).isPresent())
-                      .toList()));
-    }
-  }
-
-  private void group(FigureGroup.By by, String name, Compared<List<MonthBody>> bodies) {
+  private void group(FigureGroup group, Compared<List<MonthBody>> bodies) {
     if (BodyFigure.YIELDS.stream().anyMatch(figure -> figure.of(bodies.month()).isKnown())) {
       for (var figure : BodyFigure.YIELDS) {
-        var group = new FigureGroup.Like(by, name);
         add(FigureName.of(figure), group, bodies.map(all -> shares(all, b -> b.share(figure))));
       }
     }

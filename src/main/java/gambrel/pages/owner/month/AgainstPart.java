@@ -1,9 +1,9 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.BodyGroup.Split;
 import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Split;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.pages.views.PartView;
@@ -21,19 +21,11 @@ record AgainstPart(MonthPage page) implements MonthPart {
   private static final int ENOUGH = 5;
 
   PartView part() {
-    var tables = new ArrayList<TableBuilder<MonthFigure>>();
-    for (var whose : Ownership.values()) {
-      for (var loss : Loss.values()) {
-        var figures =
-            figures()
-                .of(FigureName.percentOf(loss))
-                .filter(f -> f.whose().filter(whose::equals).isPresent())
-                .toList();
-        if (!figures.isEmpty()) {
-          tables.add(table(whose, loss, figures));
-        }
-      }
-    }
+    var tables =
+        Stream.of(Ownership.values())
+            .flatMap(whose -> BodyFigure.LOSSES.stream().map(loss -> table(whose, loss)))
+            .filter(table -> !table.isEmpty())
+            .toList();
     var views = new ArrayList<TableView>();
     for (var table : tables) {
       boolean last = table == tables.get(tables.size() - 1);
@@ -43,7 +35,12 @@ record AgainstPart(MonthPage page) implements MonthPart {
     return PartView.of(say("against"), views, List.of());
   }
 
-  private TableBuilder<MonthFigure> table(Ownership whose, Loss loss, List<MonthFigure> figures) {
+  private TableBuilder<MonthFigure> table(Ownership whose, BodyFigure loss) {
+    var figures =
+        figures()
+            .of(FigureName.percentOf(loss))
+            .filter(figure -> figure.whose().filter(whose::equals).isPresent())
+            .toList();
     String percent = say("percent");
     String title = say("shrink.group", owner(whose), say("shrink.loss." + loss.id()));
     return new TableBuilder<MonthFigure>("against figures even")
@@ -51,22 +48,17 @@ record AgainstPart(MonthPage page) implements MonthPart {
         .head("titled")
         .number(
             label("lost", unit()),
-            figure -> weights().lost(loss, same(FigureName.weightOf(loss), figure)))
+            figure -> weights().lost(loss, figures().find(FigureName.weightOf(loss), figure)))
         .number(
             label("worth", currency()),
-            figure -> major(same(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
+            figure ->
+                major(figures().find(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
         .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
         .counted(
             label("before", percent),
             figure -> counted(figure.before().value(), figure.before().bodies()))
         .number(say("middle_half"), this::middleHalf)
         .rows(figures.stream().filter(figure -> isShown(figure, figures)).toList());
-  }
-
-  /** Another figure of the same bodies. */
-  private Optional<MonthFigure> same(FigureName name, MonthFigure figure) {
-    return figures()
-        .find(name, figure.whose().orElseThrow(), figure.species().orElseThrow(), figure.group());
   }
 
   private String middleHalf(MonthFigure figure) {

@@ -17,37 +17,20 @@ final class ChartLabels {
   private static final int[] OFFSETS = {-7, 15, -17, 25, -27, 35, -37, 45};
 
   private final ChartView.Frame plot;
-  private final List<Dot> dots;
+  private final List<ChartView.Point> dots;
   private final List<Integer> levels;
-  private final List<Label> placed = new ArrayList<>();
+  private final List<ChartView.Point> placed = new ArrayList<>();
 
-  ChartLabels(ChartView.Frame plot, List<Dot> dots, List<Integer> levels) {
+  /**
+   * Places for the names of some points.
+   *
+   * @param dots the points without names
+   * @param levels the heights of lines across the plot
+   */
+  ChartLabels(ChartView.Frame plot, List<ChartView.Point> dots, List<Integer> levels) {
     this.plot = plot;
     this.dots = dots;
     this.levels = levels;
-  }
-
-  /** The place of a point. */
-  record Dot(int x, int y) {}
-
-  /**
-   * A name at its place.
-   *
-   * @param text empty if there is no place for it
-   * @param x middle
-   * @param y base line
-   */
-  record Label(String text, int x, int y) {
-    private boolean covers(Label other) {
-      return Math.abs(x - other.x) < halfWidth(text) + halfWidth(other.text) + LETTER
-          && Math.abs(y - other.y) < LINE;
-    }
-
-    private boolean covers(Dot dot) {
-      return Math.abs(x - dot.x) < halfWidth(text) + DOT
-          && dot.y > y - LINE - DOT
-          && dot.y < y + DOT;
-    }
   }
 
   private static int halfWidth(String text) {
@@ -60,25 +43,40 @@ final class ChartLabels {
     return Math.min(Math.max(x, plot.left() + half), plot.right() - half);
   }
 
-  /** A place for {@code text} near a point. */
-  Label place(String text, Dot dot) {
-    if (!text.isEmpty() && 2 * halfWidth(text) < plot.right() - plot.left()) {
+  /** A point with a name near it; without the name if there is no place for it. */
+  ChartView.Point named(String name, ChartView.Point dot) {
+    if (2 * halfWidth(name) < plot.right() - plot.left()) {
+      int middle = middle(name, dot.x(), plot);
       for (int offset : OFFSETS) {
-        var label = new Label(text, middle(text, dot.x, plot), dot.y + offset);
-        if (isFree(label)) {
-          placed.add(label);
-          return label;
+        var named =
+            new ChartView.Point(dot.x(), dot.y(), dot.signal(), name, middle, dot.y() + offset);
+        if (isFree(named)) {
+          placed.add(named);
+          return named;
         }
       }
     }
-    return new Label("", dot.x, dot.y);
+    return dot;
   }
 
-  private boolean isFree(Label label) {
-    return label.y - LINE >= 0
-        && label.y < plot.bottom()
-        && placed.stream().noneMatch(label::covers)
-        && dots.stream().noneMatch(label::covers)
-        && levels.stream().noneMatch(level -> level > label.y - LINE && level < label.y + 2);
+  private boolean isFree(ChartView.Point label) {
+    int y = label.labelY();
+    return y - LINE >= 0
+        && y < plot.bottom()
+        && placed.stream().noneMatch(other -> covers(label, other))
+        && dots.stream().noneMatch(dot -> coversDot(label, dot))
+        && levels.stream().noneMatch(level -> level > y - LINE && level < y + 2);
+  }
+
+  private static boolean covers(ChartView.Point label, ChartView.Point other) {
+    int apart = halfWidth(label.label()) + halfWidth(other.label()) + LETTER;
+    return Math.abs(label.labelX() - other.labelX()) < apart
+        && Math.abs(label.labelY() - other.labelY()) < LINE;
+  }
+
+  private static boolean coversDot(ChartView.Point label, ChartView.Point dot) {
+    return Math.abs(label.labelX() - dot.x()) < halfWidth(label.label()) + DOT
+        && dot.y() > label.labelY() - LINE - DOT
+        && dot.y() < label.labelY() + DOT;
   }
 }

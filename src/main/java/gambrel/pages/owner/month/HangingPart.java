@@ -42,14 +42,18 @@ record HangingPart(MonthPage page) implements MonthPart {
             .number(
                 label("worth_a_day", currency()),
                 hanging -> money(records().rail().of(hanging.species(), hanging.weightADay())))
-            .rows(parts().hanging());
+            .rows(report().hanging());
     var tables = table.table(say("hanging_explained"));
     return PartView.of(say("hanging"), tables, List.of());
   }
 
   private MonthFigure aDay(Hanging hanging) {
     return figures()
-        .find(FigureName.AGEING_PCT_A_DAY, hanging.species(), BodyGroup.ALL)
+        .find(
+            FigureName.AGEING_PCT_A_DAY,
+            Optional.empty(),
+            Optional.of(hanging.species()),
+            BodyGroup.ALL)
         .orElseThrow();
   }
 
@@ -78,7 +82,7 @@ record HangingPart(MonthPage page) implements MonthPart {
   }
 
   private List<TableView> furtherDay(Ownership whose) {
-    var days = parts().furtherDays().stream().filter(day -> day.whose() == whose).toList();
+    var days = report().furtherDays().stream().filter(day -> day.whose() == whose).toList();
     String sure = say("surely_between");
     var table =
         new TableBuilder<FurtherDay>("further figures even short")

@@ -2,10 +2,12 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.ChartView;
+import gambrel.pages.words.Formats;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,21 +101,23 @@ final class LossDrawing {
 
   /** The points. Every signal is marked; those with a sentence in the notes are named. */
   private List<ChartView.Point> placed() {
-    var dots =
-        IntStream.range(0, points.size())
-            .mapToObj(i -> new ChartLabels.Dot(axis.x(i), scale.y(value(points.get(i)))))
-            .toList();
+    var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
     var named = notes.named();
-    var placed = new ArrayList<ChartView.Point>();
+    var placed = new ArrayList<>(dots);
     for (int i = 0; i < dots.size(); i++) {
-      var point = points.get(i);
-      var dot = dots.get(i);
-      var label = labels.place(named.contains(point) ? point.body() : "", dot);
-      boolean signal = !point.signals().isEmpty();
-      placed.add(new ChartView.Point(dot.x(), dot.y(), signal, label.text(), label.x(), label.y()));
+      if (named.contains(points.get(i))) {
+        placed.set(i, labels.named(points.get(i).body(), dots.get(i)));
+      }
     }
     return placed;
+  }
+
+  private ChartView.Point dot(int index) {
+    var point = points.get(index);
+    int x = axis.x(index);
+    int y = scale.y(value(point));
+    return new ChartView.Point(x, y, !point.signals().isEmpty(), "", x, y);
   }
 
   private ChartView.Tick tick(BigDecimal value) {
@@ -131,5 +135,60 @@ final class LossDrawing {
   /** What a point lost, in per cent. */
   static BigDecimal value(LossChart.Point point) {
     return Exact.round(point.percent(), 3);
+  }
+
+  /**
+   * The lower axis of a chart: points at equal distances, and marks where each month begins, or at
+   * the first and last point of a single month.
+   *
+   * @param plot the frame of the points
+   * @param days the day of each point, in order; at least one
+   * @param formats how dates are printed
+   */
+  private record ChartMonths(ChartView.Frame plot, List<LocalDate> days, Formats formats) {
+
+    /** The place of a point. */
+    int x(int index) {
+      return plot.left() + (2 * index + 1) * (plot.right() - plot.left()) / (2 * days.size());
+    }
+
+    List<ChartView.Tick> ticks() {
+      int last = days.size() - 1;
+      return month(0).equals(month(last)) ? ends(last) : months(last);
+    }
+
+    private YearMonth month(int index) {
+      return YearMonth.from(days.get(index));
+    }
+
+    /** The first point's day, and the last one's if it has room beside it. */
+    private List<ChartView.Tick> ends(int last) {
+      String from = formats.brief(days.get(0));
+      String to = formats.brief(days.get(last));
+      boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
+      return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
+    }
+
+    private ChartView.Tick tick(int x, String label) {
+      return new ChartView.Tick(x, ChartLabels.middle(label, x, plot), label);
+    }
+
+    /** From the last month back, as many as have room. */
+    private List<ChartView.Tick> months(int last) {
+      var ticks = new ArrayList<ChartView.Tick>();
+      int free = plot.right();
+      for (int i = last; i >= 0; i--) {
+        String label = formats.month(month(i));
+        int width = ChartLabels.LETTER * label.length();
+        int begins = plot.left() + i * (plot.right() - plot.left()) / days.size();
+        int middle = Math.min(begins + width / 2, plot.right() - width / 2);
+        boolean first = i == 0 || !month(i).equals(month(i - 1));
+        if (first && middle + width / 2 <= free) {
+          ticks.add(0, new ChartView.Tick(begins, middle, label));
+          free = middle - width / 2 - ChartLabels.LETTER;
+        }
+      }
+      return ticks;
+    }
   }
 }

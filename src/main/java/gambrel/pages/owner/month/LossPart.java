@@ -1,13 +1,12 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Loss;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.MeanShift;
-import gambrel.insight.statistics.Sample;
+import gambrel.insight.statistics.Mean;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
@@ -29,9 +28,9 @@ record LossPart(MonthPage page) implements MonthPart {
   PartView lost() {
     var table = new TableBuilder<OwnedSpecies>("lost figures even short");
     table.first("", of -> species(of.species())).head("kinds");
-    add(table, "chill_shrink", Loss.CHILL);
-    add(table, "ageing_shrink", Loss.AGEING);
-    add(table, "bench_loss_of_boning", Loss.BENCH);
+    add(table, "chill_shrink", BodyFigure.CHILL);
+    add(table, "ageing_shrink", BodyFigure.AGEING);
+    add(table, "bench_loss_of_boning", BodyFigure.BENCH);
     var sums = byOwner(table).table(say("bench_loss_explained"));
     var charts =
         charts()
@@ -46,7 +45,7 @@ record LossPart(MonthPage page) implements MonthPart {
     return PartView.of(say("weight_lost"), sums, notes).with(charts);
   }
 
-  private void add(TableBuilder<OwnedSpecies> table, String head, Loss loss) {
+  private void add(TableBuilder<OwnedSpecies> table, String head, BodyFigure loss) {
     table
         .counted(say(head), of -> counted(figure(FigureName.percentOf(loss), of)))
         .number(unit(), of -> weights().lost(loss, figure(FigureName.weightOf(loss), of)));
@@ -54,7 +53,7 @@ record LossPart(MonthPage page) implements MonthPart {
 
   /** The charts of chill shrink and bench loss: of the main species and of others with enough. */
   private Stream<LossChart> charts() {
-    return Stream.of(parts().chills(), parts().benches())
+    return Stream.of(report().chills(), report().benches())
         .flatMap(
             charts -> {
               var sorted = new ArrayList<>(charts);
@@ -75,7 +74,7 @@ record LossPart(MonthPage page) implements MonthPart {
   }
 
   private List<ChillDays> chillDays() {
-    return parts().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
+    return report().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
   }
 
   /** The hours in the chiller within which bodies are compared, and the bodies outside them. */
@@ -119,7 +118,7 @@ record LossPart(MonthPage page) implements MonthPart {
   }
 
   private String usual(ChillDays days) {
-    var usual = Sample.of(days.baseline().stream().map(LossChart.Point::percent).toList()).mean();
+    var usual = Mean.of(days.baseline().stream().map(LossChart.Point::percent).toList());
     return species(days.species())
         + ", "
         + say("summary.chart.centre", say("number.percent", number(usual, 2)));
@@ -147,7 +146,7 @@ record LossPart(MonthPage page) implements MonthPart {
         new TableBuilder<Completeness>("facts")
             .column("", "label", weight -> say("weights." + weight.what().id()))
             .words("", weight -> say("weights.of", count(weight.known()), count(weight.of())))
-            .rows(parts().completeness().stream().filter(weight -> weight.of() > 0).toList());
+            .rows(report().completeness().stream().filter(weight -> weight.of() > 0).toList());
     return PartView.kept(say("weights_known"), table.table(), List.of());
   }
 }

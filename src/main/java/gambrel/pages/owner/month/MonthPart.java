@@ -1,7 +1,7 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.MonthFigures;
-import gambrel.insight.month.MonthParts;
+import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
@@ -52,8 +52,12 @@ interface MonthPart {
     return page().weights();
   }
 
+  default MonthReport report() {
+    return page().report();
+  }
+
   default MonthRecords records() {
-    return page().report().records();
+    return report().records();
   }
 
   /** The month's bodies. */
@@ -61,17 +65,13 @@ interface MonthPart {
     return records().bodies();
   }
 
-  default MonthParts parts() {
-    return page().report().parts();
-  }
-
   default MonthFigures figures() {
-    return page().report().figures();
+    return report().figures();
   }
 
   /** The figure of all of an owner's bodies of a species; empty if unknown. */
   default Optional<MonthFigure> figure(FigureName name, OwnedSpecies of) {
-    return figures().find(name, of.whose(), of.species(), BodyGroup.ALL);
+    return figures().find(name, Optional.of(of.whose()), Optional.of(of.species()), BodyGroup.ALL);
   }
 
   /** The bodies of a species. */
@@ -100,6 +100,11 @@ interface MonthPart {
 
   default String species(Species species) {
     return say("species." + species.id());
+  }
+
+  /** The name of a figure's species. */
+  default String species(MonthFigure figure) {
+    return species(figure.species().orElseThrow());
   }
 
   default String owner(Ownership whose) {
@@ -181,20 +186,16 @@ interface MonthPart {
     return rate.map(this::major).orElse("");
   }
 
-  /** Money or a rate given in minor units. */
-  default String minor(Optional<BigFraction> rate) {
-    return rate.map(r -> formats().bareMoney(new Money(Exact.units(r, 0)))).orElse("");
-  }
-
   /** The middle half of numbers, with one decimal; empty if there are few. */
-  default String middle(Spread spread) {
+  default String middle(Optional<Spread> spread) {
     return middle(spread, this::tenths);
   }
 
   /** The middle half of numbers, each printed by {@code print}; empty if there are few. */
-  default String middle(Spread spread, Function<BigFraction, String> print) {
-    return spread.number() < FEWEST_OF_MIDDLE_HALF
-        ? ""
-        : say("month.range", print.apply(spread.lower()), print.apply(spread.upper()));
+  default String middle(Optional<Spread> spread, Function<BigFraction, String> print) {
+    return spread
+        .filter(s -> s.number() >= FEWEST_OF_MIDDLE_HALF)
+        .map(s -> say("month.range", print.apply(s.lower()), print.apply(s.upper())))
+        .orElse("");
   }
 }

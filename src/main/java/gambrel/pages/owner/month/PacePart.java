@@ -1,47 +1,56 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.pace.Pace;
-import gambrel.insight.month.pace.PaceLine;
+import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.MonthFigure;
 import gambrel.pages.views.PartView;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How fast pieces were boned, read from the times of weighings on the block. */
 record PacePart(MonthPage page) implements MonthPart {
 
   PartView part() {
     String anHour = unit() + ' ' + say("an_hour");
+    var lines = figures().of(FigureName.MINUTES_A_PIECE).toList();
     var table =
-        new TableBuilder<PaceLine>("pace figures even short")
-            .first(say("piece"), line -> cut(line.species(), line.item()))
+        new TableBuilder<MonthFigure>("pace figures even short")
+            .first(say("piece"), line -> cut(line.species().orElseThrow(), group(line).item()))
             .head("wider")
-            .words(say("boner"), line -> line.boner().orElseGet(() -> say("month.pace.all")))
-            .number(say("pieces"), line -> count(line.month().pieces()))
-            .number(say("minutes_each"), line -> tenths(line.month().each().median()))
-            .number(say("middle"), line -> middle(line.month().each()))
-            .number(anHour, line -> anHour(Optional.of(line.month())))
+            .words(say("boner"), line -> group(line).boner().orElseGet(() -> say("month.pace.all")))
+            .number(say("pieces"), line -> count(line.bodies()))
+            .number(say("minutes_each"), line -> tenths(line.value()))
+            .number(say("middle"), line -> middle(line.spread()))
+            .number(anHour, line -> anHour(line, MonthFigure::value))
             .number(
                 label("before", say("minutes_each")),
-                line -> tenths(line.before().map(pace -> pace.each().median())))
-            .number(label("before", anHour), line -> anHour(line.before()))
-            .rows(parts().paceLines());
-    return PartView.of(say("pace"), table.table(), remarks());
+                line -> tenths(line.before().spread().map(Spread::median)))
+            .number(label("before", anHour), line -> anHour(line, f -> f.before().value()))
+            .rows(lines);
+    return PartView.of(say("pace"), table.table(), remarks(lines));
   }
 
-  private String anHour(Optional<Pace> pace) {
-    return pace.flatMap(Pace::weightAnHour).map(weight -> number(weight, 0)).orElse("");
+  private static FigureGroup.Part group(MonthFigure line) {
+    return (FigureGroup.Part) line.group();
   }
 
-  private List<String> remarks() {
-    var lines = parts().paceLines();
+  private String anHour(MonthFigure line, Function<MonthFigure, Optional<BigFraction>> which) {
+    var anHour = figures().find(FigureName.BONED_AN_HOUR, line).flatMap(which);
+    return anHour.map(weight -> number(weight, 0)).orElse("");
+  }
+
+  private List<String> remarks(List<MonthFigure> lines) {
     if (lines.isEmpty()) {
       return month().cut().isEmpty() ? List.of() : List.of(say("month.pace.none"));
     }
     var remarks = new ArrayList<>(List.of(say("month.pace.read")));
-    int breaks = parts().pace().month().breaks();
+    int breaks = report().pace().month().breaks();
     if (breaks > 0) {
       remarks.add(wording().counted("month.pace.breaks", breaks));
     }
@@ -51,7 +60,8 @@ record PacePart(MonthPage page) implements MonthPart {
     return remarks;
   }
 
-  private static boolean isHindquarter(PaceLine line) {
-    return line.species() == Species.BEEF && line.item().id().equals(CutTree.HINDQUARTER);
+  private static boolean isHindquarter(MonthFigure line) {
+    return line.species().filter(Species.BEEF::equals).isPresent()
+        && group(line).item().id().equals(CutTree.HINDQUARTER);
   }
 }

@@ -3,7 +3,6 @@ package gambrel.pages.owner.month;
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Ratio;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.State;
@@ -50,7 +49,7 @@ record StoryPart(MonthPage page) implements MonthPart {
     }
     var kinds =
         Stream.of(Species.values())
-            .map(species -> MonthPart.like(killed, species))
+            .map(species -> MonthBody.of(species, killed))
             .filter(bodies -> !bodies.isEmpty())
             .map(this::kind)
             .collect(Collectors.joining(", "));
@@ -106,17 +105,14 @@ record StoryPart(MonthPage page) implements MonthPart {
   }
 
   private List<String> lost(Ownership whose) {
-    var killed = whose.of(month().killed());
-    var parts = new ArrayList<String>();
-    lost(parts, "summary.lost.chill", BodyFigure.CHILL.of(killed));
-    lost(parts, "summary.lost.ageing", BodyFigure.AGEING.of(killed));
-    lost(parts, "summary.lost.bench", BodyFigure.BENCH.of(whose.of(month().cut())));
-    return parts;
-  }
-
-  private void lost(List<String> parts, String key, Ratio lost) {
-    if (lost.isKnown()) {
-      parts.add(say(key, weights().inProse(lost.part())));
-    }
+    return Stream.of(BodyFigure.CHILL, BodyFigure.AGEING, BodyFigure.BENCH)
+        .flatMap(
+            loss -> {
+              var lost = loss.of(whose.of(loss.in(month())));
+              return lost.isKnown()
+                  ? Stream.of(say("summary.lost." + loss.id(), weights().inProse(lost.part())))
+                  : Stream.empty();
+            })
+        .toList();
   }
 }

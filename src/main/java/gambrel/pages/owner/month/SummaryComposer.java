@@ -9,9 +9,6 @@ import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.words.Wording;
-import gambrel.trade.reckoning.Night;
-import gambrel.trade.register.Register;
-import java.time.YearMonth;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -22,15 +19,7 @@ public final class SummaryComposer {
   /**
    * The summary of a month. Its text depends on the bodies of the month and of the twelve before
    * it, on values and on payments, not on the moment at which it is made.
-   *
-   * @param register every statement, with tonight's
    */
-  public static SummaryView compose(
-      Night night, Register register, YearMonth yearMonth, Wording wording) {
-    return compose(MonthReport.of(MonthRecords.of(night, register, yearMonth)), wording);
-  }
-
-  /** The summary of a month whose report has been computed. */
   public static SummaryView compose(MonthReport report, Wording wording) {
     var page = MonthPage.of(report, wording);
     var records = report.records();

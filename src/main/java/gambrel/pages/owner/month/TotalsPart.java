@@ -10,10 +10,10 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -23,6 +23,9 @@ import java.util.stream.Stream;
  */
 record TotalsPart(MonthPage page) implements MonthPart {
   private static final int MOST_UNPAID = 24;
+
+  /** Sums that are left out if they are zero. */
+  private static final Set<String> OPTIONAL = Set.of("tax", "credit");
 
   /** A sum, which {@code text} prints for each owner. */
   private record SumRow(String key, Function<Ownership, String> text) {}
@@ -74,25 +77,21 @@ record TotalsPart(MonthPage page) implements MonthPart {
 
   /** The month's statements: charges, tax, payments, and what is open; no tax or credit of zero. */
   private List<TableView> statements() {
-    var debts = Debt.of(month(), records().register());
-    var amounts = new LinkedHashMap<String, Money>();
-    if (!debts.isEmpty()) {
-      var tax = Debt.sum(debts, debt -> debt.statement().tax());
-      var credit = Debt.sum(debts, debt -> atLeastZero(Money.ZERO.minus(debt.due())));
-      amounts.put("summary.total.charges", Debt.sum(debts, debt -> debt.statement().charges()));
-      if (!tax.equals(Money.ZERO)) {
-        amounts.put("summary.total.tax", tax);
-      }
-      amounts.put("summary.total.paid", Debt.sum(debts, Debt::paid));
-      amounts.put("summary.total.due", Debt.sum(debts, debt -> atLeastZero(debt.due())));
-      if (!credit.equals(Money.ZERO)) {
-        amounts.put("summary.total.credit", credit);
-      }
-    }
+    var debts = Debt.of(records());
+    var rows =
+        Stream.of(
+            Map.entry("charges", Debt.sum(debts, debt -> debt.statement().charges())),
+            Map.entry("tax", Debt.sum(debts, debt -> debt.statement().tax())),
+            Map.entry("paid", Debt.sum(debts, Debt::paid)),
+            Map.entry("due", Debt.sum(debts, debt -> atLeastZero(debt.due()))),
+            Map.entry("credit", Debt.sum(debts, d -> atLeastZero(Money.ZERO.minus(d.due())))));
+    var shown =
+        rows.filter(row -> !debts.isEmpty())
+            .filter(row -> !OPTIONAL.contains(row.getKey()) || !row.getValue().equals(Money.ZERO));
     return new TableBuilder<Map.Entry<String, Money>>("statements figures brief short")
-        .first("", row -> say(row.getKey()))
+        .first("", row -> say("summary.total." + row.getKey()))
         .number("", row -> formats().money(row.getValue()))
-        .rows(amounts.entrySet())
+        .rows(shown.toList())
         .table();
   }
 
@@ -105,10 +104,7 @@ record TotalsPart(MonthPage page) implements MonthPart {
    * ones in one row.
    */
   PartView unpaid() {
-    var unpaid =
-        Debt.until(month(), records().register()).stream()
-            .filter(debt -> debt.due().compareTo(Money.ZERO) > 0)
-            .toList();
+    var unpaid = Debt.unpaid(records());
     int shown = unpaid.size() <= MOST_UNPAID + 1 ? unpaid.size() : MOST_UNPAID;
     var later = unpaid.subList(shown, unpaid.size());
     var table =

@@ -1,8 +1,10 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.BodyGroup;
+import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.Products;
-import gambrel.insight.month.value.BodyWorth;
+import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;
@@ -12,9 +14,11 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.measure.WeightUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cuts were worth at the shop's own values. */
@@ -35,78 +39,89 @@ record ValuePart(MonthPage page) implements MonthPart {
   }
 
   private List<TableView> worth() {
-    return new TableBuilder<Compared<List<BodyWorth>>>("worth figures even short")
-        .first("", line -> species(line.species()))
+    // The figure of each body follows that of all, least first.
+    var all = figures().of(FigureName.WORTH_OF_COLD).toList();
+    return new TableBuilder<MonthFigure>("worth figures even short")
+        .first("", this::species)
         .head("kinds")
-        .number(say("number"), line -> count(line.month().size()))
-        .number(rateUnit(), line -> major(BodyWorth.rateOf(line.month())))
-        .number(
-            say("middle"),
-            line ->
-                BodyWorth.spreadOf(line.month())
-                    .map(spread -> middle(spread, this::major))
-                    .orElse(""))
-        .number(say("least"), line -> body(line.month().get(0)))
+        .number(say("number"), line -> count(line.bodies()))
+        .number(rateUnit(), line -> major(line.value()))
+        .number(say("middle"), line -> middle(line.spread(), this::major))
+        .number(say("least"), line -> body(all.get(all.indexOf(line) + 1)))
         .head("some")
-        .number(say("most"), line -> body(line.month().get(line.month().size() - 1)))
+        .number(say("most"), line -> body(all.get(all.indexOf(line) + line.bodies())))
         .head("some")
-        .number(say("before"), line -> major(BodyWorth.rateOf(line.before())))
-        .rows(parts().worths())
+        .number(say("before"), line -> major(line.before().value()))
+        .rows(all.stream().filter(line -> line.group() == BodyGroup.ALL).toList())
         .table();
   }
 
-  private String body(BodyWorth body) {
-    return say("month.value.body", body.account().id(), major(body.rate()));
-  }
-
-  /** A way to cut a piece beside the best way. */
-  private record ChosenWay(CutChoice of, CutChoice.Way way) {
-    private boolean isBest() {
-      return way == of.best();
-    }
-
-    private BigFraction lessThanBest() {
-      return of.best().value().subtract(way.value());
-    }
+  private String body(MonthFigure worth) {
+    String id = ((FigureGroup.OfBody) worth.group()).body().id();
+    return say("month.value.body", id, major(worth.value()));
   }
 
   private List<TableView> choices() {
     var table =
-        new TableBuilder<ChosenWay>("choices figures even short below")
+        new TableBuilder<MonthFigure>("choices figures even short below")
             .first(say("cut_as"), this::items)
             .head("widest")
-            .number(say("number"), row -> count(row.way().bodies()))
-            .number(rateUnit(), row -> major(row.way().value()))
-            .number(say("middle"), row -> middle(row.way().spread(), this::major))
-            .number(say("less_than_best"), row -> row.isBest() ? "" : major(row.lessThanBest()))
-            .words(say("how_sure"), row -> row.isBest() ? "" : sureness(row.way()))
+            .number(say("number"), way -> count(way.bodies()))
+            .number(rateUnit(), way -> major(way.value()))
+            .number(say("middle"), way -> middle(way.spread(), this::major))
+            .number(say("less_than_best"), way -> best(way).map(b -> less(way, b)).orElse(""))
+            .words(say("how_sure"), way -> best(way).map(b -> sureness(way)).orElse(""))
             .head("wider");
-    for (var choice : parts().choices()) {
-      String title =
-          say(
-              choice.perPiece() ? "month.value.piece" : "month.value.of.body",
-              wording().cut(choice.species(), choice.piece()),
-              wording().kind(choice.species()),
-              unit());
-      table.group(title, choice.ways().stream().map(way -> new ChosenWay(choice, way)).toList());
-    }
+    ways()
+        .collect(Collectors.groupingBy(this::title, LinkedHashMap::new, Collectors.toList()))
+        .forEach(table::group);
     return table.table();
   }
 
-  private String items(ChosenWay row) {
-    return row.way().items().stream()
-        .map(item -> item(row.of(), item))
-        .collect(Collectors.joining(", "));
+  /** The ways to cut each piece, best first. */
+  private Stream<MonthFigure> ways() {
+    return figures().all().stream().filter(figure -> figure.group() instanceof FigureGroup.Way);
   }
 
-  private String item(CutChoice choice, Item item) {
-    String name = wording().cut(choice.species(), item);
-    return item.equals(choice.piece()) ? say("month.value.whole", name) : name;
+  private static FigureGroup.Way group(MonthFigure way) {
+    return (FigureGroup.Way) way.group();
   }
 
-  private String sureness(CutChoice.Way way) {
-    String sure =
-        way.toBest().map(difference -> difference.high() < 0 ? "yes" : "chance").orElse("few");
+  /** The best way to cut the piece; empty for that way itself. */
+  private Optional<MonthFigure> best(MonthFigure way) {
+    var best =
+        ways()
+            .filter(other -> other.species().equals(way.species()))
+            .filter(other -> group(other).piece().equals(group(way).piece()))
+            .findFirst();
+    return best.filter(other -> other != way);
+  }
+
+  private String less(MonthFigure way, MonthFigure best) {
+    return major(best.value().orElseThrow().subtract(way.value().orElseThrow()));
+  }
+
+  private String title(MonthFigure way) {
+    var species = way.species().orElseThrow();
+    boolean perPiece = way.name() == FigureName.CUT_WORTH_OF_PIECE;
+    return say(
+        perPiece ? "month.value.piece" : "month.value.of.body",
+        wording().cut(species, group(way).piece()),
+        wording().kind(species),
+        unit());
+  }
+
+  private String items(MonthFigure way) {
+    return group(way).items().stream().map(i -> item(way, i)).collect(Collectors.joining(", "));
+  }
+
+  private String item(MonthFigure way, Item item) {
+    String name = wording().cut(way.species().orElseThrow(), item);
+    return item.equals(group(way).piece()) ? say("month.value.whole", name) : name;
+  }
+
+  private String sureness(MonthFigure way) {
+    String sure = way.interval().map(i -> i.upper().signum() < 0 ? "yes" : "chance").orElse("few");
     return say("month.sure." + sure);
   }
 
@@ -150,7 +165,7 @@ record ValuePart(MonthPage page) implements MonthPart {
       var day = records().month().atEndOfMonth();
       remarks.add(say("month.value.read", formats().date(day)));
     }
-    if (!parts().choices().isEmpty()) {
+    if (ways().findAny().isPresent()) {
       remarks.add(say("month.value.choices", count(CutChoice.FEWEST)));
     }
     var missing = Products.unvalued(settled, records().rail().items());

@@ -1,6 +1,6 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Loss;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.pages.words.Formats;
 import gambrel.pages.words.WeightDecimals;
@@ -57,7 +57,7 @@ record WeightPrinter(Formats formats, WeightUnit unit, int hung, int cut, int pr
   }
 
   /** A weight lost, without its unit; empty if unknown. */
-  String lost(Loss loss, Optional<MonthFigure> figure) {
+  String lost(BodyFigure loss, Optional<MonthFigure> figure) {
     var weight = figure.flatMap(MonthFigure::value).map(Weight::of);
     return loss.isOnRail() ? hung(weight) : cut(weight);
   }

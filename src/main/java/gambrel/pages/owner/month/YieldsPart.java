@@ -3,7 +3,6 @@ package gambrel.pages.owner.month;
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.FigureGroup.By;
-import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison;
@@ -13,8 +12,10 @@ import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Yields of bodies: by owner, beside the twelve months before, and by primal. */
 record YieldsPart(MonthPage page) implements MonthPart {
@@ -24,20 +25,16 @@ record YieldsPart(MonthPage page) implements MonthPart {
   PartView byOwner() {
     var killed = month().killed();
     var cut = month().cut();
-    var table = new TableBuilder<OwnedSpecies>("yields figures even short");
-    table.first("", of -> species(of.species())).head("kinds");
-    add(table, "dressing", BodyFigure.DRESSING, killed);
-    add(table, "take_home_of_cold", BodyFigure.TAKE_HOME, cut);
-    add(table, "meat_of_cold", BodyFigure.MEAT, cut);
-    add(table, "bone_of_boning", BodyFigure.BINNED_BONE, cut);
-    add(table, "fat_of_boning", BodyFigure.FAT, cut);
-    var tables = byOwner(table).table(say("yields_explained"));
-    return PartView.of(say("yields"), tables, List.of());
-  }
-
-  private void add(
-      TableBuilder<OwnedSpecies> table, String head, BodyFigure figure, List<MonthBody> bodies) {
-    table.counted(say(head), of -> counted(figure.of(of.of(bodies))));
+    var table =
+        new TableBuilder<OwnedSpecies>("yields figures even short")
+            .first("", of -> species(of.species()))
+            .head("kinds")
+            .counted(say("dressing"), of -> counted(BodyFigure.DRESSING.of(of.of(killed))))
+            .counted(say("take_home_of_cold"), of -> counted(BodyFigure.TAKE_HOME.of(of.of(cut))))
+            .counted(say("meat_of_cold"), of -> counted(BodyFigure.MEAT.of(of.of(cut))))
+            .counted(say("bone_of_boning"), of -> counted(BodyFigure.BINNED_BONE.of(of.of(cut))))
+            .counted(say("fat_of_boning"), of -> counted(BodyFigure.FAT.of(of.of(cut))));
+    return PartView.of(say("yields"), byOwner(table).table(say("yields_explained")), List.of());
   }
 
   /** What like bodies gave; below each row median and middle half of the twelve months before. */
@@ -65,7 +62,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Another yield of the same bodies. */
   private Optional<MonthFigure> same(BodyFigure figure, MonthFigure line) {
-    return figures().find(FigureName.of(figure), line.species().orElseThrow(), line.group());
+    return figures().find(FigureName.of(figure), line);
   }
 
   private static By by(MonthFigure line) {
@@ -75,7 +72,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
   private String name(MonthFigure line) {
     String name = ((FigureGroup.Like) line.group()).name();
     return switch (by(line)) {
-      case ALL -> species(line.species().orElseThrow());
+      case ALL -> species(line);
       case CLASS -> say("month.split.class", wording().category(name));
       case BONER -> say("month.split.boner", name);
     };
@@ -83,11 +80,11 @@ record YieldsPart(MonthPage page) implements MonthPart {
 
   /** Median and middle half of the bodies before; empty if there are few. */
   private String before(Optional<MonthFigure> figure) {
-    return figure
-        .flatMap(f -> f.before().spread())
-        .filter(spread -> !middle(spread).isEmpty())
-        .map(s -> say("month.median.middle", tenths(s.median()), middle(s)))
-        .orElse("");
+    var spread = figure.flatMap(f -> f.before().spread());
+    String middle = middle(spread);
+    return middle.isEmpty()
+        ? ""
+        : say("month.median.middle", tenths(spread.map(Spread::median)), middle);
   }
 
   /** What came of each primal. */
@@ -100,19 +97,12 @@ record YieldsPart(MonthPage page) implements MonthPart {
             .counted(label("this_month", percent), line -> counted(Optional.of(line)))
             .counted(
                 label("before", percent),
-                line -> {
-                  var spread = line.before().spread();
-                  return counted(spread.map(Spread::median), line.before().bodies());
-                })
-            .number(
-                label("middle", percent),
-                line -> line.before().spread().map(this::middle).orElse(""));
-    var lines = figures().of(FigureName.PRIMAL_PCT).toList();
-    for (var species : Species.values()) {
-      table.group(
-          species(species),
-          lines.stream().filter(line -> line.species().orElseThrow() == species).toList());
-    }
+                line -> counted(line.before().spread().map(Spread::median), line.before().bodies()))
+            .number(label("middle", percent), line -> middle(line.before().spread()));
+    figures()
+        .of(FigureName.PRIMAL_PCT)
+        .collect(Collectors.groupingBy(this::species, LinkedHashMap::new, Collectors.toList()))
+        .forEach(table::group);
     return PartView.of(say("primals"), table.table(say("primals_explained")), List.of());
   }
 
@@ -175,7 +165,7 @@ record YieldsPart(MonthPage page) implements MonthPart {
     return say(
         "month.boners.more",
         figure.group().id(),
-        species(figure.species().orElseThrow()),
+        species(figure),
         tenths(figure.value()),
         tenths(interval.lower()),
         tenths(interval.upper()),

@@ -4,19 +4,27 @@ import gambrel.pages.owner.HeldPart;
 import gambrel.pages.owner.Names;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.MorningView;
+import gambrel.pages.views.MorningView.FileRow;
 import gambrel.pages.views.MorningView.Issued;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.pages.words.Wording;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.RegisterRow;
+import gambrel.trade.weighing.RowCount;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Puts together the morning sheet from its parts. */
 public final class MorningComposer {
   /** The most rows of a list. A night that rebuilds ten years has thousands. */
   public static final int MOST_ROWS = 300;
+
+  private static final int FEW_FILES = 20;
+  private static final int RECENT_DAYS = 2;
 
   private final MorningReport report;
   private final Night night;
@@ -42,8 +50,8 @@ public final class MorningComposer {
     String day = wording.formats().date(date);
     var held = HeldPart.among(night.bodies().values());
     var todo = new TodoPart(report.notices(), wording);
-    var files = new FilesPart(night, wording);
     var story = new NightStory(report, wording);
+    var counts = night.ledger().rows();
     return new MorningView(
         shop.page(
             wording.say("morning.title", day),
@@ -57,8 +65,8 @@ public final class MorningComposer {
         todo.todo(),
         first(report.issued()).stream().map(this::issued).toList(),
         more("morning.issued.more", report.issued()),
-        files.rows(),
-        files.total(),
+        files(counts),
+        file(counts.isEmpty() ? "" : wording.say("total"), NightStory.sum(counts)),
         story.notes());
   }
 
@@ -90,5 +98,47 @@ public final class MorningComposer {
         row.revision() == 1 ? "" : wording.say("morning.revision", revision),
         wording.formats().fitting(row.takeHome(), decimals),
         free ? "" : wording.formats().money(row.due()));
+  }
+
+  /**
+   * The export files that were read. If there are many, the old ones without a row set aside are
+   * one row together.
+   */
+  private List<FileRow> files(List<RowCount> counts) {
+    var recent = recent();
+    var byShown =
+        counts.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    count ->
+                        counts.size() <= FEW_FILES
+                            || count.setAside() > 0
+                            || recent.contains(count.file())));
+    var rows = new ArrayList<>(byShown.get(true).stream().map(c -> file(c.file(), c)).toList());
+    var rest = byShown.get(false);
+    if (!rest.isEmpty()) {
+      rows.add(file(wording.counted("morning.files.rest", rest.size()), NightStory.sum(rest)));
+    }
+    return rows;
+  }
+
+  /** Files with a weighing of last night's day or of the days before it that count as recent. */
+  private Set<String> recent() {
+    var from = night.asOf().toLocalDate().minusDays(RECENT_DAYS);
+    return night.ledger().weighings().stream()
+        .filter(weighing -> !weighing.date().isBefore(from))
+        .map(weighing -> weighing.place().file())
+        .collect(Collectors.toSet());
+  }
+
+  private FileRow file(String file, RowCount count) {
+    var formats = wording.formats();
+    return new FileRow(
+        file,
+        formats.count(count.read()),
+        formats.count(count.used()),
+        formats.count(count.repeat()),
+        formats.count(count.voided()),
+        formats.count(count.setAside()));
   }
 }

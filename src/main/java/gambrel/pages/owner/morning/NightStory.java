@@ -4,6 +4,7 @@ import gambrel.pages.words.Wording;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Severity;
+import gambrel.trade.weighing.RowCount;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,7 +39,7 @@ record NightStory(MorningReport report, Wording wording) {
   private String read() {
     var formats = wording.formats();
     var files = report.night().ledger().rows();
-    var rows = FilesPart.sum(files);
+    var rows = sum(files);
     return rows.read() == 0
         ? wording.say("morning.read.none")
         : wording.counted(
@@ -49,6 +50,16 @@ record NightStory(MorningReport report, Wording wording) {
             formats.count(rows.repeat()),
             formats.count(rows.voided()),
             formats.count(rows.setAside()));
+  }
+
+  /** The rows of some files together. */
+  static RowCount sum(List<RowCount> counts) {
+    return new RowCount(
+        "",
+        counts.stream().mapToInt(RowCount::used).sum(),
+        counts.stream().mapToInt(RowCount::repeat).sum(),
+        counts.stream().mapToInt(RowCount::voided).sum(),
+        counts.stream().mapToInt(RowCount::setAside).sum());
   }
 
   /** Open bodies, the number of notices for the record, and that the register is new. */

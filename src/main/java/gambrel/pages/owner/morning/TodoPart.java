@@ -2,16 +2,13 @@ package gambrel.pages.owner.morning;
 
 import gambrel.pages.views.MorningView.Todo;
 import gambrel.pages.words.Wording;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Severity;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 
 /**
  * What the night's notices ask for, worst first. Notices with equal words and advice are one thing
@@ -52,21 +49,17 @@ final class TodoPart {
 
   private static List<List<Notice>> group(List<Notice> notices) {
     var groups = new ArrayList<List<Notice>>();
-    for (var kind : by(notices, n -> List.of(n.severity(), n.code(), n.place().file()))) {
-      if (kind.size() > MOST_OF_A_KIND) {
-        groups.add(kind);
-      } else {
-        groups.addAll(by(kind, n -> List.of(n.saying(), n.advice())));
-      }
-    }
+    Groups.inOrder(notices.stream(), n -> List.of(n.severity(), n.code(), n.place().file()))
+        .forEach(
+            (kind, alike) -> {
+              if (alike.size() > MOST_OF_A_KIND) {
+                groups.add(alike);
+              } else {
+                groups.addAll(
+                    Groups.inOrder(alike.stream(), n -> List.of(n.saying(), n.advice())).values());
+              }
+            });
     return groups;
-  }
-
-  private static Collection<List<Notice>> by(
-      List<Notice> notices, Function<Notice, List<Object>> kind) {
-    Map<List<Object>, List<Notice>> kinds = new LinkedHashMap<>();
-    notices.forEach(n -> kinds.computeIfAbsent(kind.apply(n), k -> new ArrayList<>()).add(n));
-    return kinds.values();
   }
 
   private Todo todo(List<Notice> group) {

@@ -8,10 +8,10 @@ import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class FirstPageRoomTest {
+class FirstPageFindingsTest {
   private static int shown(int rows, int letters, Paper paper) {
     var row = new FirstPage.Row("x".repeat(letters), "", "", List.of());
-    return FirstPageRoom.fitting(Collections.nCopies(rows, row), paper).size();
+    return FirstPart.fitting(Collections.nCopies(rows, row), paper).size();
   }
 
   @Test
