@@ -25,8 +25,12 @@ final class BatchFigures {
   /** Each owner's part of the output, in thousandths; a tub without a body is the shop's. */
   final Map<String, BigInteger> parts = new TreeMap<>();
 
+  /** Its tubs, what was added, and its packs. */
+  final List<Row> rows;
+
   BatchFigures(String id, List<Row> rows, Setup setup, Instant asOf) {
     this.id = id;
+    this.rows = rows;
     var listed = setup.table("batches").stream().filter(l -> l.get("batch").equals(id)).findFirst();
     boolean gain = listed.filter(l -> l.get("gain").equals("yes")).isPresent();
     meat = sum(rows, "tub");

@@ -67,10 +67,12 @@ final class BatchMaker {
     }
     var out = in.multiply(gain ? dice.thousandths(980, 1100) : loss());
     int count = dice.between(1, 5);
+    boolean wrapped = dice.chance(30);
     var each = out.divide(new BigDecimal(count), MathContext.DECIMAL64);
     for (int i = 0; i < count; i++) {
+      var scale = wrapped ? plan.wrapScale : plan.packScale;
       var named = dice.chance(10) ? dice.pick(bodies) : "";
-      weigher.weigh(plan.packScale, named, "pack", "sausages", each).set("batch", batch.id());
+      weigher.weigh(scale, named, "pack", "sausages", each).set("batch", batch.id());
     }
   }
 
@@ -83,7 +85,7 @@ final class BatchMaker {
       return;
     }
     var day = batch.last().toLocalDate();
-    var due = dice.chance(35) ? plan.date(day.plusDays(dice.between(1, 12))) : "";
+    var due = dice.chance(60) ? plan.date(day.plusDays(dice.between(1, 12))) : "";
     csv.append(String.join(",", batch.id(), "Sausages", "", gain ? "yes" : "", due, "", ""));
     csv.append('\n');
   }

@@ -30,17 +30,17 @@ record Beast(
   }
 
   static Beast of(Csv.Line line, Setup setup) {
-    var killed = line.get("killed");
-    var head = line.get("head");
+    var killed = setup.legible(line, "killed");
+    var head = setup.legible(line, "head");
     return new Beast(
         line.get("body"),
         line.get("species"),
         line.get("class"),
         killed.isBlank() ? null : setup.date(killed),
-        Num.ofCell(line.get("live_weight")),
+        Num.ofCell(setup.legible(line, "live_weight")),
         line.get("customer"),
         head.isBlank() ? 1 : Integer.parseInt(head),
         List.of(line.get("tags").split(" +")),
-        line.get("outcome"));
+        setup.legible(line, "outcome"));
   }
 }

@@ -77,7 +77,7 @@ final class BodiesTable {
         Num.text(Num.percent(y.takeHome, body.hot)),
         Num.text(Num.percent(y.takeHome, body.cold)),
         Num.text(Num.percent(y.meatHome, body.cold)),
-        Print.whole(body.daysHung()),
+        Print.whole(y.daysHung()),
         Num.text(body.hoursChilled()));
   }
 }

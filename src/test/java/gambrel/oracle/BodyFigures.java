@@ -108,10 +108,21 @@ final class BodyFigures {
 
   /** Cut off before the first aged weighing that the boning weight rests on. */
   boolean isTrimAfterCold(Row row) {
+    return isCutBeforeAged(row) && (rail.agedAll || liesUnderAged(row));
+  }
+
+  /** Cut off after the cold weighing, and before the first aged one. */
+  boolean isCutBeforeAged(Row row) {
     return isTrimCandidate(row)
         && !isTrimBeforeCold(row)
         && firstAged != null
         && row.date.isBefore(firstAged);
+  }
+
+  private boolean liesUnderAged(Row row) {
+    return rail.agedUsed().stream()
+        .flatMap(component -> component.rows().stream())
+        .anyMatch(aged -> tree.isUnder(row.item, aged.item));
   }
 
   private boolean isTrimCandidate(Row row) {
@@ -130,6 +141,11 @@ final class BodyFigures {
     return rows.stream()
         .filter(r -> (r.isPack() || r.is("block", "tub", "bin")) && !isOffal(r) && !isTrim(r))
         .toList();
+  }
+
+  /** The last of the cuts, or null. */
+  Instant lastCut() {
+    return time(cuts(), false);
   }
 
   /** What left the body in cutting and moved mass. */

@@ -34,7 +34,7 @@ final class BodyMaker {
     species = dice.pick(plan.species);
     this.batches = batches.get(species);
     tree = new Tree(trees.items(species));
-    killed = plan.firstDay.plusDays(dice.between(0, 9));
+    killed = plan.firstDay.plusDays(dice.between(0, plan.spread));
     boolean small = LIVE.get(species) < 70;
     head = small && dice.chance(25) ? dice.between(2, 4) : 1;
     if (dice.chance(25)) {
@@ -43,7 +43,7 @@ final class BodyMaker {
     if (dice.chance(4)) {
       tags.add(0, "777"); // now and then two bodies have it
     }
-    if (dice.chance(12)) {
+    if (dice.chance(15)) {
       outcome = dice.pick(List.of("whole", "condemned", "cancelled"));
     }
     var kilograms = new BigDecimal(LIVE.get(species) * head).multiply(dice.thousandths(850, 1150));
@@ -51,7 +51,8 @@ final class BodyMaker {
   }
 
   void run() {
-    if (outcome.equals("cancelled") && dice.chance(50) || dice.chance(3)) {
+    boolean unseen = List.of("cancelled", "condemned").contains(outcome);
+    if (unseen && dice.chance(50) || dice.chance(3)) {
       return;
     }
     var hot = live.multiply(dice.thousandths(500, 580));
@@ -80,6 +81,9 @@ final class BodyMaker {
       left = left.subtract(tubs(weigher.part(left, 100, 250)));
     }
     left = left.subtract(bins(left));
+    if (!plan.bins.equals("weighed") && dice.chance(20)) {
+      left = left.multiply(dice.thousandths(150, 700)); // the rest is cut some other day
+    }
     packs(left);
     extras(boning);
   }
@@ -107,7 +111,8 @@ final class BodyMaker {
     }
   }
 
-  private List<String> under(String ancestor) {
+  /** Cuts of meat that lie under a part. */
+  List<String> under(String ancestor) {
     return tree.items().stream()
         .filter(item -> tree.isUnder(item, ancestor) && tree.kind(item).equals("meat"))
         .toList();
@@ -162,6 +167,10 @@ final class BodyMaker {
   }
 
   private void extras(BigDecimal boning) {
+    if (dice.chance(15)) {
+      weigher.goTo(weigher.clock().toLocalDate().plusDays(dice.between(2, 5)), 9);
+      weigher.weigh(plan.packScale, keyed(), "pack", "heart", weigher.part(boning, 1, 5));
+    }
     if (dice.chance(15)) {
       weigher.weigh(plan.packScale, keyed(), "pack", "kidney", weigher.part(boning, 1, 5));
     }

@@ -60,7 +60,8 @@ final class BodyNumbers {
     put("take_home_of_hot_pct", Num.percent(yield.takeHome, body.hot));
     put("take_home_of_cold_pct", Num.percent(yield.takeHome, body.cold));
     put("meat_of_cold_pct", Num.percent(yield.meatHome, body.cold));
-    put("days_hung", body.daysHung() == null ? null : BigFraction.of(body.daysHung().intValue()));
+    var days = yield.daysHung();
+    put("days_hung", days == null ? null : BigFraction.of(days.intValue()));
     put("hours_chilled", body.hoursChilled());
     put("cutting_loss_pct", Num.percent(yield.cuttingLoss, body.boning));
   }

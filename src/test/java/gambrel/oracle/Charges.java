@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -15,16 +14,19 @@ final class Charges {
   /** Ids of charges whose quantity is not known. */
   final List<String> unknown = new ArrayList<>();
 
-  private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
+  /** Whether a minimum is charged though nothing was measured. */
+  boolean minimumOfNothing;
 
-  private static final Set<String> NOTHING_FOR_NOTHING = Set.of("tub", "packed", "pack");
+  private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
 
   private final Setup setup;
   private final BodyFigures body;
   private final Shares shares;
+  private final Long days;
   private final List<Line> lines = new ArrayList<>();
 
   Charges(Yield yield, Shares shares) {
+    days = yield.daysHung();
     this.shares = shares;
     body = yield.body;
     setup = body.setup;
@@ -76,7 +78,7 @@ final class Charges {
     var quantity = quantity(charge.get("basis"), charge.get("item"));
     if (quantity == null) {
       unknown.add(charge.get("charge"));
-    } else if (quantity.signum() != 0 || !NOTHING_FOR_NOTHING.contains(charge.get("basis"))) {
+    } else {
       lines.add(line(charge, quantity));
     }
   }
@@ -93,7 +95,7 @@ final class Charges {
       case "packed" -> sum(body.rows, under.and(Row::isPack));
       case "pack" ->
           BigFraction.of((int) body.rows.stream().filter(under.and(Row::isPack)).count());
-      case "day" -> body.daysHung() == null ? null : BigFraction.of(body.daysHung().intValue());
+      case "day" -> days == null ? null : BigFraction.of(days.intValue());
       case "share" -> BigFraction.ONE;
       default -> throw new IllegalArgumentException(basis);
     };
@@ -108,10 +110,9 @@ final class Charges {
     var minimum = Num.ofCell(charge.get("minimum"));
     var quantity = free == null ? measured : measured.subtract(free);
     quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
-    boolean nothingDone =
-        measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
-    quantity = below && !nothingDone ? minimum : quantity;
+    minimumOfNothing |= below && measured.signum() == 0;
+    quantity = below ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
     var rate = Num.ofCell(charge.get("tax_percent"));

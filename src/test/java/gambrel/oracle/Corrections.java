@@ -52,6 +52,19 @@ final class Corrections {
         && names(correction.get("ticket"), file, line, ticket);
   }
 
+  /**
+   * Whether a correction that cannot be read names a row.
+   *
+   * @param known whether its scale is one that there is
+   */
+  static boolean fits(Setup setup, Csv.Line line, Row row, boolean known) {
+    var day = line.get("date");
+    return (!known || line.get("scale").equals(row.cell("scale")))
+        && (!setup.columns.isLegible("corrections", line, "date")
+            || setup.date(day).equals(row.date))
+        && names(line.get("ticket"), row.file, row.line, row.cell("ticket"));
+  }
+
   private static boolean names(String cell, String file, int line, String ticket) {
     var place = PLACE.matcher(cell);
     if (place.matches()) {

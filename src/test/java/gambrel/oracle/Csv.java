@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
@@ -16,7 +17,7 @@ final class Csv {
   private Csv() {}
 
   /** One record: the line it starts on and its cells by header, absent ones blank. */
-  record Line(int number, Map<String, String> cells) {
+  record Line(int number, Map<String, String> cells, boolean tooMany) {
     String get(String column) {
       return cells.getOrDefault(column, "");
     }
@@ -24,18 +25,25 @@ final class Csv {
 
   /** The records under the header; none where the file is missing. */
   static List<Line> read(Path file) {
+    return read(file, header -> header);
+  }
+
+  /** The same with the header's names as they are meant; columns with a blank name are left. */
+  static List<Line> read(Path file, UnaryOperator<List<String>> names) {
     var lines = new ArrayList<Line>();
     var table = raw(file);
     if (table.isEmpty()) {
       return lines;
     }
-    var header = table.get(0).cells();
+    var header = names.apply(table.get(0).cells().stream().map(String::trim).toList());
     for (var record : table.subList(1, table.size())) {
       var cells = new LinkedHashMap<String, String>();
       for (int i = 0; i < header.size() && i < record.cells().size(); i++) {
-        cells.put(header.get(i).trim(), record.cells().get(i).trim());
+        cells.put(header.get(i), record.cells().get(i).trim());
       }
-      lines.add(new Line(record.number(), cells));
+      boolean tooMany =
+          record.cells().stream().skip(header.size()).anyMatch(cell -> !cell.isBlank());
+      lines.add(new Line(record.number(), cells, tooMany));
     }
     return lines;
   }

@@ -21,6 +21,9 @@ public final class CsvTrees implements TreeSource {
   private static final List<String> SPECIES =
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
 
+  private static final Set<String> KINDS =
+      Set.of("carcase", "piece", "meat", "trim", "bone", "fat", "waste", "offal", "added");
+
   private final Map<String, List<Node>> trees = new HashMap<>();
   private final Map<String, Set<String>> minced = new HashMap<>();
 
@@ -60,7 +63,9 @@ public final class CsvTrees implements TreeSource {
         nodes.add(node(line, regional.isEmpty() ? line.get("parent") : regional));
       }
       for (var line : extra) {
-        if (line.get("species").equals(species)) {
+        if (line.get("species").equals(species) && !KINDS.contains(line.get("kind"))) {
+          nodes.removeIf(node -> node.item().equals(line.get("item"))); // it cannot be read
+        } else if (line.get("species").equals(species)) {
           lay(nodes, node(line, line.get("parent")));
         }
       }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -48,6 +49,29 @@ public final class ExactNight {
   /** The tables that a first run over the folder should write. */
   public OracleTables tables() {
     return Oracle.tables(world);
+  }
+
+  /** The clauses of the contract that a folder meets on some nights, one after the other. */
+  public static Set<String> clauses(List<ExactNight> nights) {
+    var met = new TreeSet<>(ledger(nights).met());
+    nights.forEach(night -> met.addAll(ClausesMet.of(night.world)));
+    return met;
+  }
+
+  /** All clauses that random shops should meet. */
+  public static List<String> allClauses() {
+    return ClausesMet.ALL;
+  }
+
+  /** The register after several nights, one after the other. */
+  public static OracleTables register(List<ExactNight> nights) {
+    return new OracleTables(Map.of("statements.csv", ledger(nights).table()));
+  }
+
+  private static Ledger ledger(List<ExactNight> nights) {
+    var ledger = new Ledger(nights.get(0).world);
+    nights.forEach(night -> ledger.add(night.world));
+    return ledger;
   }
 
   /** What {@code month-charts.csv} should hold. */

@@ -38,6 +38,7 @@ final class HangMaker {
     weigher.goTo(body.killed, 8);
     if (plan.takes("hot") || dice.chance(10)) {
       parts("hot", form);
+      surplus("hot", form);
     }
     killDay();
     if (plan.takes("cold")) {
@@ -47,6 +48,7 @@ final class HangMaker {
       var next = dice.pick(COLD_FORMS);
       form = next.equals("same") ? form : next;
       parts("cold", form);
+      surplus("cold", form);
     }
     if (dice.chance(plan.takes("aged") ? 90 : 30)) {
       age(form);
@@ -79,15 +81,50 @@ final class HangMaker {
       weight = weight.subtract(trim);
       weigher.weigh(plan.benchScale, body.keyed(), "bin", "fat", trim);
     }
+    boolean cut = form.endsWith("quarters") && dice.chance(60);
+    if (cut) {
+      cutMeanwhile();
+    }
     for (int day = dice.between(1, 2); day > 0; day--) {
       weight = weight.multiply(dice.thousandths(960, 995));
       lastDay = lastDay.plusDays(dice.between(3, 8));
       weigher.goTo(lastDay, 7);
-      if (dice.chance(60)) {
+      if (!cut && dice.chance(60)) {
         parts("aged", form);
+        surplus("aged", form);
       } else {
         some("aged", form);
       }
+      if (day > 1 && dice.chance(25)) {
+        some("aged", form); // some parts twice on one day
+      }
+    }
+  }
+
+  /** Cuts from some quarters while others age. */
+  private void cutMeanwhile() {
+    weigher.goTo(lastDay.plusDays(1), 13);
+    for (var quarter : List.of("forequarter", "hindquarter")) {
+      var cut = weigher.part(weight, 10, 60);
+      weight = weight.subtract(cut);
+      weigher.weigh(plan.packScale, body.keyed(), "pack", dice.pick(body.under(quarter)), cut);
+    }
+    if (dice.chance(50)) {
+      var fat = weigher.part(weight, 2, 10);
+      weight = weight.subtract(fat);
+      weigher.weigh(plan.benchScale, body.keyed(), "bin", "fat", fat);
+    }
+  }
+
+  /** Now and then a quarter, or one of each, of what hangs already as a greater part. */
+  private void surplus(String step, String form) {
+    if (form.endsWith("quarters") || form.equals("both") || !dice.chance(5)) {
+      return;
+    }
+    var hand = form.equals("handed sides") ? "left-" : "";
+    rail(step, hand + "hindquarter", weigher.part(weight, 230, 250), body.head);
+    if (dice.chance(40) && !form.equals("handed sides")) {
+      rail(step, "forequarter", weigher.part(weight, 230, 250), body.head);
     }
   }
 

@@ -2,7 +2,7 @@ package gambrel.oracle;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -19,7 +19,9 @@ final class Marking {
 
   Marking(List<Row> rows) {
     for (var row : rows) {
-      if (row.struck) {
+      if (row.unfinished) {
+        row.mark = Row.Mark.SET_ASIDE;
+      } else if (row.struck) {
         row.mark = Row.Mark.VOID;
       } else if (row.isVoidRow()) {
         voids.add(row);
@@ -33,16 +35,30 @@ final class Marking {
   }
 
   private void markRepeats() {
-    var seen = new HashSet<String>();
-    for (var row : voids) {
-      if (!seen.add(key(row) + "|" + row.status())) {
+    Map<String, List<Row>> same = new LinkedHashMap<>();
+    voids.forEach(row -> add(same, key(row) + "|void|" + row.status(), row));
+    weighings.forEach(row -> add(same, key(row) + "|" + content(row), row));
+    same.values().forEach(rows -> markRepeats(rows, !rows.get(0).identity.isEmpty()));
+  }
+
+  private static void add(Map<String, List<Row>> groups, String key, Row row) {
+    groups.computeIfAbsent(key, k -> new ArrayList<>()).add(row);
+  }
+
+  /**
+   * Equal rows in order of files and lines.
+   *
+   * @param counted whether those of one file count as often as they stand
+   */
+  private static void markRepeats(List<Row> rows, boolean counted) {
+    int taken = 0;
+    Map<String, Integer> inFile = new HashMap<>();
+    for (var row : rows) {
+      int number = counted ? inFile.merge(row.file, 1, Integer::sum) : 1;
+      if (number <= taken) {
         row.mark = Row.Mark.REPEAT;
-      }
-    }
-    seen.clear();
-    for (var row : weighings) {
-      if (!seen.add(key(row) + "|" + content(row))) {
-        row.mark = Row.Mark.REPEAT;
+      } else {
+        taken++;
       }
     }
   }
@@ -54,6 +70,7 @@ final class Marking {
       if (row.status().equals("void")) {
         weighings.stream()
             .filter(w -> w.counts() && key(w).equals(key(row)))
+            .limit(row.identity.isEmpty() ? weighings.size() : 1)
             .forEach(w -> w.mark = Row.Mark.VOID);
       }
     }
@@ -95,27 +112,34 @@ final class Marking {
   private void markConflicts() {
     Map<String, List<Row>> byKey = new HashMap<>();
     for (var row : weighings) {
-      if (row.mark == Row.Mark.USED) {
-        byKey.computeIfAbsent(key(row), k -> new ArrayList<>()).add(row);
+      if (row.counts()) {
+        add(byKey, key(row), row);
       }
     }
     for (var same : byKey.values()) {
-      if (same.size() > 1) {
+      if (same.stream().map(Marking::content).distinct().count() > 1) {
         same.forEach(row -> row.mark = Row.Mark.SET_ASIDE);
       }
     }
   }
 
-  private static String key(Row row) {
+  static String key(Row row) {
+    if (!row.identity.isEmpty()) {
+      return row.cell("scale") + "||" + values(row, row.identity);
+    }
     var day = row.date == null ? row.cell("time") : row.date.toString();
     return row.cell("ticket").isEmpty()
         ? row.cell("scale") + "||" + content(row)
         : row.cell("scale") + "|" + row.cell("ticket") + "|" + day;
   }
 
-  private static String content(Row row) {
+  static String content(Row row) {
+    return values(row, CONTENT);
+  }
+
+  private static String values(Row row, List<String> columns) {
     var text = new StringBuilder();
-    for (var column : CONTENT) {
+    for (var column : columns) {
       var cell = row.cell(column);
       if (NUMBERS.contains(column) && Num.isNumber(cell)) {
         cell = Num.of(cell).toString();

@@ -5,7 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 
-/** {@code data/month-charts.csv} of shops with too few bodies for limits. */
+/** {@code data/month-charts.csv}; limits, where there are enough bodies for some, are left open. */
 final class MonthCharts {
   private static final int GAP_DAYS = 60;
   private static final int ENOUGH = 20;
@@ -33,9 +33,7 @@ final class MonthCharts {
     var all = new ArrayList<>(charted(loss.before(months, month), species));
     int baseline = all.size();
     all.addAll(charted(loss.of(months, month), species));
-    if (baseline >= ENOUGH) {
-      throw new IllegalStateException("limits of a chart are not calculated");
-    }
+    var limit = baseline >= ENOUGH ? OracleDiff.ANY : "";
     for (int i = baseline; i < all.size(); i++) {
       var body = all.get(i);
       table.add(
@@ -48,10 +46,10 @@ final class MonthCharts {
               Num.text(Num.percent(body.number(loss.lost), body.number(loss.of))),
               i == 0 ? "" : movingRange(all.get(i - 1), body, loss),
               Integer.toString(baseline),
-              "",
-              "",
-              "",
-              ""));
+              limit,
+              limit,
+              limit,
+              limit));
     }
   }
 

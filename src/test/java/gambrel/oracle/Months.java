@@ -151,16 +151,16 @@ final class Months {
   /** Every month up to this one in which a body is killed or was cut last. */
   TreeSet<YearMonth> all() {
     var all = new TreeSet<YearMonth>();
+    var today = world.setup.localDate(world.asOf);
     for (var member : members) {
-      if (member.killed() != null) {
+      if (member.killed() != null && !member.killed().isAfter(today)) {
         all.add(YearMonth.from(member.killed()));
       }
       if (member.lastCut() != null) {
         all.add(member.lastCut());
       }
     }
-    var now = YearMonth.from(world.setup.localDate(world.asOf));
-    return new TreeSet<>(all.headSet(now, true));
+    return new TreeSet<>(all.headSet(YearMonth.from(today), true));
   }
 
   /** Whose a body is: {@code customers}, {@code own} or {@code shared}. */

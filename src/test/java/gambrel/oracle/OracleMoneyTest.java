@@ -49,7 +49,7 @@ class OracleMoneyTest {
   @Test
   void aChargeIsComputedForTheBodyAndDivided() {
     thirds();
-    shop.add("charges.csv", "cut,cold,0.5,10", "box,share,3,");
+    shop.add("charges.csv", "cut,Cut,cold,0.5,10", "box,Box,share,3,");
     var tables = shop.at("06T00:00");
 
     // 294 x 0.5 = 147.00 in three of 49.00; tax 14.70 in three of 4.90; a box of 3.00 for each
@@ -61,7 +61,7 @@ class OracleMoneyTest {
   @Test
   void taxIncludedComesOutOfTheCharge() {
     shop.add("shop.properties", "tax_included=yes");
-    shop.add("charges.csv", "kill,head,100,10");
+    shop.add("charges.csv", "kill,Kill,head,100,10");
     var tables = shop.at("06T00:00");
 
     assertEquals("90.91", statement(tables, "charges", "ann")); // 100 x 10 / 110 = 9.09
@@ -71,7 +71,7 @@ class OracleMoneyTest {
 
   @Test
   void freeComesOffBeforeTheMinimumAndACreditRoundsAwayFromZero() {
-    shop.add("charges.csv", "mince,packed,1,,100,10,mince", "hide,pack,-0.125,,1,9,");
+    shop.add("charges.csv", "m,Mince,packed,1,,100,10,mince", "h,Hide,pack,-0.125,,1,9,");
     var tables = shop.at("06T00:00");
 
     // 80 less 10 is 70, at least 100; two packs less 9 are none, at least 1: -0.125 is -0.13
@@ -124,5 +124,89 @@ class OracleMoneyTest {
 
     shop.row("pack", "05T10:15:00", "", "test20", "20.02");
     assertEquals("", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+  }
+
+  @Test
+  void aCloseOfABodyOfWhichNothingWasCutHasNoEffect() {
+    shop.add("releases.csv", "B1,me,2026-03-04T08:00,gone,close");
+    assertEquals("open", shop.at("04T09:00").cell("bodies.csv", "state", "B1"));
+  }
+
+  @Test
+  void aWeighingAfterACloseOpensTheBodyAgain() {
+    shop.add("releases.csv", "B1,me,2026-03-05T11:00,done,close");
+    assertEquals("issued", shop.at("05T12:00").cell("bodies.csv", "state", "B1"));
+
+    shop.row("pack", "05T11:30:00", "B1", "pack rump", "1");
+    assertEquals("open", shop.at("05T12:00").cell("bodies.csv", "state", "B1"));
+  }
+
+  @Test
+  void aFailedTestHoldsTheBodiesOfABatchThatWasWeighedOnTheScale() {
+    shop.add("scales.csv", "mill,0.01,III");
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "1", "", "S1");
+    shop.row("mill", "05T11:00:00", "", "pack mince", "1", "", "S1");
+    assertEquals("", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+
+    shop.row("mill", "05T18:00:00", "", "test20", "20.03");
+    assertEquals("scale-failed", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+  }
+
+  @Test
+  void aRowSetAsideThatNamesABatchHoldsItsBodies() {
+    shop.row("bench", "05T10:50:00", "B1", "tub trim", "1", "", "S1");
+    shop.row("pack", "05T11:00:00", "", "pack mince", "1", "", "S1");
+    assertEquals("issued", shop.at("06T06:00").cell("bodies.csv", "state", "B1"));
+
+    shop.row("bench", "05T11:01:00", "", "added nothing", "3", "", "S1");
+    assertEquals("row-set-aside", shop.at("06T06:00").cell("bodies.csv", "reasons", "B1"));
+  }
+
+  @Test
+  void aMinimumIsAskedOfNothingToo() {
+    shop.add("charges.csv", "mix,Mix,tub,2,,5,,", "wrap,Wrap,pack,1,,,,liver");
+    assertEquals("10.00", statement(shop.at("06T00:00"), "charges", "ann"));
+  }
+
+  private static String state(OracleTables tables, String body) {
+    return tables.cell("bodies.csv", "state", body);
+  }
+
+  @Test
+  void aChargeThatCannotBeReadHoldsTheBodiesThatItCouldBeFor() {
+    shop.add("charges.csv", "kill,Kill,head,1.5O");
+    assertEquals("row-unread", shop.at("06T00:00").cell("bodies.csv", "reasons", "B1"));
+    assertEquals("open", state(shop.at("05T12:00"), "B1"));
+  }
+
+  @Test
+  void aPaymentThatCannotBeReadHoldsWhomItNames() {
+    shop.add("payments.csv", "customer,body,date,amount");
+    shop.add("payments.csv", "bob,,2026-03-05,1O", "ann,,2026-03-08,1O");
+    assertEquals("issued", state(shop.at("06T00:00"), "B1"));
+    assertEquals("held", state(shop.at("08T00:00"), "B1"));
+  }
+
+  @Test
+  void aCorrectionThatCannotBeReadHoldsTheBodiesOfTheRowsThatItNames() {
+    shop.add("corrections.csv", "pack,99,net,1,2026-06-31,me,typo");
+    assertEquals("issued", state(shop.at("06T00:00"), "B1"));
+
+    shop.add("corrections.csv", "pack,3,net,1,2026-06-31,me,typo");
+    assertEquals("held", state(shop.at("06T00:00"), "B1"));
+  }
+
+  @Test
+  void aColumnThatIsPerhapsMistypedStopsAllStatements() {
+    shop.add("payments.csv", "customer,body,date,amount,noet");
+    var tables = shop.at("06T00:00");
+    assertEquals("issued", state(tables, "B1"));
+    assertEquals(1, tables.table("statements.csv").size());
+  }
+
+  @Test
+  void aColumnThatResemblesNoneIsPassedOver() {
+    shop.add("payments.csv", "Customer,body,da-te,AMOUNT,too,zebra");
+    assertEquals(2, shop.at("06T00:00").table("statements.csv").size());
   }
 }

@@ -2,6 +2,8 @@ package gambrel.oracle;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -83,7 +85,7 @@ class OracleRowsTest {
   void aCorrectionThatVoidsOneOfTwoSettlesTheConflict() {
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.0");
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.2");
-    shop.add("corrections.csv", "pack,exports/a.csv:2,status,void,2026-03-06");
+    shop.add("corrections.csv", "pack,exports/a.csv:2,status,void,2026-03-06,me,typo");
     assertCounts("1", "0", "1", "0");
     assertEquals("1.200", shop.at("20T00:00").cell("bodies.csv", "take_home_kg", "B1"));
   }
@@ -91,7 +93,10 @@ class OracleRowsTest {
   @Test
   void theLatestCorrectionHasTheLastWord() {
     lines("pack,7,2026-03-05T10:00:00,B1,pack rump,1.0");
-    shop.add("corrections.csv", "pack,5-9,net,3.0,2026-03-08T09:00", "pack,7,net,2.0,2026-03-07");
+    shop.add(
+        "corrections.csv",
+        "pack,5-9,net,3.0,2026-03-08T09:00,me,typo",
+        "pack,7,net,2.0,2026-03-07,me,typo");
     assertEquals("2.000", shop.at("08T08:00").cell("bodies.csv", "take_home_kg", "B1"));
     assertEquals("3.000", shop.at("09T00:00").cell("bodies.csv", "take_home_kg", "B1"));
   }
@@ -114,5 +119,52 @@ class OracleRowsTest {
     // 10.5 - 0.48 is two divisions from 10
     assertEquals("1", tables.cell("rows.csv", "set_aside", "exports/b.csv"));
     assertEquals("10.000", tables.cell("bodies.csv", "take_home_kg", "B1"));
+  }
+
+  @Test
+  void aRowDatedLaterIsInNoConflictYet() {
+    lines("pack,7,2026-03-19T10:00:00,B1,pack rump,1.0");
+    lines("pack,7,2026-03-19T22:00:00,B1,pack rump,1.2");
+    var before = shop.at("19T21:59");
+    assertEquals("2", before.cell("rows.csv", "used", "exports/a.csv"));
+    assertEquals("1.000", before.cell("bodies.csv", "take_home_kg", "B1"));
+    assertCounts("0", "0", "0", "2");
+  }
+
+  @Test
+  void aNetOfNothingIsSetAsideUnlessItIsATest() {
+    lines("pack,7,2026-03-05T10:00:00,B1,pack rump,0");
+    lines("pack,8,2026-03-05T10:00:00,,test20,0.00");
+    assertCounts("1", "0", "0", "1");
+  }
+
+  @Test
+  void withAnIdentityEqualRowsOfAFileCountAsOftenAsTheyStand() {
+    shop.add("exports/wrap/layout.properties", "identity=time,body,code,net");
+    for (var file : new String[] {"exports/wrap/a.csv", "exports/wrap/b.csv"}) {
+      shop.add(file, HEADER);
+      shop.add(file, "pack,1,2026-03-05T10:00,B1,pack rump,1.0");
+      shop.add(file, "pack,2,2026-03-05T10:00,B1,pack rump,1.00");
+    }
+    shop.add("exports/wrap/b.csv", "pack,3,2026-03-05T10:00,B1,pack rump,1");
+    assertEquals("3.000", shop.at("20T00:00").cell("bodies.csv", "take_home_kg", "B1"));
+
+    shop.add("exports/wrap/a.csv", "pack,9,2026-03-05T10:00,B1,pack rump,1,,,,void");
+    var tables = shop.at("20T00:00");
+    assertEquals("2.000", tables.cell("bodies.csv", "take_home_kg", "B1"));
+    assertEquals("2", tables.cell("rows.csv", "repeat", "exports/wrap/b.csv"));
+    assertEquals("1", tables.cell("rows.csv", "used", "exports/wrap/b.csv"));
+  }
+
+  @Test
+  void ofAnExportThatEndsInTheMiddleNothingIsUsedAndNothingGoesOut() throws IOException {
+    shop.balanced();
+    assertEquals(2, shop.at("20T00:00").table("statements.csv").size());
+
+    Files.writeString(folder.resolve("exports/b.csv"), HEADER + "\npack,9,2026-03-05T10:00:00,B1");
+    var tables = shop.at("20T00:00");
+    assertEquals("issued", tables.cell("bodies.csv", "state", "B1"));
+    assertEquals("1", tables.cell("rows.csv", "set_aside", "exports/b.csv"));
+    assertEquals(1, tables.table("statements.csv").size());
   }
 }

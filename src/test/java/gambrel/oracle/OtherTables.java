@@ -63,6 +63,9 @@ final class OtherTables {
             .atZone(world.setup.zone)
             .format(DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss"));
     var sorted = new TreeMap<String, List<String>>(Split.byBytes());
+    if (world.setup.columns.stopped() || world.exports.unfinished) {
+      return table;
+    }
     world.yields.forEach(
         (id, yield) -> {
           var verdict = world.verdicts.get(id);

@@ -15,6 +15,17 @@ final class Rail {
 
   final Cover aged;
 
+  /** Weighings of parts under a part that stands, which do not replace it whole. */
+  final List<Row> surplus = new ArrayList<>();
+
+  /** Whether what lies under a part replaced it. */
+  boolean replacedWhole;
+
+  private final List<Row> rest = new ArrayList<>();
+
+  /** Whether no part that hung before is missing among the aged ones. */
+  final boolean agedAll;
+
   private final Tree tree;
   private final Standing standing;
   private final boolean takesCold;
@@ -35,6 +46,7 @@ final class Rail {
     var chilled = resolved("cold");
     var before = takesCold ? chilled : overlay(Tree.ROOT, resolved("hot"), chilled);
     var all = overlay(Tree.ROOT, before, resolved("aged"));
+    agedAll = atLeast(all.stream().filter(c -> c.step().equals("aged")).toList(), before);
     boning = all.isEmpty() ? null : new Cover(BigFraction.ONE, all);
   }
 
@@ -82,7 +94,10 @@ final class Rail {
 
   private Cover alone(String step) {
     compare(List.of(step));
-    return resolve(Tree.ROOT, part -> steps.get(step).get(part));
+    rest.clear();
+    var cover = resolve(Tree.ROOT, part -> steps.get(step).get(part));
+    surplus.addAll(rest);
+    return cover;
   }
 
   /** Tells left from right where all weighings of these steps do. */
@@ -135,7 +150,18 @@ final class Rail {
     if (fits(both)) {
       return new Cover(whole.number(), both);
     }
-    return atLeast(joined.components(), whole.components()) ? joined : whole;
+    if (isAll(part, joined.components())) {
+      replacedWhole = true;
+      return joined;
+    }
+    rest.addAll(joined.rows());
+    return whole;
+  }
+
+  /** Whether the components take up the part as often as the body has it, no more and no less. */
+  private boolean isAll(String part, List<Cover.Component> components) {
+    var whole = new Cover.Component(part, "", tree.count(part) * standing.head(), List.of());
+    return Cover.leaves(components, hanging).equals(Cover.leaves(List.of(whole), hanging));
   }
 
   /** The children together; they make up as many of the part as the scarcest of them allows. */

@@ -20,28 +20,35 @@ import java.util.function.Function;
  *
  * <p>They keep clear of what the contract leaves open: weighings in the repeated hour, a side and
  * the other side's quarters without a hand, rail weights of anything but carcase, sides and
- * quarters, a ticket whose two contents differ in time.
+ * quarters.
  */
 public final class RandomShop {
+  private final long seed;
   private final Dice dice;
   private final TreeSource trees;
   private final ShopPlan plan;
   private final Weigher weigher;
   private final PaperMaker papers;
+  private final Typist typist;
   private final List<String> ids = new ArrayList<>();
   private final TreeMap<String, String> files = new TreeMap<>();
 
+  /** Between the two weighings of one ticket, or null. */
+  private LocalDateTime conflict;
+
   private RandomShop(Path folder, long seed, Function<Path, TreeSource> trees) throws IOException {
+    this.seed = seed;
     dice = new Dice(seed);
-    plan = new ShopPlan(dice);
+    plan = new ShopPlan(dice, seed);
     Files.createDirectories(folder);
     Files.writeString(folder.resolve("shop.properties"), plan.properties());
     if (plan.ownCuts) {
-      Files.writeString(folder.resolve("cuts.csv"), plan.cuts());
+      Files.writeString(folder.resolve("cuts.csv"), Typist.cuts(plan.cuts(), dice));
     }
     this.trees = trees.apply(folder);
     weigher = new Weigher(plan);
     papers = new PaperMaker(plan);
+    typist = new Typist(plan, seed);
   }
 
   /**
@@ -69,7 +76,7 @@ public final class RandomShop {
   private void make() {
     var batches = new BatchMaker(weigher);
     var bodies = new ArrayList<BodyMaker>();
-    for (int i = dice.between(3, 12); i > 0; i--) {
+    for (int i = plan.bodies; i > 0; i--) {
       var id = dice.chance(3) ? "@" + i : dice.pick(List.of("B", "B", "b-")) + (100 + i);
       ids.add(id);
       bodies.add(new BodyMaker(weigher, trees, id, batches.bySpecies));
@@ -84,7 +91,7 @@ public final class RandomShop {
     }
     exports();
     papers.charge(ids);
-    files.put("batches.csv", table(batches.csv));
+    files.put("batches.csv", table("batches", batches.csv));
     folder();
   }
 
@@ -93,7 +100,7 @@ public final class RandomShop {
     for (var scale : plan.scales()) {
       for (int i = dice.between(0, 4); i > 0; i--) {
         weigher.goTo(plan.firstDay.plusDays(dice.between(0, 14)), dice.between(6, 17));
-        weigher.test(scale, twenty, dice.chance(94));
+        weigher.test(scale, twenty, dice.chance(scale.equals(plan.wrapScale) ? 70 : 94));
       }
     }
   }
@@ -105,31 +112,43 @@ public final class RandomShop {
     var book = new ExportBook(dice);
     book.number(lines);
     lines.addAll(spoiler.voids());
+    if (dice.chance(20)) {
+      conflict = spoiler.weighAgainLater();
+    }
     book.spread(lines);
     var corrector = new Corrector(plan, book);
     corrector.correct(ids);
     book.files.forEach((file, of) -> files.put(file, ExportBook.csv(of, dice)));
-    files.put("bench.csv", table(spoiler.bench));
-    files.put("corrections.csv", table(corrector.csv));
+    if (seed % 20 == 13 || seed % 20 == 18) {
+      var last = files.lastKey();
+      var text = files.get(last);
+      int end = text.lastIndexOf('\n', text.length() - 2);
+      files.put(last, text.substring(0, dice.between(end + 2, text.length() - 1)));
+    }
+    if (dice.chance(25)) {
+      new WrapMaker(plan, weigher.codes).make(ids, files);
+    }
+    files.put("bench.csv", table("bench", spoiler.bench));
+    files.put("corrections.csv", table("corrections", corrector.csv));
   }
 
   private void folder() {
     var customers = new StringBuilder("customer,name\n");
     plan.customers.forEach(c -> customers.append(c).append(",Farmer ").append(c).append('\n'));
-    files.put("customers.csv", table(customers));
-    files.put("bodies.csv", table(papers.bodies));
-    files.put("shares.csv", table(papers.shares));
-    files.put("charges.csv", table(papers.charges));
-    files.put("payments.csv", table(papers.payments));
-    files.put("codes.csv", table(new StringBuilder(weigher.codes.csv())));
+    files.put("customers.csv", table("customers", customers));
+    files.put("bodies.csv", table("bodies", papers.bodies));
+    files.put("shares.csv", table("shares", papers.shares));
+    files.put("charges.csv", table("charges", papers.charges));
+    files.put("payments.csv", table("payments", papers.payments));
+    files.put("codes.csv", table("codes", new StringBuilder(weigher.codes.csv())));
     var scales = new StringBuilder("scale,where,layout,unit,division,capacity,class\n");
     plan.scales().forEach(scale -> scales.append(scale.csv()).append('\n'));
-    files.put("scales.csv", table(scales));
+    files.put("scales.csv", table("scales", scales));
   }
 
   /** Now and then with semicolons and a byte order mark, as spreadsheets leave files. */
-  private String table(StringBuilder csv) {
-    var text = csv.toString();
+  private String table(String name, StringBuilder csv) {
+    var text = typist.type(name, csv.toString());
     text = dice.chance(8) ? text.replace(',', ';') : text;
     return dice.chance(5) ? "\uFEFF" + text : text;
   }
@@ -138,7 +157,10 @@ public final class RandomShop {
     var moments = new ArrayList<OffsetDateTime>();
     var last = weigher.lines.stream().map(l -> l.time).max(LocalDateTime::compareTo).orElseThrow();
     int days = (int) ChronoUnit.DAYS.between(plan.firstDay, last.toLocalDate());
-    for (int i = 0; i < 3; i++) {
+    if (conflict != null) {
+      moments.add(at(conflict));
+    }
+    while (moments.size() < 3) {
       LocalDate day = plan.firstDay.plusDays(dice.between(1, days + 3));
       moments.add(at(day.atTime(dice.between(5, 23), dice.between(0, 59))));
     }

@@ -3,20 +3,15 @@ package gambrel.oracle;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a row says, checked against the shop folder; a row that fails is set aside. */
 final class Reading {
   private final Setup setup;
-  private final Set<String> customers;
 
   Reading(Setup setup) {
     this.setup = setup;
-    customers =
-        setup.table("customers").stream().map(l -> l.get("customer")).collect(Collectors.toSet());
-    customers.add("shop");
   }
 
   void read(Row row) {
@@ -71,13 +66,13 @@ final class Reading {
     row.body = row.named.size() == 1 ? row.named.get(0) : null;
     return row.scale != null
         && row.time != null
-        && (row.customer.isEmpty() || customers.contains(row.customer))
+        && (row.customer.isEmpty() || setup.customers.contains(row.customer))
         && (!namesBody || row.body != null);
   }
 
   private Csv.Line code(String code) {
     Csv.Line best = null;
-    for (var line : setup.table("codes")) {
+    for (var line : setup.rows("codes")) {
       var pattern = line.get("code");
       if (pattern.equals(code)) {
         return line;
@@ -93,7 +88,7 @@ final class Reading {
 
   private boolean readCode(Row row) {
     var code = code(row.cell("code"));
-    if (code == null) {
+    if (code == null || setup.unread("codes").contains(code)) {
       return false;
     }
     row.item = code.get("item");
@@ -133,7 +128,7 @@ final class Reading {
     row.net = Num.rounded(row.exactNet, 5);
     var ownUnit = Num.factor(unit, row.scale.unit());
     var load = gross == null ? net : gross;
-    return row.net.signum() >= 0
+    return row.net.signum() >= (row.is("test") ? 0 : 1)
         && agree(gross, tare, net, row.scale.division().divide(ownUnit))
         && fits(row.scale, load.multiply(ownUnit));
   }

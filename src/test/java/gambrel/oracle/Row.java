@@ -34,7 +34,15 @@ final class Row {
 
   Mark mark = Mark.USED;
   boolean struck;
+
+  /** Columns that make a weighing where the layout says so, else empty. */
+  List<String> identity = List.of();
+
   boolean later;
+
+  /** In a file that ends in the middle, of which nothing is used. */
+  boolean unfinished;
+
   Instant time;
   LocalDate date;
 

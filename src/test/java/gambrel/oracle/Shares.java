@@ -19,6 +19,11 @@ final class Shares {
     }
   }
 
+  /** Whether a cell is a share that can be read. */
+  static boolean isShare(String cell) {
+    return cell.matches("\\d+(\\.\\d+)?%?|\\d+\\s*(/|of)\\s*0*[1-9]\\d*");
+  }
+
   private static BigFraction parse(String cell) {
     if (cell.endsWith("%")) {
       return Num.of(cell.substring(0, cell.length() - 1)).divide(Num.HUNDRED);

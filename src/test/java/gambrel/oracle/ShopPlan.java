@@ -35,7 +35,16 @@ final class ShopPlan {
   final SimScale benchScale;
   final SimScale packScale;
 
-  ShopPlan(Dice dice) {
+  /** Without a ticket counter. */
+  final SimScale wrapScale;
+
+  /** Bodies of the shop, and days over which they are killed. */
+  final int bodies;
+
+  final int spread;
+
+  /** One shop in fifteen has many bodies. */
+  ShopPlan(Dice dice, long seed) {
     this.dice = dice;
     region = dice.pick(List.of("au", "uk", "us"));
     zone =
@@ -49,9 +58,17 @@ final class ShopPlan {
     unit = region.equals("us") && dice.chance(70) || dice.chance(10) ? "lb" : "kg";
     firstDay = LocalDate.parse(dice.pick(DAYS.get(zone)));
     slashes = dice.chance(15);
-    bins = dice.chance(70) ? "weighed" : dice.pick(List.of("partly", "no"));
+    boolean crowded = seed % 15 == 4;
+    boolean busy = crowded || dice.chance(10);
+    bins =
+        dice.chance(crowded ? 10 : busy ? 25 : 70) ? "weighed" : dice.pick(List.of("partly", "no"));
     rail = dice.chance(70) ? "hot,cold" : dice.pick(List.of("hot", "cold", "hot,cold,aged"));
     species = new ArrayList<>(List.of(dice.pick(SPECIES), dice.pick(SPECIES)));
+    if (busy) {
+      species.set(1, species.get(0));
+    }
+    bodies = crowded ? 30 : busy ? 14 : dice.between(3, 12);
+    spread = busy ? 40 : 9;
     for (int i = 1; i <= dice.between(2, 5); i++) {
       customers.add("C" + i);
     }
@@ -59,6 +76,7 @@ final class ShopPlan {
     railScale = scale("rail", List.of("0.5", "0.2", "0.1"), "600");
     benchScale = scale("bench", List.of("0.05", "0.02", "0.01"), "150");
     packScale = scale("pack", List.of("0.005", "0.002", "0.01"), "");
+    wrapScale = scale("wrap", List.of("0.005", "0.002"), "");
   }
 
   private SimScale scale(String id, List<String> divisions, String capacity) {
@@ -73,7 +91,7 @@ final class ShopPlan {
   }
 
   List<SimScale> scales() {
-    return List.of(railScale, benchScale, packScale);
+    return List.of(railScale, benchScale, packScale, wrapScale);
   }
 
   /** A weight of kilograms in the shop's unit. */
@@ -119,6 +137,9 @@ final class ShopPlan {
     }
     if (dice.chance(30)) {
       lines.add("limit.batch_loss_pct=" + dice.pick(List.of("2.0", "5", "12.5")));
+    }
+    if (dice.chance(30)) {
+      lines.add("limit.revisions=" + dice.between(0, 2));
     }
     if (dice.chance(40)) {
       lines.add("tax_name=Tax");

@@ -12,10 +12,10 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class ShrinkTable {
   private static final BigFraction D2 = BigFraction.of(1128, 1000);
 
-  private static final Comparator<BodyFigures> ORDER =
-      Comparator.comparing((BodyFigures b) -> b.beast.killed())
-          .thenComparing(b -> b.firstHot() == null ? Instant.MAX : b.firstHot())
-          .thenComparing(b -> b.beast.id(), Split.byBytes());
+  private static final Comparator<Yield> ORDER =
+      Comparator.comparing((Yield y) -> y.body.beast.killed())
+          .thenComparing(y -> y.body.firstHot() == null ? Instant.MAX : y.body.firstHot())
+          .thenComparing(y -> y.body.beast.id(), Split.byBytes());
 
   private ShrinkTable() {}
 
@@ -25,27 +25,26 @@ final class ShrinkTable {
             world.setup,
             "month,killed,body,species,days_hung,hours_chilled,chill_shrink_pct,"
                 + "ageing_shrink_pct,centre,lower,upper,signal");
-    Map<String, List<BodyFigures>> bySpecies = new TreeMap<>();
+    Map<String, List<Yield>> bySpecies = new TreeMap<>();
     var today = world.setup.localDate(world.asOf);
     for (var yield : world.yields.values()) {
       var killed = yield.body.beast.killed();
       if (killed != null && !killed.isAfter(today)) {
-        bySpecies
-            .computeIfAbsent(yield.body.beast.species(), s -> new ArrayList<>())
-            .add(yield.body);
+        bySpecies.computeIfAbsent(yield.body.beast.species(), s -> new ArrayList<>()).add(yield);
       }
     }
     bySpecies.values().forEach(bodies -> addSpecies(table, bodies));
     return table;
   }
 
-  private static void addSpecies(List<List<String>> table, List<BodyFigures> bodies) {
+  private static void addSpecies(List<List<String>> table, List<Yield> bodies) {
     bodies.sort(ORDER);
     var values = new ArrayList<BigFraction>();
-    bodies.stream().map(BodyFigures::chillShrink).filter(v -> v != null).forEach(values::add);
+    bodies.stream().map(y -> y.body.chillShrink()).filter(v -> v != null).forEach(values::add);
     var centre = values.isEmpty() ? null : mean(values);
     var reach = reach(values);
-    for (var body : bodies) {
+    for (var yield : bodies) {
+      var body = yield.body;
       var shrink = body.chillShrink();
       boolean limits = shrink != null && reach != null;
       boolean beyond = limits && shrink.subtract(centre).abs().compareTo(reach) > 0;
@@ -55,7 +54,7 @@ final class ShrinkTable {
               body.beast.killed().toString(),
               Print.text(body.beast.id()),
               Print.text(body.beast.species()),
-              Print.whole(body.daysHung()),
+              Print.whole(yield.daysHung()),
               Num.text(body.hoursChilled()),
               Num.text(shrink),
               Num.text(body.ageingShrink()),

@@ -43,7 +43,7 @@ final class Spoiler {
 
   private void addWrongRow() {
     var line = dice.pick(lines).copy();
-    switch (dice.between(1, 9)) {
+    switch (dice.between(1, 11)) {
       case 1 -> line.set("body", "NOBODY");
       case 2 -> line.set("code", "999");
       case 3 -> line.set("scale", "unknown");
@@ -52,6 +52,14 @@ final class Spoiler {
       case 6 -> line.set("net", "").set("gross", "");
       case 7 -> line.set("gross", "50").set("tare", "1").set("net", "30");
       case 8 -> line.set("net", "99999");
+      case 9 -> line.set("net", dice.pick(List.of("0", "0.000"))).set("gross", "").set("tare", "");
+      case 10 -> {
+        var batches = lines.stream().filter(l -> !l.get("batch").isEmpty()).toList();
+        if (!batches.isEmpty()) {
+          line = dice.pick(batches).copy().set("code", "999");
+          line.set("body", dice.chance(70) ? "" : line.get("body"));
+        }
+      }
       default -> line.set("time", "yesterday");
     }
     lines.add(line);
@@ -78,6 +86,23 @@ final class Spoiler {
   static String iso(LocalDateTime time) {
     var text = time.toString();
     return text.length() == 16 ? text + ":00" : text;
+  }
+
+  /**
+   * After tickets are given: a ticket that is printed again some hours later, of another weight.
+   *
+   * @return a time between the two, or null
+   */
+  LocalDateTime weighAgainLater() {
+    var line = dice.pick(lines);
+    var later = line.time.plusHours(dice.between(1, 3));
+    if (line.get("ticket").isEmpty()
+        || line.get("time").equals("yesterday")
+        || !later.toLocalDate().equals(line.time.toLocalDate())) {
+      return null;
+    }
+    lines.add(line.at(later).set("net", "3.5").set("gross", "").set("tare", ""));
+    return line.time.plusMinutes(30);
   }
 
   /** After tickets are given: weighings that were cancelled at the scale. */

@@ -12,34 +12,32 @@ final class Standing {
   private final int head;
   private final List<Row> standing = new ArrayList<>();
 
+  /** Beyond what the body has of a part. */
+  final List<Row> beyond = new ArrayList<>();
+
+  /** Aged weighings of parts that were weighed again on a later day. */
+  final List<Row> replaced = new ArrayList<>();
+
   /** {@code rows}: the used weighings of one body, marked here where they go beyond. */
   Standing(Tree tree, int head, List<Row> rows) {
     this.tree = tree;
     this.head = head;
-    var fitting = new ArrayList<Row>();
     Map<String, Integer> taken = new HashMap<>();
-    for (var row : rows.stream().filter(Row::isRail).sorted(Row.BY_TIME).toList()) {
-      var key = row.step + "|" + row.item + (row.is("aged") ? "|" + row.date : "");
+    var rail = rows.stream().filter(Row::isRail).sorted(Row.BY_TIME).toList();
+    Map<String, LocalDate> latest = new HashMap<>();
+    rail.stream().filter(r -> r.is("aged")).forEach(r -> latest.put(r.item, r.date));
+    for (var row : rail) {
+      if (row.is("aged") && !row.date.equals(latest.get(row.item))) {
+        replaced.add(row);
+        continue;
+      }
+      var key = row.step + "|" + row.item;
       int sum = taken.getOrDefault(key, 0) + number(row);
       if (sum > most(row)) {
         row.mark = Row.Mark.SET_ASIDE;
+        beyond.add(row);
       } else {
         taken.put(key, sum);
-        fitting.add(row);
-      }
-    }
-    keepLatestAged(fitting);
-  }
-
-  private void keepLatestAged(List<Row> fitting) {
-    Map<String, LocalDate> latest = new HashMap<>();
-    for (var row : fitting) {
-      if (row.is("aged")) {
-        latest.put(row.item, row.date);
-      }
-    }
-    for (var row : fitting) {
-      if (!row.is("aged") || row.date.equals(latest.get(row.item))) {
         standing.add(row);
       }
     }

@@ -40,7 +40,7 @@ final class TinyShop {
     this.folder = folder;
     add("shop.properties", "name=Tiny", "currency=EUR", "unit=kg", "zone=UTC", "region=uk");
     add("customers.csv", "customer,name", "ann,Ann", "bob,Bob", "cat,Cat");
-    add("bodies.csv", "body,species,killed,live_weight,customer");
+    add("bodies.csv", "body,species,killed,live_weight,customer,outcome");
     add("bodies.csv", "B1,beef,2026-03-02,560,ann");
     add("shares.csv", "body,customer,share");
     add("scales.csv", "scale,division,class", "rail,0.5,III", "bench,0.02,III", "pack,0.01,III");
@@ -49,10 +49,10 @@ final class TinyShop {
       TREE.forEach(n -> add("codes.csv", step + " " + n.item() + "," + n.item() + "," + step));
     }
     add("codes.csv", "test20,,test,20");
-    add("charges.csv", "charge,basis,price,tax_percent,minimum,free,item");
+    add("charges.csv", "charge,description,basis,price,tax_percent,minimum,free,item");
     add("batches.csv", "batch,product,gain,due");
     add("releases.csv", "body,by,on,reason,action");
-    add("corrections.csv", "scale,ticket,field,value,on");
+    add("corrections.csv", "scale,ticket,field,value,on,by,reason");
     add("exports/a.csv", "scale,ticket,time,body,code,net,pieces,batch,customer,status");
   }
 

@@ -1,7 +1,5 @@
 package gambrel.oracle;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -13,7 +11,7 @@ final class Verdict {
   /** What holds a body: a code and what it names. */
   record Reason(String code, String name) {}
 
-  private static final Set<String> FIRM = Set.of("shares", "charge-unknown");
+  private static final Set<String> FIRM = Set.of("shares", "charge-unknown", "row-unread");
 
   final String state;
 
@@ -22,22 +20,32 @@ final class Verdict {
 
   final Charges charges;
 
+  /** Whether a row of charges or payments alone holds it. */
+  boolean unreadMoney;
+
+  /** Whether a release covers a reason. */
+  boolean releasedSome;
+
   /** Reasons that hold before releases; none while the body is open. */
   private final List<Reason> held = new ArrayList<>();
 
   private final World world;
   private final Yield yield;
   private final BodyFigures body;
+  private final Progress progress;
   private final Shares shares;
+  private final UsualShare usual;
 
   Verdict(World world, Yield yield) {
     this.world = world;
     this.yield = yield;
     body = yield.body;
+    progress = new Progress(body, world.asOf);
     shares = new Shares(world.setup, body.beast);
     charges = new Charges(yield, shares);
+    usual = new UsualShare(world);
     var waits = waits();
-    boolean open = (tooEarly() || !waits.isEmpty()) && !closed();
+    boolean open = (progress.tooEarly() || !waits.isEmpty()) && !progress.closed();
     if (open) {
       codes.addAll(waits);
       state = "open";
@@ -47,18 +55,14 @@ final class Verdict {
     findBatchReasons();
     findLastReasons();
     var released = released();
+    releasedSome = held.stream().anyMatch(released::contains);
     held.stream().filter(r -> !released.contains(r)).forEach(r -> codes.add(r.code()));
-    state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
-  }
-
-  private boolean tooEarly() {
-    Instant last = body.latest();
-    if (body.beast.uncut()) {
-      last = body.lastRail();
-    } else if (body.cuts().stream().allMatch(r -> r.is("block"))) {
-      return true;
+    boolean goesOut = codes.isEmpty() && !recipients().isEmpty();
+    if (goesOut && !new Unread(world).holdingWhatGoesOut(this).isEmpty()) {
+      codes.add("row-unread");
+      unreadMoney = true;
     }
-    return last == null || last.plus(world.setup.quiet()).isAfter(world.asOf);
+    state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
   }
 
   private List<String> waits() {
@@ -66,30 +70,14 @@ final class Verdict {
     if (yield.batches.stream().anyMatch(b -> b.open && !b.hasDue && !b.late)) {
       waits.add("batch-open");
     }
-    var days = Integer.parseInt(world.setup.setting("cutting_days", "4"));
-    if (yield.lossHigh()) {
-      var cuts = body.cuts();
-      var last = cuts.get(cuts.size() - 1).time;
-      if (last.plus(Duration.ofDays(days)).isAfter(world.asOf)) {
-        waits.add("part-cut");
-      }
+    if ((yield.lossHigh() || usual.isBelow(yield)) && !cuttingPast()) {
+      waits.add("part-cut");
     }
     return waits;
   }
 
-  private List<Csv.Line> releases(String action) {
-    return world.setup.table("releases").stream()
-        .filter(l -> l.get("body").equals(body.beast.id()))
-        .filter(l -> (l.get("action").isEmpty() ? "release" : l.get("action")).equals(action))
-        .filter(l -> !world.setup.moment(l.get("on")).isAfter(world.asOf))
-        .toList();
-  }
-
-  private boolean closed() {
-    var latest = body.latest();
-    return releases("close").stream()
-        .map(l -> world.setup.moment(l.get("on")))
-        .anyMatch(on -> latest == null || !latest.isAfter(on));
+  private boolean cuttingPast() {
+    return !body.lastCut().plus(world.setup.cuttingDays()).isAfter(world.asOf);
   }
 
   private void hold(boolean when, String code, String name) {
@@ -99,17 +87,25 @@ final class Verdict {
   }
 
   private void findReasons() {
+    boolean condemned = body.beast.condemned();
     boolean blocksOnly =
         body.standing.rows().isEmpty() && body.rows.stream().anyMatch(r -> r.is("block"));
     for (var step : world.setup.rail(body.beast.species())) {
-      hold(!blocksOnly && body.standing.rows(step).isEmpty(), "rail-missing", "");
+      hold(!blocksOnly && !condemned && body.standing.rows(step).isEmpty(), "rail-missing", "");
     }
-    hold(body.rail.partsDiffer(), "parts-missing", "");
+    hold(!condemned && body.rail.partsDiffer(), "parts-missing", "");
     hold(yield.lossNegative(), "loss-negative", "");
     hold(yield.lossHigh(), "loss-high", "");
-    for (var row : world.setAside(body.beast)) {
-      hold(true, "row-set-aside", row.cell("scale") + " " + row.cell("ticket"));
+    hold(usual.isBelow(yield) && cuttingPast(), "home-low", "");
+    body.rail.surplus.forEach(row -> hold(true, "rail-twice", named(row)));
+    hold(!new Unread(world).holding(this).isEmpty(), "row-unread", "");
+    for (var row : world.setAside(yield)) {
+      hold(true, "row-set-aside", named(row));
     }
+  }
+
+  private static String named(Row row) {
+    return row.cell("scale") + " " + row.cell("ticket");
   }
 
   private void findBatchReasons() {
@@ -120,14 +116,16 @@ final class Verdict {
   private void findLastReasons() {
     hold(!shares.complete(), "shares", "");
     charges.unknown.forEach(charge -> hold(true, "charge-unknown", charge));
-    for (var row : body.rows) {
+    var weighed = new ArrayList<>(body.rows);
+    yield.batches.forEach(batch -> weighed.addAll(batch.rows));
+    for (var row : weighed) {
       hold(world.tests.doubts(row), "scale-failed", row.scale.id());
     }
   }
 
   private Set<Reason> released() {
     var released = new HashSet<Reason>();
-    for (var line : releases("release")) {
+    for (var line : progress.releases("release")) {
       var on = world.setup.moment(line.get("on"));
       if (on.equals(world.asOf)) {
         released.addAll(held);
@@ -148,6 +146,21 @@ final class Verdict {
         .forEach(r -> all.add(r.customer));
     all.remove("shop");
     return all;
+  }
+
+  /** Everybody who owns some of it or takes some of it home, the shop too. */
+  Set<String> customers() {
+    var all = recipients();
+    all.addAll(shares.all().keySet());
+    return all;
+  }
+
+  BodyFigures body() {
+    return body;
+  }
+
+  List<BatchFigures> batches() {
+    return yield.batches;
   }
 
   Shares shares() {

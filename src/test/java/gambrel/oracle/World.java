@@ -35,14 +35,14 @@ final class World {
     exports = new Exports(setup, asOf);
     new Marking(exports.rows);
     var reading = new Reading(setup);
-    exports.rows.forEach(reading::read);
+    exports.rows.stream().filter(r -> !r.unfinished).forEach(reading::read);
     var standing = standing();
     tests = new ScaleTests(setup, exports.rows);
     findBatches();
     for (var beast : setup.bodies.values()) {
       if (!beast.cancelled()) {
         var figures = new BodyFigures(beast, setup, standing.get(beast.id()), rowsOf(beast));
-        yields.put(beast.id(), new Yield(figures, batches));
+        yields.put(beast.id(), new Yield(figures, batches, asOf));
       }
     }
     others.put(asOf, this);
@@ -78,10 +78,14 @@ final class World {
     return known != null ? known : new World(setup, moment, others);
   }
 
-  /** Rows set aside that name the body and are not dated later. */
-  List<Row> setAside(Beast beast) {
+  /** Rows set aside that name the body, or a batch of it, and are not dated later. */
+  List<Row> setAside(Yield yield) {
     return exports.rows.stream()
-        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later && r.named.contains(beast))
+        .filter(r -> r.mark == Row.Mark.SET_ASIDE && !r.later && !r.unfinished)
+        .filter(
+            r ->
+                r.named.contains(yield.body.beast)
+                    || yield.batches.stream().anyMatch(b -> b.id.equals(r.batch)))
         .toList();
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +30,13 @@ final class Yield {
 
   BigFraction scaleSquare;
 
-  Yield(BodyFigures body, Map<String, BatchFigures> all) {
+  /** Whether a body that leaves as it hung, or is lost, is done with. */
+  private final boolean settled;
+
+  Yield(BodyFigures body, Map<String, BatchFigures> all, Instant asOf) {
     this.body = body;
+    var progress = new Progress(body, asOf);
+    settled = body.beast.uncut() && (!progress.tooEarly() || progress.closed());
     batches =
         body.rows.stream()
             .filter(r -> r.is("tub") && r.hasBatch())
@@ -38,7 +44,7 @@ final class Yield {
             .distinct()
             .map(all::get)
             .toList();
-    if (body.beast.uncut() ? body.boning != null : hasEndProduct()) {
+    if (body.beast.uncut() ? settled : hasEndProduct()) {
       weigh();
       takeHome();
       balance();
@@ -104,6 +110,17 @@ final class Yield {
     cuttingLoss = body.boning.subtract(BodyFigures.sum(out));
     balanceSquare = Resolution.square(body.boningRows, unit).add(Resolution.square(out, unit));
     scaleSquare = Resolution.scales(body.boningRows, out, unit);
+  }
+
+  /** Whole days from the kill to the first cut, or to the last time on the rail; or null. */
+  Long daysHung() {
+    if (!body.beast.uncut()) {
+      return body.daysHung();
+    }
+    var last = body.lastRail();
+    return !settled || last == null || body.beast.killed() == null
+        ? null
+        : ChronoUnit.DAYS.between(body.beast.killed(), body.dateOf(last));
   }
 
   boolean tested() {
