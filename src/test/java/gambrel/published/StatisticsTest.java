@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Mean;
+import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;

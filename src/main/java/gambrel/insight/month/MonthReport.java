@@ -2,7 +2,6 @@ package gambrel.insight.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
@@ -142,7 +141,10 @@ public record MonthReport(
    * @param species which species; empty for all
    */
   public Optional<MonthFigure> find(
-      FigureName name, Optional<Ownership> whose, Optional<Species> species, FigureGroup group) {
+      FigureName name,
+      Optional<Ownership> whose,
+      Optional<Species> species,
+      MonthFigure.Group group) {
     return figures(name)
         .filter(f -> f.whose().equals(whose) && f.species().equals(species))
         .filter(f -> f.group().equals(group))

@@ -1,6 +1,7 @@
 package gambrel.insight.statistics;
 
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Outcome;
@@ -12,7 +13,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** The chill shrink of bodies in order of kill, over all years of the shop's records. */
 public final class ShrinkSeries {
@@ -42,17 +42,13 @@ public final class ShrinkSeries {
 
   /** Every body that is killed and not cancelled, by species id, then in order of kill. */
   public static List<Point> of(Night night) {
-    return night.bodies().values().stream()
-        .map(account -> account.balance())
-        .filter(body -> isKilled(body, night))
-        .sorted(ORDER_OF_KILL)
-        .collect(
-            Collectors.groupingBy(
-                body -> body.body().species().id(), TreeMap::new, Collectors.toList()))
-        .values()
-        .stream()
-        .flatMap(ofSpecies -> points(ofSpecies).stream())
-        .toList();
+    var killed =
+        night.bodies().values().stream()
+            .map(account -> account.balance())
+            .filter(body -> isKilled(body, night))
+            .sorted(ORDER_OF_KILL);
+    return new TreeMap<>(Groups.inOrder(killed, body -> body.body().species().id()))
+        .values().stream().flatMap(ofSpecies -> points(ofSpecies).stream()).toList();
   }
 
   private static boolean isKilled(BodyBalance balance, Night night) {

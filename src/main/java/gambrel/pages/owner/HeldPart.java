@@ -8,14 +8,14 @@ import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -40,10 +40,7 @@ public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
   }
 
   private Held held(BodyAccount account) {
-    Map<ReasonCode, List<Reason>> byCode = new EnumMap<>(ReasonCode.class);
-    for (var reason : account.decision().reasons()) {
-      byCode.computeIfAbsent(reason.code(), code -> new ArrayList<>()).add(reason);
-    }
+    var byCode = new TreeMap<>(Groups.inOrder(account.decision().reasons().stream(), Reason::code));
     var why = new ArrayList<String>();
     byCode.forEach((code, of) -> why.add(sentence(account, code, of)));
     var advice = byCode.keySet().stream().map(code -> wording.say("summary.cure." + code.id()));

@@ -18,21 +18,17 @@ public final class CutNames {
   private final Map<String, String> shops = new HashMap<>();
   private final Map<String, String> languages;
 
-  private CutNames(Map<String, String> builtIn, Map<String, String> all) {
-    languages = builtIn;
-    shops.putAll(all);
-    // A name that a shop copied from the built-in list is not the shop's own.
-    shops.entrySet().removeIf(name -> name.getValue().equals(builtIn.get(name.getKey())));
-  }
-
   /**
    * Reads lists of names; a later list replaces names of an earlier one.
    *
    * @param builtIn contents of the built-in files
    * @param shops contents of the shop's files, or of the built-in ones if it has none
    */
-  static CutNames of(List<String> builtIn, List<String> shops) {
-    return new CutNames(Words.of(builtIn).texts(), Words.of(shops).texts());
+  CutNames(List<String> builtIn, List<String> shops) {
+    this.languages = Words.of(builtIn).texts();
+    this.shops.putAll(Words.of(shops).texts());
+    // A name that a shop copied from the built-in list is not the shop's own.
+    this.shops.entrySet().removeIf(name -> name.getValue().equals(languages.get(name.getKey())));
   }
 
   String of(Species species, Item item) {

@@ -4,7 +4,6 @@ import gambrel.pages.views.Words;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.shop.Settings;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Chooses words by language and region. The words in {@code words_LANGUAGE.properties} replace the
@@ -74,7 +74,7 @@ public final class WordFiles {
     var words = words("words", language, wanted);
     var locale = locale(language.equals(ENGLISH) ? Locale.ENGLISH : wanted, wanted);
     var cuts =
-        CutNames.of(
+        new CutNames(
             texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
     var formats = new Formats(locale, settings.unit(), settings.currency(), words);
     var notices =
@@ -87,13 +87,12 @@ public final class WordFiles {
 
   /** The words of one kind of file, in a language, with English for those that it lacks. */
   private Words words(String kind, String language, Locale wanted) {
-    var files = new ArrayList<>(texts(builtIn, kind, ENGLISH, wanted));
-    files.addAll(texts(shops, kind, ENGLISH, wanted));
-    if (!language.equals(ENGLISH)) {
-      files.addAll(texts(builtIn, kind, language, wanted));
-      files.addAll(texts(shops, kind, language, wanted));
-    }
-    var words = Words.of(files);
+    var files =
+        Stream.of(ENGLISH, language)
+            .distinct()
+            .flatMap(
+                of -> Stream.of(texts(builtIn, kind, of, wanted), texts(shops, kind, of, wanted)));
+    var words = Words.of(files.flatMap(List::stream).toList());
     check(kind, words);
     return words;
   }

@@ -1,6 +1,5 @@
 package gambrel.insight.month.bodies;
 
-import gambrel.trade.account.Bill;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.State;
@@ -157,11 +156,6 @@ public record MonthBody(
   /** Its figures. */
   public BodyBalance balance() {
     return account.balance();
-  }
-
-  /** Its charges. */
-  public Bill bill() {
-    return account.bill();
   }
 
   /** Whether its statement is open, held, issued or closed. */

@@ -4,6 +4,7 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
@@ -12,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -48,21 +48,14 @@ public final class Products {
    */
   public record Made(String way, List<Product> products) {}
 
-  private record Key(String item, boolean food) {}
-
   /** The end products of a body, in the order in which they were first weighed. */
   private static List<Product> of(BodyBalance body) {
-    return body.weighings().out().stream()
-        .filter(weighing -> !body.weighings().isOffal(weighing))
-        .collect(
-            Collectors.toMap(
-                w -> new Key(w.item(), isFood(body, w)),
-                Weighing::net,
-                Weight::plus,
-                LinkedHashMap::new))
-        .entrySet()
-        .stream()
-        .map(e -> new Product(e.getKey().item(), e.getKey().food(), e.getValue()))
+    var products = body.weighings().out().stream().filter(w -> !body.weighings().isOffal(w));
+    return Groups.inOrder(products, w -> Map.entry(w.item(), isFood(body, w))).entrySet().stream()
+        .map(
+            of ->
+                new Product(
+                    of.getKey().getKey(), of.getKey().getValue(), Weighing.total(of.getValue())))
         .toList();
   }
 

@@ -1,6 +1,5 @@
 package gambrel.insight.month.findings;
 
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.GroupComparison.Sample;
@@ -40,7 +39,7 @@ public record BodyRate(MonthBody body, BigFraction money, BigFraction weight) {
   public static MonthFigure figure(
       FigureName name,
       Species species,
-      FigureGroup group,
+      MonthFigure.Group group,
       Collection<BodyRate> month,
       Collection<BodyRate> before) {
     return MonthFigure.of(name, species, group, month.size(), of(month))

@@ -1,6 +1,5 @@
 package gambrel.insight.month.findings;
 
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
@@ -26,11 +25,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param asked the bodies without it, of species of which most bodies have it: it was forgotten
  */
 public record Completeness(What what, int of, int known, List<MonthBody> asked) {
-  /** Copies the list. */
-  public Completeness {
-    asked = List.copyOf(asked);
-  }
-
   /** A weight that a body may lack. */
   public enum What {
     /** Live weight, not guessed. */

@@ -1,6 +1,10 @@
 package gambrel.insight.month.findings;
 
+import gambrel.insight.month.bodies.Compared;
+import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.statistics.Moments;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,6 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -52,11 +57,6 @@ public final class GroupComparison {
    * @param high upper end of the interval
    */
   public record Difference(int bodies, int others, double mean, double low, double high) {
-    /** Whether the interval does not include zero. */
-    public boolean isSure() {
-      return low > 0 || high < 0;
-    }
-
     /** Others less group. */
     public Difference reversed() {
       return new Difference(bodies, others, -mean, -high, -low);
@@ -92,14 +92,8 @@ public final class GroupComparison {
    * Compares every group with all others together. The rate of false alarms is divided among the
    * groups, so that it holds for all of them together (Bonferroni). Groups that have, or are
    * compared with, fewer than {@link #FEWEST} bodies are missing.
-   */
-  public static SortedMap<String, Difference> eachAgainstTheRest(Collection<Sample> samples) {
-    return eachAgainstTheRest(samples, 1);
-  }
-
-  /**
-   * Compares every group with all others together, as one of {@code looks} comparisons of the same
-   * groups, among which the rate of false alarms is divided too.
+   *
+   * @param looks how many such comparisons of the same groups share the rate; 1 for a single one
    */
   public static SortedMap<String, Difference> eachAgainstTheRest(
       Collection<Sample> samples, int looks) {
@@ -119,6 +113,64 @@ public final class GroupComparison {
     return Optional.of(Kinds.of(samples, group))
         .filter(Kinds::isEnough)
         .map(kinds -> kinds.difference(Math.max(1, comparisons)));
+  }
+
+  /**
+   * How much lower a figure of the month's settled bodies is than that of the twelve months before.
+   *
+   * @param species the species
+   * @param less before less month, in the figure's unit
+   */
+  public record Fall(Species species, Difference less) {}
+
+  /**
+   * The species of which the figure fell beyond chance.
+   *
+   * @param figure the figure of one body; empty if unknown
+   * @param kind bodies are compared within a kind
+   */
+  public static Stream<Fall> falls(
+      MonthRecords records,
+      Function<MonthBody, Optional<BigFraction>> figure,
+      Function<MonthBody, String> kind) {
+    return records.settled().stream()
+        .flatMap(
+            bodies ->
+                difference(bodies, figure, kind, Species.values().length).stream()
+                    .filter(change -> change.high() < 0)
+                    .map(change -> new Fall(bodies.species(), change.reversed())));
+  }
+
+  /**
+   * Month less before; empty where the month or the time before has too few values.
+   *
+   * @param figure the figure that is compared; empty if unknown
+   * @param kind figures are compared within a kind
+   * @param comparisons how many comparisons share the rate of false alarms
+   */
+  public static <T> Optional<Difference> difference(
+      Compared<List<T>> compared,
+      Function<T, Optional<BigFraction>> figure,
+      Function<T, String> kind,
+      int comparisons) {
+    var samples =
+        Stream.concat(
+                samples("month", compared.month(), figure, kind),
+                samples("before", compared.before(), figure, kind))
+            .toList();
+    return of(samples, "month", comparisons);
+  }
+
+  private static <T> Stream<Sample> samples(
+      String group,
+      List<T> all,
+      Function<T, Optional<BigFraction>> figure,
+      Function<T, String> kind) {
+    return all.stream()
+        .flatMap(
+            one ->
+                figure.apply(one).stream()
+                    .map(value -> new Sample("", kind.apply(one), group, value.doubleValue())));
   }
 
   /** The kinds that both sides have, in the same order. */

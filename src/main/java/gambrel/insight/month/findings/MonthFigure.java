@@ -1,12 +1,16 @@
 package gambrel.insight.month.findings;
 
-import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -26,7 +30,7 @@ public record MonthFigure(
     FigureName name,
     Optional<Ownership> whose,
     Optional<Species> species,
-    FigureGroup group,
+    Group group,
     int bodies,
     Optional<BigFraction> value,
     Optional<Spread> spread,
@@ -35,11 +39,7 @@ public record MonthFigure(
 
   /** A figure of all owners' bodies, without comparison and interval. */
   public static MonthFigure of(
-      FigureName name,
-      Species species,
-      FigureGroup group,
-      int bodies,
-      Optional<BigFraction> value) {
+      FigureName name, Species species, Group group, int bodies, Optional<BigFraction> value) {
     return new MonthFigure(
         name,
         Optional.empty(),
@@ -72,11 +72,6 @@ public record MonthFigure(
   /** This figure with the figures of single bodies or pieces. */
   public MonthFigure withSpread(Optional<Spread> ofEach) {
     return new MonthFigure(name, whose, species, group, bodies, value, ofEach, before, interval);
-  }
-
-  /** This figure with an interval. */
-  public MonthFigure with(Interval between) {
-    return with(Optional.of(between));
   }
 
   /** This figure with an interval, if there is one. */
@@ -143,6 +138,82 @@ public record MonthFigure(
       public String id() {
         return id;
       }
+    }
+  }
+
+  /** The bodies, or the part of them, that a figure of a month is about. */
+  public interface Group {
+    /** Its name in data files; empty for all bodies. */
+    String id();
+  }
+
+  /** How the bodies of a table of yields are grouped. */
+  public enum By {
+    /** Not grouped. */
+    ALL,
+    /** By the class that the shop gives them. */
+    CLASS,
+    /** By boner. */
+    BONER;
+
+    /** Its name in data files and words. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /**
+   * Bodies of one class or one boner.
+   *
+   * @param by how they are grouped
+   * @param name their class or boner; empty for all of the species
+   */
+  public record Like(By by, String name) implements Group {
+    @Override
+    public String id() {
+      return (by.id() + ' ' + name).strip();
+    }
+  }
+
+  /** Bodies of one named boner or supplier. */
+  public record Named(String name) implements Group {
+    @Override
+    public String id() {
+      return name;
+    }
+  }
+
+  /** One body. */
+  public record OfBody(MonthBody body) implements Group {
+    @Override
+    public String id() {
+      return "body " + body.id();
+    }
+  }
+
+  /**
+   * A part of the bodies.
+   *
+   * @param item the part
+   * @param boner who boned it; empty for all boners
+   */
+  public record Part(Item item, Optional<String> boner) implements Group {
+    @Override
+    public String id() {
+      return (item.id() + ' ' + boner.orElse("")).strip();
+    }
+  }
+
+  /**
+   * A way to cut a piece.
+   *
+   * @param piece the piece
+   * @param items what it was packed as
+   */
+  public record Way(Item piece, List<Item> items) implements Group {
+    @Override
+    public String id() {
+      return piece.id() + " as " + items.stream().map(Item::id).collect(Collectors.joining("+"));
     }
   }
 }

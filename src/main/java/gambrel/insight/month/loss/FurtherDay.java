@@ -1,9 +1,9 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
@@ -161,6 +161,6 @@ public record FurtherDay(
   private MonthFigure figure(FigureName name, int bodies, Range range, Kind kind) {
     return MonthFigure.of(name, species(), BodyGroup.ALL, bodies, Optional.of(range.middle()))
         .with(whose)
-        .with(new MonthFigure.Interval(kind, range.low(), range.high()));
+        .with(Optional.of(new MonthFigure.Interval(kind, range.low(), range.high())));
   }
 }

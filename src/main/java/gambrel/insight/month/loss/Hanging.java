@@ -1,12 +1,12 @@
 package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
@@ -154,7 +154,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
     var high = Exact.ofStatistic(value + margin);
     var middle = Optional.of(Exact.ofStatistic(value));
     return MonthFigure.of(name, species(), BodyGroup.ALL, bodies().size(), middle)
-        .with(new MonthFigure.Interval(kind, low, high));
+        .with(Optional.of(new MonthFigure.Interval(kind, low, high)));
   }
 
   /**

@@ -41,11 +41,6 @@ public record LossChart(
   /** If a species was not killed for more days, the chart restarts. */
   private static final int GAP_DAYS = 60;
 
-  /** Copies the points. */
-  public LossChart {
-    points = List.copyOf(points);
-  }
-
   /**
    * One body.
    *

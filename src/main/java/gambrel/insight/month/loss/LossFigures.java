@@ -1,12 +1,12 @@
 package gambrel.insight.month.loss;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.BodyGroup.Split;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.BodyGroup;
+import gambrel.insight.month.findings.BodyGroup.Split;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;

@@ -45,11 +45,6 @@ public record MeanShift(
   private static final int LEAST_DAYS = 10;
   private static final int LEAST_BODIES = 3;
 
-  /** Copies the bodies. */
-  public MeanShift {
-    subjects = List.copyOf(subjects);
-  }
-
   /**
    * The change in the month, upwards or downwards; empty if there is none, or if the baseline has
    * fewer than twenty bodies or ten days.

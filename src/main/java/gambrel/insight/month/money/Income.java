@@ -1,15 +1,15 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
@@ -45,7 +45,7 @@ public final class Income {
    * unknown.
    */
   static Optional<BodyRate> of(MonthRecords records, MonthBody body) {
-    var bill = body.bill();
+    var bill = body.account().bill();
     var charges = Money.sum(body.account().customers().stream().map(bill::net));
     var own = body.body().owners().getOrDefault(Customer.SHOP, BigFraction.ZERO);
     return body.balance()
@@ -66,7 +66,7 @@ public final class Income {
 
   /** Species of which customers were charged less for a unit of weight than before. */
   public static List<Finding> findings(MonthRecords records) {
-    return MonthChange.falls(
+    return GroupComparison.falls(
             records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
         .map(fall -> finding(records, fall.species(), fall.less()))
         .toList();

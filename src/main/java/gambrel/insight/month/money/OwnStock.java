@@ -1,6 +1,5 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
@@ -27,7 +26,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param currency the shop's
  */
 public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Currency currency) {
-
   /** The shop's own bodies among {@code accounts} whose cost is known. */
   public static List<OwnStock> of(
       Collection<MonthBody> accounts, ItemValues values, Currency currency) {
@@ -69,11 +67,6 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
         .flatMap(
             cold ->
                 margin().map(m -> new BodyRate(account, m.fraction(currency), cold.fraction())));
-  }
-
-  /** Take-home of cold weight, in per cent; empty if unknown. */
-  public Optional<BigFraction> takeHomePercent() {
-    return account.percent(BodyFigure.TAKE_HOME);
   }
 
   /** The bodies of the month that are worth less than they cost; empty if there is none. */

@@ -1,6 +1,6 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.FigureGroup;
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.BodyRate;
@@ -12,6 +12,7 @@ import gambrel.insight.month.findings.GroupComparison.Difference;
 import gambrel.insight.month.findings.GroupComparison.Sample;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
@@ -21,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -42,9 +42,8 @@ public record SupplierLine(
     for (var species : Species.values()) {
       var own = stock.stream().filter(body -> body.species() == species).toList();
       var samples = rates(own).stream().flatMap(rate -> sample(rate).stream()).toList();
-      var compared = GroupComparison.eachAgainstTheRest(samples);
-      own.stream()
-          .collect(Collectors.groupingBy(OwnStock::supplier, TreeMap::new, Collectors.toList()))
+      var compared = GroupComparison.eachAgainstTheRest(samples, 1);
+      new TreeMap<>(Groups.inOrder(own.stream(), OwnStock::supplier))
           .forEach(
               (supplier, some) ->
                   lines.add(
@@ -56,7 +55,7 @@ public record SupplierLine(
 
   /** The spread of take-home of cold weight, in per cent; empty if unknown of all. */
   public Optional<Spread> takeHome() {
-    return Spread.of(bodies.stream().flatMap(own -> own.takeHomePercent().stream()).toList());
+    return BodyFigure.TAKE_HOME.spread(bodies.stream().map(OwnStock::account).toList());
   }
 
   private Stream<OwnStock> counted() {
@@ -71,7 +70,7 @@ public record SupplierLine(
   /** Margin for a unit of cold weight, of all bodies together. */
   public MonthFigure figure() {
     var name = FigureName.MARGIN_OF_COLD;
-    var group = new FigureGroup.Named(supplier);
+    var group = new MonthFigure.Named(supplier);
     return MonthFigure.of(name, species, group, (int) counted().count(), BodyRate.of(rates(bodies)))
         .with(toOthers.map(MonthFigure.Interval::of));
   }

@@ -4,17 +4,16 @@ import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -63,11 +62,6 @@ public record BoningIntervals(List<Interval> counted, int breaks) {
     BigFraction minutesEach() {
       return minutes.divide(pieces);
     }
-  }
-
-  /** Copies the intervals. */
-  public BoningIntervals {
-    counted = List.copyOf(counted);
   }
 
   /** A boner's weighing of a piece. */
@@ -140,8 +134,7 @@ public record BoningIntervals(List<Interval> counted, int breaks) {
 
   private static BoningIntervals withoutBreaks(List<Interval> all) {
     var counted = new ArrayList<Interval>();
-    all.stream()
-        .collect(Collectors.groupingBy(Interval::piece, LinkedHashMap::new, Collectors.toList()))
+    Groups.inOrder(all.stream(), Interval::piece)
         .values()
         .forEach(
             like -> {

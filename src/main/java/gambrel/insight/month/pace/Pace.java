@@ -1,14 +1,13 @@
 package gambrel.insight.month.pace;
 
 import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.findings.MonthFigure.Comparison;
 import gambrel.insight.month.pace.BoningIntervals.Interval;
@@ -47,18 +46,18 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
         var all = new Pace(month.of(piece), before.of(piece));
         var names = all.month.counted().stream().map(Interval::boner).distinct().sorted().toList();
         if (names.size() > 1) {
-          figures.addAll(all.figures(species, new FigureGroup.Part(item, Optional.empty())));
+          figures.addAll(all.figures(species, new MonthFigure.Part(item, Optional.empty())));
         }
         for (String name : names) {
           var own = new Pace(all.month.of(name), all.before.of(name));
-          figures.addAll(own.figures(species, new FigureGroup.Part(item, Optional.of(name))));
+          figures.addAll(own.figures(species, new MonthFigure.Part(item, Optional.of(name))));
         }
       }
     }
     return figures;
   }
 
-  private List<MonthFigure> figures(Species species, FigureGroup group) {
+  private List<MonthFigure> figures(Species species, MonthFigure.Group group) {
     int pieces = month.pieces();
     var median = month.each().map(Spread::median);
     return List.of(
@@ -88,7 +87,7 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
 
   /** By how many minutes a piece took longer; empty if it did not. */
   private Optional<Difference> slower(Species species, int comparisons) {
-    return MonthChange.difference(
+    return GroupComparison.difference(
             new Compared<>(species, month.counted(), before.counted()),
             one -> Optional.of(one.minutesEach()),
             Interval::boner,

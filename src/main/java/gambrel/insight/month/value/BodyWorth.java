@@ -1,11 +1,10 @@
 package gambrel.insight.month.value;
 
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.BodyRate;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
@@ -33,7 +32,7 @@ public final class BodyWorth {
         figures.add(BodyRate.figure(name, species, BodyGroup.ALL, worths.month(), worths.before()));
       }
       for (var body : worths.month()) {
-        var group = new FigureGroup.OfBody(body.body());
+        var group = new MonthFigure.OfBody(body.body());
         figures.add(MonthFigure.of(name, species, group, 1, Optional.of(body.rate())));
       }
     }

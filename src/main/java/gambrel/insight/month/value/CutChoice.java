@@ -1,6 +1,5 @@
 package gambrel.insight.month.value;
 
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.ItemValues;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
@@ -19,6 +18,7 @@ import gambrel.trade.balance.PieceBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
@@ -28,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -106,14 +105,8 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   private static Optional<CutChoice> of(
       Item piece, boolean perPiece, List<MonthBody> bodies, ItemValues values) {
     var tree = tree(bodies.get(0));
-    var byWay =
-        bodies.stream()
-            .flatMap(body -> cut(piece, perPiece, body, values).stream())
-            .collect(
-                Collectors.groupingBy(
-                    cut -> cut.body().choices().get(piece.id()).way(),
-                    TreeMap::new,
-                    Collectors.toList()));
+    var cut = bodies.stream().flatMap(body -> cut(piece, perPiece, body, values).stream());
+    var byWay = new TreeMap<>(Groups.inOrder(cut, c -> c.body().choices().get(piece.id()).way()));
     byWay.values().removeIf(cuts -> cuts.size() < FEWEST);
     var ways = new ArrayList<Way>();
     byWay.forEach((way, cuts) -> ways.add(new Way(items(way, tree), cuts, Optional.empty())));
@@ -165,7 +158,7 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
                 BodyRate.figure(
                         name,
                         species,
-                        new FigureGroup.Way(piece, way.items()),
+                        new MonthFigure.Way(piece, way.items()),
                         way.cuts(),
                         List.of())
                     .with(way.toBest().map(MonthFigure.Interval::of)))

@@ -1,7 +1,6 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
@@ -15,6 +14,7 @@ import gambrel.insight.month.findings.MonthFigure;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -70,11 +69,11 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
                 MonthFigure.of(
                         FigureName.BONE_TO_OTHERS_POINTS,
                         species,
-                        new FigureGroup.Named(e.getKey()),
+                        new MonthFigure.Named(e.getKey()),
                         e.getValue().bodies(),
                         Optional.of(Exact.ofStatistic(e.getValue().mean())))
                     .with(MonthFigure.Comparison.of(e.getValue().others(), Optional.empty()))
-                    .with(MonthFigure.Interval.of(e.getValue())))
+                    .with(Optional.of(MonthFigure.Interval.of(e.getValue()))))
         .toList();
   }
 
@@ -116,7 +115,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
         byBoner
             .map(samples -> samples.values().stream().flatMap(List::stream).toList())
             .distinct()
-            .filter(look -> !GroupComparison.eachAgainstTheRest(look).isEmpty())
+            .filter(look -> !GroupComparison.eachAgainstTheRest(look, 1).isEmpty())
             .toList();
     var differences = new TreeMap<String, Difference>();
     for (var look : looks) {
@@ -149,11 +148,12 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   /** The samples of bodies with one boner and known bone, by boner, in order of the last cut. */
   private static SortedMap<String, List<Sample>> byBoner(Stream<MonthBody> bodies) {
-    return bodies
-        .filter(b -> b.boner().isPresent() && b.share(BodyFigure.BONE).isPresent())
-        .sorted(BY_LAST_CUT)
-        .map(BonerComparison::sample)
-        .collect(Collectors.groupingBy(Sample::group, TreeMap::new, Collectors.toList()));
+    var samples =
+        bodies
+            .filter(b -> b.boner().isPresent() && b.share(BodyFigure.BONE).isPresent())
+            .sorted(BY_LAST_CUT)
+            .map(BonerComparison::sample);
+    return new TreeMap<>(Groups.inOrder(samples, Sample::group));
   }
 
   private static Sample sample(MonthBody body) {

@@ -3,7 +3,6 @@ package gambrel.insight.month.yields;
 import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.BodyValue;
 import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
@@ -12,26 +11,21 @@ import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthChange;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The yields of a month's settled bodies, compared with the twelve months before, as figures. */
 public final class Yields {
-  private final MonthRecords records;
-  private final List<MonthFigure> figures = new ArrayList<>();
-
-  private Yields(MonthRecords records) {
-    this.records = records;
-  }
+  private Yields() {}
 
   /**
    * The figures of {@link BodyFigure#YIELDS} of every species, then of its classes if the month has
@@ -39,15 +33,15 @@ public final class Yields {
    * room, by species in tree order. A figure that is unknown for all bodies has no value.
    */
   public static List<MonthFigure> of(MonthRecords records) {
-    var yields = new Yields(records);
-    records.settled().forEach(yields::groups);
-    records.settled().forEach(yields::primals);
-    return yields.figures;
+    return Stream.concat(
+            records.settled().stream().flatMap(Yields::groups),
+            records.settled().stream().flatMap(bodies -> primals(records, bodies)))
+        .toList();
   }
 
   /** Species of which less was taken home than of like bodies of the twelve months before. */
   public static List<Finding> findings(MonthRecords records) {
-    return MonthChange.falls(
+    return GroupComparison.falls(
             records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
         .map(fall -> finding(records, fall.species(), fall.less()))
         .toList();
@@ -74,59 +68,66 @@ public final class Yields {
             records.settings().currency()));
   }
 
-  private void groups(Compared<List<MonthBody>> bodies) {
-    groups(bodies, FigureGroup.By.ALL, 1, body -> Optional.of(""));
-    groups(bodies, FigureGroup.By.CLASS, 2, Yields::category);
-    groups(bodies, FigureGroup.By.BONER, 1, MonthBody::boner);
+  private static Stream<MonthFigure> groups(Compared<List<MonthBody>> bodies) {
+    return Stream.of(
+            groups(bodies, MonthFigure.By.ALL, 1, body -> Optional.of("")),
+            groups(bodies, MonthFigure.By.CLASS, 2, Yields::category),
+            groups(bodies, MonthFigure.By.BONER, 1, MonthBody::boner))
+        .flatMap(of -> of);
   }
 
   /** The bodies of each name, if the month has at least {@code fewest} names. */
-  private void groups(
+  private static Stream<MonthFigure> groups(
       Compared<List<MonthBody>> bodies,
-      FigureGroup.By by,
+      MonthFigure.By by,
       int fewest,
       Function<MonthBody, Optional<String>> name) {
     var names = bodies.month().stream().flatMap(body -> name.apply(body).stream()).distinct();
     var sorted = names.sorted().toList();
-    for (var one : sorted.size() < fewest ? List.<String>of() : sorted) {
-      Predicate<MonthBody> isOfOne = body -> name.apply(body).filter(one::equals).isPresent();
-      var group = new FigureGroup.Like(by, one);
-      group(group, bodies.map(all -> all.stream().filter(isOfOne).toList()));
-    }
+    return sorted.stream()
+        .filter(one -> sorted.size() >= fewest)
+        .flatMap(
+            one -> {
+              Predicate<MonthBody> isOfOne = b -> name.apply(b).filter(one::equals).isPresent();
+              var some = bodies.map(all -> all.stream().filter(isOfOne).toList());
+              return group(new MonthFigure.Like(by, one), some);
+            });
   }
 
   private static Optional<String> category(MonthBody body) {
     return Optional.of(body.body().category()).filter(category -> !category.isEmpty());
   }
 
-  private void group(FigureGroup group, Compared<List<MonthBody>> bodies) {
-    if (BodyFigure.YIELDS.stream().anyMatch(figure -> figure.of(bodies.month()).isKnown())) {
-      for (var figure : BodyFigure.YIELDS) {
-        add(FigureName.of(figure), group, bodies.map(all -> shares(all, b -> b.share(figure))));
-      }
-    }
+  private static Stream<MonthFigure> group(
+      MonthFigure.Group group, Compared<List<MonthBody>> bodies) {
+    boolean known = BodyFigure.YIELDS.stream().anyMatch(f -> f.of(bodies.month()).isKnown());
+    return BodyFigure.YIELDS.stream()
+        .filter(figure -> known)
+        .map(figure -> figure(FigureName.of(figure), group, bodies, body -> body.share(figure)));
   }
 
-  private void primals(Compared<List<MonthBody>> bodies) {
-    for (var item : records.night().shop().cuts().of(bodies.species()).items()) {
-      if (bodies.month().stream().anyMatch(body -> body.primals().containsKey(item.id()))) {
-        var shares =
-            bodies.map(all -> shares(all, b -> Optional.ofNullable(b.primals().get(item.id()))));
-        add(FigureName.PRIMAL_PCT, new FigureGroup.Part(item, Optional.empty()), shares);
-      }
-    }
+  private static Stream<MonthFigure> primals(
+      MonthRecords records, Compared<List<MonthBody>> bodies) {
+    return records.night().shop().cuts().of(bodies.species()).items().stream()
+        .filter(item -> bodies.month().stream().anyMatch(b -> b.primals().containsKey(item.id())))
+        .map(
+            item ->
+                figure(
+                    FigureName.PRIMAL_PCT,
+                    new MonthFigure.Part(item, Optional.empty()),
+                    bodies,
+                    body -> Optional.ofNullable(body.primals().get(item.id()))));
   }
 
-  private static List<Share> shares(
-      List<MonthBody> bodies, Function<MonthBody, Optional<Share>> share) {
-    return bodies.stream().flatMap(body -> share.apply(body).stream()).toList();
-  }
-
-  private void add(FigureName name, FigureGroup group, Compared<List<Share>> shares) {
+  private static MonthFigure figure(
+      FigureName name,
+      MonthFigure.Group group,
+      Compared<List<MonthBody>> bodies,
+      Function<MonthBody, Optional<Share>> share) {
+    var shares = bodies.map(all -> all.stream().flatMap(b -> share.apply(b).stream()).toList());
     var month = Ratio.sum(shares.month());
     var before = Spread.of(shares.before().stream().map(Share::percent).toList());
-    figures.add(
-        MonthFigure.of(name, shares.species(), group, month.bodies(), month.percent())
-            .with(MonthFigure.Comparison.of(before)));
+    return MonthFigure.of(name, shares.species(), group, month.bodies(), month.percent())
+        .with(MonthFigure.Comparison.of(before));
   }
 }

@@ -1,9 +1,9 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.BodyGroup.Split;
 import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.findings.BodyGroup;
+import gambrel.insight.month.findings.BodyGroup.Split;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.pages.views.PartView;
@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Losses of like bodies beside those of the twelve months before. */
-record AgainstPart(MonthPage page) implements MonthPart {
+record AgainstPart(MonthPart.Page page) implements MonthPart {
   /** A group with fewer bodies has no row of its own. */
   private static final int ENOUGH = 5;
 

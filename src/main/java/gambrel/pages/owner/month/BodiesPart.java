@@ -18,7 +18,7 @@ import java.util.function.Function;
  * A row for every body of the month, and for every batch whose last row is of the month. A figure
  * that belongs to another month is left out, so that a column adds up to the month.
  */
-record BodiesPart(MonthPage page) implements MonthPart {
+record BodiesPart(MonthPart.Page page) implements MonthPart {
   /** If there are more bodies, only those that are open or held are listed. */
   private static final int MOST_BODIES = 60;
 

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The page that an owner reads in five minutes: findings, and five figures beside last year's. */
-record FirstPart(MonthPage page) implements MonthPart {
+record FirstPart(MonthPart.Page page) implements MonthPart {
   private static final int MOST = 10;
   private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 44, Paper.LETTER, 39);
   private static final int SEEN_A_LINE = 54;

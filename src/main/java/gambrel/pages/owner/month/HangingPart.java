@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a day on the rail costs, and what one day more takes and brings or would have to bring. */
-record HangingPart(MonthPage page) implements MonthPart {
+record HangingPart(MonthPart.Page page) implements MonthPart {
   private static final int DECIMALS = 2;
 
   /** What a day costs. */

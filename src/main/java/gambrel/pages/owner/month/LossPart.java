@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Weight lost in sum, and in the chiller by day. */
-record LossPart(MonthPage page) implements MonthPart {
+record LossPart(MonthPart.Page page) implements MonthPart {
   /** A species needs as many bodies in the month for a chart beside that of the main species. */
   private static final int ENOUGH = 5;
 

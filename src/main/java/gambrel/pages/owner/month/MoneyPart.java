@@ -1,5 +1,6 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.bodies.BodyFigure;
 import gambrel.insight.month.bodies.Compared;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Spread;
@@ -19,7 +20,7 @@ import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cutting brought, and what the shop bought. */
-record MoneyPart(MonthPage page) implements MonthPart {
+record MoneyPart(MonthPart.Page page) implements MonthPart {
   private static final int MOST_BODIES = 12;
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
@@ -79,7 +80,8 @@ record MoneyPart(MonthPage page) implements MonthPart {
         .first(say("body"), own -> own.account().id())
         .words(say("kind"), own -> page.names().kind(own.account().body()), "wider")
         .words(say("supplier"), OwnStock::supplier, "wider")
-        .number(say("take_home_of_cold"), own -> tenths(own.takeHomePercent()))
+        .number(
+            say("take_home_of_cold"), own -> tenths(own.account().percent(BodyFigure.TAKE_HOME)))
         .number(label("cost", currency()), own -> money(Optional.of(own.cost())))
         .number(label("take_home_worth", currency()), own -> money(own.value()))
         .number(label("margin", currency()), own -> money(own.margin()))

@@ -1,15 +1,16 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.BodyGroup;
 import gambrel.insight.month.bodies.MonthBodies;
 import gambrel.insight.month.bodies.MonthBody;
 import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.bodies.Ratio;
 import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
+import gambrel.pages.owner.Names;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.words.Formats;
 import gambrel.pages.words.Wording;
@@ -32,7 +33,24 @@ interface MonthPart {
   int FEWEST_OF_MIDDLE_HALF = 4;
 
   /** The month. */
-  MonthPage page();
+  Page page();
+
+  /**
+   * The month, and how it is printed.
+   *
+   * @param report the month
+   * @param wording the shop's language
+   * @param weights how weights are printed
+   * @param names what bodies and customers are called
+   */
+  record Page(MonthReport report, Wording wording, WeightPrinter weights, Names names) {
+    static Page of(MonthReport report, Wording wording) {
+      var records = report.records();
+      var bodies = records.bodies().bodies().stream().map(MonthBody::balance).toList();
+      var weights = WeightPrinter.of(bodies, wording.formats(), records.settings().unit());
+      return new Page(report, wording, weights, new Names(records.night(), wording));
+    }
+  }
 
   /** The bodies of one species and one owner. */
   record OwnedSpecies(Ownership whose, Species species) {

@@ -1,6 +1,5 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
@@ -14,7 +13,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** How fast pieces were boned, read from the times of weighings on the block. */
-record PacePart(MonthPage page) implements MonthPart {
+record PacePart(MonthPart.Page page) implements MonthPart {
 
   PartView part() {
     String anHour = unit() + ' ' + say("an_hour");
@@ -38,8 +37,8 @@ record PacePart(MonthPage page) implements MonthPart {
     return PartView.of(say("pace"), table.table(), remarks(lines));
   }
 
-  private static FigureGroup.Part group(MonthFigure line) {
-    return (FigureGroup.Part) line.group();
+  private static MonthFigure.Part group(MonthFigure line) {
+    return (MonthFigure.Part) line.group();
   }
 
   private String anHour(MonthFigure line, Function<MonthFigure, Optional<BigFraction>> which) {

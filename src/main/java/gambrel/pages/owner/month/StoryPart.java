@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The month in a few sentences: killed, cut, taken home, lost, and what is open or held. */
-record StoryPart(MonthPage page) implements MonthPart {
+record StoryPart(MonthPart.Page page) implements MonthPart {
 
   List<String> sentences() {
     var sentences = new ArrayList<>(List.of(killed()));

@@ -21,7 +21,7 @@ public final class SummaryComposer {
    * it, on values and on payments, not on the moment at which it is made.
    */
   public static SummaryView compose(MonthReport report, Wording wording) {
-    var page = MonthPage.of(report, wording);
+    var page = MonthPart.Page.of(report, wording);
     var records = report.records();
     var shop = new ShopPart(records.settings(), wording);
     var accounts = records.bodies().bodies().stream().map(MonthBody::account).toList();
@@ -40,7 +40,7 @@ public final class SummaryComposer {
         parts(page));
   }
 
-  private static List<PartView> parts(MonthPage page) {
+  private static List<PartView> parts(MonthPart.Page page) {
     var losses = new LossPart(page);
     var hanging = new HangingPart(page);
     var yields = new YieldsPart(page);

@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * The month in sum: weights, a column for each owner, and money: what its statements came to, and
  * the statements that are not paid.
  */
-record TotalsPart(MonthPage page) implements MonthPart {
+record TotalsPart(MonthPart.Page page) implements MonthPart {
   private static final int MOST_UNPAID = 24;
 
   /** Sums that are left out if they are zero. */

@@ -1,8 +1,7 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyGroup;
-import gambrel.insight.month.bodies.FigureGroup;
 import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.findings.BodyGroup;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.MonthFigure;
 import gambrel.insight.month.value.CutChoice;
@@ -10,11 +9,11 @@ import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.WeightUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -22,7 +21,7 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cuts were worth at the shop's own values. */
-record ValuePart(MonthPage page) implements MonthPart {
+record ValuePart(MonthPart.Page page) implements MonthPart {
   private static final int MOST_NAMES = 8;
   private static final int MOST_SMALLS = 12;
 
@@ -54,7 +53,7 @@ record ValuePart(MonthPage page) implements MonthPart {
   }
 
   private String body(MonthFigure worth) {
-    String id = ((FigureGroup.OfBody) worth.group()).body().id();
+    String id = ((MonthFigure.OfBody) worth.group()).body().id();
     return say("month.value.body", id, major(worth.value()));
   }
 
@@ -67,19 +66,17 @@ record ValuePart(MonthPage page) implements MonthPart {
             .number(say("middle"), way -> middle(way.spread(), this::major))
             .number(say("less_than_best"), way -> best(way).map(b -> less(way, b)).orElse(""))
             .words(say("how_sure"), way -> best(way).map(b -> sureness(way)).orElse(""), "wider");
-    ways()
-        .collect(Collectors.groupingBy(this::title, LinkedHashMap::new, Collectors.toList()))
-        .forEach(table::group);
+    Groups.inOrder(ways(), this::title).forEach(table::group);
     return table.table();
   }
 
   /** The ways to cut each piece, best first. */
   private Stream<MonthFigure> ways() {
-    return report().figures().stream().filter(figure -> figure.group() instanceof FigureGroup.Way);
+    return report().figures().stream().filter(figure -> figure.group() instanceof MonthFigure.Way);
   }
 
-  private static FigureGroup.Way group(MonthFigure way) {
-    return (FigureGroup.Way) way.group();
+  private static MonthFigure.Way group(MonthFigure way) {
+    return (MonthFigure.Way) way.group();
   }
 
   /** The best way to cut the piece; empty for that way itself. */

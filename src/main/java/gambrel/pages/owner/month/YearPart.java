@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The year month by month, in December and in each month for which the settings ask for it. */
-record YearPart(MonthPage page) implements MonthPart {
+record YearPart(MonthPart.Page page) implements MonthPart {
   /** The bodies of one species in a month or in all of them. */
   private record YearRow(String name, Species species, MonthBodies months) {
     List<MonthBody> killed() {

@@ -1,24 +1,22 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.FigureGroup;
-import gambrel.insight.month.bodies.FigureGroup.By;
 import gambrel.insight.month.bodies.Spread;
 import gambrel.insight.month.findings.FigureName;
 import gambrel.insight.month.findings.GroupComparison;
 import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.findings.MonthFigure.By;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Yields of bodies: by owner, beside the twelve months before, and by primal. */
-record YieldsPart(MonthPage page) implements MonthPart {
+record YieldsPart(MonthPart.Page page) implements MonthPart {
   private static final String UNDER = "under";
 
   /** Yields by owner and species. */
@@ -64,11 +62,11 @@ record YieldsPart(MonthPage page) implements MonthPart {
   }
 
   private static By by(MonthFigure line) {
-    return ((FigureGroup.Like) line.group()).by();
+    return ((MonthFigure.Like) line.group()).by();
   }
 
   private String name(MonthFigure line) {
-    String name = ((FigureGroup.Like) line.group()).name();
+    String name = ((MonthFigure.Like) line.group()).name();
     return switch (by(line)) {
       case ALL -> species(line);
       case CLASS -> say("month.split.class", wording().category(name));
@@ -96,15 +94,13 @@ record YieldsPart(MonthPage page) implements MonthPart {
                 label("before", percent),
                 line -> counted(line.before().spread().map(Spread::median), line.before().bodies()))
             .number(label("middle", percent), line -> middle(line.before().spread()));
-    report()
-        .figures(FigureName.PRIMAL_PCT)
-        .collect(Collectors.groupingBy(this::species, LinkedHashMap::new, Collectors.toList()))
-        .forEach(table::group);
+    var lines = report().figures(FigureName.PRIMAL_PCT);
+    Groups.inOrder(lines, this::species).forEach(table::group);
     return PartView.of(say("primals"), table.table(say("primals_explained")), List.of());
   }
 
   private String primal(MonthFigure line) {
-    var item = ((FigureGroup.Part) line.group()).item();
+    var item = ((MonthFigure.Part) line.group()).item();
     return wording().cut(line.species().orElseThrow(), item);
   }
 

@@ -23,11 +23,4 @@ public record MorningReport(
     List<Planned> held,
     List<Notice> notices,
     LikelyCauses causes,
-    boolean newRegister) {
-  /** Copies the lists. */
-  public MorningReport {
-    issued = List.copyOf(issued);
-    held = List.copyOf(held);
-    notices = List.copyOf(notices);
-  }
-}
+    boolean newRegister) {}

@@ -1,5 +1,6 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.findings;
 
+import gambrel.insight.month.bodies.MonthBody;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
  */
 public record BodyGroup(
     Split split, String name, Optional<BigDecimal> from, Optional<BigDecimal> to)
-    implements FigureGroup {
+    implements MonthFigure.Group {
   /** All bodies of the species. */
   public static final BodyGroup ALL =
       new BodyGroup(Split.ALL, "", Optional.empty(), Optional.empty());
