@@ -25,9 +25,6 @@ import java.util.stream.Collectors;
  * has one for all its rows.
  */
 final class NightNotices {
-  /** The one table of the shop folder on which no statement rests. */
-  private static final String OWNERS_VALUES = "values.csv";
-
   private final Inputs inputs;
   private final Night night;
   private final Set<ReasonCode> holding;
@@ -44,33 +41,21 @@ final class NightNotices {
             .collect(Collectors.toSet());
   }
 
-  /** Whether any statement may be wrong because a table or an export could not be read. */
+  /**
+   * Whether nothing is issued: any statement may be wrong because a file, a column or a setting
+   * could not be read.
+   */
   static boolean stopsIssuing(Inputs inputs) {
-    return inputs.notices().stream().anyMatch(NightNotices::stopsIssuing);
-  }
-
-  private static boolean stopsIssuing(Notice notice) {
-    return notice.code() == NoticeCode.EXPORT_UNFINISHED
-        || notice.code() == NoticeCode.COLUMN_MISSING
-            && !notice.place().file().equals(OWNERS_VALUES);
+    return inputs.notices().stream().anyMatch(notice -> notice.severity() == Severity.STOP);
   }
 
   /** The notices, in no particular order. */
   List<Notice> all() {
-    var all = new ArrayList<Notice>();
-    inputs.notices().forEach(notice -> all.add(ofReading(notice)));
+    var all = new ArrayList<>(inputs.notices());
     night.notices().forEach(notice -> all.add(ofFigures(notice)));
     all.addAll(night.ledger().notices());
     addSetAside(all);
     return all;
-  }
-
-  private static Notice ofReading(Notice notice) {
-    return stopsIssuing(notice) && notice.code() == NoticeCode.COLUMN_MISSING
-        ? Notice.of(notice.code(), "STOPS", notice.place())
-            .withAll(notice.saying())
-            .quoting(notice.raw())
-        : notice;
   }
 
   /** A notice about figures; a mark if it holds no statement tonight. */

@@ -14,6 +14,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Digest;
+import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
@@ -24,6 +25,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Function;
 
 /** Makes everything that a night publishes. */
 final class NightWork {
@@ -57,14 +59,16 @@ final class NightWork {
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before));
-    var night = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    Function<Figures, String> digest = figures -> Digest.of(RegisterStore.bytes(figures));
+    var night = IssuePlan.heldForMoney(reckoned, before, digest);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     notices.addAll(new NightNotices(inputs, night).all());
     notices.addAll(causes.notices());
     notices.addAll(OrderedParallel.result(lost));
     notices.addAll(LateWeighings.of(night, before));
-    var plan = IssuePlan.of(night, before, f -> Digest.of(RegisterStore.bytes(f)));
+    var plan = IssuePlan.of(night, before, digest);
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
     var register =

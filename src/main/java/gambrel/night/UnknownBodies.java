@@ -29,19 +29,22 @@ final class UnknownBodies {
     this.rows = new RowFinder(inputs.exports());
   }
 
-  /** The notice about a body that is named by some rows; at least one. */
+  /**
+   * The notice about a body that is named by some rows, at least one; with the row to paste, unless
+   * bodies.csv has one that cannot be read.
+   */
   Notice notice(String body, List<SetAside> naming) {
+    var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
+    if (shop.unread("bodies.csv", "body", body).findFirst().isPresent()) {
+      return first;
+    }
     var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
     var species = species(found);
     var seen = found.stream().flatMap(row -> date(row).stream()).min(Comparator.naturalOrder());
     var cells =
         List.of(
             body, species.map(Species::id).orElse(""), seen.map(LocalDate::toString).orElse(""));
-    return naming
-        .get(0)
-        .notice()
-        .aboutBody(body)
-        .with("count", naming.size())
+    return first
         .with("row", Csv.line(cells))
         .advising(species.isEmpty() ? "ANY_SPECIES" : "SPECIES");
   }

@@ -43,6 +43,14 @@ class RegisterNightTest {
   }
 
   @Test
+  void aByteOrderMarkThatAnEditorAddedIsNoPartOfIt() throws Exception {
+    Files.writeString(register, "\uFEFF" + Files.readString(register));
+
+    assertEquals(List.of(), codes(shop.run(NEXT)));
+    assertFalse(Files.readString(register).startsWith("\uFEFF"));
+  }
+
+  @Test
   void aRowSaysWhatWentOut() {
     var lines = Trees.lines(register);
 

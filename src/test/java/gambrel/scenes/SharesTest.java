@@ -74,7 +74,7 @@ class SharesTest extends SceneTest {
   void aDateWhereAShareBelongsIsRefusedWithTheCure() {
     shares("B1,ann,1-Feb", "B1,bob,1/2");
     var found = packed("10");
-    assertEquals("held shares", found.state("B1"));
+    assertEquals("held row-unread;shares", found.state("B1"));
     assertTrue(found.notice("spreadsheet-damage", "advice").contains("as text"));
   }
 

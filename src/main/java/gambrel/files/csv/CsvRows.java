@@ -23,7 +23,8 @@ public final class CsvRows {
   /** The most cells that a record may have. */
   static final int MOST_CELLS = 10_000;
 
-  private static final int MOST_LINES = 200;
+  /** The most lines of a record. */
+  static final int MOST_LINES = 200;
 
   /** Characters of records that Commons CSV splits at a time; bounds the cells in memory. */
   private static final int PORTION = 1 << 18;

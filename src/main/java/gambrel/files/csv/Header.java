@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * The first line of a delimited file.
  *
  * @param delimiter the character between cells
- * @param names its cells, stripped and in lower case; blank where the file has no header line
+ * @param names its cells, stripped; blank where the file has no header line
  * @param row the line itself
  * @param next index of the first line that may be a row
  */
@@ -41,7 +41,8 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
 
   private static Header at(int start, List<TextLine> lines, char delimiter, TextForm form) {
     var found = new CsvRows(lines, delimiter, form.quote(), 1, Integer.MAX_VALUE).at(start);
-    var names = found.row().cells().stream().map(cell -> form.header() ? name(cell) : "").toList();
+    var names =
+        found.row().cells().stream().map(cell -> form.header() ? cell.strip() : "").toList();
     return new Header(delimiter, names, found.row(), form.header() ? found.next() : start);
   }
 
@@ -50,27 +51,25 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
     return text.strip().toLowerCase(Locale.ROOT);
   }
 
-  /** The number of {@code known} that are columns. */
-  public long count(Collection<String> known) {
-    return known.stream().filter(names::contains).count();
-  }
-
   /** Number of columns. */
   public int width() {
     return names.size();
   }
 
-  /** The index of each column; of two with the same name the first. */
+  /** The index of each column by its compared name; of two with the same name the first. */
   public Map<String, Integer> positions() {
     var positions = new HashMap<String, Integer>();
     for (int i = 0; i < names.size(); i++) {
-      positions.putIfAbsent(names.get(i), i);
+      positions.putIfAbsent(name(names.get(i)), i);
     }
     return positions;
   }
 
-  /** The columns of {@code known} that stand in the header twice. */
+  /** The columns of {@code known}, as they are compared, that stand in the header twice. */
   public List<String> twice(Collection<String> known) {
-    return known.stream().filter(name -> names.indexOf(name) != names.lastIndexOf(name)).toList();
+    var compared = names.stream().map(Header::name).toList();
+    return known.stream()
+        .filter(name -> compared.indexOf(name) != compared.lastIndexOf(name))
+        .toList();
   }
 }

@@ -6,12 +6,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cuts text into lines. Only the beginning of a line that is too long is kept, so that a file
- * without line ends fits in memory whatever its size.
+ * Cuts text into lines. Only the beginning of a line that is too long is kept, and of blank lines
+ * that follow each other only the first hundreds, so that a file without line ends or text fits in
+ * memory whatever its size.
  */
 final class LineReader {
   /** Characters that are kept of a line that is too long. */
   private static final int BEGINNING = 1000;
+
+  /** Blank lines in a row that are kept; no record runs over as many. */
+  private static final int MOST_BLANK = 2 * CsvRows.MOST_LINES;
 
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -24,14 +28,19 @@ final class LineReader {
     this.reader = reader;
   }
 
-  /** All lines; a byte order mark is no part of the first. */
+  /** The lines; a byte order mark is no part of the first. */
   List<TextLine> lines() throws IOException {
     var lines = new ArrayList<TextLine>();
     if (hasMore() && block[at] == BYTE_ORDER_MARK) {
       at++;
     }
-    while (hasMore()) {
-      lines.add(line(lines.size() + 1));
+    int blank = 0;
+    for (int number = 1; hasMore(); number++) {
+      var line = line(number);
+      blank = line.isBlank() ? blank + 1 : 0;
+      if (blank <= MOST_BLANK) {
+        lines.add(line);
+      }
     }
     return lines;
   }

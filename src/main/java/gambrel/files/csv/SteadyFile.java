@@ -2,6 +2,7 @@ package gambrel.files.csv;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -10,7 +11,7 @@ import java.util.Optional;
 /**
  * Reads a file that another program may be writing. The content counts only if size, time and
  * identity of the file are the same after reading as before; else it is read again, three times at
- * most.
+ * most. Only regular files are read: a pipe or device may have no end.
  */
 public final class SteadyFile {
   private static final int TRIES = 3;
@@ -52,6 +53,9 @@ public final class SteadyFile {
   private record FileState(long size, long modified, Optional<Object> key) {
     private static FileState of(Path path) throws IOException {
       var file = Files.readAttributes(path, BasicFileAttributes.class);
+      if (!file.isRegularFile()) {
+        throw new FileSystemException(path.toString(), null, "no regular file");
+      }
       return new FileState(
           file.size(), file.lastModifiedTime().toMillis(), Optional.ofNullable(file.fileKey()));
     }

@@ -26,7 +26,10 @@ public record TextLine(int number, String text, String end, boolean overlong) {
     return text.isBlank() || text.equals(END_OF_FILE);
   }
 
-  /** All lines of a file; a byte order mark is no part of the first. */
+  /**
+   * The lines of a file; of many blank ones in a row the first. A byte order mark is no part of the
+   * first line.
+   */
   public static List<TextLine> read(InputStream in, Charset charset) throws IOException {
     return new LineReader(new InputStreamReader(in, charset)).lines();
   }

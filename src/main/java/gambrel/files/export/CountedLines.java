@@ -32,7 +32,7 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     var charset = charset(buffered.readNBytes(3), form.charset());
     buffered.reset();
     var all = TextLine.read(buffered, charset);
-    var rest = all.subList(Math.min(form.skip(), all.size()), all.size());
+    var rest = all.stream().dropWhile(line -> line.number() <= form.skip()).toList();
     return form.ignore()
         .map(expression -> without(expression, rest))
         .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));

@@ -9,6 +9,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import java.io.IOException;
@@ -54,7 +55,8 @@ final class ExportFileReader {
                 notices.add(
                     Notice.of(NoticeCode.SETTING_BAD, "IGNORE_SLOW", layout.place())
                         .with("at", line)
-                        .with("export", path)));
+                        .with("export", path)
+                        .as(Severity.MARK)));
     var lines = counted.lines();
     var columns = layout.columns();
     var rows =
@@ -67,6 +69,10 @@ final class ExportFileReader {
   private List<ExportRow> rows(List<TextLine> lines, Header header) {
     var positions = layout.columns().positions(header);
     var fault = misfit.or(() -> fault(header, positions));
+    if (misfit.isEmpty() && layout.columns().areCompared() && !positions.isEmpty()) {
+      var place = new Place(path, header.row().line());
+      layout.columns().comparison(header).reportMistakes(name -> place, notices::add);
+    }
     if (fault.isPresent()) {
       int line = misfit.isPresent() ? 0 : header.row().line();
       notices.add(
@@ -108,7 +114,8 @@ final class ExportFileReader {
     if (named && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> Phrase.of("FAULT.FIRST_LINE").with("fault", why));
     }
-    var twice = header.twice(layout.columns().texts());
+    var columns = layout.columns();
+    var twice = columns.areCompared() ? List.<String>of() : header.twice(columns.texts());
     if (!twice.isEmpty()) {
       return Optional.of(Phrase.of("FAULT.TWICE").with("column", twice));
     }

@@ -70,7 +70,7 @@ final class CutsReader {
       extra.forEach(
           (row, item) -> {
             if (item == rejected.item()) {
-              row.mark(row.bad("FLAW." + rejected.flaw()).with("item", id));
+              row.addFault(row.bad("FLAW." + rejected.flaw()).with("item", id));
             }
           });
     }

@@ -11,7 +11,6 @@ import java.util.stream.Stream;
  * @param optional columns that may be missing
  */
 record FileColumns(String file, List<String> required, List<String> optional) {
-
   /** A file with these required columns only. */
   static FileColumns of(String file, String... required) {
     return new FileColumns(file, List.of(required), List.of());

@@ -24,16 +24,19 @@ final class FloorTables {
   private FloorTables() {}
 
   /**
-   * The bodies of {@code bodies.csv} by id, with the owner in their own row only. A body of unknown
-   * species is left out; any other bad cell is read as blank.
+   * The bodies of {@code bodies.csv} by id, with the owner in their own row only. A body without a
+   * legible species is left out; any other cell that cannot be read is taken as blank.
    *
    * @param customers every owner that may be named, the shop included
    */
   static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
-    return folder.byIdVital(
+    var columns =
         FileColumns.of("bodies.csv", "body", "species")
             .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
-            .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note"),
+            .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note");
+    folder.need(columns);
+    return folder.byIdEvenBroken(
+        columns,
         (id, row) -> {
           row.setBody(id);
           return body(id, row, customers);
@@ -100,15 +103,24 @@ final class FloorTables {
       throw row.refuse("code", new BadCell("EARLY_STAR"));
     }
     var step = row.need("step", CellTypes.word(Step.class));
-    boolean needsItem = step.movesMass() && step != Step.ADDED;
+    if (step.movesMass() && step != Step.ADDED) {
+      row.needText("item");
+    }
     return new ScaleCode(
         pattern,
-        needsItem ? known.neededItem(row, "item") : known.optionalItem(row, "item"),
+        itemOfCode(row, known),
         step,
         row.text("description"),
         row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
         row.get("tare_each", CellTypes::yesNo).orElse(false),
         row.get("nominal", CellTypes::weight));
+  }
+
+  /** The item of a code; it is known even if its own row in cuts.csv cannot be read. */
+  private static String itemOfCode(ShopRow row, Known known) {
+    return row.legible("item", CellTypes::item)
+        .filter(row::isUnreadItem)
+        .orElseGet(() -> known.optionalItem(row, "item"));
   }
 
   /**

@@ -1,6 +1,7 @@
 package gambrel.files.folder;
 
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
@@ -38,11 +39,16 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
   /** The item in a cell, which at least one species must have; empty if the cell is blank. */
   String optionalItem(ShopRow row, String column) {
     String item = row.get(column, CellTypes::item).orElse("");
-    boolean known = cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
-    if (!item.isEmpty() && !known) {
-      throw row.refuse(NoticeCode.REFERENCE_UNKNOWN, "ITEM", column, item);
+    if (!item.isEmpty() && !isItem(item)) {
+      throw row.refuse(
+          ShopRow.cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, "ITEM", row.place()), column, item));
     }
     return item;
+  }
+
+  /** Whether at least one species has an item. */
+  boolean isItem(String item) {
+    return cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
   }
 
   /** As {@link #optionalItem}, but the cell must not be blank. */

@@ -3,6 +3,7 @@ package gambrel.files.folder;
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.SpreadsheetDamage;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.Field;
@@ -21,17 +22,20 @@ import java.util.SortedMap;
 final class OfficeTables {
   private OfficeTables() {}
 
-  /** The customers of {@code customers.csv} by id. */
+  /**
+   * The customers of {@code customers.csv} by id. A name that cannot be read is the id, any other
+   * cell that cannot be read is taken as blank.
+   */
   static SortedMap<String, Customer> customers(ShopFolder folder) {
-    return folder.byId(
+    return folder.byIdEvenBroken(
         FileColumns.of("customers.csv", "customer", "name").and("address", "email", "language"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
-            throw row.refuse(row.bad("SHOP_ITSELF"));
+            throw row.leaveOut(row.bad("SHOP_ITSELF"));
           }
           return new Customer(
               id,
-              row.needText("name"),
+              row.text("name", id),
               row.text("address"),
               row.text("email"),
               row.getOrBlank("language", CellTypes::language).orElse(""));
@@ -52,7 +56,8 @@ final class OfficeTables {
           var charge = charge(row, known);
           row.checkPeriod(charge.from(), charge.to());
           if (!taken.add(scope(charge))) {
-            throw row.refuse(NoticeCode.ID_TWICE, "", "charge", charge.id());
+            var notice = Notice.of(NoticeCode.ID_TWICE, row.place());
+            throw row.leaveOut(ShopRow.cell(notice, "charge", charge.id()));
           }
           return charge;
         });
@@ -146,14 +151,16 @@ final class OfficeTables {
         });
   }
 
-  private static String ticket(CellTypes types, String text) {
+  /** A ticket, a run of tickets, or the place of a row. */
+  static String ticket(CellTypes types, String text) {
     if (SpreadsheetDamage.isDate(text)) {
       throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
     }
     return types.id(text);
   }
 
-  private static Field field(CellTypes types, String text) {
+  /** A field that a correction may change. */
+  static Field field(CellTypes types, String text) {
     return Field.of(text)
         .filter(field -> field != Field.SCALE && field != Field.TICKET)
         .orElseThrow(() -> new BadCell("NOT_CORRECTABLE"));

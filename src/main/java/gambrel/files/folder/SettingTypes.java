@@ -5,6 +5,7 @@ import gambrel.files.csv.Dates;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.Step;
+import java.time.LocalDate;
 import java.time.Month;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -19,6 +20,8 @@ import java.util.stream.Stream;
 
 /** The kinds of value that only {@code shop.properties} holds. */
 final class SettingTypes {
+  private static final LocalDate SAMPLE = LocalDate.of(2026, 11, 23);
+
   private SettingTypes() {}
 
   /** Rail weights with commas between them; a blank text means none. */
@@ -95,8 +98,16 @@ final class SettingTypes {
     return new Locale.Builder().setLanguageTag(language).setRegion(country).build();
   }
 
-  /** The formatter of a pattern of dates. */
+  /** The formatter of a pattern of dates; what it prints must read back as the same date. */
   static DateTimeFormatter formatter(String pattern, Locale locale) {
-    return BadCell.unless("NOT_DATE_PATTERN", () -> Dates.formatter(pattern, locale));
+    return BadCell.unless(
+        "NOT_DATE_PATTERN",
+        () -> {
+          var formatter = Dates.formatter(pattern, locale);
+          if (!LocalDate.parse(formatter.format(SAMPLE), formatter).equals(SAMPLE)) {
+            throw new BadCell("NOT_DATE_PATTERN");
+          }
+          return formatter;
+        });
   }
 }

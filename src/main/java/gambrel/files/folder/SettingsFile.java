@@ -1,18 +1,22 @@
 package gambrel.files.folder;
 
+import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
+
 import gambrel.files.csv.BadCell;
+import gambrel.files.csv.NameComparison;
+import gambrel.files.csv.SteadyFile;
 import gambrel.files.csv.TextLine;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
-import gambrel.trade.notice.Severity;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -30,10 +34,13 @@ public final class SettingsFile {
   static final String SHOP = "shop.properties";
 
   private static final int MOST_LINES = 10_000;
+  private static final Pattern KEY_WITH_BLANKS =
+      Pattern.compile("\\h*([\\w.-]+(?:\\h+[\\w.-]+)+)\\h*=.*");
   private static final char REPLACED = '\uFFFD';
 
   private final String name;
   private final List<TextLine> lines;
+  private final List<String> written = new ArrayList<>();
   private final Properties values = new Properties();
   private final List<Notice> notices;
   private final Set<String> read = new HashSet<>();
@@ -52,16 +59,19 @@ public final class SettingsFile {
     this.name = name;
     this.notices = notices;
     var path = folder.resolve(name);
-    if (!Files.exists(path)) {
+    if (!Files.exists(path, NOFOLLOW_LINKS)) {
       throw new UnreadableShop(name + " is missing");
     }
-    try (var in = Files.newInputStream(path)) {
-      lines = TextLine.read(in, StandardCharsets.UTF_8);
+    try {
+      lines =
+          SteadyFile.read(
+                  path, Files::newInputStream, in -> TextLine.read(in, StandardCharsets.UTF_8))
+              .orElseThrow(() -> new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE")));
       if (lines.size() > MOST_LINES) {
         throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
       }
-      var texts = lines.stream().map(TextLine::text).map(escaping).toList();
-      values.load(new StringReader(String.join("\n", texts)));
+      var texts = lines.stream().map(line -> escaping.apply(escaped(line.text()))).toList();
+      load(String.join("\n", texts));
     } catch (IOException | IllegalArgumentException e) {
       throw new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
     }
@@ -71,6 +81,30 @@ public final class SettingsFile {
         values.remove(key);
       }
     }
+  }
+
+  /** The line with the blanks in its key escaped; the properties format ends a key at a blank. */
+  private static String escaped(String line) {
+    var found = KEY_WITH_BLANKS.matcher(line);
+    return found.matches()
+        ? found.group(1).replaceAll("(?=\\h)", "\\\\") + line.substring(found.end(1))
+        : line;
+  }
+
+  /** Loads the values; of two with one key the first. */
+  private void load(String text) throws IOException {
+    var first =
+        new Properties() {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          public synchronized Object put(Object key, Object value) {
+            written.add(key.toString());
+            return putIfAbsent(key, value);
+          }
+        };
+    first.load(new StringReader(text));
+    values.putAll(first);
   }
 
   /** Whether a value was left out because it cannot be read. */
@@ -85,12 +119,22 @@ public final class SettingsFile {
 
   private String value(String key) {
     read.add(key);
-    return values.getProperty(key, "");
+    return values.getProperty(asWritten(key), "");
+  }
+
+  /** A key as the file has it, where it may differ in what does not count in a comparison. */
+  private String asWritten(String key) {
+    return values.containsKey(key)
+        ? key
+        : keys().stream()
+            .filter(other -> NameComparison.plain(other).equals(NameComparison.plain(key)))
+            .findFirst()
+            .orElse(key);
   }
 
   /** Whether the file has the key, even with a blank value. */
   public boolean has(String key) {
-    return values.containsKey(key);
+    return values.containsKey(asWritten(key));
   }
 
   /** All keys, sorted. */
@@ -153,13 +197,14 @@ public final class SettingsFile {
     }
   }
 
-  /** Adds a notice for each key that no method has read so far. */
-  public void addUnknown() {
-    var severity = name.equals(SHOP) ? Severity.NOTE : Severity.MARK;
-    keys().stream()
-        .filter(key -> !read.contains(key))
-        .map(key -> Notice.of(NoticeCode.SETTING_BAD, "UNKNOWN", place(key)).with("key", key))
-        .forEach(notice -> notices.add(notice.as(severity)));
+  /**
+   * Adds a notice for each key that is not written as one that was read so far, or is among {@code
+   * others}.
+   */
+  public void compareNames(Collection<String> others) {
+    var known = new TreeSet<>(read);
+    known.addAll(others);
+    new NameComparison(written, known).report(this::place, notices::add);
   }
 
   /** Adds the notice {@code SETTING_BAD.variant} for a value that does not fit the others. */
@@ -181,7 +226,7 @@ public final class SettingsFile {
 
   /** The last line that begins with the key; line 0 if none does. */
   private Place place(String key) {
-    var start = Pattern.compile("\\s*" + Pattern.quote(key) + "(\\s*[=:\\s].*)?");
+    var start = Pattern.compile("\\s*" + Pattern.quote(asWritten(key)) + "(\\s*[=:\\s].*)?");
     return lines.stream()
         .filter(line -> start.matcher(line.text().replace("\\", "")).matches())
         .reduce((first, last) -> last)

@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.time.Month;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +36,7 @@ final class SettingsReader {
     var reader = new SettingsReader(file);
     var settings = reader.settings();
     var own = file.get("dates", pattern -> SettingTypes.formatter(pattern, settings.locale()));
-    file.addUnknown();
+    file.compareNames(List.of());
     return new Result(
         settings, new CellTypes(new Dates(own, settings.zone()), settings.currency(), false));
   }
@@ -88,14 +89,9 @@ final class SettingsReader {
     rail.put(
         Optional.empty(),
         file.getEvenBlank(RAIL, SettingTypes::steps).orElse(EnumSet.of(Step.HOT, Step.COLD)));
-    for (var key : file.keys()) {
-      if (key.startsWith(RAIL + ".")) {
-        Species.of(key.substring(RAIL.length() + 1))
-            .ifPresent(
-                species ->
-                    file.getEvenBlank(key, SettingTypes::steps)
-                        .ifPresent(steps -> rail.put(Optional.of(species), steps)));
-      }
+    for (var species : Species.values()) {
+      file.getEvenBlank(RAIL + "." + species.id(), SettingTypes::steps)
+          .ifPresent(steps -> rail.put(Optional.of(species), steps));
     }
     return Map.copyOf(rail);
   }

@@ -1,8 +1,11 @@
 package gambrel.files.folder;
 
+import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
+
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.Header;
+import gambrel.files.csv.NameComparison;
 import gambrel.files.csv.SteadyFile;
 import gambrel.files.csv.TextForm;
 import gambrel.files.csv.TextLine;
@@ -28,11 +31,13 @@ import java.util.regex.Pattern;
 /** Reads the tables of a shop folder row by row. */
 final class ShopFolder {
   private static final int LONGEST_CELL = 10_000;
+  private static final char REPLACED = '\uFFFD';
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
 
   private final Path folder;
   private final CellTypes types;
   private final List<Notice> notices;
+  private final List<ShopRow> unread = new ArrayList<>();
 
   /**
    * The tables of a folder.
@@ -65,22 +70,23 @@ final class ShopFolder {
     return values;
   }
 
-  /**
-   * As {@link #byId} for a file that a shop must have.
-   *
-   * @throws UnreadableShop also if the file or a required column is missing
-   */
-  <T> SortedMap<String, T> byIdVital(FileColumns columns, BiFunction<String, ShopRow, T> reader) {
+  /** As {@link #byId}, but cells of rows that are broken as text are read all the same. */
+  <T> SortedMap<String, T> byIdEvenBroken(
+      FileColumns columns, BiFunction<String, ShopRow, T> reader) {
+    var values = new TreeMap<String, T>();
+    eachEvenBroken(columns, row -> add(values, columns, row.evenBroken(), reader));
+    return values;
+  }
+
+  /** Refuses a folder without a file, or with an empty one. */
+  void need(FileColumns columns) {
     String file = columns.file();
-    if (!Files.exists(folder.resolve(file))) {
+    if (!isThere(file)) {
       throw new UnreadableShop(file + " is missing");
     }
-    var header =
-        header(columns, lines(file)).orElseThrow(() -> new UnreadableShop(file + " is empty"));
-    if (!missing(columns, header).isEmpty()) {
-      throw new UnreadableShop(file, complaint(columns, header));
+    if (header(columns, lines(file)).isEmpty()) {
+      throw new UnreadableShop(file + " is empty");
     }
-    return byId(columns, reader);
   }
 
   private static <T> void add(
@@ -97,21 +103,35 @@ final class ShopFolder {
     eachEvenBroken(columns, row -> reader.accept(row.checked()));
   }
 
-  /**
-   * As {@link #each}, but also calls {@code reader} for rows that are broken as text; it must check
-   * them itself.
-   */
-  void eachEvenBroken(FileColumns columns, Consumer<ShopRow> reader) {
-    if (Files.exists(folder.resolve(columns.file()))) {
+  private void eachEvenBroken(FileColumns columns, Consumer<ShopRow> reader) {
+    if (isThere(columns.file())) {
       var lines = lines(columns.file());
-      header(columns, lines)
-          .filter(header -> isComplete(columns, header))
-          .ifPresent(header -> rows(columns, lines, header, reader));
+      header(columns, lines).ifPresent(header -> rows(columns, lines, header, reader));
     }
   }
 
+  /** The rows that cannot be read, of the files that were read so far. */
+  List<ShopRow> unread() {
+    return unread;
+  }
+
+  /** Adds a row that cannot be read. */
+  void addUnread(ShopRow row) {
+    unread.add(row);
+  }
+
+  /** Adds a notice. */
+  void add(Notice notice) {
+    notices.add(notice);
+  }
+
+  /** Whether a file is there, even as a link to nothing. */
+  private boolean isThere(String file) {
+    return Files.exists(folder.resolve(file), NOFOLLOW_LINKS);
+  }
+
   private static Optional<Header> header(FileColumns columns, List<TextLine> lines) {
-    return Header.find(lines, TextForm.PLAIN, header -> header.count(columns.all()));
+    return Header.find(lines, TextForm.PLAIN, header -> names(columns, header).positions().size());
   }
 
   private List<TextLine> lines(String file) {
@@ -126,59 +146,76 @@ final class ShopFolder {
     }
   }
 
-  private boolean isComplete(FileColumns columns, Header header) {
+  private static NameComparison names(FileColumns columns, Header header) {
+    return new NameComparison(header.names(), columns.all());
+  }
+
+  /** The index of each column; empty, with a notice, if a required one is missing. */
+  private Map<String, Integer> positions(FileColumns columns, Header header) {
+    var names = names(columns, header);
     var place = new Place(columns.file(), header.row().line());
-    if (!missing(columns, header).isEmpty()) {
-      notices.add(
-          Notice.of(NoticeCode.COLUMN_MISSING, place)
-              .with("fault", complaint(columns, header))
-              .quoting(header.row().raw()));
-      return false;
+    var missing =
+        columns.required().stream().filter(c -> !names.positions().containsKey(c)).toList();
+    // A first line that names no column may hold a customer's data, and is not quoted.
+    boolean named = !names.positions().isEmpty();
+    if (named) {
+      names.report(name -> place, notices::add);
     }
-    for (var twice : header.twice(columns.all())) {
-      notices.add(Notice.of(NoticeCode.SHOP_ROW_BAD, "COLUMN_TWICE", place).with("column", twice));
+    if (missing.isEmpty()) {
+      return names.positions();
     }
-    return true;
-  }
-
-  private static List<String> missing(FileColumns columns, Header header) {
-    return columns.required().stream().filter(c -> !header.names().contains(c)).toList();
-  }
-
-  /** Quotes the first line only if it is a header: else it may hold a customer's data. */
-  private static Phrase complaint(FileColumns columns, Header header) {
-    boolean named = header.names().stream().anyMatch(columns.all()::contains);
-    return Phrase.of(named ? "LACKS.NAMED" : "LACKS.UNNAMED")
-        .with("expected", missing(columns, header))
-        .with("found", named ? header.names() : List.of());
+    notices.add(
+        Notice.of(NoticeCode.COLUMN_MISSING, named ? "NAMED" : "UNNAMED", place)
+            .with("expected", missing)
+            .with("found", named ? header.names() : List.of())
+            .quoting(named ? header.row().raw() : ""));
+    return Map.of();
   }
 
   private void rows(
       FileColumns columns, List<TextLine> lines, Header header, Consumer<ShopRow> reader) {
     var cells = types.forDelimiter(header.delimiter());
-    var positions = header.positions();
-    for (var csv : new CsvRows(lines, header.delimiter(), 1, header.width()).all(header.next())) {
-      if (csv.broken().isPresent() || !csv.isBlankFrom(0)) {
-        var place = new Place(columns.file(), csv.line());
-        var checked = csv.brokenBy(csv.broken().or(() -> fault(csv, header.width())));
-        try {
-          reader.accept(new ShopRow(place, checked, positions, cells, notices::add));
-        } catch (ShopRow.RowRefused e) {
-          notices.add(e.notice);
-        }
-      }
+    var positions = positions(columns, header);
+    var csv = new CsvRows(lines, header.delimiter(), 1, header.width());
+    if (!positions.isEmpty()) {
+      csv.all(
+          header.next(),
+          found -> {
+            boolean overfull = !found.isBlankFrom(header.width());
+            if (found.broken().isPresent() || !found.isBlankFrom(0)) {
+              var checked = found.brokenBy(found.broken().or(() -> fault(found, overfull)));
+              var place = new Place(columns.file(), found.line());
+              read(new ShopRow(place, checked, overfull, positions, cells, this), reader);
+            }
+            return found.line();
+          });
     }
   }
 
-  private static Optional<Phrase> fault(CsvRow csv, int width) {
-    if (!csv.isBlankFrom(width)) {
+  private static void read(ShopRow row, Consumer<ShopRow> reader) {
+    try {
+      reader.accept(row);
+    } catch (ShopRow.RowRefused e) {
+      row.refused(e);
+    }
+  }
+
+  private static Optional<Phrase> fault(CsvRow csv, boolean overfull) {
+    if (overfull) {
       return Optional.of(Phrase.of("FAULT.MORE_CELLS"));
     }
     if (csv.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
       return Optional.of(Phrase.of("FAULT.LONG").with("most", LONGEST_CELL));
     }
-    return csv.cells().stream().anyMatch(cell -> CONTROL.matcher(cell).find())
-        ? Optional.of(Phrase.of("FAULT.CONTROL"))
-        : Optional.empty();
+    return csv.cells().stream().allMatch(ShopFolder::isLegible)
+        ? Optional.empty()
+        : Optional.of(Phrase.of("FAULT.CONTROL"));
+  }
+
+  /** Whether a cell could be decoded and is not too long. */
+  static boolean isLegible(String cell) {
+    return cell.length() <= LONGEST_CELL
+        && cell.indexOf(REPLACED) < 0
+        && !CONTROL.matcher(cell).find();
   }
 }

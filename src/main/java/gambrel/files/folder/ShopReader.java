@@ -17,8 +17,8 @@ public final class ShopReader {
 
   /**
    * Reads {@code folder}. The result is {@link ShopReading.Unreadable} if the folder, {@code
-   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A bad
-   * row is left out with a notice.
+   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A row
+   * that cannot be read draws a notice and is among what the shop has {@linkplain Shop#unread}.
    */
   public static ShopReading read(Path folder) {
     if (!Files.isDirectory(folder)) {
@@ -45,6 +45,14 @@ public final class ShopReader {
     var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
     var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
+    var codes = FloorTables.codes(folder, known);
+    var bench = FloorTables.bench(folder, known);
+    var charges = OfficeTables.charges(folder, known);
+    var values = OfficeTables.values(folder, known);
+    var batches = FloorTables.batches(folder);
+    var payments = OfficeTables.payments(folder, known);
+    var corrections = OfficeTables.corrections(folder, known);
+    var releases = OfficeTables.releases(folder, known);
     return new Shop(
         settings,
         cuts,
@@ -52,14 +60,15 @@ public final class ShopReader {
         BuiltInTables.foods(),
         customers,
         bodies,
-        FloorTables.codes(folder, known),
+        codes,
         scales,
-        FloorTables.bench(folder, known),
-        OfficeTables.charges(folder, known),
-        OfficeTables.values(folder, known),
-        FloorTables.batches(folder),
-        OfficeTables.payments(folder, known),
-        OfficeTables.corrections(folder, known),
-        OfficeTables.releases(folder, known));
+        bench,
+        charges,
+        values,
+        batches,
+        payments,
+        corrections,
+        releases,
+        UnreadReader.read(folder, known));
   }
 }

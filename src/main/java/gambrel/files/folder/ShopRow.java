@@ -4,14 +4,14 @@ import gambrel.files.csv.BadCell;
 import gambrel.files.csv.CsvRow;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.UnreadRow;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
-import java.util.function.Consumer;
 
 /**
  * One row of a table of the shop folder. Its methods read single cells; a cell that cannot be read
@@ -20,41 +20,109 @@ import java.util.function.Consumer;
 final class ShopRow {
   /** A row that is left out. */
   static final class RowRefused extends RuntimeException {
-    /** Why the row is left out. */
-    final transient Notice notice;
+    private final transient Notice notice;
+    private final boolean unread;
 
-    private RowRefused(Notice notice) {
+    private RowRefused(Notice notice, boolean unread) {
       super(notice.saying().key(), null, false, false);
       this.notice = notice;
+      this.unread = unread;
     }
   }
 
   private final Place place;
   private final CsvRow row;
+  private final boolean overfull;
   private final Map<String, Integer> positions;
   private final CellTypes types;
-  private final Consumer<Notice> notices;
+  private final ShopFolder folder;
   private String body = "";
+  private Optional<Notice> fault = Optional.empty();
 
+  /**
+   * A row.
+   *
+   * @param place file and line
+   * @param overfull whether it has more cells than the header
+   * @param positions the index of each known column
+   * @param folder receives what is wrong with the row
+   */
   ShopRow(
       Place place,
       CsvRow row,
+      boolean overfull,
       Map<String, Integer> positions,
       CellTypes types,
-      Consumer<Notice> notices) {
+      ShopFolder folder) {
     this.place = place;
     this.row = row;
+    this.overfull = overfull;
     this.positions = positions;
     this.types = types;
-    this.notices = notices;
+    this.folder = folder;
   }
 
   /** Returns this row; refuses it if it is broken as text. */
   ShopRow checked() {
     if (row.broken().isPresent()) {
-      throw refuse(bad("BROKEN").with("fault", row.broken().get()));
+      throw refuse(broken());
     }
     return this;
+  }
+
+  /** Returns this row; adds a notice if it is broken as text, and its other cells are read. */
+  ShopRow evenBroken() {
+    if (row.broken().isPresent()) {
+      addFault(broken());
+    }
+    return this;
+  }
+
+  private Notice broken() {
+    return bad("BROKEN").with("fault", row.broken().orElseThrow());
+  }
+
+  /** Adds the notice of a refusal. */
+  void refused(RowRefused refusal) {
+    if (refusal.unread) {
+      addFault(refusal.notice);
+    } else {
+      mark(refusal.notice);
+    }
+  }
+
+  /** Adds the notice of a fault for which the row counts as unread. */
+  void addFault(Notice notice) {
+    if (fault.isPresent() && row.broken().isPresent()) {
+      return;
+    }
+    if (fault.isEmpty()) {
+      folder.addUnread(this);
+      fault = Optional.of(notice);
+    }
+    if (!UnreadRow.holds(place.file())) {
+      mark(notice);
+    } else {
+      var holding = notice.as(Severity.HOLD);
+      mark(notice.code() == NoticeCode.SHOP_ROW_BAD ? holding.advising("UNREAD") : holding);
+    }
+  }
+
+  /** Whether a row of {@code cuts.csv} that cannot be read names an item. */
+  boolean isUnreadItem(String item) {
+    return folder.unread().stream()
+        .filter(other -> other.place.file().equals("cuts.csv"))
+        .anyMatch(other -> other.legible("item", CellTypes::item).equals(Optional.of(item)));
+  }
+
+  /** Why the row counts as unread. */
+  Optional<Notice> fault() {
+    return fault;
+  }
+
+  /** Whether the row has more cells than the header, so that none may stand in its place. */
+  boolean isOverfull() {
+    return overfull;
   }
 
   /** File and line of the row. */
@@ -67,10 +135,20 @@ final class ShopRow {
     this.body = body;
   }
 
-  /** The stripped text of a cell; empty if it is blank or the column is missing. */
+  /** The stripped text of a cell; empty if it is blank or illegible, or the column is missing. */
   String text(String column) {
     var position = positions.get(column);
-    return position == null ? "" : row.cell(position);
+    String cell = position == null ? "" : row.cell(position);
+    return row.broken().isEmpty() || ShopFolder.isLegible(cell) ? cell : "";
+  }
+
+  /** The value of a cell; empty if it is blank or cannot be read, which draws no notice. */
+  <T> Optional<T> legible(String column, BiFunction<CellTypes, String, T> type) {
+    try {
+      return get(column, type);
+    } catch (RowRefused e) {
+      return Optional.empty();
+    }
   }
 
   /** The stripped text of a cell that must not be blank. */
@@ -80,6 +158,16 @@ final class ShopRow {
       throw refuse(bad("BLANK").with("column", column));
     }
     return text;
+  }
+
+  /** The stripped text of a cell that should not be blank; a blank one draws a notice. */
+  String text(String column, String otherwise) {
+    try {
+      return needText(column);
+    } catch (RowRefused e) {
+      addFault(e.notice);
+      return otherwise;
+    }
   }
 
   /** The value of a cell, or empty if it is blank; a bad one refuses the row. */
@@ -104,7 +192,7 @@ final class ShopRow {
       return get(column, type);
     } catch (RowRefused e) {
       boolean plain = e.notice.code() == NoticeCode.SHOP_ROW_BAD;
-      notices.accept(plain ? e.notice.advising("READ_AS_BLANK") : e.notice);
+      addFault(plain ? e.notice.advising("READ_AS_BLANK") : e.notice);
       return Optional.empty();
     }
   }
@@ -113,7 +201,7 @@ final class ShopRow {
   String newId(String column, Set<String> taken) {
     String id = need(column, CellTypes::id);
     if (taken.contains(id)) {
-      throw refuse(NoticeCode.ID_TWICE, "", column, id);
+      throw leaveOut(cell(Notice.of(NoticeCode.ID_TWICE, place), column, id));
     }
     return id;
   }
@@ -125,7 +213,8 @@ final class ShopRow {
   Optional<String> known(String column, IdIndex index) {
     var id = get(column, CellTypes::id);
     if (id.isPresent() && index.find(id.get()).isEmpty()) {
-      throw refuse(NoticeCode.REFERENCE_UNKNOWN, "LEFT_OUT", column, id.get());
+      throw leaveOut(
+          cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LEFT_OUT", place), column, id.get()));
     }
     return id.map(given -> resolved(column, index.find(given).orElseThrow()));
   }
@@ -157,9 +246,9 @@ final class ShopRow {
     }
   }
 
-  /** Adds a notice about the row, which is used all the same. */
+  /** Adds a notice about the row. */
   void mark(Notice notice) {
-    notices.accept(complete(notice));
+    folder.add(notice.aboutBody(body).quoting(row.raw()));
   }
 
   /** A notice of a bad row for the reason {@code variant}, to be completed and added. */
@@ -167,15 +256,14 @@ final class ShopRow {
     return Notice.of(NoticeCode.SHOP_ROW_BAD, variant, place);
   }
 
-  /** The exception that leaves the row out for the reason of {@code notice}. */
+  /** The exception that leaves the row out, since it cannot be read. */
   RowRefused refuse(Notice notice) {
-    return new RowRefused(complete(notice));
+    return new RowRefused(notice, true);
   }
 
-  /** The exception that leaves the row out for the id in a cell. */
-  RowRefused refuse(NoticeCode code, String variant, String column, String id) {
-    var saying = Phrase.of(code.name() + (variant.isEmpty() ? "" : "." + variant));
-    return refuse(cell(Notice.of(code, saying, place), column, id));
+  /** The exception that leaves out a row that can be read. */
+  RowRefused leaveOut(Notice notice) {
+    return new RowRefused(notice, false);
   }
 
   /** The exception that leaves the row out for a cell that cannot be read. */
@@ -192,11 +280,8 @@ final class ShopRow {
     return match.id();
   }
 
-  private static Notice cell(Notice notice, String column, String cell) {
+  /** A notice about a cell. */
+  static Notice cell(Notice notice, String column, String cell) {
     return notice.with("column", column).with("cell", cell);
-  }
-
-  private Notice complete(Notice notice) {
-    return notice.aboutBody(body).quoting(row.raw());
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.Header;
+import gambrel.files.csv.NameComparison;
 import gambrel.trade.rows.Field;
 import java.util.Collection;
 import java.util.HashMap;
@@ -50,8 +51,21 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
     return NUMBER.matcher(reference).matches();
   }
 
+  /** The names of a header whose columns the layout does not give, compared with the fields. */
+  public NameComparison comparison(Header header) {
+    return new NameComparison(header.names(), own.stream().sorted().toList());
+  }
+
+  /** Whether the layout gives no column, so that the names of a header are compared. */
+  public boolean areCompared() {
+    return named.isEmpty();
+  }
+
   /** The index of each column in a file with this header. */
   public Map<String, Integer> positions(Header header) {
+    if (areCompared()) {
+      return comparison(header).positions();
+    }
     var byName = header.positions();
     var positions = new HashMap<String, Integer>();
     named.forEach(

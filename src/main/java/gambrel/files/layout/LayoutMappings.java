@@ -1,11 +1,14 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.csv.NameComparison;
 import gambrel.files.folder.SettingsFile;
 import gambrel.trade.notice.Phrase;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The keys of a layout that begin with {@code column.}, {@code constant.} or {@code value.}.
@@ -18,6 +21,13 @@ record LayoutMappings(
     Map<String, String> columns,
     Map<String, String> constants,
     Map<String, Map<String, String>> values) {
+  /** The keys but those of values, which may hold any foreign word. */
+  static final List<String> KEYS =
+      Stream.of("column.", "constant.")
+          .flatMap(kind -> LayoutColumns.ALL.stream().map(column -> kind + column))
+          .sorted()
+          .toList();
+
   private static final Set<String> KINDS = Set.of("column", "constant", "value");
 
   /**
@@ -29,9 +39,13 @@ record LayoutMappings(
     var mappings = new LayoutMappings(new HashMap<>(), new HashMap<>(), new HashMap<>());
     for (String key : file.keys()) {
       var parts = key.split("\\.", 3);
+      parts[0] = NameComparison.plain(parts[0]);
       if (parts.length > 1 && KINDS.contains(parts[0])) {
         try {
-          mappings.read(parts, LayoutTypes.column(parts[1].strip()), file.text(key), header);
+          String column = LayoutTypes.column(NameComparison.plain(parts[1]));
+          boolean plain = parts.length == 2;
+          String text = file.text(plain ? parts[0] + '.' + column : key);
+          mappings.read(parts, column, text, header);
         } catch (BadCell e) {
           file.refuse(key, e);
         }

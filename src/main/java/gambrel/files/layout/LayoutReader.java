@@ -51,7 +51,7 @@ final class LayoutReader {
   static Optional<Layout> read(
       SettingsFile file, Place place, Locale locale, String scale, int thisYear) {
     var layout = new LayoutReader(file, locale).layout(place, scale, thisYear);
-    file.addUnknown();
+    file.compareNames(LayoutMappings.KEYS);
     return file.isFaulty() ? Optional.empty() : Optional.of(layout);
   }
 

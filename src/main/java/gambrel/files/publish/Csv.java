@@ -56,14 +56,16 @@ public final class Csv {
   }
 
   /**
-   * The records of a data file, its header first.
+   * The records of a data file, its header first. A byte order mark, which an editor may add, is no
+   * part of it.
    *
    * @throws UncheckedIOException if it is not a CSV file
    */
   public static List<List<String>> records(byte[] bytes) {
     var records = new ArrayList<List<String>>();
-    var text = new StringReader(new String(bytes, StandardCharsets.UTF_8));
-    try (var parser = FORMAT.parse(text)) {
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    int start = text.startsWith("\uFEFF") ? 1 : 0;
+    try (var parser = FORMAT.parse(new StringReader(text.substring(start)))) {
       for (var record : parser) {
         records.add(List.of(record.values()));
       }

@@ -73,7 +73,8 @@ final class Trial {
         shop.batches(),
         List.of(),
         all,
-        shop.releases());
+        shop.releases(),
+        shop.unread());
   }
 
   private static List<ExportFile> files(RowIndex rows, Set<Place> places) {

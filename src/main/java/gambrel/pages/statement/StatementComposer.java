@@ -183,7 +183,7 @@ public final class StatementComposer extends StatementPart {
           say(key, weight(reason, "loss"), weight(reason, "limit"), weight(reason, "uncertainty"));
       case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, batchName(reason.name()));
       case CHARGE_UNKNOWN -> say(key, charge(reason));
-      case PARTS_MISSING, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
+      case PARTS_MISSING, ROW_UNREAD, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
     };
   }
 

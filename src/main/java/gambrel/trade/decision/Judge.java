@@ -19,23 +19,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Finds the reasons that hold a finished body. */
 public final class Judge {
   private final Settings settings;
   private final Map<String, List<SetAside>> setAside;
   private final ScaleTests tests;
+  private final UnreadRows unread;
 
   /**
    * A judge for one moment.
    *
    * @param setAside rows set aside and not dated later, by each body that they name
+   * @param unread rows of the shop folder that cannot be read
    */
-  public Judge(Settings settings, Map<String, List<SetAside>> setAside, ScaleTests tests) {
+  public Judge(
+      Settings settings,
+      Map<String, List<SetAside>> setAside,
+      ScaleTests tests,
+      UnreadRows unread) {
     this.settings = settings;
     this.setAside = setAside;
     this.tests = tests;
+    this.unread = unread;
   }
 
   /** All reasons that hold the body, in order; releases are not considered. */
@@ -43,6 +49,7 @@ public final class Judge {
     var reasons = new TreeSet<Reason>();
     findRailFaults(balance, reasons);
     LossLimit.fault(settings, balance).ifPresent(reasons::add);
+    reasons.addAll(unread.ofFigures(balance));
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
       reasons.add(
           new Reason(ReasonCode.ROW_SET_ASIDE, row.name())
@@ -109,11 +116,9 @@ public final class Judge {
     }
   }
 
-  /** The reason for shares that do not add up, with their sum if all are known. */
+  /** The reason for shares that do not add up, with their sum. */
   public static Reason shares(Body body) {
-    return body.owners().containsValue(BigFraction.ZERO)
-        ? new Reason(ReasonCode.SHARES, "", Phrase.of("REASON.SHARES.UNKNOWN"))
-        : new Reason(ReasonCode.SHARES, "").with("sum", new Value.Ratio(body.sharesSum()));
+    return new Reason(ReasonCode.SHARES, "").with("sum", new Value.Ratio(body.sharesSum()));
   }
 
   /** The reason for a batch that does not balance, with its weights, its limit and U. */

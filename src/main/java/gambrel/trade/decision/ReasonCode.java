@@ -12,6 +12,8 @@ public enum ReasonCode {
   LOSS_NEGATIVE,
   /** More was lost than the shop accepts. */
   LOSS_HIGH,
+  /** A row of the shop folder that could concern it cannot be read. */
+  ROW_UNREAD,
   /** A row that names the body is set aside. */
   ROW_SET_ASIDE,
   /** One of its batches does not balance. */
@@ -36,6 +38,6 @@ public enum ReasonCode {
 
   /** Whether a release can cover it. */
   public boolean isReleasable() {
-    return this != SHARES && this != CHARGE_UNKNOWN;
+    return this != SHARES && this != CHARGE_UNKNOWN && this != ROW_UNREAD;
   }
 }

@@ -7,10 +7,16 @@ public enum NoticeCode {
   // The shop folder.
   /** A file of the shop folder lacks a required column. */
   COLUMN_MISSING(Severity.STOP),
+  /** A column or setting is not known and looks like one that is missing, or stands there twice. */
+  COLUMN_UNKNOWN(Severity.STOP),
+  /** A column or setting is not known. */
+  COLUMN_OTHER(Severity.NOTE),
+  /** The name of a column or setting is written in another way. */
+  COLUMN_NAME(Severity.NOTE),
   /** A row of the shop folder cannot be used. */
   SHOP_ROW_BAD(Severity.MARK),
-  /** A setting in shop.properties is not understood. */
-  SETTING_BAD(Severity.MARK),
+  /** A setting in shop.properties or a layout is not understood. */
+  SETTING_BAD(Severity.STOP),
   /** A file of the shop folder has the same id twice. */
   ID_TWICE(Severity.MARK),
   /** An id fits only without its leading zeros. */

@@ -96,7 +96,8 @@ final class FigureNotices {
     }
   }
 
-  private static Notice held(BodyAccount account) {
+  /** The notice of a body that is held. */
+  static Notice held(BodyAccount account) {
     var reasons = account.decision().reasons();
     var held =
         about(NoticeCode.HELD, account.body())
@@ -106,11 +107,8 @@ final class FigureNotices {
   }
 
   private static Notice shares(Body body) {
-    var reason = Judge.shares(body);
-    return (reason.value("sum") == null
-            ? Notice.of(NoticeCode.SHARES_SUM, "UNKNOWN", Place.NONE)
-            : Notice.of(NoticeCode.SHARES_SUM, Place.NONE))
-        .withAll(reason.saying())
+    return Notice.of(NoticeCode.SHARES_SUM, Place.NONE)
+        .withAll(Judge.shares(body).saying())
         .aboutBody(body.id());
   }
 

@@ -2,6 +2,9 @@ package gambrel.trade.reckoning;
 
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.decision.Decision;
+import gambrel.trade.decision.Reason;
+import gambrel.trade.decision.State;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Money;
 import gambrel.trade.notice.Notice;
@@ -9,9 +12,11 @@ import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The figures, decisions and notices of a shop at one moment.
@@ -38,6 +43,22 @@ public record Night(
     bodies = ByteOrder.sorted(bodies);
     notices = List.copyOf(notices);
     payments = Map.copyOf(payments);
+  }
+
+  /** The same night with bodies held for further reasons; each has its notice. */
+  public Night holding(Map<String, List<Reason>> reasons) {
+    var changed = new TreeMap<>(bodies);
+    var more = new ArrayList<>(notices);
+    reasons.forEach(
+        (body, why) -> {
+          var account = bodies.get(body);
+          var decision = new Decision(State.HELD, why, account.decision().released());
+          var held =
+              new BodyAccount(account.balance(), account.entitlements(), account.bill(), decision);
+          changed.put(body, held);
+          more.add(FigureNotices.held(held));
+        });
+    return new Night(shop, asOf, ledger, batches, changed, more, payments);
   }
 
   /** A customer's payments for a body, dated {@code asOf} or earlier, in file order. */

@@ -9,6 +9,7 @@ import gambrel.trade.balance.BodyReader;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.decision.Judge;
 import gambrel.trade.decision.ScaleTests;
+import gambrel.trade.decision.UnreadRows;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Outcome;
@@ -67,7 +68,8 @@ record Reckoning(
               balances.put(made.getKey().body().id(), made.getKey());
               bills.put(made.getKey().body().id(), made.getValue());
             });
-    var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests);
+    var unread = new UnreadRows(shop, ledger, asOf);
+    var judge = new Judge(shop.settings(), setAsideByBody(ledger), tests, unread);
     return new Reckoning(shop, ledger, tests, judge, batches, balances, bills);
   }
 

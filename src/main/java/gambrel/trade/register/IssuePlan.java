@@ -29,6 +29,15 @@ public record IssuePlan(List<Planned> issue, List<Planned> held, List<Notice> no
     return new IssuePlanner(night, register, digest).plan();
   }
 
+  /**
+   * The night with every body held of which a statement would go out and that a charge or payment
+   * could concern which cannot be read.
+   */
+  public static Night heldForMoney(
+      Night night, Register register, Function<Figures, String> digest) {
+    return new IssuePlanner(night, register, digest).heldForMoney();
+  }
+
   /** The plan of a night that may issue nothing: the drafts alone. */
   public IssuePlan withoutIssues() {
     return new IssuePlan(List.of(), held, List.of());

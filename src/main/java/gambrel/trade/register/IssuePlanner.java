@@ -1,6 +1,8 @@
 package gambrel.trade.register;
 
+import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.State;
+import gambrel.trade.decision.UnreadRows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
@@ -11,6 +13,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Release;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -38,6 +41,23 @@ final class IssuePlanner {
     var issue = withinLimit(planned(State.ISSUED, this::statement));
     notices.addAll(new RegisterReview(night, register).notices());
     return new IssuePlan(issue, held, notices);
+  }
+
+  /** See {@link IssuePlan#heldForMoney}. */
+  Night heldForMoney() {
+    var unread = new UnreadRows(night.shop(), night.ledger(), night.asOf());
+    var reasons = new HashMap<String, List<Reason>>();
+    for (var account : night.bodies().values()) {
+      var ofMoney = unread.ofMoney(account.balance());
+      boolean goesOut =
+          account.decision().state() == State.ISSUED
+              && !ofMoney.isEmpty()
+              && account.customers().stream().anyMatch(c -> statement(account, c).isPresent());
+      if (goesOut) {
+        reasons.put(account.body().id(), ofMoney);
+      }
+    }
+    return night.holding(reasons);
   }
 
   /** What {@code plan} gives for each customer of the bodies in {@code state}, in order of body. */

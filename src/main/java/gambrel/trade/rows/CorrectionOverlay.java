@@ -3,6 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.shop.Correction;
+import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -101,6 +102,19 @@ final class CorrectionOverlay {
     found.removeIf(c -> c.date().isPresent() && !c.date().equals(date));
     found.sort(BY_DECISION.thenComparing(Correction::place));
     return found;
+  }
+
+  /** Whether a correction that cannot be read names a row. */
+  static boolean names(UnreadRow correction, ReadRow row) {
+    String ticket = correction.named("ticket").orElse("");
+    String date = row.time().map(time -> time.toLocalDate().toString()).orElse("");
+    boolean ofTicket =
+        inRun(ticket, row.ticket())
+            || !row.ticket().isEmpty()
+                && Tickets.key("", ticket).equals(Tickets.key("", row.ticket()));
+    boolean ofScale = correction.named("scale").filter(id -> !id.equals(row.scale())).isEmpty();
+    return correction.named("date").filter(on -> !on.equals(date)).isEmpty()
+        && (ofTicket && ofScale || ticket.equals(row.place().toString()));
   }
 
   private static boolean inRun(String run, String ticket) {

@@ -3,6 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Place;
+import gambrel.trade.shop.UnreadRow;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 
@@ -30,6 +31,11 @@ public record ReadRow(
   /** The text of the scale cell. */
   public String scale() {
     return row.get(Field.SCALE);
+  }
+
+  /** Whether a correction that cannot be read names this row. */
+  public boolean isNamedBy(UnreadRow correction) {
+    return CorrectionOverlay.names(correction, this);
   }
 
   String ticket() {

@@ -21,8 +21,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param ageMonths age in months
  * @param fatMillimetres fat depth in millimetres, as the file has it
  * @param customer the owner that {@code bodies.csv} names, or empty
- * @param shares each owner's share, zero if it could not be read; empty if {@code customer} or the
- *     shop owns the whole body
+ * @param shares each owner's share; empty if {@code customer} or the shop owns the whole body
  * @param head number of animals, at least 1
  * @param tags other numbers that are keyed for it at the scale
  * @param mark ear tag or brand by which its owner knows it, or empty
@@ -63,12 +62,12 @@ public record Body(
     return Map.of(customer.isEmpty() ? Customer.SHOP : customer, BigFraction.ONE);
   }
 
-  /** Whether all shares are known and add up to exactly one. */
+  /** Whether the shares add up to exactly one. */
   public boolean sharesAddUp() {
-    return !owners().containsValue(BigFraction.ZERO) && sharesSum().equals(BigFraction.ONE);
+    return sharesSum().equals(BigFraction.ONE);
   }
 
-  /** The sum of the owners' shares; an unknown share counts as zero. */
+  /** The sum of the owners' shares. */
   public BigFraction sharesSum() {
     return owners().values().stream().reduce(BigFraction.ZERO, BigFraction::add);
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Stream;
 
 /**
  * The shop folder without the exports.
@@ -26,6 +27,7 @@ import java.util.SortedMap;
  * @param payments in file order
  * @param corrections in file order
  * @param releases in file order
+ * @param unread the rows that cannot be read, in order
  */
 public record Shop(
     Settings settings,
@@ -42,7 +44,8 @@ public record Shop(
     Map<String, Batch> batches,
     List<Payment> payments,
     List<Correction> corrections,
-    List<Release> releases) {
+    List<Release> releases,
+    List<UnreadRow> unread) {
   /** Copies the collections. */
   public Shop {
     customers = ByteOrder.sorted(customers);
@@ -56,6 +59,14 @@ public record Shop(
     payments = List.copyOf(payments);
     corrections = List.copyOf(corrections);
     releases = List.copyOf(releases);
+    unread = List.copyOf(unread);
+  }
+
+  /** The rows of a file that cannot be read and name {@code id} in {@code column}. */
+  public Stream<UnreadRow> unread(String file, String column, String id) {
+    return unread.stream()
+        .filter(row -> row.place().file().equals(file))
+        .filter(row -> row.named(column).equals(Optional.of(id)));
   }
 
   /** The batch with this id; an unlisted one if {@code batches.csv} does not have it. */

@@ -14,6 +14,7 @@ import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,13 +31,15 @@ import java.util.stream.Stream;
  * @param setAside rows that wait for a person, in file and line order
  * @param notices all notices about rows but those of {@code setAside}
  * @param corrections the corrections that were applied, row by row
+ * @param named what the rows are about that a correction names which cannot be read, by its place
  */
 public record Ledger(
     Weighings weighings,
     List<RowCount> rows,
     List<SetAside> setAside,
     List<Notice> notices,
-    List<AppliedCorrection> corrections) {
+    List<AppliedCorrection> corrections,
+    Map<Place, NamedBodies> named) {
   private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
 
   /** Copies the lists. */
@@ -45,6 +48,7 @@ public record Ledger(
     setAside = List.copyOf(setAside);
     notices = List.copyOf(notices);
     corrections = List.copyOf(corrections);
+    named = Map.copyOf(named);
   }
 
   /**
@@ -81,7 +85,17 @@ public record Ledger(
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))
             .toList(),
         notices,
-        corrected.corrections());
+        corrected.corrections(),
+        named(shop, classifier, corrected.rows()));
+  }
+
+  private static Map<Place, NamedBodies> named(
+      Shop shop, RowClassifier classifier, List<ReadRow> rows) {
+    var named = new HashMap<Place, NamedBodies>();
+    shop.unread().stream()
+        .filter(row -> row.named("ticket").isPresent())
+        .forEach(row -> named.put(row.place(), classifier.named(row, rows)));
+    return named;
   }
 
   private static Stream<ReadRow> read(List<ClassifiedRow> rows, Predicate<ClassifiedRow> which) {

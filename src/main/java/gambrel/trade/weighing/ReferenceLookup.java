@@ -3,6 +3,7 @@ package gambrel.trade.weighing;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
@@ -11,10 +12,10 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,9 +33,9 @@ final class ReferenceLookup {
   private final IdIndex scales;
   private final IdIndex batches;
   private final TagIndex tags;
-  private final Map<String, ScaleCode> exactCodes = new HashMap<>();
-  private final List<ScaleCode> prefixCodes = new ArrayList<>();
-  private final IdIndex codes;
+  private final Map<String, ScaleCode> codes = new HashMap<>();
+  private final List<String> beginnings;
+  private final IdIndex wholeCodes;
   private final Map<String, Notice> notices = new ConcurrentSkipListMap<>();
 
   ReferenceLookup(Shop shop) {
@@ -44,15 +45,16 @@ final class ReferenceLookup {
     scales = new IdIndex(shop.scales().keySet());
     batches = new IdIndex(shop.batches().keySet());
     tags = new TagIndex(shop.bodies().values());
-    for (var code : shop.codes()) {
-      if (code.pattern().endsWith("*")) {
-        prefixCodes.add(code);
-      } else {
-        exactCodes.putIfAbsent(code.pattern(), code);
-      }
-    }
-    prefixCodes.sort(Comparator.comparing((ScaleCode c) -> c.pattern().length()).reversed());
-    codes = new IdIndex(exactCodes.keySet());
+    shop.codes().forEach(code -> codes.putIfAbsent(code.pattern(), code));
+    var patterns = new HashSet<>(codes.keySet());
+    shop.unread().stream().flatMap(row -> row.named("code").stream()).forEach(patterns::add);
+    beginnings =
+        patterns.stream()
+            .filter(pattern -> pattern.endsWith("*"))
+            .sorted(Comparator.comparing(String::length).reversed())
+            .toList();
+    patterns.removeAll(beginnings);
+    wholeCodes = new IdIndex(patterns);
   }
 
   /** A notice for each id that fits only without its leading zeros. */
@@ -83,22 +85,36 @@ final class ReferenceLookup {
     return shop.scales().get(id);
   }
 
-  /** The code as it is written, else the longest beginning that fits. */
+  /**
+   * The code as it is written, else the longest beginning that fits. One whose row cannot be read
+   * is unknown, whatever shorter one would fit.
+   */
   ScaleCode code(String text) throws Refusal {
-    var exact = exactCodes.get(text);
-    if (exact != null) {
-      return exact;
+    String pattern = pattern(text);
+    var unread = shop.unread("codes.csv", "code", pattern).findFirst();
+    if (unread.isPresent()) {
+      throw new Refusal(unread(NoticeCode.CODE_UNKNOWN, unread.get().place()).with("code", text));
     }
-    for (var code : prefixCodes) {
-      if (text.startsWith(code.pattern().substring(0, code.pattern().length() - 1))) {
-        return code;
+    return codes.get(pattern);
+  }
+
+  private String pattern(String text) throws Refusal {
+    var match = wholeCodes.find(text);
+    if (match.isPresent() && match.get().exact()) {
+      return text;
+    }
+    for (var beginning : beginnings) {
+      if (text.startsWith(beginning.substring(0, beginning.length() - 1))) {
+        return beginning;
       }
     }
-    var id =
-        find("code", codes, text)
-            .orElseThrow(
-                () -> new Refusal(unknown(NoticeCode.CODE_UNKNOWN, text).with("code", text)));
-    return exactCodes.get(id);
+    return find("code", wholeCodes, text)
+        .orElseThrow(() -> new Refusal(unknown(NoticeCode.CODE_UNKNOWN, text).with("code", text)));
+  }
+
+  /** A notice of what is unknown because its row in the shop folder cannot be read. */
+  static Notice unread(NoticeCode code, Place row) {
+    return Notice.of(code, "UNREAD").with("table", row.file()).with("at", row.line());
   }
 
   /** The id of a customer or of the shop; empty if the cell is blank. */
@@ -125,9 +141,7 @@ final class ReferenceLookup {
     }
     var candidates = candidates(text, date);
     if (candidates.isEmpty()) {
-      throw tags.outOfTime(text, date)
-          .map(Refusal::new)
-          .orElseGet(() -> new Refusal(NoticeCode.BODY_UNKNOWN, "named", text));
+      throw tags.outOfTime(text, date).map(Refusal::new).orElseGet(() -> unknownBody(text));
     }
     if (candidates.size() > 1) {
       throw new Refusal(
@@ -136,6 +150,15 @@ final class ReferenceLookup {
               .with("bodies", all(candidates)));
     }
     return Optional.of(candidates.get(0));
+  }
+
+  private Refusal unknownBody(String text) {
+    return new Refusal(
+        shop.unread("bodies.csv", "body", text)
+            .findFirst()
+            .map(row -> unread(NoticeCode.BODY_UNKNOWN, row.place()))
+            .orElseGet(() -> Notice.of(NoticeCode.BODY_UNKNOWN))
+            .with("named", text));
   }
 
   private static Value all(List<Body> bodies) {

@@ -2,14 +2,17 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
@@ -81,14 +84,38 @@ final class RowClassifier {
   }
 
   private ClassifiedRow setAside(ReadRow row, Notice reason) {
-    // The row holds the body that the bench book names if no body was keyed.
-    var filled = row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
-    var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
-    var bodies = references.candidates(filled.get(Field.BODY), date).stream().map(Body::id);
     return new ClassifiedRow(
         row,
         RowDisposition.SET_ASIDE,
         Optional.empty(),
-        Optional.of(new SetAside(reason, bodies.toList(), row.effective(asOf))));
+        Optional.of(
+            new SetAside(reason, bodies(row, filled(row).get(Field.BODY)), row.effective(asOf))));
+  }
+
+  /** The row with what the bench book fills, so that the body named there counts as its own. */
+  private ExportRow filled(ReadRow row) {
+    return row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
+  }
+
+  private List<String> bodies(ReadRow row, String named) {
+    var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
+    return references.candidates(named, date).stream().map(Body::id).toList();
+  }
+
+  /** What the rows are about that a correction names which cannot be read. */
+  NamedBodies named(UnreadRow correction, List<ReadRow> rows) {
+    String field = correction.named("field").orElse(Field.BODY.id());
+    String value = field.equals(Field.BODY.id()) ? correction.named("value").orElse("") : "";
+    var bodies = new HashSet<String>();
+    var batches = new HashSet<String>();
+    for (var row : rows) {
+      if (row.isNamedBy(correction)) {
+        var filled = filled(row);
+        bodies.addAll(bodies(row, filled.get(Field.BODY)));
+        bodies.addAll(bodies(row, value));
+        batches.add(references.batch(filled.get(Field.BATCH)));
+      }
+    }
+    return new NamedBodies(bodies, batches);
   }
 }

@@ -14,6 +14,7 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import gambrel.trade.shop.UnreadRow;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -96,12 +97,28 @@ final class WeighingFactory {
             ? has(body.get().species(), code)
             : Stream.of(Species.values()).anyMatch(species -> has(species, code));
     if (!known) {
-      throw new Refusal(itemNotInSpecies(code, body));
+      throw new Refusal(
+          unread(code, body.map(Body::species))
+              .map(row -> ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, row.place()))
+              .map(notice -> notice.with("item", code.item()).with("code", code.pattern()))
+              .orElseGet(() -> itemNotInSpecies(code, body)));
     }
   }
 
+  /** Whether a species has an item; one whose row cannot be read counts as unknown. */
   private boolean has(Species species, ScaleCode code) {
-    return shop.cuts().of(species).find(code.item()).isPresent();
+    return shop.cuts().of(species).find(code.item()).isPresent()
+        && unread(code, Optional.of(species)).isEmpty();
+  }
+
+  private Optional<UnreadRow> unread(ScaleCode code, Optional<Species> species) {
+    return shop.unread("cuts.csv", "item", code.item())
+        .filter(row -> row.named("species").isEmpty() || fits(row, species))
+        .findFirst();
+  }
+
+  private static boolean fits(UnreadRow row, Optional<Species> species) {
+    return species.isEmpty() || row.named("species").equals(species.map(Species::id));
   }
 
   private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body) {

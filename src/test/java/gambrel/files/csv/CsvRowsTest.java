@@ -220,10 +220,14 @@ class CsvRowsTest {
     for (char delimiter : new char[] {',', ';', '\t'}) {
       var text = String.join("" + delimiter, "\uFEFFBody", " Species ", "\"note\"") + "\n";
       var lines = lines(text.getBytes(StandardCharsets.UTF_8));
-      var header = Header.find(lines, TextForm.PLAIN, h -> h.count(known)).orElseThrow();
+      var header = Header.find(lines, TextForm.PLAIN, h -> found(h, known)).orElseThrow();
       assertEquals(delimiter, header.delimiter());
-      assertEquals(known, header.names());
+      assertEquals(List.of("Body", "Species", "note"), header.names());
     }
-    assertEquals(Optional.empty(), Header.find(List.of(), TextForm.PLAIN, h -> h.count(known)));
+    assertEquals(Optional.empty(), Header.find(List.of(), TextForm.PLAIN, h -> found(h, known)));
+  }
+
+  private static int found(Header header, List<String> known) {
+    return new NameComparison(header.names(), known).positions().size();
   }
 }

@@ -56,6 +56,13 @@ class LineReaderTest {
   }
 
   @Test
+  void ofBlankLinesInARowTheFirstHundredsAreKeptAndLaterLinesKeepTheirNumber() {
+    var lines = lines("\n".repeat(1_000_000) + "end");
+    assertEquals(401, lines.size());
+    assertEquals(new TextLine(1_000_001, "end", "", false), lines.get(400));
+  }
+
+  @Test
   void keepTheirNumberAndTheirEnd() {
     assertEquals(
         List.of(

@@ -101,7 +101,7 @@ class SettingsReaderTest {
 
   @Test
   void railIsTakenBySpeciesAndABlankRailTakesNone() {
-    var settings = with("rail=hot, cold\nrail.lamb=hot\nrail.GAME=\n");
+    var settings = with("rail=hot, cold\nrail.lamb=hot\nrail.game=\n");
     assertEquals(Set.of(Step.HOT, Step.COLD), settings.railOf(Species.BEEF));
     assertEquals(Set.of(Step.HOT), settings.railOf(Species.LAMB));
     assertEquals(Set.of(), settings.railOf(Species.GAME));
@@ -119,7 +119,8 @@ class SettingsReaderTest {
   @ParameterizedTest
   @ValueSource(strings = {"currency=XYZW", "unit=stone", "unit=g", "zone=Sydney"})
   void aRequiredSettingThatMeansNothingIsNoShop(String bad) {
-    files.with("shop.properties", ShopFiles.SETTINGS + bad);
+    String key = bad.substring(0, bad.indexOf('=') + 1);
+    files.with("shop.properties", ShopFiles.SETTINGS.replaceAll(key + ".*", bad));
     assertTrue(
         files.whyUnreadable().contains(bad.replaceFirst("=(.*)", " \"$1\"")), files::whyUnreadable);
   }
@@ -139,12 +140,15 @@ class SettingsReaderTest {
         "limit.revisions=5e1",
         "rail=warm",
         "rail.beef=pack",
-        "dates=dd/bb/yyyy"
+        "dates=dd/bb/yyyy",
+        "dates=dd.mm.yyyy",
+        "dates=MM/yyyy"
       })
-  void anyOtherBadSettingIsANoticeAndItsDefaultIsUsed(String bad) {
+  void anyOtherBadSettingStopsAndItsDefaultIsUsed(String bad) {
     var defaults = with("");
     files.with("shop.properties", ShopFiles.SETTINGS + bad);
-    files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 5);
+    var notice = files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 5);
+    assertEquals(Severity.STOP, notice.severity());
     assertEquals(defaults, files.read().shop().settings());
   }
 
@@ -157,10 +161,31 @@ class SettingsReaderTest {
   }
 
   @Test
-  void aMisspeltKeyIsNoted() {
+  void aMisspeltKeyStops() {
     files.with("shop.properties", ShopFiles.SETTINGS + "\nquite_hours=3\n");
-    var notice = files.refuses(NoticeCode.SETTING_BAD, "shop.properties", 6);
-    assertEquals(Severity.NOTE, notice.severity());
+    var notice = files.refuses(NoticeCode.COLUMN_UNKNOWN, "shop.properties", 6);
+    assertEquals(Severity.STOP, notice.severity());
+  }
+
+  @Test
+  void aKeyLikeNoOtherIsNoted() {
+    files.with("shop.properties", ShopFiles.SETTINGS + "motto=meat\n");
+    files.refuses(NoticeCode.COLUMN_OTHER, "shop.properties", 5);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Quiet_Hours=3", "quiet hours=3", "quiet-hours = 3", "QUIETHOURS:3"})
+  void aKeyIsReadWithoutRegardToCaseBlanksAndHyphens(String line) {
+    files.with("shop.properties", ShopFiles.SETTINGS + line);
+    files.refuses(NoticeCode.COLUMN_NAME, "shop.properties", 5);
+    assertEquals(3, files.read().shop().settings().quietHours());
+  }
+
+  @Test
+  void ofTwoKeysOfOneNameTheFirstIsReadAndNothingGoesOut() {
+    files.with("shop.properties", ShopFiles.SETTINGS + "quiet_hours=3\nquiet_hours=9\n");
+    assertEquals(Severity.STOP, files.onlyNotice().severity());
+    assertEquals(3, files.read().shop().settings().quietHours());
   }
 
   @Test

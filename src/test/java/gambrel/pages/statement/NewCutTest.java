@@ -70,7 +70,8 @@ class NewCutTest {
         shop.batches(),
         shop.payments(),
         shop.corrections(),
-        shop.releases());
+        shop.releases(),
+        shop.unread());
   }
 
   @Test

@@ -205,7 +205,7 @@ class NoticeWordsTest {
     assertFalse(
         NoticeWords.ENGLISH
             .advice(Notice.of(code, Place.NONE))
-            .equals(NoticeWords.ENGLISH.advice(Notice.of(code, "UNKNOWN", Place.NONE))));
+            .equals(NoticeWords.ENGLISH.advice(Notice.of(code, "IGNORE_SLOW", Place.NONE))));
     assertEquals(
         NoticeWords.ENGLISH.advice(Notice.of(code, Place.NONE)),
         NoticeWords.ENGLISH.advice(Notice.of(code, "NOT_UTF8", Place.NONE)));

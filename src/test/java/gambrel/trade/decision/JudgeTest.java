@@ -124,13 +124,6 @@ class JudgeTest extends DecisionScene {
   }
 
   @Test
-  void sharesOfWhichOneIsUnreadableHaveNoSum() {
-    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2", "B1,bob,x").simpleBody();
-    assertNull(reason(ReasonCode.SHARES).value("sum"));
-    assertEquals("REASON.SHARES.UNKNOWN", reason(ReasonCode.SHARES).saying().key());
-  }
-
-  @Test
   void reasonsStandInTheOrderOfTheirCodes() {
     scene.file("shares.csv", "body,customer,share", "B1,ann,1/2");
     scene.weigh(

@@ -94,7 +94,7 @@ class ReleasedReasonsTest extends DecisionScene {
   @Test
   void allOtherReasonsCanBeReleased() {
     assertEquals(
-        List.of(ReasonCode.SHARES, ReasonCode.CHARGE_UNKNOWN),
+        List.of(ReasonCode.ROW_UNREAD, ReasonCode.SHARES, ReasonCode.CHARGE_UNKNOWN),
         List.of(ReasonCode.values()).stream().filter(code -> !code.isReleasable()).toList());
     assertEquals("charge-unknown", ReasonCode.CHARGE_UNKNOWN.id());
   }

@@ -65,12 +65,6 @@ class FigureNoticesTest extends FiguresTest {
   }
 
   @Test
-  void unreadableSharesHaveNoSum() {
-    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2", "B1,bob,x");
-    assertEquals("SHARES_SUM.UNKNOWN", only(NoticeCode.SHARES_SUM).saying().key());
-  }
-
-  @Test
   void aBodyHungLongNamesDaysAndLimit() {
     scene.set("limit.days_hung=2").simpleBody();
     var notice = only(NoticeCode.HUNG_LONG);

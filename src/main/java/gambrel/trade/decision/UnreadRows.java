@@ -1,0 +1,78 @@
+package gambrel.trade.decision;
+
+import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.notice.Phrase;
+import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.UnreadRow;
+import gambrel.trade.weighing.Ledger;
+import gambrel.trade.weighing.NamedBodies;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/** The rows of the shop folder that cannot be read, and the bodies that they could concern. */
+public final class UnreadRows {
+  private final List<UnreadRow> rows;
+  private final Ledger ledger;
+
+  /** The rows of a shop that are not dated later than {@code asOf}. */
+  public UnreadRows(Shop shop, Ledger ledger, OffsetDateTime asOf) {
+    this.ledger = ledger;
+    this.rows =
+        shop.unread().stream()
+            .filter(row -> UnreadRow.holds(row.place().file()))
+            .filter(row -> row.from().filter(from -> from.isAfter(asOf)).isEmpty())
+            .toList();
+  }
+
+  /** The reasons for which a body waits whether or not a statement of it would go out. */
+  List<Reason> ofFigures(BodyBalance balance) {
+    return reasons(balance, false);
+  }
+
+  /** The reasons among charges and payments, for a body of which a statement would go out. */
+  public List<Reason> ofMoney(BodyBalance balance) {
+    return reasons(balance, true);
+  }
+
+  private List<Reason> reasons(BodyBalance balance, boolean ofMoney) {
+    return rows.stream()
+        .filter(row -> row.ofMoney() == ofMoney && concerns(row, balance))
+        .map(UnreadRows::reason)
+        .toList();
+  }
+
+  private static Reason reason(UnreadRow row) {
+    String variant = row.column().isEmpty() ? ".ROW" : row.cell().isEmpty() ? ".BLANK" : "";
+    return new Reason(
+            ReasonCode.ROW_UNREAD, row.place().toString(), Phrase.of("REASON.ROW_UNREAD" + variant))
+        .with("file", row.place().file())
+        .with("line", row.place().line())
+        .with("column", row.column())
+        .with("cell", row.cell());
+  }
+
+  /** Whether all that a row names legibly fits a body. */
+  private boolean concerns(UnreadRow row, BodyBalance balance) {
+    return row.named("body").filter(id -> !id.equals(balance.body().id())).isEmpty()
+        && row.named("species").filter(id -> !id.equals(balance.body().species().id())).isEmpty()
+        && row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+        && row.named("item").filter(item -> !isWeighed(item, balance)).isEmpty()
+        && (row.named("ticket").isEmpty() || isNamed(ledger.named().get(row.place()), balance));
+  }
+
+  private static boolean isOf(String customer, BodyBalance balance) {
+    return balance.body().owners().containsKey(customer)
+        || balance.body().customer().equals(customer)
+        || balance.weighings().all().stream().anyMatch(w -> w.customer().equals(customer));
+  }
+
+  private static boolean isWeighed(String item, BodyBalance balance) {
+    var tree = balance.weighings().tree();
+    return balance.weighings().all().stream().anyMatch(w -> tree.isUnder(w.item(), item));
+  }
+
+  private static boolean isNamed(NamedBodies named, BodyBalance balance) {
+    return named.bodies().contains(balance.body().id())
+        || balance.batches().stream().anyMatch(b -> named.batches().contains(b.batch().id()));
+  }
+}
