@@ -13,19 +13,31 @@ import java.util.regex.Pattern;
 /**
  * A small shop cut out of the demo shop, with all of its tables: nine bodies, each scale's exports
  * in one file. What the nine do not show is added: a body weighed under a tag, a pack put up for a
- * customer by name, a ticket printed twice and voided by its line, a bin that was never weighed and a
- * release for it.
+ * customer by name, a tub of an item of the shop's own, a ticket printed twice and voided by its
+ * line, a bin that was never weighed and a release for it.
  */
 final class DemoCut {
   private static final Set<String> BODIES =
-      Set.of(
-          "B0703", "L0403", "L0405", "L0406", "L0407", "L0408", "G0101", "P0202", "D0051");
-  private static final Set<String> BATCHES = Set.of("M703", "H202", "K202");
+      Set.of("B0703", "L0403", "L0405", "L0406", "L0407", "L0408", "G0101", "P0212", "D0051");
+  private static final Set<String> BATCHES = Set.of("M703", "H212", "K212");
   private static final Set<String> CUSTOMERS =
       Set.of(
-          "dunmore", "tibbett", "corrigan", "rennie", "tolley", "wojcik", "osei", "sutter");
+          "dunmore",
+          "fenwick",
+          "tibbett",
+          "corrigan",
+          "rennie",
+          "tolley",
+          "wojcik",
+          "osei",
+          "sutter");
   private static final Set<String> TEST_DAYS = Set.of("2026-07-08", "2026-08-20", "2026-09-03");
-  private static final Set<String> BENCH_DAYS = Set.of("2026-07-08", "2026-08-14", "2026-08-28");
+  private static final String BENCH_DAY = "2026-08-28";
+  private static final Set<String> BENCH_DAYS = Set.of("2026-07-08", "2026-08-14", BENCH_DAY);
+
+  /** Tickets keyed on another body and corrected. */
+  private static final Set<String> FIRST_PACKS = Set.of("5019", "5020", "5021", "5022");
+
   private static final Pattern EXPORT = Pattern.compile("exports/([a-z0-9]+)/.*");
 
   private static final String TAG = "5127";
@@ -82,14 +94,19 @@ final class DemoCut {
     return BODIES.contains(cell(table, row, "body"))
         || BATCHES.contains(cell(table, row, "batch"))
         || (code.equals("991") || code.equals("992"))
-            && TEST_DAYS.contains(cell(table, row, "time").substring(0, 10));
+            && TEST_DAYS.contains(cell(table, row, "time").substring(0, 10))
+        || FIRST_PACKS.contains(cell(table, row, "ticket"))
+            && cell(table, row, "time").startsWith("2026-07-08")
+        || row.get(0).startsWith("bench")
+            && cell(table, row, "body").isEmpty()
+            && cell(table, row, "batch").isEmpty()
+            && cell(table, row, "time").startsWith(BENCH_DAY);
   }
 
   private TypedTable cut(TypedTable table) {
     return switch (table.file()) {
       case "customers.csv" -> where(table, r -> CUSTOMERS.contains(r.get(0)));
-      case "bodies.csv", "shares.csv" ->
-          where(table, r -> BODIES.contains(r.get(0)));
+      case "bodies.csv", "shares.csv" -> where(table, r -> BODIES.contains(r.get(0)));
       case "payments.csv" -> where(table, r -> BODIES.contains(cell(table, r, "body")));
       case "batches.csv" -> where(table, r -> BATCHES.contains(r.get(0)));
       case "corrections.csv" -> where(table, r -> Set.of("5019-5022", "6822").contains(r.get(1)));
@@ -106,8 +123,12 @@ final class DemoCut {
     replace("exports/rail/all.csv", row -> row.contains("L0406"), "L0406", TAG);
     var bench = tables.get("exports/bench1/all.csv");
     int pack = first(bench, row -> row.contains("L0406"));
-    tables.put(
-        bench.file(), bench.withCell(pack, bench.header().indexOf("customer"), "tolley"));
+    tables.put(bench.file(), bench.withCell(pack, bench.header().indexOf("customer"), "tolley"));
+    tables.computeIfPresent(
+        "exports/bench2/all.csv",
+        (file, table) ->
+            table.withCell(
+                first(table, row -> row.contains("M703")), table.header().indexOf("code"), "852"));
     voidADoublePress();
     releaseWithoutABin();
     var codes = new ArrayList<String>();

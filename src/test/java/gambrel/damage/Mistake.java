@@ -51,8 +51,7 @@ record Mistake(Mistyping kind, TypedTable before, TypedTable after, int row, int
     return changed;
   }
 
-  private static Map<String, String> cells(
-      TypedTable table, int row, Map<String, Integer> places) {
+  private static Map<String, String> cells(TypedTable table, int row, Map<String, Integer> places) {
     var cells = new LinkedHashMap<String, String>();
     places.forEach(
         (column, place) -> {
@@ -67,7 +66,8 @@ record Mistake(Mistyping kind, TypedTable before, TypedTable after, int row, int
   TypedTable only(List<ChangedRow> typed) {
     var table = before;
     for (var change : typed) {
-      var row = before.header().stream().map(name -> change.after().getOrDefault(name, "")).toList();
+      var row =
+          before.header().stream().map(name -> change.after().getOrDefault(name, "")).toList();
       table = table.withRow(change.row(), row);
     }
     return table;

@@ -116,7 +116,8 @@ final class MistakeJudge {
   }
 
   private static String excerpt(String text, int at) {
-    return text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40)).replace('\n', ' ');
+    return text.substring(Math.max(0, at - 40), Math.min(text.length(), at + 40))
+        .replace('\n', ' ');
   }
 
   private Judgement stopped(String file, String why, IssuedPages night) {
@@ -141,7 +142,9 @@ final class MistakeJudge {
         .forEach(
             (key, row) -> {
               var value = mistake.after().cell(row, 1).strip();
-              if (value.isEmpty() ? columns.filled().contains(key) : !columns.kinds().get(key).holds(value)) {
+              if (value.isEmpty()
+                  ? columns.filled().contains(key)
+                  : !columns.kinds().get(key).holds(value)) {
                 stops.put(key + " is " + value, "");
               }
             });
@@ -151,7 +154,9 @@ final class MistakeJudge {
     if (night.exit() > 1) {
       return fault("refused ", night, whole);
     }
-    return night.issued().equals(whole.issued()) ? group(Group.SAME) : lost(reading, mistake, night);
+    return night.issued().equals(whole.issued())
+        ? group(Group.SAME)
+        : lost(reading, mistake, night);
   }
 
   private Judgement lost(ShopColumns.Reading reading, Mistake mistake, IssuedPages night) {
@@ -167,8 +172,7 @@ final class MistakeJudge {
   private boolean told(IssuedPages night, String file, int line) {
     return night.notices().stream()
         .filter(n -> line >= 0 || !usual.contains(n))
-        .anyMatch(
-            n -> n.place().file().equals(file) && (line < 0 || n.place().line() == line));
+        .anyMatch(n -> n.place().file().equals(file) && (line < 0 || n.place().line() == line));
   }
 
   private Judgement table(Mistake mistake, IssuedPages night) {
@@ -252,7 +256,8 @@ final class MistakeJudge {
     var file = mistake.before().file();
     for (var change : changes) {
       boolean elsewhere =
-          file.equals("corrections.csv") && night.notices().stream().anyMatch(n -> !usual.contains(n));
+          file.equals("corrections.csv")
+              && night.notices().stream().anyMatch(n -> !usual.contains(n));
       if (!readable.contains(change) && !told(night, file, change.line()) && !elsewhere) {
         return fault("no word of line " + change.line() + ' ', night, whole);
       }
@@ -263,8 +268,10 @@ final class MistakeJudge {
     var kept = changes.stream().filter(readable::contains).toList();
     var expected = kept.isEmpty() ? whole : nights.apply(mistake.only(kept));
     boolean released =
-        file.startsWith("exports/")
-            && night.different(expected).stream().map(MistakeJudge::body).allMatch(releases::contains);
+        !HOLDING.contains(file)
+            && night.different(expected).stream()
+                .map(MistakeJudge::body)
+                .allMatch(releases::contains);
     if (!waits(night, expected) || !night.different(expected).isEmpty() && !released) {
       return fault("", night, expected);
     }

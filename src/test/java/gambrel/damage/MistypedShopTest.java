@@ -21,11 +21,13 @@ import org.junit.jupiter.api.io.TempDir;
  * What people mistype in the shop's tables: no statement goes out that differs from the one it
  * should be, unless what was typed may have been meant. Each slip is one change to one file of a
  * small shop. Every cell and every name of a column comes once before any comes twice. {@code
- * -Ddamages=3000} tries more; {@code -Ddamages.file=charges.csv} those of one file.
+ * -Ddamages=3000} tries more; {@code -Ddamages.file=charges.csv} those of one file; {@code
+ * -Ddamages.tell=true} prints what became of each.
  */
 class MistypedShopTest {
   private static final int MISTAKES = Integer.getInteger("damages", 120);
   private static final String ONLY = System.getProperty("damages.file", "");
+  private static final boolean TELL = Boolean.getBoolean("damages.tell");
   private static final long SEED = Long.getLong("damages.seed", 1);
   private static final OffsetDateTime AS_OF = OffsetDateTime.parse("2026-10-01T02:00:00+10:00");
 
@@ -54,6 +56,9 @@ class MistypedShopTest {
       var judgement = judge.judge(mistake);
       count(counts, mistake.before().file(), judgement.group());
       count(counts, mistake.kind().toString(), judgement.group());
+      if (TELL) {
+        System.out.println(judgement.group() + " " + mistake + "\n    " + judgement.why());
+      }
       if (judgement.group() == Group.FAULT) {
         faults.add(mistake + "\n    " + judgement.why());
       }

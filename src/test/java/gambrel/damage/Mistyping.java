@@ -89,8 +89,7 @@ enum Mistyping {
     return any ? Optional.of(new Mistake(this, table, after, row, column)) : Optional.empty();
   }
 
-  private String cell(
-      String cell, TypedTable table, int row, int column, SplittableRandom random) {
+  private String cell(String cell, TypedTable table, int row, int column, SplittableRandom random) {
     var date = DATE.matcher(cell);
     boolean number = NUMBER.matcher(cell).matches();
     return switch (this) {
@@ -114,8 +113,7 @@ enum Mistyping {
                       ? date.group(3) + "/" + date.group(2) + "/" + date.group(1)
                       : date.group(1) + "-" + date.group(3) + "-" + date.group(2))
                   + date.group(4);
-      case THIRTY_FIRST_OF_JUNE ->
-          date.matches() ? date.group(1) + "-06-31" + date.group(4) : cell;
+      case THIRTY_FIRST_OF_JUNE -> date.matches() ? date.group(1) + "-06-31" + date.group(4) : cell;
       case LETTER_CHANGED ->
           replaced(
               cell,
@@ -129,7 +127,9 @@ enum Mistyping {
       case BLANK_WITHIN ->
           cell.length() < 2
               ? cell
-              : new StringBuilder(cell).insert(1 + random.nextInt(cell.length() - 1), ' ').toString();
+              : new StringBuilder(cell)
+                  .insert(1 + random.nextInt(cell.length() - 1), ' ')
+                  .toString();
       case FILLED -> cell.isEmpty() ? neighbour(table, row, column) : cell;
       case TURNED_BY_SPREADSHEET -> cell.contains("/") ? "01-Feb" : "1.23E+14";
       case LETTER_IN_WINDOWS_1252 ->
@@ -139,7 +139,10 @@ enum Mistyping {
   }
 
   private static List<Integer> places(String cell, java.util.function.IntPredicate fits) {
-    return IntStream.range(0, cell.length()).filter(i -> fits.test(cell.charAt(i))).boxed().toList();
+    return IntStream.range(0, cell.length())
+        .filter(i -> fits.test(cell.charAt(i)))
+        .boxed()
+        .toList();
   }
 
   private static char lookalike(char digit) {
@@ -207,7 +210,8 @@ enum Mistyping {
     switch (this) {
       case ROW_DOUBLED -> rows.add(row, rows.get(row));
       case ROW_MISSING -> rows.remove(row);
-      case ROW_CUT_SHORT -> rows.set(row, cells.subList(0, Math.max(1, Math.min(column, cells.size()))));
+      case ROW_CUT_SHORT ->
+          rows.set(row, cells.subList(0, Math.max(1, Math.min(column, cells.size()))));
       case EXTRA_CELL, EXTRA_BLANK_CELL -> {
         cells.add(this == EXTRA_CELL ? "x" : "");
         rows.set(row, cells);
@@ -228,7 +232,9 @@ enum Mistyping {
       return table.settings() ? table : table.withDelimiter(';');
     }
     return table.withRows(
-        table.rows().stream().map(row -> row.stream().map(Mistyping::undecodable).toList()).toList());
+        table.rows().stream()
+            .map(row -> row.stream().map(Mistyping::undecodable).toList())
+            .toList());
   }
 
   private static String undecodable(String cell) {

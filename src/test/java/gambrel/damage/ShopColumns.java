@@ -53,8 +53,7 @@ record ShopColumns(Map<String, CellKind> kinds, List<String> needed, List<String
           file(
               "batches.csv",
               "*batch KEY,product TEXT,made DATE,gain YES_NO,due DATE,added TEXT,note TEXT"),
-          file(
-              "payments.csv", "*customer CUSTOMER,body BODY,*date DATE,*amount AMOUNT,note TEXT"),
+          file("payments.csv", "*customer CUSTOMER,body BODY,*date DATE,*amount AMOUNT,note TEXT"),
           file(
               "corrections.csv",
               "*scale SCALE,*ticket TICKETS,date DATE,*field FIELD,value CORRECTED,*by TEXT,*on"
@@ -164,8 +163,7 @@ record ShopColumns(Map<String, CellKind> kinds, List<String> needed, List<String
           continue;
         }
         int cost = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-        d[i][j] =
-            Math.min(d[i - 1][j - 1] + cost, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
+        d[i][j] = Math.min(d[i - 1][j - 1] + cost, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
         if (i > 1
             && j > 1
             && a.charAt(i - 1) == b.charAt(j - 2)

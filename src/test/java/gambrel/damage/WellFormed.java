@@ -31,8 +31,7 @@ final class WellFormed {
     }
     items.addAll(column(shop.get("cuts.csv"), "item"));
     var codes = shop.get("codes.csv");
-    steps =
-        codes.rows().stream().collect(Collectors.toMap(row -> row.get(0), row -> row.get(2)));
+    steps = codes.rows().stream().collect(Collectors.toMap(row -> row.get(0), row -> row.get(2)));
   }
 
   private static TypedTable builtIn(String species) {
@@ -51,7 +50,8 @@ final class WellFormed {
 
   private boolean known(CellKind kind, String id) {
     return switch (kind) {
-      case CUSTOMER -> id.equals("shop") || column(shop.get("customers.csv"), "customer").contains(id);
+      case CUSTOMER ->
+          id.equals("shop") || column(shop.get("customers.csv"), "customer").contains(id);
       case BODY ->
           column(shop.get("bodies.csv"), "body").contains(id)
               || column(shop.get("bodies.csv"), "tags").contains(id);
@@ -107,7 +107,9 @@ final class WellFormed {
         && (step.equals("test") || !zero(cells))
         && List.of("scale", "customer", "code").stream()
             .allMatch(
-                c -> !cells.containsKey(c) || known(ShopColumns.of("exports").kinds().get(c), cells.get(c)));
+                c ->
+                    !cells.containsKey(c)
+                        || known(ShopColumns.of("exports").kinds().get(c), cells.get(c)));
   }
 
   private static boolean zero(Map<String, String> cells) {
