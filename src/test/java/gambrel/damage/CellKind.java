@@ -77,7 +77,7 @@ enum CellKind {
   private static final Pattern SCIENTIFIC = Pattern.compile("[0-9.]+E\\+[0-9]+");
   private static final Pattern FRACTION = Pattern.compile("(\\d+) ?(?:/| of ) ?(\\d+)");
   private static final Pattern PERCENT = Pattern.compile("(\\d+(?:\\.\\d+)?) ?%");
-  private static final Pattern TAG = Pattern.compile("[A-Za-z]{2,3}([-_][A-Za-z0-9]{2,8})*");
+  private static final Pattern TAG = Pattern.compile("[A-Za-z]{2,8}([-_][A-Za-z0-9]{2,8})*");
   private static final Pattern TICKET_RUN = Pattern.compile("(\\d+)-(\\d+)");
   private static final Set<String> YES = Set.of("yes", "no", "true", "false", "1", "0", "x");
 

@@ -1,6 +1,7 @@
 package gambrel.damage;
 
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Severity;
 import java.util.HashSet;
 import java.util.List;
@@ -47,6 +48,10 @@ final class MistakeJudge {
 
   private static final Set<String> KEYED =
       Set.of("customers.csv", "bodies.csv", "codes.csv", "cuts.csv", "scales.csv", "charges.csv");
+
+  /** Files whose first column is an id that others name. */
+  private static final Set<String> DEFINING =
+      Set.of("customers.csv", "bodies.csv", "codes.csv", "scales.csv");
 
   private final Function<TypedTable, IssuedPages> nights;
   private final IssuedPages whole;
@@ -175,6 +180,15 @@ final class MistakeJudge {
         .anyMatch(n -> n.place().file().equals(file) && (line < 0 || n.place().line() == line));
   }
 
+  /** Whether a notice tells of a row; an unknown body makes one for all of its rows. */
+  private boolean told(IssuedPages night, String file, Mistake.ChangedRow row) {
+    var body = row.after().getOrDefault("body", "");
+    return told(night, file, row.line())
+        || file.startsWith("exports/")
+            && night.notices().stream()
+                .anyMatch(n -> n.code() == NoticeCode.BODY_UNKNOWN && n.body().equals(body));
+  }
+
   private Judgement table(Mistake mistake, IssuedPages night) {
     var file = mistake.before().file();
     var reading = ShopColumns.of(file).read(mistake.after().header());
@@ -209,12 +223,18 @@ final class MistakeJudge {
     if (night.different(whole).isEmpty() && waits(night, whole)) {
       return group(told(night, file, -1) ? Group.TOLD : Group.WELL_FORMED);
     }
+    // Two equal payments may be meant. A correction names a line of the export of bench1.
     boolean mayBeMeant = file.equals("payments.csv") || file.startsWith("exports/bench1/");
     return mayBeMeant ? group(Group.WELL_FORMED) : fault("doubled ", night, whole);
   }
 
   private static String body(String key) {
     return key.substring(key.indexOf('/') + 1);
+  }
+
+  private static boolean keyChanged(Mistake.ChangedRow change) {
+    var key = change.before().keySet().iterator().next();
+    return !change.before().get(key).equals(change.after().get(key));
   }
 
   private static boolean waits(IssuedPages night, IssuedPages expected) {
@@ -230,7 +250,7 @@ final class MistakeJudge {
       IssuedPages night) {
     var file = mistake.before().file();
     for (var change : changes) {
-      if (wellFormed.namesUnknown(file, change) && !told(night, file, change.line())) {
+      if (wellFormed.namesUnknown(file, change) && !told(night, file, change)) {
         return fault("no word of an unknown id ", night, whole);
       }
     }
@@ -240,9 +260,14 @@ final class MistakeJudge {
     if (changes.isEmpty()) {
       return fault("nothing was changed ", night, whole);
     }
+    if (DEFINING.contains(file)
+        && changes.stream().anyMatch(MistakeJudge::keyChanged)
+        && usual.containsAll(night.notices())) {
+      return fault("no word of an id that is gone ", night, whole);
+    }
     if (night.different(whole).isEmpty()
         && waits(night, whole)
-        && changes.stream().allMatch(change -> told(night, file, change.line()))) {
+        && changes.stream().allMatch(change -> told(night, file, change))) {
       return group(Group.TOLD);
     }
     return lost(reading, mistake, night);
@@ -258,7 +283,7 @@ final class MistakeJudge {
       boolean elsewhere =
           file.equals("corrections.csv")
               && night.notices().stream().anyMatch(n -> !usual.contains(n));
-      if (!readable.contains(change) && !told(night, file, change.line()) && !elsewhere) {
+      if (!readable.contains(change) && !told(night, file, change) && !elsewhere) {
         return fault("no word of line " + change.line() + ' ', night, whole);
       }
     }
