@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * -Ddamages.tell=true} prints what became of each.
  */
 class MistypedShopTest {
-  private static final int MISTAKES = Integer.getInteger("damages", 120);
+  private static final int MISTAKES = Integer.getInteger("damages", 60);
   private static final String ONLY = System.getProperty("damages.file", "");
   private static final boolean TELL = Boolean.getBoolean("damages.tell");
   private static final long SEED = Long.getLong("damages.seed", 1);
