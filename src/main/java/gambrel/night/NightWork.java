@@ -82,6 +82,7 @@ final class NightWork {
     tables.add(NightTables.notices(report.notices()));
     tables.add(RegisterTable.of(register, settings));
     write(tables);
+    store.seal(register);
     return report;
   }
 

@@ -13,6 +13,7 @@ import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import java.io.IOException;
+import java.io.StreamCorruptedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -88,7 +89,7 @@ public final class NightlyRun {
       return new NightOutcome.Done(attempt.make());
     } catch (OutputBusyException e) {
       return new NightOutcome.Busy();
-    } catch (RefusedException e) {
+    } catch (StreamCorruptedException | RefusedException e) {
       return new NightOutcome.Refused(e.getMessage());
     } catch (IOException e) {
       return NightOutcome.Failed.of(e);

@@ -1,11 +1,13 @@
 package gambrel.files.publish;
 
+import gambrel.trade.register.Digest;
 import java.io.IOException;
+import java.io.StreamCorruptedException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -24,6 +26,9 @@ record Journal(List<Step> steps) {
 
   private static final String MOVE = "move ";
   private static final String REMOVE = "remove ";
+
+  /** Begins the last line, the SHA-256 of all lines before it. */
+  private static final String END = "end ";
 
   /** One file that is put in place or removed. */
   sealed interface Step {
@@ -46,28 +51,33 @@ record Journal(List<Step> steps) {
     steps = List.copyOf(steps);
   }
 
-  /** The journal of an output folder; without steps if there is none. */
+  /**
+   * The journal of an output folder; without steps if there is none.
+   *
+   * @throws StreamCorruptedException if it is not as it was written
+   */
   static Journal read(Path root) throws IOException {
-    var steps = new ArrayList<Step>();
-    try {
-      for (String line : Files.readAllLines(root.resolve(FILE), StandardCharsets.UTF_8)) {
-        steps.add(step(line));
-      }
-    } catch (NoSuchFileException e) {
+    if (!Files.exists(root.resolve(FILE))) {
       return new Journal(List.of());
     }
-    return new Journal(steps);
-  }
-
-  private static Step step(String line) throws IOException {
-    if (line.startsWith(REMOVE)) {
-      return new Remove(line.substring(REMOVE.length()));
+    byte[] bytes = Files.readAllBytes(root.resolve(FILE));
+    var steps = new ArrayList<Step>();
+    for (String line : new String(bytes, StandardCharsets.UTF_8).split("\n")) {
+      String[] parts = line.split(" ", 3);
+      if (line.startsWith(MOVE) && parts.length == 3) {
+        steps.add(new Move(parts[1], parts[2]));
+      } else if (line.startsWith(REMOVE)) {
+        steps.add(new Remove(line.substring(REMOVE.length())));
+      }
     }
-    String[] parts = line.split(" ", 3);
-    if (!line.startsWith(MOVE) || parts.length < 3) {
-      throw new IOException(FILE + " was not written by this program: " + line);
+    var journal = new Journal(steps);
+    if (!Arrays.equals(bytes, journal.bytes())) {
+      throw new StreamCorruptedException(
+          "a run died while it published, and its journal "
+              + FILE
+              + " is damaged: restore the reports folder from the backup");
     }
-    return new Move(parts[1], parts[2]);
+    return journal;
   }
 
   /** The journal's content as a file. */
@@ -77,6 +87,7 @@ record Journal(List<Step> steps) {
       text.append(step instanceof Move move ? MOVE + move.staged() + ' ' : REMOVE);
       text.append(step.path()).append('\n');
     }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    text.append(END).append(Digest.of(text.toString().getBytes(StandardCharsets.UTF_8)));
+    return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -101,6 +101,8 @@ public enum NoticeCode {
   COLD_ABOVE_HOT(Severity.MARK),
   /** A body was weighed before the day of its kill. */
   WEIGHED_BEFORE_KILL(Severity.MARK),
+  /** Cuts with backbone in them were packed of cattle whose backbone may not go home. */
+  VERTEBRA_PACKED(Severity.MARK),
   /** One change would make a body balance. */
   LIKELY_CAUSE(Severity.NOTE),
 
