@@ -84,7 +84,7 @@ final class KeepingPart extends StatementPart {
             .map(Entitlement.Line::item)
             .filter(item -> tree.facts(item).hasVertebra())
             .map(this::itemName)
-            .collect(Collectors.joining(", "));
+            .collect(Collectors.joining("; "));
     return cuts.isEmpty() || !body.mayHoldRiskMaterial()
         ? Optional.empty()
         : Optional.of(say("boxes.vertebra", cuts) + ' ' + cattle());

@@ -64,7 +64,7 @@ final class SampleAmerican {
             .part(LOST, w.say("flow.unweighed"), "192.20", "37.4%")
             .view(w.say("flow.base"));
     String rule = w.say("caution.cattle.age", "41") + " " + w.say("caution.cattle.us");
-    String packed = "Rib steaks, Porterhouse steaks, T-bone steaks";
+    String packed = "Rib steaks; Porterhouse steaks; T-bone steaks";
     cuts.rule(w.say("boxes.vertebra", packed) + " " + rule);
     sample.boxes = cuts.view("lb", null);
     sample.keeping("40 °F", "0 °F", "steaks", "roasts", "mince");
