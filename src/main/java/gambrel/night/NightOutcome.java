@@ -40,7 +40,7 @@ public sealed interface NightOutcome {
     static final Stopped BUSY = new Stopped(3, "another run holds this output folder.");
 
     /** The command line is wrong, or the shop folder cannot be read; nothing was published. */
-    public static Stopped refused(RefusedException e) {
+    public static Stopped refused(Exception e) {
       return new Stopped(2, e.getMessage() + ".");
     }
 

@@ -25,6 +25,7 @@ import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import java.io.IOException;
+import java.io.StreamCorruptedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -95,7 +96,7 @@ public final class NightlyRun {
       return new NightOutcome.Done(attempt.make());
     } catch (OutputBusyException e) {
       return NightOutcome.Stopped.BUSY;
-    } catch (RefusedException e) {
+    } catch (StreamCorruptedException | RefusedException e) {
       return NightOutcome.Stopped.refused(e);
     } catch (IOException e) {
       return NightOutcome.Stopped.failed(e, root);
@@ -182,6 +183,7 @@ public final class NightlyRun {
     tables.add(NightTables.notices(report.notices()));
     tables.add(RegisterTable.of(register, settings));
     write(tables, changes);
+    store.seal(register);
     return report;
   }
 

@@ -4,7 +4,6 @@ import gambrel.files.publish.Changes;
 import gambrel.pages.render.PageMemory;
 import gambrel.trade.register.Digest;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.HashMap;
@@ -24,7 +23,8 @@ final class PageCache implements PageMemory {
   /** The list, in the output folder. */
   static final String FILE = ".pages";
 
-  private static final Pattern LINE = Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) (.+)");
+  private static final Pattern LINE =
+      Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) ([A-Za-z0-9_%~./-]+)");
 
   private final Changes changes;
   private final Map<String, Entry> byRecipe = new HashMap<>();
@@ -73,7 +73,8 @@ final class PageCache implements PageMemory {
           ? Optional.empty()
           : changes.read(entry.path()).filter(b -> Digest.of(b).equals(entry.digest()));
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      // The list may be damaged and name a folder: the page is made again.
+      return Optional.empty();
     }
   }
 

@@ -19,7 +19,9 @@ import gambrel.trade.register.StatementFiles;
 import gambrel.trade.shop.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +31,14 @@ final class RegisterStore {
   /** Name of the attachment that carries a statement's figures. */
   static final String FIGURES = "figures.csv";
 
+  private static final String RESTORE = ": restore the reports folder from the backup";
+
+  /** The SHA-256 of the register as the last night wrote it. */
+  private static final String SEAL = ".register";
+
   private static final String PATH = "data/" + RegisterTable.NAME;
   private static final int FILE = 10;
+  private static final int SHA256 = 11;
 
   private final Changes output;
   private final Settings settings;
@@ -43,7 +51,8 @@ final class RegisterStore {
   /**
    * The register; an empty one if the output folder has none.
    *
-   * @throws RefusedException if it is of another unit or currency, or broken
+   * @throws RefusedException if it is of another unit or currency, broken, or not as the last night
+   *     wrote it
    */
   Register load() throws IOException, RefusedException {
     var bytes = output.read(PATH);
@@ -53,15 +62,35 @@ final class RegisterStore {
     try {
       var records = Csv.records(bytes.get());
       if (records.isEmpty() || !RegisterTable.fits(records.get(0), settings)) {
-        throw refused("was not written by a shop that weighs in " + settings.unit().id());
+        String shop = "a shop that weighs in " + settings.unit().id();
+        throw refused("was not written by " + shop + ", or its first line is damaged");
       }
       var rows = records.subList(1, records.size());
       checkFiles(rows);
       checkCurrency(rows);
-      return RegisterTable.read(rows, settings);
+      var register = RegisterTable.read(rows, settings);
+      checkSeal(new Table(RegisterTable.NAME, records.get(0), rows));
+      return register;
     } catch (UncheckedIOException | IllegalArgumentException e) {
-      throw refused("is broken: " + e.getMessage());
+      throw refused("is broken (" + e.getMessage() + ')' + RESTORE);
     }
+  }
+
+  /** Refuses a register of which a cell or row was changed, lost or added since it was written. */
+  private void checkSeal(Table register) throws IOException, RefusedException {
+    var seal = output.read(SEAL);
+    if (seal.isPresent() && !Arrays.equals(seal.get(), digest(register))) {
+      throw refused("was changed, perhaps by a spreadsheet, since it was written" + RESTORE);
+    }
+  }
+
+  /** Writes the digest by which the next night knows that the register is as it was written. */
+  void seal(Register register) throws IOException {
+    output.write(SEAL, digest(RegisterTable.of(register, settings)));
+  }
+
+  private static byte[] digest(Table register) {
+    return Digest.of(Csv.bytes(register)).getBytes(StandardCharsets.UTF_8);
   }
 
   private static RefusedException refused(String why) {
@@ -72,7 +101,7 @@ final class RegisterStore {
   private static void checkFiles(List<List<String>> rows) {
     for (int i = 0; i < rows.size(); i++) {
       var row = rows.get(i);
-      if (row.size() <= FILE || !StatementFiles.isIssued(row.get(FILE))) {
+      if (row.size() <= SHA256 || !StatementFiles.isIssued(row.get(FILE))) {
         throw new IllegalArgumentException("no register row, after its header: " + (i + 1));
       }
     }
@@ -82,7 +111,8 @@ final class RegisterStore {
   private void checkCurrency(List<List<String>> rows) throws IOException, RefusedException {
     String own = settings.currency().getCurrencyCode();
     for (var row : rows) {
-      var currency = figures(row.get(FILE)).map(f -> f.values().get(FigureNames.CURRENCY));
+      var figures = figures(row.get(FILE), row.get(SHA256));
+      var currency = figures.map(f -> f.values().get(FigureNames.CURRENCY));
       if (currency.isPresent()) {
         if (!currency.get().equals(own)) {
           throw refused("is kept in " + currency.get() + ", and the shop in " + own);
@@ -108,10 +138,11 @@ final class RegisterStore {
     return lost;
   }
 
-  /** The figures in the document of a statement; empty if it is missing or damaged. */
-  Optional<Figures> figures(String file) throws IOException {
+  /** The figures in a statement's document; empty if that is missing or not as it was issued. */
+  Optional<Figures> figures(String file, String sha256) throws IOException {
     return output
         .read(file)
+        .filter(document -> Digest.of(document).equals(sha256))
         .flatMap(document -> AttachmentReader.read(document, FIGURES))
         .flatMap(RegisterStore::parse);
   }

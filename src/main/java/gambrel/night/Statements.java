@@ -116,7 +116,9 @@ final class Statements {
     var differences =
         replaced.isEmpty()
             ? Optional.of(List.<Figures.Change>of())
-            : store.figures(replaced.get().file()).map(figures::changesSince);
+            : store
+                .figures(replaced.get().file(), replaced.get().sha256())
+                .map(figures::changesSince);
     var page = Page.of(() -> documents.statement(night, planned, differences, bytes));
     return new Made(planned, bytes, page);
   }

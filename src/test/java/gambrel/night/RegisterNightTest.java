@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.notice.NoticeCode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -130,6 +131,49 @@ class RegisterNightTest {
     assertEquals(before, Trees.published(shop.reports()));
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"\uFEFF", ";", "\r\n"})
+  void oneThatASpreadsheetSavedUnchangedIsRead(String saved) throws Exception {
+    String text = Files.readString(register);
+    String crlf = text.replace("\n", "\r\n");
+    Files.writeString(
+        register,
+        switch (saved) {
+          case ";" -> crlf.replace(",", ";");
+          case "\r\n" -> crlf;
+          default -> saved + text;
+        });
+
+    assertEquals(List.of(), codes(shop.run(NEXT)));
+
+    assertEquals(text, Files.readString(register));
+  }
+
+  /** The digits behind the point, the date, a row: all of them are on somebody's page. */
+  @ParameterizedTest
+  @ValueSource(strings = {"200.000>200", "2026-03-06T>2026-03-05T", "130.00,13.00>140.00,13.00"})
+  void oneOfWhichACellWasChangedIsRefused(String change) throws Exception {
+    var parts = change.split(">");
+    Files.writeString(register, Files.readString(register).replace(parts[0], parts[1]));
+    var before = Trees.published(shop.reports());
+
+    var outcome = assertInstanceOf(NightOutcome.Stopped.class, shop.run(NEXT));
+
+    assertEquals(2, outcome.exitCode());
+    assertEquals(
+        "the register data/statements.csv was changed, perhaps by a spreadsheet, since it was"
+            + " written: restore the reports folder from the backup.",
+        outcome.why());
+    assertEquals(before, Trees.published(shop.reports()));
+  }
+
+  @Test
+  void oneThatLostItsRowIsRefusedSoThatNothingGoesOutTwice() throws Exception {
+    Files.writeString(register, Trees.lines(register).get(0) + "\n");
+
+    assertEquals(2, shop.run(NEXT).exitCode());
+  }
+
   @Test
   void aMissingDocumentIsMarkedEveryNightAndNotMadeAgain() throws Exception {
     Files.delete(shop.reports().resolve(STATEMENT));
@@ -154,6 +198,24 @@ class RegisterNightTest {
     assertEquals(
         List.of("The statement " + STATEMENT + " is not as it was issued."),
         notices.stream().map(ENGLISH::message).toList());
+  }
+
+  /** One bit of the attached figures is another: 120.000 would read 020.000. */
+  @Test
+  void figuresOfADocumentThatIsNotAsItWasIssuedAreNotRead() throws Exception {
+    var statement = shop.reports().resolve(STATEMENT);
+    String text = Trees.text(statement);
+    Files.writeString(
+        statement,
+        text.replace("item:rump,120.000", "item:rump,020.000"),
+        StandardCharsets.ISO_8859_1);
+    assertFalse(Trees.text(statement).equals(text));
+    shop.replace("exports/a.csv", "rump,120", "rump,119.9");
+
+    assertEquals(List.of(NoticeCode.DOCUMENT_LOST), codes(shop.run(NEXT)));
+
+    var second = Trees.text(shop.reports().resolve("statements/ann/B1-r2.pdf"));
+    assertTrue(second.contains("changes not known"), second);
   }
 
   @Test

@@ -47,7 +47,7 @@ public final class Trees {
   public static SortedMap<String, String> published(Path root) {
     var tree = new TreeMap<String, String>();
     for (var file : files(root)) {
-      if (!file.equals(".lock") && !file.equals(".pages")) {
+      if (!List.of(".lock", ".pages", ".register").contains(file)) {
         tree.put(file, text(root.resolve(file)));
       }
     }

@@ -166,6 +166,23 @@ class HangingTest extends SceneTest {
   }
 
   @Test
+  void aCutWithBackboneOfOldCattleIsMarkedWhereItMayNotGoHome() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 300
+        03T10:00 B1 cold carcase 294
+        05T10:00 B1 pack t-bone  200
+        05T10:20 B1 bin  bone     90
+        """);
+    assertEquals(0, scene.at(LATER).notices().size());
+    scene.set("region=uk");
+    assertEquals("mark", scene.at(LATER).notice("vertebra-packed", "severity"));
+    scene.file(
+        "bodies.csv", "body,species,killed,customer,age_months", "B1,beef,2026-03-02,ann,29");
+    assertEquals(0, scene.at(LATER).notices().size());
+  }
+
+  @Test
   void neitherLiverNorRailTrimMakesTheBodyLookCut() {
     scene.weigh(
         """

@@ -43,16 +43,18 @@ public final class Csv {
   }
 
   /**
-   * The records of a data file, its header first. A byte order mark, which an editor may add, is no
-   * part of it.
+   * The records of a data file, its header first. A spreadsheet may have saved it, with a byte
+   * order mark, semicolons or other line ends.
    *
    * @throws UncheckedIOException if it is not a CSV file
    */
   public static List<List<String>> records(byte[] bytes) {
     var records = new ArrayList<List<String>>();
-    String text = new String(bytes, StandardCharsets.UTF_8);
-    int start = text.startsWith("\uFEFF") ? 1 : 0;
-    try (var parser = FORMAT.parse(new StringReader(text.substring(start)))) {
+    String text = new String(bytes, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
+    String header = text.lines().findFirst().orElse("");
+    char delimiter = header.contains(";") && !header.contains(",") ? ';' : ',';
+    var format = FORMAT.builder().setDelimiter(delimiter).get();
+    try (var parser = format.parse(new StringReader(text))) {
       for (var record : parser) {
         records.add(List.of(record.values()));
       }

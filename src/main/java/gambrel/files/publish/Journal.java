@@ -1,11 +1,13 @@
 package gambrel.files.publish;
 
+import gambrel.trade.register.Digest;
 import java.io.IOException;
+import java.io.StreamCorruptedException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,6 +23,9 @@ record Journal(List<Step> steps) {
 
   /** The folder in the output folder that holds each staged file under its own path. */
   static final String STAGING = ".staging";
+
+  /** Begins the last line, the SHA-256 of all lines before it. */
+  private static final String END = "end ";
 
   /** What a step does with its file. */
   enum Act {
@@ -47,26 +52,39 @@ record Journal(List<Step> steps) {
     return Files.exists(root.resolve(FILE));
   }
 
-  /** The journal of an output folder; without steps if there is none. */
+  /**
+   * The journal of an output folder; without steps if there is none.
+   *
+   * @throws StreamCorruptedException if it is not as it was written
+   */
   static Journal read(Path root) throws IOException {
-    var steps = new ArrayList<Step>();
-    try {
-      for (String line : Files.readAllLines(root.resolve(FILE))) {
-        int end = Math.max(0, line.indexOf(' '));
-        steps.add(new Step(Act.valueOf(line.substring(0, end)), line.substring(end + 1)));
-      }
-    } catch (NoSuchFileException e) {
+    if (!exists(root)) {
       return new Journal(List.of());
-    } catch (IllegalArgumentException e) {
-      throw new IOException(FILE + " was not written by this program", e);
     }
-    return new Journal(steps);
+    byte[] bytes = Files.readAllBytes(root.resolve(FILE));
+    var steps = new ArrayList<Step>();
+    for (String line : new String(bytes, StandardCharsets.UTF_8).split("\n")) {
+      for (var act : Act.values()) {
+        if (line.startsWith(act + " ")) {
+          steps.add(new Step(act, line.substring(act.name().length() + 1)));
+        }
+      }
+    }
+    var journal = new Journal(steps);
+    if (!Arrays.equals(bytes, journal.bytes())) {
+      throw new StreamCorruptedException(
+          "a run died while it published, and its journal "
+              + FILE
+              + " is damaged: restore the reports folder from the backup");
+    }
+    return journal;
   }
 
   /** The journal's content as a file. */
   byte[] bytes() {
     var text = new StringBuilder();
     steps.forEach(step -> text.append(step.act()).append(' ').append(step.path()).append('\n'));
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    text.append(END).append(Digest.of(text.toString().getBytes(StandardCharsets.UTF_8)));
+    return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
   }
 }

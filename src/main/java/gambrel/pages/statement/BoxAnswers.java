@@ -39,7 +39,10 @@ final class BoxAnswers extends StatementPart {
       return say("packs.condemned.lead");
     }
     if (is(Outcome.WHOLE)) {
-      return say("packs.whole.lead", hung(own.takeHome()));
+      String weight = hung(own.takeHome());
+      return isSharer()
+          ? say("packs.share.lead", weight, share())
+          : say("packs.whole.lead", weight);
     }
     if (own.takeHome().isZero()) {
       return say("packs.none.lead");
@@ -83,7 +86,7 @@ final class BoxAnswers extends StatementPart {
   }
 
   private Optional<String> offalPacks() {
-    if (offalLines.isEmpty()) {
+    if (offalLines.isEmpty() || is(Outcome.CONDEMNED)) {
       return Optional.empty();
     }
     String weight = home(own.offal());
@@ -101,13 +104,14 @@ final class BoxAnswers extends StatementPart {
     var batches = batchMeat();
     var lines = new ArrayList<String>();
     boolean alone = batches.stream().allMatch(BatchMeat::isAlone);
-    if (alone) {
+    if (alone && !held) {
       lines.add(sayForHead("mine.alone"));
     }
     batches.forEach(batch -> mixed(batch, lines));
     batches.forEach(batch -> added(batch).ifPresent(lines::add));
     others().ifPresent(lines::add);
-    return Optional.of(answer("mine.question", owned(alone), lines));
+    String lead = held ? say("mine.lead.held") : owned(alone);
+    return Optional.of(answer("mine.question", lead, lines));
   }
 
   private String owned(boolean alone) {

@@ -43,10 +43,11 @@ final class BoxesPart extends StatementPart {
       Weight weight,
       boolean offal) {}
 
-  /** The table of cuts; empty if the customer has no packs. */
+  /** The table of cuts; empty if the customer has no packs or may not have them. */
   Optional<CutsView> boxes() {
     addLines();
-    return Optional.of(lines).filter(all -> !all.isEmpty()).map(all -> view());
+    boolean none = lines.isEmpty() || is(Outcome.CONDEMNED);
+    return none ? Optional.empty() : Optional.of(view());
   }
 
   /**
@@ -123,6 +124,7 @@ final class BoxesPart extends StatementPart {
     var offal = lines.stream().filter(Line::offal).map(line -> row(line, "")).toList();
     boolean summed = cuts.size() > 1;
     return new CutsView(
+        new KeepingPart(this).backbone().orElse(""),
         formats.unit(),
         lines.stream().anyMatch(line -> line.packs().isPresent()),
         summed,
@@ -189,10 +191,11 @@ final class BoxesPart extends StatementPart {
 
   /**
    * The weights of the whole body beside those of the customer; empty for a customer who has no
-   * share, or the whole body.
+   * share, or the whole body, and if the shares do not add up.
    */
   Optional<TextTable> shares() {
-    if (!isSharer() || balance.outputs().isEmpty() || is(Outcome.CONDEMNED)) {
+    boolean divided = isSharer() && body.sharesAddUp() && !is(Outcome.CONDEMNED);
+    if (!divided || balance.outputs().isEmpty()) {
       return Optional.empty();
     }
     var outputs = balance.outputs().get();

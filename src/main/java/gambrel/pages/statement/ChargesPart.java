@@ -38,6 +38,9 @@ final class ChargesPart extends StatementPart {
   }
 
   private String due() {
+    if (held) {
+      return say("owe.held.lead");
+    }
     int sign = money.due().compareTo(Money.ZERO);
     if (sign > 0) {
       return say("owe.due.lead", formats.money(money.due()));
@@ -57,7 +60,7 @@ final class ChargesPart extends StatementPart {
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(say("owe.payments", formats.money(money.paid())));
     }
-    if (isSharer() && !lines.isEmpty()) {
+    if (isSharer() && !lines.isEmpty() && body.sharesAddUp()) {
       lines.add(say("owe.part", share()));
     }
     return lines;
@@ -167,10 +170,10 @@ final class ChargesPart extends StatementPart {
         .sorted(Comparator.comparing(Payment::date))
         .map(p -> sum(say("charges.paid", formats.date(p.date())), Money.ZERO.minus(p.amount())))
         .forEach(sums::add);
-    boolean credit = money.due().compareTo(Money.ZERO) < 0;
+    boolean credit = !held && money.due().compareTo(Money.ZERO) < 0;
     var due = credit ? Money.ZERO.minus(money.due()) : money.due();
-    String label = say(credit ? "charges.credit" : "charges.due");
-    sums.add(new ChargesView.Sum(label, formats.bareMoney(due), true));
+    String label = credit ? "charges.credit" : held ? "charges.due.held" : "charges.due";
+    sums.add(new ChargesView.Sum(say(label), formats.bareMoney(due), true));
     return sums;
   }
 

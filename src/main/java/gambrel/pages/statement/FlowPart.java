@@ -34,9 +34,10 @@ final class FlowPart extends StatementPart {
     super(statement);
   }
 
-  /** The chart; empty before the first end product, and for a customer without a share. */
+  /** The chart; empty without an end product, for a customer without a share, and if held. */
   Optional<FlowView> chart() {
-    if (own.isOutrightOnly()
+    if (held
+        || own.isOutrightOnly()
         || is(Outcome.CONDEMNED)
         || balance.outputs().isEmpty()
         || boning.isZero()) {

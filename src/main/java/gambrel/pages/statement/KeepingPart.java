@@ -7,20 +7,17 @@ import gambrel.trade.cuts.Food.Span;
 import gambrel.trade.cuts.Food.Temperature;
 import gambrel.trade.cuts.Foods;
 import gambrel.trade.cuts.Region;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How to keep and cook the food in the boxes, from published sources, and the cautions. */
 final class KeepingPart extends StatementPart {
-  /** Age from which parts of cattle are specified risk material (9 CFR 310.22). */
-  private static final int RISK_MONTHS = 30;
-
   private final Foods foods = night.shop().foods();
 
   KeepingPart(StatementPart statement) {
@@ -80,17 +77,35 @@ final class KeepingPart extends StatementPart {
     return say(american ? "keeping.fahrenheit" : "keeping.celsius", formats.number(degrees));
   }
 
+  /** The rule on the backbone of cattle, if cuts that have it are in the boxes; else empty. */
+  Optional<String> backbone() {
+    var cuts =
+        own.lines().stream()
+            .map(Entitlement.Line::item)
+            .filter(item -> tree.facts(item).hasVertebra())
+            .map(this::itemName)
+            .collect(Collectors.joining("; "));
+    return cuts.isEmpty() || !body.mayHoldRiskMaterial()
+        ? Optional.empty()
+        : Optional.of(say("boxes.vertebra", cuts) + ' ' + cattle());
+  }
+
+  /** The age of the body and the rule of the region on cattle of this age. */
+  private String cattle() {
+    String known =
+        body.ageMonths()
+            .map(age -> say("caution.cattle.age", formats.count(age)))
+            .orElseGet(() -> say("caution.cattle.unknown"));
+    return known + ' ' + say("caution.cattle." + settings.region().id());
+  }
+
   /** Cautions for the end of the page, a sentence or two each. */
   List<String> cautions() {
     var cautions = new ArrayList<String>();
     String region = settings.region().id();
     if (!is(Outcome.CONDEMNED)) {
-      if (mayHoldRiskMaterial()) {
-        var known =
-            body.ageMonths()
-                .map(age -> say("caution.cattle.age", formats.count(age)))
-                .orElseGet(() -> say("caution.cattle.unknown"));
-        cautions.add(known + ' ' + say("caution.cattle." + region));
+      if (body.mayHoldRiskMaterial() && backbone().isEmpty()) {
+        cautions.add(cattle());
       }
       cautions.add(say("caution.sale." + region));
       cautions.add(say("caution.raw"));
@@ -98,10 +113,5 @@ final class KeepingPart extends StatementPart {
     cautions.add(say("caution.label"));
     cautions.add(say("caution.local"));
     return cautions;
-  }
-
-  private boolean mayHoldRiskMaterial() {
-    return body.species() == Species.BEEF
-        && body.ageMonths().filter(age -> age < RISK_MONTHS).isEmpty();
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.trade.decision.State;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.BodyAccount;
@@ -27,11 +26,8 @@ final class NormalAnswer extends StatementPart {
     super(statement);
   }
 
-  /** The answer; empty if there is nothing to compare with, or if the body is held. */
+  /** The answer; empty if there is nothing to compare with. */
   Optional<Answer> answer() {
-    if (account.decision().state() == State.HELD) {
-      return Optional.empty();
-    }
     var shares = balance.shares();
     boolean guessed = body.liveGuessed();
     String dressing = guessed ? "normal.dressing.guessed" : "normal.dressing";

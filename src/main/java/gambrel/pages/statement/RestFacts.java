@@ -77,15 +77,14 @@ final class RestFacts extends StatementPart {
     Predicate<Weighing> which = w -> weighings.kind(w) == kind;
     switch (settings.bins()) {
       case WEIGHED -> weights(which).ifPresent(text -> add(label, text));
-      case PARTLY -> add(label, say(weights(which), "rest.partly", "rest.partly.none"));
-      case NO ->
-          add(label, say(weights(Step.PACK, which), "rest.packed.unweighed", "rest.unweighed"));
+      case PARTLY -> add(label, say(weights(which), "rest.partly"));
+      case NO -> add(label, say(weights(Step.PACK, which), "rest.packed.unweighed"));
     }
   }
 
-  /** A sentence about a weight, or {@code unknown} without one. */
-  private String say(Optional<String> weight, String key, String unknown) {
-    return weight.map(text -> say(key, text)).orElseGet(() -> say(unknown));
+  /** A sentence about a weight, or that none is known. */
+  private String say(Optional<String> weight, String key) {
+    return weight.map(text -> say(key, text)).orElseGet(() -> say("rest.none"));
   }
 
   /** The weights that were packed and left in bins; empty if there is neither. */

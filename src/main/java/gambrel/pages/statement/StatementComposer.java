@@ -77,7 +77,7 @@ public final class StatementComposer extends StatementPart {
     boolean owner = !own.isOutrightOnly();
     var boxes = new BoxAnswers(this);
     var answers = new ArrayList<>(List.of(boxes.packs(), owed));
-    if (owner && !condemned) {
+    if (owner && !condemned && !held) {
       new WhyAnswer(this).answer().ifPresent(answers::add);
       new NormalAnswer(this).answer().ifPresent(answers::add);
     }
@@ -90,11 +90,11 @@ public final class StatementComposer extends StatementPart {
     return answers;
   }
 
-  /** The open batches with their due dates. The last one says that a revision follows. */
+  /** The open batches with their due dates. Issued, the last one says that a revision follows. */
   private List<Fact> pending() {
     var facts = new ArrayList<Fact>();
     openBatches().forEach(batch -> facts.add(batch.pending()));
-    if (!facts.isEmpty()) {
+    if (!facts.isEmpty() && !held) {
       var last = facts.remove(facts.size() - 1);
       facts.add(new Fact(last.label(), last.text() + ' ' + say("pending.revision")));
     }

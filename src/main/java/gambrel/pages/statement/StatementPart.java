@@ -13,6 +13,7 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
@@ -42,6 +43,9 @@ abstract class StatementPart {
   /** What the customer gets of the body. */
   final Entitlement own;
 
+  /** Whether the statement is held: it says what was weighed, and not what that means. */
+  final boolean held;
+
   /**
    * The first part of a statement.
    *
@@ -61,6 +65,7 @@ abstract class StatementPart {
     this.weighings = balance.weighings();
     this.tree = weighings.tree();
     this.own = account.entitlements().get(planned.customer());
+    this.held = account.decision().state() == State.HELD;
   }
 
   /** Another part of the same statement. */
@@ -101,9 +106,9 @@ abstract class StatementPart {
     return new Answer(key, say(question), lead, lines, List.of());
   }
 
-  /** The customer's share as a fraction, such as {@code 1/2}. */
+  /** The customer's share as a fraction, such as {@code 1/2}; words if the shares do not add up. */
   final String share() {
-    return own.share().toString().replace(" ", "");
+    return body.sharesAddUp() ? own.share().toString().replace(" ", "") : say("share.open");
   }
 
   final String itemName(String item) {

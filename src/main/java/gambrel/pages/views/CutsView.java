@@ -6,6 +6,7 @@ import java.util.Optional;
 /**
  * What is in the boxes, cut by cut in the order of the carcase.
  *
+ * @param rule a rule on some of the cuts, or empty
  * @param unit head of the column of weights: the unit alone
  * @param packs whether numbers of packs are shown; a share of divided packs has none
  * @param shares whether shares of the take-home weight are shown
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param notes remarks on the list; may be empty
  */
 public record CutsView(
+    String rule,
     String unit,
     boolean packs,
     boolean shares,

@@ -6,6 +6,7 @@ import gambrel.trade.cuts.Kind;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -77,6 +78,15 @@ public final class BodyWeighings {
   /** Block, pack, tub and bin weighings that are not offal. */
   public List<Weighing> cuts() {
     return cuts;
+  }
+
+  /** The items with vertebrae in them that packs are keyed as, in tree order. */
+  public List<String> packedWithVertebra() {
+    var items = of(Step.PACK).stream().map(Weighing::item).distinct();
+    return items
+        .filter(item -> tree.facts(item).hasVertebra())
+        .sorted(Comparator.comparingInt(tree::order))
+        .toList();
   }
 
   /** Whether a weighing is of offal. */

@@ -111,6 +111,8 @@ public enum NoticeCode {
   CHILL_UNUSUAL(Severity.MARK),
   /** A body was weighed before the day of its kill. */
   WEIGHED_BEFORE_KILL(Severity.MARK),
+  /** Cuts with backbone in them were packed of cattle whose backbone may not go home. */
+  VERTEBRA_PACKED(Severity.MARK),
   /** One change would make a body balance. */
   LIKELY_CAUSE(Severity.NOTE),
 

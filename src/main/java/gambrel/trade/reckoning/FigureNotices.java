@@ -2,6 +2,7 @@ package gambrel.trade.reckoning;
 
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BatchState;
+import gambrel.trade.cuts.Region;
 import gambrel.trade.decision.Judge;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.State;
@@ -96,6 +97,11 @@ final class FigureNotices {
         .filter(days -> days > limit)
         .map(days -> about(NoticeCode.HUNG_LONG, body).with("found", days).with("limit", limit))
         .ifPresent(notices::add);
+    var cuts = balance.weighings().packedWithVertebra();
+    boolean forbidden = reckoning.shop().settings().region() != Region.AU;
+    if (forbidden && body.mayHoldRiskMaterial() && !cuts.isEmpty()) {
+      notices.add(about(NoticeCode.VERTEBRA_PACKED, body).with("cuts", cuts));
+    }
     if (balance.rail().sameParts()
         && balance.cold().isPresent()
         && balance.hot().filter(hot -> balance.cold().get().compareTo(hot) > 0).isPresent()) {

@@ -48,6 +48,9 @@ public record Body(
     String supplier,
     Optional<Money> cost,
     String note) {
+  /** Age in months from which parts of cattle are specified risk material (9 CFR 310.22). */
+  private static final int RISK_MONTHS = 30;
+
   /** Copies the collections. */
   public Body {
     shares = Map.copyOf(shares);
@@ -70,6 +73,11 @@ public record Body(
   /** The sum of the owners' shares. */
   public BigFraction sharesSum() {
     return owners().values().stream().reduce(BigFraction.ZERO, BigFraction::add);
+  }
+
+  /** Whether it is cattle of 30 months or more, or of unknown age. */
+  public boolean mayHoldRiskMaterial() {
+    return species == Species.BEEF && ageMonths.filter(age -> age < RISK_MONTHS).isEmpty();
   }
 
   /** The same body with these shares. */

@@ -118,7 +118,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "38.00 kg to take home: your 1/2.",
-            "35.00 kg of that is meat; 3.00 kg is bones or" + " fat that you asked for."),
+            "35.00 kg of that is meat; 3.00 kg is bone or fat."),
         answer(view, "packs"));
     var shares = view.shares().orElseThrow();
     assertEquals("76.00 kg", plain(shares.rows().get(0).get(1)));
@@ -185,7 +185,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "Yes: it comes from your 4 animals together.",
-            "Everything in the boxes comes from these animals alone."),
+            "All of it was weighed as these animals' alone."),
         answer(view, "mine"));
   }
 
@@ -208,7 +208,8 @@ class StatementKindsTest {
     var view = shop.statement("L1", "c-ann");
     assertEquals("There is nothing to take home. We are sorry.", answer(view, "packs").get(0));
     assertEquals(
-        List.of("It does not go home.", "Carcase: 98.0 kg, condemned"), answer(view, "rest"));
+        List.of("Nothing of a condemned animal may go home.", "Carcase: 98.0 kg, condemned"),
+        answer(view, "rest"));
     assertTrue(view.flow().isEmpty() && view.boxes().isEmpty() && view.keeping().isEmpty());
   }
 
@@ -217,7 +218,7 @@ class StatementKindsTest {
     var shop = shop().add("batches.csv", "M1,Beef mince,,").steer();
     shop.row("05T09:10", "B1", "trim", "1", "M1").row("05T11:00", "", "mince", "0.98", "M1");
     var boxes = lines(shop.statement("B1", "c-ann").boxes().orElseThrow());
-    assertEquals("Beef mince, from this animal alone | 1 | 0.98 | 1.3%", boxes.get(3));
+    assertEquals("Beef mince, weighed in from this animal alone | 1 | 0.98 | 1.3%", boxes.get(3));
   }
 
   @Test
@@ -247,7 +248,7 @@ class StatementKindsTest {
     var view = shop.statement("B1", "c-ann");
     assertTrue(answer(view, "mine").contains("Beef sausages, also in it: rice flour, salt."));
     assertEquals(
-        "Beef sausages, from this animal alone; packed 1.96 kg with what was added | 1 | 1.47 |"
+        "Beef sausages, weighed in from this animal alone; packed 1.96 kg with what was added | 1 | 1.47 |"
             + " 1.9%",
         lines(view.boxes().orElseThrow()).get(3));
   }
@@ -257,7 +258,7 @@ class StatementKindsTest {
     var shop = shop().add("batches.csv", "H1,Smoked ham,2026-04-10,salt").steer();
     shop.row("05T09:10", "B1", "trim", "1.5", "H1");
     var view = shop.statement("B1", "c-ann");
-    assertTrue(answer(view, "packs").contains("More is still to come: see below."));
+    assertTrue(answer(view, "packs").contains("A batch is not weighed out yet: see below."));
     assertEquals(
         new Fact(
             "Smoked ham",
@@ -265,7 +266,7 @@ class StatementKindsTest {
                 + " when it is weighed out."),
         view.pending().get(0));
     var rows = flow(view.flow().orElseThrow());
-    assertTrue(rows.contains("In a batch, still to come: 1.50 kg 1.5%"), rows::toString);
+    assertTrue(rows.contains("In a batch, not weighed out: 1.50 kg 1.5%"), rows::toString);
   }
 
   @Test

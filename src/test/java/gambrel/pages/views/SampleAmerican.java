@@ -51,8 +51,8 @@ final class SampleAmerican {
         .rest(
             "rest.lead",
             new Fact(w.say("rest.offal"), w.say("rest.none")),
-            new Fact(w.say("rest.bone"), w.say("rest.unweighed")),
-            new Fact(w.say("rest.fat"), w.say("rest.unweighed")));
+            new Fact(w.say("rest.bone"), w.say("rest.none")),
+            new Fact(w.say("rest.fat"), w.say("rest.none")));
     sample.flow =
         new SampleFlow("lb", "1012")
             .stage(w.say("flow.live"), "1012", "")
@@ -63,9 +63,11 @@ final class SampleAmerican {
             .part(HOME, w.say("flow.home"), "321.60", "62.6%")
             .part(LOST, w.say("flow.unweighed"), "192.20", "37.4%")
             .view(w.say("flow.base"));
+    String rule = w.say("caution.cattle.age", "41") + " " + w.say("caution.cattle.us");
+    String packed = "Rib steaks; Porterhouse steaks; T-bone steaks";
+    cuts.rule(w.say("boxes.vertebra", packed) + " " + rule);
     sample.boxes = cuts.view("lb", null);
     sample.keeping("40 °F", "0 °F", "steaks", "roasts", "mince");
-    sample.cautions.add(w.say("caution.cattle.age", "41") + " " + w.say("caution.cattle.us"));
     return sample
         .caution("caution.sale.us", "caution.label", "caution.raw", "caution.local")
         .view();

@@ -15,6 +15,13 @@ final class SampleCuts {
 
   private final List<Cut> cuts = new ArrayList<>();
   private String group = "";
+  private String rule = "";
+
+  /** A rule on some of the cuts. */
+  SampleCuts rule(String text) {
+    rule = text;
+    return this;
+  }
 
   SampleCuts group(String title) {
     group = title;
@@ -56,6 +63,7 @@ final class SampleCuts {
     var total =
         new CutsView.Row("", "", allCounted ? "" + packs() : "", weight(), text(1000, 1) + "%");
     return new CutsView(
+        rule,
         unit,
         counted,
         true,

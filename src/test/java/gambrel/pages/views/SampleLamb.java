@@ -129,6 +129,7 @@ final class SampleLamb {
             .view();
     sample.boxes =
         new CutsView(
+            "",
             "kg",
             false,
             false,
