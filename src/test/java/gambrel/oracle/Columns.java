@@ -139,11 +139,11 @@ final class Columns {
   boolean isLegible(String table, Csv.Line line) {
     return !line.tooMany()
         && kinds(table).entrySet().stream()
-            .allMatch(e -> isLegible(table, line, e.getKey(), e.getValue()))
+            .allMatch(e -> isLegible(line, e.getKey(), e.getValue()))
         && !isTurned(line);
   }
 
-  private boolean isLegible(String table, Csv.Line line, String name, String kind) {
+  private boolean isLegible(Csv.Line line, String name, String kind) {
     var cell = line.get(name.replace("*", ""));
     return cell.isEmpty() ? !name.endsWith("*") : isOf(kind, cell);
   }
