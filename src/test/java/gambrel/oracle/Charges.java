@@ -14,7 +14,7 @@ final class Charges {
   /** Ids of charges whose quantity is not known. */
   final List<String> unknown = new ArrayList<>();
 
-  /** Whether a minimum is charged though nothing was measured. */
+  /** Whether a minimum is not asked, as nothing went into tubs or packs. */
   boolean minimumOfNothing;
 
   private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
@@ -111,8 +111,10 @@ final class Charges {
     var quantity = free == null ? measured : measured.subtract(free);
     quantity = quantity.signum() < 0 ? BigFraction.ZERO : quantity;
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
-    minimumOfNothing |= below && measured.signum() == 0;
-    quantity = below ? minimum : quantity;
+    boolean nothing =
+        measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
+    minimumOfNothing |= below && nothing;
+    quantity = below && !nothing ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
     var rate = Num.ofCell(charge.get("tax_percent"));

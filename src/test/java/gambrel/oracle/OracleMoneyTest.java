@@ -163,9 +163,9 @@ class OracleMoneyTest {
   }
 
   @Test
-  void aMinimumIsAskedOfNothingToo() {
+  void aMinimumIsNotAskedOfNothing() {
     shop.add("charges.csv", "mix,Mix,tub,2,,5,,", "wrap,Wrap,pack,1,,,,liver");
-    assertEquals("10.00", statement(shop.at("06T00:00"), "charges", "ann"));
+    assertEquals("0.00", statement(shop.at("06T00:00"), "charges", "ann"));
   }
 
   private static String state(OracleTables tables, String body) {
