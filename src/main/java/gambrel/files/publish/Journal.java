@@ -1,6 +1,5 @@
 package gambrel.files.publish;
 
-import gambrel.trade.register.Digest;
 import java.io.IOException;
 import java.io.StreamCorruptedException;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.zip.CRC32;
 
 /**
  * The steps that publish a night whose files are all staged. As soon as the journal is in the
@@ -27,7 +27,7 @@ record Journal(List<Step> steps) {
   private static final String MOVE = "move ";
   private static final String REMOVE = "remove ";
 
-  /** Begins the last line, the SHA-256 of all lines before it. */
+  /** Begins the last line, the CRC-32 of all lines before it. */
   private static final String END = "end ";
 
   /** One file that is put in place or removed. */
@@ -87,7 +87,9 @@ record Journal(List<Step> steps) {
       text.append(step instanceof Move move ? MOVE + move.staged() + ' ' : REMOVE);
       text.append(step.path()).append('\n');
     }
-    text.append(END).append(Digest.of(text.toString().getBytes(StandardCharsets.UTF_8)));
+    var sum = new CRC32();
+    sum.update(text.toString().getBytes(StandardCharsets.UTF_8));
+    text.append(END).append(Long.toHexString(sum.getValue()));
     return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
   }
 }
