@@ -1,6 +1,5 @@
 package gambrel.files.publish;
 
-import gambrel.trade.register.Digest;
 import java.io.IOException;
 import java.io.StreamCorruptedException;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.zip.CRC32;
 
 /**
  * The steps that publish a night whose files are all staged. As soon as the journal is in the
@@ -24,7 +24,7 @@ record Journal(List<Step> steps) {
   /** The folder in the output folder that holds each staged file under its own path. */
   static final String STAGING = ".staging";
 
-  /** Begins the last line, the SHA-256 of all lines before it. */
+  /** Begins the last line, the CRC-32 of all lines before it. */
   private static final String END = "end ";
 
   /** What a step does with its file. */
@@ -84,7 +84,9 @@ record Journal(List<Step> steps) {
   byte[] bytes() {
     var text = new StringBuilder();
     steps.forEach(step -> text.append(step.act()).append(' ').append(step.path()).append('\n'));
-    text.append(END).append(Digest.of(text.toString().getBytes(StandardCharsets.UTF_8)));
+    var sum = new CRC32();
+    sum.update(text.toString().getBytes(StandardCharsets.UTF_8));
+    text.append(END).append(Long.toHexString(sum.getValue()));
     return text.append('\n').toString().getBytes(StandardCharsets.UTF_8);
   }
 }

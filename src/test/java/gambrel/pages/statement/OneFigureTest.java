@@ -40,6 +40,7 @@ class OneFigureTest {
 
   /** Both sides 145 cold, one 142 aged: 3 of 145 lost. */
   private void oneSideAged() {
+    farm.add("shop.properties", "rail=cold");
     for (String side : List.of("left", "right")) {
       farm.add("codes.csv", side + "-cold," + side + "-side,cold");
       farm.add(
@@ -124,7 +125,7 @@ class OneFigureTest {
     oneSideAged();
     String says = "of the cold weight of the parts that were weighed again";
     assertTrue(flow().notes().get(0).contains(says), flow().notes().toString());
-    farm.row("09T09:30", "B1", "aged", "284");
+    farm.row("09T09:30", "B1", "aged", "288");
     assertFalse(flow().notes().get(0).contains(says), flow().notes().toString());
   }
 
