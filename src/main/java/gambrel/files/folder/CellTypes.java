@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
@@ -151,26 +152,29 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** A language tag (BCP 47); an underscore is taken for a hyphen. */
   String language(String text) {
-    return SettingTypes.locale(text, "NOT_LANGUAGE").toLanguageTag();
+    return locale(text, "NOT_LANGUAGE").toLanguageTag();
   }
 
-  /** One of the words of an enumeration, in any case. */
+  /** A locale (BCP 47), or {@code why} it is none; an underscore is taken for a hyphen. */
+  static Locale locale(String text, String why) {
+    return BadCell.unless(
+        why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
+  }
+
+  /** The kind of cell that holds one of the words of an enumeration, in any case. */
   static <E extends Enum<E>> BiFunction<CellTypes, String, E> word(Class<E> words) {
     return (types, text) -> word(words, text);
   }
 
-  /** As {@link #word(Class)}, of a text. */
+  /** One of the words of an enumeration, in any case. */
   static <E extends Enum<E>> E word(Class<E> words, String text) {
-    var all = List.of(words.getEnumConstants());
-    return all.stream()
-        .filter(word -> word.name().equalsIgnoreCase(text))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new BadCell(
-                    Phrase.of("CELL.NONE_OF")
-                        .with(
-                            "words",
-                            all.stream().map(w -> w.name().toLowerCase(Locale.ROOT)).toList())));
+    var ids = new ArrayList<String>();
+    for (E word : words.getEnumConstants()) {
+      if (word.name().equalsIgnoreCase(text)) {
+        return word;
+      }
+      ids.add(word.name().toLowerCase(Locale.ROOT));
+    }
+    throw new BadCell(Phrase.of("CELL.NONE_OF").with("words", ids));
   }
 }

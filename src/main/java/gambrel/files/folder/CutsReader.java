@@ -1,5 +1,6 @@
 package gambrel.files.folder;
 
+import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Facts;
@@ -14,28 +15,24 @@ import java.util.Optional;
 
 /** Reads {@code cuts.csv} and lays it over the built-in cut trees. */
 final class CutsReader {
-  private static final FileColumns COLUMNS =
-      FileColumns.of("cuts.csv", "species", "item", "parent", "name", "kind").and("count", "unece");
-
-  private final CutTrees builtIn;
-  private final Map<Species, Map<ShopRow, Item>> extra = new EnumMap<>(Species.class);
-
-  private CutsReader(CutTrees builtIn) {
-    this.builtIn = builtIn;
-  }
+  private CutsReader() {}
 
   /** The trees with the shop's own items; items that do not fit are left out. */
   static CutTrees read(ShopFolder folder, CutTrees builtIn) {
-    var reader = new CutsReader(builtIn);
-    folder.each(COLUMNS, reader::read);
-    return reader.lay();
-  }
-
-  private void read(ShopRow row) {
-    var species = row.need("species", CellTypes.word(Species.class));
-    String id = row.need("item", CellTypes::item);
-    var item = item(id, builtIn.of(species).find(id), row);
-    extra.computeIfAbsent(species, s -> new LinkedHashMap<>()).put(row, item);
+    var extra = new EnumMap<Species, Map<ShopRow, Item>>(Species.class);
+    folder.each(
+        Table.of("cuts.csv", "species item parent name kind", "count unece"),
+        row -> {
+          var species = row.need("species", CellTypes.word(Species.class));
+          String id = row.need("item", CellTypes::item);
+          var item = item(id, builtIn.of(species).find(id), row);
+          extra.computeIfAbsent(species, s -> new LinkedHashMap<>()).put(row, item);
+        });
+    var trees = builtIn;
+    for (var ofSpecies : extra.entrySet()) {
+      trees = trees.with(extended(builtIn.of(ofSpecies.getKey()), ofSpecies.getValue()));
+    }
+    return trees;
   }
 
   /** The item of a row; a blank cell of a known item keeps its value. */
@@ -55,22 +52,14 @@ final class CutsReader {
         known.map(Item::facts).orElse(Facts.INHERITED));
   }
 
-  private CutTrees lay() {
-    var trees = builtIn;
-    for (var ofSpecies : extra.entrySet()) {
-      trees = trees.with(extended(builtIn.of(ofSpecies.getKey()), ofSpecies.getValue()));
-    }
-    return trees;
-  }
-
   private static CutTree extended(CutTree tree, Map<ShopRow, Item> extra) {
     var extension = tree.extend(List.copyOf(extra.values()));
     for (var rejected : extension.rejected()) {
-      String id = rejected.item().id();
+      var flaw = "FLAW." + rejected.flaw();
       extra.forEach(
           (row, item) -> {
             if (item == rejected.item()) {
-              row.addFault(row.bad("FLAW." + rejected.flaw()).with("item", id));
+              row.addFault(row.bad(flaw).with("item", item.id()));
             }
           });
     }

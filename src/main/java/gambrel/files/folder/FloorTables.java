@@ -1,6 +1,7 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
@@ -30,13 +31,12 @@ final class FloorTables {
    * @param customers every owner that may be named, the shop included
    */
   static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
-    var columns =
-        FileColumns.of("bodies.csv", "body", "species")
-            .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
-            .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note");
-    folder.need(columns);
-    return folder.byIdEvenBroken(
-        columns,
+    return folder.byId(
+        Table.of(
+            "bodies.csv",
+            "body species",
+            "class killed live_weight live_guessed age_months fat_mm"
+                + " customer head tags mark outcome supplier cost note"),
         (id, row) -> {
           row.setBody(id);
           return body(id, row, customers);
@@ -67,8 +67,7 @@ final class FloorTables {
   /** The scales by id; one without a division or with an unknown unit is left out. */
   static Map<String, Scale> scales(ShopFolder folder, WeightUnit shopUnit) {
     return folder.byId(
-        FileColumns.of("scales.csv", "scale", "division")
-            .and("where", "layout", "unit", "capacity", "class"),
+        Table.of("scales.csv", "scale division", "where layout unit capacity class"),
         (id, row) ->
             new Scale(
                 id,
@@ -88,27 +87,23 @@ final class FloorTables {
   static List<ScaleCode> codes(ShopFolder folder, Known known) {
     var taken = new HashSet<String>();
     return folder.list(
-        FileColumns.of("codes.csv", "code", "item", "step")
-            .and("description", "tare", "tare_each", "nominal"),
+        Table.of("codes.csv", "code item step", "description tare tare_each nominal"),
         row -> {
-          var code = code(row.newId("code", taken), row, known);
+          var code = code(row.newId("code", taken), row, folder, known);
           taken.add(code.pattern());
           return code;
         });
   }
 
-  private static ScaleCode code(String pattern, ShopRow row, Known known) {
-    int star = pattern.indexOf('*');
-    if (star >= 0 && star < pattern.length() - 1) {
-      throw row.refuse("code", new BadCell("EARLY_STAR"));
-    }
+  private static ScaleCode code(String pattern, ShopRow row, ShopFolder folder, Known known) {
+    row.need("code", FloorTables::pattern);
     var step = row.need("step", CellTypes.word(Step.class));
     if (step.movesMass() && step != Step.ADDED) {
       row.needText("item");
     }
     return new ScaleCode(
         pattern,
-        itemOfCode(row, known),
+        isUnread(row, folder) ? row.need("item", CellTypes::item) : known.item(row),
         step,
         row.text("description"),
         row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
@@ -116,11 +111,22 @@ final class FloorTables {
         row.get("nominal", CellTypes::weight));
   }
 
-  /** The item of a code; it is known even if its own row in cuts.csv cannot be read. */
-  private static String itemOfCode(ShopRow row, Known known) {
-    return row.legible("item", CellTypes::item)
-        .filter(row::isUnreadItem)
-        .orElseGet(() -> known.optionalItem(row, "item"));
+  /** A code; only the last character may stand for more of them. */
+  private static String pattern(CellTypes types, String text) {
+    int star = text.indexOf('*');
+    if (star >= 0 && star < text.length() - 1) {
+      throw new BadCell("EARLY_STAR");
+    }
+    return text;
+  }
+
+  /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */
+  private static boolean isUnread(ShopRow code, ShopFolder folder) {
+    var item = code.legible("item", CellTypes::item);
+    return item.isPresent()
+        && folder.unread().stream()
+            .filter(row -> row.place().file().equals("cuts.csv"))
+            .anyMatch(row -> row.legible("item", CellTypes::item).equals(item));
   }
 
   /**
@@ -129,8 +135,7 @@ final class FloorTables {
    */
   static List<BenchEntry> bench(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("bench.csv", "scale", "from", "to")
-            .and("body", "batch", "customer", "boner"),
+        Table.of("bench.csv", "scale from to", "body batch customer boner"),
         row -> {
           String scale = row.needKnown("scale", known.scales());
           var from = row.need("from", CellTypes::moment);
@@ -151,8 +156,7 @@ final class FloorTables {
   /** The batches of {@code batches.csv} by id. */
   static Map<String, Batch> batches(ShopFolder folder) {
     return folder.byId(
-        FileColumns.of("batches.csv", "batch")
-            .and("product", "made", "gain", "due", "added", "note"),
+        Table.of("batches.csv", "batch", "product made gain due added note"),
         (id, row) ->
             new Batch(
                 id,
