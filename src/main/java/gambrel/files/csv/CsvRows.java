@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
@@ -121,14 +123,10 @@ public final class CsvRows {
       scanner.read(lines.get(end).text());
       end++;
     }
-    return span(scanner, start, end, text.toString());
-  }
-
-  private Span span(QuoteScanner scanner, int start, int end, String text) {
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
-        : new Span(start, end, text, strange(text), true);
+        ? new Span(start, start + 1, first, fault, false)
+        : new Span(start, end, text.toString(), strange(text.toString()), true);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -204,13 +202,11 @@ public final class CsvRows {
   private List<String> beforeQuote(String text) {
     int first = text.indexOf(quote);
     int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
-    var cells = new ArrayList<String>();
-    for (int at = 0; at <= end && cells.size() < MOST_CELLS; ) {
-      int next = text.indexOf(delimiter, at);
-      cells.add(text.substring(at, next));
-      at = next + 1;
-    }
-    return cells;
+    return end < 0
+        ? List.of()
+        : Stream.of(text.substring(0, end).split(Pattern.quote("" + delimiter), -1))
+            .limit(MOST_CELLS)
+            .toList();
   }
 
   /** A record as a range of lines; {@code end} is excluded. */

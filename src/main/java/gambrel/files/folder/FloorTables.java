@@ -1,10 +1,13 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.csv.SpreadsheetDamage;
 import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.AccuracyClass;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.shop.BenchEntry;
@@ -12,16 +15,20 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Scale;
-import gambrel.trade.shop.ScaleCode;
-import gambrel.trade.shop.Step;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Reads the tables of bodies, scales, codes, the bench and batches. */
+/** Reads the tables of bodies and their shares, scales, the bench and batches. */
 final class FloorTables {
+  /** {@code 1/2} or {@code 1 of 2}. */
+  private static final Pattern RATIO =
+      Pattern.compile("(?i)(\\d{1,12})\\s*(?:/|\\sof\\s)\\s*(\\d{1,12})");
+
   private FloorTables() {}
 
   /**
@@ -64,6 +71,56 @@ final class FloorTables {
         row.text("note"));
   }
 
+  /** The bodies with their shares in {@code shares.csv}; several rows of one customer add up. */
+  static SortedMap<String, Body> shares(
+      ShopFolder folder, SortedMap<String, Body> bodies, IdIndex customers) {
+    var ids = new IdIndex(bodies.keySet());
+    var shares = new TreeMap<String, Map<String, BigFraction>>();
+    folder.each(
+        Table.of("shares.csv", "body customer share", ""),
+        row -> {
+          String body = row.needKnown("body", ids);
+          row.setBody(body);
+          row.needText("customer");
+          var share = row.need("share", FloorTables::share);
+          shares
+              .computeIfAbsent(body, id -> new TreeMap<>())
+              .merge(row.knownOrKept("customer", customers), share, BigFraction::add);
+        });
+    var owned = new TreeMap<>(bodies);
+    shares.forEach(
+        (id, ofBody) -> owned.computeIfPresent(id, (k, body) -> body.withShares(ofBody)));
+    return owned;
+  }
+
+  /** A share above zero: {@code 1/2}, {@code 0.25}, {@code 50%}, {@code 1 of 2}. */
+  static BigFraction share(CellTypes types, String text) {
+    var ratio = RATIO.matcher(text);
+    var share =
+        ratio.matches()
+            ? BadCell.unless(
+                "NOT_SHARE", () -> BigFraction.parse(ratio.group(1) + '/' + ratio.group(2)))
+            : decimalShare(types, text);
+    if (share.signum() <= 0) {
+      throw new BadCell("NOT_SHARE");
+    }
+    return share;
+  }
+
+  private static BigFraction decimalShare(CellTypes types, String text) {
+    boolean percent = text.endsWith("%");
+    String number = percent ? text.substring(0, text.length() - 1).strip() : text;
+    if (SpreadsheetDamage.isDate(number)) {
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_SHARE"));
+    }
+    try {
+      var share = Exact.fraction(types.number(number));
+      return percent ? share.divide(Exact.HUNDRED) : share;
+    } catch (BadCell e) {
+      throw new BadCell("NOT_SHARE");
+    }
+  }
+
   /** The scales by id; one without a division or with an unknown unit is left out. */
   static Map<String, Scale> scales(ShopFolder folder, WeightUnit shopUnit) {
     return folder.byId(
@@ -81,52 +138,6 @@ final class FloorTables {
 
   private static AccuracyClass accuracy(CellTypes types, String text) {
     return AccuracyClass.of(text).orElseThrow(() -> new BadCell("NOT_CLASS"));
-  }
-
-  /** The codes of {@code codes.csv} in file order. */
-  static List<ScaleCode> codes(ShopFolder folder, Known known) {
-    var taken = new HashSet<String>();
-    return folder.list(
-        Table.of("codes.csv", "code item step", "description tare tare_each nominal"),
-        row -> {
-          var code = code(row.newId("code", taken), row, folder, known);
-          taken.add(code.pattern());
-          return code;
-        });
-  }
-
-  private static ScaleCode code(String pattern, ShopRow row, ShopFolder folder, Known known) {
-    row.need("code", FloorTables::pattern);
-    var step = row.need("step", CellTypes.word(Step.class));
-    if (step.movesMass() && step != Step.ADDED) {
-      row.needText("item");
-    }
-    return new ScaleCode(
-        pattern,
-        isUnread(row, folder) ? row.need("item", CellTypes::item) : known.item(row),
-        step,
-        row.text("description"),
-        row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
-        row.get("tare_each", CellTypes::yesNo).orElse(false),
-        row.get("nominal", CellTypes::weight));
-  }
-
-  /** A code; only the last character may stand for more of them. */
-  private static String pattern(CellTypes types, String text) {
-    int star = text.indexOf('*');
-    if (star >= 0 && star < text.length() - 1) {
-      throw new BadCell("EARLY_STAR");
-    }
-    return text;
-  }
-
-  /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */
-  private static boolean isUnread(ShopRow code, ShopFolder folder) {
-    var item = code.legible("item", CellTypes::item);
-    return item.isPresent()
-        && folder.unread().stream()
-            .filter(row -> row.place().file().equals("cuts.csv"))
-            .anyMatch(row -> row.legible("item", CellTypes::item).equals(item));
   }
 
   /**

@@ -203,28 +203,25 @@ public final class SettingsFile {
 
   /** Adds the notice {@code SETTING_BAD.variant} for a value that does not fit the others. */
   public void refuse(String key, String variant) {
-    read.add(key);
     add(Notice.of(NoticeCode.SETTING_BAD, variant, place(key)), key);
   }
 
   /** Adds a notice for a key that is itself wrong. */
   public void refuse(String key, BadCell bad) {
-    read.add(key);
     add(Notice.of(NoticeCode.SETTING_BAD, "KEY", place(key)).with("why", bad.why()), key);
   }
 
   private void add(Notice notice, String key) {
     faulty = true;
+    read.add(key);
     notices.add(notice.with("key", key).advising(name.equals(SHOP) ? "" : "LAYOUT"));
   }
 
   /** The last line that begins with the key; line 0 if none does. */
   private Place place(String key) {
     var start = Pattern.compile("\\s*" + Pattern.quote(asWritten(key)) + "(\\s*[=:\\s].*)?");
-    return lines.stream()
-        .filter(line -> start.matcher(line.text().replace("\\", "")).matches())
-        .reduce((first, last) -> last)
-        .map(line -> new Place(name, line.number()))
-        .orElse(new Place(name, 0));
+    var found =
+        lines.stream().filter(line -> start.matcher(line.text().replace("\\", "")).matches());
+    return new Place(name, found.mapToInt(TextLine::number).max().orElse(0));
   }
 }

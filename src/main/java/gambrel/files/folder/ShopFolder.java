@@ -110,7 +110,12 @@ final class ShopFolder {
   void each(Table table, Consumer<ShopRow> reader) {
     String file = table.file();
     boolean isThere = isThere(folder, file);
-    var lines = isThere ? lines(file) : List.<TextLine>of();
+    var lines =
+        isThere
+            ? lines(folder, file)
+                .orElseThrow(
+                    () -> new UnreadableShop(file + " was being written while it was read"))
+            : List.<TextLine>of();
     var header = Header.find(lines, TextForm.PLAIN, found -> table.names(found).positions().size());
     if (file.equals(BODIES) && header.isEmpty()) {
       throw new UnreadableShop(file + (isThere ? " is empty" : " is missing"));
@@ -149,11 +154,6 @@ final class ShopFolder {
     } catch (IOException e) {
       throw new UnreadableShop(file, Phrase.of("FAULT.UNREADABLE"));
     }
-  }
-
-  private List<TextLine> lines(String file) {
-    return lines(folder, file)
-        .orElseThrow(() -> new UnreadableShop(file + " was being written while it was read"));
   }
 
   /** The index of each column; empty, with a notice, if a required one is missing. */

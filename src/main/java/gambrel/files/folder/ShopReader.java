@@ -29,12 +29,12 @@ public final class ShopReader {
     var file = new SettingsFile(path, SettingsFile.SHOP, UnaryOperator.identity(), notices);
     var settings = SettingsReader.read(file);
     var folder = new ShopFolder(path, SettingsReader.cells(file, settings), notices);
-    var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
+    var cuts = CutTables.cuts(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
-    var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
+    var bodies = FloorTables.shares(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
     var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
     return new Shop(
@@ -44,7 +44,7 @@ public final class ShopReader {
         BuiltInTables.foods(),
         customers,
         bodies,
-        FloorTables.codes(folder, known),
+        CutTables.codes(folder, known),
         scales,
         FloorTables.bench(folder, known),
         OfficeTables.charges(folder, known),

@@ -89,6 +89,10 @@ final class ShopRow {
    * this is the only one.
    */
   void addFault(Notice notice) {
+    addFault(notice, "");
+  }
+
+  private void addFault(Notice notice, String advice) {
     if (fault.isPresent() && row.broken().isPresent()) {
       return;
     }
@@ -96,12 +100,10 @@ final class ShopRow {
       folder.unread().add(this);
       fault = Optional.of(notice);
     }
-    if (!UnreadRow.holds(place.file())) {
-      mark(notice);
-    } else {
-      var holding = notice.as(Severity.HOLD);
-      mark(notice.code() == NoticeCode.SHOP_ROW_BAD ? holding.advising("UNREAD") : holding);
-    }
+    boolean holds = UnreadRow.holds(place.file());
+    var marked = holds ? notice.as(Severity.HOLD) : notice;
+    boolean plain = notice.code() == NoticeCode.SHOP_ROW_BAD;
+    mark(plain ? marked.advising(holds ? "UNREAD" : advice) : marked);
   }
 
   /** Why the row counts as unread. */
@@ -138,22 +140,21 @@ final class ShopRow {
 
   /** The stripped text of a cell that should not be blank; a blank one draws a notice. */
   String text(String column, String otherwise) {
-    String text = text(column);
-    if (text.isEmpty()) {
+    if (text(column).isEmpty()) {
       addFault(blank(column).notice);
       return otherwise;
     }
-    return text;
+    return text(column);
   }
 
   /** The value of a cell, or empty if it is blank; a bad one refuses the row. */
   <T> Optional<T> get(String column, BiFunction<CellTypes, String, T> type) {
-    String text = text(column);
-    try {
-      return text.isEmpty() ? Optional.empty() : Optional.of(type.apply(types, text));
-    } catch (BadCell e) {
-      throw refuse(cell(Notice.of(e.code(), place), column).with("why", e.why()));
-    }
+    return get(
+        column,
+        type,
+        bad -> {
+          throw refuse(bad);
+        });
   }
 
   /** The value of a cell that must not be blank; a bad one refuses the row. */
@@ -163,20 +164,21 @@ final class ShopRow {
 
   /** The value of a cell, or empty if it is blank or bad; a bad one draws a notice. */
   <T> Optional<T> getOrBlank(String column, BiFunction<CellTypes, String, T> type) {
-    try {
-      return get(column, type);
-    } catch (RowRefused e) {
-      boolean plain = e.notice.code() == NoticeCode.SHOP_ROW_BAD;
-      addFault(plain ? e.notice.advising("READ_AS_BLANK") : e.notice);
-      return Optional.empty();
-    }
+    return get(column, type, bad -> addFault(bad, "READ_AS_BLANK"));
   }
 
   /** The value of a cell; empty if it is blank or cannot be read, which draws no notice. */
   <T> Optional<T> legible(String column, BiFunction<CellTypes, String, T> type) {
+    return get(column, type, bad -> {});
+  }
+
+  private <T> Optional<T> get(
+      String column, BiFunction<CellTypes, String, T> type, Consumer<Notice> ifBad) {
+    String text = text(column);
     try {
-      return get(column, type);
-    } catch (RowRefused e) {
+      return text.isEmpty() ? Optional.empty() : Optional.of(type.apply(types, text));
+    } catch (BadCell e) {
+      ifBad.accept(cell(Notice.of(e.code(), place), column).with("why", e.why()));
       return Optional.empty();
     }
   }

@@ -49,7 +49,7 @@ public final class Judge {
     var reasons = new TreeSet<Reason>();
     findRailFaults(balance, reasons);
     LossLimit.fault(settings, balance).ifPresent(reasons::add);
-    reasons.addAll(unread.ofFigures(balance));
+    reasons.addAll(unread.reasons(balance, false));
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
       reasons.add(
           new Reason(ReasonCode.ROW_SET_ASIDE, row.name())

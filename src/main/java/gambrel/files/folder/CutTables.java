@@ -1,5 +1,6 @@
 package gambrel.files.folder;
 
+import gambrel.files.csv.BadCell;
 import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
@@ -7,18 +8,22 @@ import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.Step;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads {@code cuts.csv} and lays it over the built-in cut trees. */
-final class CutsReader {
-  private CutsReader() {}
+/** Reads the tables of cuts and of the codes for them. */
+final class CutTables {
+  private CutTables() {}
 
-  /** The trees with the shop's own items; items that do not fit are left out. */
-  static CutTrees read(ShopFolder folder, CutTrees builtIn) {
+  /** The built-in trees with the items of {@code cuts.csv}; items that do not fit are left out. */
+  static CutTrees cuts(ShopFolder folder, CutTrees builtIn) {
     var extra = new EnumMap<Species, Map<ShopRow, Item>>(Species.class);
     folder.each(
         Table.of("cuts.csv", "species item parent name kind", "count unece"),
@@ -64,5 +69,51 @@ final class CutsReader {
           });
     }
     return extension.tree();
+  }
+
+  /** The codes of {@code codes.csv} in file order. */
+  static List<ScaleCode> codes(ShopFolder folder, Known known) {
+    var taken = new HashSet<String>();
+    return folder.list(
+        Table.of("codes.csv", "code item step", "description tare tare_each nominal"),
+        row -> {
+          var code = code(row.newId("code", taken), row, folder, known);
+          taken.add(code.pattern());
+          return code;
+        });
+  }
+
+  private static ScaleCode code(String pattern, ShopRow row, ShopFolder folder, Known known) {
+    row.need("code", CutTables::pattern);
+    var step = row.need("step", CellTypes.word(Step.class));
+    if (step.movesMass() && step != Step.ADDED) {
+      row.needText("item");
+    }
+    return new ScaleCode(
+        pattern,
+        isUnread(row, folder) ? row.need("item", CellTypes::item) : known.item(row),
+        step,
+        row.text("description"),
+        row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
+        row.get("tare_each", CellTypes::yesNo).orElse(false),
+        row.get("nominal", CellTypes::weight));
+  }
+
+  /** A code; only the last character may stand for more of them. */
+  private static String pattern(CellTypes types, String text) {
+    int star = text.indexOf('*');
+    if (star >= 0 && star < text.length() - 1) {
+      throw new BadCell("EARLY_STAR");
+    }
+    return text;
+  }
+
+  /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */
+  private static boolean isUnread(ShopRow code, ShopFolder folder) {
+    var item = code.legible("item", CellTypes::item);
+    return item.isPresent()
+        && folder.unread().stream()
+            .filter(row -> row.place().file().equals("cuts.csv"))
+            .anyMatch(row -> row.legible("item", CellTypes::item).equals(item));
   }
 }
