@@ -28,9 +28,6 @@ public final class CsvRows {
   /** The most lines of a record. */
   static final int MOST_LINES = 200;
 
-  /** Characters of records that Commons CSV splits at a time; bounds the cells in memory. */
-  private static final int PORTION = 1 << 18;
-
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -67,26 +64,16 @@ public final class CsvRows {
 
   /** As {@link #all(int)}, but only the results of {@code use} are kept in memory. */
   public <T> List<T> all(int from, Function<CsvRow, T> use) {
-    var used = new ArrayList<T>();
     var spans = new ArrayList<Span>();
-    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
       } else {
-        var span = span(at);
-        spans.add(span);
-        at = span.end();
-        length += span.text().length();
-      }
-      if (length > PORTION) {
-        split(spans).forEach(row -> used.add(use.apply(row)));
-        spans.clear();
-        length = 0;
+        spans.add(span(at));
+        at = spans.get(spans.size() - 1).end();
       }
     }
-    split(spans).forEach(row -> used.add(use.apply(row)));
-    return used;
+    return split(spans, use);
   }
 
   /** The most frequent of the widths of at least {@code least} cells, of two the larger; else 0. */
@@ -105,7 +92,7 @@ public final class CsvRows {
   /** The record that starts at line index {@code start}, which must not be blank. */
   Found at(int start) {
     var span = span(start);
-    return new Found(split(List.of(span)).get(0), span.end());
+    return new Found(split(List.of(span), row -> row).get(0), span.end());
   }
 
   private Span span(int start) {
@@ -170,15 +157,14 @@ public final class CsvRows {
     return text.indexOf(REPLACED) >= 0 ? Optional.of(Phrase.of("FAULT.CHARSET")) : Optional.empty();
   }
 
-  private List<CsvRow> split(List<Span> spans) {
+  private <T> List<T> split(List<Span> spans, Function<CsvRow, T> use) {
     var sound = new StringBuilder();
     spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
     try (var parser = CSVParser.parse(sound.toString(), format())) {
       var records = parser.iterator();
       return spans.stream()
-          .map(
-              s ->
-                  row(s, s.wellQuoted() ? List.of(records.next().values()) : beforeQuote(s.text())))
+          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
+          .map(use)
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

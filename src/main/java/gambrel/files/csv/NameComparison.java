@@ -130,12 +130,8 @@ public final class NameComparison {
 
   /** As {@link #report}, for a file that may have columns of any other name. */
   public void reportMistakes(Function<String, Place> place, Consumer<Notice> to) {
-    report(
-        place,
-        notice -> {
-          if (notice.code() != NoticeCode.COLUMN_OTHER) {
-            to.accept(notice);
-          }
-        });
+    differences.stream()
+        .filter(d -> d.notice().code() != NoticeCode.COLUMN_OTHER)
+        .forEach(d -> to.accept(d.notice().at(place.apply(d.name()))));
   }
 }

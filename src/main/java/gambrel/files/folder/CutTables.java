@@ -12,7 +12,6 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,18 +72,15 @@ final class CutTables {
 
   /** The codes of {@code codes.csv} in file order. */
   static List<ScaleCode> codes(ShopFolder folder, Known known) {
-    var taken = new HashSet<String>();
-    return folder.list(
-        Table.of("codes.csv", "code item step", "description tare tare_each nominal"),
-        row -> {
-          var code = code(row.newId("code", taken), row, folder, known);
-          taken.add(code.pattern());
-          return code;
-        });
+    var codes =
+        folder.byId(
+            Table.of("codes.csv", "code item step", "description tare tare_each nominal"),
+            (id, row) -> code(row, folder, known));
+    return List.copyOf(codes.values());
   }
 
-  private static ScaleCode code(String pattern, ShopRow row, ShopFolder folder, Known known) {
-    row.need("code", CutTables::pattern);
+  private static ScaleCode code(ShopRow row, ShopFolder folder, Known known) {
+    String pattern = row.need("code", CutTables::pattern);
     var step = row.need("step", CellTypes.word(Step.class));
     if (step.movesMass() && step != Step.ADDED) {
       row.needText("item");
@@ -101,11 +97,7 @@ final class CutTables {
 
   /** A code; only the last character may stand for more of them. */
   private static String pattern(CellTypes types, String text) {
-    int star = text.indexOf('*');
-    if (star >= 0 && star < text.length() - 1) {
-      throw new BadCell("EARLY_STAR");
-    }
-    return text;
+    return BadCell.unless("EARLY_STAR", text, code -> code.matches("[^*]*\\*?"));
   }
 
   /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */

@@ -1,13 +1,10 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
-import gambrel.files.csv.SpreadsheetDamage;
 import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.WeightUnit;
-import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.AccuracyClass;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.shop.BenchEntry;
@@ -37,7 +34,7 @@ final class FloorTables {
    *
    * @param customers every owner that may be named, the shop included
    */
-  static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
+  static Map<String, Body> bodies(ShopFolder folder, IdIndex customers) {
     return folder.byId(
         Table.of(
             "bodies.csv",
@@ -73,7 +70,7 @@ final class FloorTables {
 
   /** The bodies with their shares in {@code shares.csv}; several rows of one customer add up. */
   static SortedMap<String, Body> shares(
-      ShopFolder folder, SortedMap<String, Body> bodies, IdIndex customers) {
+      ShopFolder folder, Map<String, Body> bodies, IdIndex customers) {
     var ids = new IdIndex(bodies.keySet());
     var shares = new TreeMap<String, Map<String, BigFraction>>();
     folder.each(
@@ -88,8 +85,7 @@ final class FloorTables {
               .merge(row.knownOrKept("customer", customers), share, BigFraction::add);
         });
     var owned = new TreeMap<>(bodies);
-    shares.forEach(
-        (id, ofBody) -> owned.computeIfPresent(id, (k, body) -> body.withShares(ofBody)));
+    owned.replaceAll((id, body) -> body.withShares(shares.getOrDefault(id, Map.of())));
     return owned;
   }
 
@@ -101,18 +97,13 @@ final class FloorTables {
             ? BadCell.unless(
                 "NOT_SHARE", () -> BigFraction.parse(ratio.group(1) + '/' + ratio.group(2)))
             : decimalShare(types, text);
-    if (share.signum() <= 0) {
-      throw new BadCell("NOT_SHARE");
-    }
-    return share;
+    return BadCell.unless("NOT_SHARE", share, positive -> positive.signum() > 0);
   }
 
   private static BigFraction decimalShare(CellTypes types, String text) {
     boolean percent = text.endsWith("%");
     String number = percent ? text.substring(0, text.length() - 1).strip() : text;
-    if (SpreadsheetDamage.isDate(number)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_SHARE"));
-    }
+    CellTypes.notDate(number, "LOST_SHARE");
     try {
       var share = Exact.fraction(types.number(number));
       return percent ? share.divide(Exact.HUNDRED) : share;

@@ -87,9 +87,9 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
   private String named(String file, String column, CellTypes types, String text) {
     return switch (column) {
       case "code", "value" -> types.id(text);
-      case "body" -> file.equals("bodies.csv") ? types.id(text) : find(bodies, text, "");
-      case "customer" -> find(customers, text, "");
-      case "scale" -> find(scales, text, text);
+      case "body" -> file.equals("bodies.csv") ? types.id(text) : bodies.find(text).orElse("");
+      case "customer" -> customers.find(text).orElse("");
+      case "scale" -> scales.find(text).orElse(text);
       case "item" -> {
         String item = types.item(text);
         yield file.equals("cuts.csv") || isItem(item) ? item : "";
@@ -100,10 +100,6 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
       case "field" -> OfficeTables.field(types, text).id();
       default -> "";
     };
-  }
-
-  private static String find(IdIndex index, String id, String otherwise) {
-    return index.find(id).map(IdIndex.Match::id).orElse(otherwise);
   }
 
   private static String text(Notice notice, String name) {

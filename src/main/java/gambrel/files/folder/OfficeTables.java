@@ -1,12 +1,10 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
-import gambrel.files.csv.SpreadsheetDamage;
 import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Charge;
 import gambrel.trade.shop.Correction;
@@ -17,7 +15,7 @@ import gambrel.trade.shop.Release;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.Map;
 
 /** Reads the tables of customers, money and decisions. */
 final class OfficeTables {
@@ -27,7 +25,7 @@ final class OfficeTables {
    * The customers of {@code customers.csv} by id. A name that cannot be read is the id, any other
    * cell that cannot be read is taken as blank.
    */
-  static SortedMap<String, Customer> customers(ShopFolder folder) {
+  static Map<String, Customer> customers(ShopFolder folder) {
     return folder.byId(
         Table.of("customers.csv", "customer name", "address email language"),
         (id, row) -> {
@@ -154,10 +152,7 @@ final class OfficeTables {
 
   /** A ticket, a run of tickets, or the place of a row. */
   static String ticket(CellTypes types, String text) {
-    if (SpreadsheetDamage.isDate(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
-    }
-    return types.id(text);
+    return types.id(CellTypes.notDate(text, "LOST_RUN"));
   }
 
   /** A field that a correction may change. */

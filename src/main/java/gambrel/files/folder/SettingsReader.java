@@ -16,8 +16,8 @@ import java.time.Month;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -85,14 +85,13 @@ final class SettingsReader {
     return file.get(key, CellTypes.PLAIN::notNegative).orElseGet(() -> new BigDecimal(otherwise));
   }
 
-  private static Map<Optional<Species>, Set<Step>> rail(SettingsFile file) {
-    var rail = new HashMap<Optional<Species>, Set<Step>>();
-    rail.put(
-        Optional.empty(),
-        file.getEvenBlank("rail", SettingsReader::steps).orElse(EnumSet.of(Step.HOT, Step.COLD)));
+  private static Map<Species, Set<Step>> rail(SettingsFile file) {
+    var usual =
+        file.getEvenBlank("rail", SettingsReader::steps).orElse(EnumSet.of(Step.HOT, Step.COLD));
+    var rail = new EnumMap<Species, Set<Step>>(Species.class);
     for (var species : Species.values()) {
-      file.getEvenBlank("rail." + species.id(), SettingsReader::steps)
-          .ifPresent(steps -> rail.put(Optional.of(species), steps));
+      var own = file.getEvenBlank("rail." + species.id(), SettingsReader::steps);
+      rail.put(species, own.orElse(usual));
     }
     return Map.copyOf(rail);
   }
@@ -126,10 +125,7 @@ final class SettingsReader {
 
   /** A time zone of the IANA list. */
   private static ZoneId zone(String text) {
-    if (!ZoneId.getAvailableZoneIds().contains(text)) {
-      throw new BadCell("NOT_ZONE");
-    }
-    return ZoneId.of(text);
+    return ZoneId.of(BadCell.unless("NOT_ZONE", text, ZoneId.getAvailableZoneIds()::contains));
   }
 
   /** The unit of a shop: kilogram or pound. */
@@ -156,14 +152,13 @@ final class SettingsReader {
 
   /** The formatter of a pattern of dates; what it prints must read back as the same date. */
   private static DateTimeFormatter formatter(String pattern, Locale locale) {
+    String why = "NOT_DATE_PATTERN";
     return BadCell.unless(
-        "NOT_DATE_PATTERN",
-        () -> {
-          var formatter = Dates.formatter(pattern, locale);
-          if (!LocalDate.parse(formatter.format(SAMPLE), formatter).equals(SAMPLE)) {
-            throw new BadCell("NOT_DATE_PATTERN");
-          }
-          return formatter;
-        });
+        why,
+        () ->
+            BadCell.unless(
+                why,
+                Dates.formatter(pattern, locale),
+                own -> LocalDate.parse(own.format(SAMPLE), own).equals(SAMPLE)));
   }
 }

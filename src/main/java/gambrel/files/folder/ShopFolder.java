@@ -17,12 +17,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -91,8 +90,8 @@ final class ShopFolder {
   }
 
   /** As {@link #list}, by the id in the first required column, which no two rows may share. */
-  <T> SortedMap<String, T> byId(Table table, BiFunction<String, ShopRow, T> reader) {
-    var values = new TreeMap<String, T>();
+  <T> Map<String, T> byId(Table table, BiFunction<String, ShopRow, T> reader) {
+    var values = new LinkedHashMap<String, T>();
     each(
         table,
         row -> {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /** Reads a shop folder, all but its exports. */
@@ -42,7 +43,7 @@ public final class ShopReader {
         cuts,
         BuiltInTables.ranges(),
         BuiltInTables.foods(),
-        customers,
+        new TreeMap<>(customers),
         bodies,
         CutTables.codes(folder, known),
         scales,

@@ -223,15 +223,12 @@ final class ShopRow {
   }
 
   private Optional<String> resolved(String column, IdIndex index, String given) {
-    var match = index.find(given);
-    match
-        .filter(found -> !found.exact())
-        .ifPresent(
-            found ->
-                mark(
-                    cell(Notice.of(NoticeCode.ID_ZEROS, "CELL", place), column)
-                        .with("id", found.id())));
-    return match.map(IdIndex.Match::id);
+    var found = index.find(given);
+    found
+        .filter(id -> !id.equals(given))
+        .map(id -> cell(Notice.of(NoticeCode.ID_ZEROS, "CELL", place), column).with("id", id))
+        .ifPresent(this::mark);
+    return found;
   }
 
   /** Refuses the row if {@code to} is before {@code from}. */

@@ -45,10 +45,7 @@ public record PublishedRanges(Map<String, Range> ranges) {
     /** −1, 0 or 1 if a percentage, rounded to one decimal, is below, in or above the range. */
     public int compare(BigFraction percent) {
       var printed = Exact.round(percent, 1);
-      if (printed.compareTo(low) < 0) {
-        return -1;
-      }
-      return printed.compareTo(high) > 0 ? 1 : 0;
+      return printed.compareTo(low) < 0 ? -1 : printed.compareTo(high) > 0 ? 1 : 0;
     }
   }
 }
