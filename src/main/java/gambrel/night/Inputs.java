@@ -2,7 +2,7 @@ package gambrel.night;
 
 import gambrel.files.export.ExportReader;
 import gambrel.files.folder.ShopReader;
-import gambrel.files.folder.ShopReading;
+import gambrel.files.folder.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportFile;
@@ -40,13 +40,14 @@ public record Inputs(Shop shop, List<ExportFile> exports, List<Notice> notices) 
    * @throws RefusedException if it cannot be read
    */
   public static Inputs read(Path folder, Progress progress) throws RefusedException {
-    var reading = ShopReader.read(folder);
-    if (reading instanceof ShopReading.Ok ok) {
-      var exports = ExportReader.read(folder, ok.shop(), progress);
-      var notices = new ArrayList<>(ok.notices());
+    var notices = new ArrayList<Notice>();
+    try {
+      var shop = ShopReader.read(folder, notices);
+      var exports = ExportReader.read(folder, shop, progress);
       notices.addAll(exports.notices());
-      return new Inputs(ok.shop(), exports.files(), notices);
+      return new Inputs(shop, exports.files(), notices);
+    } catch (UnreadableShop e) {
+      throw new RefusedException(e.getMessage());
     }
-    throw new RefusedException(((ShopReading.Unreadable) reading).why());
   }
 }

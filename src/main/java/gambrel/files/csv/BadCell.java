@@ -4,6 +4,8 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import java.time.DateTimeException;
 import java.util.IllformedLocaleException;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /** A text that cannot be read as the kind of value that is wanted. */
@@ -46,6 +48,15 @@ public final class BadCell extends RuntimeException {
         | IllformedLocaleException e) {
       throw new BadCell(why);
     }
+  }
+
+  /**
+   * The value, if it fits.
+   *
+   * @throws BadCell for the reason {@code CELL.why} if it does not
+   */
+  public static <T> T unless(String why, T value, Predicate<T> fits) {
+    return Optional.of(value).filter(fits).orElseThrow(() -> new BadCell(why));
   }
 
   /** The code of the notice that it draws. */

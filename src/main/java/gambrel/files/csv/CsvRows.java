@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
@@ -25,9 +27,6 @@ public final class CsvRows {
 
   /** The most lines of a record. */
   static final int MOST_LINES = 200;
-
-  /** Characters of records that Commons CSV splits at a time; bounds the cells in memory. */
-  private static final int PORTION = 1 << 18;
 
   private static final char REPLACED = '\uFFFD';
 
@@ -65,26 +64,16 @@ public final class CsvRows {
 
   /** As {@link #all(int)}, but only the results of {@code use} are kept in memory. */
   public <T> List<T> all(int from, Function<CsvRow, T> use) {
-    var used = new ArrayList<T>();
     var spans = new ArrayList<Span>();
-    int length = 0;
     for (int at = from; at < lines.size(); ) {
       if (lines.get(at).isBlank()) {
         at++;
       } else {
-        var span = span(at);
-        spans.add(span);
-        at = span.end();
-        length += span.text().length();
-      }
-      if (length > PORTION) {
-        split(spans).forEach(row -> used.add(use.apply(row)));
-        spans.clear();
-        length = 0;
+        spans.add(span(at));
+        at = spans.get(spans.size() - 1).end();
       }
     }
-    split(spans).forEach(row -> used.add(use.apply(row)));
-    return used;
+    return split(spans, use);
   }
 
   /** The most frequent of the widths of at least {@code least} cells, of two the larger; else 0. */
@@ -103,7 +92,7 @@ public final class CsvRows {
   /** The record that starts at line index {@code start}, which must not be blank. */
   Found at(int start) {
     var span = span(start);
-    return new Found(split(List.of(span)).get(0), span.end());
+    return new Found(split(List.of(span), row -> row).get(0), span.end());
   }
 
   private Span span(int start) {
@@ -121,14 +110,10 @@ public final class CsvRows {
       scanner.read(lines.get(end).text());
       end++;
     }
-    return span(scanner, start, end, text.toString());
-  }
-
-  private Span span(QuoteScanner scanner, int start, int end, String text) {
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Span(start, start + 1, lines.get(start).text(), fault, false)
-        : new Span(start, end, text, strange(text), true);
+        ? new Span(start, start + 1, first, fault, false)
+        : new Span(start, end, text.toString(), strange(text.toString()), true);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -172,15 +157,14 @@ public final class CsvRows {
     return text.indexOf(REPLACED) >= 0 ? Optional.of(Phrase.of("FAULT.CHARSET")) : Optional.empty();
   }
 
-  private List<CsvRow> split(List<Span> spans) {
+  private <T> List<T> split(List<Span> spans, Function<CsvRow, T> use) {
     var sound = new StringBuilder();
     spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
     try (var parser = CSVParser.parse(sound.toString(), format())) {
       var records = parser.iterator();
       return spans.stream()
-          .map(
-              s ->
-                  row(s, s.wellQuoted() ? List.of(records.next().values()) : beforeQuote(s.text())))
+          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
+          .map(use)
           .toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -204,13 +188,11 @@ public final class CsvRows {
   private List<String> beforeQuote(String text) {
     int first = text.indexOf(quote);
     int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
-    var cells = new ArrayList<String>();
-    for (int at = 0; at <= end && cells.size() < MOST_CELLS; ) {
-      int next = text.indexOf(delimiter, at);
-      cells.add(text.substring(at, next));
-      at = next + 1;
-    }
-    return cells;
+    return end < 0
+        ? List.of()
+        : Stream.of(text.substring(0, end).split(Pattern.quote("" + delimiter), -1))
+            .limit(MOST_CELLS)
+            .toList();
   }
 
   /** A record as a range of lines; {@code end} is excluded. */

@@ -10,6 +10,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoField;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -43,24 +44,13 @@ public final class Dates {
    * @throws IllegalArgumentException if the pattern is not understood
    */
   public static DateTimeFormatter formatter(String pattern, Locale locale) {
+    // A strict year of an era needs the era.
     return new DateTimeFormatterBuilder()
         .parseCaseInsensitive()
-        .appendPattern(proleptic(pattern))
+        .appendPattern(pattern)
+        .parseDefaulting(ChronoField.ERA, 1)
         .toFormatter(locale)
         .withResolverStyle(ResolverStyle.STRICT);
-  }
-
-  /** Replaces {@code y} outside quotes by {@code u}: a strict {@code y} would need an era. */
-  private static String proleptic(String pattern) {
-    var changed = new StringBuilder(pattern);
-    boolean quoted = false;
-    for (int i = 0; i < changed.length(); i++) {
-      quoted ^= changed.charAt(i) == '\'';
-      if (!quoted && changed.charAt(i) == 'y') {
-        changed.setCharAt(i, 'u');
-      }
-    }
-    return changed.toString();
   }
 
   /** The date of a text, from 1900 to 2199. */

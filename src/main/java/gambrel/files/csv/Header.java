@@ -26,16 +26,11 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
    */
   public static Optional<Header> find(
       List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
-    int start =
-        IntStream.range(0, lines.size())
-            .filter(i -> !lines.get(i).isBlank())
-            .findFirst()
-            .orElse(lines.size());
-    if (start == lines.size()) {
-      return Optional.empty();
-    }
-    return form.delimiters().stream()
-        .map(delimiter -> at(start, lines, delimiter, form))
+    return IntStream.range(0, lines.size())
+        .filter(i -> !lines.get(i).isBlank())
+        .limit(1)
+        .boxed()
+        .flatMap(start -> form.delimiters().stream().map(by -> at(start, lines, by, form)))
         .reduce((best, other) -> score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
   }
 

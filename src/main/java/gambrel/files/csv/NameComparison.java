@@ -5,7 +5,6 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The names of a file's columns or keys, compared with the names that it may have. Case, blanks,
@@ -46,27 +46,34 @@ public final class NameComparison {
     var byPlain = new LinkedHashMap<String, String>();
     known.forEach(name -> byPlain.putIfAbsent(plain(name), name));
     var meant = names.stream().map(name -> byPlain.getOrDefault(plain(name), "")).toList();
-    for (int i = 0; i < names.size(); i++) {
-      if (names.get(i).equals(meant.get(i))) {
-        positions.putIfAbsent(meant.get(i), i);
+    for (boolean exact : List.of(true, false)) {
+      for (int i = 0; i < names.size(); i++) {
+        if (!meant.get(i).isEmpty() && (!exact || names.get(i).equals(meant.get(i)))) {
+          positions.putIfAbsent(meant.get(i), i);
+        }
       }
     }
-    for (int i = 0; i < names.size(); i++) {
-      positions.putIfAbsent(meant.get(i), i);
-    }
-    positions.remove("");
-    var lacking =
-        byPlain.keySet().stream().filter(p -> !positions.containsKey(byPlain.get(p))).toList();
+    byPlain.values().removeAll(positions.keySet());
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
-      if (!name.isBlank()) {
-        var notice =
-            meant.get(i).isEmpty()
-                ? unknown(nearest(plain(name), lacking).map(byPlain::get))
-                : known(name, meant.get(i), positions.get(meant.get(i)) == i);
-        notice.ifPresent(n -> differences.add(new Difference(name, n.with("name", name))));
+      String as = meant.get(i);
+      if (as.isEmpty() && !name.isBlank()) {
+        var resembled = nearest(plain(name), byPlain.keySet()).map(byPlain::get);
+        differ(
+            name,
+            resembled
+                .map(near -> Notice.of(NoticeCode.COLUMN_UNKNOWN).with("known", near))
+                .orElse(Notice.of(NoticeCode.COLUMN_OTHER)));
+      } else if (!as.isEmpty() && positions.get(as) != i) {
+        differ(name, Notice.of(NoticeCode.COLUMN_UNKNOWN, "TWICE"));
+      } else if (!name.equals(as) && !name.isBlank()) {
+        differ(name, Notice.of(NoticeCode.COLUMN_NAME).with("known", as));
       }
     }
+  }
+
+  private void differ(String name, Notice notice) {
+    differences.add(new Difference(name, notice.with("name", name)));
   }
 
   /** A name without what does not count in a comparison. */
@@ -74,58 +81,37 @@ public final class NameComparison {
     return NOT_COMPARED.matcher(name).replaceAll("").toLowerCase(Locale.ROOT);
   }
 
-  private static Optional<Notice> known(String name, String known, boolean first) {
-    if (!first) {
-      return Optional.of(Notice.of(NoticeCode.COLUMN_UNKNOWN, "TWICE"));
-    }
-    return name.equals(known)
-        ? Optional.empty()
-        : Optional.of(Notice.of(NoticeCode.COLUMN_NAME).with("known", known));
-  }
-
-  private static Optional<Notice> unknown(Optional<String> resembled) {
-    return resembled
-        .map(known -> Notice.of(NoticeCode.COLUMN_UNKNOWN).with("known", known))
-        .or(() -> Optional.of(Notice.of(NoticeCode.COLUMN_OTHER)));
-  }
-
-  private static Optional<String> nearest(String plain, List<String> lacking) {
-    return lacking.stream()
-        .filter(known -> Math.abs(plain.length() - known.length()) <= mostChanges(known))
-        .filter(known -> changes(plain, known) <= mostChanges(known))
-        .min(Comparator.comparing(known -> changes(plain, known)));
-  }
-
-  private static int mostChanges(String known) {
-    return known.length() < SHORTEST ? 0 : known.length() < LONG ? 1 : 2;
+  /** The known name with the fewest changes, if they are few enough; of several the first. */
+  private static Optional<String> nearest(String plain, Collection<String> lacking) {
+    return Stream.of(1, 2)
+        .flatMap(
+            most ->
+                lacking.stream()
+                    .filter(known -> known.length() >= (most == 1 ? SHORTEST : LONG))
+                    .filter(known -> isWithin(most, plain, known)))
+        .findFirst();
   }
 
   /**
-   * The fewest letters to add, leave out or change, or neighbours to exchange, that make one text
-   * of the other: the optimal string alignment distance.
+   * Whether at most {@code most} times to add, leave out or change a letter, or exchange two
+   * neighbours, make one text of the other.
    */
-  static int changes(String one, String other) {
-    var least = new int[one.length() + 1][other.length() + 1];
-    for (int i = 0; i <= one.length(); i++) {
-      for (int j = 0; j <= other.length(); j++) {
-        if (i == 0 || j == 0) {
-          least[i][j] = i + j;
-          continue;
-        }
-        int same = one.charAt(i - 1) == other.charAt(j - 1) ? 0 : 1;
-        int either = Math.min(least[i - 1][j], least[i][j - 1]) + 1;
-        least[i][j] = Math.min(either, least[i - 1][j - 1] + same);
-        boolean exchanged =
-            i > 1
-                && j > 1
-                && one.charAt(i - 1) == other.charAt(j - 2)
-                && one.charAt(i - 2) == other.charAt(j - 1);
-        if (exchanged) {
-          least[i][j] = Math.min(least[i][j], least[i - 2][j - 2] + 1);
-        }
-      }
+  private static boolean isWithin(int most, String one, String other) {
+    if (one.isEmpty() || other.isEmpty()) {
+      return one.length() + other.length() <= most;
     }
-    return least[one.length()][other.length()];
+    String rest = one.substring(1);
+    String otherRest = other.substring(1);
+    if (one.charAt(0) == other.charAt(0)) {
+      return isWithin(most, rest, otherRest);
+    }
+    return most > 0
+        && (isWithin(most - 1, rest, other)
+            || isWithin(most - 1, one, otherRest)
+            || isWithin(most - 1, rest, otherRest)
+            || rest.startsWith(other.substring(0, 1))
+                && otherRest.startsWith(one.substring(0, 1))
+                && isWithin(most - 1, rest.substring(1), otherRest.substring(1)));
   }
 
   /** The index of each known name that the file has; of two with one name the one as known. */
@@ -144,12 +130,8 @@ public final class NameComparison {
 
   /** As {@link #report}, for a file that may have columns of any other name. */
   public void reportMistakes(Function<String, Place> place, Consumer<Notice> to) {
-    report(
-        place,
-        notice -> {
-          if (notice.code() != NoticeCode.COLUMN_OTHER) {
-            to.accept(notice);
-          }
-        });
+    differences.stream()
+        .filter(d -> d.notice().code() != NoticeCode.COLUMN_OTHER)
+        .forEach(d -> to.accept(d.notice().at(place.apply(d.name()))));
   }
 }

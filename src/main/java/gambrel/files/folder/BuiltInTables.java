@@ -12,7 +12,6 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.shop.PublishedRange;
 import gambrel.trade.shop.PublishedRanges;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -21,7 +20,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -64,14 +62,13 @@ public final class BuiltInTables {
   }
 
   private static Item item(CSVRecord row, Region region) {
-    var count = row.get("count");
     return new Item(
         row.get("item"),
         regional(row, "parent", region),
         regional(row, "name", region),
         Kind.of(row.get("kind")).orElseThrow(),
-        count.isEmpty() ? 1 : Integer.parseInt(count),
-        row.get("unece").isEmpty() ? List.of() : List.of(row.get("unece").split(" ")),
+        cell(row, "count", Integer::valueOf).orElse(1),
+        cell(row, "unece", codes -> List.of(codes.split(" "))).orElse(List.of()),
         false,
         facts(row));
   }
@@ -79,18 +76,10 @@ public final class BuiltInTables {
   private static Facts facts(CSVRecord row) {
     return new Facts(
         cell(row, "food", food -> food),
-        cell(row, "bone", BuiltInTables::isYes),
-        cell(row, "vertebra", BuiltInTables::isYes),
-        cell(row, "minced", BuiltInTables::isYes),
+        cell(row, "bone", "yes"::equals),
+        cell(row, "vertebra", "yes"::equals),
+        cell(row, "minced", "yes"::equals),
         cell(row, "offal", line -> Offal.valueOf(line.toUpperCase(Locale.ROOT))));
-  }
-
-  private static boolean isYes(String cell) {
-    return switch (cell) {
-      case "yes" -> true;
-      case "no" -> false;
-      default -> throw new IllegalArgumentException(cell + " is neither yes nor no");
-    };
   }
 
   private static String regional(CSVRecord row, String column, Region region) {
@@ -138,17 +127,17 @@ public final class BuiltInTables {
 
   /** The published ranges, each with its source. */
   public static PublishedRanges ranges() {
-    var ranges = new HashMap<String, PublishedRange>();
-    for (var row : rows("ranges")) {
-      ranges.put(
-          PublishedRanges.key(row.get("species"), row.get("figure")),
-          new PublishedRange(
-              new BigDecimal(row.get("low")),
-              new BigDecimal(row.get("high")),
-              row.get("about"),
-              row.get("source")));
-    }
-    return new PublishedRanges(ranges);
+    return new PublishedRanges(
+        rows("ranges").stream()
+            .collect(
+                Collectors.toMap(
+                    row -> PublishedRanges.key(row.get("species"), row.get("figure")),
+                    row ->
+                        new PublishedRanges.Range(
+                            new BigDecimal(row.get("low")),
+                            new BigDecimal(row.get("high")),
+                            row.get("about"),
+                            row.get("source")))));
   }
 
   /** The rows of {@code /gambrel/NAME.csv}. */

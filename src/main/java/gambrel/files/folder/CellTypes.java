@@ -2,7 +2,6 @@ package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.Dates;
-import gambrel.files.csv.SpreadsheetDamage;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
@@ -13,11 +12,13 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -36,6 +37,19 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   private static final Pattern DIGITS = Pattern.compile("(?=\\D*\\d)[+-]?\\d*+\\.?\\d*+");
 
+  private static final Pattern EXPONENT = Pattern.compile("(?i)[+-]?\\d+([.,]\\d*)?E[+-]?\\d+");
+
+  /** An id that a spreadsheet has turned into a number: {@code 1.23E+14}. */
+  private static final Pattern LOST_ID = Pattern.compile("(?i)\\d+([.,]\\d*)?E[+-]\\d+");
+
+  /** A text that a spreadsheet has turned into a date: {@code 1-Feb}, {@code 2026-02-01}. */
+  private static final Pattern LOST_TO_DATE =
+      Pattern.compile(
+          "\\d{1,2}[-. /]\\p{L}{3,9}\\.?(?:[-. /]\\d{2,4})?"
+              + "|\\p{L}{3,9}\\.?[-. /]\\d{1,4}"
+              + "|\\d{4}-\\d{2}-\\d{2}(?:[T ].*)?"
+              + "|\\d{1,2}([-./])\\d{1,2}\\1\\d{2,4}");
+
   /** The same kinds in a file with this delimiter; {@code ;} allows decimal commas. */
   CellTypes forDelimiter(char delimiter) {
     return new CellTypes(dates, currency, delimiter == ';');
@@ -43,11 +57,18 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** An id without control characters that no spreadsheet has turned into a number. */
   String id(String text) {
-    if (text.chars().anyMatch(Character::isISOControl)) {
-      throw new BadCell("CONTROL");
-    }
-    if (SpreadsheetDamage.isLostId(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_ID"));
+    BadCell.unless("CONTROL", text, id -> id.chars().noneMatch(Character::isISOControl));
+    return unlessDamaged(LOST_ID, text, "LOST_ID");
+  }
+
+  /** A text that a spreadsheet has not turned into a date, as {@code 1/2} becomes 1-Feb. */
+  static String notDate(String text, String why) {
+    return unlessDamaged(LOST_TO_DATE, text, why);
+  }
+
+  private static String unlessDamaged(Pattern damage, String text, String why) {
+    if (damage.matcher(text).matches()) {
+      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL." + why));
     }
     return text;
   }
@@ -64,9 +85,7 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** Any number of at most 12 digits before and after the point, without thousands marks. */
   BigDecimal number(String text) {
-    if (SpreadsheetDamage.isExponent(text)) {
-      throw new BadCell("EXPONENT");
-    }
+    BadCell.unless("EXPONENT", text, Predicate.not(EXPONENT.asMatchPredicate()));
     String plain = decimalComma ? text.replace(',', '.') : text;
     return DecimalText.of(plain)
         .orElseThrow(
@@ -75,20 +94,12 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** A number of zero or more. */
   BigDecimal notNegative(String text) {
-    var number = number(text);
-    if (number.signum() < 0) {
-      throw new BadCell("BELOW_ZERO");
-    }
-    return number;
+    return BadCell.unless("BELOW_ZERO", number(text), number -> number.signum() >= 0);
   }
 
   /** A number above zero. */
   BigDecimal positive(String text) {
-    var number = notNegative(text);
-    if (number.signum() == 0) {
-      throw new BadCell("NOT_ABOVE_ZERO");
-    }
-    return number;
+    return BadCell.unless("NOT_ABOVE_ZERO", notNegative(text), number -> number.signum() > 0);
   }
 
   /** A whole number of zero or more. */
@@ -99,11 +110,7 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** A whole number of one or more. */
   int head(String text) {
-    int count = count(text);
-    if (count == 0) {
-      throw new BadCell("BELOW_ONE");
-    }
-    return count;
+    return BadCell.unless("BELOW_ONE", count(text), count -> count > 0);
   }
 
   /** A weight in the shop's unit, zero or more. */
@@ -151,26 +158,29 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   /** A language tag (BCP 47); an underscore is taken for a hyphen. */
   String language(String text) {
-    return SettingTypes.locale(text, "NOT_LANGUAGE").toLanguageTag();
+    return locale(text, "NOT_LANGUAGE").toLanguageTag();
   }
 
-  /** One of the words of an enumeration, in any case. */
+  /** A locale (BCP 47), or {@code why} it is none; an underscore is taken for a hyphen. */
+  static Locale locale(String text, String why) {
+    return BadCell.unless(
+        why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
+  }
+
+  /** The kind of cell that holds one of the words of an enumeration, in any case. */
   static <E extends Enum<E>> BiFunction<CellTypes, String, E> word(Class<E> words) {
     return (types, text) -> word(words, text);
   }
 
-  /** As {@link #word(Class)}, of a text. */
+  /** One of the words of an enumeration, in any case. */
   static <E extends Enum<E>> E word(Class<E> words, String text) {
-    var all = List.of(words.getEnumConstants());
-    return all.stream()
-        .filter(word -> word.name().equalsIgnoreCase(text))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new BadCell(
-                    Phrase.of("CELL.NONE_OF")
-                        .with(
-                            "words",
-                            all.stream().map(w -> w.name().toLowerCase(Locale.ROOT)).toList())));
+    var ids = new ArrayList<String>();
+    for (E word : words.getEnumConstants()) {
+      if (word.name().equalsIgnoreCase(text)) {
+        return word;
+      }
+      ids.add(word.name().toLowerCase(Locale.ROOT));
+    }
+    throw new BadCell(Phrase.of("CELL.NONE_OF").with("words", ids));
   }
 }

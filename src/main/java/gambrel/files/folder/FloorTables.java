@@ -1,8 +1,9 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.Weight;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.AccuracyClass;
 import gambrel.trade.shop.Batch;
@@ -11,16 +12,20 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Scale;
-import gambrel.trade.shop.ScaleCode;
-import gambrel.trade.shop.Step;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Reads the tables of bodies, scales, codes, the bench and batches. */
+/** Reads the tables of bodies and their shares, scales, the bench and batches. */
 final class FloorTables {
+  /** {@code 1/2} or {@code 1 of 2}. */
+  private static final Pattern RATIO =
+      Pattern.compile("(?i)(\\d{1,12})\\s*(?:/|\\sof\\s)\\s*(\\d{1,12})");
+
   private FloorTables() {}
 
   /**
@@ -29,14 +34,13 @@ final class FloorTables {
    *
    * @param customers every owner that may be named, the shop included
    */
-  static SortedMap<String, Body> bodies(ShopFolder folder, IdIndex customers) {
-    var columns =
-        FileColumns.of("bodies.csv", "body", "species")
-            .and("class", "killed", "live_weight", "live_guessed", "age_months", "fat_mm")
-            .and("customer", "head", "tags", "mark", "outcome", "supplier", "cost", "note");
-    folder.need(columns);
-    return folder.byIdEvenBroken(
-        columns,
+  static Map<String, Body> bodies(ShopFolder folder, IdIndex customers) {
+    return folder.byId(
+        Table.of(
+            "bodies.csv",
+            "body species",
+            "class killed live_weight live_guessed age_months fat_mm"
+                + " customer head tags mark outcome supplier cost note"),
         (id, row) -> {
           row.setBody(id);
           return body(id, row, customers);
@@ -64,11 +68,54 @@ final class FloorTables {
         row.text("note"));
   }
 
+  /** The bodies with their shares in {@code shares.csv}; several rows of one customer add up. */
+  static SortedMap<String, Body> shares(
+      ShopFolder folder, Map<String, Body> bodies, IdIndex customers) {
+    var ids = new IdIndex(bodies.keySet());
+    var shares = new TreeMap<String, Map<String, BigFraction>>();
+    folder.each(
+        Table.of("shares.csv", "body customer share", ""),
+        row -> {
+          String body = row.needKnown("body", ids);
+          row.setBody(body);
+          row.needText("customer");
+          var share = row.need("share", FloorTables::share);
+          shares
+              .computeIfAbsent(body, id -> new TreeMap<>())
+              .merge(row.knownOrKept("customer", customers), share, BigFraction::add);
+        });
+    var owned = new TreeMap<>(bodies);
+    owned.replaceAll((id, body) -> body.withShares(shares.getOrDefault(id, Map.of())));
+    return owned;
+  }
+
+  /** A share above zero: {@code 1/2}, {@code 0.25}, {@code 50%}, {@code 1 of 2}. */
+  static BigFraction share(CellTypes types, String text) {
+    var ratio = RATIO.matcher(text);
+    var share =
+        ratio.matches()
+            ? BadCell.unless(
+                "NOT_SHARE", () -> BigFraction.parse(ratio.group(1) + '/' + ratio.group(2)))
+            : decimalShare(types, text);
+    return BadCell.unless("NOT_SHARE", share, positive -> positive.signum() > 0);
+  }
+
+  private static BigFraction decimalShare(CellTypes types, String text) {
+    boolean percent = text.endsWith("%");
+    String number = percent ? text.substring(0, text.length() - 1).strip() : text;
+    CellTypes.notDate(number, "LOST_SHARE");
+    try {
+      var share = Exact.fraction(types.number(number));
+      return percent ? share.divide(Exact.HUNDRED) : share;
+    } catch (BadCell e) {
+      throw new BadCell("NOT_SHARE");
+    }
+  }
+
   /** The scales by id; one without a division or with an unknown unit is left out. */
   static Map<String, Scale> scales(ShopFolder folder, WeightUnit shopUnit) {
     return folder.byId(
-        FileColumns.of("scales.csv", "scale", "division")
-            .and("where", "layout", "unit", "capacity", "class"),
+        Table.of("scales.csv", "scale division", "where layout unit capacity class"),
         (id, row) ->
             new Scale(
                 id,
@@ -84,53 +131,13 @@ final class FloorTables {
     return AccuracyClass.of(text).orElseThrow(() -> new BadCell("NOT_CLASS"));
   }
 
-  /** The codes of {@code codes.csv} in file order. */
-  static List<ScaleCode> codes(ShopFolder folder, Known known) {
-    var taken = new HashSet<String>();
-    return folder.list(
-        FileColumns.of("codes.csv", "code", "item", "step")
-            .and("description", "tare", "tare_each", "nominal"),
-        row -> {
-          var code = code(row.newId("code", taken), row, known);
-          taken.add(code.pattern());
-          return code;
-        });
-  }
-
-  private static ScaleCode code(String pattern, ShopRow row, Known known) {
-    int star = pattern.indexOf('*');
-    if (star >= 0 && star < pattern.length() - 1) {
-      throw row.refuse("code", new BadCell("EARLY_STAR"));
-    }
-    var step = row.need("step", CellTypes.word(Step.class));
-    if (step.movesMass() && step != Step.ADDED) {
-      row.needText("item");
-    }
-    return new ScaleCode(
-        pattern,
-        itemOfCode(row, known),
-        step,
-        row.text("description"),
-        row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
-        row.get("tare_each", CellTypes::yesNo).orElse(false),
-        row.get("nominal", CellTypes::weight));
-  }
-
-  /** The item of a code; it is known even if its own row in cuts.csv cannot be read. */
-  private static String itemOfCode(ShopRow row, Known known) {
-    return row.legible("item", CellTypes::item)
-        .filter(row::isUnreadItem)
-        .orElseGet(() -> known.optionalItem(row, "item"));
-  }
-
   /**
    * The entries of {@code bench.csv} in file order. An unknown body or customer is kept as it
    * stands: the rows that it fills must not count as rows without an owner.
    */
   static List<BenchEntry> bench(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("bench.csv", "scale", "from", "to")
-            .and("body", "batch", "customer", "boner"),
+        Table.of("bench.csv", "scale from to", "body batch customer boner"),
         row -> {
           String scale = row.needKnown("scale", known.scales());
           var from = row.need("from", CellTypes::moment);
@@ -151,8 +158,7 @@ final class FloorTables {
   /** The batches of {@code batches.csv} by id. */
   static Map<String, Batch> batches(ShopFolder folder) {
     return folder.byId(
-        FileColumns.of("batches.csv", "batch")
-            .and("product", "made", "gain", "due", "added", "note"),
+        Table.of("batches.csv", "batch", "product made gain due added note"),
         (id, row) ->
             new Batch(
                 id,

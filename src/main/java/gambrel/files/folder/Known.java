@@ -1,13 +1,19 @@
 package gambrel.files.folder;
 
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
-import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.UnreadRow;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The ids that some files of a shop define and others may name.
@@ -36,24 +42,67 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
     return tags.contains(text) && bodies.find(text).isEmpty();
   }
 
-  /** The item in a cell, which at least one species must have; empty if the cell is blank. */
-  String optionalItem(ShopRow row, String column) {
-    String item = row.get(column, CellTypes::item).orElse("");
+  /** The row's item, which at least one species must have; empty if the cell is blank. */
+  String item(ShopRow row) {
+    String item = row.get("item", CellTypes::item).orElse("");
     if (!item.isEmpty() && !isItem(item)) {
-      throw row.refuse(
-          ShopRow.cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, "ITEM", row.place()), column, item));
+      throw row.refuse(row.unknown("item", ".ITEM").with("cell", item));
     }
     return item;
   }
 
-  /** Whether at least one species has an item. */
-  boolean isItem(String item) {
+  private boolean isItem(String item) {
     return cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
   }
 
-  /** As {@link #optionalItem}, but the cell must not be blank. */
-  String neededItem(ShopRow row, String column) {
-    row.needText(column);
-    return optionalItem(row, column);
+  /** The rows of a folder that cannot be read, in order; its tables were read. */
+  List<UnreadRow> unread(ShopFolder folder) {
+    return folder.unread().stream()
+        .map(this::unread)
+        .sorted(Comparator.comparing(UnreadRow::place))
+        .toList();
+  }
+
+  private UnreadRow unread(ShopRow row) {
+    String file = row.place().file();
+    var fault = row.fault().orElseThrow();
+    var from =
+        Stream.of("on", "date")
+            .flatMap(column -> row.legible(column, CellTypes::moment).stream())
+            .max(Comparator.naturalOrder());
+    var names = new HashMap<String, String>();
+    for (String column : row.columns()) {
+      row.legible(column, (types, text) -> named(file, column, types, text))
+          .filter(name -> !name.isEmpty())
+          .ifPresent(name -> names.put(column, name));
+    }
+    if (Set.of("bodies.csv", "shares.csv").contains(file) && names.containsKey("body")) {
+      // What else such a row says of its body may be what cannot be read.
+      names.keySet().retainAll(Set.of("body"));
+    }
+    return new UnreadRow(row.place(), text(fault, "column"), text(fault, "cell"), from, names);
+  }
+
+  /** What a cell of a row that cannot be read names; empty if there is no such thing. */
+  private String named(String file, String column, CellTypes types, String text) {
+    return switch (column) {
+      case "code", "value" -> types.id(text);
+      case "body" -> file.equals("bodies.csv") ? types.id(text) : bodies.find(text).orElse("");
+      case "customer" -> customers.find(text).orElse("");
+      case "scale" -> scales.find(text).orElse(text);
+      case "item" -> {
+        String item = types.item(text);
+        yield file.equals("cuts.csv") || isItem(item) ? item : "";
+      }
+      case "species" -> CellTypes.word(Species.class, text).id();
+      case "ticket" -> OfficeTables.ticket(types, text);
+      case "date" -> types.date(text).toString();
+      case "field" -> OfficeTables.field(types, text).id();
+      default -> "";
+    };
+  }
+
+  private static String text(Notice notice, String name) {
+    return notice.saying().values().get(name) instanceof Value.Text text ? text.text() : "";
   }
 }

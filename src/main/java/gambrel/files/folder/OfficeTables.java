@@ -1,11 +1,10 @@
 package gambrel.files.folder;
 
 import gambrel.files.csv.BadCell;
-import gambrel.files.csv.SpreadsheetDamage;
+import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Charge;
 import gambrel.trade.shop.Correction;
@@ -16,7 +15,7 @@ import gambrel.trade.shop.Release;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
-import java.util.SortedMap;
+import java.util.Map;
 
 /** Reads the tables of customers, money and decisions. */
 final class OfficeTables {
@@ -26,9 +25,9 @@ final class OfficeTables {
    * The customers of {@code customers.csv} by id. A name that cannot be read is the id, any other
    * cell that cannot be read is taken as blank.
    */
-  static SortedMap<String, Customer> customers(ShopFolder folder) {
-    return folder.byIdEvenBroken(
-        FileColumns.of("customers.csv", "customer", "name").and("address", "email", "language"),
+  static Map<String, Customer> customers(ShopFolder folder) {
+    return folder.byId(
+        Table.of("customers.csv", "customer name", "address email language"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
             throw row.leaveOut(row.bad("SHOP_ITSELF"));
@@ -49,15 +48,15 @@ final class OfficeTables {
   static List<Charge> charges(ShopFolder folder, Known known) {
     var taken = new HashSet<List<Object>>();
     return folder.list(
-        FileColumns.of("charges.csv", "charge", "description", "basis", "price")
-            .and("minimum", "free", "species", "class", "item", "body")
-            .and("hot_from", "hot_to", "tax_percent", "from", "to"),
+        Table.of(
+            "charges.csv",
+            "charge description basis price",
+            "minimum free species class item body hot_from hot_to tax_percent from to"),
         row -> {
           var charge = charge(row, known);
           row.checkPeriod(charge.from(), charge.to());
           if (!taken.add(scope(charge))) {
-            var notice = Notice.of(NoticeCode.ID_TWICE, row.place());
-            throw row.leaveOut(ShopRow.cell(notice, "charge", charge.id()));
+            throw row.leaveOut(row.cell(Notice.of(NoticeCode.ID_TWICE, row.place()), "charge"));
           }
           return charge;
         });
@@ -73,7 +72,7 @@ final class OfficeTables {
         notNegative(row, "free"),
         row.get("species", CellTypes.word(Species.class)).map(Species::id).orElse(""),
         row.text("class"),
-        known.optionalItem(row, "item"),
+        known.item(row),
         row.known("body", known.bodies()).orElse(""),
         row.get("hot_from", CellTypes::weight),
         row.get("hot_to", CellTypes::weight),
@@ -103,11 +102,12 @@ final class OfficeTables {
   /** The values of {@code values.csv} in file order. */
   static List<ItemValue> values(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("values.csv", "item", "value").and("from", "to"),
+        Table.of("values.csv", "item value", "from to"),
         row -> {
+          row.needText("item");
           var value =
               new ItemValue(
-                  known.neededItem(row, "item"),
+                  known.item(row),
                   row.need("value", CellTypes::number),
                   row.get("from", CellTypes::date),
                   row.get("to", CellTypes::date));
@@ -119,7 +119,7 @@ final class OfficeTables {
   /** The payments of {@code payments.csv} in file order. */
   static List<Payment> payments(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("payments.csv", "customer", "date", "amount").and("body", "note"),
+        Table.of("payments.csv", "customer date amount", "body note"),
         row -> {
           row.needText("customer");
           return new Payment(
@@ -134,8 +134,7 @@ final class OfficeTables {
   /** The corrections of {@code corrections.csv} in file order. */
   static List<Correction> corrections(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("corrections.csv", "scale", "ticket", "field", "value", "by", "on", "reason")
-            .and("date"),
+        Table.of("corrections.csv", "scale ticket field value by on reason", "date"),
         row -> {
           row.needText("scale");
           return new Correction(
@@ -153,10 +152,7 @@ final class OfficeTables {
 
   /** A ticket, a run of tickets, or the place of a row. */
   static String ticket(CellTypes types, String text) {
-    if (SpreadsheetDamage.isDate(text)) {
-      throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL.LOST_RUN"));
-    }
-    return types.id(text);
+    return types.id(CellTypes.notDate(text, "LOST_RUN"));
   }
 
   /** A field that a correction may change. */
@@ -169,7 +165,7 @@ final class OfficeTables {
   /** The releases of {@code releases.csv} in file order; a row without an action releases. */
   static List<Release> releases(ShopFolder folder, Known known) {
     return folder.list(
-        FileColumns.of("releases.csv", "body", "by", "on", "reason").and("action"),
+        Table.of("releases.csv", "body by on reason", "action"),
         row -> {
           String body = row.needKnown("body", known.bodies());
           row.setBody(body);

@@ -1,10 +1,7 @@
 package gambrel.files.folder;
 
-import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
-
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.NameComparison;
-import gambrel.files.csv.SteadyFile;
 import gambrel.files.csv.TextLine;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
@@ -13,8 +10,6 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -23,6 +18,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
@@ -41,7 +38,7 @@ public final class SettingsFile {
   private final String name;
   private final List<TextLine> lines;
   private final List<String> written = new ArrayList<>();
-  private final Properties values = new Properties();
+  private final SortedMap<String, String> values = new TreeMap<>();
   private final List<Notice> notices;
   private final Set<String> read = new HashSet<>();
   private boolean faulty;
@@ -58,25 +55,21 @@ public final class SettingsFile {
       Path folder, String name, UnaryOperator<String> escaping, List<Notice> notices) {
     this.name = name;
     this.notices = notices;
-    var path = folder.resolve(name);
-    if (!Files.exists(path, NOFOLLOW_LINKS)) {
+    if (!ShopFolder.isThere(folder, name)) {
       throw new UnreadableShop(name + " is missing");
     }
+    lines = ShopFolder.lines(folder, name).orElseThrow(this::unreadable);
+    if (lines.size() > MOST_LINES) {
+      throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
+    }
     try {
-      lines =
-          SteadyFile.read(
-                  path, Files::newInputStream, in -> TextLine.read(in, StandardCharsets.UTF_8))
-              .orElseThrow(() -> new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE")));
-      if (lines.size() > MOST_LINES) {
-        throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
-      }
       var texts = lines.stream().map(line -> escaping.apply(escaped(line.text()))).toList();
-      load(String.join("\n", texts));
+      properties().load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
-      throw new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
+      throw unreadable();
     }
     for (String key : keys()) {
-      if (values.getProperty(key).indexOf(REPLACED) >= 0) {
+      if (values.get(key).indexOf(REPLACED) >= 0) {
         refuse(key, "NOT_UTF8");
         values.remove(key);
       }
@@ -91,20 +84,21 @@ public final class SettingsFile {
         : line;
   }
 
-  /** Loads the values; of two with one key the first. */
-  private void load(String text) throws IOException {
-    var first =
-        new Properties() {
-          private static final long serialVersionUID = 1L;
+  private UnreadableShop unreadable() {
+    return new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
+  }
 
-          @Override
-          public synchronized Object put(Object key, Object value) {
-            written.add(key.toString());
-            return putIfAbsent(key, value);
-          }
-        };
-    first.load(new StringReader(text));
-    values.putAll(first);
+  /** Properties that keep the first of two values of one key. */
+  private Properties properties() {
+    return new Properties() {
+      private static final long serialVersionUID = 1L;
+
+      @Override
+      public synchronized Object put(Object key, Object value) {
+        written.add(key.toString());
+        return values.putIfAbsent(key.toString(), value.toString());
+      }
+    };
   }
 
   /** Whether a value was left out because it cannot be read. */
@@ -119,7 +113,7 @@ public final class SettingsFile {
 
   private String value(String key) {
     read.add(key);
-    return values.getProperty(asWritten(key), "");
+    return values.getOrDefault(asWritten(key), "");
   }
 
   /** A key as the file has it, where it may differ in what does not count in a comparison. */
@@ -139,7 +133,7 @@ public final class SettingsFile {
 
   /** All keys, sorted. */
   public Collection<String> keys() {
-    return new TreeSet<>(values.stringPropertyNames());
+    return List.copyOf(values.keySet());
   }
 
   /** The value of a key; empty if it is blank or missing, and with a notice if it is bad. */
@@ -209,28 +203,25 @@ public final class SettingsFile {
 
   /** Adds the notice {@code SETTING_BAD.variant} for a value that does not fit the others. */
   public void refuse(String key, String variant) {
-    read.add(key);
     add(Notice.of(NoticeCode.SETTING_BAD, variant, place(key)), key);
   }
 
   /** Adds a notice for a key that is itself wrong. */
   public void refuse(String key, BadCell bad) {
-    read.add(key);
     add(Notice.of(NoticeCode.SETTING_BAD, "KEY", place(key)).with("why", bad.why()), key);
   }
 
   private void add(Notice notice, String key) {
     faulty = true;
+    read.add(key);
     notices.add(notice.with("key", key).advising(name.equals(SHOP) ? "" : "LAYOUT"));
   }
 
   /** The last line that begins with the key; line 0 if none does. */
   private Place place(String key) {
     var start = Pattern.compile("\\s*" + Pattern.quote(asWritten(key)) + "(\\s*[=:\\s].*)?");
-    return lines.stream()
-        .filter(line -> start.matcher(line.text().replace("\\", "")).matches())
-        .reduce((first, last) -> last)
-        .map(line -> new Place(name, line.number()))
-        .orElse(new Place(name, 0));
+    var found =
+        lines.stream().filter(line -> start.matcher(line.text().replace("\\", "")).matches());
+    return new Place(name, found.mapToInt(TextLine::number).max().orElse(0));
   }
 }

@@ -1,7 +1,5 @@
 package gambrel.files.folder;
 
-import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
-
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.Header;
@@ -16,13 +14,14 @@ import gambrel.trade.notice.Place;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -30,6 +29,12 @@ import java.util.regex.Pattern;
 
 /** Reads the tables of a shop folder row by row. */
 final class ShopFolder {
+  /** The one table that must be there. */
+  private static final String BODIES = "bodies.csv";
+
+  /** The tables of which legible cells are read even in a row that is broken as text. */
+  private static final Set<String> EVEN_BROKEN = Set.of(BODIES, "customers.csv");
+
   private static final int LONGEST_CELL = 10_000;
   private static final char REPLACED = '\uFFFD';
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
@@ -52,72 +57,76 @@ final class ShopFolder {
   }
 
   /**
-   * The results of {@code reader} for each row of a file, in file order; rows that it refuses are
+   * A table of the folder.
+   *
+   * @param file its name
+   * @param required the columns that it must have
+   * @param columns all columns that it may have
+   */
+  record Table(String file, List<String> required, List<String> columns) {
+    /** A table with these columns, their names with blanks between them. */
+    static Table of(String file, String required, String optional) {
+      return new Table(
+          file,
+          List.of(required.split(" ")),
+          List.of((required + ' ' + optional).strip().split(" ")));
+    }
+
+    private NameComparison names(Header header) {
+      return new NameComparison(header.names(), columns);
+    }
+  }
+
+  /**
+   * The results of {@code reader} for each row of a table, in file order; rows that it refuses are
    * left out with a notice. A missing or empty file has no rows.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
-  <T> List<T> list(FileColumns columns, Function<ShopRow, T> reader) {
+  <T> List<T> list(Table table, Function<ShopRow, T> reader) {
     var values = new ArrayList<T>();
-    each(columns, row -> values.add(reader.apply(row)));
+    each(table, row -> values.add(reader.apply(row)));
     return values;
   }
 
   /** As {@link #list}, by the id in the first required column, which no two rows may share. */
-  <T> SortedMap<String, T> byId(FileColumns columns, BiFunction<String, ShopRow, T> reader) {
-    var values = new TreeMap<String, T>();
-    each(columns, row -> add(values, columns, row, reader));
+  <T> Map<String, T> byId(Table table, BiFunction<String, ShopRow, T> reader) {
+    var values = new LinkedHashMap<String, T>();
+    each(
+        table,
+        row -> {
+          String id = row.newId(table.required().get(0), values.keySet());
+          values.put(id, reader.apply(id, row));
+        });
     return values;
   }
 
-  /** As {@link #byId}, but cells of rows that are broken as text are read all the same. */
-  <T> SortedMap<String, T> byIdEvenBroken(
-      FileColumns columns, BiFunction<String, ShopRow, T> reader) {
-    var values = new TreeMap<String, T>();
-    eachEvenBroken(columns, row -> add(values, columns, row.evenBroken(), reader));
-    return values;
-  }
-
-  /** Refuses a folder without a file, or with an empty one. */
-  void need(FileColumns columns) {
-    String file = columns.file();
-    if (!isThere(file)) {
-      throw new UnreadableShop(file + " is missing");
+  /**
+   * Calls {@code reader} for the rows of a table, as {@link #list} does.
+   *
+   * @throws UnreadableShop also if {@code bodies.csv} is missing or empty
+   */
+  void each(Table table, Consumer<ShopRow> reader) {
+    String file = table.file();
+    boolean isThere = isThere(folder, file);
+    var lines =
+        isThere
+            ? lines(folder, file)
+                .orElseThrow(
+                    () -> new UnreadableShop(file + " was being written while it was read"))
+            : List.<TextLine>of();
+    var header = Header.find(lines, TextForm.PLAIN, found -> table.names(found).positions().size());
+    if (file.equals(BODIES) && header.isEmpty()) {
+      throw new UnreadableShop(file + (isThere ? " is empty" : " is missing"));
     }
-    if (header(columns, lines(file)).isEmpty()) {
-      throw new UnreadableShop(file + " is empty");
-    }
+    header.ifPresent(
+        found ->
+            rows(table, lines, found).forEach(row -> row.read(reader, EVEN_BROKEN.contains(file))));
   }
 
-  private static <T> void add(
-      Map<String, T> values,
-      FileColumns columns,
-      ShopRow row,
-      BiFunction<String, ShopRow, T> reader) {
-    String id = row.newId(columns.required().get(0), values.keySet());
-    values.put(id, reader.apply(id, row));
-  }
-
-  /** Calls {@code reader} for the rows of a file, as {@link #list} does. */
-  void each(FileColumns columns, Consumer<ShopRow> reader) {
-    eachEvenBroken(columns, row -> reader.accept(row.checked()));
-  }
-
-  private void eachEvenBroken(FileColumns columns, Consumer<ShopRow> reader) {
-    if (isThere(columns.file())) {
-      var lines = lines(columns.file());
-      header(columns, lines).ifPresent(header -> rows(columns, lines, header, reader));
-    }
-  }
-
-  /** The rows that cannot be read, of the files that were read so far. */
+  /** The rows that cannot be read, of the tables that were read so far. */
   List<ShopRow> unread() {
     return unread;
-  }
-
-  /** Adds a row that cannot be read. */
-  void addUnread(ShopRow row) {
-    unread.add(row);
   }
 
   /** Adds a notice. */
@@ -126,41 +135,37 @@ final class ShopFolder {
   }
 
   /** Whether a file is there, even as a link to nothing. */
-  private boolean isThere(String file) {
-    return Files.exists(folder.resolve(file), NOFOLLOW_LINKS);
+  static boolean isThere(Path folder, String file) {
+    return Files.exists(folder.resolve(file), LinkOption.NOFOLLOW_LINKS);
   }
 
-  private static Optional<Header> header(FileColumns columns, List<TextLine> lines) {
-    return Header.find(lines, TextForm.PLAIN, header -> names(columns, header).positions().size());
-  }
-
-  private List<TextLine> lines(String file) {
+  /**
+   * The lines of a file, which is UTF-8; empty if it was being written.
+   *
+   * @throws UnreadableShop if it cannot be read
+   */
+  static Optional<List<TextLine>> lines(Path folder, String file) {
     try {
       return SteadyFile.read(
-              folder.resolve(file),
-              Files::newInputStream,
-              in -> TextLine.read(in, StandardCharsets.UTF_8))
-          .orElseThrow(() -> new UnreadableShop(file + " was being written while it was read"));
+          folder.resolve(file),
+          Files::newInputStream,
+          in -> TextLine.read(in, StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new UnreadableShop(file + " cannot be read");
+      throw new UnreadableShop(file, Phrase.of("FAULT.UNREADABLE"));
     }
   }
 
-  private static NameComparison names(FileColumns columns, Header header) {
-    return new NameComparison(header.names(), columns.all());
-  }
-
   /** The index of each column; empty, with a notice, if a required one is missing. */
-  private Map<String, Integer> positions(FileColumns columns, Header header) {
-    var names = names(columns, header);
-    var place = new Place(columns.file(), header.row().line());
-    var missing =
-        columns.required().stream().filter(c -> !names.positions().containsKey(c)).toList();
+  private Map<String, Integer> positions(Table table, Header header) {
+    var names = table.names(header);
+    var place = new Place(table.file(), header.row().line());
     // A first line that names no column may hold a customer's data, and is not quoted.
     boolean named = !names.positions().isEmpty();
     if (named) {
       names.report(name -> place, notices::add);
     }
+    var missing = new ArrayList<>(table.required());
+    missing.removeAll(names.positions().keySet());
     if (missing.isEmpty()) {
       return names.positions();
     }
@@ -172,42 +177,33 @@ final class ShopFolder {
     return Map.of();
   }
 
-  private void rows(
-      FileColumns columns, List<TextLine> lines, Header header, Consumer<ShopRow> reader) {
+  private List<ShopRow> rows(Table table, List<TextLine> lines, Header header) {
+    var positions = positions(table, header);
+    if (positions.isEmpty()) {
+      return List.of();
+    }
     var cells = types.forDelimiter(header.delimiter());
-    var positions = positions(columns, header);
-    var csv = new CsvRows(lines, header.delimiter(), 1, header.width());
-    if (!positions.isEmpty()) {
-      csv.all(
-          header.next(),
-          found -> {
-            boolean overfull = !found.isBlankFrom(header.width());
-            if (found.broken().isPresent() || !found.isBlankFrom(0)) {
-              var checked = found.brokenBy(found.broken().or(() -> fault(found, overfull)));
-              var place = new Place(columns.file(), found.line());
-              read(new ShopRow(place, checked, overfull, positions, cells, this), reader);
-            }
-            return found.line();
-          });
-    }
+    return new CsvRows(lines, header.delimiter(), 1, header.width())
+        .all(header.next()).stream()
+            .filter(row -> row.broken().isPresent() || !row.isBlankFrom(0))
+            .map(
+                row -> {
+                  boolean overfull = !row.isBlankFrom(header.width());
+                  var checked = row.brokenBy(row.broken().or(() -> fault(row, overfull)));
+                  var place = new Place(table.file(), row.line());
+                  return new ShopRow(this, place, checked, overfull, positions, cells);
+                })
+            .toList();
   }
 
-  private static void read(ShopRow row, Consumer<ShopRow> reader) {
-    try {
-      reader.accept(row);
-    } catch (ShopRow.RowRefused e) {
-      row.refused(e);
-    }
-  }
-
-  private static Optional<Phrase> fault(CsvRow csv, boolean overfull) {
+  private static Optional<Phrase> fault(CsvRow row, boolean overfull) {
     if (overfull) {
       return Optional.of(Phrase.of("FAULT.MORE_CELLS"));
     }
-    if (csv.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
+    if (row.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
       return Optional.of(Phrase.of("FAULT.LONG").with("most", LONGEST_CELL));
     }
-    return csv.cells().stream().allMatch(ShopFolder::isLegible)
+    return row.cells().stream().allMatch(ShopFolder::isLegible)
         ? Optional.empty()
         : Optional.of(Phrase.of("FAULT.CONTROL"));
   }

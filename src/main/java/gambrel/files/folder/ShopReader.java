@@ -6,9 +6,9 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 
 /** Reads a shop folder, all but its exports. */
@@ -16,59 +16,44 @@ public final class ShopReader {
   private ShopReader() {}
 
   /**
-   * Reads {@code folder}. The result is {@link ShopReading.Unreadable} if the folder, {@code
-   * shop.properties}, {@code bodies.csv} or a required setting is missing or cannot be read. A row
-   * that cannot be read draws a notice and is among what the shop has {@linkplain Shop#unread}.
+   * Reads the folder {@code path}. A row that cannot be read draws a notice and is among what the
+   * shop has {@linkplain Shop#unread}.
+   *
+   * @param notices receives a notice for each row that is left out or taken with a remark
+   * @throws UnreadableShop if the folder, {@code shop.properties}, {@code bodies.csv} or a required
+   *     setting is missing or cannot be read
    */
-  public static ShopReading read(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return new ShopReading.Unreadable("the shop folder is missing");
+  public static Shop read(Path path, List<Notice> notices) {
+    if (!Files.isDirectory(path)) {
+      throw new UnreadableShop("the shop folder is missing");
     }
-    var notices = new ArrayList<Notice>();
-    try {
-      return new ShopReading.Ok(shop(folder, notices), notices);
-    } catch (UnreadableShop e) {
-      return new ShopReading.Unreadable(e.getMessage());
-    }
-  }
-
-  private static Shop shop(Path path, List<Notice> notices) {
     var file = new SettingsFile(path, SettingsFile.SHOP, UnaryOperator.identity(), notices);
-    var read = SettingsReader.read(file);
-    var settings = read.settings();
-    var folder = new ShopFolder(path, read.types(), notices);
-    var cuts = CutsReader.read(folder, BuiltInTables.cuts(settings.region()));
+    var settings = SettingsReader.read(file);
+    var folder = new ShopFolder(path, SettingsReader.cells(file, settings), notices);
+    var cuts = CutTables.cuts(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
     owners.add(Customer.SHOP);
     var ownerIds = new IdIndex(owners);
-    var bodies = SharesReader.apply(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
+    var bodies = FloorTables.shares(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
     var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
-    var codes = FloorTables.codes(folder, known);
-    var bench = FloorTables.bench(folder, known);
-    var charges = OfficeTables.charges(folder, known);
-    var values = OfficeTables.values(folder, known);
-    var batches = FloorTables.batches(folder);
-    var payments = OfficeTables.payments(folder, known);
-    var corrections = OfficeTables.corrections(folder, known);
-    var releases = OfficeTables.releases(folder, known);
     return new Shop(
         settings,
         cuts,
         BuiltInTables.ranges(),
         BuiltInTables.foods(),
-        customers,
+        new TreeMap<>(customers),
         bodies,
-        codes,
+        CutTables.codes(folder, known),
         scales,
-        bench,
-        charges,
-        values,
-        batches,
-        payments,
-        corrections,
-        releases,
-        UnreadReader.read(folder, known));
+        FloorTables.bench(folder, known),
+        OfficeTables.charges(folder, known),
+        OfficeTables.values(folder, known),
+        FloorTables.batches(folder),
+        OfficeTables.payments(folder, known),
+        OfficeTables.corrections(folder, known),
+        OfficeTables.releases(folder, known),
+        known.unread(folder));
   }
 }

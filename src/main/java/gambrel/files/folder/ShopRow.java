@@ -4,6 +4,7 @@ import gambrel.files.csv.BadCell;
 import gambrel.files.csv.CsvRow;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.IdIndex;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 
 /**
  * One row of a table of the shop folder. Its methods read single cells; a cell that cannot be read
@@ -30,89 +32,78 @@ final class ShopRow {
     }
   }
 
+  private final ShopFolder folder;
   private final Place place;
   private final CsvRow row;
   private final boolean overfull;
   private final Map<String, Integer> positions;
   private final CellTypes types;
-  private final ShopFolder folder;
   private String body = "";
   private Optional<Notice> fault = Optional.empty();
 
   /**
    * A row.
    *
+   * @param folder receives what is wrong with the row
    * @param place file and line
    * @param overfull whether it has more cells than the header
    * @param positions the index of each known column
-   * @param folder receives what is wrong with the row
    */
   ShopRow(
+      ShopFolder folder,
       Place place,
       CsvRow row,
       boolean overfull,
       Map<String, Integer> positions,
-      CellTypes types,
-      ShopFolder folder) {
+      CellTypes types) {
+    this.folder = folder;
     this.place = place;
     this.row = row;
     this.overfull = overfull;
     this.positions = positions;
     this.types = types;
-    this.folder = folder;
   }
 
-  /** Returns this row; refuses it if it is broken as text. */
-  ShopRow checked() {
-    if (row.broken().isPresent()) {
-      throw refuse(broken());
-    }
-    return this;
-  }
-
-  /** Returns this row; adds a notice if it is broken as text, and its other cells are read. */
-  ShopRow evenBroken() {
-    if (row.broken().isPresent()) {
-      addFault(broken());
-    }
-    return this;
-  }
-
-  private Notice broken() {
-    return bad("BROKEN").with("fault", row.broken().orElseThrow());
-  }
-
-  /** Adds the notice of a refusal. */
-  void refused(RowRefused refusal) {
-    if (refusal.unread) {
-      addFault(refusal.notice);
-    } else {
-      mark(refusal.notice);
+  /**
+   * Gives the row to {@code reader}; adds a notice if it is refused.
+   *
+   * @param evenBroken whether legible cells of a row that is broken as text are read all the same
+   */
+  void read(Consumer<ShopRow> reader, boolean evenBroken) {
+    row.broken().ifPresent(broken -> addFault(bad("BROKEN").with("fault", broken)));
+    if (row.broken().isEmpty() || evenBroken) {
+      try {
+        reader.accept(this);
+      } catch (RowRefused refusal) {
+        if (refusal.unread) {
+          addFault(refusal.notice);
+        } else {
+          mark(refusal.notice);
+        }
+      }
     }
   }
 
-  /** Adds the notice of a fault for which the row counts as unread. */
+  /**
+   * Adds the notice of a fault for which the row counts as unread. Of a row that is broken as text
+   * this is the only one.
+   */
   void addFault(Notice notice) {
+    addFault(notice, "");
+  }
+
+  private void addFault(Notice notice, String advice) {
     if (fault.isPresent() && row.broken().isPresent()) {
       return;
     }
     if (fault.isEmpty()) {
-      folder.addUnread(this);
+      folder.unread().add(this);
       fault = Optional.of(notice);
     }
-    if (!UnreadRow.holds(place.file())) {
-      mark(notice);
-    } else {
-      var holding = notice.as(Severity.HOLD);
-      mark(notice.code() == NoticeCode.SHOP_ROW_BAD ? holding.advising("UNREAD") : holding);
-    }
-  }
-
-  /** Whether a row of {@code cuts.csv} that cannot be read names an item. */
-  boolean isUnreadItem(String item) {
-    return folder.unread().stream()
-        .filter(other -> other.place.file().equals("cuts.csv"))
-        .anyMatch(other -> other.legible("item", CellTypes::item).equals(Optional.of(item)));
+    boolean holds = UnreadRow.holds(place.file());
+    var marked = holds ? notice.as(Severity.HOLD) : notice;
+    boolean plain = notice.code() == NoticeCode.SHOP_ROW_BAD;
+    mark(plain ? marked.advising(holds ? "UNREAD" : advice) : marked);
   }
 
   /** Why the row counts as unread. */
@@ -120,14 +111,14 @@ final class ShopRow {
     return fault;
   }
 
-  /** Whether the row has more cells than the header, so that none may stand in its place. */
-  boolean isOverfull() {
-    return overfull;
-  }
-
   /** File and line of the row. */
   Place place() {
     return place;
+  }
+
+  /** The columns whose cells stand in their places: none if there are more cells than columns. */
+  Set<String> columns() {
+    return overfull ? Set.of() : positions.keySet();
   }
 
   /** Names {@code body} in the notices that the row draws from now on. */
@@ -142,57 +133,52 @@ final class ShopRow {
     return row.broken().isEmpty() || ShopFolder.isLegible(cell) ? cell : "";
   }
 
-  /** The value of a cell; empty if it is blank or cannot be read, which draws no notice. */
-  <T> Optional<T> legible(String column, BiFunction<CellTypes, String, T> type) {
-    try {
-      return get(column, type);
-    } catch (RowRefused e) {
-      return Optional.empty();
-    }
-  }
-
   /** The stripped text of a cell that must not be blank. */
   String needText(String column) {
-    String text = text(column);
-    if (text.isEmpty()) {
-      throw refuse(bad("BLANK").with("column", column));
-    }
-    return text;
+    return need(column, (kinds, text) -> text);
   }
 
   /** The stripped text of a cell that should not be blank; a blank one draws a notice. */
   String text(String column, String otherwise) {
-    try {
-      return needText(column);
-    } catch (RowRefused e) {
-      addFault(e.notice);
+    if (text(column).isEmpty()) {
+      addFault(blank(column).notice);
       return otherwise;
     }
+    return text(column);
   }
 
   /** The value of a cell, or empty if it is blank; a bad one refuses the row. */
   <T> Optional<T> get(String column, BiFunction<CellTypes, String, T> type) {
-    String text = text(column);
-    try {
-      return text.isEmpty() ? Optional.empty() : Optional.of(type.apply(types, text));
-    } catch (BadCell e) {
-      throw refuse(column, e);
-    }
+    return get(
+        column,
+        type,
+        bad -> {
+          throw refuse(bad);
+        });
   }
 
   /** The value of a cell that must not be blank; a bad one refuses the row. */
   <T> T need(String column, BiFunction<CellTypes, String, T> type) {
-    needText(column);
-    return get(column, type).orElseThrow();
+    return get(column, type).orElseThrow(() -> blank(column));
   }
 
   /** The value of a cell, or empty if it is blank or bad; a bad one draws a notice. */
   <T> Optional<T> getOrBlank(String column, BiFunction<CellTypes, String, T> type) {
+    return get(column, type, bad -> addFault(bad, "READ_AS_BLANK"));
+  }
+
+  /** The value of a cell; empty if it is blank or cannot be read, which draws no notice. */
+  <T> Optional<T> legible(String column, BiFunction<CellTypes, String, T> type) {
+    return get(column, type, bad -> {});
+  }
+
+  private <T> Optional<T> get(
+      String column, BiFunction<CellTypes, String, T> type, Consumer<Notice> ifBad) {
+    String text = text(column);
     try {
-      return get(column, type);
-    } catch (RowRefused e) {
-      boolean plain = e.notice.code() == NoticeCode.SHOP_ROW_BAD;
-      addFault(plain ? e.notice.advising("READ_AS_BLANK") : e.notice);
+      return text.isEmpty() ? Optional.empty() : Optional.of(type.apply(types, text));
+    } catch (BadCell e) {
+      ifBad.accept(cell(Notice.of(e.code(), place), column).with("why", e.why()));
       return Optional.empty();
     }
   }
@@ -201,7 +187,7 @@ final class ShopRow {
   String newId(String column, Set<String> taken) {
     String id = need(column, CellTypes::id);
     if (taken.contains(id)) {
-      throw leaveOut(cell(Notice.of(NoticeCode.ID_TWICE, place), column, id));
+      throw leaveOut(cell(Notice.of(NoticeCode.ID_TWICE, place), column));
     }
     return id;
   }
@@ -211,18 +197,16 @@ final class ShopRow {
    * the id of the other file is returned with a note; an unknown or damaged one refuses the row.
    */
   Optional<String> known(String column, IdIndex index) {
-    var id = get(column, CellTypes::id);
-    if (id.isPresent() && index.find(id.get()).isEmpty()) {
-      throw leaveOut(
-          cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LEFT_OUT", place), column, id.get()));
-    }
-    return id.map(given -> resolved(column, index.find(given).orElseThrow()));
+    return get(column, CellTypes::id)
+        .map(
+            id ->
+                resolved(column, index, id)
+                    .orElseThrow(() -> leaveOut(unknown(column, ".LEFT_OUT"))));
   }
 
   /** As {@link #known}, but the cell must not be blank. */
   String needKnown(String column, IdIndex index) {
-    needText(column);
-    return known(column, index).orElseThrow();
+    return known(column, index).orElseThrow(() -> blank(column));
   }
 
   /** As {@link #known}, but an unknown or damaged id is returned as it stands, with a notice. */
@@ -231,12 +215,20 @@ final class ShopRow {
     if (given.isEmpty() || getOrBlank(column, CellTypes::id).isEmpty()) {
       return given;
     }
-    var match = index.find(given);
-    if (match.isEmpty()) {
-      mark(cell(Notice.of(NoticeCode.REFERENCE_UNKNOWN, place), column, text(column)));
-      return given;
+    var id = resolved(column, index, given);
+    if (id.isEmpty()) {
+      mark(unknown(column, ""));
     }
-    return resolved(column, match.get());
+    return id.orElse(given);
+  }
+
+  private Optional<String> resolved(String column, IdIndex index, String given) {
+    var found = index.find(given);
+    found
+        .filter(id -> !id.equals(given))
+        .map(id -> cell(Notice.of(NoticeCode.ID_ZEROS, "CELL", place), column).with("id", id))
+        .ifPresent(this::mark);
+    return found;
   }
 
   /** Refuses the row if {@code to} is before {@code from}. */
@@ -247,13 +239,24 @@ final class ShopRow {
   }
 
   /** Adds a notice about the row. */
-  void mark(Notice notice) {
+  private void mark(Notice notice) {
     folder.add(notice.aboutBody(body).quoting(row.raw()));
   }
 
   /** A notice of a bad row for the reason {@code variant}, to be completed and added. */
   Notice bad(String variant) {
     return Notice.of(NoticeCode.SHOP_ROW_BAD, variant, place);
+  }
+
+  /** A notice of a cell that names what there is not. */
+  Notice unknown(String column, String variant) {
+    var code = NoticeCode.REFERENCE_UNKNOWN;
+    return cell(Notice.of(code, Phrase.of(code + variant), place), column);
+  }
+
+  /** The notice with the name and the text of a cell. */
+  Notice cell(Notice notice, String column) {
+    return notice.with("column", column).with("cell", text(column));
   }
 
   /** The exception that leaves the row out, since it cannot be read. */
@@ -266,22 +269,7 @@ final class ShopRow {
     return new RowRefused(notice, false);
   }
 
-  /** The exception that leaves the row out for a cell that cannot be read. */
-  RowRefused refuse(String column, BadCell bad) {
-    return refuse(cell(Notice.of(bad.code(), place), column, text(column)).with("why", bad.why()));
-  }
-
-  private String resolved(String column, IdIndex.Match match) {
-    if (!match.exact()) {
-      mark(
-          cell(Notice.of(NoticeCode.ID_ZEROS, "CELL", place), column, text(column))
-              .with("id", match.id()));
-    }
-    return match.id();
-  }
-
-  /** A notice about a cell. */
-  static Notice cell(Notice notice, String column, String cell) {
-    return notice.with("column", column).with("cell", cell);
+  private RowRefused blank(String column) {
+    return refuse(bad("BLANK").with("column", column));
   }
 }

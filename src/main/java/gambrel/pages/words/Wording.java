@@ -5,7 +5,7 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.PublishedRange;
+import gambrel.trade.shop.PublishedRanges;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -68,7 +68,7 @@ public record Wording(
   }
 
   /** The publisher of a range, and what the range is about. */
-  public String source(PublishedRange range) {
+  public String source(PublishedRanges.Range range) {
     return range.about().isEmpty()
         ? range.source()
         : words.say("range." + range.about(), range.source());

@@ -77,7 +77,7 @@ public final class Judge {
     if (!isCutLately(balance)) {
       usual.fault(balance).ifPresent(reasons::add);
     }
-    reasons.addAll(unread.ofFigures(balance));
+    reasons.addAll(unread.reasons(balance, false));
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
       boolean own = row.bodies().contains(balance.body().id());
       reasons.add(

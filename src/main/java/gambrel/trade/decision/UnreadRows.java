@@ -5,7 +5,6 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
 import gambrel.trade.weighing.Ledger;
-import gambrel.trade.weighing.NamedBodies;
 import java.time.OffsetDateTime;
 import java.util.List;
 
@@ -24,17 +23,13 @@ public final class UnreadRows {
             .toList();
   }
 
-  /** The reasons for which a body waits whether or not a statement of it would go out. */
-  List<Reason> ofFigures(BodyBalance balance) {
-    return reasons(balance, false);
-  }
-
-  /** The reasons among charges and payments, for a body of which a statement would go out. */
-  public List<Reason> ofMoney(BodyBalance balance) {
-    return reasons(balance, true);
-  }
-
-  private List<Reason> reasons(BodyBalance balance, boolean ofMoney) {
+  /**
+   * The reasons for which a body waits.
+   *
+   * @param ofMoney those among charges and payments, which hold only what would go out; else the
+   *     others
+   */
+  public List<Reason> reasons(BodyBalance balance, boolean ofMoney) {
     return rows.stream()
         .filter(row -> row.ofMoney() == ofMoney && concerns(row, balance))
         .map(UnreadRows::reason)
@@ -71,7 +66,7 @@ public final class UnreadRows {
     return balance.weighings().all().stream().anyMatch(w -> tree.isUnder(w.item(), item));
   }
 
-  private static boolean isNamed(NamedBodies named, BodyBalance balance) {
+  private static boolean isNamed(Ledger.NamedBodies named, BodyBalance balance) {
     return named.bodies().contains(balance.body().id())
         || balance.batches().stream().anyMatch(b -> named.batches().contains(b.batch().id()));
   }

@@ -48,7 +48,7 @@ final class IssuePlanner {
     var unread = new UnreadRows(night.shop(), night.ledger(), night.asOf());
     var reasons = new HashMap<String, List<Reason>>();
     for (var account : night.bodies().values()) {
-      var ofMoney = unread.ofMoney(account.balance());
+      var ofMoney = unread.reasons(account.balance(), true);
       boolean goesOut =
           account.decision().state() == State.ISSUED
               && !ofMoney.isEmpty()

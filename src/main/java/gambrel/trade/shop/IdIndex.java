@@ -9,34 +9,20 @@ import java.util.Set;
 
 /** Finds an id as written, else the only id that is equal without leading zeros. */
 public final class IdIndex {
-  private final Set<String> ids = new HashSet<>();
-  private final Map<String, Set<String>> withoutZeros = new HashMap<>();
+  private final Map<String, Set<String>> byIdWithoutZeros = new HashMap<>();
 
   /** An index of {@code ids}. */
   public IdIndex(Collection<String> ids) {
-    for (String id : ids) {
-      this.ids.add(id);
-      withoutZeros.computeIfAbsent(withoutZeros(id), k -> new HashSet<>()).add(id);
-    }
+    ids.forEach(
+        id -> byIdWithoutZeros.computeIfAbsent(withoutZeros(id), k -> new HashSet<>()).add(id));
   }
 
-  /**
-   * An id that was found.
-   *
-   * @param id the id as the shop's file defines it
-   * @param exact whether the text was equal to it
-   */
-  public record Match(String id, boolean exact) {}
-
   /** The id that {@code text} means; empty if none fits, or several fit without zeros. */
-  public Optional<Match> find(String text) {
-    if (ids.contains(text)) {
-      return Optional.of(new Match(text, true));
-    }
-    var candidates = withoutZeros.getOrDefault(withoutZeros(text), Set.of());
-    return candidates.size() == 1
-        ? Optional.of(new Match(candidates.iterator().next(), false))
-        : Optional.empty();
+  public Optional<String> find(String text) {
+    var candidates = byIdWithoutZeros.getOrDefault(withoutZeros(text), Set.of());
+    return candidates.contains(text)
+        ? Optional.of(text)
+        : candidates.stream().filter(id -> candidates.size() == 1).findFirst();
   }
 
   /** The id without leading zeros, as a spreadsheet writes it that reads it as a number. */

@@ -28,8 +28,7 @@ import java.util.Set;
  * @param taxName the name of the tax, or empty
  * @param taxIncluded whether prices contain the tax
  * @param templates the shop's own template folder, relative to the shop folder
- * @param rail the rail weights that the shop takes, by species; the entry without a species is the
- *     default
+ * @param rail the rail weights that the shop takes, of every species
  * @param bins whether bone, fat and waste are weighed
  * @param quietHours hours without a weighing after which a body is finished
  * @param cuttingDays days within which cutting of a part-cut body is expected to go on
@@ -51,7 +50,7 @@ public record Settings(
     String taxName,
     boolean taxIncluded,
     Optional<String> templates,
-    Map<Optional<Species>, Set<Step>> rail,
+    Map<Species, Set<Step>> rail,
     Bins bins,
     int quietHours,
     int cuttingDays,
@@ -61,8 +60,7 @@ public record Settings(
 
   /** The rail weights that the shop takes of a species. */
   public Set<Step> railOf(Species species) {
-    Set<Step> own = rail.get(Optional.of(species));
-    return own != null ? own : rail.get(Optional.<Species>empty());
+    return rail.get(species);
   }
 
   /** Page sizes. */

@@ -41,6 +41,20 @@ public record Ledger(
     List<Notice> notices,
     List<AppliedCorrection> corrections,
     Map<Place, NamedBodies> named) {
+  /**
+   * What the rows of the exports are about that a correction names.
+   *
+   * @param bodies the bodies that they may name
+   * @param batches the batches that they name
+   */
+  public record NamedBodies(Set<String> bodies, Set<String> batches) {
+    /** Copies the sets. */
+    public NamedBodies {
+      bodies = Set.copyOf(bodies);
+      batches = Set.copyOf(batches);
+    }
+  }
+
   private static final Set<String> WEIGHTS = Set.of(Field.NET.id(), Field.GROSS.id());
 
   /** Copies the lists. */

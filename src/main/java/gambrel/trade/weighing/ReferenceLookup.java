@@ -63,19 +63,19 @@ final class ReferenceLookup {
   }
 
   /** The id that was found; makes a notice if it was written with other leading zeros. */
-  private String id(String kind, String written, IdIndex.Match match) {
-    if (!match.exact()) {
+  private String id(String kind, String written, String id) {
+    if (!id.equals(written)) {
       notices.putIfAbsent(
           kind + '\n' + written,
           Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT))
               .with("written", written)
-              .with("id", match.id()));
+              .with("id", id));
     }
-    return match.id();
+    return id;
   }
 
   private Optional<String> find(String kind, IdIndex index, String text) {
-    return index.find(text).map(match -> id(kind, text, match));
+    return index.find(text).map(id -> id(kind, text, id));
   }
 
   Scale scale(String text) throws Refusal {
@@ -99,8 +99,7 @@ final class ReferenceLookup {
   }
 
   private String pattern(String text) throws Refusal {
-    var match = wholeCodes.find(text);
-    if (match.isPresent() && match.get().exact()) {
+    if (wholeCodes.find(text).equals(Optional.of(text))) {
       return text;
     }
     for (var beginning : beginnings) {
@@ -174,7 +173,7 @@ final class ReferenceLookup {
    */
   List<Body> candidates(String text, LocalDate date) {
     var match = bodies.find(text);
-    if (match.isPresent() && match.get().exact()) {
+    if (match.equals(Optional.of(text))) {
       return List.of(shop.bodies().get(text));
     }
     var tagged = tags.bodies(text, date);
@@ -185,7 +184,7 @@ final class ReferenceLookup {
       return List.of(shop.bodies().get(id("body", text, match.get())));
     }
     var tag = tags.find(text);
-    var close = tag.map(found -> tags.bodies(found.id(), date)).orElse(List.of());
+    var close = tag.map(found -> tags.bodies(found, date)).orElse(List.of());
     if (close.size() == 1) {
       id("body", text, tag.orElseThrow());
     }

@@ -108,7 +108,7 @@ final class RowClassifier {
   }
 
   /** What the rows are about that a correction names which cannot be read. */
-  NamedBodies named(UnreadRow correction, List<ReadRow> rows) {
+  Ledger.NamedBodies named(UnreadRow correction, List<ReadRow> rows) {
     String field = correction.named("field").orElse(Field.BODY.id());
     String value = field.equals(Field.BODY.id()) ? correction.named("value").orElse("") : "";
     var bodies = new HashSet<String>();
@@ -121,6 +121,6 @@ final class RowClassifier {
         batches.add(references.batch(filled.get(Field.BATCH)));
       }
     }
-    return new NamedBodies(bodies, batches);
+    return new Ledger.NamedBodies(bodies, batches);
   }
 }

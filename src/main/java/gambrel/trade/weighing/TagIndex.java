@@ -33,7 +33,7 @@ final class TagIndex {
   }
 
   /** The tag that a text means, on any date. */
-  Optional<IdIndex.Match> find(String text) {
+  Optional<String> find(String text) {
     return index.find(text);
   }
 
@@ -53,7 +53,7 @@ final class TagIndex {
     return find(text)
         .flatMap(
             match ->
-                byTag.get(match.id()).stream()
+                byTag.get(match).stream()
                     .min(
                         Comparator.comparing(
                             body -> days(body, date).map(Math::abs).orElse(Long.MAX_VALUE))))

@@ -68,19 +68,19 @@ class CellTypesTest {
   @ParameterizedTest
   @CsvSource({"1/2,1,2", "3 / 8,3,8", "0.25,1,4", "50%,1,2", "12.5 %,1,8", "1 of 3,1,3", "1,1,1"})
   void sharesAreExactFractions(String text, int part, int whole) {
-    assertEquals(BigFraction.of(part, whole), SharesReader.share(comma, text));
+    assertEquals(BigFraction.of(part, whole), FloorTables.share(comma, text));
   }
 
   @Test
   void aShareMayHaveADecimalCommaBesideSemicolons() {
-    assertEquals(BigFraction.of(1, 4), SharesReader.share(semicolon, "0,25"));
-    assertEquals(BigFraction.of(1, 8), SharesReader.share(semicolon, "12,5%"));
+    assertEquals(BigFraction.of(1, 4), FloorTables.share(semicolon, "0,25"));
+    assertEquals(BigFraction.of(1, 8), FloorTables.share(semicolon, "12,5%"));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"0", "0/3", "1/0", "-1/2", "half", "1/2/3", "1//2", "%", "1of2"})
   void whatIsNoShareAboveZeroIsRefused(String text) {
-    var bad = assertThrows(BadCell.class, () -> SharesReader.share(comma, text));
+    var bad = assertThrows(BadCell.class, () -> FloorTables.share(comma, text));
     assertEquals(NoticeCode.SHOP_ROW_BAD, bad.code());
   }
 
@@ -97,7 +97,7 @@ class CellTypesTest {
         "2026-02-01 00:00:00"
       })
   void aShareThatASpreadsheetMadeADateIsToldApart(String text) {
-    var bad = assertThrows(BadCell.class, () -> SharesReader.share(comma, text));
+    var bad = assertThrows(BadCell.class, () -> FloorTables.share(comma, text));
     assertEquals(NoticeCode.SPREADSHEET_DAMAGE, bad.code());
   }
 

@@ -1,6 +1,7 @@
 package gambrel.files.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.notice.Notice;
@@ -12,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A shop folder under construction, with one owner and one body to start from. */
@@ -60,13 +62,12 @@ public final class ShopFiles {
     return folder;
   }
 
-  /** What is read, which must be a shop. */
-  ShopReading.Ok read() {
-    var reading = ShopReader.read(folder);
-    if (reading instanceof ShopReading.Ok ok) {
-      return ok;
-    }
-    throw new AssertionError(reading.toString());
+  /** A shop and the notices of its reading. */
+  record Reading(Shop shop, List<Notice> notices) {}
+
+  Reading read() {
+    var notices = new ArrayList<Notice>();
+    return new Reading(ShopReader.read(folder, notices), notices);
   }
 
   /** The shop, read without any notice. */
@@ -94,9 +95,6 @@ public final class ShopFiles {
 
   /** Why the folder is no shop. */
   String whyUnreadable() {
-    if (ShopReader.read(folder) instanceof ShopReading.Unreadable unreadable) {
-      return unreadable.why();
-    }
-    throw new AssertionError("the folder was read");
+    return assertThrows(UnreadableShop.class, this::read).getMessage();
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.files.folder;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.notice.Notice;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,9 +42,10 @@ class ShopReaderTest {
 
   @Test
   void withoutFolderSettingsOrBodiesThereIsNoShop() {
-    assertEquals(
-        new ShopReading.Unreadable("the shop folder is missing"),
-        ShopReader.read(folder.resolve("nowhere")));
+    var nowhere = folder.resolve("nowhere");
+    var refusal =
+        assertThrows(UnreadableShop.class, () -> ShopReader.read(nowhere, new ArrayList<>()));
+    assertEquals("the shop folder is missing", refusal.getMessage());
     files.without("bodies.csv");
     assertEquals("bodies.csv is missing", files.whyUnreadable());
     files.without("shop.properties");
