@@ -11,6 +11,7 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -29,7 +30,8 @@ record NetWeight(Weight net, BigDecimal shown) {
 
   /**
    * Reads the weights of {@code row}, which are in {@code unit}. A net weight counts before gross
-   * less tare; without a tare cell the tare of the code is subtracted.
+   * less tare; without a tare cell the tare of the code is subtracted. Zero is refused but for a
+   * test weight.
    */
   static NetWeight of(
       ExportRow row,
@@ -39,7 +41,23 @@ record NetWeight(Weight net, BigDecimal shown) {
       Optional<Integer> pieces,
       WeightUnit shopUnit)
       throws Refusal {
-    var net = number(row, Field.NET);
+    var weight = of(row, unit, scale, code, pieces, shopUnit, number(row, Field.NET));
+    checkLabels(row, weight.shown(), unit, scale);
+    if (weight.net().isZero() && code.step() != Step.TEST) {
+      throw new Refusal(Notice.of(NoticeCode.NET_ZERO));
+    }
+    return weight;
+  }
+
+  private static NetWeight of(
+      ExportRow row,
+      WeightUnit unit,
+      Scale scale,
+      ScaleCode code,
+      Optional<Integer> pieces,
+      WeightUnit shopUnit,
+      Optional<BigDecimal> net)
+      throws Refusal {
     var gross = number(row, Field.GROSS);
     var tare = number(row, Field.TARE);
     if (net.isPresent() && gross.isPresent() && tare.isPresent()) {
@@ -87,6 +105,22 @@ record NetWeight(Weight net, BigDecimal shown) {
               .with("found", new Value.Shown(net))
               .with("difference", new Value.Shown(difference))
               .with("tolerance", new Value.Shown(division, unit)));
+    }
+  }
+
+  /** Refuses a weight from which one on the label differs by more than a division. */
+  private static void checkLabels(ExportRow row, BigDecimal shown, WeightUnit unit, Scale scale)
+      throws Refusal {
+    var division = in(scale.division(), scale.unit(), unit);
+    for (var label : row.labels()) {
+      var on = in(label.value(), label.unit().orElse(unit), unit);
+      if (on.subtract(shown).abs().compareTo(division) > 0) {
+        throw new Refusal(
+            Notice.of(NoticeCode.NET_DISAGREES, "LABEL")
+                .with("found", new Value.Shown(shown))
+                .with("label", new Value.Shown(on))
+                .with("tolerance", new Value.Shown(division, unit)));
+      }
     }
   }
 

@@ -66,7 +66,7 @@ class DamagedExportsTest {
 
   private static List<TextLine> lines(byte[] bytes, String charset) {
     var set = Charset.forName(charset);
-    var form = new TextForm(List.of(';'), '"', set, 0, true, Optional.empty());
+    var form = new TextForm(List.of(';'), '"', set, 0, true, Optional.empty(), '.');
     try {
       return CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
     } catch (IOException e) {
