@@ -76,6 +76,7 @@ public final class Layouts {
     String ofScale = NAME.matcher(wanted).matches() ? file(wanted) : "";
     var found =
         Stream.of(exports + '/' + folder + '/' + OWN, file(folder), ofScale)
+            .filter(path -> !path.isEmpty())
             .filter(path -> Files.exists(shopFolder.resolve(path), NOFOLLOW_LINKS))
             .findFirst();
     if (found.isPresent()) {

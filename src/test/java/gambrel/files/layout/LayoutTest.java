@@ -122,11 +122,12 @@ class LayoutTest {
   }
 
   @Test
-  void aLayoutThatIsMissingLeavesPlainExportsReadable() {
+  void anExportWhoseLayoutIsMissingIsNotRead() {
     files.with("exports/S1/a.csv", "scale," + HEADER + "S1," + ROW);
     var exports = ExportReader.read(folder, files.clean());
     assertEquals(NoticeCode.REFERENCE_UNKNOWN, exports.notices().get(0).code());
-    assertEquals(1, exports.files().get(0).rows().size());
+    assertEquals(1, exports.files().get(0).leftOut());
+    assertEquals(NoticeCode.EXPORT_UNREADABLE, exports.notices().get(1).code());
   }
 
   @ParameterizedTest
