@@ -17,13 +17,8 @@ public record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> 
 
   /** Cuts the raw text and copies the cells. */
   public CsvRow {
-    raw = raw(raw);
+    raw = raw.length() <= RAW_LENGTH ? raw : raw.substring(0, RAW_LENGTH);
     cells = List.copyOf(cells);
-  }
-
-  /** As much of a text as is kept of a record. */
-  public static String raw(String text) {
-    return text.length() <= RAW_LENGTH ? text : text.substring(0, RAW_LENGTH);
   }
 
   /** The same record with this fault. */

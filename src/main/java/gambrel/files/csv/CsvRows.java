@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import org.apache.commons.csv.CSVFormat;
@@ -31,9 +30,6 @@ public final class CsvRows {
   private static final int PORTION = 1 << 18;
 
   private static final char REPLACED = '\uFFFD';
-
-  private static final Set<Phrase> UNDECODED =
-      Set.of(Phrase.of("FAULT.NUL"), Phrase.of("FAULT.CHARSET"));
 
   private final List<TextLine> lines;
   private final char delimiter;
@@ -167,11 +163,6 @@ public final class CsvRows {
 
   private boolean isWhole(TextLine line) {
     return line.text().chars().filter(c -> c == delimiter).count() >= fewest - 1;
-  }
-
-  /** Whether a record is broken by characters that are no text. */
-  public static boolean isUndecoded(Optional<Phrase> broken) {
-    return broken.filter(UNDECODED::contains).isPresent();
   }
 
   private static Optional<Phrase> strange(String text) {

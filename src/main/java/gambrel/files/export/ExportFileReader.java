@@ -12,6 +12,7 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.io.IOException;
 import java.io.InputStream;
@@ -19,11 +20,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Reads one export file by its layout. */
 final class ExportFileReader {
+  private static final Set<String> UNDECODED = Set.of("FAULT.NUL", "FAULT.CHARSET");
   private static final Pattern NUMBER = Pattern.compile("[-+]?[.,]?\\d[\\d.,'’\\h]*");
 
   private final String path;
@@ -87,18 +90,23 @@ final class ExportFileReader {
     int width = named ? header.width() : usualWidth(csv, header.next());
     var rows = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
     var file = new ExportFile(path, rows);
-    if (!rows.isEmpty() && rows.stream().allMatch(row -> CsvRows.isUndecoded(row.broken()))) {
+    if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));
       return file.withoutRows();
     }
     var last = lines.get(lines.size() - 1);
     if (last.end().isEmpty() && isCut(last, csv.all(header.next()), width, header.delimiter())) {
-      notices.add(
-          Notice.of(NoticeCode.EXPORT_UNFINISHED, "CUT", new Place(path, last.number()))
-              .quoting(CsvRow.raw(last.text())));
+      var place = new Place(path, last.number());
+      String raw = rows.isEmpty() ? "" : rows.get(rows.size() - 1).raw();
+      notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, "CUT", place).quoting(raw));
       return file.withoutRows();
     }
     return file;
+  }
+
+  /** Whether a row is broken by characters that are no text. */
+  private static boolean isUndecoded(ExportRow row) {
+    return row.broken().filter(why -> UNDECODED.contains(why.key())).isPresent();
   }
 
   /**
@@ -107,11 +115,8 @@ final class ExportFileReader {
    * other numbers of that column.
    */
   private boolean isCut(TextLine last, List<CsvRow> rows, int width, char delimiter) {
-    if (last.isBlank()) {
-      return last.text().indexOf(delimiter) >= 0;
-    }
-    if (rows.isEmpty()) {
-      return false;
+    if (last.isBlank() || rows.isEmpty()) {
+      return last.isBlank() && last.text().indexOf(delimiter) >= 0;
     }
     var cells = rows.get(rows.size() - 1);
     if (cells.cells().size() < width) {

@@ -58,11 +58,6 @@ record KeyedRow(ReadRow read, Key key, String content) {
     Key numbered(int place) {
       return new Key(scale, text, day, place);
     }
-
-    /** The key of all rows of the weighing, however many are equal. */
-    Key unnumbered() {
-      return numbered(0);
-    }
   }
 
   /**

@@ -44,14 +44,14 @@ public final class RowComparison {
     var rows = counted.rows();
     var voids = findRepeats(rows);
     var standing = rows.stream().filter(row -> !row.status().isVoid() && isUsed(row)).toList();
-    var byKey = Groups.inOrder(standing.stream(), row -> row.key().unnumbered());
+    var byKey = Groups.inOrder(standing.stream(), row -> row.key().numbered(0));
     var byTicket = Groups.inOrder(standing.stream(), row -> row.read().ticketKey());
     for (var row : voids) {
       var other = row.status().voids();
       if (other.isPresent()) {
         cancelNearest(row, other.get(), byTicket);
       } else {
-        cancel(row, byKey.getOrDefault(row.key().unnumbered(), List.of()));
+        cancel(row, byKey.getOrDefault(row.key().numbered(0), List.of()));
       }
     }
     byKey.values().forEach(this::findConflict);

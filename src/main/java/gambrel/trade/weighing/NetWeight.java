@@ -41,23 +41,7 @@ record NetWeight(Weight net, BigDecimal shown) {
       Optional<Integer> pieces,
       WeightUnit shopUnit)
       throws Refusal {
-    var weight = of(row, unit, scale, code, pieces, shopUnit, number(row, Field.NET));
-    checkLabels(row, weight.shown(), unit, scale);
-    if (weight.net().isZero() && code.step() != Step.TEST) {
-      throw new Refusal(Notice.of(NoticeCode.NET_ZERO));
-    }
-    return weight;
-  }
-
-  private static NetWeight of(
-      ExportRow row,
-      WeightUnit unit,
-      Scale scale,
-      ScaleCode code,
-      Optional<Integer> pieces,
-      WeightUnit shopUnit,
-      Optional<BigDecimal> net)
-      throws Refusal {
+    var net = number(row, Field.NET);
     var gross = number(row, Field.GROSS);
     var tare = number(row, Field.TARE);
     if (net.isPresent() && gross.isPresent() && tare.isPresent()) {
@@ -68,16 +52,21 @@ record NetWeight(Weight net, BigDecimal shown) {
     checkCapacity(load, unit, scale);
     if (net.isPresent() || tare.isPresent()) {
       var shown = net.orElseGet(() -> load.subtract(tare.get()));
-      return notNegative(unit.weight(shown, shopUnit), shown);
+      checkLabels(row, shown, unit, scale);
+      return checked(unit.weight(shown, shopUnit), shown, code);
     }
     // The code's tare is in the shop's unit; the difference is exact and rounded once.
     var ofCode = tare(code, pieces);
-    return notNegative(
-        Weight.of(unit.convert(load, shopUnit).subtract(ofCode.fraction())),
-        load.subtract(in(ofCode.decimal(), shopUnit, unit)));
+    var shown = load.subtract(in(ofCode.decimal(), shopUnit, unit));
+    checkLabels(row, shown, unit, scale);
+    return checked(
+        Weight.of(unit.convert(load, shopUnit).subtract(ofCode.fraction())), shown, code);
   }
 
-  private static NetWeight notNegative(Weight net, BigDecimal shown) throws Refusal {
+  private static NetWeight checked(Weight net, BigDecimal shown, ScaleCode code) throws Refusal {
+    if (net.isZero() && code.step() != Step.TEST) {
+      throw new Refusal(Notice.of(NoticeCode.NET_ZERO));
+    }
     if (net.isNegative()) {
       throw new Refusal(Notice.of(NoticeCode.NET_NEGATIVE).with("found", new Value.Shown(shown)));
     }

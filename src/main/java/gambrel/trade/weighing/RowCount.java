@@ -14,12 +14,7 @@ import java.util.List;
  * @param setAside rows that wait for a person
  */
 public record RowCount(String file, int used, int repeat, int voided, int setAside) {
-  /**
-   * Counts the rows of a file.
-   *
-   * @param rows those that were classified; the rows of a file of which nothing is used are set
-   *     aside
-   */
+  /** Counts the rows of a file, which are set aside if nothing of it is used. */
   static RowCount of(ExportFile file, List<ClassifiedRow> rows) {
     var counts = new int[RowDisposition.values().length];
     rows.forEach(row -> counts[row.disposition().ordinal()]++);
