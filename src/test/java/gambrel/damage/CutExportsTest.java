@@ -54,7 +54,10 @@ class CutExportsTest {
 
   @BeforeEach
   void openShop() {
-    shop = new NightShop(temporary.resolve("shop")).beef("B1", "ann").add("shop.properties", "bins=partly");
+    shop =
+        new NightShop(temporary.resolve("shop"))
+            .beef("B1", "ann")
+            .add("shop.properties", "bins=partly");
     shop.packs("B1", "110");
     folder = shop.write();
   }
@@ -163,7 +166,8 @@ class CutExportsTest {
       assertEquals(List.of(), issued(), text);
     }
     Files.delete(folder.resolve(EXPORT));
-    Files.createSymbolicLink(folder.resolve(EXPORT), Files.write(temporary.resolve("c"), bytes(ROWS)));
+    Files.createSymbolicLink(
+        folder.resolve(EXPORT), Files.write(temporary.resolve("c"), bytes(ROWS)));
     assertEquals(List.of(), issued());
     Files.delete(folder.resolve(EXPORT));
     Files.write(folder.resolve("exports/b.xlsx"), bytes(ROWS));

@@ -68,8 +68,7 @@ class HalfExportsTest extends SceneTest {
   void theLastFilledCellIsLookedAt() {
     String header = HEADER.replace("\n", ",pieces,status\n");
     String row = ROW.replace("\n", ",2,\n");
-    assertStopped(
-        withExport(header + row + SECOND.replace("40\n", ",,")), "export-unfinished", 2);
+    assertStopped(withExport(header + row + SECOND.replace("40\n", ",,")), "export-unfinished", 2);
   }
 
   @Test

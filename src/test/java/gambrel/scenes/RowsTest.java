@@ -312,8 +312,7 @@ class RowsTest extends SceneTest {
 
   @Test
   void otherContentUnderOneIdentitySetsAllAside() {
-    var found =
-        byIdentity("05T11:00 B1 pack rump 1.0\n05T11:00 B1 pack rump 1.2 ticket=77\n");
+    var found = byIdentity("05T11:00 B1 pack rump 1.0\n05T11:00 B1 pack rump 1.2 ticket=77\n");
     assertEquals("2 = 0 + 0 + 0 + 2", found.counts("exports/c/0.csv"));
     assertEquals("held row-set-aside", found.state("B1"));
   }
