@@ -1,6 +1,5 @@
 package gambrel.night;
 
-import gambrel.files.export.ExportReader;
 import gambrel.trade.decision.Decision;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
@@ -24,8 +23,7 @@ import java.util.stream.Collectors;
 
 /**
  * The notices about the shop folder and its figures, with the severity of their consequences
- * tonight. An unknown body has one notice, however many rows name it. A file with unknown columns
- * has one for all its rows.
+ * tonight. An unknown body has one notice, however many rows name it.
  */
 final class NightNotices {
   private final Inputs inputs;
@@ -89,18 +87,12 @@ final class NightNotices {
     for (var row : night.ledger().setAside()) {
       if (row.notice().code() == NoticeCode.BODY_UNKNOWN) {
         unknown.computeIfAbsent(row.notice().body(), b -> new ArrayList<>()).add(row);
-      } else if (!hasUnknownColumns(row)) {
+      } else {
         all.add(row.notice().as(isReleased(row) ? Severity.NOTE : row.notice().severity()));
       }
     }
     var bodies = new UnknownBodies(inputs);
     unknown.forEach((body, naming) -> all.add(bodies.notice(body, naming)));
-  }
-
-  /** Whether the notice of the row's file says it for the row. */
-  private static boolean hasUnknownColumns(SetAside row) {
-    return row.notice().code() == NoticeCode.ROW_BROKEN
-        && ExportReader.COLUMNS_UNKNOWN.equals(row.notice().saying().values().get("fault"));
   }
 
   /** Whether bodies were released from waiting for a row, and none waits for it. */

@@ -12,11 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/**
- * Every kind of notice is provoked by a folder of its own, and only the expected comes of it.
- * {@code export-unfinished} alone comes of no folder that stands still: files that change while
- * they are read are in {@code SteadyFileTest}.
- */
+/** Every kind of notice is provoked by a folder of its own, and only the expected comes of it. */
 class CorpusTest {
   @TempDir private Path work;
 
@@ -24,17 +20,13 @@ class CorpusTest {
   void everyFolderIsNamedByACode() throws Exception {
     try (var folders = Files.list(Corpus.top())) {
       assertEquals(
-          Stream.of(NoticeCode.values())
-              .filter(code -> code != NoticeCode.EXPORT_UNFINISHED)
-              .map(NoticeCode::id)
-              .sorted()
-              .toList(),
+          Stream.of(NoticeCode.values()).map(NoticeCode::id).sorted().toList(),
           folders.map(folder -> folder.getFileName().toString()).sorted().toList());
     }
   }
 
   @ParameterizedTest
-  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "EXPORT_UNFINISHED")
+  @EnumSource
   void aNightTellsAndComputesWhatIsExpected(NoticeCode code) throws Exception {
     var folder = Corpus.top().resolve(code.id());
 

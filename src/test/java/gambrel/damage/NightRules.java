@@ -48,7 +48,8 @@ final class NightRules {
 
   private static void everyRowIsAccountedFor(Inputs inputs, MorningReport report) {
     var read =
-        inputs.exports().stream().collect(Collectors.toMap(f -> f.path(), f -> f.rows().size()));
+        inputs.exports().stream()
+            .collect(Collectors.toMap(f -> f.path(), f -> f.rows().size() + f.leftOut()));
     var counted =
         report.night().ledger().rows().stream()
             .collect(Collectors.toMap(r -> r.file(), r -> r.read()));

@@ -91,19 +91,26 @@ class SmallHeapTest {
   }
 
   @Test
-  void aLineWithoutEndIsOneRowSetAsideAndTheNextIsRead() throws Exception {
+  void aBlockOfNulsSetsAllRowsOfItsFileAside() throws Exception {
     export(HEADER + ROW.replace("900", "901"));
     grow(folder.resolve(EXPORT));
 
-    assertEquals("exports/b.csv,3,2,0,0,1", night());
+    assertEquals("exports/b.csv,3,0,0,0,3", night());
   }
 
   @Test
-  void aQuoteThatIsNeverClosedIsOneRowSetAsideAndTheNextIsRead() throws Exception {
+  void aBlockOfNulsAfterAnOpenQuoteSetsAllRowsOfItsFileAside() throws Exception {
     export(HEADER + ROW.replace("fat", "\"fat"));
     grow(folder.resolve(EXPORT));
 
-    assertEquals("exports/b.csv,3,1,0,0,2", night());
+    assertEquals("exports/b.csv,3,0,0,0,3", night());
+  }
+
+  @Test
+  void blankLinesBeyondNumberTakeNoRoom() throws Exception {
+    export(HEADER + ROW + "\n".repeat((int) (LINE / 8)) + ROW.replace("900", "901"));
+
+    assertEquals("exports/b.csv,2,2,0,0,0", night());
   }
 
   @Test

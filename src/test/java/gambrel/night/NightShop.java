@@ -161,7 +161,7 @@ public final class NightShop {
     }
   }
 
-  static OffsetDateTime moment(String asOf) {
+  public static OffsetDateTime moment(String asOf) {
     try {
       return AsOf.read(asOf, ZONE);
     } catch (RefusedException e) {

@@ -290,4 +290,106 @@ class RowsTest extends SceneTest {
     assertEquals("held row-set-aside", after.state("B1"));
     assertEquals("8 = 6 + 0 + 0 + 2", after.counts());
   }
+
+  private Found byIdentity(String... files) {
+    scene.simpleBody().set("bins=partly");
+    scene.file("exports/c/layout.properties", "identity=time,body,code");
+    for (int i = 0; i < files.length; i++) {
+      scene.weigh("exports/c/" + i + ".csv", files[i]);
+    }
+    return scene.at(LATER);
+  }
+
+  @Test
+  void anIdentityReplacesTheTicketAndEqualRowsOfOneFileCountAsOftenAsTheyStand() {
+    var found =
+        byIdentity(
+            """
+            05T11:00 B1 pack rump 1.0 ticket=7
+            05T11:00 B1 pack rump 1.00 ticket=8
+            05T11:01 B1 pack rump 2.0 ticket=7
+            """);
+    assertEquals("3 = 3 + 0 + 0 + 0", found.counts("exports/c/0.csv"));
+    assertBody(found, "take_home_kg", "204.000");
+    assertEquals("mark", found.notice("rows-equal", "severity"));
+    assertEquals("3", found.notice("rows-equal", "line"));
+  }
+
+  @Test
+  void overlappingFilesTakeTheLargerNumberOfEqualRows() {
+    String row = "05T11:00 B1 pack rump 1.0\n";
+    var found = byIdentity(row.repeat(2), row.repeat(3));
+    assertEquals("2 = 2 + 0 + 0 + 0", found.counts("exports/c/0.csv"));
+    assertEquals("3 = 1 + 2 + 0 + 0", found.counts("exports/c/1.csv"));
+    assertBody(found, "take_home_kg", "203.000");
+    assertEquals(2, found.rows("notices", "code=rows-equal").size());
+  }
+
+  @Test
+  void otherContentUnderOneIdentitySetsAllAside() {
+    var found = byIdentity("05T11:00 B1 pack rump 1.0\n05T11:00 B1 pack rump 1.2 ticket=77\n");
+    assertEquals("2 = 0 + 0 + 0 + 2", found.counts("exports/c/0.csv"));
+    assertEquals("held row-set-aside", found.state("B1"));
+  }
+
+  @Test
+  void oneVoidCancelsOneOfEqualRows() {
+    String row = "05T11:00 B1 pack rump 1.0";
+    var found = byIdentity((row + '\n').repeat(3) + row + " status=void\n");
+    assertEquals("4 = 2 + 0 + 2 + 0", found.counts("exports/c/0.csv"));
+    assertBody(found, "take_home_kg", "202.000");
+  }
+
+  @Test
+  void aNetOfZeroIsSetAsideUnlessItIsATest() {
+    scene.simpleBody().set("bins=partly");
+    scene.weigh(
+        """
+        05T11:00 B1 pack rump 0.000
+        05T11:01 -  test -    0.000
+        """);
+    var found = scene.at(LATER);
+    assertEquals("8 = 7 + 0 + 0 + 1", found.counts());
+    assertEquals("hold", found.notice("net-zero", "severity"));
+    assertEquals("held row-set-aside", found.state("B1"));
+  }
+
+  private Found withBarcode(String code, String net) {
+    scene.simpleBody().set("bins=partly").weigh("06T10:00 B1 pack rump 0.5");
+    scene.file("exports/c/layout.properties", "identity=barcode,time");
+    scene.file(
+        "exports/c/a.csv",
+        "scale,time,body,code,barcode,net",
+        "bench,2026-03-05T11:00,B1,pack.rump," + code + "," + net);
+    return scene.at(LATER);
+  }
+
+  @Test
+  void aBarcodeAndAColumnMayDifferByADivision() {
+    assertBody(withBarcode("(3102)000125", "1.26"), "take_home_kg", "201.760");
+  }
+
+  @Test
+  void aBarcodeAndAColumnThatDifferByMoreSetTheRowAside() {
+    var found = withBarcode("(3102)000125", "1.27");
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts("exports/c/a.csv"));
+    assertEquals("hold", found.notice("net-disagrees", "severity"));
+  }
+
+  @Test
+  void twoWeightsInOneBarcodeMayOnlyDifferByADivision() {
+    assertBody(withBarcode("(3102)000125(3202)000276", ""), "take_home_kg", "201.750");
+  }
+
+  @Test
+  void twoWeightsInOneBarcodeThatDifferByMoreSetTheRowAside() {
+    var found = withBarcode("(3102)000125(3202)000286", "");
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts("exports/c/a.csv"));
+  }
+
+  @Test
+  void aCorrectedWeightStandsAgainstTheBarcode() {
+    scene.correct("bench", "exports/c/a.csv:2", "net", "1.27", "06");
+    assertBody(withBarcode("(3102)000125", "1.37"), "take_home_kg", "201.770");
+  }
 }

@@ -65,6 +65,12 @@ public final class Scene {
     return add(path, lines);
   }
 
+  /** A whole file of exactly this text, its line ends included. */
+  public Scene text(String path, String text) {
+    files.put(path, new StringBuilder(text));
+    return this;
+  }
+
   /** More lines at the end of a file. */
   public Scene add(String path, String... lines) {
     var text = files.computeIfAbsent(path, p -> new StringBuilder());

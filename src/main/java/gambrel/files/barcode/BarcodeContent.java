@@ -1,10 +1,10 @@
 package gambrel.files.barcode;
 
 import gambrel.files.csv.BadCell;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
-import java.math.BigDecimal;
+import gambrel.trade.rows.GivenWeight;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param body its lot, or empty
  * @param code its cut or item, or empty
  * @param pieces its count, or empty
- * @param net its net weight
+ * @param nets its net weights
  * @param date the day of packing or production
  * @param fault why it cannot be read or gives no net weight; ends a sentence that begins with it
  */
@@ -21,17 +21,19 @@ public record BarcodeContent(
     String body,
     String code,
     String pieces,
-    Optional<Amount> net,
+    List<GivenWeight> nets,
     Optional<LocalDate> date,
     Optional<Phrase> fault) {
 
-  /**
-   * A weight as a barcode or a cell gives it.
-   *
-   * @param value exact, with the decimals that were given
-   * @param unit the unit that was given with it
-   */
-  public record Amount(BigDecimal value, Optional<WeightUnit> unit) {}
+  /** Copies the weights. */
+  public BarcodeContent {
+    nets = List.copyOf(nets);
+  }
+
+  /** The net weight; the first of several. */
+  public Optional<GivenWeight> net() {
+    return nets.stream().findFirst();
+  }
 
   /**
    * Reads a barcode; an empty text has no content and no fault.
@@ -51,6 +53,6 @@ public record BarcodeContent(
   }
 
   private static BarcodeContent empty(Optional<Phrase> fault) {
-    return new BarcodeContent("", "", "", Optional.empty(), Optional.empty(), fault);
+    return new BarcodeContent("", "", "", List.of(), Optional.empty(), fault);
   }
 }

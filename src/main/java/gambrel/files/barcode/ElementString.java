@@ -1,11 +1,12 @@
 package gambrel.files.barcode;
 
-import gambrel.files.barcode.BarcodeContent.Amount;
 import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -56,9 +57,6 @@ public final class ElementString {
       read.readTransmitted(bare);
     }
     refuse(read.values.isEmpty(), "EMPTY");
-    var weights = read.values.keySet().stream().filter(NET.asMatchPredicate()).toList();
-    long units = weights.stream().map(ai -> ai.substring(0, 3)).distinct().count();
-    refuse(units < weights.size(), "TWO_NETS");
     return read;
   }
 
@@ -124,26 +122,26 @@ public final class ElementString {
    *     General Specifications, section 7.12)
    */
   BarcodeContent content(int thisYear) {
-    var net = net();
+    var nets = nets();
     boolean gross = values.keySet().stream().anyMatch(GROSS.asMatchPredicate());
     return new BarcodeContent(
         get("10").orElse(""),
         get("7002").orElse(""),
         get("30").or(() -> get("37")).map(count -> new BigInteger(count).toString()).orElse(""),
-        net,
+        nets,
         get("13").or(() -> get("11")).flatMap(date -> IdentifierGroup.date(date, thisYear)),
-        net.isEmpty() && gross ? Optional.of(Phrase.of("BARCODE.GROSS")) : Optional.empty());
+        nets.isEmpty() && gross ? Optional.of(Phrase.of("BARCODE.GROSS")) : Optional.empty());
   }
 
-  /** The net weight (310n in kilograms, else 320n in pounds). */
-  private Optional<Amount> net() {
+  /** The net weights: 310n in kilograms, then 320n in pounds. */
+  private List<GivenWeight> nets() {
     return values.keySet().stream()
         .filter(NET.asMatchPredicate())
-        .findFirst()
         .map(
             ai ->
-                new Amount(
+                new GivenWeight(
                     new BigDecimal(new BigInteger(values.get(ai)), ai.charAt(3) - '0'),
-                    Optional.of(ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB)));
+                    Optional.of(ai.charAt(1) == '1' ? WeightUnit.KG : WeightUnit.LB)))
+        .toList();
   }
 }

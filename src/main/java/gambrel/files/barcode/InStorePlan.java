@@ -2,8 +2,10 @@ package gambrel.files.barcode;
 
 import gambrel.files.csv.BadCell;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -64,10 +66,10 @@ public final class InStorePlan {
       throw new BadCell(Phrase.of("BARCODE.VERIFIER"));
     }
     var value = new BigDecimal(new BigInteger(weight), decimals);
-    var net = new BarcodeContent.Amount(value, Optional.empty());
+    var net = new GivenWeight(value, Optional.empty());
     return Optional.of(
         new BarcodeContent(
-            "", pick(digits, 'I'), "", Optional.of(net), Optional.empty(), Optional.empty()));
+            "", pick(digits, 'I'), "", List.of(net), Optional.empty(), Optional.empty()));
   }
 
   /** The characters of {@code text} where the plan has {@code letter}. */

@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.util.Optional;
 import org.apache.commons.io.function.IOFunction;
 
@@ -29,26 +30,41 @@ public final class SteadyFile {
       Path path, IOFunction<Path, InputStream> opener, IOFunction<InputStream, T> reading)
       throws IOException {
     for (int i = 0; i < TRIES; i++) {
-      var before = FileState.of(path);
-      T content;
-      try (var in = opener.apply(path)) {
-        content = reading.apply(in);
-      }
-      if (FileState.of(path).equals(before)) {
-        return Optional.of(content);
+      var once = readOnce(path, opener, reading);
+      if (once.steady()) {
+        return Optional.of(once.content());
       }
     }
     return Optional.empty();
   }
 
-  private record FileState(long size, long modified, Optional<Object> key) {
+  /**
+   * What one reading of a file gave.
+   *
+   * @param steady whether the file stayed as it was meanwhile
+   */
+  public record Once<T>(T content, boolean steady) {}
+
+  /** As {@link #read}, but the file is read once only, and its content returned in any case. */
+  public static <T> Once<T> readOnce(
+      Path path, IOFunction<Path, InputStream> opener, IOFunction<InputStream, T> reading)
+      throws IOException {
+    var before = FileState.of(path);
+    T content;
+    try (var in = opener.apply(path)) {
+      content = reading.apply(in);
+    }
+    return new Once<>(content, FileState.of(path).equals(before));
+  }
+
+  private record FileState(long size, FileTime modified, Optional<Object> key) {
     private static FileState of(Path path) throws IOException {
       var file = Files.readAttributes(path, BasicFileAttributes.class);
       if (!file.isRegularFile()) {
         throw new FileSystemException(path.toString(), null, "no regular file");
       }
       return new FileState(
-          file.size(), file.lastModifiedTime().toMillis(), Optional.ofNullable(file.fileKey()));
+          file.size(), file.lastModifiedTime(), Optional.ofNullable(file.fileKey()));
     }
   }
 }

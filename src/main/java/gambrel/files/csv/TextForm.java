@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
  * @param skip number of lines before the first that counts
  * @param header whether the first line holds the columns' names
  * @param ignore lines that contain a match do not count
+ * @param decimal the mark before a number's decimals
  */
 public record TextForm(
     List<Character> delimiters,
@@ -22,7 +23,8 @@ public record TextForm(
     Charset charset,
     int skip,
     boolean header,
-    Optional<Pattern> ignore) {
+    Optional<Pattern> ignore,
+    char decimal) {
   /** The usual quote. */
   public static final char DOUBLE_QUOTE = '"';
 
@@ -35,7 +37,7 @@ public record TextForm(
   /** Any usual delimiter, double quotes, UTF-8, the header on the first line. */
   public static final TextForm PLAIN =
       new TextForm(
-          USUAL_DELIMITERS, DOUBLE_QUOTE, StandardCharsets.UTF_8, 0, true, Optional.empty());
+          USUAL_DELIMITERS, DOUBLE_QUOTE, StandardCharsets.UTF_8, 0, true, Optional.empty(), '.');
 
   /** Copies the delimiters. */
   public TextForm {

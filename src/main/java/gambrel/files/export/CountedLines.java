@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import org.apache.commons.io.ByteOrderMark;
@@ -16,10 +17,14 @@ import org.apache.commons.io.input.BOMInputStream;
  * The lines of an export that may be rows: without those that its layout skips or ignores.
  *
  * @param lines in file order; each keeps its number in the file
+ * @param emptied the first line of the file that holds a block of NUL characters, as a crash leaves
+ *     them in a file
  * @param gaveUp the line on which the expression of lines to ignore took too many steps; this line
  *     and those after it are all kept
  */
-public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
+public record CountedLines(List<TextLine> lines, Optional<Integer> emptied, OptionalInt gaveUp) {
+  private static final String NUL_BLOCK = "\0\0";
+
   /** Totals and page heads are short; longer lines are never ignored. */
   private static final int LONGEST_IGNORED = 1000;
 
@@ -36,12 +41,18 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
     var charset = marked.hasBOM() ? Charset.forName(marked.getBOMCharsetName()) : form.charset();
     var all = TextLine.read(marked, charset);
     var rest = all.stream().dropWhile(line -> line.number() <= form.skip()).toList();
+    var emptied =
+        all.stream()
+            .filter(line -> line.text().contains(NUL_BLOCK))
+            .map(TextLine::number)
+            .findFirst();
     return form.ignore()
-        .map(expression -> without(expression, rest))
-        .orElseGet(() -> new CountedLines(rest, OptionalInt.empty()));
+        .map(expression -> without(expression, rest, emptied))
+        .orElseGet(() -> new CountedLines(rest, emptied, OptionalInt.empty()));
   }
 
-  private static CountedLines without(Pattern expression, List<TextLine> lines) {
+  private static CountedLines without(
+      Pattern expression, List<TextLine> lines, Optional<Integer> emptied) {
     var counted = new ArrayList<TextLine>();
     for (int i = 0; i < lines.size(); i++) {
       var line = lines.get(i);
@@ -53,10 +64,10 @@ public record CountedLines(List<TextLine> lines, OptionalInt gaveUp) {
         }
       } catch (TooManySteps e) {
         counted.addAll(lines.subList(i, lines.size()));
-        return new CountedLines(counted, OptionalInt.of(line.number()));
+        return new CountedLines(counted, emptied, OptionalInt.of(line.number()));
       }
     }
-    return new CountedLines(counted, OptionalInt.empty());
+    return new CountedLines(counted, emptied, OptionalInt.empty());
   }
 
   /** The expression has read too many characters. */

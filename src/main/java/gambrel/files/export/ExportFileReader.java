@@ -1,5 +1,6 @@
 package gambrel.files.export;
 
+import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.Header;
 import gambrel.files.csv.TextLine;
@@ -12,15 +13,22 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.Field;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads one export file by its layout. */
 final class ExportFileReader {
+  private static final Set<String> UNDECODED = Set.of("FAULT.NUL", "FAULT.CHARSET");
+  private static final Pattern NUMBER = Pattern.compile("[-+]?[.,]?\\d[\\d.,'’\\h]*");
+
   private final String path;
   private final Layout layout;
   private final Optional<Phrase> misfit;
@@ -51,31 +59,93 @@ final class ExportFileReader {
                         .as(Severity.MARK)));
     var lines = counted.lines();
     var columns = layout.columns();
-    var rows =
+    var unfit =
+        counted.emptied().map(line -> Phrase.of("FAULT.NULS").with("at", line)).or(() -> misfit);
+    var file =
         Header.find(lines, layout.text(), header -> columns.positions(header).size())
-            .map(header -> rows(lines, header))
-            .orElse(List.of());
-    return new Exports(List.of(new ExportFile(path, rows)), notices);
+            .map(header -> file(lines, header, unfit))
+            .orElseGet(() -> new ExportFile(path, List.of()));
+    return new Exports(List.of(file), notices);
   }
 
-  private List<ExportRow> rows(List<TextLine> lines, Header header) {
+  /** The file by its header; {@code unfit} says why it cannot be read, whatever its header. */
+  private ExportFile file(List<TextLine> lines, Header header, Optional<Phrase> unfit) {
     var positions = layout.columns().positions(header);
-    var fault = misfit.or(() -> fault(header, positions));
-    if (misfit.isEmpty() && layout.columns().areCompared() && !positions.isEmpty()) {
+    var fault = unfit.or(() -> fault(header, positions));
+    if (unfit.isEmpty() && layout.columns().areCompared() && !positions.isEmpty()) {
       var place = new Place(path, header.row().line());
       layout.columns().comparison(header).reportMistakes(name -> place, notices::add);
     }
-    if (fault.isPresent()) {
-      int line = misfit.isPresent() ? 0 : header.row().line();
-      notices.add(
-          unreadable(path, line, fault.get()).advising("LAYOUT").quoting(header.row().raw()));
-      return brokenRows(lines, header, positions);
-    }
     boolean named = layout.text().header();
+    if (fault.isPresent()) {
+      notices.add(
+          unfit.map(why -> unreadable(path, 0, why)).orElseGet(() -> unlike(header, fault.get())));
+      // A first line that is no header is a row.
+      int first = named && positions.isEmpty() ? 1 : 0;
+      var rows = csv(lines, header, 1, Integer.MAX_VALUE).all(header.next());
+      return new ExportFile(path, List.of(), first + rows.size());
+    }
     int fewest = Math.max(1, layout.fewest(positions));
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
     int width = named ? header.width() : usualWidth(csv, header.next());
-    return csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
+    var rows = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
+    var file = new ExportFile(path, rows);
+    if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
+      notices.add(unlike(header, rows.get(0).broken().orElseThrow()));
+      return file.withoutRows();
+    }
+    var last = lines.get(lines.size() - 1);
+    if (last.end().isEmpty() && isCut(last, csv.all(header.next()), width, header.delimiter())) {
+      var place = new Place(path, last.number());
+      String raw = rows.isEmpty() ? "" : rows.get(rows.size() - 1).raw();
+      notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, "CUT", place).quoting(raw));
+      return file.withoutRows();
+    }
+    return file;
+  }
+
+  /** Whether a row is broken by characters that are no text. */
+  private static boolean isUndecoded(ExportRow row) {
+    return row.broken().filter(why -> UNDECODED.contains(why.key())).isPresent();
+  }
+
+  /**
+   * Whether a file without a line end after its last line ends within this line: if the line has
+   * fewer cells than the header, or its last filled cell is a number with fewer decimals than all
+   * other numbers of that column.
+   */
+  private boolean isCut(TextLine last, List<CsvRow> rows, int width, char delimiter) {
+    if (last.isBlank() || rows.isEmpty()) {
+      return last.isBlank() && last.text().indexOf(delimiter) >= 0;
+    }
+    var cells = rows.get(rows.size() - 1);
+    if (cells.cells().size() < width) {
+      return true;
+    }
+    int filled = cells.cells().size() - 1;
+    while (filled > 0 && cells.isBlankFrom(filled)) {
+      filled--;
+    }
+    int column = filled;
+    int decimals = decimals(cells.cell(column));
+    var others =
+        rows.subList(0, rows.size() - 1).stream()
+            .mapToInt(row -> decimals(row.cell(column)))
+            .filter(number -> number >= 0)
+            .min();
+    return decimals >= 0 && others.isPresent() && decimals < others.getAsInt();
+  }
+
+  /** The decimals of the number that a cell is or begins with; -1 if it does not. */
+  private int decimals(String cell) {
+    var number = NUMBER.matcher(cell);
+    if (!number.lookingAt()) {
+      return -1;
+    }
+    int mark = number.group().indexOf(layout.text().decimal());
+    return mark < 0
+        ? 0
+        : (int) number.group().chars().skip(mark).filter(Character::isDigit).count();
   }
 
   private CsvRows csv(List<TextLine> lines, Header header, int fewest, int most) {
@@ -87,26 +157,15 @@ final class ExportFileReader {
     return CsvRows.usualWidth(widths, 1);
   }
 
-  /** All rows as broken ones; a first line that is no header is a row. */
-  private List<ExportRow> brokenRows(
-      List<TextLine> lines, Header header, Map<String, Integer> positions) {
-    var rows = new ExportRows(path, layout, header.width(), positions);
-    var why = Optional.of(ExportReader.COLUMNS_UNKNOWN);
-    var broken = new ArrayList<ExportRow>();
-    if (positions.isEmpty() && layout.text().header()) {
-      broken.add(rows.row(header.row(), why));
-    }
-    var csv = csv(lines, header, 1, Integer.MAX_VALUE);
-    broken.addAll(csv.all(header.next(), row -> rows.row(row, why)));
-    return broken;
-  }
-
   private Optional<Phrase> fault(Header header, Map<String, Integer> positions) {
     boolean named = layout.text().header();
     if (named && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> Phrase.of("FAULT.FIRST_LINE").with("fault", why));
     }
     var columns = layout.columns();
+    if (named && columns.areNumbers() && isWeight(header, positions)) {
+      return Optional.of(Phrase.of("FAULT.NO_HEADER"));
+    }
     var twice = columns.areCompared() ? List.<String>of() : header.twice(columns.texts());
     if (!twice.isEmpty()) {
       return Optional.of(Phrase.of("FAULT.TWICE").with("column", twice));
@@ -120,13 +179,27 @@ final class ExportFileReader {
         named ? lacks.with("found", header.names()) : lacks.with("found", header.width()));
   }
 
+  /** Whether a header has a number where the weight of a row stands. */
+  private static boolean isWeight(Header header, Map<String, Integer> positions) {
+    return Stream.of(Field.NET.id(), Field.GROSS.id())
+        .filter(positions::containsKey)
+        .anyMatch(column -> NUMBER.matcher(header.row().cell(positions.get(column))).matches());
+  }
+
+  /** A notice of a file that another layout may read. */
+  private Notice unlike(Header header, Phrase why) {
+    return unreadable(path, header.row().line(), why)
+        .advising("LAYOUT")
+        .quoting(header.row().raw());
+  }
+
   /** A notice of a file that cannot be read; {@code why} ends the sentence about it. */
   static Notice unreadable(String path, int line, Phrase why) {
     return Notice.of(NoticeCode.EXPORT_UNREADABLE, new Place(path, line)).with("fault", why);
   }
 
-  /** A notice of a file or folder that cannot be read to its end. */
-  static Notice unfinished(String path, String variant) {
-    return Notice.of(NoticeCode.EXPORT_UNFINISHED, variant, new Place(path, 0));
+  /** A notice of a file or folder that the machine does not let us read. */
+  static Notice unopened(String path, String fault) {
+    return unreadable(path, 0, Phrase.of(fault)).advising("DRIVE");
   }
 }

@@ -4,7 +4,6 @@ import gambrel.files.csv.SteadyFile;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Progress;
@@ -20,17 +19,14 @@ import org.apache.commons.io.function.IOFunction;
 
 /** Reads the scale exports of a shop folder. */
 public final class ExportReader {
-  /** Breaks every row of a file whose columns are not known; the file has its own notice. */
-  public static final Phrase COLUMNS_UNKNOWN = Phrase.of("FAULT.COLUMNS_UNKNOWN");
-
   private static final String FOLDER = "exports";
 
   private ExportReader() {}
 
   /**
-   * Reads every {@code .csv} file under {@code exports}. A file that cannot be read, or that is
-   * being written, draws a notice, and the others are read. If the columns of a file are not known,
-   * every row of it is broken by {@link #COLUMNS_UNKNOWN}. Other broken rows have no notice yet.
+   * Reads every text file under {@code exports}. A file that cannot be read, that is being written
+   * or that ends within a row draws a notice and has no rows; the others are read. Broken rows have
+   * no notice yet.
    */
   public static Exports read(Path folder, Shop shop) {
     return read(folder, shop, Progress.NONE);
@@ -72,7 +68,7 @@ public final class ExportReader {
       results.forEach(result -> notices.addAll(result.notices()));
       return new Exports(results.stream().flatMap(r -> r.files().stream()).toList(), notices);
     } catch (IOException e) {
-      notices.add(ExportFileReader.unfinished(FOLDER, "NOT_LISTED"));
+      notices.add(ExportFileReader.unopened(FOLDER, "FAULT.NOT_LISTED"));
       return new Exports(List.of(), notices);
     }
   }
@@ -85,18 +81,19 @@ public final class ExportReader {
         return Exports.none(entry.fault().get());
       }
       try {
-        return SteadyFile.read(
-                entry.file(), opener, in -> new ExportFileReader(path, layout).read(in))
-            .orElseGet(() -> none("WRITTEN"));
+        var once =
+            SteadyFile.readOnce(
+                entry.file(), opener, in -> new ExportFileReader(path, layout).read(in));
+        return once.steady() ? once.content() : once.content().without(unfinished("WRITTEN"));
       } catch (NoSuchFileException e) {
-        return none("GONE");
+        return Exports.none(unfinished("GONE"));
       } catch (IOException e) {
-        return none("NOT_OPENED");
+        return Exports.none(ExportFileReader.unopened(path, "FAULT.NOT_OPENED"));
       }
     }
 
-    private Exports none(String variant) {
-      return Exports.none(ExportFileReader.unfinished(entry.path(), variant));
+    private Notice unfinished(String variant) {
+      return Notice.of(NoticeCode.EXPORT_UNFINISHED, variant, new Place(entry.path(), 0));
     }
   }
 }

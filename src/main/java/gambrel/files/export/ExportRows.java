@@ -61,11 +61,7 @@ final class ExportRows {
 
   /** The row of a record in a file whose columns are known. */
   ExportRow row(CsvRow csv) {
-    return row(csv, csv.broken().or(() -> miscounted(csv)).or(() -> overlong(csv)));
-  }
-
-  /** The row of a record that is broken for the reason {@code broken}, if any. */
-  ExportRow row(CsvRow csv, Optional<Phrase> broken) {
+    var broken = csv.broken().or(() -> miscounted(csv)).or(() -> overlong(csv));
     var translated = layout.translation().map(translation -> translation.apply(cells(csv)));
     var fault = broken.or(() -> translated.flatMap(TranslatedRow::broken));
     var kept = fault.isPresent() ? IDENTITY : EVERY;
@@ -88,6 +84,7 @@ final class ExportRows {
         translated.flatMap(TranslatedRow::identity),
         fault,
         csv.raw(),
+        translated.map(TranslatedRow::labels).orElse(List.of()),
         Map.copyOf(translated.map(TranslatedRow::unreadable).orElse(Map.of())));
   }
 

@@ -17,6 +17,11 @@ public record Exports(List<ExportFile> files, List<Notice> notices) {
     notices = List.copyOf(notices);
   }
 
+  /** The same files with nothing of them used, and why. */
+  Exports without(Notice why) {
+    return new Exports(files.stream().map(ExportFile::withoutRows).toList(), List.of(why));
+  }
+
   /** No file, and why. */
   static Exports none(Notice why) {
     return new Exports(List.of(), List.of(why));

@@ -33,7 +33,7 @@ public final class LayoutGuesses {
     try (var in = Files.newInputStream(folder.resolve(file))) {
       var bytes = in.readNBytes(MOST_BYTES);
       var charset = charset(bytes);
-      var form = new TextForm(List.of(), '"', charset, 0, true, Optional.empty());
+      var form = new TextForm(List.of(), '"', charset, 0, true, Optional.empty(), '.');
       var all = CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
       // If the file goes on, the last line is incomplete.
       boolean cut = bytes.length == MOST_BYTES && all.size() > 1;

@@ -61,6 +61,12 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
     return named.isEmpty();
   }
 
+  /** Whether the layout gives columns, all by their numbers. */
+  public boolean areNumbers() {
+    return !named.isEmpty()
+        && named.values().stream().allMatch(text -> text.isEmpty() || isNumber(text));
+  }
+
   /** The index of each column in a file with this header. */
   public Map<String, Integer> positions(Header header) {
     if (areCompared()) {

@@ -101,11 +101,12 @@ final class LayoutReader {
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
         file.count("skip").orElse(0),
         file.yesNo("header").orElse(true),
-        file.get("ignore", LayoutTypes::expression));
+        file.get("ignore", LayoutTypes::expression),
+        file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
   }
 
   private WeightText weights(boolean poundsAndOunces) {
-    char decimal = file.getCharacter("decimal", LayoutTypes::decimal).orElse('.');
+    char decimal = text.decimal();
     var thousands = file.getCharacter("thousands", LayoutTypes::thousands);
     if (thousands.isPresent() && thousands.get() == decimal) {
       file.refuse("thousands", "IS_DECIMAL_MARK");

@@ -6,6 +6,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.GivenWeight;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -24,7 +25,7 @@ import java.util.stream.Stream;
  * @param time reads times
  * @param inStore the plan of the shop's in-store numbers
  * @param thisYear decides the century of a barcode's two-digit year
- * @param identity the columns that identify a weighing where there is no ticket; may be empty
+ * @param identity the columns that identify a weighing in place of its ticket; may be empty
  */
 record LayoutTranslation(
     Map<String, Map<String, String>> values,
@@ -58,7 +59,7 @@ record LayoutTranslation(
     }
     translateTime(row, raw, untimed ? barcode.date() : Optional.empty());
     return new TranslatedRow(
-        row.texts(), row.unreadable(), identity(row, raw), broken(row, barcode));
+        row.texts(), row.unreadable(), identity(row, raw), barcode.nets(), broken(row, barcode));
   }
 
   private String own(String column, String text) {
@@ -71,7 +72,7 @@ record LayoutTranslation(
     }
   }
 
-  private void translateWeights(TranslatedRow row, Optional<BarcodeContent.Amount> label) {
+  private void translateWeights(TranslatedRow row, Optional<GivenWeight> label) {
     var ofRow = WeightUnit.of(row.compared(Field.UNIT));
     var amounts = new RowWeights(row, weights);
     label.ifPresent(amounts::putNet);
@@ -92,12 +93,15 @@ record LayoutTranslation(
     }
   }
 
-  /** A barcode that cannot be read breaks a row that lacks a field which it may hold. */
+  /**
+   * A barcode that cannot be read breaks a row that lacks a field which it may hold; one that
+   * contradicts itself breaks any row.
+   */
   private static Optional<Phrase> broken(TranslatedRow row, BarcodeContent barcode) {
     boolean complete = Stream.of(Field.BODY, Field.CODE, Field.TIME).allMatch(row::has);
     return barcode
         .fault()
-        .filter(why -> !complete)
+        .filter(why -> !complete || why.key().equals("BARCODE.TWICE"))
         .map(why -> Phrase.of("FAULT.BARCODE").with("why", why));
   }
 

@@ -26,7 +26,9 @@ import java.util.stream.Stream;
  * the layout of the folder's name, else the layout of the scale of that name.
  */
 public final class Layouts {
-  private static final String OWN = "layout.properties";
+  /** The name of a layout that lies in the folder of the exports it is for. */
+  public static final String OWN = "layout.properties";
+
   private static final Pattern NAME = Pattern.compile("[^./\\\\][^/\\\\]*");
 
   /** The year by which barcodes get their century if no body has a date of kill. */
@@ -74,7 +76,8 @@ public final class Layouts {
     String ofScale = NAME.matcher(wanted).matches() ? file(wanted) : "";
     var found =
         Stream.of(exports + '/' + folder + '/' + OWN, file(folder), ofScale)
-            .filter(path -> Files.isRegularFile(shopFolder.resolve(path), NOFOLLOW_LINKS))
+            .filter(path -> !path.isEmpty())
+            .filter(path -> Files.exists(shopFolder.resolve(path), NOFOLLOW_LINKS))
             .findFirst();
     if (found.isPresent()) {
       return read(found.get(), folder);
@@ -85,6 +88,8 @@ public final class Layouts {
               .with("named", folder)
               .with("layout", wanted)
               .with("path", file(wanted)));
+      return new Choice(
+          Layout.PLAIN, Optional.of(Phrase.of("FAULT.NO_LAYOUT").with("layout", wanted)));
     }
     return new Choice(Layout.PLAIN, Optional.empty());
   }

@@ -1,9 +1,9 @@
 package gambrel.files.layout;
 
-import gambrel.files.barcode.BarcodeContent.Amount;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -23,7 +23,7 @@ final class RowWeights {
   private static final Set<WeightUnit> METRIC = EnumSet.of(WeightUnit.KG, WeightUnit.G);
 
   private final TranslatedRow row;
-  private final Map<Field, Amount> amounts = new EnumMap<>(Field.class);
+  private final Map<Field, GivenWeight> amounts = new EnumMap<>(Field.class);
 
   /** Reads the weights of a row. */
   RowWeights(TranslatedRow row, WeightText type) {
@@ -32,7 +32,7 @@ final class RowWeights {
   }
 
   /** Sets the net weight to that of the barcode. */
-  void putNet(Amount net) {
+  void putNet(GivenWeight net) {
     row.put(Field.NET, net.value().toPlainString());
     amounts.put(Field.NET, net);
   }
@@ -68,7 +68,8 @@ final class RowWeights {
     row.put(Field.UNIT, common.id());
   }
 
-  private void write(Field field, Amount amount, Optional<WeightUnit> unit, WeightUnit common) {
+  private void write(
+      Field field, GivenWeight amount, Optional<WeightUnit> unit, WeightUnit common) {
     if (unit.isPresent()) {
       row.put(field, in(amount.value(), unit.get(), common).toPlainString());
     } else if (amount.value().signum() == 0) {

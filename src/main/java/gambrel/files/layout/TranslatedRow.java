@@ -4,7 +4,9 @@ import gambrel.files.csv.BadCell;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.GivenWeight;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -15,19 +17,25 @@ import java.util.function.UnaryOperator;
  *
  * @param texts the texts by field, without blank ones
  * @param unreadable the fields that cannot be read; each phrase quotes the cell and says why
- * @param identity identifies the weighing where there is no ticket, if the layout says so
+ * @param identity identifies the weighing in place of its ticket, if the layout says so
+ * @param labels the net weights in its barcode
  * @param broken why the row cannot be used, if it cannot
  */
 public record TranslatedRow(
     Map<Field, String> texts,
     Map<Field, Phrase> unreadable,
     Optional<String> identity,
+    List<GivenWeight> labels,
     Optional<Phrase> broken) {
 
   /** The columns that are fields of the stripped texts {@code cells}, which are not blank. */
   TranslatedRow(Map<String, String> cells) {
     this(
-        new EnumMap<>(Field.class), new EnumMap<>(Field.class), Optional.empty(), Optional.empty());
+        new EnumMap<>(Field.class),
+        new EnumMap<>(Field.class),
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
     cells.forEach((column, text) -> Field.of(column).ifPresent(field -> texts.put(field, text)));
   }
 

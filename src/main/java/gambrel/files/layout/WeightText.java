@@ -1,10 +1,10 @@
 package gambrel.files.layout;
 
-import gambrel.files.barcode.BarcodeContent.Amount;
 import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
+import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
@@ -65,7 +65,7 @@ public final class WeightText {
    *
    * @throws BadCell if it is none
    */
-  public Amount read(String text) {
+  public GivenWeight read(String text) {
     String plain = writtenOut(text);
     var both = BOTH.matcher(plain);
     if (both.matches()) {
@@ -82,7 +82,7 @@ public final class WeightText {
     if (poundsAndOunces) {
       throw new BadCell("POUNDS_OR_OUNCES");
     }
-    return new Amount(number(plain), Optional.empty());
+    return new GivenWeight(number(plain), Optional.empty());
   }
 
   private static String writtenOut(String text) {
@@ -99,21 +99,22 @@ public final class WeightText {
     return WeightUnit.of(symbol).orElseThrow();
   }
 
-  private Amount inUnit(String number, WeightUnit unit) {
+  private GivenWeight inUnit(String number, WeightUnit unit) {
     var value = unit == WeightUnit.OZ || unit == WeightUnit.LB ? mixed(number) : number(number);
     return poundsAndOunces && unit == WeightUnit.LB
-        ? new Amount(value.multiply(OUNCES), Optional.of(WeightUnit.OZ))
-        : new Amount(value, Optional.of(unit));
+        ? new GivenWeight(value.multiply(OUNCES), Optional.of(WeightUnit.OZ))
+        : new GivenWeight(value, Optional.of(unit));
   }
 
-  private Amount ounces(Matcher both) {
+  private GivenWeight ounces(Matcher both) {
     var pounds = number(both.group(2));
     var ounces = mixed(both.group(3));
     if (ounces.signum() < 0 || ounces.compareTo(OUNCES) >= 0) {
       throw new BadCell("SIXTEEN_OUNCES");
     }
     var sum = pounds.multiply(OUNCES).add(ounces);
-    return new Amount(both.group(1).equals("-") ? sum.negate() : sum, Optional.of(WeightUnit.OZ));
+    return new GivenWeight(
+        both.group(1).equals("-") ? sum.negate() : sum, Optional.of(WeightUnit.OZ));
   }
 
   /** A number that may have a common fraction: 5 1/2. */

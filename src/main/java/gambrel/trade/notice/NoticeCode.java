@@ -39,6 +39,10 @@ public enum NoticeCode {
   EXPORT_UNREADABLE(Severity.STOP),
   /** An export could not be read to its end. */
   EXPORT_UNFINISHED(Severity.STOP),
+  /** A file among the exports that is none. */
+  EXPORT_OTHER(Severity.MARK),
+  /** Rows of one export are equal; each counts. */
+  ROWS_EQUAL(Severity.MARK),
   /** An export row is broken as text. */
   ROW_BROKEN(Severity.HOLD),
   /** A time cannot be read. */
@@ -47,6 +51,8 @@ public enum NoticeCode {
   NUMBER_BAD(Severity.HOLD),
   /** No net weight, and no gross to compute it from. */
   NET_MISSING(Severity.HOLD),
+  /** A net weight of zero. */
+  NET_ZERO(Severity.HOLD),
   /** A net weight below zero. */
   NET_NEGATIVE(Severity.HOLD),
   /** Gross, tare and net disagree by more than a division. */

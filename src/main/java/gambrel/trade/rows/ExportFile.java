@@ -7,10 +7,21 @@ import java.util.List;
  *
  * @param path relative to the shop folder, with {@code /}
  * @param rows in file order; skipped, ignored and blank lines are not rows
+ * @param leftOut the number of rows of a file of which nothing is used; {@code rows} is then empty
  */
-public record ExportFile(String path, List<ExportRow> rows) {
+public record ExportFile(String path, List<ExportRow> rows, int leftOut) {
   /** Copies the rows. */
   public ExportFile {
     rows = List.copyOf(rows);
+  }
+
+  /** A file whose rows are used. */
+  public ExportFile(String path, List<ExportRow> rows) {
+    this(path, rows, 0);
+  }
+
+  /** The same file with nothing of it used. */
+  public ExportFile withoutRows() {
+    return new ExportFile(path, List.of(), rows.size() + leftOut);
   }
 }

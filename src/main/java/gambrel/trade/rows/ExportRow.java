@@ -16,9 +16,10 @@ import java.util.Optional;
  * @param place file and first line
  * @param values stripped text by the field's ordinal, empty where there is none
  * @param unit the unit that the layout gives to rows without one
- * @param identity what makes it a weighing where its scale counts no tickets, if the layout says so
+ * @param identity what makes it a weighing in place of its ticket, if the layout says so
  * @param broken what is wrong with the row as text, if it could not be taken apart
  * @param raw the row as it stands in the file
+ * @param labels the weights on the label, by its barcode; none if a correction gives the weight
  * @param unreadable the fields whose cell the layout cannot read; each phrase quotes the cell and
  *     says why
  */
@@ -29,6 +30,7 @@ public record ExportRow(
     Optional<String> identity,
     Optional<Phrase> broken,
     String raw,
+    List<GivenWeight> labels,
     Map<Field, Phrase> unreadable) {
   /** Ends the text of a cell that the layout cannot read, so that it is never read as a value. */
   public static final String UNREADABLE = " (?)";
@@ -50,6 +52,8 @@ public record ExportRow(
     changed.set(field.ordinal(), value.strip());
     var others = new HashMap<>(unreadable);
     others.remove(field);
-    return new ExportRow(place, changed, unit, identity, broken, raw, others);
+    boolean weight = field == Field.NET || field == Field.GROSS;
+    var left = weight ? List.<GivenWeight>of() : labels;
+    return new ExportRow(place, changed, unit, identity, broken, raw, left, others);
   }
 }

@@ -14,7 +14,8 @@ import java.util.stream.IntStream;
  * A row with what it is compared by.
  *
  * @param read the row
- * @param key equal for two rows of the same weighing
+ * @param key equal for two rows of the same weighing; of equal rows of one file that each count the
+ *     keys differ in their number
  * @param content equal for a row and its repeat
  */
 record KeyedRow(ReadRow read, Key key, String content) {
@@ -24,8 +25,8 @@ record KeyedRow(ReadRow read, Key key, String content) {
   /**
    * The weighing that a row is of.
    *
-   * @param text the ticket; without one, after a word that says which, the identity, the content or
-   *     the text of a broken row
+   * @param text the ticket; in its place, after a word that says which, the identity of the layout,
+   *     the content or the text of a broken row
    * @param day days since 1970 of a ticket with a readable time, else 0
    * @param number of equal rows of a scale that counts no tickets, from 0
    */
@@ -38,10 +39,11 @@ record KeyedRow(ReadRow read, Key key, String content) {
       if (row.broken().isPresent()) {
         return new Key("", "broken\n" + row.raw(), 0, 0);
       }
+      if (row.identity().isPresent()) {
+        return new Key("", IDENTITY + row.identity().get(), 0, 0);
+      }
       if (ticket.isEmpty()) {
-        return row.identity()
-            .map(identity -> new Key("", IDENTITY + identity, 0, 0))
-            .orElseGet(() -> new Key(read.scale(), "content\n" + content(read), 0, 0));
+        return new Key(read.scale(), "content\n" + content(read), 0, 0);
       }
       return read.time()
           .map(time -> new Key(read.scale(), ticket, time.toLocalDate().toEpochDay(), 0))
@@ -97,6 +99,11 @@ record KeyedRow(ReadRow read, Key key, String content) {
       case NET, GROSS, TARE, PIECES -> DecimalText.canonical(text);
       default -> text;
     };
+  }
+
+  /** What is equal for two rows of which one repeats the other: content, of a void row status. */
+  Object compared() {
+    return status().isVoid() ? status() : content;
   }
 
   /** The same row under another key. */

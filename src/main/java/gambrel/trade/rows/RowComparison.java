@@ -36,22 +36,22 @@ public final class RowComparison {
   private final OffsetDateTime asOf;
   private final Map<Place, RowDisposition> dispositions = new HashMap<>();
   private final Map<Place, Notice> conflicts = new HashMap<>();
-  private final List<Notice> unusedVoids = new ArrayList<>();
+  private final List<Notice> notices = new ArrayList<>();
 
-  private RowComparison(List<KeyedRow> rows, OffsetDateTime asOf) {
+  private RowComparison(EqualRowCounter counted, OffsetDateTime asOf) {
     this.asOf = asOf;
+    notices.addAll(counted.notices());
+    var rows = counted.rows();
     var voids = findRepeats(rows);
     var standing = rows.stream().filter(row -> !row.status().isVoid() && isUsed(row)).toList();
-    var byKey = Groups.inOrder(standing.stream(), KeyedRow::key);
+    var byKey = Groups.inOrder(standing.stream(), row -> row.key().numbered(0));
     var byTicket = Groups.inOrder(standing.stream(), row -> row.read().ticketKey());
     for (var row : voids) {
       var other = row.status().voids();
       if (other.isPresent()) {
         cancelNearest(row, other.get(), byTicket);
       } else {
-        byKey.getOrDefault(row.key(), List.of()).stream()
-            .filter(this::isEffective)
-            .forEach(this::cancel);
+        cancel(row, byKey.getOrDefault(row.key().numbered(0), List.of()));
       }
     }
     byKey.values().forEach(this::findConflict);
@@ -59,7 +59,7 @@ public final class RowComparison {
 
   /** Compares {@code rows}, which come in file and line order. */
   public static RowComparison of(List<ReadRow> rows, OffsetDateTime asOf) {
-    return new RowComparison(EqualRowCounter.number(KeyedRow.toCompare(rows)), asOf);
+    return new RowComparison(EqualRowCounter.of(KeyedRow.toCompare(rows)), asOf);
   }
 
   /** What the comparison decides about a row. */
@@ -74,9 +74,9 @@ public final class RowComparison {
     return conflicts.get(row.place());
   }
 
-  /** A notice for every void row that cancels nothing. */
-  public List<Notice> unusedVoids() {
-    return unusedVoids;
+  /** A notice for every void row that cancels nothing, and for every file with equal rows. */
+  public List<Notice> notices() {
+    return notices;
   }
 
   private boolean isUsed(KeyedRow row) {
@@ -91,13 +91,36 @@ public final class RowComparison {
     dispositions.put(row.place(), RowDisposition.VOID);
   }
 
+  /**
+   * Cancels the weighing that a void row stands on: of a ticket all rows, of an identity one of the
+   * rows that are equal to it, else one if all are equal.
+   *
+   * @param rows those of the ticket or identity
+   */
+  private void cancel(KeyedRow row, List<KeyedRow> rows) {
+    var standing = rows.stream().filter(this::isEffective).toList();
+    if (!row.key().isIdentity()) {
+      standing.forEach(this::cancel);
+      return;
+    }
+    standing.stream()
+        .filter(candidate -> candidate.content().equals(row.content()))
+        .findFirst()
+        .or(() -> standing.stream().findFirst().filter(first -> areEqual(standing)))
+        .ifPresent(this::cancel);
+  }
+
+  private static boolean areEqual(List<KeyedRow> rows) {
+    return rows.stream().map(KeyedRow::content).distinct().count() <= 1;
+  }
+
   /** Marks repeats and void rows in effect; returns these void rows, earliest first. */
   private List<KeyedRow> findRepeats(List<KeyedRow> rows) {
     var seen = new HashSet<List<Object>>();
     var voids = new ArrayList<KeyedRow>();
     for (var row : rows) {
       boolean isVoid = row.status().isVoid();
-      if (!seen.add(List.of(row.key(), isVoid ? row.status() : row.content()))) {
+      if (!seen.add(List.of(row.key(), row.compared()))) {
         dispositions.put(row.place(), RowDisposition.REPEAT);
       } else if (isVoid && row.read().effective(asOf)) {
         cancel(row);
@@ -116,7 +139,7 @@ public final class RowComparison {
         .ifPresentOrElse(
             this::cancel,
             () ->
-                unusedVoids.add(
+                notices.add(
                     row.read().about(Notice.of(NoticeCode.VOID_UNUSED)).with("voided", ticket)));
   }
 
@@ -142,7 +165,7 @@ public final class RowComparison {
   /** Sets rows of one key aside; a row that is dated later is in no conflict yet. */
   private void findConflict(List<KeyedRow> rows) {
     var standing = rows.stream().filter(this::isEffective).toList();
-    if (standing.size() > 1) {
+    if (!areEqual(standing)) {
       standing.forEach(row -> conflicts.put(row.place(), conflict(row, standing)));
       standing.forEach(row -> dispositions.put(row.place(), RowDisposition.SET_ASIDE));
     }

@@ -86,7 +86,7 @@ public record Ledger(
     var byFile = Groups.inOrder(rows.stream(), row -> row.row().place().file());
 
     var notices = new ArrayList<>(corrected.notices());
-    notices.addAll(comparison.unusedVoids());
+    notices.addAll(comparison.notices());
     byFile.forEach(
         (file, of) ->
             notices.addAll(
@@ -97,9 +97,7 @@ public record Ledger(
     notices.addAll(references.notices());
     return new Ledger(
         new Weighings(rows.stream().flatMap(row -> row.weighing().stream()).toList()),
-        files.stream()
-            .map(f -> RowCount.of(f.path(), byFile.getOrDefault(f.path(), List.of())))
-            .toList(),
+        files.stream().map(f -> RowCount.of(f, byFile.getOrDefault(f.path(), List.of()))).toList(),
         rows.stream()
             .flatMap(row -> row.setAside().stream())
             .sorted(Comparator.comparing(SetAside::notice, Notice.ORDER))

@@ -11,6 +11,7 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -29,7 +30,8 @@ record NetWeight(Weight net, BigDecimal shown) {
 
   /**
    * Reads the weights of {@code row}, which are in {@code unit}. A net weight counts before gross
-   * less tare; without a tare cell the tare of the code is subtracted.
+   * less tare; without a tare cell the tare of the code is subtracted. Zero is refused but for a
+   * test weight.
    */
   static NetWeight of(
       ExportRow row,
@@ -50,16 +52,21 @@ record NetWeight(Weight net, BigDecimal shown) {
     checkCapacity(load, unit, scale);
     if (net.isPresent() || tare.isPresent()) {
       var shown = net.orElseGet(() -> load.subtract(tare.get()));
-      return notNegative(unit.weight(shown, shopUnit), shown);
+      checkLabels(row, shown, unit, scale);
+      return checked(unit.weight(shown, shopUnit), shown, code);
     }
     // The code's tare is in the shop's unit; the difference is exact and rounded once.
     var ofCode = tare(code, pieces);
-    return notNegative(
-        Weight.of(unit.convert(load, shopUnit).subtract(ofCode.fraction())),
-        load.subtract(in(ofCode.decimal(), shopUnit, unit)));
+    var shown = load.subtract(in(ofCode.decimal(), shopUnit, unit));
+    checkLabels(row, shown, unit, scale);
+    return checked(
+        Weight.of(unit.convert(load, shopUnit).subtract(ofCode.fraction())), shown, code);
   }
 
-  private static NetWeight notNegative(Weight net, BigDecimal shown) throws Refusal {
+  private static NetWeight checked(Weight net, BigDecimal shown, ScaleCode code) throws Refusal {
+    if (net.isZero() && code.step() != Step.TEST) {
+      throw new Refusal(Notice.of(NoticeCode.NET_ZERO));
+    }
     if (net.isNegative()) {
       throw new Refusal(Notice.of(NoticeCode.NET_NEGATIVE).with("found", new Value.Shown(shown)));
     }
@@ -87,6 +94,22 @@ record NetWeight(Weight net, BigDecimal shown) {
               .with("found", new Value.Shown(net))
               .with("difference", new Value.Shown(difference))
               .with("tolerance", new Value.Shown(division, unit)));
+    }
+  }
+
+  /** Refuses a weight from which one on the label differs by more than a division. */
+  private static void checkLabels(ExportRow row, BigDecimal shown, WeightUnit unit, Scale scale)
+      throws Refusal {
+    var division = in(scale.division(), scale.unit(), unit);
+    for (var label : row.labels()) {
+      var on = in(label.value(), label.unit().orElse(unit), unit);
+      if (on.subtract(shown).abs().compareTo(division) > 0) {
+        throw new Refusal(
+            Notice.of(NoticeCode.NET_DISAGREES, "LABEL")
+                .with("found", new Value.Shown(shown))
+                .with("label", new Value.Shown(on))
+                .with("tolerance", new Value.Shown(division, unit)));
+      }
     }
   }
 

@@ -1,5 +1,6 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.RowDisposition;
 import java.util.List;
 
@@ -13,15 +14,16 @@ import java.util.List;
  * @param setAside rows that wait for a person
  */
 public record RowCount(String file, int used, int repeat, int voided, int setAside) {
-  static RowCount of(String file, List<ClassifiedRow> rows) {
+  /** Counts the rows of a file, which are set aside if nothing of it is used. */
+  static RowCount of(ExportFile file, List<ClassifiedRow> rows) {
     var counts = new int[RowDisposition.values().length];
     rows.forEach(row -> counts[row.disposition().ordinal()]++);
     return new RowCount(
-        file,
+        file.path(),
         counts[RowDisposition.USED.ordinal()],
         counts[RowDisposition.REPEAT.ordinal()],
         counts[RowDisposition.VOID.ordinal()],
-        counts[RowDisposition.SET_ASIDE.ordinal()]);
+        counts[RowDisposition.SET_ASIDE.ordinal()] + file.leftOut());
   }
 
   /** The number of all rows of the file. */

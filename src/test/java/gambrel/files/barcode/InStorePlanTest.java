@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,9 +20,9 @@ class InStorePlanTest {
   }
 
   private static Optional<BarcodeContent> reading(String item, String weight) {
-    var net = new BarcodeContent.Amount(new BigDecimal(weight), Optional.empty());
+    var net = new GivenWeight(new BigDecimal(weight), Optional.empty());
     return Optional.of(
-        new BarcodeContent("", item, "", Optional.of(net), Optional.empty(), Optional.empty()));
+        new BarcodeContent("", item, "", List.of(net), Optional.empty(), Optional.empty()));
   }
 
   /** 2 0 0 4 7 1 1 0 1 2 3 4: threefold every second from the right. */

@@ -184,7 +184,7 @@ class ExportReaderTest {
   }
 
   @Test
-  void aFileThatLacksAColumnIsOneNoticeAndAllItsRowsAreBroken() {
+  void aFileThatLacksAColumnIsOneNoticeAndNoneOfItsRowsIsUsed() {
     files.with("exports/a.csv", "\nscale,ticket,time,body,net\n1,2,3,B1,5\n1,2,3,B2,5\n");
     var exports = read();
     assertEquals(1, exports.notices().size());
@@ -194,12 +194,7 @@ class ExportReaderTest {
     assertEquals(
         "it lacks the column code; its first line has scale, ticket, time, body, net",
         ENGLISH.message(notice));
-    var rows = exports.files().get(0).rows();
-    assertEquals(
-        List.of(
-            "3 the columns of its file are not known", "4 the columns of its file are not known"),
-        broken(rows));
-    assertEquals("B2", rows.get(1).get(Field.BODY));
+    assertEquals(new ExportFile("exports/a.csv", List.of(), 2), exports.files().get(0));
   }
 
   @Test
@@ -207,7 +202,7 @@ class ExportReaderTest {
     files.with("exports/a.csv", ROW + "\n" + ROW + "\n");
     var exports = read();
     assertEquals(1, exports.notices().size());
-    assertEquals(2, exports.files().get(0).rows().size());
+    assertEquals(2, exports.files().get(0).leftOut());
   }
 
   @Test
@@ -227,7 +222,11 @@ class ExportReaderTest {
         .with("exports/a-1.csv", HEADER)
         .with("exports/B.csv", HEADER)
         .with("exports/é.csv", HEADER)
-        .with("exports/notes.txt", "not an export")
+        .with("exports/c", HEADER)
+        .with("exports/d.TXT", HEADER)
+        .with("exports/~e.csv", "not an export")
+        .with("exports/a/layout.properties", "")
+        .with("exports/.old/f.csv", "not an export")
         .with("exports/.hidden.csv", "not an export");
     assertEquals(
         List.of(
@@ -235,13 +234,15 @@ class ExportReaderTest {
             "exports/a-1.csv",
             "exports/a/z.CSV",
             "exports/b.csv",
+            "exports/c",
+            "exports/d.TXT",
             "exports/empty.csv",
             "exports/é.csv"),
         read().files().stream().map(ExportFile::path).toList());
   }
 
   @Test
-  void aLinkIsNotFollowedAndTheNightGoesOn() throws IOException {
+  void aLinkIsNotFollowed() throws IOException {
     files.with("outside.csv", HEADER + ROW).with("exports/a.csv", HEADER + ROW);
     Files.createSymbolicLink(folder.resolve("exports/b.csv"), folder.resolve("outside.csv"));
     Files.createSymbolicLink(folder.resolve("exports/loop"), folder.resolve("exports"));

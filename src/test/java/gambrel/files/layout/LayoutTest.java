@@ -122,11 +122,12 @@ class LayoutTest {
   }
 
   @Test
-  void aLayoutThatIsMissingLeavesPlainExportsReadable() {
+  void anExportWhoseLayoutIsMissingIsNotRead() {
     files.with("exports/S1/a.csv", "scale," + HEADER + "S1," + ROW);
     var exports = ExportReader.read(folder, files.clean());
     assertEquals(NoticeCode.REFERENCE_UNKNOWN, exports.notices().get(0).code());
-    assertEquals(1, exports.files().get(0).rows().size());
+    assertEquals(1, exports.files().get(0).leftOut());
+    assertEquals(NoticeCode.EXPORT_UNREADABLE, exports.notices().get(1).code());
   }
 
   @ParameterizedTest
@@ -499,8 +500,7 @@ class LayoutTest {
     assertEquals("layouts/make.properties", bad.place().file());
     assertTrue(bad.place().line() > 0);
     assertEquals(NoticeCode.EXPORT_UNREADABLE, exports.notices().get(1).code());
-    var rows = exports.files().get(0).rows();
-    assertTrue(rows.stream().allMatch(row -> row.broken().isPresent()));
+    assertEquals(List.of(), exports.files().get(0).rows());
   }
 
   @Test
@@ -521,9 +521,7 @@ class LayoutTest {
     assertEquals(
         "it lacks the column " + column + "; its first line has ticket, time, body, code, net",
         ENGLISH.message(exports.notices().get(0)));
-    assertEquals(
-        List.of(Optional.of(ExportReader.COLUMNS_UNKNOWN)),
-        exports.files().get(0).rows().stream().map(ExportRow::broken).toList());
+    assertEquals(1, exports.files().get(0).leftOut());
   }
 
   @Test

@@ -61,10 +61,11 @@ class EqualRowCounterTest {
     "AAA,, UUU",
     "AA, AAA, UU RRU",
     "AAA, AA, UUU RR",
-    "AB, BA, UU RR",
-    "AB, BC, SU RS",
+    "AB,, SS",
+    "AB, BA, SS RR",
+    "AB, BC, SS RS",
     "A, B, S S",
-    "ABA, AAB, UUU RRR"
+    "ABA, AAB, SSS RRR"
   })
   void equalRowsOfOneFileAllCountAndOverlappingFilesTakeTheLargerNumber(
       String one, String other, String expected) {
@@ -76,6 +77,7 @@ class EqualRowCounterTest {
     "AAAx,, VUV",
     "AABx,, VUV",
     "BAAx,, UVV",
+    "BACx,, SSV",
     "AAx, AAx, VV RR",
     "A, Ax, V V",
     "AxA,, VV"
@@ -98,6 +100,6 @@ class EqualRowCounterTest {
   void otherKeysAreLeftAlone() {
     var key = new KeyedRow.Key("S1", "7", 0, 0);
     var row = new KeyedRow(row("f.csv", 2, "A"), key, "A");
-    assertEquals(List.of(row), EqualRowCounter.number(List.of(row)));
+    assertEquals(List.of(row), EqualRowCounter.of(List.of(row)).rows());
   }
 }

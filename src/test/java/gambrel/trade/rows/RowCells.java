@@ -1,6 +1,7 @@
 package gambrel.trade.rows;
 
 import gambrel.trade.notice.Place;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -15,7 +16,7 @@ public final class RowCells {
       Place place, Map<Field, String> cells, Optional<String> identity, String raw) {
     var values = Stream.of(Field.values()).map(field -> cells.getOrDefault(field, "")).toList();
     return new ExportRow(
-        place, values, Optional.empty(), identity, Optional.empty(), raw, Map.of());
+        place, values, Optional.empty(), identity, Optional.empty(), raw, List.of(), Map.of());
   }
 
   /** The texts of a row. */

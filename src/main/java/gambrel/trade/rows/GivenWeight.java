@@ -1,0 +1,13 @@
+package gambrel.trade.rows;
+
+import gambrel.trade.measure.WeightUnit;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * A weight as a barcode or a cell gives it.
+ *
+ * @param value exact, with the decimals that were given
+ * @param unit the unit that was given with it
+ */
+public record GivenWeight(BigDecimal value, Optional<WeightUnit> unit) {}
