@@ -138,8 +138,7 @@ final class Columns {
   /** Whether a row can be read. */
   boolean isLegible(String table, Csv.Line line) {
     return !line.tooMany()
-        && kinds(table).entrySet().stream()
-            .allMatch(e -> isLegible(line, e.getKey(), e.getValue()))
+        && kinds(table).entrySet().stream().allMatch(e -> isLegible(line, e.getKey(), e.getValue()))
         && !isTurned(line);
   }
 

@@ -5,7 +5,6 @@ import static gambrel.published.Published.table;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Mean;
 import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Trend;

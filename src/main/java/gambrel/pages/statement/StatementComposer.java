@@ -184,7 +184,8 @@ public final class StatementComposer extends StatementPart {
       case HOME_LOW -> say(key, weight(reason, "home"), weight(reason, "boning"));
       case BATCH_OUT, BATCH_LATE, BATCH_OPEN -> say(key, batchName(reason.name()));
       case CHARGE_UNKNOWN -> say(key, charge(reason));
-      case PARTS_MISSING, RAIL_TWICE, ROW_UNREAD, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT -> say(key);
+      case PARTS_MISSING, RAIL_TWICE, ROW_UNREAD, ROW_SET_ASIDE, SHARES, SCALE_FAILED, PART_CUT ->
+          say(key);
     };
   }
 
