@@ -1,8 +1,8 @@
 package gambrel.files.barcode;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.rows.GivenWeight;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

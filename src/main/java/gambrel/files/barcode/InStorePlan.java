@@ -1,8 +1,8 @@
 package gambrel.files.barcode;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.List;

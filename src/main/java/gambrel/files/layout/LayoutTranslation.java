@@ -2,11 +2,11 @@ package gambrel.files.layout;
 
 import gambrel.files.barcode.BarcodeContent;
 import gambrel.files.barcode.InStorePlan;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.GivenWeight;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;

@@ -1,9 +1,9 @@
 package gambrel.files.layout;
 
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.EnumSet;

@@ -1,10 +1,10 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.GivenWeight;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

@@ -1,10 +1,10 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
-import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;

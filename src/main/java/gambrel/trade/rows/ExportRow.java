@@ -1,5 +1,6 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;

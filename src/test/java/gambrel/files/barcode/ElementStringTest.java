@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
-import gambrel.trade.rows.GivenWeight;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import gambrel.files.csv.BadCell;
-import gambrel.trade.rows.GivenWeight;
+import gambrel.trade.measure.GivenWeight;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
-package gambrel.trade.rows;
+package gambrel.trade.measure;
 
-import gambrel.trade.measure.WeightUnit;
 import java.math.BigDecimal;
 import java.util.Optional;
 
