@@ -91,8 +91,12 @@ final class Unread {
                 r -> Corrections.fits(setup, line, r, setup.scales.containsKey(line.get("scale"))))
             .toList();
     var batches = rows.stream().map(r -> r.batch).collect(Collectors.toSet());
+    boolean unnamed =
+        rows.stream().allMatch(r -> r.named.isEmpty() && r.batch.isEmpty())
+            && !setup.bodies.containsKey(line.get("value"));
     return !rows.isEmpty()
-        && (line.get("value").equals(beast.id())
+        && (unnamed
+            || line.get("value").equals(beast.id())
             || rows.stream().anyMatch(r -> r.named.contains(beast))
             || verdict.batches().stream().anyMatch(b -> batches.contains(b.id)));
   }

@@ -56,7 +56,7 @@ final class FloorTables {
         row.getOrBlank("live_weight", CellTypes::weight),
         row.getOrBlank("live_guessed", CellTypes::yesNo).orElse(false),
         row.getOrBlank("age_months", CellTypes::count),
-        row.text("fat_mm"),
+        row.get("fat_mm", CellTypes::notNegative).map(number -> row.text("fat_mm")).orElse(""),
         row.knownOrKept("customer", customers),
         Map.of(),
         row.getOrBlank("head", CellTypes::head).orElse(1),

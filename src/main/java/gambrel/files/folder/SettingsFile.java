@@ -160,6 +160,7 @@ public final class SettingsFile {
 
   /** As {@link #get}, but a blank text is a value, too, if the file has the key. */
   <T> Optional<T> getEvenBlank(String key, Function<String, T> type) {
+    read.add(key);
     return has(key) ? read(key, text(key), type) : Optional.empty();
   }
 

@@ -85,7 +85,14 @@ final class ShopFolder {
    */
   <T> List<T> list(Table table, Function<ShopRow, T> reader) {
     var values = new ArrayList<T>();
-    each(table, row -> values.add(reader.apply(row)));
+    each(
+        table,
+        row -> {
+          var value = reader.apply(row);
+          if (!row.isLeftOut()) {
+            values.add(value);
+          }
+        });
     return values;
   }
 

@@ -40,6 +40,7 @@ final class ShopRow {
   private final CellTypes types;
   private String body = "";
   private Optional<Notice> fault = Optional.empty();
+  private Optional<Notice> leftOut = Optional.empty();
 
   /**
    * A row.
@@ -74,6 +75,7 @@ final class ShopRow {
     if (row.broken().isEmpty() || evenBroken) {
       try {
         reader.accept(this);
+        leftOut.ifPresent(folder::add);
       } catch (RowRefused refusal) {
         if (refusal.unread) {
           addFault(refusal.notice);
@@ -194,14 +196,21 @@ final class ShopRow {
 
   /**
    * An id of another file, or empty if the cell is blank. If it fits only without leading zeros,
-   * the id of the other file is returned with a note; an unknown or damaged one refuses the row.
+   * the id of the other file is returned with a note. An unknown one is returned as it stands, and
+   * the row is left out once its other cells are read. A damaged one refuses the row.
    */
   Optional<String> known(String column, IdIndex index) {
-    return get(column, CellTypes::id)
-        .map(
-            id ->
-                resolved(column, index, id)
-                    .orElseThrow(() -> leaveOut(unknown(column, ".LEFT_OUT"))));
+    var given = get(column, CellTypes::id);
+    var found = given.flatMap(id -> resolved(column, index, id));
+    if (given.isPresent() && found.isEmpty()) {
+      leftOut = Optional.of(complete(unknown(column, ".LEFT_OUT")));
+    }
+    return found.or(() -> given);
+  }
+
+  /** Whether the row is left out, as it names what there is not. */
+  boolean isLeftOut() {
+    return leftOut.isPresent();
   }
 
   /** As {@link #known}, but the cell must not be blank. */
@@ -216,7 +225,7 @@ final class ShopRow {
       return given;
     }
     var id = resolved(column, index, given);
-    if (id.isEmpty()) {
+    if (id.isEmpty() && leftOut.isEmpty()) {
       mark(unknown(column, ""));
     }
     return id.orElse(given);
@@ -240,7 +249,11 @@ final class ShopRow {
 
   /** Adds a notice about the row. */
   private void mark(Notice notice) {
-    folder.add(notice.aboutBody(body).quoting(row.raw()));
+    folder.add(complete(notice));
+  }
+
+  private Notice complete(Notice notice) {
+    return notice.aboutBody(body).quoting(row.raw());
   }
 
   /** A notice of a bad row for the reason {@code variant}, to be completed and added. */

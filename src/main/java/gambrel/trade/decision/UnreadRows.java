@@ -66,8 +66,10 @@ public final class UnreadRows {
     return balance.weighings().all().stream().anyMatch(w -> tree.isUnder(w.item(), item));
   }
 
+  /** Whether the rows that a correction names are about a body; any, if they name none. */
   private static boolean isNamed(Ledger.NamedBodies named, BodyBalance balance) {
-    return named.bodies().contains(balance.body().id())
+    return named.unnamed()
+        || named.bodies().contains(balance.body().id())
         || balance.batches().stream().anyMatch(b -> named.batches().contains(b.batch().id()));
   }
 }

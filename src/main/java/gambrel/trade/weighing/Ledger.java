@@ -46,8 +46,9 @@ public record Ledger(
    *
    * @param bodies the bodies that they may name
    * @param batches the batches that they name
+   * @param unnamed whether there are such rows and they name neither
    */
-  public record NamedBodies(Set<String> bodies, Set<String> batches) {
+  public record NamedBodies(Set<String> bodies, Set<String> batches, boolean unnamed) {
     /** Copies the sets. */
     public NamedBodies {
       bodies = Set.copyOf(bodies);

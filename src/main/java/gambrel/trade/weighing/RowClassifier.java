@@ -113,14 +113,18 @@ final class RowClassifier {
     String value = field.equals(Field.BODY.id()) ? correction.named("value").orElse("") : "";
     var bodies = new HashSet<String>();
     var batches = new HashSet<String>();
+    boolean fits = false;
     for (var row : rows) {
       if (row.isNamedBy(correction)) {
+        fits = true;
         var filled = filled(row);
         bodies.addAll(bodies(row, filled.get(Field.BODY)));
         bodies.addAll(bodies(row, value));
         batches.add(references.batch(filled.get(Field.BATCH)));
       }
     }
-    return new Ledger.NamedBodies(bodies, batches);
+    batches.remove("");
+    return new Ledger.NamedBodies(
+        bodies, batches, fits && bodies.isEmpty() && batches.isEmpty());
   }
 }
