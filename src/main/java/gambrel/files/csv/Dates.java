@@ -10,7 +10,6 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
-import java.time.temporal.ChronoField;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -44,11 +43,14 @@ public final class Dates {
    * @throws IllegalArgumentException if the pattern is not understood
    */
   public static DateTimeFormatter formatter(String pattern, Locale locale) {
-    // A strict year of an era needs the era.
+    // Outside quotes u stands for y: a strict y would need an era.
+    var parts = pattern.split("'", -1);
+    for (int i = 0; i < parts.length; i += 2) {
+      parts[i] = parts[i].replace('y', 'u');
+    }
     return new DateTimeFormatterBuilder()
         .parseCaseInsensitive()
-        .appendPattern(pattern)
-        .parseDefaulting(ChronoField.ERA, 1)
+        .appendPattern(String.join("'", parts))
         .toFormatter(locale)
         .withResolverStyle(ResolverStyle.STRICT);
   }
