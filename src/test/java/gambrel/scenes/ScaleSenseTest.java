@@ -32,14 +32,6 @@ class ScaleSenseTest extends SceneTest {
     assertEquals(List.of("hold net-negative"), besidesHeld(scene.at(LATER)));
   }
 
-  @Test
-  void aNetOfZeroIsAWeighing() {
-    scene.weigh("05T10:00 B1 pack rump 0.00");
-    var found = scene.at(LATER);
-    assertEquals("1 = 1 + 0 + 0 + 0", found.counts());
-    assertBody(found, "take_home_kg", "0.000");
-  }
-
   /** Nine divisions above its capacity a scale shows no weight any more. */
   @ParameterizedTest
   @CsvSource({"30.09, 1 = 1 + 0 + 0 + 0", "30.10, 1 = 0 + 0 + 0 + 1"})

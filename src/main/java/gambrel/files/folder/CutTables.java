@@ -4,6 +4,7 @@ import gambrel.files.csv.BadCell;
 import gambrel.files.folder.ShopFolder.Table;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.cuts.Extension;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
@@ -62,8 +63,12 @@ final class CutTables {
       var flaw = "FLAW." + rejected.flaw();
       extra.forEach(
           (row, item) -> {
-            if (item == rejected.item()) {
-              row.addFault(row.bad(flaw).with("item", item.id()));
+            var notice = row.bad(flaw).with("item", item.id());
+            if (item == rejected.item() && rejected.flaw() == Extension.Flaw.TWICE) {
+              // The first of two rows of an item counts.
+              row.mark(notice);
+            } else if (item == rejected.item()) {
+              row.addFault(notice);
             }
           });
     }

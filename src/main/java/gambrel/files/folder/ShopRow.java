@@ -247,8 +247,8 @@ final class ShopRow {
     }
   }
 
-  /** Adds a notice about the row. */
-  private void mark(Notice notice) {
+  /** Adds a notice about the row, which counts as read. */
+  void mark(Notice notice) {
     folder.add(complete(notice));
   }
 
