@@ -124,7 +124,6 @@ final class RowClassifier {
       }
     }
     batches.remove("");
-    return new Ledger.NamedBodies(
-        bodies, batches, fits && bodies.isEmpty() && batches.isEmpty());
+    return new Ledger.NamedBodies(bodies, batches, fits && bodies.isEmpty() && batches.isEmpty());
   }
 }
