@@ -92,14 +92,16 @@ final class Ledger {
     var figures = new TreeMap<String, String>();
     CustomerNumbers.of(world, yield.body.beast.id(), customer)
         .forEach((name, number) -> figures.put(name, Num.text(number)));
+    boolean owns = world.verdicts.get(yield.body.beast.id()).shares().all().containsKey(customer);
     for (var row : yield.body.rows) {
       boolean counted = !yield.body.beast.uncut() || yield.body.isOffal(row);
-      if (counted && row.isPack() && List.of("", customer).contains(row.customer)) {
+      boolean theirs = row.customer.equals(customer) || owns && row.customer.isEmpty();
+      if (counted && row.isPack() && theirs) {
         figures.merge("packs:" + row.item, "1", (a, b) -> a + b);
         figures.merge("pieces:" + row.item, row.pieces + " ", (a, b) -> a + b);
       }
     }
-    if (world.verdicts.get(yield.body.beast.id()).shares().all().containsKey(customer)) {
+    if (owns) {
       BodyNumbers.of(yield).forEach((name, number) -> figures.put("b " + name, Num.text(number)));
       yield.batches.stream().filter(b -> !b.open).forEach(b -> figures.putAll(batch(b)));
     }

@@ -78,7 +78,7 @@ class ValueChapterTest {
     values("mince,10,,");
     shop.add("codes.csv", "rump,rump-steak,pack");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
-    shop.cut("B3", "2026-07-14", "89", "0").row("bench", "2026-07-14T10:00", "B3", "rump", "10");
+    shop.cut("B3", "2026-07-14", "88", "1").row("bench", "2026-07-14T10:00", "B3", "rump", "10");
     assertEquals("2", rows(july(), "worth").get(0).get(1));
     var remarks = remarks(july(), VALUE);
     assertEquals("No value in values.csv for: Rump steak.", remarks.get(remarks.size() - 1));

@@ -125,7 +125,8 @@ class OneFigureTest {
     oneSideAged();
     String says = "of the cold weight of the parts that were weighed again";
     assertTrue(flow().notes().get(0).contains(says), flow().notes().toString());
-    farm.row("09T09:30", "B1", "aged", "288");
+    farm.add("codes.csv", "right-aged,right-side,aged");
+    farm.add("exports/day.csv", "rail,98,2026-03-09T09:30:00,B1,right-aged,146");
     assertFalse(flow().notes().get(0).contains(says), flow().notes().toString());
   }
 

@@ -179,9 +179,9 @@ class StatementKindsTest {
 
   @Test
   void aMobSpeaksOfAnimals() {
-    var shop = shop().add("bodies.csv", "L1,lamb,lamb,2026-03-02,200,,8,c-ann,4,,,");
+    var shop = shop().add("bodies.csv", "L1,beef,,2026-03-02,200,,8,c-ann,4,,,");
     var view = shop.weighed("L1").statement("L1", "c-ann");
-    assertEquals("Lamb, 4 head", view.heading());
+    assertEquals("Beef, 4 head", view.heading());
     assertEquals(
         List.of(
             "Yes: it comes from your 4 animals together.",
