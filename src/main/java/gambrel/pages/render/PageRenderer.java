@@ -50,6 +50,7 @@ public final class PageRenderer {
   private final TimeLimit limit;
   private final PageMemory memory;
   private final String makers;
+  private final StyleSheets styles = new StyleSheets();
 
   /** A renderer that gives each page a minute. */
   public PageRenderer(Templates templates) {
@@ -140,6 +141,7 @@ public final class PageRenderer {
             Fonts.resolver(),
             new Pictures(template, DOTS_PER_PIXEL),
             new ITextTextRenderer());
+    renderer.getSharedContext().setCss(new PageStyles(styles, agent));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
     renderer.setPDFVersion('7');
     return renderer;
