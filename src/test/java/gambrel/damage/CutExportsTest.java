@@ -123,7 +123,9 @@ class CutExportsTest {
       if (!found.isEmpty()) {
         // The rows that are whole are an export of their own.
         export(bytes(rows.replaceFirst(",*\n?$", more.replaceAll("[a-z]", "") + "\n")));
-        assertTrue(rows.matches("(?s).*\\.\\d{3},*\n?"), rows);
+        // Of a single row nothing tells how many decimals its weight should have.
+        boolean single = rows.lines().count() == 2;
+        assertTrue(single || rows.matches("(?s).*\\.\\d{3},*\n?"), rows);
         assertEquals(issued(), found, rows);
       }
     }
