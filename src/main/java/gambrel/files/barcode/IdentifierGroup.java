@@ -97,7 +97,7 @@ record IdentifierGroup(Pattern ai, int fewest, int most, Content content) {
       int digit = CheckDigits.mod10(value.substring(0, value.length() - 1));
       throw new BadCell(fault("CHECK_AFTER", ai).with("expected", digit));
     }
-    // The day 00 stands for a month. 2000 is a leap year, whatever century the reader then takes.
+    // Day 00 means the whole month. The year 2000 has a 29 February, so no valid date is refused.
     if (content == Content.DATE && date(value.replaceFirst("00$", "01"), 2000).isEmpty()) {
       throw new BadCell(fault("NO_DATE", ai));
     }

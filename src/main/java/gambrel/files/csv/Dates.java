@@ -43,7 +43,7 @@ public final class Dates {
    * @throws IllegalArgumentException if the pattern is not understood
    */
   public static DateTimeFormatter formatter(String pattern, Locale locale) {
-    // Outside quotes u stands for y: a strict y would need an era.
+    // A strict formatter accepts y only with an era, so y outside quotes becomes u.
     var parts = pattern.split("'", -1);
     for (int i = 0; i < parts.length; i += 2) {
       parts[i] = parts[i].replace('y', 'u');

@@ -10,7 +10,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Money of one body, and the weight that it is told by.
+ * An amount of money of one body, and the weight that it is divided by.
  *
  * @param body the body
  * @param money in the major unit
