@@ -5,7 +5,6 @@ import gambrel.night.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 
@@ -17,7 +16,7 @@ public final class Main {
   public static void main(String[] args) {
     // No digit or word follows the machine's language.
     Locale.setDefault(Locale.ROOT);
-    if (args.length > 1 && Set.of("run", "check").contains(args[0])) {
+    if (args.length > 1 && args[0].equals("run")) {
       // Loading takes as long as reading the exports, and both can run at a time.
       PdfDocuments.getReady();
     }

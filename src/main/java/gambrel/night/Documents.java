@@ -46,4 +46,9 @@ public interface Documents {
   default Documents remembering(PageMemory memory) {
     return this;
   }
+
+  /** The same documents without layout: templates are filled and checked, the bytes are none. */
+  default Documents fillingOnly() {
+    return this;
+  }
 }

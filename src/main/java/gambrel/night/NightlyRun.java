@@ -78,12 +78,14 @@ public final class NightlyRun {
   }
 
   /**
-   * Makes a night without publishing it.
+   * Makes a night without publishing it or laying out its pages.
    *
    * @param root the output folder with the register
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
-    return outcome(root, () -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
+    var unprinted = new NightlyRun(inputs, documents.fillingOnly(), disk, progress);
+    return outcome(
+        root, () -> unprinted.make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
   }
 
   /** A night that may fail. */

@@ -77,6 +77,11 @@ public final class PdfDocuments implements Documents {
   }
 
   @Override
+  public Documents fillingOnly() {
+    return new PdfDocuments(settings, words, renderer.fillingOnly());
+  }
+
+  @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
     var wording = wording(night, planned);

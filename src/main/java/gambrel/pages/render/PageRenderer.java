@@ -50,6 +50,7 @@ public final class PageRenderer {
   private final TimeLimit limit;
   private final PageMemory memory;
   private final String makers;
+  private final boolean layOut;
   private final StyleSheets styles = new StyleSheets();
 
   /** A renderer that gives each page a minute. */
@@ -59,14 +60,16 @@ public final class PageRenderer {
 
   /** A renderer that gives each page the time {@code limit}. */
   public PageRenderer(Templates templates, Duration limit) {
-    this(templates, new TimeLimit(limit), PageMemory.NONE, "");
+    this(templates, new TimeLimit(limit), PageMemory.NONE, "", true);
   }
 
-  private PageRenderer(Templates templates, TimeLimit limit, PageMemory memory, String makers) {
+  private PageRenderer(
+      Templates templates, TimeLimit limit, PageMemory memory, String makers, boolean layOut) {
     this.templates = templates;
     this.limit = limit;
     this.memory = memory;
     this.makers = makers;
+    this.layOut = layOut;
   }
 
   /**
@@ -85,7 +88,12 @@ public final class PageRenderer {
   }
 
   PageRenderer remembering(PageMemory memory, String makers) {
-    return new PageRenderer(templates, limit, memory, makers);
+    return new PageRenderer(templates, limit, memory, makers, layOut);
+  }
+
+  /** This renderer without layout: it fills templates, checks their markup and returns no bytes. */
+  public PageRenderer fillingOnly() {
+    return new PageRenderer(templates, limit, PageMemory.NONE, makers, false);
   }
 
   /**
@@ -106,6 +114,10 @@ public final class PageRenderer {
   private byte[] make(
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
+    if (!layOut) {
+      XhtmlParser.parse(template, xhtml);
+      return new byte[0];
+    }
     String id = id(xhtml, info, attachments);
     return memory.page(makers + id, () -> make(template, xhtml, info, attachments, id));
   }

@@ -365,6 +365,21 @@ class PageRendererTest {
   }
 
   @Test
+  void withoutLayoutTheMarkupIsCheckedAndNoPageIsMade() {
+    desk.put("t.ftlh", "<html><body>${name}</body></html>");
+    desk.put("open.ftlh", "<html><body><p>${name}</body></html>");
+    var renderer = new PageRenderer(desk.templates()).fillingOnly();
+
+    assertEquals(0, renderer.render("t.ftlh", new Named("a"), Desk.INFO, List.of()).length);
+    var problem =
+        assertThrows(
+            TemplateProblem.class,
+            () -> renderer.render("open.ftlh", new Named("a"), Desk.INFO, List.of()));
+
+    assertEquals(Fault.NOT_XHTML, problem.fault());
+  }
+
+  @Test
   void externalEntitiesAreRefused() {
     desk.put(
         "t.ftlh",
