@@ -62,7 +62,7 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean isEnded(MonthBody body) {
-    return MonthBody.lastDay(body.account()).filter(this::includes).isPresent();
+    return body.lastDay().filter(this::includes).isPresent();
   }
 
   private boolean isCutting(MonthBody body) {
@@ -83,7 +83,12 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean isOnBlock(MonthBody body) {
-    return body.balance().topmostBlocks().stream().map(Weighing::date).anyMatch(this::includes);
+    for (var block : body.balance().topmostBlocks()) {
+      if (includes(block.date())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a body's take-home counts for the months: the body is cut, or left whole. */
