@@ -35,7 +35,7 @@ final class UnknownBodies {
    */
   Notice notice(String body, List<SetAside> naming) {
     var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
-    if (shop.unread("bodies.csv", "body", body).findFirst().isPresent()) {
+    if (!shop.unread("bodies.csv", "body", body).isEmpty()) {
       return first;
     }
     var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();

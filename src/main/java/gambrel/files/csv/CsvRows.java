@@ -4,19 +4,20 @@ import gambrel.trade.notice.Phrase;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
 /**
- * Splits lines into records (RFC 4180). Commons CSV splits records into cells. This class finds
- * which lines belong to a record, because Commons CSV stops at the first badly quoted record and
+ * Splits lines into records (RFC 4180). Commons CSV splits records with quotes into cells. This
+ * class finds which lines belong to a record, because Commons CSV stops at the first badly quoted record and
  * reads to the end of the file if a quote is never closed. Here only the line on which such a quote
  * opens is broken, and reading goes on with the next line. Every line that is not blank belongs to
  * exactly one record, which keeps its line number and its raw text.
@@ -99,7 +100,7 @@ public final class CsvRows {
     var line = lines.get(start);
     String first = line.text();
     if (!line.overlong() && first.length() < MOST_CELLS && first.indexOf(quote) < 0) {
-      return new Span(start, start + 1, first, strange(first), true);
+      return new Span(start, start + 1, first, strange(first), Quotes.NONE);
     }
     var scanner = new QuoteScanner(delimiter, quote);
     scanner.read(first);
@@ -112,8 +113,8 @@ public final class CsvRows {
     }
     var fault = fault(scanner, start, end);
     return fault.isPresent()
-        ? new Span(start, start + 1, first, fault, false)
-        : new Span(start, end, text.toString(), strange(text.toString()), true);
+        ? new Span(start, start + 1, first, fault, Quotes.BROKEN)
+        : new Span(start, end, text.toString(), strange(text.toString()), Quotes.SOUND);
   }
 
   private boolean mayContinue(int start, int next, int length) {
@@ -158,17 +159,34 @@ public final class CsvRows {
   }
 
   private <T> List<T> split(List<Span> spans, Function<CsvRow, T> use) {
-    var sound = new StringBuilder();
-    spans.stream().filter(Span::wellQuoted).forEach(s -> sound.append(s.text()).append('\n'));
-    try (var parser = CSVParser.parse(sound.toString(), format())) {
-      var records = parser.iterator();
-      return spans.stream()
-          .map(s -> row(s, s.wellQuoted() ? records.next().toList() : beforeQuote(s.text())))
-          .map(use)
-          .toList();
+    var quoted = new StringBuilder();
+    spans.stream()
+        .filter(span -> span.quotes() == Quotes.SOUND)
+        .forEach(span -> quoted.append(span.text()).append('\n'));
+    if (quoted.isEmpty()) {
+      return rows(spans, Collections.emptyIterator(), use);
+    }
+    try (var parser = CSVParser.parse(quoted.toString(), format())) {
+      return rows(spans, parser.iterator(), use);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private <T> List<T> rows(
+      List<Span> spans, Iterator<CSVRecord> quoted, Function<CsvRow, T> use) {
+    return spans.stream()
+        .map(
+            span ->
+                row(
+                    span,
+                    switch (span.quotes()) {
+                      case NONE -> cells(span.text());
+                      case SOUND -> quoted.next().toList();
+                      case BROKEN -> beforeQuote(span.text());
+                    }))
+        .map(use)
+        .toList();
   }
 
   private CSVFormat format() {
@@ -188,14 +206,29 @@ public final class CsvRows {
   private List<String> beforeQuote(String text) {
     int first = text.indexOf(quote);
     int end = text.lastIndexOf(delimiter, first < 0 ? text.length() : first);
-    return end < 0
-        ? List.of()
-        : Stream.of(text.substring(0, end).split(Pattern.quote("" + delimiter), -1))
-            .limit(MOST_CELLS)
-            .toList();
+    return end < 0 ? List.of() : cells(text.substring(0, end)).stream().limit(MOST_CELLS).toList();
+  }
+
+  /** The cells of a text in which quotes do not count. */
+  private List<String> cells(String text) {
+    var cells = new ArrayList<String>();
+    int from = 0;
+    for (int to = text.indexOf(delimiter); to >= 0; to = text.indexOf(delimiter, from)) {
+      cells.add(text.substring(from, to));
+      from = to + 1;
+    }
+    cells.add(text.substring(from));
+    return cells;
+  }
+
+  /** How the quotes of a record are set. */
+  private enum Quotes {
+    NONE,
+    SOUND,
+    BROKEN
   }
 
   /** A record as a range of lines; {@code end} is excluded. */
   private record Span(
-      int start, int end, String text, Optional<Phrase> fault, boolean wellQuoted) {}
+      int start, int end, String text, Optional<Phrase> fault, Quotes quotes) {}
 }

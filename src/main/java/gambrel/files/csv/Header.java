@@ -2,12 +2,12 @@ package gambrel.files.csv;
 
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
-import java.util.stream.IntStream;
 
 /**
  * The first line of a delimited file.
@@ -26,12 +26,25 @@ public record Header(char delimiter, List<String> names, CsvRow row, int next) {
    */
   public static Optional<Header> find(
       List<TextLine> lines, TextForm form, ToLongFunction<Header> score) {
-    return IntStream.range(0, lines.size())
-        .filter(i -> !lines.get(i).isBlank())
-        .limit(1)
-        .boxed()
-        .flatMap(start -> form.delimiters().stream().map(by -> at(start, lines, by, form)))
-        .reduce((best, other) -> score.applyAsLong(other) > score.applyAsLong(best) ? other : best);
+    int start = 0;
+    while (start < lines.size() && lines.get(start).isBlank()) {
+      start++;
+    }
+    if (start == lines.size()) {
+      return Optional.empty();
+    }
+    Header best = null;
+    long highest = -1;
+    var scored = new HashSet<List<String>>();
+    for (char delimiter : form.delimiters()) {
+      var header = at(start, lines, delimiter, form);
+      long its = scored.add(header.names()) ? score.applyAsLong(header) : -1;
+      if (its > highest) {
+        best = header;
+        highest = its;
+      }
+    }
+    return Optional.of(best);
   }
 
   private static Header at(int start, List<TextLine> lines, char delimiter, TextForm form) {

@@ -97,7 +97,7 @@ public final class NameComparison {
    * neighbours, make one text of the other.
    */
   private static boolean isWithin(int most, String one, String other) {
-    if (one.isEmpty() || other.isEmpty()) {
+    if (Math.abs(one.length() - other.length()) > most || one.isEmpty() || other.isEmpty()) {
       return one.length() + other.length() <= most;
     }
     String rest = one.substring(1);

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -23,8 +22,8 @@ final class Columns<T> {
   /** Decimals of percentages and hours. */
   private static final int DECIMALS = 3;
 
-  /** The beginning of a formula, after any quotes. */
-  private static final Pattern FORMULA = Pattern.compile("'*[=+@\t\r-]");
+  /** What a formula begins with, after any quotes. */
+  private static final String FORMULA = "=+@\t\r-";
 
   private final List<String> names = new ArrayList<>();
   private final List<Function<? super T, ?>> values = new ArrayList<>();
@@ -82,7 +81,7 @@ final class Columns<T> {
       return weight.output().toPlainString();
     }
     if (value instanceof Share share) {
-      return cell(share.percent());
+      return share.percent(DECIMALS).toPlainString();
     }
     if (value instanceof BigFraction fraction) {
       return Exact.round(fraction, DECIMALS).toPlainString();
@@ -103,11 +102,19 @@ final class Columns<T> {
    * quote, so that {@link #unguard} returns exactly this text.
    */
   static String guard(String text) {
-    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
+    return isFormula(text) ? "'" + text : text;
   }
 
   /** The text of a guarded cell. */
   static String unguard(String cell) {
-    return cell.startsWith("'") && FORMULA.matcher(cell).lookingAt() ? cell.substring(1) : cell;
+    return cell.startsWith("'") && isFormula(cell) ? cell.substring(1) : cell;
+  }
+
+  private static boolean isFormula(String text) {
+    int at = 0;
+    while (at < text.length() && text.charAt(at) == '\'') {
+      at++;
+    }
+    return at < text.length() && FORMULA.indexOf(text.charAt(at)) >= 0;
   }
 }

@@ -29,6 +29,9 @@ public final class ControlChart {
   private final Optional<BigDecimal> centre;
   private final Optional<BigDecimal> sigma;
 
+  /** Of 0, 1, 2 and 3 sigmas, beyond how many each value lies; negative below the centre. */
+  private final int[] zones;
+
   private ControlChart(List<Observation> observations, int baseline) {
     this.values = observations.stream().map(o -> Mean.decimal(o.value())).toList();
     for (int i = 0; i < observations.size(); i++) {
@@ -36,6 +39,21 @@ public final class ControlChart {
     }
     this.centre = mean(values.subList(0, baseline));
     this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, Mean.CARRIED));
+    this.zones = values.stream().mapToInt(this::zone).toArray();
+  }
+
+  private int zone(BigDecimal value) {
+    if (sigma.isEmpty() || sigma.get().signum() == 0) {
+      return 0;
+    }
+    var distance = value.subtract(centre.orElseThrow());
+    int zone = distance.signum();
+    for (var limit = sigma.get();
+        Math.abs(zone) <= 3 && distance.abs().compareTo(limit) > 0;
+        limit = limit.add(sigma.get())) {
+      zone += distance.signum();
+    }
+    return zone;
   }
 
   /**
@@ -101,9 +119,6 @@ public final class ControlChart {
 
   /** The codes of the rules that the value at {@code index} breaks. */
   public List<String> signals(int index) {
-    if (sigma.isEmpty() || sigma.get().signum() == 0) {
-      return List.of();
-    }
     var signals = new ArrayList<String>();
     addRun(signals, BEYOND_LIMITS, index, 1, 3, 1);
     addRun(signals, "two-of-three", index, 3, 2, 2);
@@ -126,20 +141,9 @@ public final class ControlChart {
   private int beyond(int index, int window, int sigmas, int side) {
     int first = index + 1 - window;
     boolean fits = first >= 0 && starts.get(first + 1, index + 1).isEmpty();
-    if (!fits || !isBeyond(index, sigmas, side)) {
-      return 0;
-    }
-    int found = 0;
-    for (int i = first; i <= index; i++) {
-      found += isBeyond(i, sigmas, side) ? 1 : 0;
-    }
-    return found;
-  }
-
-  private boolean isBeyond(int index, int sigmas, int side) {
-    var distance = values.get(index).subtract(centre.orElseThrow());
-    var limit = sigma.orElseThrow().multiply(BigDecimal.valueOf(sigmas));
-    return distance.multiply(BigDecimal.valueOf(side)).compareTo(limit) > 0;
+    return fits && zones[index] * side > sigmas
+        ? (int) IntStream.rangeClosed(first, index).filter(i -> zones[i] * side > sigmas).count()
+        : 0;
   }
 
   /** {@code value} with three decimals, rounded half away from zero, for data files. */

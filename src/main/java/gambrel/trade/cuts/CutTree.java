@@ -98,7 +98,8 @@ public final class CutTree {
 
   /** The item with that id; empty if the tree has none. */
   public Optional<Item> find(String id) {
-    return Optional.ofNullable(order.get(id)).map(items::get);
+    var position = order.get(id);
+    return position == null ? Optional.empty() : Optional.of(items.get(position));
   }
 
   /** The whole body. */

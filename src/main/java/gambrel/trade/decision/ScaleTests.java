@@ -53,9 +53,12 @@ public final class ScaleTests {
   /** The failed test that puts a weighing in doubt: no good test is between them. */
   Optional<Weighing> doubt(Weighing weighing) {
     String scale = weighing.scale().id();
+    if (!failed.containsKey(scale)) {
+      return Optional.empty();
+    }
     var good = passed.getOrDefault(scale, Collections.emptyNavigableSet());
     var time = weighing.time().toInstant();
-    return failed.getOrDefault(scale, List.of()).stream()
+    return failed.get(scale).stream()
         .filter(test -> isNoneBetween(good, time, test.time().toInstant()))
         .findFirst();
   }

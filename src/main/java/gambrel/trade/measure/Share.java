@@ -1,5 +1,7 @@
 package gambrel.trade.measure;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -9,7 +11,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param part the part; negative where a loss is a gain
  * @param whole the weight that the part is compared with; never zero
  */
-public record Share(Weight part, Weight whole) {
+public record Share(Weight part, Weight whole) implements Comparable<Share> {
   /**
    * Checks the whole.
    *
@@ -36,5 +38,27 @@ public record Share(Weight part, Weight whole) {
   /** The exact percentage. */
   public BigFraction percent() {
     return part.percentOf(whole);
+  }
+
+  /** The percentage rounded to {@code decimals} places, half away from zero. */
+  public BigDecimal percent(int decimals) {
+    return part.decimal().movePointRight(2).divide(whole.decimal(), decimals, RoundingMode.HALF_UP);
+  }
+
+  /** Compares the percentages exactly; none is rounded or reduced for it. */
+  @Override
+  public int compareTo(Share other) {
+    int order = compareProducts(part, other.whole, other.part, whole);
+    return whole.isNegative() == other.whole.isNegative() ? order : -order;
+  }
+
+  /** Compares a·b with c·d, each a number of 128 bits. */
+  private static int compareProducts(Weight a, Weight b, Weight c, Weight d) {
+    long one = a.hundredThousandths();
+    long oneBy = b.hundredThousandths();
+    long other = c.hundredThousandths();
+    long otherBy = d.hundredThousandths();
+    int high = Long.compare(Math.multiplyHigh(one, oneBy), Math.multiplyHigh(other, otherBy));
+    return high != 0 ? high : Long.compareUnsigned(one * oneBy, other * otherBy);
   }
 }

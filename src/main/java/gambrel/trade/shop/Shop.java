@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.stream.Stream;
 
 /**
  * The shop folder without the exports.
@@ -63,10 +62,13 @@ public record Shop(
   }
 
   /** The rows of a file that cannot be read and name {@code id} in {@code column}. */
-  public Stream<UnreadRow> unread(String file, String column, String id) {
-    return unread.stream()
-        .filter(row -> row.place().file().equals(file))
-        .filter(row -> row.named(column).equals(Optional.of(id)));
+  public List<UnreadRow> unread(String file, String column, String id) {
+    return unread.isEmpty()
+        ? unread
+        : unread.stream()
+            .filter(row -> row.place().file().equals(file))
+            .filter(row -> row.named(column).equals(Optional.of(id)))
+            .toList();
   }
 
   /** The batch with this id; an unlisted one if {@code batches.csv} does not have it. */

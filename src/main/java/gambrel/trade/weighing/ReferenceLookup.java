@@ -91,9 +91,10 @@ final class ReferenceLookup {
    */
   ScaleCode code(String text) throws Refusal {
     String pattern = pattern(text);
-    var unread = shop.unread("codes.csv", "code", pattern).findFirst();
-    if (unread.isPresent()) {
-      throw new Refusal(unread(NoticeCode.CODE_UNKNOWN, unread.get().place()).with("code", text));
+    var unread = shop.unread("codes.csv", "code", pattern);
+    if (!unread.isEmpty()) {
+      throw new Refusal(
+          unread(NoticeCode.CODE_UNKNOWN, unread.get(0).place()).with("code", text));
     }
     return codes.get(pattern);
   }
@@ -153,7 +154,7 @@ final class ReferenceLookup {
 
   private Refusal unknownBody(String text) {
     return new Refusal(
-        shop.unread("bodies.csv", "body", text)
+        shop.unread("bodies.csv", "body", text).stream()
             .findFirst()
             .map(row -> unread(NoticeCode.BODY_UNKNOWN, row.place()))
             .orElseGet(() -> Notice.of(NoticeCode.BODY_UNKNOWN))

@@ -112,9 +112,12 @@ final class WeighingFactory {
   }
 
   private Optional<UnreadRow> unread(ScaleCode code, Optional<Species> species) {
-    return shop.unread("cuts.csv", "item", code.item())
-        .filter(row -> row.named("species").isEmpty() || fits(row, species))
-        .findFirst();
+    for (var row : shop.unread("cuts.csv", "item", code.item())) {
+      if (row.named("species").isEmpty() || fits(row, species)) {
+        return Optional.of(row);
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean fits(UnreadRow row, Optional<Species> species) {

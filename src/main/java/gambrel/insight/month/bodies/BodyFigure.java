@@ -108,7 +108,7 @@ public enum BodyFigure {
 
   /** How the figure spreads over several bodies, in per cent; empty if it is unknown of all. */
   public Optional<Spread> spread(Collection<MonthBody> bodies) {
-    return Spread.of(each(bodies).stream().map(Share::percent).toList());
+    return Spread.ofShares(each(bodies));
   }
 
   /** A percentage of the weight that a loss is a share of, by owner, without its sign. */

@@ -34,10 +34,13 @@ public final class ItemValues {
 
   /** The part whose value {@code item} has: itself or the nearest above it; empty if none. */
   public Optional<Item> carrier(CutTree tree, String item) {
-    return tree.find(item).stream()
-        .flatMap(known -> tree.path(known.id()).stream().skip(1))
-        .filter(part -> own(part.id()).isPresent())
-        .reduce((above, below) -> below);
+    var path = tree.find(item).isPresent() ? tree.path(item) : List.<Item>of();
+    for (int i = path.size() - 1; i > 0; i--) {
+      if (inForce.containsKey(path.get(i).id())) {
+        return Optional.of(path.get(i));
+      }
+    }
+    return Optional.empty();
   }
 
   /** The value of a unit of weight of the whole body; empty if the shop gives none. */

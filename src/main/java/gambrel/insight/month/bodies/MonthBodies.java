@@ -8,6 +8,7 @@ import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
+import java.time.temporal.ChronoField;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   /** Each month by itself, oldest first. */
   public List<MonthBodies> months() {
     return Stream.iterate(first, m -> !m.isAfter(month), m -> m.plusMonths(1))
-        .map(m -> between(m, m))
+        .map(m -> of(night, all, m, m))
         .toList();
   }
 
@@ -49,8 +50,9 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean includes(LocalDate day) {
-    var its = YearMonth.from(day);
-    return !its.isBefore(first) && !its.isAfter(month);
+    long its = day.getLong(ChronoField.PROLEPTIC_MONTH);
+    return its >= first.getLong(ChronoField.PROLEPTIC_MONTH)
+        && its <= month.getLong(ChronoField.PROLEPTIC_MONTH);
   }
 
   /** Whether a body was killed in the months, up to the night's day. */
@@ -60,7 +62,7 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean isEnded(MonthBody body) {
-    return MonthBody.lastDay(body.account()).filter(this::includes).isPresent();
+    return body.lastDay().filter(this::includes).isPresent();
   }
 
   private boolean isCutting(MonthBody body) {
@@ -81,7 +83,12 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean isOnBlock(MonthBody body) {
-    return body.balance().topmostBlocks().stream().map(Weighing::date).anyMatch(this::includes);
+    for (var block : body.balance().topmostBlocks()) {
+      if (includes(block.date())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a body's take-home counts for the months: the body is cut, or left whole. */

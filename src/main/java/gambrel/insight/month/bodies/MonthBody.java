@@ -27,6 +27,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param account its figures, bill and decision
  * @param whose who bears its losses
+ * @param lastDay the day whose month its statement belongs to, see {@link #lastDay(BodyAccount)}
  * @param shares its figures as shares; unknown ones are missing
  * @param boner the boner whom its weighings in the boning room name; empty if none or several
  * @param railScale the scale that most of the weight into the boning room was weighed on; empty if
@@ -41,6 +42,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record MonthBody(
     BodyAccount account,
     Ownership whose,
+    Optional<LocalDate> lastDay,
     Map<BodyFigure, Share> shares,
     Optional<String> boner,
     Optional<String> railScale,
@@ -73,6 +75,7 @@ public record MonthBody(
     return new MonthBody(
         account,
         Ownership.of(account),
+        lastDay(account),
         shares,
         boner(balance),
         mainScale(balance.boningWeighings()),

@@ -110,8 +110,7 @@ public record LossChart(
   }
 
   private static LocalDate day(BodyFigure loss, MonthBody account) {
-    return (loss.isOnRail() ? account.body().killed() : MonthBody.lastDay(account.account()))
-        .orElseThrow();
+    return (loss.isOnRail() ? account.body().killed() : account.lastDay()).orElseThrow();
   }
 
   /** The baseline's points. */

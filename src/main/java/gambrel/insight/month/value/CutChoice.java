@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -105,11 +106,20 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   private static Optional<CutChoice> of(
       Item piece, boolean perPiece, List<MonthBody> bodies, ItemValues values) {
     var tree = tree(bodies.get(0));
-    var cut = bodies.stream().flatMap(body -> cut(piece, perPiece, body, values).stream());
-    var byWay = new TreeMap<>(Groups.inOrder(cut, c -> c.body().choices().get(piece.id()).way()));
-    byWay.values().removeIf(cuts -> cuts.size() < FEWEST);
+    var cut = bodies.stream().filter(body -> body.choices().containsKey(piece.id()));
+    var byWay = new TreeMap<>(Groups.inOrder(cut, body -> body.choices().get(piece.id()).way()));
+    byWay.values().removeIf(some -> some.size() < FEWEST);
+    if (byWay.size() < 2) {
+      return Optional.empty();
+    }
     var ways = new ArrayList<Way>();
-    byWay.forEach((way, cuts) -> ways.add(new Way(items(way, tree), cuts, Optional.empty())));
+    byWay.forEach(
+        (way, some) -> {
+          var cuts =
+              some.stream().flatMap(body -> cut(piece, perPiece, body, values).stream()).toList();
+          ways.add(new Way(items(way, tree), cuts, Optional.empty()));
+        });
+    ways.removeIf(way -> way.cuts().size() < FEWEST);
     ways.sort(Comparator.comparing(Way::value).reversed());
     boolean isChoice =
         ways.size() > 1
@@ -126,9 +136,9 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   private static Optional<BodyRate> cut(
       Item piece, boolean perPiece, MonthBody body, ItemValues values) {
     var base = perPiece ? block(body.balance(), piece) : body.balance().boning();
-    return Optional.ofNullable(body.choices().get(piece.id()))
-        .filter(made -> base.filter(weight -> !weight.isZero()).isPresent())
-        .flatMap(made -> Products.worth(made.products(), tree(body), values))
+    return base.filter(weight -> !weight.isZero())
+        .map(weight -> body.choices().get(piece.id()).products())
+        .flatMap(products -> Products.worth(products, tree(body), values))
         .map(worth -> new BodyRate(body, worth, base.orElseThrow().fraction()));
   }
 
@@ -170,19 +180,15 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
    * beyond chance. What a customer orders is the customer's choice and no finding.
    */
   public Stream<Finding> findings(MonthRecords records) {
+    var ids = Set.copyOf(MonthBody.ids(Ownership.OWN.of(records.bodies().settled())));
     return ways.stream()
         .flatMap(
             way -> {
-              var own = way.cuts().stream().filter(cut -> isOwn(records, cut.body())).toList();
+              var own = way.cuts().stream().filter(cut -> ids.contains(cut.body().id())).toList();
               return way.toBest().stream()
                   .filter(difference -> difference.high() < 0 && !own.isEmpty())
                   .map(difference -> finding(records, way, own, difference.reversed()));
             });
-  }
-
-  private static boolean isOwn(MonthRecords records, MonthBody body) {
-    return body.whose() == Ownership.OWN
-        && records.bodies().settled().stream().anyMatch(settled -> settled == body);
   }
 
   private Finding finding(

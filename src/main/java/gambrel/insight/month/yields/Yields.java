@@ -126,7 +126,7 @@ public final class Yields {
       Function<MonthBody, Optional<Share>> share) {
     var shares = bodies.map(all -> all.stream().flatMap(b -> share.apply(b).stream()).toList());
     var month = Ratio.sum(shares.month());
-    var before = Spread.of(shares.before().stream().map(Share::percent).toList());
+    var before = Spread.ofShares(shares.before());
     return MonthFigure.of(name, shares.species(), group, month.bodies(), month.percent())
         .with(MonthFigure.Comparison.of(before));
   }
