@@ -12,6 +12,7 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.shop.PublishedRanges;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -66,7 +67,7 @@ public final class BuiltInTables {
         row.get("item"),
         regional(row, "parent", region),
         regional(row, "name", region),
-        Kind.of(row.get("kind")).orElseThrow(),
+        FileWord.find(Kind.class, row.get("kind")).orElseThrow(),
         cell(row, "count", Integer::valueOf).orElse(1),
         cell(row, "unece", codes -> List.of(codes.split(" "))).orElse(List.of()),
         false,
@@ -102,9 +103,9 @@ public final class BuiltInTables {
   private static Food food(CSVRecord row) {
     return new Food(
         row.get("food"),
-        cell(row, "kind", kind -> Kind.of(kind).orElseThrow()),
+        cell(row, "kind", kind -> FileWord.find(Kind.class, kind).orElseThrow()),
         Stream.of(row.get("species").split(" "))
-            .map(species -> Species.of(species).orElseThrow())
+            .map(species -> FileWord.find(Species.class, species).orElseThrow())
             .collect(Collectors.toSet()),
         cell(row, "fridge_days", BuiltInTables::span),
         cell(row, "freezer_months", BuiltInTables::span),

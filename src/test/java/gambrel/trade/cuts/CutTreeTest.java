@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.Shuffle;
+import gambrel.trade.measure.FileWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -260,13 +261,13 @@ class CutTreeTest {
 
   @Test
   void wordsOfTheShopFilesAreReadWithoutRegardToCase() {
-    assertEquals(Optional.of(Species.LAMB), Species.of(" Lamb "));
-    assertEquals(Optional.empty(), Species.of("poultry"));
+    assertEquals(Optional.of(Species.LAMB), FileWord.find(Species.class, " Lamb "));
+    assertEquals(Optional.empty(), FileWord.find(Species.class, "poultry"));
     assertEquals("beef", Species.BEEF.id());
-    assertEquals(Optional.of(Kind.ADDED), Kind.of("added"));
-    assertEquals(Optional.empty(), Kind.of(""));
+    assertEquals(Optional.of(Kind.ADDED), FileWord.find(Kind.class, "added"));
+    assertEquals(Optional.empty(), FileWord.find(Kind.class, ""));
     assertEquals("offal", Kind.OFFAL.id());
-    assertEquals(Optional.of(Region.UK), Region.of("UK"));
+    assertEquals(Optional.of(Region.UK), FileWord.find(Region.class, "UK"));
     assertEquals("us", Region.US.id());
   }
 
