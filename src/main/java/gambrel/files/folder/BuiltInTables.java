@@ -4,10 +4,10 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Facts.Offal;
-import gambrel.trade.cuts.Food;
-import gambrel.trade.cuts.Food.Span;
-import gambrel.trade.cuts.Food.Temperature;
 import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Foods.Food;
+import gambrel.trade.cuts.Foods.Span;
+import gambrel.trade.cuts.Foods.Temperature;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
@@ -20,7 +20,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -54,12 +54,13 @@ public final class BuiltInTables {
    * or vertebrae in it is common practice of the trade.
    */
   public static CutTrees cuts(Region region) {
-    var trees = new ArrayList<CutTree>();
+    var trees = new EnumMap<Species, CutTree>(Species.class);
     for (var species : Species.values()) {
       var rows = rows("cuts/" + species.id());
-      trees.add(CutTree.of(species, rows.stream().map(row -> item(row, region)).toList()));
+      var items = rows.stream().map(row -> item(row, region)).toList();
+      trees.put(species, CutTree.of(species, items));
     }
-    return CutTrees.from(trees);
+    return new CutTrees(trees);
   }
 
   private static Item item(CSVRecord row, Region region) {

@@ -18,5 +18,5 @@ public enum Kind implements FileWord {
   /** Taken out at dressing and never hung; counts neither in take-home nor in loss. */
   OFFAL,
   /** Water, seasoning or bought-in fat put into a batch. */
-  ADDED;
+  ADDED
 }

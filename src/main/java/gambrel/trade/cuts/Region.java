@@ -6,5 +6,5 @@ import gambrel.trade.measure.FileWord;
 public enum Region implements FileWord {
   AU,
   UK,
-  US;
+  US
 }

@@ -9,5 +9,5 @@ public enum Species implements FileWord {
   LAMB,
   PORK,
   GOAT,
-  GAME;
+  GAME
 }
