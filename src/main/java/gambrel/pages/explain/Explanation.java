@@ -10,7 +10,7 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Release;
