@@ -43,7 +43,10 @@ final class SettingsReader {
   static Settings read(SettingsFile file) {
     var given = file.get("locale", text -> CellTypes.locale(text, "NOT_LOCALE"));
     var region =
-        file.get("region", text -> FileWord.find(Region.class, text).orElseThrow(() -> new BadCell("NOT_REGION")))
+        file.get(
+                "region",
+                text ->
+                    FileWord.find(Region.class, text).orElseThrow(() -> new BadCell("NOT_REGION")))
             .orElseGet(() -> given.map(SettingsReader::regionOf).orElse(Region.AU));
     var language = file.get("language", CellTypes.PLAIN::language).orElse("en");
     return new Settings(
@@ -101,7 +104,10 @@ final class SettingsReader {
   private static Set<Step> steps(String text) {
     return words(
         text,
-        word -> FileWord.find(Step.class, word).filter(Step::isRail).orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
+        word ->
+            FileWord.find(Step.class, word)
+                .filter(Step::isRail)
+                .orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
   }
 
   /** Months by number with commas between them, or {@code all}; a blank text means none. */

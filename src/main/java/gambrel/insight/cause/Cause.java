@@ -21,5 +21,5 @@ public enum Cause implements FileWord {
   /** A decimal point was in the wrong place. */
   DECIMAL,
   /** Pounds were taken for kilograms, or the reverse. */
-  UNIT;
+  UNIT
 }
