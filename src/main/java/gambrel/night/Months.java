@@ -11,7 +11,7 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Register;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;

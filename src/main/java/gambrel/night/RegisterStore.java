@@ -10,8 +10,6 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Digest;
-import gambrel.trade.register.FigureNames;
-import gambrel.trade.register.FigureReader;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
@@ -112,7 +110,7 @@ final class RegisterStore {
     String own = settings.currency().getCurrencyCode();
     for (var row : rows) {
       var figures = figures(row.get(FILE), row.get(SHA256));
-      var currency = figures.map(f -> f.values().get(FigureNames.CURRENCY));
+      var currency = figures.map(f -> f.values().get(Figures.CURRENCY));
       if (currency.isPresent()) {
         if (!currency.get().equals(own)) {
           throw refused("is kept in " + currency.get() + ", and the shop in " + own);
@@ -162,7 +160,7 @@ final class RegisterStore {
 
   /** The figures of a statement as the night has them. */
   static Figures read(Planned planned, Night night) {
-    return FigureReader.read(planned.account(), planned.customer(), night.shop().settings());
+    return Figures.of(planned.account(), planned.customer(), night.shop().settings());
   }
 
   /** Figures as they are attached to a statement, and as the register has their digest. */

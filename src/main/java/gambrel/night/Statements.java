@@ -6,7 +6,7 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
-import gambrel.trade.register.IssuePlan;
+import gambrel.trade.register.IssuePlanner;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
@@ -56,7 +56,7 @@ final class Statements {
    * Makes the statements that a plan issues and the drafts of those that it holds, and removes all
    * other drafts. Returns the register with the new statements.
    */
-  Register make(IssuePlan plan, Register before, Progress progress) throws IOException {
+  Register make(IssuePlanner.Plan plan, Register before, Progress progress) throws IOException {
     var names = new StatementFiles(night.shop(), before);
     var done = progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
     var rows = new ArrayList<RegisterRow>();

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.files.folder.BuiltInTables;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.FileWord;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -82,7 +83,7 @@ class DemoShopTest {
     DemoRows.table(DemoRows.FOLDER.resolve("cuts.csv"))
         .forEach(cut -> own.add(cut.get("species") + " " + cut.get("item")));
     for (var beast : Plan.beasts()) {
-      var tree = cuts.of(Species.of(beast.species()).orElseThrow());
+      var tree = cuts.of(FileWord.find(Species.class, beast.species()).orElseThrow());
       for (String item : rows.items(beast)) {
         boolean known = tree.find(item).isPresent() || own.contains(beast.species() + " " + item);
         assertTrue(known, beast.id() + " " + item);

@@ -3,10 +3,10 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.files.folder.BuiltInTables;
-import gambrel.trade.cuts.Food;
-import gambrel.trade.cuts.Food.Span;
-import gambrel.trade.cuts.Food.Temperature;
 import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Foods.Food;
+import gambrel.trade.cuts.Foods.Span;
+import gambrel.trade.cuts.Foods.Temperature;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;

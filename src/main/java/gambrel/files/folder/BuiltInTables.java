@@ -4,14 +4,15 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Facts.Offal;
-import gambrel.trade.cuts.Food;
-import gambrel.trade.cuts.Food.Span;
-import gambrel.trade.cuts.Food.Temperature;
 import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Foods.Food;
+import gambrel.trade.cuts.Foods.Span;
+import gambrel.trade.cuts.Foods.Temperature;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.shop.PublishedRanges;
 import java.io.FileNotFoundException;
 import java.io.IOException;
@@ -19,7 +20,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -53,12 +54,13 @@ public final class BuiltInTables {
    * or vertebrae in it is common practice of the trade.
    */
   public static CutTrees cuts(Region region) {
-    var trees = new ArrayList<CutTree>();
+    var trees = new EnumMap<Species, CutTree>(Species.class);
     for (var species : Species.values()) {
       var rows = rows("cuts/" + species.id());
-      trees.add(CutTree.of(species, rows.stream().map(row -> item(row, region)).toList()));
+      var items = rows.stream().map(row -> item(row, region)).toList();
+      trees.put(species, CutTree.of(species, items));
     }
-    return CutTrees.from(trees);
+    return new CutTrees(trees);
   }
 
   private static Item item(CSVRecord row, Region region) {
@@ -66,7 +68,7 @@ public final class BuiltInTables {
         row.get("item"),
         regional(row, "parent", region),
         regional(row, "name", region),
-        Kind.of(row.get("kind")).orElseThrow(),
+        FileWord.find(Kind.class, row.get("kind")).orElseThrow(),
         cell(row, "count", Integer::valueOf).orElse(1),
         cell(row, "unece", codes -> List.of(codes.split(" "))).orElse(List.of()),
         false,
@@ -102,9 +104,9 @@ public final class BuiltInTables {
   private static Food food(CSVRecord row) {
     return new Food(
         row.get("food"),
-        cell(row, "kind", kind -> Kind.of(kind).orElseThrow()),
+        cell(row, "kind", kind -> FileWord.find(Kind.class, kind).orElseThrow()),
         Stream.of(row.get("species").split(" "))
-            .map(species -> Species.of(species).orElseThrow())
+            .map(species -> FileWord.find(Species.class, species).orElseThrow())
             .collect(Collectors.toSet()),
         cell(row, "fridge_days", BuiltInTables::span),
         cell(row, "freezer_months", BuiltInTables::span),

@@ -4,6 +4,7 @@ import gambrel.files.csv.BadCell;
 import gambrel.files.csv.Dates;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Settings.Bins;
@@ -42,7 +43,10 @@ final class SettingsReader {
   static Settings read(SettingsFile file) {
     var given = file.get("locale", text -> CellTypes.locale(text, "NOT_LOCALE"));
     var region =
-        file.get("region", text -> Region.of(text).orElseThrow(() -> new BadCell("NOT_REGION")))
+        file.get(
+                "region",
+                text ->
+                    FileWord.find(Region.class, text).orElseThrow(() -> new BadCell("NOT_REGION")))
             .orElseGet(() -> given.map(SettingsReader::regionOf).orElse(Region.AU));
     var language = file.get("language", CellTypes.PLAIN::language).orElse("en");
     return new Settings(
@@ -100,7 +104,10 @@ final class SettingsReader {
   private static Set<Step> steps(String text) {
     return words(
         text,
-        word -> Step.of(word).filter(Step::isRail).orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
+        word ->
+            FileWord.find(Step.class, word)
+                .filter(Step::isRail)
+                .orElseThrow(() -> new BadCell("NOT_RAIL_STEP")));
   }
 
   /** Months by number with commas between them, or {@code all}; a blank text means none. */

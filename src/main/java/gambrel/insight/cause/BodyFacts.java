@@ -1,6 +1,6 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.balance.BatchState;
+import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
@@ -8,11 +8,9 @@ import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.BodyAccount;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
 import java.util.EnumSet;
@@ -116,7 +114,7 @@ final class BodyFacts {
   /** The weighings of its batches that are out of balance. */
   Stream<Weighing> unbalancedBatchRows() {
     return balance.batches().stream()
-        .filter(batch -> batch.state() == BatchState.OUT)
+        .filter(BatchBalance::isOut)
         .flatMap(batch -> batch.weighings().stream());
   }
 
@@ -126,7 +124,7 @@ final class BodyFacts {
         .shares()
         .cuttingLoss()
         .filter(loss -> usual.settings.bins() == Settings.Bins.WEIGHED)
-        .filter(loss -> account.body().outcome() == Outcome.CUT);
+        .filter(loss -> account.body().isCut());
   }
 
   /** The strain of its cutting loss and chill shrink together. */
@@ -146,10 +144,10 @@ final class BodyFacts {
 
   /** As above, with {@code shift} in its sums. */
   long lossStrain(Shift shift) {
-    return testedLoss().map(loss -> lossStrain(loss, shift)).orElse(0L);
-  }
-
-  private long lossStrain(Share share, Shift shift) {
+    if (testedLoss().isEmpty()) {
+      return 0;
+    }
+    var share = testedLoss().get();
     long boning = share.whole().hundredThousandths();
     long into = boning + shift.into();
     if (into <= 0) {
@@ -200,7 +198,7 @@ final class BodyFacts {
     return isUnbalanced()
         || decision.state().isSettled()
             && decision.released().isEmpty()
-            && (chillStrain() >= ODD_SHRINK || isColdAboveHot());
+            && (chillStrain() >= ODD_SHRINK || balance.isColdAboveHot());
   }
 
   /**
@@ -212,11 +210,5 @@ final class BodyFacts {
         && usual.night.ledger().setAside().stream()
             .filter(aside -> aside.effective() && aside.bodies().contains(id))
             .allMatch(aside -> READABLE.contains(aside.notice().code()));
-  }
-
-  /** Whether it is heavier cold than hot. */
-  boolean isColdAboveHot() {
-    return balance.rail().sameParts()
-        && balance.cold().orElse(Weight.ZERO).compareTo(balance.hot().orElse(Weight.ZERO)) > 0;
   }
 }

@@ -1,9 +1,9 @@
 package gambrel.insight.cause;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** What may have gone wrong at a scale. */
-public enum Cause {
+public enum Cause implements FileWord {
   /** A ticket was keyed to the wrong body. */
   WRONG_BODY,
   /** The print key was pressed twice for one weighing. */
@@ -21,10 +21,5 @@ public enum Cause {
   /** A decimal point was in the wrong place. */
   DECIMAL,
   /** Pounds were taken for kilograms, or the reverse. */
-  UNIT;
-
-  /** The cause in data files. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
+  UNIT
 }

@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** Tries the most likely changes for a body and keeps those that make it balance. */
-final class Examiner {
+record Examiner(RowIndex rows) {
   /** So many changes are tried for a body; sums choose them. */
   private static final int MOST_TRIALS = 8;
 
@@ -39,14 +39,6 @@ final class Examiner {
 
   /** A suggestion that costs so much more than the best is not listed beside it. */
   private static final long ABOUT_EQUAL = 300;
-
-  private final RowIndex rows;
-  private final CorrectionLines lines;
-
-  Examiner(RowIndex rows) {
-    this.rows = rows;
-    this.lines = new CorrectionLines(rows);
-  }
 
   /**
    * A suggestion and how well it explains the body's figures.
@@ -121,8 +113,8 @@ final class Examiner {
   private Optional<Scored> tried(BodyFacts suspect, Candidate candidate) {
     Set<String> bodies = new LinkedHashSet<>(candidate.bodies());
     bodies.add(suspect.id);
-    var corrections = lines.of(candidate);
-    var then = Trial.with(rows, bodies, corrections);
+    var corrections = new CorrectionLines(rows).of(candidate);
+    var then = new Trial(rows).with(bodies, corrections);
     long cost = candidate.penalty();
     for (String body : bodies) {
       var before = rows.facts(body);
@@ -142,7 +134,7 @@ final class Examiner {
     boolean held = before.account.decision().state() == State.HELD;
     return after.account.decision().state() != State.OPEN
         && after.faults().isEmpty()
-        && !after.isColdAboveHot()
+        && !after.balance.isColdAboveHot()
         && after.lossStrain() <= BodyFacts.BALANCED
         && after.chillStrain() <= Math.max(UNHARMED, held ? before.chillStrain() : 0);
   }

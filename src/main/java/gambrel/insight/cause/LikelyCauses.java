@@ -6,6 +6,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.weighing.Weighing;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,10 +59,8 @@ public record LikelyCauses(SortedMap<String, List<Suggestion>> byBody, int notLo
   }
 
   private static Instant lastWeighed(BodyFacts facts) {
-    return facts.balance.weighings().all().stream()
-        .map(weighing -> weighing.time().toInstant())
-        .max(Comparator.naturalOrder())
-        .orElse(Instant.MIN);
+    var last = Weighing.last(facts.balance.weighings().all());
+    return last.map(weighing -> weighing.time().toInstant()).orElse(Instant.MIN);
   }
 
   /** The suggestions for a body, best first. */

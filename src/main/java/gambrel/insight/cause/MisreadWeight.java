@@ -70,16 +70,14 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                     .map(net -> net.scaleByPowerOfTen(places)))
         .flatMap(net -> rows.alone(row.with(Field.NET, net.toPlainString())).stream())
         .filter(rows::isUncorrected)
-        .filter(this::isNearOthers)
+        .filter(
+            weighing ->
+                rows.ranges
+                    .ofOthers(weighing)
+                    .filter(range -> range.isNear(weighing.net().hundredThousandths()))
+                    .isPresent())
         .map(weighing -> slip(weighing, weighing.shown()))
         .map(slip -> slip.with("witness", Phrase.of("CAUSE.CAPACITY")).notEstimated());
-  }
-
-  private boolean isNearOthers(Weighing weighing) {
-    return rows.ranges
-        .ofOthers(weighing)
-        .filter(range -> range.isNear(weighing.net().hundredThousandths()))
-        .isPresent();
   }
 
   /** A row outside the range of others and, read in the other unit, inside. */

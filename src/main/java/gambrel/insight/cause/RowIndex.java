@@ -142,6 +142,7 @@ final class RowIndex {
   /** A row read by itself, without the other rows; empty if it is no weighing then. */
   Optional<Weighing> alone(ExportRow row) {
     var file = new ExportFile(row.place().file(), List.of(row));
-    return Ledger.of(List.of(file), night.shop(), night.asOf()).weighings().stream().findFirst();
+    var ledger = Ledger.of(List.of(file), night.shop(), night.asOf(), rows -> {});
+    return ledger.weighings().stream().findFirst();
   }
 }

@@ -9,7 +9,6 @@ import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -20,14 +19,12 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reckons a few bodies anew with more corrections, from the rows that concern them. */
-final class Trial {
-  private Trial() {}
-
+record Trial(RowIndex rows) {
   /**
    * The night of some bodies with corrections added to the shop's. Test weights and charges are
    * left out, since no balance depends on them.
    */
-  static Night with(RowIndex rows, Set<String> bodies, List<Correction> corrections) {
+  Night with(Set<String> bodies, List<Correction> corrections) {
     var night = rows.night;
     var all = night.ledger().weighings();
     var weighings =
@@ -49,15 +46,12 @@ final class Trial {
     var places =
         Stream.concat(weighings.stream().map(Weighing::place), setAside)
             .collect(Collectors.toCollection(TreeSet::new));
-    return new Reckoner(shop(night.shop(), named, corrections), files(rows, places))
-        .at(night.asOf());
+    return new Reckoner(shop(night.shop(), named, corrections), files(places)).at(night.asOf());
   }
 
   private static Shop shop(Shop shop, Set<String> named, List<Correction> corrections) {
     var bodies = new TreeMap<String, Body>(shop.bodies());
     bodies.keySet().retainAll(named);
-    var all = new ArrayList<>(shop.corrections());
-    all.addAll(corrections);
     return new Shop(
         shop.settings(),
         shop.cuts(),
@@ -72,12 +66,12 @@ final class Trial {
         List.of(),
         shop.batches(),
         List.of(),
-        all,
+        Groups.both(shop.corrections(), corrections),
         shop.releases(),
         shop.unread());
   }
 
-  private static List<ExportFile> files(RowIndex rows, Set<Place> places) {
+  private List<ExportFile> files(Set<Place> places) {
     return Groups.inOrder(places.stream().map(rows::row), row -> row.place().file())
         .entrySet()
         .stream()

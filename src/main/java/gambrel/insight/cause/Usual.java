@@ -9,7 +9,6 @@ import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import java.util.EnumMap;
 import java.util.List;
@@ -50,7 +49,7 @@ final class Usual {
         night.bodies().values().stream()
             .filter(a -> a.decision().state().isSettled() && a.decision().released().isEmpty())
             .map(BodyAccount::balance)
-            .filter(balance -> balance.body().outcome() == Outcome.CUT)
+            .filter(balance -> balance.body().isCut())
             .toList();
     ofAll = lossRange(balanced).orElse(ALLOWED);
   }

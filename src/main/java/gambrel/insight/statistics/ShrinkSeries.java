@@ -4,7 +4,7 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Step;
 import java.time.Instant;
 import java.time.LocalDate;

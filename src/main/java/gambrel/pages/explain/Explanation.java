@@ -10,9 +10,8 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
 import gambrel.trade.rows.Field;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.SetAside;
 import java.util.List;
@@ -116,7 +115,7 @@ public final class Explanation {
         shares.ageingShrink(),
         "(cold - aged - rail trim after cold) / cold, over the parts that were aged",
         balance.trim().afterCold());
-    boolean cut = account.body().outcome() == Outcome.CUT;
+    boolean cut = account.body().isCut();
     var rail = balance.weighings().rail();
     lines.figure(
         "days_hung",

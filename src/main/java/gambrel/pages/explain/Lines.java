@@ -5,7 +5,7 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Place;
-import gambrel.trade.rows.AppliedCorrection;
+import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.weighing.Weighing;

@@ -8,7 +8,7 @@ import gambrel.trade.decision.LossLimit;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;

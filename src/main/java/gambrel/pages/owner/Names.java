@@ -4,7 +4,6 @@ import gambrel.pages.words.Wording;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Outcome;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Locale;
@@ -54,7 +53,7 @@ public record Names(Night night, Wording wording) {
     if (body.head() > 1) {
       parts.add(wording.say("summary.head", wording.formats().count(body.head())));
     }
-    if (body.outcome() != Outcome.CUT) {
+    if (!body.isCut()) {
       parts.add(wording.say("summary.outcome." + body.outcome().name().toLowerCase(Locale.ROOT)));
     }
     return String.join(", ", parts);

@@ -3,7 +3,7 @@ package gambrel.pages.statement;
 import gambrel.pages.views.Answer;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,7 +8,7 @@ import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

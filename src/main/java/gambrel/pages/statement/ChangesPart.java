@@ -3,7 +3,7 @@ package gambrel.pages.statement;
 import gambrel.pages.views.TextTable;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.register.FigureNames;
+import gambrel.trade.register.Figures;
 import gambrel.trade.register.Figures.Change;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -23,10 +23,10 @@ final class ChangesPart extends StatementPart {
   private static final Set<String> PLAIN =
       Set.of(
           "share",
-          FigureNames.UNIT,
-          FigureNames.CURRENCY,
-          FigureNames.BODY + "head",
-          FigureNames.BODY + "days_hung");
+          Figures.UNIT,
+          Figures.CURRENCY,
+          Figures.BODY + "head",
+          Figures.BODY + "days_hung");
 
   ChangesPart(StatementPart statement) {
     super(statement);
@@ -71,7 +71,7 @@ final class ChangesPart extends StatementPart {
 
   /** Whether a change repeats another: a sole owner's take-home is that of the body. */
   private boolean isTwice(Change change) {
-    return own.isSoleOwner() && change.name().equals(FigureNames.BODY + FigureNames.TAKE_HOME);
+    return own.isSoleOwner() && change.name().equals(Figures.BODY + Figures.TAKE_HOME);
   }
 
   /** The values of one row, packs before weight. */
@@ -80,7 +80,7 @@ final class ChangesPart extends StatementPart {
     for (var change : changes) {
       String value = which.apply(change);
       if (!value.isEmpty()) {
-        boolean packs = change.name().startsWith(FigureNames.PACKS);
+        boolean packs = change.name().startsWith(Figures.PACKS);
         texts.add(packs ? 0 : texts.size(), text(change, value));
       }
     }
@@ -92,11 +92,11 @@ final class ChangesPart extends StatementPart {
     String rest = name.substring(id);
     String kind = name.substring(0, id);
     return switch (kind) {
-      case FigureNames.ITEM, FigureNames.PACKS -> itemName(rest);
-      case FigureNames.BATCH -> batchName(rest);
-      case FigureNames.BATCH_BODIES -> say("changes.bodies", batchName(rest));
+      case Figures.ITEM, Figures.PACKS -> itemName(rest);
+      case Figures.BATCH -> batchName(rest);
+      case Figures.BATCH_BODIES -> say("changes.bodies", batchName(rest));
       default -> {
-        String key = "figure." + (kind.equals(FigureNames.BODY) ? "body." : "") + rest;
+        String key = "figure." + (kind.equals(Figures.BODY) ? "body." : "") + rest;
         yield wording.words().has(key) ? say(key) : rest;
       }
     };
@@ -104,13 +104,13 @@ final class ChangesPart extends StatementPart {
 
   private String text(Change change, String value) {
     String name = change.name();
-    if (name.startsWith(FigureNames.PACKS)) {
+    if (name.startsWith(Figures.PACKS)) {
       return wording.counted("changes.packs", Long.parseLong(value));
     }
     if (name.endsWith("_pct")) {
       return formats.percent(new BigDecimal(value));
     }
-    if (PLAIN.contains(name) || name.startsWith(FigureNames.BATCH_BODIES)) {
+    if (PLAIN.contains(name) || name.startsWith(Figures.BATCH_BODIES)) {
       return value;
     }
     return value.equals(OPEN)
@@ -129,6 +129,6 @@ final class ChangesPart extends StatementPart {
             .map(value -> Weight.of(new BigDecimal(value)))
             .toList();
     return WeightDecimals.fitting(
-        change.name().startsWith(FigureNames.BODY) ? 0 : homeDecimals(), weights);
+        change.name().startsWith(Figures.BODY) ? 0 : homeDecimals(), weights);
   }
 }

@@ -8,7 +8,7 @@ import gambrel.trade.balance.BodyFigures.Shares;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings.Bins;
 import java.util.ArrayList;
 import java.util.List;

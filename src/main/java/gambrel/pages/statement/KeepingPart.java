@@ -2,12 +2,12 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
 import gambrel.trade.account.Entitlement;
-import gambrel.trade.cuts.Food;
-import gambrel.trade.cuts.Food.Span;
-import gambrel.trade.cuts.Food.Temperature;
 import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Foods.Food;
+import gambrel.trade.cuts.Foods.Span;
+import gambrel.trade.cuts.Foods.Temperature;
 import gambrel.trade.cuts.Region;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.HashSet;

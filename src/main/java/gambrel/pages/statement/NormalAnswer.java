@@ -4,7 +4,6 @@ import gambrel.pages.views.Answer;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.BodyAccount;
-import gambrel.trade.shop.Outcome;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -115,7 +114,7 @@ final class NormalAnswer extends StatementPart {
     return other.body().species() == body.species()
         && other.body().category().equals(body.category())
         && other.isSettled()
-        && other.body().outcome() == Outcome.CUT
+        && other.body().isCut()
         && other.balance().shares().takeHomeOfCold().isPresent()
         && other.balance().lastCut().isPresent();
   }

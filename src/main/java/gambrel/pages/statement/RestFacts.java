@@ -5,7 +5,7 @@ import gambrel.pages.views.Fact;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;

@@ -11,7 +11,7 @@ import gambrel.trade.decision.Reason;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings;
 import java.util.ArrayList;
 import java.util.List;

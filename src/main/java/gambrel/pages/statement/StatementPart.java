@@ -19,7 +19,7 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Planned;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;

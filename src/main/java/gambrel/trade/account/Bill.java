@@ -4,7 +4,6 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Charge;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -55,24 +54,20 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
 
   /** A customer's charges without tax. */
   public Money net(String customer) {
-    return sum(partsOf(customer), Part::net);
+    return Money.sum(partsOf(customer).map(Part::net));
   }
 
   /** All customers' charges without tax. */
   public Money net() {
-    return sum(lines.stream().flatMap(line -> line.parts().values().stream()), Part::net);
+    return Money.sum(lines.stream().flatMap(line -> line.parts().values().stream()).map(Part::net));
   }
 
   /** A customer's tax. */
   public Money tax(String customer) {
-    return sum(partsOf(customer), Part::tax);
+    return Money.sum(partsOf(customer).map(Part::tax));
   }
 
   private Stream<Part> partsOf(String customer) {
     return linesOf(customer).stream().map(line -> line.parts().get(customer));
-  }
-
-  private static Money sum(Stream<Part> parts, Function<Part, Money> amount) {
-    return parts.map(amount).reduce(Money.ZERO, Money::plus);
   }
 }

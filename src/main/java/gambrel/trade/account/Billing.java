@@ -21,18 +21,15 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Makes the bill of a body from the shop's price list. */
-public final class Billing {
+/**
+ * Makes the bill of a body.
+ *
+ * @param shop the shop with the price list
+ */
+public record Billing(Shop shop) {
   /** What counts work that may not have been done at all; then the minimum is not charged. */
   private static final Set<Charge.Basis> MAY_BE_NONE =
       Set.of(Charge.Basis.TUB, Charge.Basis.PACKED, Charge.Basis.PACK);
-
-  private final Shop shop;
-
-  /** For a shop with this price list. */
-  public Billing(Shop shop) {
-    this.shop = shop;
-  }
 
   /** The bill of a body; empty if the body is the shop's alone. */
   public Bill bill(BodyBalance balance) {
@@ -76,12 +73,10 @@ public final class Billing {
 
   /** Prices of the day of the first pack apply; without a pack, of the last weighing. */
   private static Optional<LocalDate> date(BodyBalance balance) {
-    var packs = balance.weighings().of(Step.PACK);
-    var all = balance.weighings().all();
-    if (!packs.isEmpty()) {
-      return Optional.of(packs.get(0).date());
-    }
-    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).date());
+    return balance.weighings().of(Step.PACK).stream()
+        .findFirst()
+        .or(() -> Weighing.last(balance.weighings().all()))
+        .map(Weighing::date);
   }
 
   private static boolean applies(Charge charge, Body body, Optional<LocalDate> date) {

@@ -7,17 +7,17 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Division;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -43,8 +43,7 @@ public final class Sharing {
   private SortedMap<String, Entitlement> divide() {
     collectPacks();
     addWholeBody();
-    var customers = new TreeSet<String>(ByteOrder.IDS);
-    customers.addAll(owners.keySet());
+    var customers = new HashSet<>(owners.keySet());
     items.values().forEach(packs -> customers.addAll(packs.outright.keySet()));
     var entitlements = new TreeMap<String, Entitlement>(ByteOrder.IDS);
     for (String customer : customers) {
@@ -56,7 +55,7 @@ public final class Sharing {
   }
 
   private void collectPacks() {
-    boolean uncut = balance.body().outcome() != Outcome.CUT;
+    boolean uncut = !balance.body().isCut();
     for (var pack : balance.weighings().of(Step.PACK)) {
       if (uncut && !balance.weighings().isOffal(pack)) {
         continue;
@@ -111,7 +110,7 @@ public final class Sharing {
   private List<BatchPart> batchParts(String customer) {
     var body = balance.body();
     return balance.batches().stream()
-        .filter(batch -> body.outcome() == Outcome.CUT && owners.containsKey(customer))
+        .filter(batch -> body.isCut() && owners.containsKey(customer))
         .filter(batch -> !batch.isOpen())
         .map(b -> new BatchPart(b.batch().id(), partOf(b.partOf(body.id()), customer)))
         .toList();

@@ -1,6 +1,7 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
@@ -36,11 +37,21 @@ public record BatchBalance(
     Optional<Share> lossShare,
     BigFraction limit,
     BigFraction uncertaintySquared,
-    BatchState state,
+    State state,
     boolean late,
     SortedMap<String, Weight> meatInByBody,
     SortedMap<String, Weight> partByBody,
     List<Weighing> weighings) {
+  /** The state of a batch. */
+  public enum State implements FileWord {
+    /** Not packed yet, or still being weighed. */
+    OPEN,
+    /** Finished; no meat went in, or the loss is below −U or above the limit. */
+    OUT,
+    /** Finished; the loss is within its limits. */
+    BALANCED
+  }
+
   /** Copies the collections. */
   public BatchBalance {
     meatInByBody = ByteOrder.sorted(meatInByBody);
@@ -50,7 +61,12 @@ public record BatchBalance(
 
   /** Whether the batch is not finished. */
   public boolean isOpen() {
-    return state == BatchState.OPEN;
+    return state == State.OPEN;
+  }
+
+  /** Whether the batch is finished and out of balance. */
+  public boolean isOut() {
+    return state == State.OUT;
   }
 
   /** The meat in the output: the sum of all parts. */

@@ -7,7 +7,6 @@ import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.shop.Customer;
-import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -21,26 +20,21 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Balances batches and divides the meat in their output among the bodies it came from. */
-public final class BatchReader {
+/**
+ * Balances batches and divides the meat in their output among the bodies it came from.
+ *
+ * @param shop the shop whose batches they are
+ * @param asOf the moment of the figures
+ */
+public record BatchReader(Shop shop, OffsetDateTime asOf) {
   /** Days after its last row from which a batch without a due date is late. */
   private static final int DAYS_WITHOUT_DUE = 14;
 
-  private final Settings settings;
-  private final OffsetDateTime asOf;
-
-  private BatchReader(Settings settings, OffsetDateTime asOf) {
-    this.settings = settings;
-    this.asOf = asOf;
-  }
-
   /** Every batch that a weighing names, by id. */
-  public static SortedMap<String, BatchBalance> read(
-      Shop shop, Weighings weighings, OffsetDateTime asOf) {
-    var reader = new BatchReader(shop.settings(), asOf);
+  public SortedMap<String, BatchBalance> read(Weighings weighings) {
     var balances = new TreeMap<String, BatchBalance>(ByteOrder.IDS);
     for (String id : weighings.batches()) {
-      balances.put(id, reader.balance(shop.batch(id), weighings.ofBatch(id)));
+      balances.put(id, balance(shop.batch(id), weighings.ofBatch(id)));
     }
     return balances;
   }
@@ -59,7 +53,7 @@ public final class BatchReader {
     boolean finished = isFinished(rows);
     var loss = Optional.of(meatIn.plus(added).minus(out)).filter(l -> finished);
     var share = Share.of(loss, Optional.of(meatIn.plus(added)));
-    var uncertainty = new Uncertainty(settings.unit()).resolutionSquared(rows);
+    var uncertainty = new Uncertainty(shop.settings().unit()).resolutionSquared(rows);
     var limit = limit(meatIn.plus(added));
     boolean fits =
         !meatIn.isZero() && loss.filter(l -> isWithin(l, limit, uncertainty)).isPresent();
@@ -72,7 +66,9 @@ public final class BatchReader {
         share,
         limit,
         uncertainty,
-        fits ? BatchState.BALANCED : finished ? BatchState.OUT : BatchState.OPEN,
+        fits
+            ? BatchBalance.State.BALANCED
+            : finished ? BatchBalance.State.OUT : BatchBalance.State.OPEN,
         !finished && isLate(batch, rows),
         meatInByBody,
         finished ? parts(meatInByBody, added, out) : new TreeMap<>(ByteOrder.IDS),
@@ -91,12 +87,13 @@ public final class BatchReader {
   private boolean isFinished(List<Weighing> rows) {
     var last = rows.get(rows.size() - 1).time();
     return rows.stream().anyMatch(w -> w.step() == Step.PACK)
-        && Duration.between(last, asOf).compareTo(Duration.ofHours(settings.quietHours())) >= 0;
+        && Duration.between(last, asOf).compareTo(Duration.ofHours(shop.settings().quietHours()))
+            >= 0;
   }
 
   /** The largest accepted loss of a batch into which {@code in} went. */
   private BigFraction limit(Weight in) {
-    var percent = Exact.fraction(settings.limits().batchLossPercent());
+    var percent = Exact.fraction(shop.settings().limits().batchLossPercent());
     return percent.multiply(in.fraction()).divide(Exact.HUNDRED);
   }
 

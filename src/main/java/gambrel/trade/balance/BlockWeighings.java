@@ -1,6 +1,7 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.cuts.SideLabels;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
@@ -55,14 +56,12 @@ final class BlockWeighings {
     byItem.forEach(
         (item, weighings) -> {
           var came = out.stream().filter(w -> body.tree().isUnder(w.item(), item)).toList();
-          var all = new ArrayList<>(weighings);
-          all.addAll(came);
           balances.add(
               new PieceBalance(
                   item,
                   Weighing.total(weighings),
                   allInside ? Optional.of(Weighing.total(came)) : Optional.empty(),
-                  uncertainty.resolutionSquared(all),
+                  uncertainty.resolutionSquared(Groups.both(weighings, came)),
                   weighings));
         });
     return balances;

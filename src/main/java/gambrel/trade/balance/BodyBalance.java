@@ -66,6 +66,11 @@ public record BodyBalance(
     return figures.weights().cold();
   }
 
+  /** Whether it is heavier cold than hot, over the same parts. */
+  public boolean isColdAboveHot() {
+    return rail.sameParts() && cold().orElse(Weight.ZERO).compareTo(hot().orElse(Weight.ZERO)) > 0;
+  }
+
   /** The weight into the boning room (W). */
   public Optional<Weight> boning() {
     return figures.weights().boning();

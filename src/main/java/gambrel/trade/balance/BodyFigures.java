@@ -2,7 +2,6 @@ package gambrel.trade.balance;
 
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
@@ -161,12 +160,12 @@ public record BodyFigures(
       var cold = weighings.of(Step.COLD);
       var firstCut = cuts.stream().findFirst().map(Weighing::date);
       var end =
-          weighings.body().outcome() == Outcome.CUT
+          weighings.body().isCut()
               ? firstCut
               : latestDate(weighings.rail()).filter(day -> finished);
       return new Times(
           firstCut,
-          last(cuts),
+          Weighing.last(cuts).map(Weighing::time),
           latestDate(cold),
           latestDate(weighings.of(Step.AGED)),
           weighings
@@ -174,13 +173,8 @@ public record BodyFigures(
               .killed()
               .flatMap(
                   killed -> end.map(day -> Math.toIntExact(ChronoUnit.DAYS.between(killed, day)))),
-          last(weighings.of(Step.HOT)).flatMap(hot -> last(cold).map(c -> hours(hot, c))));
-    }
-
-    private static Optional<OffsetDateTime> last(List<Weighing> weighings) {
-      return weighings.isEmpty()
-          ? Optional.empty()
-          : Optional.of(weighings.get(weighings.size() - 1).time());
+          Weighing.last(weighings.of(Step.HOT))
+              .flatMap(hot -> Weighing.last(cold).map(c -> hours(hot.time(), c.time()))));
     }
 
     private static Optional<LocalDate> latestDate(List<Weighing> weighings) {

@@ -2,7 +2,6 @@ package gambrel.trade.balance;
 
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -32,7 +31,7 @@ public final class BodyReader {
 
   /** The figures of one body. */
   public BodyBalance read(BodyWeighings weighings) {
-    var rail = RailReader.read(hung, weighings, settings.railOf(weighings.body().species()));
+    var rail = Rail.of(hung, weighings, settings.railOf(weighings.body().species()));
     var trim = RailTrim.of(weighings, rail);
     var blocks = new BlockWeighings(weighings);
     var topmost = blocks.topmost();
@@ -42,7 +41,7 @@ public final class BodyReader {
     var cuts = trim.without(weighings.cuts());
     var batchesOf = batchesOf(weighings);
     var weights = weights(weighings, rail, trim, into);
-    var reader = new OutputsReader(settings, uncertainty, weighings, batchesOf);
+    var reader = new OutputsReader(settings.bins(), uncertainty, weighings, batchesOf);
     boolean finished = isFinished(weighings, cuts);
     var outputs = reader.read(weights, into, out, finished);
     return new BodyBalance(
@@ -60,9 +59,7 @@ public final class BodyReader {
         new BodyFigures(
             weights,
             outputs,
-            outputs
-                .filter(o -> weighings.body().outcome() == Outcome.CUT)
-                .map(o -> reader.split(out)),
+            outputs.filter(o -> weighings.body().isCut()).map(o -> reader.split(out)),
             BodyFigures.Shares.of(rail, weights, outputs),
             BodyFigures.Times.of(weighings, cuts, finished)));
   }
@@ -74,20 +71,16 @@ public final class BodyReader {
    */
   private boolean isFinished(BodyWeighings weighings, List<Weighing> cuts) {
     var body = weighings.body();
-    var rail = weighings.rail();
+    var lastOfAll = Weighing.last(weighings.all()).map(Weighing::time);
+    var lastOnRail = Weighing.last(weighings.rail()).map(Weighing::time);
     var last = settings.railOf(body.species()).stream().max(Comparator.naturalOrder());
     return switch (body.outcome()) {
-      case CUT -> BodyBalance.isPacked(cuts) && isQuietSince(lastTime(weighings.all()));
+      case CUT -> BodyBalance.isPacked(cuts) && isQuietSince(lastOfAll);
       case WHOLE ->
-          last.filter(step -> weighings.of(step).isEmpty()).isEmpty()
-              && isQuietSince(lastTime(rail));
-      case CONDEMNED -> isQuietSince(lastTime(rail).or(() -> body.killed().map(this::endOf)));
+          last.filter(step -> weighings.of(step).isEmpty()).isEmpty() && isQuietSince(lastOnRail);
+      case CONDEMNED -> isQuietSince(lastOnRail.or(() -> body.killed().map(this::endOf)));
       case CANCELLED -> false;
     };
-  }
-
-  private static Optional<OffsetDateTime> lastTime(List<Weighing> weighings) {
-    return weighings.stream().reduce((one, next) -> next).map(Weighing::time);
   }
 
   private OffsetDateTime endOf(LocalDate day) {

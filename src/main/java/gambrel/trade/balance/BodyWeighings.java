@@ -8,76 +8,44 @@ import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * A body's own weighings: every weighing that names it and moves mass, except packs of a batch.
  * Every list is earliest first.
+ *
+ * @param body the body
+ * @param tree the cut tree of its species
+ * @param all every own weighing
  */
-public final class BodyWeighings {
-  private final Body body;
-  private final CutTree tree;
-  private final List<Weighing> all;
-  private final List<Weighing> cuts;
-  private final List<Weighing> out;
-  private final Map<Step, List<Weighing>> bySteps;
-
-  /**
-   * Selects the body's own weighings.
-   *
-   * @param tree the cut tree of its species
-   * @param weighings every weighing that names the body, earliest first
-   */
-  public BodyWeighings(Body body, CutTree tree, List<Weighing> weighings) {
-    this.body = body;
-    this.tree = tree;
-    this.all = select(weighings, w -> w.ofBody() && w.step().movesMass());
-    this.cuts = select(all, w -> w.step().isCutting() && !isOffal(w));
-    this.out = select(all, BodyWeighings::isOut);
-    this.bySteps =
-        all.stream()
-            .collect(Collectors.groupingBy(Weighing::step, Collectors.toUnmodifiableList()));
+public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
+  /** Selects the own weighings among those that name the body, earliest first. */
+  public BodyWeighings {
+    all = all.stream().filter(w -> w.ofBody() && w.step().movesMass()).toList();
   }
 
-  private static List<Weighing> select(List<Weighing> weighings, Predicate<Weighing> which) {
-    return weighings.stream().filter(which).collect(Collectors.toUnmodifiableList());
-  }
-
-  /** The body. */
-  public Body body() {
-    return body;
-  }
-
-  /** The cut tree of its species. */
-  public CutTree tree() {
-    return tree;
-  }
-
-  /** All own weighings. */
-  public List<Weighing> all() {
-    return all;
+  private List<Weighing> select(Predicate<Weighing> which) {
+    return all.stream().filter(which).toList();
   }
 
   /** The own weighings of one step. */
   public List<Weighing> of(Step step) {
-    return bySteps.getOrDefault(step, List.of());
+    return select(weighing -> weighing.step() == step);
   }
 
   /** The hot, cold and aged weighings. */
   public List<Weighing> rail() {
-    return select(all, w -> w.step().isRail());
+    return select(weighing -> weighing.step().isRail());
   }
 
   /** Packs, tubs that go into a batch, and bins. */
   public List<Weighing> out() {
-    return out;
+    return select(BodyWeighings::isOut);
   }
 
   /** Block, pack, tub and bin weighings that are not offal. */
   public List<Weighing> cuts() {
-    return cuts;
+    return select(w -> w.step().isCutting() && !isOffal(w));
   }
 
   /** The items with vertebrae in them that packs are keyed as, in tree order. */

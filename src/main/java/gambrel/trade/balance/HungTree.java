@@ -5,7 +5,6 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.SideLabels;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,7 +24,6 @@ final class HungTree {
   private final CutTree tree;
   private final boolean apart;
   private final Map<String, List<String>> children = new HashMap<>();
-  private final Set<String> aboveHung = new HashSet<>();
   private final List<String> smallest;
 
   HungTree(CutTree tree, boolean apart) {
@@ -36,12 +34,6 @@ final class HungTree {
           item.id(),
           tree.children(item.id()).stream().map(Item::id).filter(this::isFollowed).toList());
     }
-    children.forEach(
-        (part, below) -> {
-          if (below.stream().anyMatch(this::isHung)) {
-            aboveHung.add(part);
-          }
-        });
     smallest =
         tree.items().stream()
             .map(Item::id)
@@ -69,7 +61,7 @@ final class HungTree {
   }
 
   boolean isSmallest(String part) {
-    return !aboveHung.contains(part);
+    return children(part).stream().noneMatch(this::isHung);
   }
 
   private boolean isHung(String item) {
@@ -86,13 +78,6 @@ final class HungTree {
     return SideLabels.ALL.stream().anyMatch(label -> tree.find(label + item).isPresent());
   }
 
-  /** Whether all of {@code items} but the carcase say left or right. */
-  static boolean isApart(CutTree tree, Stream<String> items) {
-    return items
-        .filter(item -> !item.equals(tree.root().id()))
-        .allMatch(item -> isLabelled(tree, item));
-  }
-
   private static boolean isLabelled(CutTree tree, String item) {
     return !plain(tree, item).equals(item);
   }
@@ -107,7 +92,10 @@ final class HungTree {
     private final Map<Boolean, Map<CutTree, HungTree>> trees =
         Map.of(true, new ConcurrentHashMap<>(), false, new ConcurrentHashMap<>());
 
-    HungTree of(CutTree tree, boolean apart) {
+    /** The tree for weighings of these items: apart if all but the carcase say left or right. */
+    HungTree of(CutTree tree, Stream<String> items) {
+      boolean apart =
+          items.filter(item -> !item.equals(CutTree.ROOT)).allMatch(item -> isLabelled(tree, item));
       return trees.get(apart).computeIfAbsent(tree, t -> new HungTree(t, apart));
     }
   }

@@ -1,34 +1,18 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Computes the outputs of one body. */
-final class OutputsReader {
-  private final Uncertainty uncertainty;
-  private final BodyWeighings weighings;
-  private final List<BatchBalance> batches;
-  private final boolean binned;
-
-  /** For a body with these weighings and batches. */
-  OutputsReader(
-      Settings settings,
-      Uncertainty uncertainty,
-      BodyWeighings weighings,
-      List<BatchBalance> batches) {
-    this.uncertainty = uncertainty;
-    this.weighings = weighings;
-    this.batches = batches;
-    this.binned = settings.bins() != Bins.NO;
-  }
+/** Computes the outputs of a body with these weighings and batches. */
+record OutputsReader(
+    Bins bins, Uncertainty uncertainty, BodyWeighings weighings, List<BatchBalance> batches) {
 
   /**
    * The outputs; empty before the first end product, and until a body that is not cut is finished.
@@ -85,7 +69,7 @@ final class OutputsReader {
     var ofBatches = ofBatches();
     var home = total(Step.PACK, pack -> !weighings.isOffal(pack));
     var meat = total(Step.PACK, weighings::isMeat);
-    var counted = binned ? out : out.stream().filter(w -> w.step() != Step.BIN).toList();
+    var counted = binned() ? out : out.stream().filter(w -> w.step() != Step.BIN).toList();
     return outputs(
         home.plus(ofBatches),
         Optional.of(meat.plus(ofBatches)),
@@ -102,9 +86,7 @@ final class OutputsReader {
       Optional<Weight> left,
       List<Weighing> into,
       List<Weighing> counted) {
-    var loss = binned ? left : Optional.<Weight>empty();
-    var equation = new ArrayList<>(into);
-    equation.addAll(counted);
+    var loss = binned() ? left : Optional.<Weight>empty();
     return new Outputs(
         takeHome,
         meatHome,
@@ -115,8 +97,8 @@ final class OutputsReader {
         bin(Kind.WASTE),
         trimmed,
         loss,
-        binned ? Optional.empty() : left,
-        loss.map(l -> uncertainty.resolutionSquared(equation)),
+        binned() ? Optional.empty() : left,
+        loss.map(l -> uncertainty.resolutionSquared(Groups.both(into, counted))),
         loss.flatMap(l -> uncertainty.permittedSquared(into, counted)),
         batchLoss());
   }
@@ -137,11 +119,11 @@ final class OutputsReader {
 
   /** The weight in bins of a kind; empty if the shop weighs no bins. */
   private Optional<Weight> bin(Kind kind) {
-    return binned ? Optional.of(bin(weighings.all(), kind)) : Optional.empty();
+    return binned() ? Optional.of(bin(weighings.all(), kind)) : Optional.empty();
   }
 
   private Weight bin(List<Weighing> some, Kind kind) {
-    return binned
+    return binned()
         ? total(some, w -> w.step() == Step.BIN && weighings.binKind(w) == kind)
         : Weight.ZERO;
   }
@@ -152,5 +134,10 @@ final class OutputsReader {
         ? Optional.empty()
         : Optional.of(
             Weight.sum(batches.stream().map(b -> b.meatInOf(id).minus(b.partOf(id))).toList()));
+  }
+
+  /** Whether the shop weighs bins. */
+  private boolean binned() {
+    return bins != Bins.NO;
   }
 }

@@ -1,10 +1,15 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -39,17 +44,50 @@ public record Rail(
     }
   }
 
+  /**
+   * The rail weights of a body.
+   *
+   * @param taken the rail weights that the shop takes of the species
+   */
+  static Rail of(HungTree.Cache trees, BodyWeighings body, Set<Step> taken) {
+    Function<List<Weighing>, RailResolver> parts = rows -> new RailResolver(trees, body, rows);
+    var hot = body.of(Step.HOT);
+    var cold = body.of(Step.COLD);
+    var aged = latest(body.of(Step.AGED));
+    var hotAndCold = Groups.both(hot, cold);
+    boolean coldIsTaken = taken.contains(Step.COLD);
+    var all = parts.apply(Groups.both(coldIsTaken ? cold : hotAndCold, aged));
+    var chilled = all.standing(Step.COLD, cold);
+    var before = coldIsTaken ? chilled : all.replace(all.standing(Step.HOT, hot), chilled).cover();
+    var later = all.standing(Step.AGED, aged);
+    var boning = all.replace(before, later);
+    boolean allUsed = boning.cover().pieces().containsAll(later.pieces());
+    boolean fromCold = before.pieces().stream().allMatch(piece -> piece.step() == Step.COLD);
+    var compared = parts.apply(hotAndCold);
+    return new Rail(
+        parts.apply(hot).standing(Step.HOT, hot),
+        parts.apply(cold).standing(Step.COLD, cold),
+        parts.apply(aged).standing(Step.AGED, aged),
+        boning.cover(),
+        boning.ageing().filter(ageing -> !later.isEmpty() && allUsed && fromCold),
+        compared
+            .coverage(compared.standing(Step.HOT, hot))
+            .equals(compared.coverage(compared.standing(Step.COLD, cold))));
+  }
+
+  /** The weighings of each part's latest date. */
+  private static List<Weighing> latest(List<Weighing> weighings) {
+    var days = new HashMap<String, LocalDate>();
+    weighings.forEach(weighing -> days.put(weighing.item(), weighing.date()));
+    return weighings.stream().filter(w -> w.date().equals(days.get(w.item()))).toList();
+  }
+
   /** Weighings of parts that lie under a part which stands at their step; they do not count. */
   public List<Weighing> beyond() {
     return Stream.of(hot, cold, aged)
         .flatMap(weights -> weights.beyond().stream())
         .flatMap(piece -> piece.weighings().stream())
         .toList();
-  }
-
-  /** Whether aged weights stand for some parts of the weight into the boning room only. */
-  boolean isAgedInPart() {
-    return boning.pieces().stream().anyMatch(piece -> piece.step() != Step.AGED);
   }
 
   /** Whether the body has no rail weight. */

@@ -1,10 +1,12 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +19,32 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * Weights of one step for different sides of a body add up.
  */
 final class RailResolver {
-  private final HungParts parts;
+  private final HungTree hung;
+  private final int head;
+  private final Set<String> measured = new LinkedHashSet<>();
 
-  RailResolver(HungParts parts) {
-    this.parts = parts;
+  /** For a body and those of its rail weighings that are compared. */
+  RailResolver(HungTree.Cache trees, BodyWeighings body, List<Weighing> compared) {
+    this.head = body.body().head();
+    // Left and right are apart only if every compared weighing names its side.
+    this.hung = trees.of(body.tree(), compared.stream().map(Weighing::item));
+    // Coverage is counted in the smallest hung parts, which make up all parts above them.
+    compared.stream().map(this::part).filter(hung::isSmallest).forEach(measured::add);
+    measured.addAll(hung.smallest());
+  }
+
+  /** The part that a weighing counts for. */
+  private String part(Weighing weighing) {
+    return hung.part(weighing.item());
+  }
+
+  /** The number of a part that the body, or the whole mob, has. */
+  private int total(String part) {
+    return count(part) * head;
+  }
+
+  private int count(String part) {
+    return hung.tree().find(part).map(Item::count).orElse(1);
   }
 
   /**
@@ -46,30 +70,22 @@ final class RailResolver {
     if (weighings.isEmpty()) {
       return RailWeights.NONE;
     }
-    var pieces = pieces(step, weighings);
-    // Only weighed parts and the parts above them are visited; a tree has many others.
-    return standing(parts.root(), pieces, parts.above(pieces.keySet()));
+    var pieces = new HashMap<String, RailWeights.PartWeight>();
+    Groups.inOrder(weighings.stream(), this::part)
+        .forEach(
+            (part, list) -> {
+              int number = list.stream().mapToInt(w -> w.number(total(w.item()))).sum();
+              pieces.put(part, new RailWeights.PartWeight(part, step, number, list));
+            });
+    return standing(CutTree.ROOT, pieces);
   }
 
-  private Map<String, PartWeight> pieces(Step step, List<Weighing> weighings) {
-    var byPart = new LinkedHashMap<String, List<Weighing>>();
-    for (var weighing : weighings) {
-      byPart.computeIfAbsent(parts.part(weighing), p -> new ArrayList<>()).add(weighing);
-    }
-    var pieces = new HashMap<String, PartWeight>();
-    byPart.forEach(
-        (part, list) -> {
-          int number = list.stream().mapToInt(parts::number).sum();
-          pieces.put(part, new PartWeight(part, step, number, list));
-        });
-    return pieces;
-  }
-
-  private RailWeights standing(String part, Map<String, PartWeight> pieces, Set<String> above) {
+  private RailWeights standing(String part, Map<String, RailWeights.PartWeight> pieces) {
     var below = RailWeights.NONE;
-    for (String child : parts.children(part)) {
-      if (above.contains(child)) {
-        below = below.and(standing(child, pieces, above));
+    for (String child : hung.children(part)) {
+      // Only weighed parts and the parts above them are visited; a tree has many others.
+      if (pieces.keySet().stream().anyMatch(weighed -> hung.tree().isUnder(weighed, child))) {
+        below = below.and(standing(child, pieces));
       }
     }
     var own = pieces.get(part);
@@ -81,18 +97,18 @@ final class RailResolver {
       return whole.and(below);
     }
     // The parts below must be all that the body has, neither fewer nor more.
-    boolean isAll = coverage(below).equals(parts.coverage(part, parts.total(part)));
+    boolean isAll = coverage(below).equals(coverage(part, total(part)));
     return isAll ? below : whole.over(below);
   }
 
   private boolean fits(RailWeights cover) {
     return coverage(cover).entrySet().stream()
-        .allMatch(e -> e.getValue().compareTo(BigFraction.of(parts.total(e.getKey()))) <= 0);
+        .allMatch(e -> e.getValue().compareTo(BigFraction.of(total(e.getKey()))) <= 0);
   }
 
   /** {@code earlier}, with {@code later} in place of each part that it covers completely. */
   Replaced replace(RailWeights earlier, RailWeights later) {
-    return replace(parts.root(), earlier, later);
+    return replace(CutTree.ROOT, earlier, later);
   }
 
   private Replaced replace(String part, RailWeights earlier, RailWeights later) {
@@ -106,7 +122,7 @@ final class RailResolver {
       return Replaced.earlier(earlier);
     }
     var all = Replaced.earlier(RailWeights.NONE);
-    for (String child : parts.children(part)) {
+    for (String child : hung.children(part)) {
       all = all.and(replace(child, under(child, earlier), under(child, later)));
     }
     return all;
@@ -124,7 +140,7 @@ final class RailResolver {
 
   private RailWeights under(String part, RailWeights cover) {
     return new RailWeights(
-        cover.pieces().stream().filter(piece -> parts.isUnder(piece.item(), part)).toList());
+        cover.pieces().stream().filter(piece -> hung.tree().isUnder(piece.item(), part)).toList());
   }
 
   private boolean covers(RailWeights cover, RailWeights other) {
@@ -138,9 +154,19 @@ final class RailResolver {
   Map<String, BigFraction> coverage(RailWeights cover) {
     var coverage = new HashMap<String, BigFraction>();
     for (var piece : cover.pieces()) {
-      parts
-          .coverage(piece.item(), piece.number())
+      coverage(piece.item(), piece.number())
           .forEach((part, number) -> coverage.merge(part, number, BigFraction::add));
+    }
+    return coverage;
+  }
+
+  /** As above, of {@code number} of one part. */
+  private Map<String, BigFraction> coverage(String part, int number) {
+    var coverage = new HashMap<String, BigFraction>();
+    for (String below : measured) {
+      if (hung.tree().isUnder(below, part)) {
+        coverage.put(below, BigFraction.of((long) number * count(below), count(part)));
+      }
     }
     return coverage;
   }

@@ -1,11 +1,11 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The weighings cut off a body while it hung. Rail trim is taken out of the shrink of its step and
@@ -36,7 +36,8 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
     // Without a hot weight the first cold one begins the time on the rail.
     var from = rail.hot().first().or(() -> rail.cold().first());
     var cold = rail.cold().first().map(OffsetDateTime::toLocalDate);
-    var aged = rail.boning().weighings().stream().filter(w -> w.step() == Step.AGED).toList();
+    var boning = rail.boning().weighings();
+    var aged = boning.stream().filter(w -> w.step() == Step.AGED).toList();
     var end = aged.stream().findFirst().map(Weighing::date);
     var agedParts = aged.stream().map(Weighing::item).distinct().toList();
     for (var weighing : weighings.cuts()) {
@@ -46,7 +47,7 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
       boolean isBeforeCold = cold.filter(weighing.date()::isBefore).isPresent();
       boolean isBeforeAged =
           end.filter(weighing.date()::isBefore).isPresent()
-              && (!rail.isAgedInPart()
+              && (aged.size() == boning.size()
                   || agedParts.stream().anyMatch(p -> tree.isUnder(weighing.item(), p)));
       if (isBeforeCold || isBeforeAged) {
         var trimmed = isBeforeCold ? before : after;
@@ -58,12 +59,12 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
 
   /** All rail trim. */
   public List<Weighing> all() {
-    return Stream.concat(beforeCold.stream(), afterCold.stream()).toList();
+    return Groups.both(beforeCold, afterCold);
   }
 
   /** {@code weighings} without rail trim and without the tubs weighed while the body hung. */
   List<Weighing> without(List<Weighing> weighings) {
-    var hanging = Stream.concat(all().stream(), tubs.stream()).map(Weighing::place).toList();
+    var hanging = Groups.both(all(), tubs).stream().map(Weighing::place).toList();
     return hanging.isEmpty()
         ? weighings
         : weighings.stream().filter(w -> !hanging.contains(w.place())).toList();

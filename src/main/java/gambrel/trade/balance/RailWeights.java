@@ -1,13 +1,13 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Rail weights that add up to the weight of a body, or of its weighed parts. No part of the body is
@@ -17,6 +17,26 @@ import java.util.stream.Stream;
  * @param beyond parts that lie under one of these and do not replace it whole; they do not count
  */
 public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
+  /**
+   * All weighings of one hung part at one step.
+   *
+   * @param item the part
+   * @param step the step
+   * @param number the number of the part that they cover
+   * @param weighings the weighings
+   */
+  public record PartWeight(String item, Step step, int number, List<Weighing> weighings) {
+    /** Copies the weighings. */
+    public PartWeight {
+      weighings = List.copyOf(weighings);
+    }
+
+    /** The sum of the weighings. */
+    public Weight weight() {
+      return Weighing.total(weighings);
+    }
+  }
+
   /** No weights. */
   public static final RailWeights NONE = new RailWeights(List.of());
 
@@ -33,16 +53,12 @@ public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
 
   /** The parts of this and of {@code other}. */
   RailWeights and(RailWeights other) {
-    return new RailWeights(both(pieces, other.pieces), both(beyond, other.beyond));
+    return new RailWeights(Groups.both(pieces, other.pieces), Groups.both(beyond, other.beyond));
   }
 
   /** The same weights with all parts of {@code other} beyond them. */
   RailWeights over(RailWeights other) {
-    return new RailWeights(pieces, both(beyond, both(other.pieces, other.beyond)));
-  }
-
-  private static List<PartWeight> both(List<PartWeight> one, List<PartWeight> other) {
-    return Stream.concat(one.stream(), other.stream()).toList();
+    return new RailWeights(pieces, Groups.both(beyond, Groups.both(other.pieces, other.beyond)));
   }
 
   /** Whether there are no weights. */
@@ -70,9 +86,7 @@ public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
 
   /** When the last weighing was made. */
   public Optional<OffsetDateTime> last() {
-    return weighings().stream()
-        .map(Weighing::time)
-        .max(Comparator.comparing(OffsetDateTime::toInstant));
+    return Weighing.last(weighings()).map(Weighing::time);
   }
 
   /** The local date of the last weighing. */

@@ -12,15 +12,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** The uncertainty of a balance from the scales' divisions and from their permitted errors. */
-final class Uncertainty {
-  private final WeightUnit unit;
-
-  /** Of sums in {@code unit}, the shop's unit. */
-  Uncertainty(WeightUnit unit) {
-    this.unit = unit;
-  }
-
+/**
+ * The uncertainty of a balance from the scales' divisions and from their permitted errors.
+ *
+ * @param unit the shop's unit, in which the sums are
+ */
+record Uncertainty(WeightUnit unit) {
   /**
    * The square of the expanded uncertainty (k = 2) of a sum or difference of {@code weighings} that
    * comes from the scales' divisions: 4 Σ d²/12 (GUM F.2.2.1: a reading in steps of d has standard
@@ -31,7 +28,7 @@ final class Uncertainty {
     weighings.forEach(w -> numbers.merge(w.scale(), 1, Integer::sum));
     var sum = BigFraction.ZERO;
     for (var number : numbers.entrySet()) {
-      var division = division(number.getKey());
+      var division = number.getKey().divisionIn(unit);
       sum = sum.add(division.multiply(division).multiply(number.getValue()));
     }
     return sum.divide(3);
@@ -53,7 +50,7 @@ final class Uncertainty {
     out.forEach(w -> divisions.merge(w.scale(), -permitted(w), Integer::sum));
     var sum = BigFraction.ZERO;
     for (var scale : divisions.entrySet()) {
-      var error = division(scale.getKey()).multiply(scale.getValue());
+      var error = scale.getKey().divisionIn(unit).multiply(scale.getValue());
       sum = sum.add(error.multiply(error));
     }
     return Optional.of(sum);
@@ -71,9 +68,5 @@ final class Uncertainty {
             .unit()
             .convert(weighing.shown(), scale.unit())
             .divide(Exact.fraction(scale.division())));
-  }
-
-  private BigFraction division(Scale scale) {
-    return scale.unit().convert(scale.division(), unit);
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.trade.cuts;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -41,7 +42,7 @@ public final class CutTree {
   /** For each id, its facts with the inherited ones. */
   private final Map<String, Facts> facts = new HashMap<>();
 
-  private CutTree(Species species, List<Item> listed) {
+  CutTree(Species species, Collection<Item> listed) {
     this.species = species;
     for (var item : listed) {
       children.computeIfAbsent(item.parent(), p -> new ArrayList<>()).add(item);
@@ -67,14 +68,14 @@ public final class CutTree {
    *     parent or comes from itself
    */
   public static CutTree of(Species species, List<Item> items) {
-    var grafting = new Grafting(List.of(), items);
-    if (!grafting.rejected().isEmpty()) {
-      throw new IllegalArgumentException(species.id() + ": " + grafting.rejected().get(0));
+    var extension = new Extension(species, List.of(), items);
+    if (!extension.rejected().isEmpty()) {
+      throw new IllegalArgumentException(species.id() + ": " + extension.rejected().get(0));
     }
     if (items.isEmpty()) {
       throw new IllegalArgumentException(species.id() + ": " + ROOT + " is missing");
     }
-    return new CutTree(species, grafting.items());
+    return extension.tree();
   }
 
   /**
@@ -82,8 +83,7 @@ public final class CutTree {
    * keeps its place among its siblings unless its parent changes; moved and new items come last.
    */
   public Extension extend(List<Item> extra) {
-    var grafting = new Grafting(items, extra);
-    return new Extension(new CutTree(species, grafting.items()), grafting.rejected());
+    return new Extension(species, items, extra);
   }
 
   /** The species whose parts these are. */
@@ -116,12 +116,7 @@ public final class CutTree {
 
   /** Whether an item is the ancestor or comes from it; false if either is unknown. */
   public boolean isUnder(String id, String ancestor) {
-    if (!order.containsKey(id) || !order.containsKey(ancestor)) {
-      return false;
-    }
-    var path = path(id);
-    int depth = path(ancestor).size();
-    return path.size() >= depth && path.get(depth - 1).id().equals(ancestor);
+    return order.containsKey(id) && path(id).stream().anyMatch(it -> it.id().equals(ancestor));
   }
 
   /**

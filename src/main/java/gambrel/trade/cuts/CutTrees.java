@@ -1,34 +1,19 @@
 package gambrel.trade.cuts;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 
-/** One tree for every species. Immutable. */
-public final class CutTrees {
-  private final Map<Species, CutTree> trees = new EnumMap<>(Species.class);
-
-  private CutTrees() {}
-
-  /**
-   * The trees of all species.
-   *
-   * @throws IllegalArgumentException if a species has no tree, or two
-   */
-  public static CutTrees from(Collection<CutTree> trees) {
-    var all = new CutTrees();
-    for (var tree : trees) {
-      if (all.trees.put(tree.species(), tree) != null) {
-        throw new IllegalArgumentException("two trees for " + tree.species().id());
-      }
-    }
-    for (var species : Species.values()) {
-      if (!all.trees.containsKey(species)) {
-        throw new IllegalArgumentException("no tree for " + species.id());
-      }
-    }
-    return all;
+/**
+ * One tree for every species.
+ *
+ * @param trees by species
+ */
+public record CutTrees(Map<Species, CutTree> trees) {
+  /** Copies the map. */
+  public CutTrees {
+    trees = Collections.unmodifiableMap(new EnumMap<>(trees));
   }
 
   /** The tree of a species. */
@@ -38,14 +23,13 @@ public final class CutTrees {
 
   /** These trees with the tree of one species replaced. */
   public CutTrees with(CutTree tree) {
-    var changed = new CutTrees();
-    changed.trees.putAll(trees);
-    changed.trees.put(tree.species(), tree);
-    return changed;
+    var changed = new EnumMap<>(trees);
+    changed.put(tree.species(), tree);
+    return new CutTrees(changed);
   }
 
   /** All trees, in the order of {@link Species}. */
-  public List<CutTree> all() {
-    return List.copyOf(trees.values());
+  public Collection<CutTree> all() {
+    return trees.values();
   }
 }

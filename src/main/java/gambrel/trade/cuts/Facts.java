@@ -6,7 +6,7 @@ import java.util.Optional;
  * Facts of the trade about an item: columns of the cut tables. An item inherits each fact that is
  * empty from the item that it comes from; {@link CutTree#facts} includes the inherited facts.
  *
- * @param food the id of its {@link Food}
+ * @param food the id of its {@link Foods.Food}
  * @param bone whether it has bone in it when it is packed under its own name
  * @param vertebra whether it has vertebrae in it when it is packed under its own name, as the rules
  *     on specified risk material ask

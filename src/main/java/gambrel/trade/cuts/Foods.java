@@ -1,7 +1,9 @@
 package gambrel.trade.cuts;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -11,11 +13,42 @@ import java.util.function.Predicate;
  * @param freezer the highest temperature of a freezer
  * @param all the kinds, in the order in which a page lists them
  */
-public record Foods(Food.Temperature fridge, Food.Temperature freezer, List<Food> all) {
+public record Foods(Temperature fridge, Temperature freezer, List<Food> all) {
   /** Copies the list. */
   public Foods {
     all = List.copyOf(all);
   }
+
+  /**
+   * A kind of food, with published advice on keeping and cooking it.
+   *
+   * @param id its name in the cut tables and in the words files, such as {@code roasts}
+   * @param kind items of this kind are this food if their own row names none; empty for no kind
+   * @param species the species whose meat the source covers
+   * @param fridgeDays days in the fridge; empty if the source gives none
+   * @param freezerMonths months in the freezer; empty if the source gives none
+   * @param cooked the least core temperature of cooked food; empty if the source gives none
+   * @param restMinutes minutes of rest that belong to the cooking; empty if none
+   */
+  public record Food(
+      String id,
+      Optional<Kind> kind,
+      Set<Species> species,
+      Optional<Span> fridgeDays,
+      Optional<Span> freezerMonths,
+      Optional<Temperature> cooked,
+      Optional<Integer> restMinutes) {
+    /** Copies the species. */
+    public Food {
+      species = Set.copyOf(species);
+    }
+  }
+
+  /** A span of days or months, both ends included; they are equal for one published number. */
+  public record Span(int least, int most) {}
+
+  /** A temperature in both scales, as published. */
+  public record Temperature(BigDecimal celsius, BigDecimal fahrenheit) {}
 
   /**
    * The kind of food of an item: the one that its row names, else the one for its kind, else the

@@ -1,7 +1,6 @@
 package gambrel.trade.cuts;
 
 import gambrel.trade.measure.FileWord;
-import java.util.Optional;
 
 /** The groups in which weights of items are summed. */
 public enum Kind implements FileWord {
@@ -19,10 +18,5 @@ public enum Kind implements FileWord {
   /** Taken out at dressing and never hung; counts neither in take-home nor in loss. */
   OFFAL,
   /** Water, seasoning or bought-in fat put into a batch. */
-  ADDED;
-
-  /** The kind that a text names, without regard to case or outer blanks; empty if it names none. */
-  public static Optional<Kind> of(String text) {
-    return FileWord.find(Kind.class, text);
-  }
+  ADDED
 }

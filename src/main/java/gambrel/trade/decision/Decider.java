@@ -3,8 +3,8 @@ package gambrel.trade.decision;
 import gambrel.trade.account.Bill;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Customer;
-import gambrel.trade.shop.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -12,17 +12,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Decides at one moment whether bodies are open, held, issued, closed or cancelled. */
-public final class Decider {
-  private final Judge judge;
-  private final Releases releases;
-
-  /** A decider for the judge's moment, with the releases in force at that moment. */
-  public Decider(Judge judge, Releases releases) {
-    this.judge = judge;
-    this.releases = releases;
-  }
-
+/**
+ * Decides at one moment whether bodies are open, held, issued, closed or cancelled.
+ *
+ * @param judge finds the reasons at that moment
+ * @param releases the releases in force at that moment
+ */
+public record Decider(Judge judge, Releases releases) {
   /**
    * The reasons that hold a body and that a release can cover; none while it is open, and if it is
    * cancelled.

@@ -2,7 +2,6 @@ package gambrel.trade.decision;
 
 import gambrel.trade.account.Bill;
 import gambrel.trade.balance.BatchBalance;
-import gambrel.trade.balance.BatchState;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.RailWeights;
 import gambrel.trade.measure.Exact;
@@ -11,7 +10,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.SetAside;
@@ -156,7 +155,7 @@ public final class Judge {
   }
 
   private void findBatchFaults(BatchBalance batch, Set<Reason> reasons) {
-    if (batch.state() == BatchState.OUT) {
+    if (batch.isOut()) {
       reasons.add(batchOut(batch, settings.unit()));
     }
     if (batch.late()) {

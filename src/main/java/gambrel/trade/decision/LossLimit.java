@@ -4,7 +4,6 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import java.time.temporal.ChronoUnit;
@@ -50,8 +49,7 @@ public final class LossLimit {
 
   /** The cutting loss as a reason to hold; empty if it is not tested or within its limits. */
   static Optional<Reason> fault(Settings settings, BodyBalance balance) {
-    boolean tested =
-        settings.bins() == Settings.Bins.WEIGHED && balance.body().outcome() == Outcome.CUT;
+    boolean tested = settings.bins() == Settings.Bins.WEIGHED && balance.body().isCut();
     return balance
         .outputs()
         .filter(outputs -> tested)

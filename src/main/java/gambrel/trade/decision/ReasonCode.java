@@ -1,9 +1,9 @@
 package gambrel.trade.decision;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** Why a body waits, in the order in which reasons are listed. */
-public enum ReasonCode {
+public enum ReasonCode implements FileWord {
   /** A rail weight that the shop takes is missing. */
   RAIL_MISSING,
   /** Hot and cold cover different parts. */
@@ -34,11 +34,6 @@ public enum ReasonCode {
   BATCH_OPEN,
   /** It is cut in part, so it is open. */
   PART_CUT;
-
-  /** The stable word that data files print. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   /** Whether a release can cover it. */
   public boolean isReleasable() {

@@ -92,17 +92,13 @@ public final class ScaleTests {
   }
 
   private BigFraction most(Weighing test) {
-    return division(test.scale()).multiply(divisions(test.scale(), load(test)));
+    return test.scale().divisionIn(settings.unit()).multiply(divisions(test.scale(), load(test)));
   }
 
   /** The true weight of a test, in the scale's divisions. */
   private BigFraction load(Weighing test) {
     var nominal = test.code().nominal().map(Weight::fraction).orElseThrow();
-    return nominal.divide(division(test.scale()));
-  }
-
-  private BigFraction division(Scale scale) {
-    return scale.unit().convert(scale.division(), settings.unit());
+    return nominal.divide(test.scale().divisionIn(settings.unit()));
   }
 
   /** The limit in service at a load, in divisions; one division for a scale without a class. */

@@ -1,9 +1,9 @@
 package gambrel.trade.decision;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** The state of a body. */
-public enum State {
+public enum State implements FileWord {
   /** Still being weighed. */
   OPEN,
   /** Finished, and waits for a person. */
@@ -18,10 +18,5 @@ public enum State {
   /** Whether a body is finished and needs no decision by a person. */
   public boolean isSettled() {
     return this == ISSUED || this == CLOSED;
-  }
-
-  /** The word that data files print. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -6,7 +6,6 @@ import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.notice.Value;
-import gambrel.trade.shop.Outcome;
 import gambrel.trade.shop.Settings;
 import java.time.OffsetDateTime;
 import java.util.Collection;
@@ -52,7 +51,7 @@ public final class UsualShares {
     return balance
         .packedOfBoning()
         .filter(share -> settings.bins() != Settings.Bins.WEIGHED)
-        .filter(share -> balance.body().outcome() == Outcome.CUT && balance.lastCut().isPresent());
+        .filter(share -> balance.body().isCut() && balance.lastCut().isPresent());
   }
 
   /** The reason to hold a body that is below its usual share; empty if it is not, or not tested. */

@@ -4,14 +4,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** A constant of an enum that the shop's files write as one word: its name in lower case. */
+/** A constant of an enum that files write as one word: its name in lower case with hyphens. */
 public interface FileWord {
   /** The name of the constant. */
   String name();
 
   /** The word that files use. */
   default String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** The constant with that id, without regard to case or outer blanks; empty if there is none. */

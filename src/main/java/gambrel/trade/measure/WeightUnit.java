@@ -1,7 +1,6 @@
 package gambrel.trade.measure;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -9,38 +8,25 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A unit of weight with its exact size. One pound is 0.45359237 kg by definition, sixteen ounces to
  * the pound (NIST SP 811, Appendix B).
  */
-public enum WeightUnit {
+public enum WeightUnit implements FileWord {
   /** Kilogram. */
-  KG("kg", "1"),
+  KG("1"),
   /** Gram. */
-  G("g", "0.001"),
+  G("0.001"),
   /** Avoirdupois pound. */
-  LB("lb", "0.45359237"),
+  LB("0.45359237"),
   /** Avoirdupois ounce. */
-  OZ("oz", "0.028349523125");
+  OZ("0.028349523125");
 
-  private final String id;
   private final BigFraction kilograms;
 
-  WeightUnit(String id, String kilograms) {
-    this.id = id;
+  WeightUnit(String kilograms) {
     this.kilograms = Exact.fraction(new BigDecimal(kilograms));
   }
 
   /** The unit that a cell or setting names; case does not matter. */
   public static Optional<WeightUnit> of(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    for (var unit : values()) {
-      if (unit.id.equals(wanted)) {
-        return Optional.of(unit);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** The unit's symbol, as files write it. */
-  public String id() {
-    return id;
+    return FileWord.find(WeightUnit.class, text);
   }
 
   /** {@code value} of this unit as a weight of a shop whose unit is {@code target}. */

@@ -1,9 +1,9 @@
 package gambrel.trade.notice;
 
-import java.util.Locale;
+import gambrel.trade.measure.FileWord;
 
 /** The codes of notices, each with its usual severity. */
-public enum NoticeCode {
+public enum NoticeCode implements FileWord {
   // The shop folder.
   /** A file of the shop folder lacks a required column. */
   COLUMN_MISSING(Severity.STOP),
@@ -144,11 +144,6 @@ public enum NoticeCode {
 
   NoticeCode(Severity severity) {
     this.severity = severity;
-  }
-
-  /** The stable word that data files and documentation use. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** The usual severity. */

@@ -17,8 +17,13 @@ import java.util.stream.Collectors;
  * value of that name. A phrase may have two forms, {@code KEY.one} and {@code KEY.many}, for its
  * value {@code count}; without that value the first is used. The advice has the key {@code
  * KEY.advice}, or {@code CODE.advice} for all variants of a code.
+ *
+ * @param texts words by key
+ * @param format prints values
+ * @param parts gives the name of a part of a body in the middle of a sentence
  */
-public final class NoticeWords {
+public record NoticeWords(
+    Map<String, String> texts, ValueFormat format, Function<Value.Part, String> parts) {
   /** The pattern of {@code {name}}; group 1 is the name. */
   public static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
 
@@ -29,22 +34,9 @@ public final class NoticeWords {
   /** The greatest length of a message; longer ones come from a fault in an export. */
   private static final int LONGEST = 2_000;
 
-  private final Map<String, String> texts;
-  private final ValueFormat format;
-  private final Function<Value.Part, String> parts;
-
-  /**
-   * The words of one language.
-   *
-   * @param texts words by key
-   * @param format prints values
-   * @param parts gives the name of a part of a body in the middle of a sentence
-   */
-  public NoticeWords(
-      Map<String, String> texts, ValueFormat format, Function<Value.Part, String> parts) {
-    this.texts = Map.copyOf(texts);
-    this.format = format;
-    this.parts = parts;
+  /** Copies the words. */
+  public NoticeWords {
+    texts = Map.copyOf(texts);
   }
 
   private static Map<String, String> builtIn() {

@@ -1,7 +1,6 @@
 package gambrel.trade.reckoning;
 
 import gambrel.trade.balance.BatchBalance;
-import gambrel.trade.balance.BatchState;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.decision.Judge;
 import gambrel.trade.decision.Reason;
@@ -15,9 +14,9 @@ import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Collects the notices about one night's figures. */
 final class FigureNotices {
@@ -79,7 +78,7 @@ final class FigureNotices {
       notices.add(held(account));
     }
     if (!body.sharesAddUp()) {
-      notices.add(shares(body));
+      notices.add(about(NoticeCode.SHARES_SUM, body).withAll(Judge.shares(body).saying()));
     }
     if (balance.fromBlock()) {
       notices.add(about(NoticeCode.WEIGHED_ON_BLOCK, body));
@@ -102,13 +101,11 @@ final class FigureNotices {
     if (forbidden && body.mayHoldRiskMaterial() && !cuts.isEmpty()) {
       notices.add(about(NoticeCode.VERTEBRA_PACKED, body).with("cuts", cuts));
     }
-    if (balance.rail().sameParts()
-        && balance.cold().isPresent()
-        && balance.hot().filter(hot -> balance.cold().get().compareTo(hot) > 0).isPresent()) {
+    if (balance.isColdAboveHot()) {
       notices.add(
           about(NoticeCode.COLD_ABOVE_HOT, body)
-              .with("cold", balance.cold().get(), unit)
-              .with("hot", balance.hot().get(), unit));
+              .with("cold", balance.cold().orElseThrow(), unit)
+              .with("hot", balance.hot().orElseThrow(), unit));
     }
   }
 
@@ -120,12 +117,6 @@ final class FigureNotices {
             .with("why", new Value.Phrases(reasons.stream().map(Reason::saying).toList(), "; "));
     boolean releasable = reasons.stream().allMatch(r -> r.code().isReleasable());
     return releasable ? held : held.advising("SETTLE");
-  }
-
-  private static Notice shares(Body body) {
-    return Notice.of(NoticeCode.SHARES_SUM, Place.NONE)
-        .withAll(Judge.shares(body).saying())
-        .aboutBody(body.id());
   }
 
   private void failed(Weighing test) {
@@ -144,7 +135,7 @@ final class FigureNotices {
     if (!batch.batch().listed()) {
       notices.add(aboutBatch(NoticeCode.BATCH_UNLISTED, id));
     }
-    if (batch.state() == BatchState.OUT) {
+    if (batch.isOut()) {
       var reason = Judge.batchOut(batch, reckoning.shop().settings().unit());
       notices.add(Notice.of(NoticeCode.BATCH_OUT, Place.NONE).withAll(reason.saying()));
     }
@@ -173,11 +164,9 @@ final class FigureNotices {
 
   /** The different sets of owners of the bodies that went into a batch. */
   private Set<Set<String>> owners(BatchBalance batch) {
-    var owners = new HashSet<Set<String>>();
-    for (String body : batch.meatInByBody().keySet()) {
-      var known = reckoning.shop().bodies().get(body);
-      owners.add(known == null ? Set.of(Customer.SHOP) : known.owners().keySet());
-    }
-    return owners;
+    return batch.meatInByBody().keySet().stream()
+        .map(reckoning.shop().bodies()::get)
+        .map(body -> body == null ? Set.of(Customer.SHOP) : body.owners().keySet())
+        .collect(Collectors.toSet());
   }
 }

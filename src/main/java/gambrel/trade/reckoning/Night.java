@@ -71,7 +71,7 @@ public record Night(
 
   /** The sum of those payments. */
   public Money paid(String customer, String body) {
-    return payments(customer, body).stream().map(Payment::amount).reduce(Money.ZERO, Money::plus);
+    return Money.sum(payments(customer, body).stream().map(Payment::amount));
   }
 
   /** A customer's charges, tax and payments for a body. */

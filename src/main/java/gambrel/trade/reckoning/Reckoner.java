@@ -84,7 +84,7 @@ public final class Reckoner {
       Map<String, Set<Reason>> released) {
     String id = balance.body().id();
     var entitlements = Sharing.of(balance);
-    var bill = reckoning.bill(id);
+    var bill = reckoning.bills().get(id);
     var decision = decider.decide(balance, bill, entitlements, released.get(id));
     return new BodyAccount(balance, entitlements, bill, decision);
   }
@@ -113,7 +113,7 @@ public final class Reckoner {
       var on = local(release.on());
       var then = reckoning(on, Progress.NONE);
       var decider = new Decider(then.judge(), new Releases(shop.releases(), on));
-      var covered = decider.releasable(then.balances().get(body), then.bill(body));
+      var covered = decider.releasable(then.balances().get(body), then.bills().get(body));
       if (covered.isEmpty()) {
         notices.unused(release);
       }

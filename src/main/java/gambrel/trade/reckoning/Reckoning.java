@@ -13,7 +13,7 @@ import gambrel.trade.decision.UnreadRows;
 import gambrel.trade.decision.UsualShares;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.SetAside;
@@ -51,7 +51,7 @@ record Reckoning(
   /** Computes the figures at {@code asOf}; {@code progress} counts the bodies. */
   static Reckoning of(Shop shop, Ledger ledger, OffsetDateTime asOf, Progress progress) {
     var tests = new ScaleTests(shop.settings(), ledger.weighings().tests());
-    var batches = BatchReader.read(shop, ledger.weighings(), asOf);
+    var batches = new BatchReader(shop, asOf).read(ledger.weighings());
     var reader = new BodyReader(shop.settings(), batches, asOf);
     var billing = new Billing(shop);
     var balanced = progress.begin(Progress.Stage.BODIES, shop.bodies().size());
@@ -97,10 +97,5 @@ record Reckoning(
       }
     }
     return byBody;
-  }
-
-  /** What a body costs. */
-  Bill bill(String body) {
-    return bills.get(body);
   }
 }

@@ -20,7 +20,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** Decides which statements a night issues and which drafts it holds. */
-final class IssuePlanner {
+public final class IssuePlanner {
   private static final int MOST_NAMES = 10;
 
   private final Night night;
@@ -29,22 +29,52 @@ final class IssuePlanner {
   private final LocalDateTime now;
   private final List<Notice> notices = new ArrayList<>();
 
-  IssuePlanner(Night night, Register register, Function<Figures, String> digest) {
+  /**
+   * For a night and the statements issued before.
+   *
+   * @param digest the SHA-256 of figures, as the register holds it
+   */
+  public IssuePlanner(Night night, Register register, Function<Figures, String> digest) {
     this.night = night;
     this.register = register;
     this.digest = digest;
     this.now = night.asOf().toLocalDateTime();
   }
 
-  IssuePlan plan() {
+  /**
+   * The statements to issue tonight, and the drafts to hold.
+   *
+   * @param issue the statements to issue
+   * @param held the drafts of held statements
+   * @param notices the notices about issuing and about earlier statements
+   */
+  public record Plan(List<Planned> issue, List<Planned> held, List<Notice> notices) {
+    /** Copies the lists. */
+    public Plan {
+      issue = List.copyOf(issue);
+      held = List.copyOf(held);
+      notices = List.copyOf(notices);
+    }
+
+    /** The plan of a night that may issue nothing: the drafts alone. */
+    public Plan withoutIssues() {
+      return new Plan(List.of(), held, List.of());
+    }
+  }
+
+  /** The plan of the night. */
+  public Plan plan() {
     var held = planned(State.HELD, this::draft);
     var issue = withinLimit(planned(State.ISSUED, this::statement));
     notices.addAll(new RegisterReview(night, register).notices());
-    return new IssuePlan(issue, held, notices);
+    return new Plan(issue, held, notices);
   }
 
-  /** See {@link IssuePlan#heldForMoney}. */
-  Night heldForMoney() {
+  /**
+   * The night with every body held of which a statement would go out and that a charge or payment
+   * could concern which cannot be read.
+   */
+  public Night heldForMoney() {
     var unread = new UnreadRows(night.shop(), night.ledger(), night.asOf());
     var reasons = new HashMap<String, List<Reason>>();
     for (var account : night.bodies().values()) {
@@ -85,7 +115,7 @@ final class IssuePlanner {
   }
 
   private boolean hasFigures(RegisterRow row, BodyAccount account, String customer) {
-    var figures = FigureReader.read(account, customer, night.shop().settings());
+    var figures = Figures.of(account, customer, night.shop().settings());
     return row.figures().equals(digest.apply(figures));
   }
 

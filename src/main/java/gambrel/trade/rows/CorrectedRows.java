@@ -1,12 +1,13 @@
 package gambrel.trade.rows;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The rows of all exports with corrections applied and times, units and statuses read.
@@ -17,6 +18,15 @@ import java.util.stream.Stream;
  */
 public record CorrectedRows(
     List<ReadRow> rows, List<AppliedCorrection> corrections, List<Notice> notices) {
+
+  /**
+   * A correction that changed one row.
+   *
+   * @param row the row as the export has it
+   * @param was the text of the field before this correction
+   * @param correction the new value, who decided and why
+   */
+  public record AppliedCorrection(ExportRow row, String was, Correction correction) {}
 
   /** Reads the rows of {@code files}, which are given in path order. */
   public static CorrectedRows of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
@@ -30,7 +40,7 @@ public record CorrectedRows(
             .map(row -> read(row, clocks, shop, overlay.removed().contains(row.place())))
             .toList(),
         overlay.applied(),
-        Stream.concat(overlay.unused().stream(), clocks.notices().stream()).toList());
+        Groups.both(overlay.unused(), clocks.notices()));
   }
 
   private static ReadRow read(ExportRow row, ClockChanges clocks, Shop shop, boolean removed) {

@@ -4,7 +4,6 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Correction;
-import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -33,7 +32,7 @@ final class CorrectionOverlay {
   private final Map<String, List<Correction>> byRow = new HashMap<>();
   private final Map<String, List<Correction>> runs = new HashMap<>();
   private final Map<Correction, Boolean> used = new LinkedHashMap<>();
-  private final List<AppliedCorrection> applied = new ArrayList<>();
+  private final List<CorrectedRows.AppliedCorrection> applied = new ArrayList<>();
   private final Set<Place> removed = new HashSet<>();
 
   /** Takes the corrections that were decided by {@code asOf}. */
@@ -70,7 +69,7 @@ final class CorrectionOverlay {
     for (var correction : fitting(row)) {
       used.put(correction, true);
       var field = Field.of(correction.field()).orElseThrow();
-      applied.add(new AppliedCorrection(row, corrected.get(field), correction));
+      applied.add(new CorrectedRows.AppliedCorrection(row, corrected.get(field), correction));
       if (field == Field.STATUS) {
         removed.remove(row.place());
       }
@@ -110,20 +109,8 @@ final class CorrectionOverlay {
     return found;
   }
 
-  /** Whether a correction that cannot be read names a row. */
-  static boolean names(UnreadRow correction, ReadRow row) {
-    String ticket = correction.named("ticket").orElse("");
-    String date = row.time().map(time -> time.toLocalDate().toString()).orElse("");
-    boolean ofTicket =
-        inRun(ticket, row.ticket())
-            || !row.ticket().isEmpty()
-                && Tickets.key("", ticket).equals(Tickets.key("", row.ticket()));
-    boolean ofScale = correction.named("scale").filter(id -> !id.equals(row.scale())).isEmpty();
-    return correction.named("date").filter(on -> !on.equals(date)).isEmpty()
-        && (ofTicket && ofScale || ticket.equals(row.place().toString()));
-  }
-
-  private static boolean inRun(String run, String ticket) {
+  /** Whether a ticket lies in a run {@code FIRST-LAST}. */
+  static boolean inRun(String run, String ticket) {
     var ends = RUN.matcher(run);
     return ends.matches()
         && Tickets.isNumber(ticket)
@@ -132,7 +119,7 @@ final class CorrectionOverlay {
   }
 
   /** Every correction that was applied, row by row. */
-  List<AppliedCorrection> applied() {
+  List<CorrectedRows.AppliedCorrection> applied() {
     return applied;
   }
 

@@ -17,7 +17,7 @@ import java.util.Optional;
  * Reads ISO 8601 times with a year of four digits from 1900 to 2199; a time without an offset is
  * local to the shop.
  */
-final class ExportTimes {
+record ExportTimes(ZoneId zone) {
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
 
@@ -34,16 +34,6 @@ final class ExportTimes {
           .toFormatter(Locale.ROOT)
           .withChronology(IsoChronology.INSTANCE)
           .withResolverStyle(ResolverStyle.STRICT);
-
-  private final ZoneId zone;
-
-  ExportTimes(ZoneId zone) {
-    this.zone = zone;
-  }
-
-  ZoneId zone() {
-    return zone;
-  }
 
   /**
    * The moment that {@code text} means; empty if it is no such time. In the hour that comes twice

@@ -35,7 +35,14 @@ public record ReadRow(
 
   /** Whether a correction that cannot be read names this row. */
   public boolean isNamedBy(UnreadRow correction) {
-    return CorrectionOverlay.names(correction, this);
+    String named = correction.named("ticket").orElse("");
+    String date = time.map(t -> t.toLocalDate().toString()).orElse("");
+    boolean ofTicket =
+        CorrectionOverlay.inRun(named, ticket())
+            || !ticket().isEmpty() && Tickets.key("", named).equals(Tickets.key("", ticket()));
+    boolean ofScale = correction.named("scale").filter(id -> !id.equals(scale())).isEmpty();
+    return correction.named("date").filter(on -> !on.equals(date)).isEmpty()
+        && (ofTicket && ofScale || named.equals(place().toString()));
   }
 
   String ticket() {

@@ -38,10 +38,9 @@ public final class RowComparison {
   private final Map<Place, Notice> conflicts = new HashMap<>();
   private final List<Notice> notices = new ArrayList<>();
 
-  private RowComparison(EqualRowCounter counted, OffsetDateTime asOf) {
+  private RowComparison(List<KeyedRow> compared, OffsetDateTime asOf) {
     this.asOf = asOf;
-    notices.addAll(counted.notices());
-    var rows = counted.rows();
+    var rows = numbered(compared);
     var voids = findRepeats(rows);
     var standing = rows.stream().filter(row -> !row.status().isVoid() && isUsed(row)).toList();
     var byKey = Groups.inOrder(standing.stream(), row -> row.key().numbered(0));
@@ -59,7 +58,7 @@ public final class RowComparison {
 
   /** Compares {@code rows}, which come in file and line order. */
   public static RowComparison of(List<ReadRow> rows, OffsetDateTime asOf) {
-    return new RowComparison(EqualRowCounter.of(KeyedRow.toCompare(rows)), asOf);
+    return new RowComparison(KeyedRow.toCompare(rows), asOf);
   }
 
   /** What the comparison decides about a row. */
@@ -77,6 +76,40 @@ public final class RowComparison {
   /** A notice for every void row that cancels nothing, and for every file with equal rows. */
   public List<Notice> notices() {
     return notices;
+  }
+
+  /**
+   * The rows with the equal ones of layouts that give an identity numbered. Equal rows in one file
+   * are different weighings: the first is number 0, the next number 1. Each file begins at 0 again.
+   * Where files overlap, rows with one number are therefore the same weighing, and the file with
+   * the most equal rows decides how many weighings there were. Each file with equal rows that are
+   * no voids has a notice.
+   *
+   * @param rows in file and line order
+   */
+  private List<KeyedRow> numbered(List<KeyedRow> rows) {
+    var next = new HashMap<List<Object>, Integer>();
+    var numbered = new ArrayList<KeyedRow>();
+    var equal = new ArrayList<KeyedRow>();
+    for (var row : rows) {
+      if (!row.key().isIdentity()) {
+        numbered.add(row);
+        continue;
+      }
+      var key = List.of(row.place().file(), row.key(), row.compared());
+      int number = next.merge(key, 1, Integer::sum) - 1;
+      numbered.add(row.under(row.key().numbered(number)));
+      if (number > 0 && !row.status().isVoid()) {
+        equal.add(row);
+      }
+    }
+    Groups.inOrder(equal.stream(), row -> row.place().file())
+        .values()
+        .forEach(
+            of ->
+                notices.add(
+                    Notice.of(NoticeCode.ROWS_EQUAL, of.get(0).place()).with("count", of.size())));
+    return numbered;
   }
 
   private boolean isUsed(KeyedRow row) {

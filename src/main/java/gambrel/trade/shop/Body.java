@@ -51,6 +51,18 @@ public record Body(
   /** Age in months from which parts of cattle are specified risk material (9 CFR 310.22). */
   private static final int RISK_MONTHS = 30;
 
+  /** The result for a body as a whole. */
+  public enum Outcome {
+    /** Cut in the usual way. */
+    CUT,
+    /** Taken home as it hung. */
+    WHOLE,
+    /** Found unfit for food. */
+    CONDEMNED,
+    /** Entered by mistake or withdrawn. */
+    CANCELLED
+  }
+
   /** Copies the collections. */
   public Body {
     shares = Map.copyOf(shares);
@@ -63,6 +75,11 @@ public record Body(
       return shares;
     }
     return Map.of(customer.isEmpty() ? Customer.SHOP : customer, BigFraction.ONE);
+  }
+
+  /** Whether it is cut in the usual way. */
+  public boolean isCut() {
+    return outcome == Outcome.CUT;
   }
 
   /** Whether the shares add up to exactly one. */

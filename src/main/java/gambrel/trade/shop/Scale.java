@@ -3,6 +3,7 @@ package gambrel.trade.shop;
 import gambrel.trade.measure.WeightUnit;
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * One weighing instrument.
@@ -22,4 +23,9 @@ public record Scale(
     WeightUnit unit,
     BigDecimal division,
     Optional<BigDecimal> capacity,
-    Optional<AccuracyClass> accuracy) {}
+    Optional<AccuracyClass> accuracy) {
+  /** The exact division in another unit. */
+  public BigFraction divisionIn(WeightUnit other) {
+    return unit.convert(division, other);
+  }
+}

@@ -1,7 +1,6 @@
 package gambrel.trade.shop;
 
 import gambrel.trade.measure.FileWord;
-import java.util.Optional;
 
 /** The steps at which things are weighed on the way from the rail to the box. */
 public enum Step implements FileWord {
@@ -25,11 +24,6 @@ public enum Step implements FileWord {
   TEST,
   /** Anything else; it takes no part in a balance. */
   OTHER;
-
-  /** The step that a text names, without regard to case or outer blanks; empty if it names none. */
-  public static Optional<Step> of(String text) {
-    return FileWord.find(Step.class, text);
-  }
 
   /** Whether the thing hangs on the rail. */
   public boolean isRail() {

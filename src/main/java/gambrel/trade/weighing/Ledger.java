@@ -3,9 +3,9 @@ package gambrel.trade.weighing;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Place;
-import gambrel.trade.rows.AppliedCorrection;
 import gambrel.trade.rows.ClockChecks;
 import gambrel.trade.rows.CorrectedRows;
+import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
@@ -71,18 +71,15 @@ public record Ledger(
    * The ledger of {@code files} at {@code asOf}.
    *
    * @param files in path order
+   * @param done receives 1 for each row that is classified, from several threads
    */
-  public static Ledger of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {
-    return of(files, shop, asOf, rows -> {});
-  }
-
-  /** As above; {@code done} receives 1 for each row that is classified, from several threads. */
   public static Ledger of(
       List<ExportFile> files, Shop shop, OffsetDateTime asOf, LongConsumer done) {
     var corrected = CorrectedRows.of(files, shop, asOf);
     var comparison = RowComparison.of(corrected.rows(), asOf);
     var references = new ReferenceLookup(shop);
-    var classifier = new RowClassifier(shop, asOf, references, comparison);
+    var factory = new WeighingFactory(shop, references, new BenchLookup(shop.bench()));
+    var classifier = new RowClassifier(factory, comparison, asOf);
     var rows = classifier.classify(corrected.rows(), done);
     var byFile = Groups.inOrder(rows.stream(), row -> row.row().place().file());
 

@@ -8,7 +8,6 @@ import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -18,24 +17,7 @@ import java.util.Optional;
 import java.util.function.LongConsumer;
 
 /** Decides the disposition of every row and makes the weighings. */
-final class RowClassifier {
-  private final Shop shop;
-  private final OffsetDateTime asOf;
-  private final ReferenceLookup references;
-  private final BenchLookup bench;
-  private final WeighingFactory factory;
-  private final RowComparison comparison;
-
-  RowClassifier(
-      Shop shop, OffsetDateTime asOf, ReferenceLookup references, RowComparison comparison) {
-    this.shop = shop;
-    this.asOf = asOf;
-    this.references = references;
-    this.bench = new BenchLookup(shop.bench());
-    this.factory = new WeighingFactory(shop, references, bench);
-    this.comparison = comparison;
-  }
-
+record RowClassifier(WeighingFactory factory, RowComparison comparison, OffsetDateTime asOf) {
   /**
    * Classifies all rows.
    *
@@ -44,7 +26,7 @@ final class RowClassifier {
   List<ClassifiedRow> classify(List<ReadRow> rows, LongConsumer done) {
     var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
     var weighings = classified.stream().flatMap(row -> row.weighing().stream());
-    var beyond = RailLimit.beyond(shop, weighings);
+    var beyond = RailLimit.beyond(factory.shop(), weighings);
     return classified.stream()
         .map(row -> beyond.contains(row.row().place()) ? partTwice(row) : row)
         .toList();
@@ -93,18 +75,20 @@ final class RowClassifier {
             new SetAside(
                 reason,
                 bodies(row, filled.get(Field.BODY)),
-                references.batch(filled.get(Field.BATCH)),
+                factory.references().batch(filled.get(Field.BATCH)),
                 row.effective(asOf))));
   }
 
   /** The row with what the bench book fills, so that the body named there counts as its own. */
   private ExportRow filled(ReadRow row) {
-    return row.time().map(t -> bench.fill(row.row(), row.scale(), t).row()).orElse(row.row());
+    return row.time()
+        .map(t -> factory.bench().fill(row.row(), row.scale(), t).row())
+        .orElse(row.row());
   }
 
   private List<String> bodies(ReadRow row, String named) {
     var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
-    return references.candidates(named, date).stream().map(Body::id).toList();
+    return factory.references().candidates(named, date).stream().map(Body::id).toList();
   }
 
   /** What the rows are about that a correction names which cannot be read. */
@@ -120,7 +104,7 @@ final class RowClassifier {
         var filled = filled(row);
         bodies.addAll(bodies(row, filled.get(Field.BODY)));
         bodies.addAll(bodies(row, value));
-        batches.add(references.batch(filled.get(Field.BATCH)));
+        batches.add(factory.references().batch(filled.get(Field.BATCH)));
       }
     }
     batches.remove("");

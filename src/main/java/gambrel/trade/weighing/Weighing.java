@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -55,6 +56,11 @@ public record Weighing(
   /** The sum of the net weights. */
   public static Weight total(Collection<Weighing> weighings) {
     return Weight.sum(weighings.stream().map(Weighing::net).toList());
+  }
+
+  /** The last of some weighings that come earliest first; empty if there is none. */
+  public static Optional<Weighing> last(List<Weighing> weighings) {
+    return weighings.stream().skip(Math.max(0, weighings.size() - 1)).findFirst();
   }
 
   /** The step on the way from the rail to the box. */

@@ -9,7 +9,6 @@ import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
-import gambrel.trade.rows.Status;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
@@ -20,24 +19,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Makes the weighing of one used row, or refuses the row with the reason. */
-final class WeighingFactory {
-  private final Shop shop;
-  private final ReferenceLookup references;
-  private final BenchLookup bench;
-
-  WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench) {
-    this.shop = shop;
-    this.references = references;
-    this.bench = bench;
-  }
-
+record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench) {
   Weighing weighing(ReadRow read) throws Refusal {
     var row = read.row();
     if (row.broken().isPresent()) {
       throw new Refusal(Notice.of(NoticeCode.ROW_BROKEN).with("fault", row.broken().get()));
     }
-    if (read.status() instanceof Status.Unknown unknown) {
-      throw new Refusal(NoticeCode.STATUS_BAD, "status", unknown.text());
+    if (read.status().unknown().isPresent()) {
+      throw new Refusal(NoticeCode.STATUS_BAD, "status", read.status().unknown().get());
     }
     var time =
         read.time()
@@ -113,15 +102,13 @@ final class WeighingFactory {
 
   private Optional<UnreadRow> unread(ScaleCode code, Optional<Species> species) {
     for (var row : shop.unread("cuts.csv", "item", code.item())) {
-      if (row.named("species").isEmpty() || fits(row, species)) {
+      if (row.named("species").isEmpty()
+          || species.isEmpty()
+          || row.named("species").equals(species.map(Species::id))) {
         return Optional.of(row);
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean fits(UnreadRow row, Optional<Species> species) {
-    return species.isEmpty() || row.named("species").equals(species.map(Species::id));
   }
 
   private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body) {

@@ -38,7 +38,8 @@ class LayoutsToLedgerTest {
     var shop = files.clean();
     var exports = ExportReader.read(folder, shop);
     assertEquals(List.of(), exports.notices());
-    return Ledger.of(exports.files(), shop, OffsetDateTime.parse("2026-08-01T00:00+10:00"));
+    var asOf = OffsetDateTime.parse("2026-08-01T00:00+10:00");
+    return Ledger.of(exports.files(), shop, asOf, rows -> {});
   }
 
   private static List<String> setAside(Ledger ledger) {

@@ -7,12 +7,12 @@ import gambrel.insight.month.bodies.Ownership;
 import gambrel.insight.month.findings.Completeness;
 import gambrel.insight.month.findings.Finding;
 import gambrel.pages.views.Words;
-import gambrel.trade.balance.BatchState;
+import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.Severity;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +46,7 @@ class OwnerWordsTest {
             Stream.of(Ownership.values()).map(o -> "summary." + o.id()),
             Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),
             Stream.of(State.values()).map(s -> "summary.state." + s.id()),
-            Stream.of(BatchState.values()).map(s -> "summary.batch." + s.id()),
+            Stream.of(BatchBalance.State.values()).map(s -> "summary.batch." + s.id()),
             Stream.of("hot", "cold", "aged").map(step -> "summary.step." + step),
             EnumSet.complementOf(EnumSet.of(Outcome.CUT)).stream().map(OwnerWordsTest::outcome),
             EnumSet.complementOf(EnumSet.of(Severity.NOTE)).stream()

@@ -10,7 +10,7 @@ import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.pages.explain.Explanation;
 import gambrel.pages.views.FlowView;
-import gambrel.trade.register.FigureReader;
+import gambrel.trade.register.Figures;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +59,7 @@ class OneFigureTest {
   private String attached(String figure) {
     var night = farm.night();
     var account = night.bodies().get("B1");
-    return FigureReader.read(account, "c-ann", night.shop().settings()).values().get(figure);
+    return Figures.of(account, "c-ann", night.shop().settings()).values().get(figure);
   }
 
   private FlowView flow() {

@@ -38,7 +38,7 @@ class BatchBalanceTest extends FiguresTest {
     assertEquals(kg("99"), batch.out());
     assertEquals(known("1"), batch.loss());
     assertEquals(share("1", "100"), batch.lossShare());
-    assertEquals(BatchState.BALANCED, batch.state());
+    assertEquals(BatchBalance.State.BALANCED, batch.state());
     assertEquals(BigFraction.of(3, 30_000), batch.uncertaintySquared());
   }
 
@@ -69,24 +69,24 @@ class BatchBalanceTest extends FiguresTest {
   @Test
   void aLossOfExactlyTheLimitBalances() {
     scene.set("limit.batch_loss_pct=5");
-    assertEquals(BatchState.BALANCED, batch(tub("100") + pack("95")).state());
+    assertEquals(BatchBalance.State.BALANCED, batch(tub("100") + pack("95")).state());
   }
 
   @Test
   void aLossAboveTheLimitIsOut() {
     scene.set("limit.batch_loss_pct=5");
-    assertEquals(BatchState.OUT, batch(tub("100") + pack("94.99")).state());
+    assertEquals(BatchBalance.State.OUT, batch(tub("100") + pack("94.99")).state());
   }
 
   @Test
   void aGainWithinItsUncertaintyBalances() {
     // U = sqrt(2 * 0.0001 / 3) = 0.0082
-    assertEquals(BatchState.BALANCED, batch(tub("100") + pack("100.008")).state());
+    assertEquals(BatchBalance.State.BALANCED, batch(tub("100") + pack("100.008")).state());
   }
 
   @Test
   void aGainBeyondItsUncertaintyIsOut() {
-    assertEquals(BatchState.OUT, batch(tub("100") + pack("100.010")).state());
+    assertEquals(BatchBalance.State.OUT, batch(tub("100") + pack("100.010")).state());
   }
 
   @Test
@@ -101,7 +101,7 @@ class BatchBalanceTest extends FiguresTest {
   @Test
   void withoutMeatItIsOutAndHasNoPart() {
     var batch = batch("05T11:00 - added - 10 batch=M1\n" + pack("9"));
-    assertEquals(BatchState.OUT, batch.state());
+    assertEquals(BatchBalance.State.OUT, batch.state());
     assertTrue(batch.partByBody().isEmpty());
   }
 
@@ -163,9 +163,9 @@ class BatchBalanceTest extends FiguresTest {
     // three rows with division 0.3: U = 0.3
     scene.file("scales.csv", "scale,division,class", "bench,0.3,");
     var rows = tub("50") + "05T10:01 B1 tub trim 50 batch=M1\n";
-    assertEquals(BatchState.BALANCED, batch(rows + pack("100.3")).state());
+    assertEquals(BatchBalance.State.BALANCED, batch(rows + pack("100.3")).state());
     scene.correct("bench", "3", "net", "100.30001", "06");
-    assertEquals(BatchState.OUT, scene.reckon("20T02:00").batches().get("M1").state());
+    assertEquals(BatchBalance.State.OUT, scene.reckon("20T02:00").batches().get("M1").state());
   }
 
   @Test
@@ -189,7 +189,7 @@ class BatchBalanceTest extends FiguresTest {
   @Test
   void aPackAloneHasNoLossShare() {
     var batch = batch(pack("10"));
-    assertEquals(BatchState.OUT, batch.state());
+    assertEquals(BatchBalance.State.OUT, batch.state());
     assertEquals(Optional.empty(), batch.lossShare());
     assertEquals(known("-10"), batch.loss());
   }
@@ -218,6 +218,6 @@ class BatchBalanceTest extends FiguresTest {
 
   @Test
   void theStateIsPrintedAsAWord() {
-    assertEquals("balanced", BatchState.BALANCED.id());
+    assertEquals("balanced", BatchBalance.State.BALANCED.id());
   }
 }

@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.Shuffle;
+import gambrel.trade.measure.FileWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -242,8 +244,9 @@ class CutTreeTest {
   @Test
   void treesChangeForOneSpeciesOnly() {
     var trees =
-        CutTrees.from(
-            Stream.of(Species.values()).map(s -> CutTree.of(s, List.of(CARCASE))).toList());
+        new CutTrees(
+            Stream.of(Species.values())
+                .collect(Collectors.toMap(s -> s, s -> CutTree.of(s, List.of(CARCASE)))));
     var changed = trees.with(extended(trees.of(Species.PORK), List.of(item("loin", "carcase"))));
     assertEquals(2, changed.of(Species.PORK).items().size());
     assertEquals(1, trees.of(Species.PORK).items().size());
@@ -252,21 +255,14 @@ class CutTreeTest {
   }
 
   @Test
-  void everySpeciesNeedsExactlyOneTree() {
-    var beef = CutTree.of(Species.BEEF, List.of(CARCASE));
-    assertNamed("veal", () -> CutTrees.from(List.of(beef)));
-    assertNamed("beef", () -> CutTrees.from(List.of(beef, beef)));
-  }
-
-  @Test
   void wordsOfTheShopFilesAreReadWithoutRegardToCase() {
-    assertEquals(Optional.of(Species.LAMB), Species.of(" Lamb "));
-    assertEquals(Optional.empty(), Species.of("poultry"));
+    assertEquals(Optional.of(Species.LAMB), FileWord.find(Species.class, " Lamb "));
+    assertEquals(Optional.empty(), FileWord.find(Species.class, "poultry"));
     assertEquals("beef", Species.BEEF.id());
-    assertEquals(Optional.of(Kind.ADDED), Kind.of("added"));
-    assertEquals(Optional.empty(), Kind.of(""));
+    assertEquals(Optional.of(Kind.ADDED), FileWord.find(Kind.class, "added"));
+    assertEquals(Optional.empty(), FileWord.find(Kind.class, ""));
     assertEquals("offal", Kind.OFFAL.id());
-    assertEquals(Optional.of(Region.UK), Region.of("UK"));
+    assertEquals(Optional.of(Region.UK), FileWord.find(Region.class, "UK"));
     assertEquals("us", Region.US.id());
   }
 

@@ -3,7 +3,7 @@ package gambrel.insight.month.bodies;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -66,7 +66,7 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
   }
 
   private boolean isCutting(MonthBody body) {
-    boolean ended = body.body().outcome() == Outcome.CUT && isEnded(body);
+    boolean ended = body.body().isCut() && isEnded(body);
     return ended && body.balance().lastCut().isPresent();
   }
 

@@ -8,7 +8,7 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.Outcome;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;

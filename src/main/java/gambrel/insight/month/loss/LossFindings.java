@@ -5,7 +5,6 @@ import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.month.findings.Evidence;
 import gambrel.insight.month.findings.Finding;
 import gambrel.trade.balance.BatchBalance;
-import gambrel.trade.balance.BatchState;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayList;
@@ -41,7 +40,7 @@ public final class LossFindings {
           .forEach(found::add);
     }
     records.bodies().batches().stream()
-        .filter(batch -> batch.state() == BatchState.OUT && batch.lossShare().isPresent())
+        .filter(batch -> batch.isOut() && batch.lossShare().isPresent())
         .map(batch -> batch(records, batch))
         .forEach(found::add);
     return found;

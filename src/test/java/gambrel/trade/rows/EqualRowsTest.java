@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Weighings of scales that count no tickets: how often they count where exports overlap. */
-class EqualRowCounterTest {
+class EqualRowsTest {
   private static final OffsetDateTime NOON = OffsetDateTime.parse("2026-07-01T12:00+10:00");
 
   /**
@@ -94,12 +94,5 @@ class EqualRowCounterTest {
   @Test
   void aRepeatOfAConflictIsARepeat() {
     assertEquals("S S R R", dispositions("A", "B", "A", "B"));
-  }
-
-  @Test
-  void otherKeysAreLeftAlone() {
-    var key = new KeyedRow.Key("S1", "7", 0, 0);
-    var row = new KeyedRow(row("f.csv", 2, "A"), key, "A");
-    assertEquals(List.of(row), EqualRowCounter.of(List.of(row)).rows());
   }
 }
