@@ -3,9 +3,7 @@ package gambrel.night;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
-import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
-import gambrel.files.publish.PublishedFiles;
 import gambrel.files.tables.NightTables;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
@@ -83,7 +81,7 @@ public final class NightlyRun {
    * @param root the output folder with the register
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
-    return outcome(root, () -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
+    return outcome(root, () -> make(Changes.unwritten(root), asOf, List.of()));
   }
 
   /** A night that may fail. */
@@ -94,7 +92,7 @@ public final class NightlyRun {
   private static NightOutcome outcome(Path root, Attempt attempt) {
     try {
       return new NightOutcome.Done(attempt.make());
-    } catch (OutputBusyException e) {
+    } catch (OutputFolder.BusyException e) {
       return NightOutcome.Stopped.BUSY;
     } catch (StreamCorruptedException | RefusedException e) {
       return NightOutcome.Stopped.refused(e);
