@@ -3,9 +3,7 @@ package gambrel.night;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
-import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
-import gambrel.files.publish.PublishedFiles;
 import gambrel.files.tables.NightTables;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
@@ -84,8 +82,7 @@ public final class NightlyRun {
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
     var unprinted = new NightlyRun(inputs, documents.fillingOnly(), disk, progress);
-    return outcome(
-        root, () -> unprinted.make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
+    return outcome(root, () -> unprinted.make(Changes.unwritten(root), asOf, List.of()));
   }
 
   /** A night that may fail. */
@@ -96,7 +93,7 @@ public final class NightlyRun {
   private static NightOutcome outcome(Path root, Attempt attempt) {
     try {
       return new NightOutcome.Done(attempt.make());
-    } catch (OutputBusyException e) {
+    } catch (OutputFolder.BusyException e) {
       return NightOutcome.Stopped.BUSY;
     } catch (StreamCorruptedException | RefusedException e) {
       return NightOutcome.Stopped.refused(e);

@@ -67,7 +67,7 @@ public final class PdfDocuments implements Documents {
     var templates = new Templates(settings.templates().map(shopFolder::resolve));
     return new PdfDocuments(
         settings,
-        new WordFiles(builtIn::text, templates::text, settings),
+        new WordFiles(builtIn.files()::text, templates.files()::text, settings),
         new PageRenderer(templates));
   }
 

@@ -4,7 +4,7 @@ import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
-import gambrel.pages.render.pdf.AttachmentReader;
+import gambrel.pages.render.pdf.Attachment;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
@@ -67,7 +67,7 @@ final class RegisterStore {
       checkFiles(rows);
       checkCurrency(rows);
       var register = RegisterTable.read(rows, settings);
-      checkSeal(new Table(RegisterTable.NAME, records.get(0), rows));
+      checkSeal(new Table(RegisterTable.NAME, records.get(0), rows::stream));
       return register;
     } catch (UncheckedIOException | IllegalArgumentException e) {
       throw refused("is broken (" + e.getMessage() + ')' + RESTORE);
@@ -141,7 +141,7 @@ final class RegisterStore {
     return output
         .read(file)
         .filter(document -> Digest.of(document).equals(sha256))
-        .flatMap(document -> AttachmentReader.read(document, FIGURES))
+        .flatMap(document -> Attachment.read(document, FIGURES))
         .flatMap(RegisterStore::parse);
   }
 
@@ -166,6 +166,6 @@ final class RegisterStore {
   /** Figures as they are attached to a statement, and as the register has their digest. */
   static byte[] bytes(Figures figures) {
     var rows = figures.values().entrySet().stream().map(e -> List.of(e.getKey(), e.getValue()));
-    return Csv.bytes(new Table(FIGURES, List.of("figure", "value"), rows.toList()));
+    return Csv.bytes(new Table(FIGURES, List.of("figure", "value"), rows.toList()::stream));
   }
 }

@@ -41,7 +41,9 @@ class MorningSheetLanguagesTest {
 
   private static MorningView sheet(MorningReport report, String language) {
     var templates = new Templates(Optional.empty());
-    var words = new WordFiles(templates::text, templates::text, report.night().shop().settings());
+    var words =
+        new WordFiles(
+            templates.files()::text, templates.files()::text, report.night().shop().settings());
     return MorningComposer.compose(report, words.of(language));
   }
 

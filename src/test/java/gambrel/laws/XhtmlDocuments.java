@@ -32,7 +32,7 @@ public final class XhtmlDocuments implements Documents {
 
   /** The pages of a shop with the templates of the program. */
   public XhtmlDocuments(Settings settings) {
-    words = new WordFiles(TEMPLATES::text, TEMPLATES::text, settings);
+    words = new WordFiles(TEMPLATES.files()::text, TEMPLATES.files()::text, settings);
   }
 
   @Override
@@ -68,7 +68,7 @@ public final class XhtmlDocuments implements Documents {
   }
 
   private Wording wording() {
-    return words.shop();
+    return words.of("");
   }
 
   private static byte[] bytes(String template, Record view, String attached) {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.render.PrintedPages;
-import gambrel.pages.render.pdf.AttachmentReader;
+import gambrel.pages.render.pdf.Attachment;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -69,7 +69,7 @@ class HostileNamesTest {
         statements::toString);
     var text = squeeze(String.join("", PrintedPages.of(bytes(statements.get(0)))));
     assertTrue(text.contains(squeeze("For " + name)), text);
-    var attached = AttachmentReader.read(bytes(statements.get(0)), RegisterStore.FIGURES);
+    var attached = Attachment.read(bytes(statements.get(0)), RegisterStore.FIGURES);
     assertInert("figures", new StringReader(new String(attached.orElseThrow(), UTF_8)));
     var data = folder.resolve("shop/reports/data");
     for (var file : Trees.files(data)) {

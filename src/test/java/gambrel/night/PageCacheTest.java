@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.HastyDisk;
 import gambrel.files.publish.OutputFolder;
-import gambrel.files.publish.PublishedFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -39,7 +38,7 @@ class PageCacheTest {
   /** The published page of a recipe; empty if it is made again. */
   private Optional<byte[]> found(String recipe) throws IOException {
     var made = new byte[0];
-    var shelf = PageCache.of(Changes.unwritten(new PublishedFiles(out)));
+    var shelf = PageCache.of(Changes.unwritten(out));
     return Optional.of(shelf.page(recipe, () -> made)).filter(page -> page != made);
   }
 

@@ -41,7 +41,7 @@ class TemplateFaultWordsTest {
   }
 
   private static NoticeWords words(String language) {
-    var file = new Templates(Optional.empty()).text("notices_" + language + ".properties");
+    var file = new Templates(Optional.empty()).files().text("notices_" + language + ".properties");
     return new NoticeWords(
         Words.of(List.of(file.orElseThrow())).texts(), ValueFormat.PLAIN, part -> "");
   }

@@ -1,8 +1,8 @@
 package gambrel.night;
 
+import gambrel.files.publish.Changes;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.HastyDisk;
-import gambrel.files.publish.PublishedFiles;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Digest;
 import java.io.IOException;
@@ -136,7 +136,7 @@ final class TwoNights {
   }
 
   private SortedMap<String, String> counting(Path out) throws IOException {
-    var files = new PublishedFiles(out);
+    var files = Changes.unwritten(out);
     var tree = new TreeMap<String, String>();
     for (var folder : List.of("statements", "held", "summaries", "data")) {
       for (var file : files.list(folder)) {

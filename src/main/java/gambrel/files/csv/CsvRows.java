@@ -102,11 +102,11 @@ public final class CsvRows {
     if (!line.overlong() && first.length() < MOST_CELLS && first.indexOf(quote) < 0) {
       return new Span(start, start + 1, first, strange(first), Quotes.NONE);
     }
-    var scanner = new QuoteScanner(delimiter, quote);
+    var scanner = new QuoteScanner();
     scanner.read(first);
     var text = new StringBuilder(first);
     int end = start + 1;
-    while (scanner.isOpen() && mayContinue(start, end, text.length())) {
+    while (scanner.state == State.QUOTED && mayContinue(start, end, text.length())) {
       text.append(lines.get(end - 1).end()).append(lines.get(end).text());
       scanner.read(lines.get(end).text());
       end++;
@@ -128,14 +128,14 @@ public final class CsvRows {
     if (lines.get(start).overlong()) {
       return Optional.of(Phrase.of("FAULT.LONG_LINE").with("most", TextLine.LONGEST));
     }
-    if (scanner.isWrong()) {
+    if (scanner.state == State.WRONG) {
       return Optional.of(Phrase.of("FAULT.AFTER_QUOTE"));
     }
-    if (scanner.cells() > MOST_CELLS) {
+    if (scanner.cells > MOST_CELLS) {
       return Optional.of(Phrase.of("FAULT.MANY_CELLS").with("most", MOST_CELLS));
     }
-    boolean fits = scanner.cells() >= fewest && scanner.cells() <= most;
-    return scanner.isOpen() || end - start > 1 && (!fits || looksLikeRows(start, end))
+    boolean fits = scanner.cells >= fewest && scanner.cells <= most;
+    return scanner.state == State.QUOTED || end - start > 1 && (!fits || looksLikeRows(start, end))
         ? Optional.of(Phrase.of("FAULT.OPEN_QUOTE"))
         : Optional.empty();
   }
@@ -231,4 +231,47 @@ public final class CsvRows {
   /** A record as a range of lines; {@code end} is excluded. */
   private record Span(
       int start, int end, String text, Optional<Phrase> fault, Quotes quotes) {}
+
+  /** Where a record stands after some of its characters. */
+  private enum State {
+    CELL_START,
+    PLAIN,
+    QUOTED,
+    CLOSED,
+    WRONG
+  }
+
+  /** Follows the quotes of one record, to find whether the record ends with its line. */
+  private final class QuoteScanner {
+    private State state = State.CELL_START;
+    private int cells = 1;
+
+    /** Reads one more line of the record. */
+    void read(String line) {
+      for (int i = 0; i < line.length(); i++) {
+        char c = line.charAt(i);
+        if (state == State.QUOTED) {
+          if (c == quote && i + 1 < line.length() && line.charAt(i + 1) == quote) {
+            i++;
+          } else if (c == quote) {
+            state = State.CLOSED;
+          }
+        } else {
+          state = outside(c);
+        }
+      }
+    }
+
+    private State outside(char c) {
+      if (c == delimiter && state != State.WRONG) {
+        cells++;
+        return State.CELL_START;
+      }
+      return switch (state) {
+        case CELL_START -> c == quote && quote != TextForm.NO_QUOTE ? State.QUOTED : State.PLAIN;
+        case CLOSED -> Character.isWhitespace(c) ? State.CLOSED : State.WRONG;
+        default -> state;
+      };
+    }
+  }
 }

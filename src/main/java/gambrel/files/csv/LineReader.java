@@ -21,6 +21,7 @@ final class LineReader {
 
   private final Reader reader;
   private final char[] block = new char[1 << 13];
+  private final StringBuilder text = new StringBuilder();
   private int at;
   private int filled;
 
@@ -55,32 +56,17 @@ final class LineReader {
   }
 
   private TextLine line(int number) throws IOException {
-    int stop = stop();
-    if (stop < filled) {
-      String text = new String(block, at, stop - at);
-      at = stop;
-      return new TextLine(number, text, end(), false);
-    }
-    var text = new StringBuilder();
+    text.setLength(0);
     boolean overlong = false;
-    while (hasMore() && !isEnd(block[at])) {
-      int start = at;
-      at = stop();
-      int room = TextLine.LONGEST - text.length();
-      text.append(block, start, Math.min(room, at - start));
-      overlong |= at - start > room;
+    for (; hasMore() && !isEnd(block[at]); at++) {
+      if (text.length() < TextLine.LONGEST) {
+        text.append(block[at]);
+      } else {
+        overlong = true;
+      }
     }
     String kept = overlong ? text.substring(0, BEGINNING) : text.toString();
     return new TextLine(number, kept, end(), overlong);
-  }
-
-  /** The index of the next line end in the block, else the end of the block. */
-  private int stop() {
-    int stop = at;
-    while (stop < filled && !isEnd(block[stop])) {
-      stop++;
-    }
-    return stop;
   }
 
   private static boolean isEnd(char c) {

@@ -58,11 +58,10 @@ final class ExportFileReader {
                         .with("export", path)
                         .as(Severity.MARK)));
     var lines = counted.lines();
-    var columns = layout.columns();
     var unfit =
         counted.emptied().map(line -> Phrase.of("FAULT.NULS").with("at", line)).or(() -> misfit);
     var file =
-        Header.find(lines, layout.text(), header -> columns.positions(header).size())
+        Header.find(lines, layout.text(), header -> layout.positions(header).size())
             .map(header -> file(lines, header, unfit))
             .orElseGet(() -> new ExportFile(path, List.of()));
     return new Exports(List.of(file), notices);
@@ -70,11 +69,11 @@ final class ExportFileReader {
 
   /** The file by its header; {@code unfit} says why it cannot be read, whatever its header. */
   private ExportFile file(List<TextLine> lines, Header header, Optional<Phrase> unfit) {
-    var positions = layout.columns().positions(header);
+    var positions = layout.positions(header);
     var fault = unfit.or(() -> fault(header, positions));
-    if (unfit.isEmpty() && layout.columns().areCompared() && !positions.isEmpty()) {
+    if (unfit.isEmpty() && layout.areCompared() && !positions.isEmpty()) {
       var place = new Place(path, header.row().line());
-      layout.columns().comparison(header).reportMistakes(name -> place, notices::add);
+      layout.comparison(header).reportMistakes(name -> place, notices::add);
     }
     boolean named = layout.text().header();
     if (fault.isPresent()) {
@@ -162,11 +161,10 @@ final class ExportFileReader {
     if (named && header.row().broken().isPresent()) {
       return header.row().broken().map(why -> Phrase.of("FAULT.FIRST_LINE").with("fault", why));
     }
-    var columns = layout.columns();
-    if (named && columns.areNumbers() && isWeight(header, positions)) {
+    if (named && layout.areNumbers() && isWeight(header, positions)) {
       return Optional.of(Phrase.of("FAULT.NO_HEADER"));
     }
-    var twice = columns.areCompared() ? List.<String>of() : header.twice(columns.texts());
+    var twice = layout.areCompared() ? List.<String>of() : header.twice(layout.texts());
     if (!twice.isEmpty()) {
       return Optional.of(Phrase.of("FAULT.TWICE").with("column", twice));
     }

@@ -26,13 +26,8 @@ public final class ExportReader {
   /**
    * Reads every text file under {@code exports}. A file that cannot be read, that is being written
    * or that ends within a row draws a notice and has no rows; the others are read. Broken rows have
-   * no notice yet.
+   * no notice yet. The bytes of the files are reported to {@code progress} as they are read.
    */
-  public static Exports read(Path folder, Shop shop) {
-    return read(folder, shop, Progress.NONE);
-  }
-
-  /** As above, and reports the bytes of the files to {@code progress} as they are read. */
   public static Exports read(Path folder, Shop shop, Progress progress) {
     return read(folder, shop, Files::newInputStream, progress);
   }

@@ -2,7 +2,6 @@ package gambrel.files.export;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.layout.Layout;
-import gambrel.files.layout.TranslatedRow;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
@@ -13,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Makes rows of the records of one export file. */
 final class ExportRows {
@@ -36,9 +34,6 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
-  /** The position of each field by its ordinal; -1 for a field without a column. */
-  private final int[] places;
-
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
   private final Map<String, String> shared = new HashMap<>();
 
@@ -54,38 +49,31 @@ final class ExportRows {
     this.layout = layout;
     this.width = width;
     this.positions = positions;
-    this.places =
-        Stream.of(FIELDS).mapToInt(field -> positions.getOrDefault(field.id(), -1)).toArray();
     this.fewest = layout.fewest(positions);
   }
 
   /** The row of a record in a file whose columns are known. */
   ExportRow row(CsvRow csv) {
     var broken = csv.broken().or(() -> miscounted(csv)).or(() -> overlong(csv));
-    var translated = layout.translation().map(translation -> translation.apply(cells(csv)));
-    var fault = broken.or(() -> translated.flatMap(TranslatedRow::broken));
+    var translated = layout.translation().apply(cells(csv));
+    var fault = broken.or(translated::broken);
     var kept = fault.isPresent() ? IDENTITY : EVERY;
     var values = new String[FIELDS.length];
     for (var field : FIELDS) {
-      String text =
-          !kept.contains(field)
-              ? ""
-              : translated.isPresent()
-                  ? translated.get().text(field)
-                  : cell(csv, places[field.ordinal()]);
+      String text = kept.contains(field) ? translated.text(field) : "";
       boolean alone = text.isEmpty() || UNIQUE.contains(field);
       values[field.ordinal()] = alone ? text : shared.computeIfAbsent(text, same -> same);
     }
-    translated.ifPresent(row -> row.unreadable().keySet().retainAll(kept));
+    translated.unreadable().keySet().retainAll(kept);
     return new ExportRow(
         new Place(path, csv.line()),
         List.of(values),
         layout.unit(),
-        translated.flatMap(TranslatedRow::identity),
+        translated.identity(),
         fault,
         csv.raw(),
-        translated.map(TranslatedRow::labels).orElse(List.of()),
-        Map.copyOf(translated.map(TranslatedRow::unreadable).orElse(Map.of())));
+        translated.labels(),
+        Map.copyOf(translated.unreadable()));
   }
 
   private Map<String, String> cells(CsvRow csv) {
@@ -95,9 +83,9 @@ final class ExportRows {
     return cells;
   }
 
-  /** The text of a cell; empty where there is no column, or the text is too long. */
+  /** The text of a cell; empty if it is too long. */
   private static String cell(CsvRow csv, int position) {
-    String text = position < 0 ? "" : csv.cell(position);
+    String text = csv.cell(position);
     return text.length() <= LONGEST ? text : "";
   }
 

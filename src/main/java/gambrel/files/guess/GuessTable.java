@@ -4,7 +4,7 @@ import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.Header;
 import gambrel.files.csv.TextLine;
-import gambrel.files.layout.LayoutColumns;
+import gambrel.files.layout.Layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -105,8 +105,7 @@ record GuessTable(
         return "";
       }
     }
-    boolean usable =
-        !LayoutColumns.isNumber(text) && text.chars().noneMatch(Character::isISOControl);
+    boolean usable = !Layout.isNumber(text) && text.chars().noneMatch(Character::isISOControl);
     return usable ? text : "";
   }
 }

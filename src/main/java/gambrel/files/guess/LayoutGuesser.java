@@ -1,7 +1,7 @@
 package gambrel.files.guess;
 
 import gambrel.files.csv.TextLine;
-import gambrel.files.layout.LayoutColumns;
+import gambrel.files.layout.Layout;
 import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,7 +147,7 @@ final class LayoutGuesser {
                       "A status " + quoted(word) + ": say whether it means ok or void.",
                       "#value.status." + word.replace("\\", "\\\\") + "=void"));
     }
-    if (field.equals(LayoutColumns.BARCODE)
+    if (field.equals(Layout.BARCODE)
         && column.values().stream().allMatch(value -> value.matches("\\d+"))) {
       setting(
           "In-store numbers: say how they are laid out (I item, W weight, C check digit).",
@@ -157,7 +157,7 @@ final class LayoutGuesser {
   }
 
   private void addMissing() {
-    boolean barcode = fields.containsKey(LayoutColumns.BARCODE);
+    boolean barcode = fields.containsKey(Layout.BARCODE);
     boolean time = fields.containsKey("time") || fields.containsKey("date") || barcode;
     boolean net = fields.containsKey("net") || fields.containsKey("gross") || barcode;
     boolean scale = fields.containsKey("scale") || scaleKnown;

@@ -1,40 +1,63 @@
 package gambrel.files.layout;
 
+import gambrel.files.csv.Header;
+import gambrel.files.csv.NameComparison;
 import gambrel.files.csv.TextForm;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
+import gambrel.trade.rows.Field;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The description of one make of export.
+ * The description of one make of export. A column has the id of a field, or is {@code date}, {@code
+ * clock} or {@code barcode}.
  *
  * @param place the file of the layout, if any
  * @param text the form of the file
- * @param columns the places of its columns
+ * @param named header text or number from 1 by column; blank for a column that is not read
+ * @param own columns that the header may also name by their ids
  * @param needed groups of columns; a file must have one column of each
  * @param reach groups of columns; a row must not end before the first column of each that the file
  *     has
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
- * @param translation makes a row of stripped texts by column, without blank ones; empty if the
- *     columns are the fields
+ * @param translation makes a row of stripped texts by column, without blank ones
  */
 public record Layout(
     Place place,
     TextForm text,
-    LayoutColumns columns,
+    Map<String, String> named,
+    Set<String> own,
     List<List<String>> needed,
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
-    Optional<Function<Map<String, String>, TranslatedRow>> translation) {
+    Function<Map<String, String>, TranslatedRow> translation) {
+  static final String DATE = "date";
+  static final String CLOCK = "clock";
+
+  /** The column of a barcode. */
+  public static final String BARCODE = "barcode";
+
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+
+  private static final Set<String> FIELDS =
+      Stream.of(Field.values()).map(Field::id).collect(Collectors.toUnmodifiableSet());
+
+  /** All columns that a layout may name. */
+  static final Set<String> ALL =
+      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE))
+          .collect(Collectors.toUnmodifiableSet());
 
   private static final List<List<String>> PLAIN_NEEDS =
       groups("scale", "ticket", "time", "body", "code", "net gross");
@@ -44,15 +67,18 @@ public record Layout(
       new Layout(
           Place.NONE,
           TextForm.PLAIN,
-          LayoutColumns.PLAIN,
+          Map.of(),
+          FIELDS,
           PLAIN_NEEDS,
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
-          Optional.empty());
+          TranslatedRow::new);
 
-  /** Copies the lists. */
+  /** Copies the collections. */
   public Layout {
+    named = Map.copyOf(named);
+    own = Set.copyOf(own);
     needed = List.copyOf(needed);
     reach = List.copyOf(reach);
     elsewhere = Set.copyOf(elsewhere);
@@ -63,9 +89,77 @@ public record Layout(
     return Stream.of(groups).map(group -> List.of(group.split(" "))).toList();
   }
 
+  /** Whether a column is given by its number. */
+  public static boolean isNumber(String reference) {
+    return NUMBER.matcher(reference).matches();
+  }
+
+  /** The names of a header whose columns the layout does not give, compared with the fields. */
+  public NameComparison comparison(Header header) {
+    return new NameComparison(header.names(), own.stream().sorted().toList());
+  }
+
+  /** Whether the layout gives no column, so that the names of a header are compared. */
+  public boolean areCompared() {
+    return named.isEmpty();
+  }
+
+  /** Whether the layout gives columns, all by their numbers. */
+  public boolean areNumbers() {
+    return !named.isEmpty()
+        && named.values().stream().allMatch(text -> text.isEmpty() || isNumber(text));
+  }
+
+  /** The index of each column in a file with this header. */
+  public Map<String, Integer> positions(Header header) {
+    if (areCompared()) {
+      return comparison(header).positions();
+    }
+    var byName = header.positions();
+    var positions = new HashMap<String, Integer>();
+    named.forEach(
+        (column, reference) ->
+            position(reference, header.width(), byName)
+                .ifPresent(position -> positions.put(column, position)));
+    var claimed = Set.copyOf(positions.values());
+    for (String column : own) {
+      var position = byName.get(column);
+      if (!named.containsKey(column) && position != null && !claimed.contains(position)) {
+        positions.put(column, position);
+      }
+    }
+    return positions;
+  }
+
+  private static Optional<Integer> position(
+      String reference, int width, Map<String, Integer> byName) {
+    return isNumber(reference)
+        ? Optional.of(Integer.parseInt(reference) - 1).filter(at -> at >= 0 && at < width)
+        : Optional.ofNullable(byName.get(Header.name(reference)));
+  }
+
+  /** The texts or numbers of the named columns that are not among {@code present}. */
+  private List<String> missing(Collection<String> present) {
+    return named.entrySet().stream()
+        .filter(entry -> !entry.getValue().isEmpty() && !present.contains(entry.getKey()))
+        .sorted(Map.Entry.comparingByKey())
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
+  /** The header texts that name columns. */
+  public List<String> texts() {
+    return ALL.stream()
+        .map(column -> named.getOrDefault(column, own.contains(column) ? column : ""))
+        .filter(text -> !text.isEmpty() && !isNumber(text))
+        .map(Header::name)
+        .sorted()
+        .toList();
+  }
+
   /** The columns that a file must have and that are not among {@code present}. */
   public List<String> lacking(Collection<String> present) {
-    var lacking = new ArrayList<>(columns.missing(present));
+    var lacking = new ArrayList<>(missing(present));
     for (var group : needed) {
       boolean given =
           group.stream()
@@ -73,7 +167,7 @@ public record Layout(
                   column ->
                       present.contains(column)
                           || elsewhere.contains(column)
-                          || !columns.named().getOrDefault(column, "").isEmpty());
+                          || !named.getOrDefault(column, "").isEmpty());
       if (!given) {
         lacking.add(group.get(0));
       }

@@ -1,9 +1,12 @@
 package gambrel.files.layout;
 
 import gambrel.files.barcode.InStorePlan;
+import gambrel.files.csv.BadCell;
+import gambrel.files.csv.NameComparison;
 import gambrel.files.csv.TextForm;
 import gambrel.files.folder.SettingsFile;
 import gambrel.files.layout.LayoutTypes.PatternType;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
 import java.nio.charset.StandardCharsets;
@@ -12,13 +15,18 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads the file of one layout. */
 final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
+  private static final List<DateTimeFormatter> ISO_DATE = List.of(DateTimeFormatter.ISO_LOCAL_DATE);
+  private static final List<DateTimeFormatter> ANY_CLOCK =
+      List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
 
   private static final List<List<String>> NEEDED =
       Layout.groups("scale", "time date barcode", "code barcode", "net gross barcode");
@@ -26,16 +34,33 @@ final class LayoutReader {
   private static final List<List<String>> REACH =
       Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
+  /** The keys but those of values, which may hold any foreign word. */
+  private static final List<String> KEYS =
+      Stream.of("column.", "constant.")
+          .flatMap(kind -> Layout.ALL.stream().map(column -> kind + column))
+          .sorted()
+          .toList();
+
+  private static final Set<String> KINDS = Set.of("column", "constant", "value");
+
   private final SettingsFile file;
   private final Locale locale;
   private final TextForm text;
-  private final LayoutMappings mappings;
+
+  /** Header text or number by column. */
+  private final Map<String, String> columns = new HashMap<>();
+
+  /** The texts for blank cells by column. */
+  private final Map<String, String> constants = new HashMap<>();
+
+  /** Own values by column and foreign value. */
+  private final Map<String, Map<String, String>> values = new HashMap<>();
 
   private LayoutReader(SettingsFile file, Locale locale) {
     this.file = file;
     this.locale = locale;
     this.text = text();
-    this.mappings = LayoutMappings.read(file, text.header());
+    readColumns();
   }
 
   /**
@@ -51,12 +76,11 @@ final class LayoutReader {
   static Optional<Layout> read(
       SettingsFile file, Place place, Locale locale, String scale, int thisYear) {
     var layout = new LayoutReader(file, locale).layout(place, scale, thisYear);
-    file.compareNames(LayoutMappings.KEYS);
+    file.compareNames(KEYS);
     return file.isFaulty() ? Optional.empty() : Optional.of(layout);
   }
 
   private Layout layout(Place place, String scale, int thisYear) {
-    var constants = new HashMap<>(mappings.constants());
     if (!scale.isEmpty()) {
       constants.putIfAbsent(Field.SCALE.id(), scale);
     }
@@ -66,7 +90,7 @@ final class LayoutReader {
     int decimals = file.count("instore.decimals").orElse(USUAL_DECIMALS);
     var translation =
         new LayoutTranslation(
-            mappings.values(),
+            values,
             constants,
             weights,
             unit,
@@ -74,16 +98,16 @@ final class LayoutReader {
             file.get("instore", plan -> new InStorePlan(plan, decimals)),
             thisYear,
             file.get("identity", LayoutTypes::columns).orElse(List.of()));
-    var columns = new LayoutColumns(mappings.columns(), ownColumns());
     return new Layout(
         place,
         text,
         columns,
+        ownColumns(),
         NEEDED,
         REACH,
         constants.keySet(),
         unit,
-        Optional.of(translation::translate));
+        translation::translate);
   }
 
   private TextForm text() {
@@ -105,6 +129,51 @@ final class LayoutReader {
         file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
   }
 
+  /**
+   * Reads the keys that begin with {@code column.}, {@code constant.} or {@code value.}; a wrong
+   * one is refused.
+   */
+  private void readColumns() {
+    for (String key : file.keys()) {
+      var parts = key.split("\\.", 3);
+      parts[0] = NameComparison.plain(parts[0]);
+      if (parts.length > 1 && KINDS.contains(parts[0])) {
+        try {
+          String column = LayoutTypes.column(NameComparison.plain(parts[1]));
+          boolean plain = parts.length == 2;
+          readColumn(parts, column, file.text(plain ? parts[0] + '.' + column : key));
+        } catch (BadCell e) {
+          file.refuse(key, e);
+        }
+      }
+    }
+  }
+
+  private void readColumn(String[] key, String column, String found) {
+    switch (key[0]) {
+      case "column" -> columns.put(column, reference(found));
+      case "constant" -> constants.put(column, found);
+      default ->
+          values
+              .computeIfAbsent(column, c -> new HashMap<>())
+              .put(key.length > 2 ? key[2].strip() : "", found);
+    }
+  }
+
+  /** A column's header text or number; a text needs a header line. */
+  private String reference(String found) {
+    boolean number = Layout.isNumber(found);
+    if (!found.isEmpty() && (number ? Integer.parseInt(found) == 0 : !text.header())) {
+      throw new BadCell(Phrase.of("CELL.NO_COLUMN_NUMBER").with("named", found));
+    }
+    return found;
+  }
+
+  /** Whether the layout gives a column's place or a constant for it. */
+  private boolean gives(String column) {
+    return !columns.getOrDefault(column, "").isEmpty() || constants.containsKey(column);
+  }
+
   private WeightText weights(boolean poundsAndOunces) {
     char decimal = text.decimal();
     var thousands = file.getCharacter("thousands", LayoutTypes::thousands);
@@ -119,27 +188,27 @@ final class LayoutReader {
       file.refuse(TIME, "BESIDE_DATE");
     }
     return new LayoutTime(
-        patterns(TIME, PatternType.TIME),
-        patterns(LayoutColumns.DATE, PatternType.DATE),
-        patterns(LayoutColumns.CLOCK, PatternType.CLOCK),
-        file.has(LayoutColumns.CLOCK) || mappings.gives(LayoutColumns.CLOCK));
+        patterns(TIME, PatternType.TIME).orElse(List.of()),
+        patterns(Layout.DATE, PatternType.DATE).orElse(ISO_DATE),
+        patterns(Layout.CLOCK, PatternType.CLOCK).orElse(ANY_CLOCK),
+        file.has(Layout.CLOCK) || gives(Layout.CLOCK));
   }
 
-  private List<DateTimeFormatter> patterns(String key, PatternType type) {
-    return file.get(key, pattern -> type.formatters(pattern, locale)).orElse(List.of());
+  private Optional<List<DateTimeFormatter>> patterns(String key, PatternType type) {
+    return file.get(key, pattern -> type.formatters(pattern, locale));
   }
 
   private boolean isInTwo() {
-    return file.has(LayoutColumns.DATE)
-        || file.has(LayoutColumns.CLOCK)
-        || mappings.gives(LayoutColumns.DATE)
-        || mappings.gives(LayoutColumns.CLOCK);
+    return file.has(Layout.DATE)
+        || file.has(Layout.CLOCK)
+        || gives(Layout.DATE)
+        || gives(Layout.CLOCK);
   }
 
   /** Without {@code time} if times stand in two columns, else without {@code date} and clock. */
   private Set<String> ownColumns() {
-    var own = new HashSet<>(LayoutColumns.ALL);
-    own.removeAll(isInTwo() ? List.of(TIME) : List.of(LayoutColumns.DATE, LayoutColumns.CLOCK));
+    var own = new HashSet<>(Layout.ALL);
+    own.removeAll(isInTwo() ? List.of(TIME) : List.of(Layout.DATE, Layout.CLOCK));
     return own;
   }
 }

@@ -16,8 +16,8 @@ import java.util.Optional;
  * Reads the times of an export, which stand in one column, or in two for date and clock.
  *
  * @param time formats of the one column; empty for ISO 8601
- * @param date formats of the column of dates; empty for ISO 8601
- * @param clock formats of the column of clock times; empty for {@code 9:05} and the like
+ * @param date formats of the column of dates
+ * @param clock formats of the column of clock times
  * @param timed whether the export has clock times at all
  */
 record LayoutTime(
@@ -25,10 +25,6 @@ record LayoutTime(
     List<DateTimeFormatter> date,
     List<DateTimeFormatter> clock,
     boolean timed) {
-  private static final List<DateTimeFormatter> ISO_DATE = List.of(DateTimeFormatter.ISO_LOCAL_DATE);
-  private static final List<DateTimeFormatter> ANY_CLOCK =
-      List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
-
   /**
    * The ISO time of a cell that holds date and clock.
    *
@@ -53,14 +49,14 @@ record LayoutTime(
     var day =
         dateText.isEmpty()
             ? stamped.get()
-            : parse(date.isEmpty() ? ISO_DATE : date, dateText, LocalDate::from)
+            : parse(date, dateText, LocalDate::from)
                 .orElseThrow(() -> new BadCell("DATE_NOT_BY_PATTERN"));
     if (clockText.isEmpty() && timed) {
       throw new BadCell("NO_CLOCK");
     }
     return clockText.isEmpty()
         ? firstOf(day)
-        : parse(clock.isEmpty() ? ANY_CLOCK : clock, clockText, LocalTime::from)
+        : parse(clock, clockText, LocalTime::from)
             .map(found -> day.atTime(found).toString())
             .orElseThrow(() -> new BadCell("CLOCK_NOT_BY_PATTERN"));
   }

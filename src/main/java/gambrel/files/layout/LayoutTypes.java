@@ -139,7 +139,7 @@ final class LayoutTypes {
   /** A column that a layout may name. */
   static String column(String text) {
     String id = text.toLowerCase(Locale.ROOT);
-    if (!LayoutColumns.ALL.contains(id)) {
+    if (!Layout.ALL.contains(id)) {
       throw new BadCell(Phrase.of("CELL.NO_COLUMN").with("named", text));
     }
     return id;

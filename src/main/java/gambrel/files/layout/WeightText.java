@@ -6,6 +6,8 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import java.math.BigDecimal;
+import java.text.Normalizer;
+import java.text.Normalizer.Form;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -24,8 +26,7 @@ public final class WeightText {
   private static final Pattern BOTH_BARE = Pattern.compile("([+-]?)(\\d+)\\s*[-:]\\s*(.+)");
   private static final Pattern FRACTION =
       Pattern.compile("(?:(\\d+)(?:\\s+|-))?(\\d{1,2})\\s*/\\s*(\\d{1,2})");
-  private static final String HALVES = "½¼¾⅛⅜⅝⅞";
-  private static final String[] WRITTEN_OUT = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8"};
+  private static final Pattern HALVES = Pattern.compile("[½¼¾⅛⅜⅝⅞]");
 
   private final char decimal;
   private final Pattern form;
@@ -85,13 +86,13 @@ public final class WeightText {
     return new GivenWeight(number(plain), Optional.empty());
   }
 
+  /** The text with {@code 1/2} for ½; Unicode has a fraction slash of its own in that place. */
   private static String writtenOut(String text) {
-    var plain = new StringBuilder();
-    for (char c : text.toCharArray()) {
-      int at = HALVES.indexOf(c);
-      plain.append(at < 0 ? Character.toString(c) : ' ' + WRITTEN_OUT[at]);
-    }
-    return plain.toString().strip();
+    return HALVES
+        .matcher(text)
+        .replaceAll(
+            half -> ' ' + Normalizer.normalize(half.group(), Form.NFKC).replace('\u2044', '/'))
+        .strip();
   }
 
   private static WeightUnit unit(String word) {

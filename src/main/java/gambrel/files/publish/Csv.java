@@ -5,11 +5,10 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.csv.QuoteMode;
 
 /** Writes and reads data files: UTF-8, RFC 4180, quotes only where needed, LF. */
@@ -24,13 +23,8 @@ public final class Csv {
     var text = new StringBuilder();
     try (var rows = table.rows()) {
       var printer = new CSVPrinter(text, FORMAT);
-      for (var row :
-          (Iterable<List<String>>) Stream.concat(Stream.of(table.header()), rows)::iterator) {
-        for (var cell : row) {
-          printer.print(cell);
-        }
-        printer.println();
-      }
+      printer.printRecord(table.header());
+      printer.printRecords(rows);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -49,18 +43,14 @@ public final class Csv {
    * @throws UncheckedIOException if it is not a CSV file
    */
   public static List<List<String>> records(byte[] bytes) {
-    var records = new ArrayList<List<String>>();
     String text = new String(bytes, StandardCharsets.UTF_8).replaceFirst("^\uFEFF", "");
     String header = text.lines().findFirst().orElse("");
     char delimiter = header.contains(";") && !header.contains(",") ? ';' : ',';
     var format = FORMAT.builder().setDelimiter(delimiter).get();
     try (var parser = format.parse(new StringReader(text))) {
-      for (var record : parser) {
-        records.add(List.of(record.values()));
-      }
+      return parser.stream().map(CSVRecord::toList).toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return records;
   }
 }

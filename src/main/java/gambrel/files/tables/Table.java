@@ -17,11 +17,6 @@ public record Table(String name, List<String> header, Supplier<Stream<List<Strin
     header = List.copyOf(header);
   }
 
-  /** A table of rows that are already made. */
-  public Table(String name, List<String> header, List<List<String>> rows) {
-    this(name, header, List.copyOf(rows)::stream);
-  }
-
   /** The rows, each as wide as the header. */
   public Stream<List<String>> rows() {
     return source.get();

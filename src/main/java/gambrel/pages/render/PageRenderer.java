@@ -3,7 +3,6 @@ package gambrel.pages.render;
 import gambrel.pages.render.pdf.ArchiveListener;
 import gambrel.pages.render.pdf.Attachment;
 import gambrel.pages.render.pdf.DocumentInfo;
-import gambrel.pages.render.pdf.FixedBytes;
 import gambrel.pages.render.pdf.Fonts;
 import gambrel.pages.render.pdf.TaggingDevice;
 import gambrel.pages.render.pdf.Watermark;
@@ -12,14 +11,17 @@ import gambrel.pages.render.template.Templates;
 import gambrel.pages.render.template.TimeLimit;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import org.w3c.dom.Document;
+import org.apache.commons.codec.digest.DigestUtils;
+import org.xhtmlrenderer.css.style.CalculatedStyle;
+import org.xhtmlrenderer.layout.breaker.BreakPoint;
+import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
+import org.xhtmlrenderer.layout.breaker.DefaultLineBreakingStrategy;
+import org.xhtmlrenderer.layout.breaker.LineBreakingStrategy;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.pdf.ITextTextRenderer;
@@ -84,7 +86,7 @@ public final class PageRenderer {
 
   /** This renderer, with pages of the same program, templates and input from {@code memory}. */
   public PageRenderer remembering(PageMemory memory) {
-    return templates.fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
+    return templates.files().fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
   }
 
   PageRenderer remembering(PageMemory memory, String makers) {
@@ -130,17 +132,12 @@ public final class PageRenderer {
     var renderer = renderer(template, device, agent);
     info.watermark().ifPresent(words -> renderer.setPdfPageEvent(new Watermark(words)));
     renderer.setListener(new ArchiveListener(info, attachments, id));
-    var pdf = layOut(renderer, page);
-    agent.check();
-    return FixedBytes.of(pdf);
-  }
-
-  private static byte[] layOut(ITextRenderer renderer, Document page) {
     renderer.setDocument(page, ClosedUserAgent.BASE, new PageNamespace());
     renderer.layout();
     var bytes = new ByteArrayOutputStream(1 << 16);
     renderer.createPDF(bytes);
-    return bytes.toByteArray();
+    agent.check();
+    return Fonts.fixTags(bytes.toByteArray());
   }
 
   private ITextRenderer renderer(String template, ITextOutputDevice device, ClosedUserAgent agent) {
@@ -151,7 +148,7 @@ public final class PageRenderer {
             device,
             agent,
             Fonts.resolver(),
-            new Pictures(template, DOTS_PER_PIXEL),
+            new Pictures(template, device, DOTS_PER_PIXEL),
             new ITextTextRenderer());
     renderer.getSharedContext().setCss(new PageStyles(styles, agent));
     renderer.getSharedContext().setLineBreakingStrategy(new LineBreaks());
@@ -161,16 +158,44 @@ public final class PageRenderer {
 
   /** The document's id: half of the SHA-256 of all input, in hexadecimal. */
   private static String id(String xhtml, DocumentInfo info, List<Attachment> attachments) {
-    try {
-      var digest = MessageDigest.getInstance("SHA-256");
-      digest.update((xhtml + '\0' + info).getBytes(StandardCharsets.UTF_8));
-      for (var attachment : attachments) {
-        digest.update(attachment.toString().getBytes(StandardCharsets.UTF_8));
-        digest.update(attachment.content());
+    var digest = DigestUtils.getSha256Digest();
+    digest.update((xhtml + '\0' + info).getBytes(StandardCharsets.UTF_8));
+    for (var attachment : attachments) {
+      digest.update(attachment.toString().getBytes(StandardCharsets.UTF_8));
+      digest.update(attachment.content());
+    }
+    return HexFormat.of().formatHex(digest.digest(), 0, 16);
+  }
+
+  /**
+   * The layout engine's line breaks, except those after an apostrophe or a full stop within a word:
+   * {@code l’animal} and {@code bodies.csv} are not broken.
+   */
+  private static final class LineBreaks implements LineBreakingStrategy {
+    private static final String WITHIN_WORDS = "\u2019'.";
+
+    private final LineBreakingStrategy usual = new DefaultLineBreakingStrategy();
+
+    @Override
+    public BreakPointsProvider getBreakPointsProvider(
+        String text, String language, CalculatedStyle style) {
+      var points = usual.getBreakPointsProvider(text, language, style);
+      return () -> next(points, text);
+    }
+
+    private static BreakPoint next(BreakPointsProvider points, String text) {
+      var point = points.next();
+      while (point != null && isWithinWord(text, point.getPosition())) {
+        point = points.next();
       }
-      return HexFormat.of().formatHex(digest.digest(), 0, 16);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
+      return point;
+    }
+
+    private static boolean isWithinWord(String text, int position) {
+      return position > 0
+          && position < text.length()
+          && WITHIN_WORDS.indexOf(text.charAt(position - 1)) >= 0
+          && Character.isLetterOrDigit(text.charAt(position));
     }
   }
 }

@@ -142,9 +142,6 @@ final class PageStyles extends StyleReference {
   /** The name and the attributes of an element. */
   private static String look(Node element) {
     var attributes = element.getAttributes();
-    if (attributes.getLength() == 0) {
-      return element.getNodeName();
-    }
     var look = new StringBuilder(element.getNodeName());
     for (int i = 0; i < attributes.getLength(); i++) {
       look.append('\0').append(attributes.item(i).getNodeName());

@@ -7,18 +7,18 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.extend.ReplacedElement;
-import org.xhtmlrenderer.extend.ReplacedElementFactory;
 import org.xhtmlrenderer.extend.UserAgentCallback;
 import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.pdf.ITextImageElement;
+import org.xhtmlrenderer.pdf.ITextOutputDevice;
+import org.xhtmlrenderer.pdf.ITextReplacedElementFactory;
 import org.xhtmlrenderer.render.BlockBox;
-import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
 
 /**
  * Makes pictures of {@code img} elements and drawings of {@code svg} elements. Forms are not
  * supported.
  */
-final class Pictures implements ReplacedElementFactory {
+final class Pictures extends ITextReplacedElementFactory {
 
   private final String template;
   private final int dotsPerPixel;
@@ -26,7 +26,8 @@ final class Pictures implements ReplacedElementFactory {
   /** Drawings by element: the layout engine asks for each several times. */
   private final Map<Element, SvgDrawing> drawings = new IdentityHashMap<>();
 
-  Pictures(String template, int dotsPerPixel) {
+  Pictures(String template, ITextOutputDevice device, int dotsPerPixel) {
+    super(device);
     this.template = template;
     this.dotsPerPixel = dotsPerPixel;
   }
@@ -47,20 +48,5 @@ final class Pictures implements ReplacedElementFactory {
       }
       default -> null;
     };
-  }
-
-  @Override
-  public void reset() {
-    // keeps nothing
-  }
-
-  @Override
-  public void remove(Element element) {
-    // keeps nothing
-  }
-
-  @Override
-  public void setFormSubmissionListener(FormSubmissionListener listener) {
-    // no forms
   }
 }

@@ -4,6 +4,7 @@ import gambrel.pages.views.Answer;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.BodyAccount;
+import gambrel.trade.shop.PublishedRanges;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -71,6 +72,7 @@ final class NormalAnswer extends StatementPart {
     if (others.size() >= FEWEST) {
       var least = others.get(0);
       var most = others.get(others.size() - 1);
+      var range = new PublishedRanges.Range(Exact.round(least, 1), Exact.round(most, 1), "", "");
       lines.add(
           say(
                   "normal.home",
@@ -79,16 +81,8 @@ final class NormalAnswer extends StatementPart {
                   wording.category(body),
                   formats.percent(least),
                   formats.percent(most))
-              + verdict(compare(percent, least, most)));
+              + verdict(range.compare(percent)));
     }
-  }
-
-  /** Whether a percentage, as printed, is below (−1), within (0) or above (1) a range. */
-  private static int compare(BigFraction percent, BigFraction least, BigFraction most) {
-    var printed = Exact.round(percent, 1);
-    return printed.compareTo(Exact.round(least, 1)) < 0
-        ? -1
-        : Math.max(0, printed.compareTo(Exact.round(most, 1)));
   }
 
   /**

@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.views.DraftView;
 import gambrel.pages.views.Fact;
 import gambrel.pages.views.PageView;
 import gambrel.pages.views.ShopView;
@@ -59,7 +58,9 @@ public final class StatementComposer extends StatementPart {
         heading(),
         animal(),
         own.isOutrightOnly() ? "" : body.note(),
-        draft ? Optional.of(new DraftView(say("draft.sentence"), reasons())) : Optional.empty(),
+        draft
+            ? Optional.of(new StatementView.Draft(say("draft.sentence"), reasons()))
+            : Optional.empty(),
         draft ? Optional.empty() : new ChangesPart(this).table(changes),
         answers(charges.owed()),
         new FlowPart(this).chart(),

@@ -35,7 +35,7 @@ public record StatementView(
     String heading,
     List<Fact> animal,
     String note,
-    Optional<DraftView> draft,
+    Optional<Draft> draft,
     Optional<TextTable> changes,
     List<Answer> answers,
     Optional<FlowView> flow,
@@ -44,4 +44,12 @@ public record StatementView(
     List<Fact> pending,
     Optional<ChargesView> charges,
     Optional<TextTable> keeping,
-    List<String> cautions) {}
+    List<String> cautions) {
+  /**
+   * A statement that is not final.
+   *
+   * @param sentence that the shop is checking it
+   * @param reasons a sentence for each reason
+   */
+  public record Draft(String sentence, List<String> reasons) {}
+}

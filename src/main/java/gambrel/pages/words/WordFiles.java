@@ -50,15 +50,6 @@ public final class WordFiles {
   }
 
   /**
-   * The words of the shop's own pages.
-   *
-   * @throws IllegalArgumentException if a words file is broken
-   */
-  public Wording shop() {
-    return of("");
-  }
-
-  /**
    * The words for a reader.
    *
    * @param language BCP 47 tag, or empty for the shop's
@@ -74,7 +65,7 @@ public final class WordFiles {
     var words = words("words", language, wanted);
     var locale = locale(language.equals(ENGLISH) ? Locale.ENGLISH : wanted, wanted);
     var cuts =
-        new CutNames(
+        new Wording.CutNames(
             texts(builtIn, "cuts", language, wanted), texts(shops, "cuts", language, wanted));
     var formats = new Formats(locale, settings.unit(), settings.currency(), words);
     var notices =
@@ -116,12 +107,11 @@ public final class WordFiles {
                     .filter(place -> !known.getOrDefault(key, text).contains(place))
                     .sorted()
                     .findFirst()
-                    .ifPresent(place -> refuse(key, place)));
-  }
-
-  private static void refuse(String key, String place) {
-    throw new IllegalArgumentException(
-        "\"" + key + "\" asks for " + place + ", which it is not given");
+                    .ifPresent(
+                        place -> {
+                          throw new IllegalArgumentException(
+                              "\"" + key + "\" asks for " + place + ", which it is not given");
+                        }));
   }
 
   /** The files of a language: for all countries, the shop's region and the reader's country. */

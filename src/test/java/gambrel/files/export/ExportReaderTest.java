@@ -9,6 +9,7 @@ import gambrel.files.folder.ShopFiles;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -39,7 +40,7 @@ class ExportReaderTest {
   }
 
   private Exports read() {
-    return ExportReader.read(folder, files.clean());
+    return ExportReader.read(folder, files.clean(), Progress.NONE);
   }
 
   private List<ExportRow> rows(String text) {

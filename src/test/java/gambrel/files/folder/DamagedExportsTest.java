@@ -9,6 +9,7 @@ import gambrel.files.csv.TextLine;
 import gambrel.files.export.CountedLines;
 import gambrel.files.export.ExportReader;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -43,7 +44,7 @@ class DamagedExportsTest {
             .with("exports/make/layout.properties", layout + "constant.scale=S1\n")
             .with("exports/make/a.csv", bytes)
             .clean();
-    return ExportReader.read(folder, shop).files().get(0);
+    return ExportReader.read(folder, shop, Progress.NONE).files().get(0);
   }
 
   @ParameterizedTest
@@ -169,7 +170,7 @@ class DamagedExportsTest {
             .with("exports/make/layout.properties", "constant.scale=S1\n")
             .with("exports/make/a.csv", bytes)
             .clean();
-    var exports = ExportReader.read(folder, shop);
+    var exports = ExportReader.read(folder, shop, Progress.NONE);
     assertEquals(NoticeCode.EXPORT_UNREADABLE, exports.notices().get(0).code());
     assertTrue(exports.files().get(0).rows().stream().allMatch(row -> row.broken().isPresent()));
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import gambrel.files.export.ExportReader;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -43,7 +44,7 @@ public class LayoutExamplesTest {
             .with("exports/make/a.csv", bytes(make, "export.csv"))
             .with("exports/z.csv", bytes(make, "expected.csv"))
             .clean();
-    var exports = ExportReader.read(folder, shop);
+    var exports = ExportReader.read(folder, shop, Progress.NONE);
     assertEquals(List.of(), exports.notices());
     assertFalse(exports.files().get(0).rows().isEmpty());
     assertEquals(outlines(exports.files().get(1)), outlines(exports.files().get(0)));

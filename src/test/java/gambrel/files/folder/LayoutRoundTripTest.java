@@ -4,6 +4,7 @@ import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.files.export.ExportReader;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowCells;
@@ -33,7 +34,7 @@ class LayoutRoundTripTest {
       files
           .with("exports/make/layout.properties", make.layout())
           .with("exports/make/a.csv", make.export(rows));
-      var exports = ExportReader.read(folder, shop);
+      var exports = ExportReader.read(folder, shop, Progress.NONE);
       String told = "seed " + seed + " round " + round + "\n" + make.layout();
       assertEquals(List.of(), exports.notices(), told);
       var read = exports.files().get(0).rows();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.files.export.ExportReader;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.ValueFormat;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.Weighing;
 import java.nio.file.Path;
@@ -36,7 +37,7 @@ class LayoutsToLedgerTest {
 
   private Ledger ledger() {
     var shop = files.clean();
-    var exports = ExportReader.read(folder, shop);
+    var exports = ExportReader.read(folder, shop, Progress.NONE);
     assertEquals(List.of(), exports.notices());
     var asOf = OffsetDateTime.parse("2026-08-01T00:00+10:00");
     return Ledger.of(exports.files(), shop, asOf, rows -> {});

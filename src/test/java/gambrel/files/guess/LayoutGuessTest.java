@@ -8,6 +8,7 @@ import gambrel.files.export.ExportReader;
 import gambrel.files.export.Exports;
 import gambrel.files.folder.LayoutExamplesTest;
 import gambrel.files.folder.ShopFiles;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.io.IOException;
@@ -53,7 +54,7 @@ class LayoutGuessTest {
 
   private Exports read(String layout) {
     files.with("exports/make/layout.properties", layout);
-    return ExportReader.read(folder, files.clean());
+    return ExportReader.read(folder, files.clean(), Progress.NONE);
   }
 
   /** What stays open in the examples: which scale, and what in-store numbers and words mean. */

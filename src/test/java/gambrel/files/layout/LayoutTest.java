@@ -13,6 +13,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -50,7 +51,7 @@ class LayoutTest {
 
   private Exports read(String layout, byte[] export) {
     files.with("layouts/make.properties", layout).with("exports/S1/a.csv", export);
-    return ExportReader.read(folder, files.clean());
+    return ExportReader.read(folder, files.clean(), Progress.NONE);
   }
 
   private List<ExportRow> rows(String layout, String export) {
@@ -105,7 +106,7 @@ class LayoutTest {
   }
 
   private String onlyOperator() {
-    var exports = ExportReader.read(folder, files.clean());
+    var exports = ExportReader.read(folder, files.clean(), Progress.NONE);
     assertEquals(List.of(), exports.notices());
     return exports.files().get(0).rows().get(0).get(Field.OPERATOR);
   }
@@ -116,15 +117,15 @@ class LayoutTest {
     var shop = files.clean();
     assertEquals(
         "it lacks the column scale; its first line has ticket, time, body, code, net",
-        ENGLISH.message(ExportReader.read(folder, shop).notices().get(0)));
+        ENGLISH.message(ExportReader.read(folder, shop, Progress.NONE).notices().get(0)));
     files.with("layouts/counter.properties", "constant.scale=S2");
-    assertEquals(List.of(), ExportReader.read(folder, shop).notices());
+    assertEquals(List.of(), ExportReader.read(folder, shop, Progress.NONE).notices());
   }
 
   @Test
   void anExportWhoseLayoutIsMissingIsNotRead() {
     files.with("exports/S1/a.csv", "scale," + HEADER + "S1," + ROW);
-    var exports = ExportReader.read(folder, files.clean());
+    var exports = ExportReader.read(folder, files.clean(), Progress.NONE);
     assertEquals(NoticeCode.REFERENCE_UNKNOWN, exports.notices().get(0).code());
     assertEquals(1, exports.files().get(0).leftOut());
     assertEquals(NoticeCode.EXPORT_UNREADABLE, exports.notices().get(1).code());

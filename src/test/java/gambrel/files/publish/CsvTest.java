@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import gambrel.files.tables.Table;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class CsvTest {
   @Test
   void cellsAreQuotedOnlyWhereTheyMustBeAndLinesEndInALineFeed() {
-    var table = new Table("x.csv", List.of("a", "b"), List.of(List.of("1,5", "say \"no\"")));
+    var row = List.of("1,5", "say \"no\"");
+    var table = new Table("x.csv", List.of("a", "b"), () -> Stream.of(row));
 
     assertEquals("a,b\n\"1,5\",\"say \"\"no\"\"\"\n", new String(Csv.bytes(table), UTF_8));
   }
@@ -26,7 +28,7 @@ class CsvTest {
             List.of("two\nlines", "three\r\nlines"),
             List.of(" spaces ", "#no comment"),
             List.of("'", "māori – ½ 𝟙"));
-    var table = new Table("x.csv", List.of("a", "b"), rows);
+    var table = new Table("x.csv", List.of("a", "b"), rows::stream);
 
     var records = Csv.records(Csv.bytes(table));
 

@@ -91,7 +91,7 @@ class OutputFolderTest {
       disk = new FailingDisk(n);
       boolean failed = fails(root, disk);
       assertEquals(!disk.isWhole(), failed, "after " + n + " operations");
-      var seen = new PublishedFiles(root);
+      var seen = Changes.unwritten(root);
       boolean isNew = seen.read("data/statements.csv").isPresent();
 
       publish(root, changes -> {}, Disk.SYSTEM);
@@ -171,7 +171,7 @@ class OutputFolderTest {
       fails(folder, new FailingDisk(n));
     }
 
-    var files = new PublishedFiles(folder);
+    var files = Changes.unwritten(folder);
 
     assertEquals("new rows", new String(files.read("data/rows.csv").orElseThrow(), UTF_8));
     assertEquals(Optional.empty(), files.read("held/ann/B1.pdf"));
@@ -185,7 +185,8 @@ class OutputFolderTest {
   void onlyOneAtATimeHoldsTheFolder() throws IOException {
     try (var out = OutputFolder.open(folder, Disk.SYSTEM)) {
       assertEquals(List.of(), out.changes().list("data"));
-      assertThrows(OutputBusyException.class, () -> OutputFolder.open(folder, Disk.SYSTEM).close());
+      assertThrows(
+          OutputFolder.BusyException.class, () -> OutputFolder.open(folder, Disk.SYSTEM).close());
     }
     publish(folder, OutputFolderTest::oldNight, Disk.SYSTEM);
     assertEquals(OLD, Trees.published(folder));
@@ -263,7 +264,7 @@ class OutputFolderTest {
 
   @Test
   void changesThatAreNotWrittenAreCounted() throws IOException {
-    var changes = Changes.unwritten(new PublishedFiles(folder));
+    var changes = Changes.unwritten(folder);
 
     newNight(changes);
 

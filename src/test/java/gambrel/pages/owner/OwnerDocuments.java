@@ -30,7 +30,7 @@ final class OwnerDocuments implements Documents {
   private final String author;
 
   OwnerDocuments(Settings settings) {
-    this.wording = new WordFiles(templates::text, templates::text, settings).shop();
+    this.wording = new WordFiles(templates.files()::text, templates.files()::text, settings).of("");
     this.author = settings.name();
   }
 

@@ -77,12 +77,17 @@ class PageStylesTest {
       List.of("", "<meta http-equiv='Content-Language' content='en'/>");
   private static final List<String> NAMES = List.of("p", "b", "td", "tr", "table", "a", "div");
 
+  private final TaggingDevice device = new TaggingDevice(20);
   private final ClosedUserAgent agent =
-      new ClosedUserAgent(
-          "page.ftlh", new TemplateFiles(Optional.empty()), new TaggingDevice(20), 20);
+      new ClosedUserAgent("page.ftlh", new TemplateFiles(Optional.empty()), device, 20);
   private final SharedContext context =
       new SharedContext(
-          agent, Fonts.resolver(), new Pictures("page.ftlh", 20), new ITextTextRenderer(), 72, 20);
+          agent,
+          Fonts.resolver(),
+          new Pictures("page.ftlh", device, 20),
+          new ITextTextRenderer(),
+          72,
+          20);
   private final StyleSheets shared = new StyleSheets();
 
   private StyleReference on(Document page, StyleReference styles) {

@@ -220,7 +220,7 @@ class PagesTest {
         view.heading(),
         view.animal(),
         view.note(),
-        Optional.of(new DraftView(view.draft().orElseThrow().sentence(), reasons)),
+        Optional.of(new StatementView.Draft(view.draft().orElseThrow().sentence(), reasons)),
         view.changes(),
         view.answers(),
         view.flow(),

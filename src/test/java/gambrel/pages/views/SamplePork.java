@@ -31,7 +31,7 @@ final class SamplePork {
     sample.known("Slap mark HQ 12", "Wednesday 4 March 2026");
     sample.issue.add(W.say("statement.draft.issue"));
     sample.draft =
-        new DraftView(
+        new StatementView.Draft(
             W.say("draft.sentence"),
             List.of(
                 W.say("draft.reason.loss-high", "4.12 kg", "2.70 kg", "0.29 kg"),

@@ -25,7 +25,7 @@ final class SampleStatement {
   private final String customer;
   boolean letter;
   String note = "";
-  DraftView draft;
+  StatementView.Draft draft;
   TextTable changes;
   FlowView flow;
   TextTable shares;

@@ -18,7 +18,7 @@ class CutNamesTest {
   }
 
   private static String name(Species species, Item item, String shops) {
-    return new CutNames(List.of(GERMAN), List.of(shops)).of(species, item);
+    return new Wording.CutNames(List.of(GERMAN), List.of(shops)).of(species, item);
   }
 
   @Test

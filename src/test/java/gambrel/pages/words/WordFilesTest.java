@@ -65,7 +65,7 @@ class WordFilesTest {
     shop.add("bodies.csv", "B1,beef,Heifer,2026-03-02,,,,c-ann,1,,,");
     shop.add("bodies.csv", "B2,beef,Galloway,2026-03-02,,,,c-ann,1,,,");
     var night = shop.night();
-    var german = new WordFiles(FarmShop::file, FarmShop::file, night.shop().settings()).shop();
+    var german = new WordFiles(FarmShop::file, FarmShop::file, night.shop().settings()).of("");
     assertEquals("Färse", german.category(night.shop().bodies().get("B1")));
     assertEquals("Galloway", german.category(night.shop().bodies().get("B2")));
   }
@@ -78,7 +78,7 @@ class WordFilesTest {
 
   @Test
   void ofTheRegionStandOverTheLanguages() {
-    var american = files("region=us\nlocale=en-US", Map.of()).shop();
+    var american = files("region=us\nlocale=en-US", Map.of()).of("");
     assertTrue(american.say("packs.whole.lead", "9 lb").contains("carcass"));
     assertEquals("March 2, 2026", american.formats().date(LocalDate.of(2026, 3, 2)));
   }
@@ -86,27 +86,27 @@ class WordFilesTest {
   @Test
   void ofTheShopStandBeforeTheBuiltInOnesAndMayLackWords() {
     var files = files("", Map.of("words_en.properties", "packs.question=How many?\n"));
-    assertEquals("How many?", files.shop().say("packs.question"));
-    assertEquals("What do I owe?", files.shop().say("owe.question"));
+    assertEquals("How many?", files.of("").say("packs.question"));
+    assertEquals("What do I owe?", files.of("").say("owe.question"));
   }
 
   @Test
   void thatAskForAFigureWhichTheyAreNotGivenAreRefused() {
     var files = files("", Map.of("words_en.properties", "packs.whole.lead=It is {4}.\n"));
-    var problem = assertThrows(IllegalArgumentException.class, files::shop);
+    var problem = assertThrows(IllegalArgumentException.class, () -> files.of(""));
     assertEquals("\"packs.whole.lead\" asks for {4}, which it is not given", problem.getMessage());
   }
 
   @Test
   void withADatePatternThatIsNoneAreRefused() {
     var files = files("", Map.of("words_en.properties", "date.date=b{{\n"));
-    assertThrows(IllegalArgumentException.class, files::shop);
+    assertThrows(IllegalArgumentException.class, () -> files.of(""));
   }
 
   @Test
   void ofNoticesAreTheShopsOwnWhereItHasThem() {
     var own = "CODE_UNKNOWN=Wir kennen {code} nicht.\nCODE_UNKNOWN.advice=Fragen.\n";
-    var words = files("language=de", Map.of("notices_de.properties", own)).shop().notices();
+    var words = files("language=de", Map.of("notices_de.properties", own)).of("").notices();
     var notice = Notice.of(NoticeCode.CODE_UNKNOWN, Place.NONE).with("code", "9");
     assertEquals("Wir kennen 9 nicht.", words.message(notice));
     assertEquals("Fragen.", words.advice(notice));

@@ -4,9 +4,11 @@ import com.lowagie.text.DocumentException;
 import com.lowagie.text.pdf.BaseFont;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.xhtmlrenderer.css.constants.IdentValue;
 import org.xhtmlrenderer.css.value.FontSpecification;
 import org.xhtmlrenderer.layout.SharedContext;
@@ -38,6 +40,9 @@ public final class Fonts {
 
   static final BaseFont ITALIC = load(FOLDER + "IBMPlexSans-Italic.ttf");
 
+  private static final Pattern SUBSET =
+      Pattern.compile("/(?:BaseFont|FontName) ?/([A-Z]{6})\\+IBMPlexSans");
+
   private static final Map<String, FontFamily> SHARED = new Registration().families();
 
   private Fonts() {}
@@ -52,6 +57,25 @@ public final class Fonts {
     return REGULAR.charExists(codePoint)
         && SEMI_BOLD.charExists(codePoint)
         && ITALIC.charExists(codePoint);
+  }
+
+  /**
+   * Replaces the random tags of subset font names (ISO 32000-1, 9.6.4) by AAAAAA, AAAAAB and so on
+   * in order of appearance. Changes the array in place and returns it. Offsets in the file stay the
+   * same.
+   */
+  public static byte[] fixTags(byte[] pdf) {
+    var names = SUBSET.matcher(new String(pdf, StandardCharsets.ISO_8859_1));
+    Map<String, byte[]> tags = new HashMap<>();
+    while (names.find()) {
+      var fixed = tags.computeIfAbsent(names.group(1), random -> tag(tags.size()));
+      System.arraycopy(fixed, 0, pdf, names.start(1), fixed.length);
+    }
+    return pdf;
+  }
+
+  private static byte[] tag(int number) {
+    return ("AAAAA" + (char) ('A' + number)).getBytes(StandardCharsets.US_ASCII);
   }
 
   private static BaseFont load(String resource) {

@@ -2,6 +2,7 @@ package gambrel.pages.render.pdf;
 
 import java.text.Normalizer;
 import java.util.function.IntPredicate;
+import java.util.regex.Pattern;
 
 /**
  * Makes any text printable: it removes invisible characters, which could reorder or hide text, and
@@ -10,7 +11,17 @@ import java.util.function.IntPredicate;
 public final class PrintableText {
 
   /** Printed in place of a character without a glyph. */
-  static final char SUBSTITUTE = '\uFFFD';
+  private static final String MARK = "\uFFFD";
+
+  private static final Pattern PLAIN = Pattern.compile("[\n -~]*");
+  private static final Pattern SEPARATOR = Pattern.compile("[\\p{Cc}\\p{Zl}\\p{Zp}&&[^\t\n]]");
+
+  /** Format characters and variation selectors. */
+  private static final Pattern INVISIBLE =
+      Pattern.compile("[\\p{Cf}\\uFE00-\\uFE0F\\x{E0100}-\\x{E01EF}]");
+
+  private static final Pattern SURROGATE = Pattern.compile("\\p{Cs}");
+  private static final Pattern NOT_XML = Pattern.compile("[\\x00-\\x1F\\uFFFE\\uFFFF&&[^\t\n\r]]");
 
   private final IntPredicate hasGlyph;
 
@@ -21,7 +32,7 @@ public final class PrintableText {
 
   /** The text in printable characters, with visible substitutes for those without a glyph. */
   public String print(String text) {
-    if (isPlain(text)) {
+    if (PLAIN.matcher(text).matches()) {
       return text;
     }
     var clean = withoutControls(Normalizer.normalize(text, Normalizer.Form.NFC));
@@ -32,63 +43,13 @@ public final class PrintableText {
 
   /** The text with spaces for control characters, and without other invisible characters. */
   static String withoutControls(String text) {
-    if (isPlain(text)) {
-      return text;
-    }
-    var out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> keepVisible(c, out));
-    return out.toString();
+    var spaced = SEPARATOR.matcher(SURROGATE.matcher(text).replaceAll(MARK)).replaceAll(" ");
+    return INVISIBLE.matcher(spaced).replaceAll("");
   }
 
   /** The text with substitutes for characters that XML 1.0 excludes (production 2, Char). */
   public static String forXml(String text) {
-    if (text.codePoints().allMatch(PrintableText::isXml)) {
-      return text;
-    }
-    var out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> out.appendCodePoint(isXml(c) ? c : surrogate(c)));
-    return out.toString();
-  }
-
-  private static boolean isXml(int c) {
-    return c == '\t'
-        || c == '\n'
-        || c == '\r'
-        || c >= 0x20 && c <= 0xD7FF
-        || c >= 0xE000 && c <= 0xFFFD
-        || c >= 0x10000;
-  }
-
-  private static int surrogate(int c) {
-    return Character.getType(c) == Character.SURROGATE ? SUBSTITUTE : ' ';
-  }
-
-  private static boolean isPlain(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      int c = text.charAt(i);
-      if ((c < ' ' || c > '~') && c != '\n') {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static void keepVisible(int c, StringBuilder out) {
-    switch (Character.getType(c)) {
-      case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
-          out.append(c == '\t' || c == '\n' ? (char) c : ' ');
-      case Character.SURROGATE -> out.append(SUBSTITUTE);
-      case Character.FORMAT -> {}
-      default -> {
-        if (!isVariationSelector(c)) {
-          out.appendCodePoint(c);
-        }
-      }
-    }
-  }
-
-  private static boolean isVariationSelector(int c) {
-    return c >= 0xFE00 && c <= 0xFE0F || c >= 0xE0100 && c <= 0xE01EF;
+    return NOT_XML.matcher(SURROGATE.matcher(text).replaceAll(MARK)).replaceAll(" ");
   }
 
   private void printOne(int c, StringBuilder out) {
@@ -98,7 +59,7 @@ public final class PrintableText {
       out.append(c == 0x202F || c == 0x2007 ? '\u00A0' : ' ');
     } else {
       var simpler = Normalizer.normalize(Character.toString(c), Normalizer.Form.NFKC);
-      out.append(simpler.codePoints().allMatch(hasGlyph) ? simpler : String.valueOf(SUBSTITUTE));
+      out.append(simpler.codePoints().allMatch(hasGlyph) ? simpler : MARK);
     }
   }
 }

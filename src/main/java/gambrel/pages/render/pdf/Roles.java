@@ -2,7 +2,9 @@ package gambrel.pages.render.pdf;
 
 import com.lowagie.text.pdf.PdfName;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -11,17 +13,6 @@ import org.w3c.dom.Node;
  * use them.
  */
 final class Roles {
-  static final PdfName DOCUMENT = new PdfName("Document");
-  static final PdfName FIGURE = new PdfName("Figure");
-  static final PdfName LIST_BODY = new PdfName("LBody");
-  static final PdfName LIST_ITEM = new PdfName("LI");
-  static final PdfName PARAGRAPH = new PdfName("P");
-  static final PdfName ROW = new PdfName("TR");
-  static final PdfName SPAN = new PdfName("Span");
-  static final PdfName HEADER_CELL = new PdfName("TH");
-  static final PdfName CELL = new PdfName("TD");
-  private static final PdfName GROUP = new PdfName("Div");
-
   private static final Set<String> INLINE =
       Set.of("a", "abbr", "b", "br", "code", "em", "i", "small", "span", "strong", "sub", "sup");
   private static final Set<String> TABLE_PARTS =
@@ -36,24 +27,24 @@ final class Roles {
       return plain(block);
     }
     return switch (name) {
-      case "table" -> isForLayout(block) ? GROUP : new PdfName("Table");
-      case "thead" -> new PdfName("THead");
-      case "tbody" -> new PdfName("TBody");
-      case "tfoot" -> new PdfName("TFoot");
-      case "tr" -> ROW;
-      case "th" -> HEADER_CELL;
-      case "td" -> CELL;
-      case "caption" -> new PdfName("Caption");
-      case "ul", "ol" -> new PdfName("L");
-      case "li" -> LIST_ITEM;
-      case "p" -> PARAGRAPH;
+      case "table" -> isForLayout(block) ? PdfName.DIV : PdfName.TABLE;
+      case "thead" -> PdfName.THEAD;
+      case "tbody" -> PdfName.TBODY;
+      case "tfoot" -> PdfName.TFOOT;
+      case "tr" -> PdfName.TABLEROW;
+      case "th" -> PdfName.TH;
+      case "td" -> PdfName.TD;
+      case "caption" -> PdfName.CAPTION;
+      case "ul", "ol" -> PdfName.L;
+      case "li" -> PdfName.LI;
+      case "p" -> PdfName.P;
       case "h1", "h2", "h3", "h4", "h5", "h6" -> new PdfName(name.toUpperCase(Locale.ROOT));
       default -> plain(block);
     };
   }
 
   private static PdfName plain(Element block) {
-    return isLeaf(block) ? PARAGRAPH : GROUP;
+    return isLeaf(block) ? PdfName.P : PdfName.DIV;
   }
 
   /** The name of an element in lower case. */
@@ -68,12 +59,14 @@ final class Roles {
 
   /** Whether a block contains only text and inline elements. */
   static boolean isLeaf(Element block) {
-    for (var child = block.getFirstChild(); child != null; child = child.getNextSibling()) {
-      if (child instanceof Element element && !(isInline(element) && isLeaf(element))) {
-        return false;
-      }
-    }
-    return true;
+    return children(block).allMatch(child -> isInline(child) && isLeaf(child));
+  }
+
+  /** The elements in an element, in their order. */
+  static Stream<Element> children(Element parent) {
+    return Stream.iterate(parent.getFirstChild(), Objects::nonNull, Node::getNextSibling)
+        .filter(Element.class::isInstance)
+        .map(Element.class::cast);
   }
 
   /** Whether the table around an element has no data, only layout; true outside a table. */

@@ -12,7 +12,6 @@ import com.lowagie.text.pdf.PdfWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -25,9 +24,6 @@ import org.w3c.dom.Node;
  * source, since drawings are painted after the text.
  */
 final class StructureTree {
-  private static final PdfName ATTRIBUTES = new PdfName("A");
-  private static final PdfName OWNER = new PdfName("O");
-  private static final PdfName TABLE = new PdfName("Table");
   private static final PdfName SCOPE = new PdfName("Scope");
   private static final PdfName OF_ROW = new PdfName("Row");
   private static final PdfName OF_COLUMN = new PdfName("Column");
@@ -41,7 +37,7 @@ final class StructureTree {
 
   /** An empty tree for the page {@code source}. */
   StructureTree(PdfWriter writer, Node source) {
-    document = new PdfStructureElement(writer.getStructureTreeRoot(), Roles.DOCUMENT);
+    document = new PdfStructureElement(writer.getStructureTreeRoot(), PdfName.DOCUMENT);
     number(source);
   }
 
@@ -58,19 +54,9 @@ final class StructureTree {
     var element = element(block);
     var role = Roles.of(block);
     if (!Roles.isLeaf(block)) {
-      return made(text, element, role.equals(Roles.PARAGRAPH) ? Roles.SPAN : Roles.PARAGRAPH);
+      return made(text, element, role.equals(PdfName.P) ? PdfName.SPAN : PdfName.P);
     }
-    return role.equals(Roles.LIST_ITEM) ? listBody(block, element) : element;
-  }
-
-  private PdfStructureElement listBody(Element item, PdfStructureElement element) {
-    return bodies.computeIfAbsent(
-        item,
-        i -> {
-          var body = new PdfStructureElement(element, Roles.LIST_BODY);
-          places.put(body, order.get(i));
-          return body;
-        });
+    return role.equals(PdfName.LI) ? made(bodies, block, element, PdfName.LBODY) : element;
   }
 
   /**
@@ -83,9 +69,9 @@ final class StructureTree {
     if (words.isEmpty()) {
       return Optional.empty();
     }
-    var element = made(figure, element(block(figure)), Roles.FIGURE);
-    element.put(new PdfName("Alt"), new PdfString(words, PdfObject.TEXT_UNICODE));
-    element.put(ATTRIBUTES, box(area));
+    var element = made(figure, element(block(figure)), PdfName.FIGURE);
+    element.put(PdfName.ALT, new PdfString(words, PdfObject.TEXT_UNICODE));
+    element.put(PdfName.A, box(area));
     return Optional.of(element);
   }
 
@@ -97,20 +83,19 @@ final class StructureTree {
     if (Roles.name(figure).equals("img")) {
       return figure.getAttribute("alt").strip();
     }
-    for (var child = figure.getFirstChild(); child != null; child = child.getNextSibling()) {
-      if (child instanceof Element element && Roles.name(element).equals("title")) {
-        return element.getTextContent().strip();
-      }
-    }
-    return "";
+    return Roles.children(figure)
+        .filter(child -> Roles.name(child).equals("title"))
+        .findFirst()
+        .map(title -> title.getTextContent().strip())
+        .orElse("");
   }
 
   /** The attributes of a figure: its place on the page, in points. */
   private static PdfDictionary box(Rectangle area) {
     var box = new PdfDictionary();
-    box.put(OWNER, new PdfName("Layout"));
+    box.put(PdfName.O, new PdfName("Layout"));
     box.put(
-        new PdfName("BBox"),
+        PdfName.BBOX,
         new PdfArray(
             new float[] {area.getLeft(), area.getBottom(), area.getRight(), area.getTop()}));
     return box;
@@ -134,25 +119,21 @@ final class StructureTree {
       var element = made(block, parent, role);
       describe(element, role, block);
       // Without its empty cells a row's other cells would shift under wrong heads.
-      if (role.equals(Roles.ROW)) {
-        cells(block).forEach(this::element);
+      if (role.equals(PdfName.TABLEROW)) {
+        Roles.children(block).forEach(this::element);
       }
     }
     return made.get(block);
   }
 
-  private static List<Element> cells(Element row) {
-    var cells = new ArrayList<Element>();
-    for (var child = row.getFirstChild(); child != null; child = child.getNextSibling()) {
-      if (child instanceof Element cell) {
-        cells.add(cell);
-      }
-    }
-    return cells;
+  private PdfStructureElement made(Node node, PdfStructureElement parent, PdfName role) {
+    return made(made, node, parent, role);
   }
 
-  private PdfStructureElement made(Node node, PdfStructureElement parent, PdfName role) {
-    return made.computeIfAbsent(
+  /** The element of a node among {@code known}; made if there is none. */
+  private PdfStructureElement made(
+      Map<Node, PdfStructureElement> known, Node node, PdfStructureElement parent, PdfName role) {
+    return known.computeIfAbsent(
         node,
         n -> {
           var element = new PdfStructureElement(parent, role);
@@ -162,12 +143,12 @@ final class StructureTree {
   }
 
   private static void describe(PdfStructureElement element, PdfName role, Element cell) {
-    if (!role.equals(Roles.HEADER_CELL) && !role.equals(Roles.CELL)) {
+    if (!role.equals(PdfName.TH) && !role.equals(PdfName.TD)) {
       return;
     }
     var attributes = new PdfDictionary();
-    attributes.put(OWNER, TABLE);
-    if (role.equals(Roles.HEADER_CELL)) {
+    attributes.put(PdfName.O, PdfName.TABLE);
+    if (role.equals(PdfName.TH)) {
       var ofRow = !Roles.name((Element) cell.getParentNode().getParentNode()).equals("thead");
       attributes.put(SCOPE, ofRow ? OF_ROW : OF_COLUMN);
     }
@@ -175,7 +156,7 @@ final class StructureTree {
     if (SPAN.matcher(columns).matches()) {
       attributes.put(new PdfName("ColSpan"), new PdfNumber(Integer.parseInt(columns)));
     }
-    element.put(ATTRIBUTES, attributes);
+    element.put(PdfName.A, attributes);
   }
 
   /** Sorts all elements into the order of the source. */

@@ -1,13 +1,11 @@
 package gambrel.pages.render.pdf;
 
-import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Shape;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.w3c.dom.Document;
@@ -29,7 +27,6 @@ public final class TaggingDevice extends ITextOutputDevice {
   private static final PdfName ARTIFACT = new PdfName("Artifact");
 
   private final Set<Object> painted = Collections.newSetFromMap(new IdentityHashMap<>());
-  private final Map<Box, Boolean> ofSource = new IdentityHashMap<>();
   private Box root;
   private Node source;
   private StructureTree tree;
@@ -90,37 +87,29 @@ public final class TaggingDevice extends ITextOutputDevice {
 
   /** Whether a box is part of the source, not a repeated one in the page margins. */
   private boolean isOfSource(Box box) {
-    var known = ofSource.get(box);
-    if (known != null) {
-      return known;
-    }
     var parent = box.getParent();
-    var answer = !box.getStyle().isRunning() && (parent == null ? box == root : isOfSource(parent));
-    ofSource.put(box, answer);
-    return answer;
+    return !box.getStyle().isRunning() && (parent == null ? box == root : isOfSource(parent));
   }
 
   private void as(PdfStructureElement element, Runnable painting) {
-    var page = getCurrentPage();
-    page.beginMarkedContentSequence(element);
-    mark(page, painting);
+    getCurrentPage().beginMarkedContentSequence(element);
+    mark(painting);
   }
 
   private void asArtifact(Runnable painting) {
     if (marked) {
       painting.run();
     } else {
-      var page = getCurrentPage();
-      page.beginMarkedContentSequence(ARTIFACT);
-      mark(page, painting);
+      getCurrentPage().beginMarkedContentSequence(ARTIFACT);
+      mark(painting);
     }
   }
 
-  private void mark(PdfContentByte page, Runnable painting) {
+  private void mark(Runnable painting) {
     marked = true;
     painting.run();
     marked = false;
-    page.endMarkedContentSequence();
+    getCurrentPage().endMarkedContentSequence();
   }
 
   @Override
@@ -134,33 +123,8 @@ public final class TaggingDevice extends ITextOutputDevice {
   }
 
   @Override
-  public void drawBorderLine(Shape shape, int side, int width, boolean solid) {
-    asArtifact(() -> super.drawBorderLine(shape, side, width, solid));
-  }
-
-  @Override
-  public void drawRect(int x, int y, int width, int height) {
-    asArtifact(() -> super.drawRect(x, y, width, height));
-  }
-
-  @Override
-  public void drawOval(int x, int y, int width, int height) {
-    asArtifact(() -> super.drawOval(x, y, width, height));
-  }
-
-  @Override
   public void fill(Shape shape) {
     asArtifact(() -> super.fill(shape));
-  }
-
-  @Override
-  public void fillRect(int x, int y, int width, int height) {
-    asArtifact(() -> super.fillRect(x, y, width, height));
-  }
-
-  @Override
-  public void fillOval(int x, int y, int width, int height) {
-    asArtifact(() -> super.fillOval(x, y, width, height));
   }
 
   @Override

@@ -1,7 +1,6 @@
 package gambrel.pages.render.pdf;
 
 import com.lowagie.text.Document;
-import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfGState;
 import com.lowagie.text.pdf.PdfName;
@@ -35,16 +34,13 @@ public final class Watermark extends PdfPageEventHelper {
     var width = size.getWidth();
     var height = size.getHeight();
     var diagonal = (float) StrictMath.hypot(width, height);
-    var length = Fonts.SEMI_BOLD.getWidthPoint(words, 1);
-    var letters = Math.min(LONGEST_OF_DIAGONAL * diagonal / length, TALLEST_OF_WIDTH * width);
-    paint(writer.getDirectContent(), letters, width, height, letters * length);
-  }
-
-  private void paint(PdfContentByte page, float letters, float width, float height, float length) {
-    var diagonal = (float) StrictMath.hypot(width, height);
     var cos = width / diagonal;
     var sin = height / diagonal;
+    var wide = Fonts.SEMI_BOLD.getWidthPoint(words, 1);
+    var letters = Math.min(LONGEST_OF_DIAGONAL * diagonal / wide, TALLEST_OF_WIDTH * width);
+    var length = letters * wide;
     var down = CAP_HEIGHT * letters / 2;
+    var page = writer.getDirectContent();
     page.beginMarkedContentSequence(new PdfName("Artifact"), kind(), true);
     page.beginMarkedContentSequence(new PdfName("Span"), reading(), true);
     page.saveState();
@@ -67,8 +63,7 @@ public final class Watermark extends PdfPageEventHelper {
   }
 
   private static PdfDictionary kind() {
-    var kind = new PdfDictionary();
-    kind.put(PdfName.TYPE, new PdfName("Pagination"));
+    var kind = new PdfDictionary(new PdfName("Pagination"));
     kind.put(PdfName.SUBTYPE, new PdfName("Watermark"));
     return kind;
   }

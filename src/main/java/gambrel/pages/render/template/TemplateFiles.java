@@ -10,14 +10,13 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * Template files: the file of the shop's own folder or, if that has none of that name, the built-in
@@ -58,7 +57,7 @@ public final class TemplateFiles {
    * shop's template folder. Empty if the program does not run from a jar, since its classes may
    * change at any moment.
    */
-  Optional<String> fingerprint() {
+  public Optional<String> fingerprint() {
     try {
       var source = TemplateFiles.class.getProtectionDomain().getCodeSource().getLocation();
       var program = Path.of(URI.create(source.toString()));
@@ -72,17 +71,13 @@ public final class TemplateFiles {
 
   /** SHA-256 of a program and the files of a folder. */
   public static String digest(Path program, Optional<Path> folder) throws IOException {
-    try {
-      var digest = MessageDigest.getInstance("SHA-256");
-      digest.update(Files.readAllBytes(program));
-      for (var file : files(folder)) {
-        digest.update((file + "\0").getBytes(StandardCharsets.UTF_8));
-        digest.update(Files.readAllBytes(file));
-      }
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
+    var digest = DigestUtils.getSha256Digest();
+    digest.update(Files.readAllBytes(program));
+    for (var file : files(folder)) {
+      digest.update((file + "\0").getBytes(StandardCharsets.UTF_8));
+      digest.update(Files.readAllBytes(file));
     }
+    return HexFormat.of().formatHex(digest.digest());
   }
 
   private static List<Path> files(Optional<Path> folder) throws IOException {

@@ -1,10 +1,12 @@
 package gambrel.pages.render.template;
 
 import freemarker.cache.StrongCacheStorage;
+import freemarker.cache.TemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.MalformedTemplateNameException;
 import freemarker.template.Template;
@@ -14,12 +16,20 @@ import freemarker.template.TemplateNotFoundException;
 import freemarker.template.Version;
 import gambrel.pages.render.template.TemplateProblem.Fault;
 import java.io.IOException;
+import java.io.Reader;
+import java.io.StringReader;
 import java.io.Writer;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TimeZone;
+import java.util.WeakHashMap;
+import java.util.regex.Pattern;
+import org.apache.commons.io.output.ProxyWriter;
+import org.apache.commons.io.output.StringBuilderWriter;
 
 /**
  * The shop's templates over the built-in ones.
@@ -30,9 +40,19 @@ import java.util.TimeZone;
 public final class Templates {
 
   private static final Version LANGUAGE = Configuration.VERSION_2_3_35;
+  private static final int LONGEST_PAGE = 16_000_000;
+
+  /**
+   * The machine's clock in an expression or a directive. Templates may not use it, since the same
+   * input must give the same page.
+   */
+  private static final Pattern CLOCK =
+      Pattern.compile("(?:[$#]\\{[^}]*|<[#@][^>]*)(?<![\\w)\\]])\\.now\\b");
 
   private final TemplateFiles files;
   private final Configuration language;
+
+  private record Text(String name, String content) {}
 
   /**
    * Opens the templates.
@@ -41,8 +61,8 @@ public final class Templates {
    */
   public Templates(Optional<Path> shopFolder) {
     files = new TemplateFiles(shopFolder);
-    language = configure(new InterruptibleConfiguration(LANGUAGE));
-    language.setTemplateLoader(new TemplateSource(files));
+    language = configure(new InterruptibleConfiguration());
+    language.setTemplateLoader(new TemplateSource());
   }
 
   /**
@@ -54,35 +74,33 @@ public final class Templates {
    * @throws TemplateProblem if the template is missing or wrong, or names what the view lacks
    */
   public String fill(String template, Record view) {
-    var page = new PageText();
+    var page = new StringBuilder(1 << 14);
     try {
-      find(template).process(view, page);
+      find(template).process(view, limited(page));
     } catch (TemplateException e) {
       throw explain(template, e);
     } catch (IOException e) {
-      // Files are read before: only the page's own size limit ends here.
+      // Files are read before: only the size limit ends here.
       throw TemplateProblem.of(template, Fault.TOO_LONG, Map.of(), e);
     }
     return page.toString();
   }
 
-  /**
-   * The text of a file, such as the words of a language; empty if there is no such file.
-   *
-   * @throws TemplateProblem if it is not saved as UTF-8
-   */
-  public Optional<String> text(String name) {
-    return files.text(name);
-  }
-
-  /** An id of the program and the files; empty if the program does not run from a jar. */
-  public Optional<String> fingerprint() {
-    return files.fingerprint();
-  }
-
-  /** The style sheets and pictures that pages may use. */
+  /** The templates, and the style sheets, pictures and words that pages may use. */
   public TemplateFiles files() {
     return files;
+  }
+
+  /** Writes to {@code page}, up to a limit that sensible pages do not reach. */
+  private static Writer limited(StringBuilder page) {
+    return new ProxyWriter(new StringBuilderWriter(page)) {
+      @Override
+      protected void beforeWrite(int length) throws IOException {
+        if (page.length() + length > LONGEST_PAGE) {
+          throw new IOException("the page grows without end");
+        }
+      }
+    };
   }
 
   private Template find(String template) throws IOException {
@@ -161,34 +179,67 @@ public final class Templates {
     return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\R\\s*", " ").strip();
   }
 
-  /** Collects the text of a page, up to a limit that sensible pages do not reach. */
-  private static final class PageText extends Writer {
+  /**
+   * Adds a check for interruption to every loop of every template, so that an endless template can
+   * be stopped.
+   */
+  private static final class InterruptibleConfiguration extends Configuration {
+    private final Set<Template> checked = Collections.newSetFromMap(new WeakHashMap<>());
 
-    private static final int LIMIT = 16_000_000;
-
-    private final StringBuilder text = new StringBuilder(1 << 14);
+    InterruptibleConfiguration() {
+      super(LANGUAGE);
+    }
 
     @Override
-    public void write(char[] buffer, int offset, int length) throws IOException {
-      if (text.length() + length > LIMIT) {
-        throw new IOException("the page grows without end");
+    public Template getTemplate(
+        String name,
+        Locale locale,
+        Object lookupCondition,
+        String encoding,
+        boolean parse,
+        boolean ignoreMissing)
+        throws IOException {
+      var template =
+          super.getTemplate(name, locale, lookupCondition, encoding, parse, ignoreMissing);
+      synchronized (checked) {
+        if (template != null && checked.add(template)) {
+          _CoreAPI.addThreadInterruptedChecks(template);
+        }
       }
-      text.append(buffer, offset, length);
+      return template;
+    }
+  }
+
+  /** Loads templates for FreeMarker. */
+  private final class TemplateSource implements TemplateLoader {
+
+    @Override
+    public Object findTemplateSource(String name) {
+      return files.text(name).map(content -> new Text(name, content)).orElse(null);
+    }
+
+    /** Always 0, since files are read once. */
+    @Override
+    public long getLastModified(Object source) {
+      return 0;
     }
 
     @Override
-    public void flush() {
-      // kept in memory
+    public Reader getReader(Object source, String encoding) throws IOException {
+      var text = (Text) source;
+      var clock = CLOCK.matcher(text.content());
+      if (clock.find()) {
+        var before = text.content().substring(0, clock.end());
+        var line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+        var column = before.length() - before.lastIndexOf('\n') - ".now".length();
+        throw new TemplateProblem(text.name(), line, column, Fault.CLOCK, Map.of(), null);
+      }
+      return new StringReader(text.content());
     }
 
     @Override
-    public void close() {
-      // kept in memory
-    }
-
-    @Override
-    public String toString() {
-      return text.toString();
+    public void closeTemplateSource(Object source) {
+      // has no resources
     }
   }
 }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class AttachmentReaderTest {
+class AttachmentTest {
 
   private static final byte[] FIGURES = "item,kg\nrump,4.125\n".getBytes(StandardCharsets.UTF_8);
   private static final byte[] PICTURE = {0, -1, 10, 13, 37};
@@ -37,22 +37,22 @@ class AttachmentReaderTest {
   void anAttachmentComesBackAsItWasPutIn() {
     var pdf = withAttachments();
 
-    assertArrayEquals(FIGURES, AttachmentReader.read(pdf, "figures.csv").orElseThrow());
-    assertArrayEquals(PICTURE, AttachmentReader.read(pdf, "M\u0101ori (1).bin").orElseThrow());
+    assertArrayEquals(FIGURES, Attachment.read(pdf, "figures.csv").orElseThrow());
+    assertArrayEquals(PICTURE, Attachment.read(pdf, "M\u0101ori (1).bin").orElseThrow());
   }
 
   @Test
   void anotherNameOrAPdfWithoutAttachmentsGivesNothing() {
     var plain = new Desk(folder).render("<p>${name}</p>", new Named("rump"));
 
-    assertTrue(AttachmentReader.read(withAttachments(), "other.csv").isEmpty());
-    assertTrue(AttachmentReader.read(plain, "figures.csv").isEmpty());
+    assertTrue(Attachment.read(withAttachments(), "other.csv").isEmpty());
+    assertTrue(Attachment.read(plain, "figures.csv").isEmpty());
   }
 
   @Test
   void whatIsNoPdfGivesNothing() {
-    assertTrue(AttachmentReader.read(new byte[0], "figures.csv").isEmpty());
-    assertTrue(AttachmentReader.read(FIGURES, "figures.csv").isEmpty());
+    assertTrue(Attachment.read(new byte[0], "figures.csv").isEmpty());
+    assertTrue(Attachment.read(FIGURES, "figures.csv").isEmpty());
   }
 
   @ParameterizedTest
@@ -65,7 +65,7 @@ class AttachmentReaderTest {
       for (var i = 0; i < 20; i++) {
         damaged[random.nextInt(damaged.length)] = (byte) random.nextInt();
       }
-      Optional<byte[]> found = AttachmentReader.read(damaged, "figures.csv");
+      Optional<byte[]> found = Attachment.read(damaged, "figures.csv");
       found.ifPresent(content -> assertTrue(content.length <= 4096, "grew from nowhere"));
     }
   }
