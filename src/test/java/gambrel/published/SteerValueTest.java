@@ -3,8 +3,8 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.value.BodyWorth;
 import gambrel.night.RefusedException;

@@ -1,15 +1,15 @@
 package gambrel.insight.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Completeness;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;

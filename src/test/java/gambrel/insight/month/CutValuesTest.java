@@ -3,7 +3,7 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.scenes.Scene;

@@ -3,9 +3,9 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;

@@ -1,9 +1,9 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.cuts.Species;

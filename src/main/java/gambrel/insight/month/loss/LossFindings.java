@@ -1,9 +1,9 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BatchState;
 import gambrel.trade.measure.Exact;

@@ -1,10 +1,10 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.Collection;

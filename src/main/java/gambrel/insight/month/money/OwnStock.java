@@ -1,12 +1,12 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.util.Collection;

@@ -1,16 +1,16 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.GroupComparison.Sample;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.GroupComparison.Sample;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;

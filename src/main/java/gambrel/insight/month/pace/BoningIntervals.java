@@ -1,7 +1,7 @@
 package gambrel.insight.month.pace;
 
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;

@@ -1,15 +1,15 @@
 package gambrel.insight.month.pace;
 
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.Comparison;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.Comparison;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.pace.BoningIntervals.Interval;
 import gambrel.insight.month.pace.BoningIntervals.Piece;
 import gambrel.trade.cuts.Species;

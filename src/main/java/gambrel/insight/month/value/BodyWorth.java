@@ -1,13 +1,13 @@
 package gambrel.insight.month.value;
 
-import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;

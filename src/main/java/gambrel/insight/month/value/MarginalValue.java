@@ -1,8 +1,8 @@
 package gambrel.insight.month.value;
 
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Products;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;

@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;

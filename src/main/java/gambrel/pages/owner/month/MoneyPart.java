@@ -1,11 +1,11 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.GroupComparison;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.BoningIntervals;

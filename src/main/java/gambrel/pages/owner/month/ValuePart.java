@@ -1,9 +1,9 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Products;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;

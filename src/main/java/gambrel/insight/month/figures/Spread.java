@@ -1,4 +1,4 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import java.util.Collection;
 import java.util.List;

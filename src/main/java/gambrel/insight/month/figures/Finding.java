@@ -1,7 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.util.Comparator;

@@ -1,8 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.statistics.Moments;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
