@@ -58,8 +58,12 @@ public final class ShrinkSeries {
   }
 
   private static List<Point> points(List<BodyBalance> ofSpecies) {
-    var shrinks = ofSpecies.stream().flatMap(body -> body.shares().chillShrink().stream());
-    var chart = ControlChart.of(shrinks.map(Share::percent).toList());
+    var shrinks =
+        ofSpecies.stream()
+            .flatMap(body -> body.shares().chillShrink().stream())
+            .map(Share::percent)
+            .toList();
+    var chart = ControlChart.of(shrinks, shrinks.size());
     var points = new ArrayList<Point>();
     int index = 0;
     for (var body : ofSpecies) {

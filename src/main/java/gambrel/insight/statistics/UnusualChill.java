@@ -1,6 +1,5 @@
 package gambrel.insight.statistics;
 
-import gambrel.insight.statistics.ControlChart.Observation;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
@@ -14,6 +13,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds bodies of the last month whose chill shrink lies beyond the limits of their species: those
@@ -50,15 +50,15 @@ public final class UnusualChill {
 
   private static Optional<Notice> notice(BodyBalance body, List<BodyBalance> charted) {
     var shrink = body.shares().chillShrink().orElseThrow();
-    var observations = new ArrayList<Observation>();
+    var percents = new ArrayList<BigFraction>();
     charted.stream()
         .filter(other -> other.body().species() == body.body().species())
         .filter(other -> killed(other).isBefore(killed(body)))
         .filter(other -> !killed(other).isBefore(killed(body).minusMonths(MONTHS_BEFORE)))
-        .forEach(other -> observations.add(observation(other.shares().chillShrink().get())));
-    int before = observations.size();
-    observations.add(observation(shrink));
-    var chart = ControlChart.of(observations, before);
+        .forEach(other -> percents.add(other.shares().chillShrink().get().percent()));
+    int before = percents.size();
+    percents.add(shrink.percent());
+    var chart = ControlChart.of(percents, before);
     boolean isUnusual =
         before >= FEWEST
             && shrink.part().compareTo(Weight.ZERO) >= 0
@@ -72,10 +72,6 @@ public final class UnusualChill {
                 .with("upper", percent(chart.upper()))
                 .with("count", before))
         : Optional.empty();
-  }
-
-  private static Observation observation(Share shrink) {
-    return new Observation(shrink.percent(), false);
   }
 
   private static Value percent(Optional<BigDecimal> limit) {

@@ -59,7 +59,7 @@ class OwnStockAndIncomeTest {
 
   private List<OwnStock> stock() {
     var records = records();
-    return OwnStock.of(records.bodies().cut(), records.rail().items(), EURO);
+    return OwnStock.of(records.bodies().cut(), records.values(), EURO);
   }
 
   /** 78 kg at 12 are 936: 36 over the one's cost, 64 under the other's; B4's cost is not known. */

@@ -101,7 +101,7 @@ class PaceTest {
         """);
     var records = Books.march(scene);
     assertEquals(List.of(), figures(records));
-    assertTrue(Pace.of(records).month().of(Species.BEEF).weightAnHour().isEmpty());
+    assertTrue(Pace.of(records).of(Species.BEEF).month().weightAnHour().isEmpty());
   }
 
   private static List<MonthFigure> figures(MonthRecords records) {

@@ -167,19 +167,17 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   public Optional<Finding> finding(MonthRecords records) {
     return Spread.of(compared.before().stream().map(Hanging::days).toList())
         .filter(usual -> usual.number() >= MonthRecords.ENOUGH && isSure())
-        .flatMap(usual -> finding(records, usual));
+        .map(usual -> finding(records, usual))
+        .filter(finding -> !finding.subjects().isEmpty());
   }
 
-  private Optional<Finding> finding(MonthRecords records, Spread usual) {
+  private Finding finding(MonthRecords records, Spread usual) {
     var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
     var limit = usual.upper().add(range.multiply(3));
     var late =
         Ownership.OWN.of(compared.month()).stream()
             .filter(body -> days(body).compareTo(limit) > 0)
             .toList();
-    if (late.isEmpty()) {
-      return Optional.empty();
-    }
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;
     for (var body : late) {
@@ -187,8 +185,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
       days = days.add(over);
       lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
     }
-    return Optional.of(
-        Finding.likely(
+    return Finding.likely(
             Finding.Kind.HANGING,
             "",
             late.stream().map(body -> body.id()).toList(),
@@ -200,6 +197,6 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
                 "days", new Evidence.Number(days, 0),
                 "weight", new Evidence.Mass(Weight.of(lost)),
                 "loss", new Evidence.Percent(percentADay(), 2)),
-            records.rail().of(species(), lost).map(Finding.Cost::ofShop).orElse(List.of())));
+            records.worth(species(), lost).map(Finding.Cost::ofShop).orElse(List.of()));
   }
 }

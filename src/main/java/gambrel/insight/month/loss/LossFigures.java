@@ -67,8 +67,7 @@ public final class LossFigures {
         all.with(FigureName.weightOf(loss), weight)
             .with(Comparison.of(before.bodies(), weightBefore)));
     records
-        .rail()
-        .of(species, weight)
+        .worth(species, weight)
         .map(money -> money.fraction(records.settings().currency()))
         .map(value -> all.with(FigureName.valueOf(loss), value))
         .map(figure -> figure.with(Comparison.of(before.bodies(), Optional.empty())))

@@ -40,10 +40,10 @@ public record SupplierLine(
   public static List<SupplierLine> of(Collection<OwnStock> stock) {
     var lines = new ArrayList<SupplierLine>();
     for (var species : Species.values()) {
-      var own = stock.stream().filter(body -> body.species() == species).toList();
+      var own = stock.stream().filter(body -> body.account().species() == species).toList();
       var samples = rates(own).stream().flatMap(rate -> sample(rate).stream()).toList();
       var compared = GroupComparison.eachAgainstTheRest(samples, 1);
-      new TreeMap<>(Groups.inOrder(own.stream(), OwnStock::supplier))
+      new TreeMap<>(Groups.inOrder(own.stream(), body -> body.account().body().supplier()))
           .forEach(
               (supplier, some) ->
                   lines.add(

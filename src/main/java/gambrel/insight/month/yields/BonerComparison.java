@@ -91,7 +91,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
             .filter(b -> b.boner().filter(boner::equals).isPresent())
             .toList();
     var tree = records.night().shop().cuts().of(species);
-    var values = records.rail().items();
+    var values = records.values();
     var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
     var mince = values.of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
     return Finding.likely(

@@ -43,7 +43,8 @@ public final class Yields {
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
             records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
-        .map(fall -> finding(records, fall.species(), fall.less()))
+        .entrySet().stream()
+        .map(fall -> finding(records, fall.getKey(), fall.getValue()))
         .toList();
   }
 
@@ -51,7 +52,7 @@ public final class Yields {
     var bodies = MonthBody.of(species, records.bodies().settled());
     var total =
         bodies.stream()
-            .map(b -> BodyValue.of(b, records.rail().items()))
+            .map(b -> BodyValue.of(b, records.values()))
             .filter(BodyValue::isEnough)
             .reduce(BodyValue::plus);
     return Finding.likely(

@@ -40,7 +40,7 @@ record HangingPart(MonthPart.Page page) implements MonthPart {
                 unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
             .number(
                 label("worth_a_day", currency()),
-                hanging -> money(records().rail().of(hanging.species(), hanging.weightADay())))
+                hanging -> money(records().worth(hanging.species(), hanging.weightADay())))
             .rows(report().hanging());
     var tables = table.table(say("hanging_explained"));
     return PartView.of(say("hanging"), tables, List.of());
