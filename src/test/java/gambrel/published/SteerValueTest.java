@@ -3,10 +3,10 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.figures.ItemValues;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.money.OwnStock;
-import gambrel.insight.month.figures.BodyValue;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Exact;

@@ -2,6 +2,7 @@ package gambrel.insight.month;
 
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
@@ -21,7 +22,6 @@ import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
-import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
 import gambrel.insight.month.yields.Yields;

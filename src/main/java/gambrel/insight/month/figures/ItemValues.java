@@ -79,8 +79,7 @@ public final class ItemValues {
    */
   public Optional<Item> ofProduct(CutTree tree, String item) {
     boolean isTrim = tree.find(item).filter(known -> known.kind() == Kind.TRIM).isPresent();
-    return carrier(tree, item)
-        .or(() -> isTrim ? carrier(tree, CutTree.MINCE) : Optional.empty());
+    return carrier(tree, item).or(() -> isTrim ? carrier(tree, CutTree.MINCE) : Optional.empty());
   }
 
   /** Money in the major unit for a unit of weight on the rail; empty where values are missing. */

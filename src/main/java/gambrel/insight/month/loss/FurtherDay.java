@@ -62,7 +62,8 @@ public record FurtherDay(
             .flatMap(body -> billing.furtherDay(body.balance(), records.lastDay()).stream())
             .map(money -> money.fraction(records.settings().currency()))
             .toList();
-    return new FurtherDay(whose, hanging, Spread.of(charges), records.values().onRail(hanging.species()));
+    return new FurtherDay(
+        whose, hanging, Spread.of(charges), records.values().onRail(hanging.species()));
   }
 
   /** The species. */

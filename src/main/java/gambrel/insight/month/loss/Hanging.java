@@ -186,17 +186,17 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
       lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
     }
     return Finding.likely(
-            Finding.Kind.HANGING,
-            "",
-            late.stream().map(body -> body.id()).toList(),
-            Map.of(
-                "bodies", Evidence.count(late.size()),
-                "species", new Evidence.Kind(species()),
-                "usual", new Evidence.Number(usual.median(), 0),
-                "limit", new Evidence.Number(limit, 0),
-                "days", new Evidence.Number(days, 0),
-                "weight", new Evidence.Mass(Weight.of(lost)),
-                "loss", new Evidence.Percent(percentADay(), 2)),
-            records.worth(species(), lost).map(Finding.Cost::ofShop).orElse(List.of()));
+        Finding.Kind.HANGING,
+        "",
+        late.stream().map(body -> body.id()).toList(),
+        Map.of(
+            "bodies", Evidence.count(late.size()),
+            "species", new Evidence.Kind(species()),
+            "usual", new Evidence.Number(usual.median(), 0),
+            "limit", new Evidence.Number(limit, 0),
+            "days", new Evidence.Number(days, 0),
+            "weight", new Evidence.Mass(Weight.of(lost)),
+            "loss", new Evidence.Percent(percentADay(), 2)),
+        records.worth(species(), lost).map(Finding.Cost::ofShop).orElse(List.of()));
   }
 }

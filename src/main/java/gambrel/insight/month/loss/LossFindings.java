@@ -26,8 +26,8 @@ import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Findings from the losses of bodies in the chiller and on the bench, and of batches. The cause of a
- * bench loss that changed from a day on may be the bench or a scale:
+ * Findings from the losses of bodies in the chiller and on the bench, and of batches. The cause of
+ * a bench loss that changed from a day on may be the bench or a scale:
  *
  * <ul>
  *   <li>A rail scale that reads light makes the chiller seem to take more, and the bench less.
@@ -228,18 +228,18 @@ public final class LossFindings {
     var limit = Exact.fraction(records.settings().limits().batchLossPercent());
     found.add(
         Finding.certain(
-        Finding.Kind.BATCH,
-        loss.isNegative() ? "gain" : "loss",
-        List.of(batch.batch().id()),
-        Map.of(
-            "batch",
-            new Evidence.Name(batch.batch().id()),
-            "weight",
-            new Evidence.Mass(size),
-            "loss",
-            Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
-            "limit",
-            Evidence.percent(limit)),
-        List.of()));
+            Finding.Kind.BATCH,
+            loss.isNegative() ? "gain" : "loss",
+            List.of(batch.batch().id()),
+            Map.of(
+                "batch",
+                new Evidence.Name(batch.batch().id()),
+                "weight",
+                new Evidence.Mass(size),
+                "loss",
+                Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
+                "limit",
+                Evidence.percent(limit)),
+            List.of()));
   }
 }

@@ -68,7 +68,8 @@ public final class Income {
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
             records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
-        .entrySet().stream()
+        .entrySet()
+        .stream()
         .map(fall -> finding(records, fall.getKey(), fall.getValue()))
         .toList();
   }

@@ -43,7 +43,8 @@ public final class Yields {
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
             records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
-        .entrySet().stream()
+        .entrySet()
+        .stream()
         .map(fall -> finding(records, fall.getKey(), fall.getValue()))
         .toList();
   }
