@@ -49,8 +49,7 @@ class ArchitectureTest {
   private static final String STATISTICS = "gambrel.insight.statistics..";
 
   private static final String MONTH = "gambrel.insight.month";
-  private static final String MONTH_BODIES = "gambrel.insight.month.bodies..";
-  private static final String MONTH_FINDINGS = "gambrel.insight.month.findings..";
+  private static final String MONTH_FIGURES = "gambrel.insight.month.figures..";
 
   private static final String[] PURE = {
     TRADE,
@@ -159,13 +158,12 @@ class ArchitectureTest {
   @ArchTest static final ArchRule statisticsKnowNoMonth = uses(STATISTICS, TRADE, STATISTICS);
 
   @ArchTest
-  static final ArchRule roomsOfAMonthUseOnlyItsBodiesAndFindings =
+  static final ArchRule roomsOfAMonthUseOnlyTheTypesOfItsFigures =
       slices()
           .matching(MONTH + ".(*)..")
           .should()
           .notDependOnEachOther()
-          .ignoreDependency(alwaysTrue(), resideInAPackage(MONTH_BODIES))
-          .ignoreDependency(resideOutsideOfPackage(MONTH_BODIES), resideInAPackage(MONTH_FINDINGS));
+          .ignoreDependency(alwaysTrue(), resideInAPackage(MONTH_FIGURES));
 
   @ArchTest
   static final ArchRule roomsOfAMonthDoNotUseTheWholeMonth =

@@ -3,7 +3,7 @@ package gambrel;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.cause.Cause;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Finding;
 import gambrel.trade.decision.ReasonCode;
 import java.io.IOException;
 import java.nio.file.Files;

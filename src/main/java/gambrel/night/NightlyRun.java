@@ -8,7 +8,7 @@ import gambrel.files.tables.NightTables;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
-import gambrel.insight.statistics.UnusualChill;
+import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.TemplateProblem;
 import gambrel.trade.notice.Notice;
@@ -150,7 +150,7 @@ public final class NightlyRun {
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
     notices.addAll(causes.notices());
-    notices.addAll(UnusualChill.notices(night));
+    notices.addAll(ShrinkSeries.unusual(night));
     notices.addAll(OrderedParallel.result(lost));
     var plan = new IssuePlanner(night, before, digest).plan();
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;

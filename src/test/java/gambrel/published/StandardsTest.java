@@ -58,11 +58,11 @@ class StandardsTest {
   /** The same to four decimals; with the rounded factor 2.66 the upper limit would be 55.8049. */
   @Test
   void theIndividualsChartToAllPublishedDigits() {
-    var chart =
-        ControlChart.of(
-            Published.table("nist_imr_example").stream()
-                .map(row -> Exact.fraction(new BigDecimal(row.get("flowrate"))))
-                .toList());
+    var values =
+        Published.table("nist_imr_example").stream()
+            .map(row -> Exact.fraction(new BigDecimal(row.get("flowrate"))))
+            .toList();
+    var chart = ControlChart.of(values, values.size());
     assertPrinted("50.81", chart.centre().orElseThrow().toPlainString(), "mean");
     assertPrinted("45.8159", chart.lower().orElseThrow().toPlainString(), "lower limit");
     assertPrinted("55.8041", chart.upper().orElseThrow().toPlainString(), "upper limit");

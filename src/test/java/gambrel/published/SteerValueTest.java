@@ -3,10 +3,10 @@ package gambrel.published;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.money.OwnStock;
-import gambrel.insight.month.value.BodyWorth;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Exact;
@@ -81,7 +81,7 @@ class SteerValueTest {
   @Test
   void salableMeatIsWorthWhatTheCarcassIsOnItsWeight() throws RefusedException {
     var night = steer();
-    var worth = BodyWorth.of(bodies(night), values(night)).get(0);
+    var worth = BodyValue.ofCold(bodies(night), values(night)).get(0);
     var cents = Exact.round(worth.rate().multiply(100), 2);
     assertEquals(new BigDecimal("64.58"), cents, "40040 cents on 620 lb");
     var left = new BigDecimal("0.5").multiply(new BigDecimal("440"));
@@ -113,7 +113,7 @@ class SteerValueTest {
     var total = rows.get(rows.size() - 1);
     scene.weigh("02T10:00 B1 cold carcase " + pounds(total));
     var night = night(scene);
-    var worth = BodyWorth.of(bodies(night), values(night)).get(0);
+    var worth = BodyValue.ofCold(bodies(night), values(night)).get(0);
     Published.assertWithinLastDigit(
         total.get("dollars_a_lb"), Exact.round(worth.rate(), 4).toPlainString(), "a pound");
     assertTrue(

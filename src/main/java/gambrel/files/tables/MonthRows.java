@@ -1,9 +1,9 @@
 package gambrel.files.tables;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.trade.cuts.Species;

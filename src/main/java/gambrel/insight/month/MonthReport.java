@@ -1,15 +1,16 @@
 package gambrel.insight.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Completeness;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
@@ -21,7 +22,6 @@ import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
-import gambrel.insight.month.value.BodyWorth;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
 import gambrel.insight.month.yields.Yields;
@@ -75,7 +75,7 @@ public record MonthReport(
     var completeness = Completeness.of(records);
     var boners = BonerComparison.of(records);
     var pace = Pace.of(records);
-    var choices = CutChoice.of(records.settledOfAll(), records.rail().items());
+    var choices = CutChoice.of(records.settledOfAll(), records.values());
     var stock = stock(records, records.bodies().settled());
     var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
     var income = Income.of(records);
@@ -101,7 +101,7 @@ public record MonthReport(
             Yields.of(records).stream(),
             boners.stream().flatMap(comparison -> comparison.figures().stream()),
             pace.figures(records).stream(),
-            BodyWorth.figures(records).stream(),
+            BodyValue.figures(records).stream(),
             choices.stream().flatMap(choice -> choice.figures().stream()),
             income.stream().map(Income::figure),
             suppliers.stream().map(SupplierLine::figure));
@@ -121,7 +121,7 @@ public record MonthReport(
   }
 
   private static List<OwnStock> stock(MonthRecords records, Collection<MonthBody> bodies) {
-    return OwnStock.of(bodies, records.rail().items(), records.settings().currency());
+    return OwnStock.of(bodies, records.values(), records.settings().currency());
   }
 
   /** All figures with a name. */

@@ -32,14 +32,13 @@ public final class ControlChart {
   /** Of 0, 1, 2 and 3 sigmas, beyond how many each value lies; negative below the centre. */
   private final int[] zones;
 
-  private ControlChart(List<Observation> observations, int baseline) {
-    this.values = observations.stream().map(o -> Mean.decimal(o.value())).toList();
-    for (int i = 0; i < observations.size(); i++) {
-      starts.set(i, i == 0 || observations.get(i).restarts());
-    }
-    this.centre = mean(values.subList(0, baseline));
+  private ControlChart(List<BigFraction> values, BitSet restarts, int baseline) {
+    this.values = values.stream().map(Mean::decimal).toList();
+    this.starts.or(restarts);
+    this.starts.set(0);
+    this.centre = mean(this.values.subList(0, baseline));
     this.sigma = mean(movingRanges(baseline)).map(range -> range.divide(D2, Mean.CARRIED));
-    this.zones = values.stream().mapToInt(this::zone).toArray();
+    this.zones = this.values.stream().mapToInt(this::zone).toArray();
   }
 
   private int zone(BigDecimal value) {
@@ -57,27 +56,22 @@ public final class ControlChart {
   }
 
   /**
-   * One value of a chart.
+   * The chart of {@code values} in order, with limits from the first ones alone.
    *
-   * @param value the value
-   * @param restarts whether the value before it is too long ago to be compared with it: no moving
-   *     range and no run includes both
+   * @param baseline how many values the limits are computed from
    */
-  public record Observation(BigFraction value, boolean restarts) {}
-
-  /** The chart of {@code values} in order, with limits from all values. */
-  public static ControlChart of(List<BigFraction> values) {
-    var observations = values.stream().map(value -> new Observation(value, false)).toList();
-    return new ControlChart(observations, values.size());
+  public static ControlChart of(List<BigFraction> values, int baseline) {
+    return of(values, new BitSet(), baseline);
   }
 
   /**
-   * The chart of {@code observations} in order, with limits from the first ones alone.
+   * A chart as {@link #of(List, int)}, with gaps.
    *
-   * @param baseline how many observations the limits are computed from
+   * @param restarts the values before which it is too long ago that the last one was taken: no
+   *     moving range and no run includes both
    */
-  public static ControlChart of(List<Observation> observations, int baseline) {
-    return new ControlChart(observations, baseline);
+  public static ControlChart of(List<BigFraction> values, BitSet restarts, int baseline) {
+    return new ControlChart(values, restarts, baseline);
   }
 
   private static Optional<BigDecimal> mean(List<BigDecimal> values) {

@@ -1,6 +1,6 @@
 package gambrel.insight.month;
 
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.scenes.Scene;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -3,7 +3,7 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.scenes.Scene;
@@ -103,7 +103,7 @@ class CutValuesTest {
     var records = Books.march(scene);
     assertEquals(
         List.of("rib-eye-bone-in", "rump-steak", "cube-roll"),
-        Products.unvalued(records.bodies().cut(), records.rail().items()).stream()
+        Products.unvalued(records.bodies().cut(), records.values()).stream()
             .map(Item::id)
             .toList());
   }
@@ -118,7 +118,7 @@ class CutValuesTest {
         05T10:02 B1 pack mince 89
         """);
     var records = Books.march(scene);
-    var lines = new MarginalValue(records.rail().items()).of(records.bodies().cut());
+    var lines = new MarginalValue(records.values()).of(records.bodies().cut());
     assertEquals(1, lines.size());
     assertEquals("short-loin", lines.get(0).cut().id());
     assertEquals(BigFraction.of(18), lines.get(0).overMince().orElseThrow());
@@ -128,7 +128,7 @@ class CutValuesTest {
 
   private List<CutChoice> choices() {
     var records = Books.march(scene);
-    return CutChoice.of(records.bodies().settled(), records.rail().items());
+    return CutChoice.of(records.bodies().settled(), records.values());
   }
 
   private static List<String> ids(CutChoice.Way way) {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Finding;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;

@@ -2,7 +2,7 @@ package gambrel.insight.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.money.Debt;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Money;

@@ -2,8 +2,8 @@ package gambrel.insight.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
 import gambrel.scenes.Scene;
 import java.nio.file.Path;
 import java.time.LocalDate;

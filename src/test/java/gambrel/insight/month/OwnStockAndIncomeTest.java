@@ -3,9 +3,9 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
@@ -59,7 +59,7 @@ class OwnStockAndIncomeTest {
 
   private List<OwnStock> stock() {
     var records = records();
-    return OwnStock.of(records.bodies().cut(), records.rail().items(), EURO);
+    return OwnStock.of(records.bodies().cut(), records.values(), EURO);
   }
 
   /** 78 kg at 12 are 936: 36 over the one's cost, 64 under the other's; B4's cost is not known. */

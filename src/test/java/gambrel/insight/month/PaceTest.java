@@ -3,8 +3,8 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.pace.Pace;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Species;
@@ -101,7 +101,7 @@ class PaceTest {
         """);
     var records = Books.march(scene);
     assertEquals(List.of(), figures(records));
-    assertTrue(Pace.of(records).month().of(Species.BEEF).weightAnHour().isEmpty());
+    assertTrue(Pace.of(records).of(Species.BEEF).month().weightAnHour().isEmpty());
   }
 
   private static List<MonthFigure> figures(MonthRecords records) {

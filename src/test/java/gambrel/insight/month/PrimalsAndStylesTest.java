@@ -3,8 +3,8 @@ package gambrel.insight.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.yields.Yields;
 import gambrel.scenes.Scene;
 import java.nio.file.Path;

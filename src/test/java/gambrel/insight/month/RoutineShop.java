@@ -1,6 +1,6 @@
 package gambrel.insight.month;
 
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;

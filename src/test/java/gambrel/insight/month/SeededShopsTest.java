@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.MonthRecords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,13 +2,15 @@ package gambrel.insight.statistics;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.insight.statistics.ControlChart.Observation;
 import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,20 +19,19 @@ class ControlChartRatesTest {
   private final SplittableRandom dice = new SplittableRandom(20_260_301);
 
   /** Mean 0 and one moving range of 1.128: limits from these two are of deviation 1 exactly. */
-  private static List<Observation> known() {
-    return new ArrayList<>(List.of(value(0.564, true), value(-0.564, false)));
+  private static List<BigFraction> known() {
+    return new ArrayList<>(List.of(Exact.ofStatistic(0.564), Exact.ofStatistic(-0.564)));
   }
 
-  private static Observation value(double value, boolean restarts) {
-    return new Observation(Exact.ofStatistic(value), restarts);
+  private List<BigFraction> values(int number) {
+    return Stream.generate(dice::nextGaussian).limit(number).map(Exact::ofStatistic).toList();
   }
 
-  private List<Observation> values(int number) {
-    var values = new ArrayList<Observation>();
-    for (int i = 0; i < number; i++) {
-      values.add(value(dice.nextGaussian(), i == 0));
-    }
-    return values;
+  /** The chart of the known values and of those that follow, which are not compared with them. */
+  private static ControlChart chart(List<BigFraction> all) {
+    var restarts = new BitSet();
+    restarts.set(2);
+    return ControlChart.of(all, restarts, 2);
   }
 
   /**
@@ -53,7 +54,7 @@ class ControlChartRatesTest {
     int number = 40_000;
     var all = known();
     all.addAll(values(number));
-    var chart = ControlChart.of(all, 2);
+    var chart = chart(all);
     Map<String, Integer> found = new HashMap<>();
     for (int i = 2; i < all.size(); i++) {
       chart.signals(i).forEach(code -> found.merge(code, 1, Integer::sum));
@@ -84,7 +85,7 @@ class ControlChartRatesTest {
     int longest = 800;
     var all = known();
     all.addAll(values(longest));
-    var chart = ControlChart.of(all, 2);
+    var chart = chart(all);
     int first = 1;
     while (first < longest && chart.signals(1 + first).isEmpty()) {
       first++;

@@ -7,7 +7,7 @@ import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -67,14 +67,17 @@ class ControlChartTest {
   void aMeanOfThirdsIsNotSpoiltByTheirDecimals() {
     var chart =
         ControlChart.of(
-            List.of(BigFraction.of(1, 3), BigFraction.of(2, 3), BigFraction.of(1, 2000)));
+            List.of(BigFraction.of(1, 3), BigFraction.of(2, 3), BigFraction.of(1, 2000)), 3);
     // (1/3 + 2/3 + 1/2000) / 3 = 2001/6000 = 0.3335, exactly half-way.
     assertEquals(new BigDecimal("0.334"), ControlChart.output(chart.centre().orElseThrow()));
   }
 
   private static ControlChart chart(String... values) {
-    return ControlChart.of(
-        Arrays.stream(values).map(v -> Exact.fraction(new BigDecimal(v))).toList());
+    return ControlChart.of(fractions(List.of(values)), values.length);
+  }
+
+  private static List<BigFraction> fractions(List<String> values) {
+    return values.stream().map(v -> Exact.fraction(new BigDecimal(v))).toList();
   }
 
   private static String printed(BigDecimal value, int decimals) {
@@ -86,11 +89,7 @@ class ControlChartTest {
     // 0, 3.384, 0, -3.384, 0: mean 0, every moving range 3.384 = 3 * 1.128
     var all = new ArrayList<>(List.of("0", "3.384", "0", "-3.384", "0"));
     all.addAll(List.of(values));
-    var observations =
-        all.stream()
-            .map(v -> new ControlChart.Observation(Exact.fraction(new BigDecimal(v)), false))
-            .toList();
-    return ControlChart.of(observations, 5);
+    return ControlChart.of(fractions(all), 5);
   }
 
   private static List<String> lastSignals(String... values) {
@@ -156,14 +155,10 @@ class ControlChartTest {
   void noRunReachesBackAcrossARestart() {
     var values = List.of("0", "3.384", "0", "-3.384", "0", "6.1", "6.1");
     for (int restart : List.of(5, 6)) {
-      var observations =
-          IntStream.range(0, 7)
-              .mapToObj(
-                  i ->
-                      new ControlChart.Observation(
-                          Exact.fraction(new BigDecimal(values.get(i))), i == restart))
-              .toList();
-      assertEquals(List.of(), ControlChart.of(observations, 5).signals(6), "restart " + restart);
+      var restarts = new BitSet();
+      restarts.set(restart);
+      var chart = ControlChart.of(fractions(values), restarts, 5);
+      assertEquals(List.of(), chart.signals(6), "restart " + restart);
     }
   }
 }

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.lowagie.text.pdf.PdfReader;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.pages.render.PrintedPages;
 import gambrel.trade.reckoning.Night;
 import java.io.IOException;

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.loss.LossChart;
 import java.nio.file.Path;
 import java.time.LocalDate;

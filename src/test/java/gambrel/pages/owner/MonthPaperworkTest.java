@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.pages.render.PrintedPages;
 import gambrel.pages.views.SummaryView;
 import gambrel.trade.measure.Money;

@@ -2,10 +2,10 @@ package gambrel.pages.owner;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.Completeness;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.Words;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.cuts.Species;

@@ -8,7 +8,7 @@ import gambrel.files.tables.NightTables;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.NightlyRun;

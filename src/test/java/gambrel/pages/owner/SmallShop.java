@@ -1,7 +1,7 @@
 package gambrel.pages.owner;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.night.Inputs;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.month.SummaryComposer;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.tables.NightTables;
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;

@@ -1,7 +1,7 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.Species;
 import java.util.List;
 import java.util.Optional;

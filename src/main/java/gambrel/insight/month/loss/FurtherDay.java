@@ -1,12 +1,12 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.Interval.Kind;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.account.Billing;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -62,7 +62,8 @@ public record FurtherDay(
             .flatMap(body -> billing.furtherDay(body.balance(), records.lastDay()).stream())
             .map(money -> money.fraction(records.settings().currency()))
             .toList();
-    return new FurtherDay(whose, hanging, Spread.of(charges), records.rail().of(hanging.species()));
+    return new FurtherDay(
+        whose, hanging, Spread.of(charges), records.values().onRail(hanging.species()));
   }
 
   /** The species. */

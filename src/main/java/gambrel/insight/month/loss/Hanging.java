@@ -1,17 +1,17 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.Interval.Kind;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.Interval.Kind;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.statistics.Trend;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -167,19 +167,17 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   public Optional<Finding> finding(MonthRecords records) {
     return Spread.of(compared.before().stream().map(Hanging::days).toList())
         .filter(usual -> usual.number() >= MonthRecords.ENOUGH && isSure())
-        .flatMap(usual -> finding(records, usual));
+        .map(usual -> finding(records, usual))
+        .filter(finding -> !finding.subjects().isEmpty());
   }
 
-  private Optional<Finding> finding(MonthRecords records, Spread usual) {
+  private Finding finding(MonthRecords records, Spread usual) {
     var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
     var limit = usual.upper().add(range.multiply(3));
     var late =
         Ownership.OWN.of(compared.month()).stream()
             .filter(body -> days(body).compareTo(limit) > 0)
             .toList();
-    if (late.isEmpty()) {
-      return Optional.empty();
-    }
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;
     for (var body : late) {
@@ -187,19 +185,18 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
       days = days.add(over);
       lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
     }
-    return Optional.of(
-        Finding.likely(
-            Finding.Kind.HANGING,
-            "",
-            late.stream().map(body -> body.id()).toList(),
-            Map.of(
-                "bodies", Evidence.count(late.size()),
-                "species", new Evidence.Kind(species()),
-                "usual", new Evidence.Number(usual.median(), 0),
-                "limit", new Evidence.Number(limit, 0),
-                "days", new Evidence.Number(days, 0),
-                "weight", new Evidence.Mass(Weight.of(lost)),
-                "loss", new Evidence.Percent(percentADay(), 2)),
-            records.rail().of(species(), lost).map(Finding.Cost::ofShop).orElse(List.of())));
+    return Finding.likely(
+        Finding.Kind.HANGING,
+        "",
+        late.stream().map(body -> body.id()).toList(),
+        Map.of(
+            "bodies", Evidence.count(late.size()),
+            "species", new Evidence.Kind(species()),
+            "usual", new Evidence.Number(usual.median(), 0),
+            "limit", new Evidence.Number(limit, 0),
+            "days", new Evidence.Number(days, 0),
+            "weight", new Evidence.Mass(Weight.of(lost)),
+            "loss", new Evidence.Percent(percentADay(), 2)),
+        records.worth(species(), lost).map(Finding.Cost::ofShop).orElse(List.of()));
   }
 }

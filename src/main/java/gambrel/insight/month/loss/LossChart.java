@@ -1,9 +1,9 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.cuts.Species;
@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -74,16 +75,18 @@ public record LossChart(
     int baseline = bodies.before().size();
     var all = Compared.all(bodies);
     boolean enough = baseline >= MonthRecords.ENOUGH;
-    var chart = ControlChart.of(observations(loss, all), enough ? baseline : 0);
+    var percents = all.stream().map(body -> body.percent(loss).orElseThrow()).toList();
+    var chart = ControlChart.of(percents, restarts(all), enough ? baseline : 0);
     var points =
         IntStream.range(0, all.size())
             .mapToObj(
-                i -> {
-                  var body = all.get(i);
-                  var percent = body.percent(loss).orElseThrow();
-                  var day = day(loss, body);
-                  return new Point(body, day, percent, chart.movingRange(i), chart.signals(i));
-                })
+                i ->
+                    new Point(
+                        all.get(i),
+                        day(loss, all.get(i)),
+                        percents.get(i),
+                        chart.movingRange(i),
+                        chart.signals(i)))
             .toList();
     return new LossChart(
         loss, species, points, baseline, chart.centre(), chart.lower(), chart.upper());
@@ -98,15 +101,11 @@ public record LossChart(
         .toList();
   }
 
-  private static List<ControlChart.Observation> observations(BodyFigure loss, List<MonthBody> all) {
+  private static BitSet restarts(List<MonthBody> all) {
     var killed = all.stream().map(body -> body.body().killed().orElseThrow()).toList();
-    return IntStream.range(0, all.size())
-        .mapToObj(
-            i ->
-                new ControlChart.Observation(
-                    all.get(i).percent(loss).orElseThrow(),
-                    i == 0 || ChronoUnit.DAYS.between(killed.get(i - 1), killed.get(i)) > GAP_DAYS))
-        .toList();
+    return IntStream.range(1, all.size())
+        .filter(i -> ChronoUnit.DAYS.between(killed.get(i - 1), killed.get(i)) > GAP_DAYS)
+        .collect(BitSet::new, BitSet::set, BitSet::or);
   }
 
   private static LocalDate day(BodyFigure loss, MonthBody account) {

@@ -1,15 +1,15 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.BodyGroup.Split;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.Comparison;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyGroup.Split;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.Comparison;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,8 +67,7 @@ public final class LossFigures {
         all.with(FigureName.weightOf(loss), weight)
             .with(Comparison.of(before.bodies(), weightBefore)));
     records
-        .rail()
-        .of(species, weight)
+        .worth(species, weight)
         .map(money -> money.fraction(records.settings().currency()))
         .map(value -> all.with(FigureName.valueOf(loss), value))
         .map(figure -> figure.with(Comparison.of(before.bodies(), Optional.empty())))

@@ -1,7 +1,7 @@
 package gambrel.insight.month.loss;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.Moments;
 import gambrel.trade.measure.Exact;
 import java.time.LocalDate;

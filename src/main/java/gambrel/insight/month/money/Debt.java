@@ -1,9 +1,9 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.RegisterRow;

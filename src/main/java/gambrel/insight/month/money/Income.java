@@ -1,16 +1,16 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Customer;
@@ -68,7 +68,9 @@ public final class Income {
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
             records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
-        .map(fall -> finding(records, fall.species(), fall.less()))
+        .entrySet()
+        .stream()
+        .map(fall -> finding(records, fall.getKey(), fall.getValue()))
         .toList();
   }
 

@@ -1,13 +1,12 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
-import gambrel.trade.cuts.Species;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.trade.measure.Money;
 import java.util.Collection;
 import java.util.Currency;
@@ -41,16 +40,6 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
 
   private static BigFraction whole(BodyValue value) {
     return value.value().multiply(value.takeHome()).divide(value.valued());
-  }
-
-  /** The species of the body. */
-  public Species species() {
-    return account.species();
-  }
-
-  /** Its supplier as {@code bodies.csv} names it; empty if it does not. */
-  public String supplier() {
-    return account.body().supplier();
   }
 
   /** Value less cost; empty if the value is unknown. */

@@ -1,16 +1,16 @@
 package gambrel.insight.month.money;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.GroupComparison.Sample;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.GroupComparison.Sample;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;
@@ -40,10 +40,10 @@ public record SupplierLine(
   public static List<SupplierLine> of(Collection<OwnStock> stock) {
     var lines = new ArrayList<SupplierLine>();
     for (var species : Species.values()) {
-      var own = stock.stream().filter(body -> body.species() == species).toList();
+      var own = stock.stream().filter(body -> body.account().species() == species).toList();
       var samples = rates(own).stream().flatMap(rate -> sample(rate).stream()).toList();
       var compared = GroupComparison.eachAgainstTheRest(samples, 1);
-      new TreeMap<>(Groups.inOrder(own.stream(), OwnStock::supplier))
+      new TreeMap<>(Groups.inOrder(own.stream(), body -> body.account().body().supplier()))
           .forEach(
               (supplier, some) ->
                   lines.add(

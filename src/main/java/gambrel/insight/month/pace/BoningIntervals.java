@@ -1,7 +1,7 @@
 package gambrel.insight.month.pace;
 
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.Spread;
+import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;
@@ -149,23 +149,9 @@ public record BoningIntervals(List<Interval> counted, int breaks) {
     return each.compareTo(LONGEST) <= 0 && each.compareTo(usual.multiply(TIMES_USUAL)) <= 0;
   }
 
-  private BoningIntervals where(Predicate<Interval> which) {
+  /** Some of the work. */
+  BoningIntervals where(Predicate<Interval> which) {
     return new BoningIntervals(counted.stream().filter(which).toList(), breaks);
-  }
-
-  /** The work on a species. */
-  public BoningIntervals of(Species species) {
-    return where(one -> one.piece().species() == species);
-  }
-
-  /** The work on a kind of piece. */
-  BoningIntervals of(Piece piece) {
-    return where(one -> one.piece().equals(piece));
-  }
-
-  /** The work of one boner. */
-  BoningIntervals of(String boner) {
-    return where(one -> one.boner().equals(boner));
   }
 
   /** How many pieces were boned. */

@@ -1,15 +1,15 @@
 package gambrel.insight.month.pace;
 
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.Comparison;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.Comparison;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.pace.BoningIntervals.Interval;
 import gambrel.insight.month.pace.BoningIntervals.Piece;
 import gambrel.trade.cuts.Species;
@@ -18,6 +18,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -34,6 +35,19 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
         BoningIntervals.of(records.baseline().months()));
   }
 
+  private Pace where(Predicate<Interval> which) {
+    return new Pace(month.where(which), before.where(which));
+  }
+
+  /** The pace of a species. */
+  public Pace of(Species species) {
+    return where(one -> one.piece().species() == species);
+  }
+
+  private Pace of(Piece piece) {
+    return where(one -> one.piece().equals(piece));
+  }
+
   /**
    * Minutes for a piece and weight an hour, by species and piece in tree order, then by boner. If a
    * piece has several boners, the first figures are of all of them together.
@@ -43,13 +57,13 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
     for (var species : Species.values()) {
       for (var item : records.night().shop().cuts().of(species).items()) {
         var piece = new Piece(species, item.id());
-        var all = new Pace(month.of(piece), before.of(piece));
+        var all = of(piece);
         var names = all.month.counted().stream().map(Interval::boner).distinct().sorted().toList();
         if (names.size() > 1) {
           figures.addAll(all.figures(species, new MonthFigure.Part(item, Optional.empty())));
         }
         for (String name : names) {
-          var own = new Pace(all.month.of(name), all.before.of(name));
+          var own = all.where(one -> one.boner().equals(name));
           figures.addAll(own.figures(species, new MonthFigure.Part(item, Optional.of(name))));
         }
       }
@@ -79,9 +93,8 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
     return pieces.stream()
         .flatMap(
             piece ->
-                new Pace(month.of(piece), before.of(piece))
-                    .slower(piece.species(), pieces.size()).stream()
-                        .map(slower -> finding(records, piece, slower)))
+                of(piece).slower(piece.species(), pieces.size()).stream()
+                    .map(slower -> of(piece).finding(records, piece, slower)))
         .toList();
   }
 
@@ -111,9 +124,9 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
                 "piece",
                 new Evidence.Cuts(species, List.of(item)),
                 "minutes",
-                minutes(month.of(piece).each().orElseThrow().median()),
+                minutes(month.each().orElseThrow().median()),
                 "usual",
-                minutes(before.of(piece).each().orElseThrow().median()))),
+                minutes(before.each().orElseThrow().median()))),
         List.of());
   }
 

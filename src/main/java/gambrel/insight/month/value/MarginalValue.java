@@ -1,14 +1,12 @@
 package gambrel.insight.month.value;
 
-import gambrel.insight.month.bodies.ItemValues;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Products;
+import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Products;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
-import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -106,16 +104,10 @@ public final class MarginalValue {
           .filter(weighing -> Products.isFood(body.balance(), weighing))
           .forEach(
               weighing ->
-                  valued(tree, weighing)
+                  values
+                      .ofProduct(tree, weighing.item())
                       .ifPresent(part -> packed.merge(part, weighing.net(), Weight::plus)));
     }
     return packed;
-  }
-
-  /** The part whose value an item has; for trim without a value that is mince. */
-  private Optional<Item> valued(CutTree tree, Weighing weighing) {
-    var own = values.carrier(tree, weighing.item());
-    boolean trim = tree.find(weighing.item()).filter(i -> i.kind() == Kind.TRIM).isPresent();
-    return own.isEmpty() && trim ? values.carrier(tree, CutTree.MINCE) : own;
   }
 }

@@ -1,16 +1,16 @@
 package gambrel.insight.month.yields;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.GroupComparison.Sample;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.GroupComparison.Sample;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -91,7 +91,7 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
             .filter(b -> b.boner().filter(boner::equals).isPresent())
             .toList();
     var tree = records.night().shop().cuts().of(species);
-    var values = records.rail().items();
+    var values = records.values();
     var bone = values.of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
     var mince = values.of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
     return Finding.likely(

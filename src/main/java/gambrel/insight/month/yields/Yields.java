@@ -1,19 +1,19 @@
 package gambrel.insight.month.yields;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.BodyValue;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Ratio;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.Finding;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.GroupComparison.Difference;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.GroupComparison.Difference;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Ratio;
+import gambrel.insight.month.figures.Spread;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import java.util.List;
@@ -43,7 +43,9 @@ public final class Yields {
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
             records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
-        .map(fall -> finding(records, fall.species(), fall.less()))
+        .entrySet()
+        .stream()
+        .map(fall -> finding(records, fall.getKey(), fall.getValue()))
         .toList();
   }
 
@@ -51,7 +53,7 @@ public final class Yields {
     var bodies = MonthBody.of(species, records.bodies().settled());
     var total =
         bodies.stream()
-            .map(b -> BodyValue.of(b, records.rail().items()))
+            .map(b -> BodyValue.of(b, records.values()))
             .filter(BodyValue::isEnough)
             .reduce(BodyValue::plus);
     return Finding.likely(

@@ -1,11 +1,11 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.BodyGroup.Split;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyGroup.Split;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Weight;

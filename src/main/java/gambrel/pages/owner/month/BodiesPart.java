@@ -1,6 +1,6 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.pages.views.PartView;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.balance.BatchBalance;

@@ -1,7 +1,7 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
 import gambrel.pages.views.FirstPage;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;

@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.FirstPage;

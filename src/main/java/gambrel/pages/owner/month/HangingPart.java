@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
@@ -40,7 +40,7 @@ record HangingPart(MonthPart.Page page) implements MonthPart {
                 unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
             .number(
                 label("worth_a_day", currency()),
-                hanging -> money(records().rail().of(hanging.species(), hanging.weightADay())))
+                hanging -> money(records().worth(hanging.species(), hanging.weightADay())))
             .rows(report().hanging());
     var tables = table.table(say("hanging_explained"));
     return PartView.of(say("hanging"), tables, List.of());

@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.findings.Completeness;
-import gambrel.insight.month.findings.FigureName;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.MeanShift;

@@ -1,11 +1,11 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyRate;
-import gambrel.insight.month.findings.GroupComparison;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.BoningIntervals;
@@ -51,11 +51,11 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
 
   /** Money for an hour on the block; empty without times of work. */
   private Compared<Optional<BigFraction>> anHour(Compared<List<BodyRate>> income) {
-    var species = income.species();
+    var pace = report().pace().of(income.species());
     return new Compared<>(
-        species,
-        anHour(income.month(), report().pace().month().of(species)),
-        anHour(income.before(), report().pace().before().of(species)));
+        income.species(),
+        anHour(income.month(), pace.month()),
+        anHour(income.before(), pace.before()));
   }
 
   private static Optional<BigFraction> anHour(List<BodyRate> bodies, BoningIntervals work) {
@@ -79,7 +79,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     return new TableBuilder<OwnStock>("stock figures even")
         .first(say("body"), own -> own.account().id())
         .words(say("kind"), own -> page.names().kind(own.account().body()), "wider")
-        .words(say("supplier"), OwnStock::supplier, "wider")
+        .words(say("supplier"), own -> own.account().body().supplier(), "wider")
         .number(
             say("take_home_of_cold"), own -> tenths(own.account().percent(BodyFigure.TAKE_HOME)))
         .number(label("cost", currency()), own -> money(Optional.of(own.cost())))

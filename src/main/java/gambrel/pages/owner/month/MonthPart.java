@@ -1,15 +1,15 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Ratio;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.Ratio;
+import gambrel.insight.month.figures.Spread;
 import gambrel.pages.owner.Names;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.words.Formats;

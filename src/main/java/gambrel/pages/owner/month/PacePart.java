@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Spread;
 import gambrel.pages.views.PartView;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Species;

@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.State;

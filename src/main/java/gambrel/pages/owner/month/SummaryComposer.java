@@ -2,8 +2,8 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.pages.owner.HeldPart;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.PartView;

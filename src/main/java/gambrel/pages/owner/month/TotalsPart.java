@@ -1,7 +1,7 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.money.Debt;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;

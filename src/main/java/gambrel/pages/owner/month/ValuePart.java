@@ -1,9 +1,9 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.Products;
-import gambrel.insight.month.findings.BodyGroup;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;
@@ -119,7 +119,7 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
 
   /** What a small weight of a cut brings instead of mince or dice, for the cuts packed most. */
   private List<TableView> smalls(List<String> remarks) {
-    var all = new MarginalValue(records().rail().items()).of(month().settled());
+    var all = new MarginalValue(records().values()).of(month().settled());
     var shown =
         all.stream()
             .sorted(Comparator.comparing(MarginalValue.Line::packed).reversed())
@@ -162,7 +162,7 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
     if (ways().findAny().isPresent()) {
       remarks.add(say("month.value.choices", count(CutChoice.FEWEST)));
     }
-    var missing = Products.unvalued(settled, records().rail().items());
+    var missing = Products.unvalued(settled, records().values());
     if (!missing.isEmpty()) {
       var names = wording().names(missing.stream().map(Item::name).toList(), MOST_NAMES);
       remarks.add(say("month.value.missing", names));

@@ -1,7 +1,7 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.findings.MonthFigure;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.pages.words.Formats;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.balance.BodyBalance;

@@ -1,8 +1,8 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.MonthBody;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Species;

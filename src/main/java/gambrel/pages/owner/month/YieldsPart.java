@@ -1,11 +1,11 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.bodies.BodyFigure;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.FigureName;
-import gambrel.insight.month.findings.GroupComparison;
-import gambrel.insight.month.findings.MonthFigure;
-import gambrel.insight.month.findings.MonthFigure.By;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.MonthFigure;
+import gambrel.insight.month.figures.MonthFigure.By;
+import gambrel.insight.month.figures.Spread;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;

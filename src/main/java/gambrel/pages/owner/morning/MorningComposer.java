@@ -9,6 +9,9 @@ import gambrel.pages.views.MorningView.Issued;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.pages.words.Wording;
 import gambrel.trade.account.Entitlement;
+import gambrel.trade.decision.State;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.weighing.RowCount;
@@ -23,6 +26,7 @@ public final class MorningComposer {
   /** The most rows of a list. A night that rebuilds ten years has thousands. */
   public static final int MOST_ROWS = 300;
 
+  private static final int MOST_NAMES = 12;
   private static final int FEW_FILES = 20;
   private static final int RECENT_DAYS = 2;
 
@@ -50,7 +54,6 @@ public final class MorningComposer {
     String day = wording.formats().date(date);
     var held = HeldPart.among(night.bodies().values());
     var todo = new TodoPart(report.notices(), wording);
-    var story = new NightStory(report, wording);
     var counts = night.ledger().rows();
     return new MorningView(
         shop.page(
@@ -59,15 +62,15 @@ public final class MorningComposer {
         wording.words().labels(),
         shop.shop(),
         wording.formats().opening(wording.formats().day(date)),
-        story.sentences(held.size(), todo),
+        sentences(held.size(), todo),
         new HeldPart(night, report.causes(), wording).of(first(held)),
         more("morning.held.more", held),
         todo.todo(),
         first(report.issued()).stream().map(this::issued).toList(),
         more("morning.issued.more", report.issued()),
         files(counts),
-        file(counts.isEmpty() ? "" : wording.say("total"), NightStory.sum(counts)),
-        story.notes());
+        file(counts.isEmpty() ? "" : wording.say("total"), sum(counts)),
+        notes());
   }
 
   private static <T> List<T> first(List<T> all) {
@@ -117,7 +120,7 @@ public final class MorningComposer {
     var rows = new ArrayList<>(byShown.get(true).stream().map(c -> file(c.file(), c)).toList());
     var rest = byShown.get(false);
     if (!rest.isEmpty()) {
-      rows.add(file(wording.counted("morning.files.rest", rest.size()), NightStory.sum(rest)));
+      rows.add(file(wording.counted("morning.files.rest", rest.size()), sum(rest)));
     }
     return rows;
   }
@@ -140,5 +143,87 @@ public final class MorningComposer {
         formats.count(count.repeat()),
         formats.count(count.voided()),
         formats.count(count.setAside()));
+  }
+
+  /** What has to be done, then what was issued and what was read. */
+  private List<String> sentences(int held, TodoPart todo) {
+    var lead = new ArrayList<String>();
+    if (held > 0) {
+      lead.add(wording.counted("morning.held", held));
+    }
+    if (todo.urgent() > 0) {
+      lead.add(wording.counted("morning.todo", todo.urgent()));
+    }
+    if (lead.isEmpty()) {
+      lead.add(wording.say("morning.well"));
+    }
+    if (todo.toLookAt() > 0) {
+      lead.add(wording.counted("morning.look", todo.toLookAt()));
+    }
+    int issued = report.issued().size();
+    return List.of(
+        String.join(" ", lead),
+        issued == 0
+            ? wording.say("morning.issued.none")
+            : wording.counted("morning.issued", issued),
+        read());
+  }
+
+  private String read() {
+    var formats = wording.formats();
+    var files = night.ledger().rows();
+    var rows = sum(files);
+    return rows.read() == 0
+        ? wording.say("morning.read.none")
+        : wording.counted(
+            "morning.read",
+            rows.read(),
+            wording.counted("morning.files", files.size()),
+            formats.count(rows.used()),
+            formats.count(rows.repeat()),
+            formats.count(rows.voided()),
+            formats.count(rows.setAside()));
+  }
+
+  /** The rows of some files together. */
+  private static RowCount sum(List<RowCount> counts) {
+    return new RowCount(
+        "",
+        counts.stream().mapToInt(RowCount::used).sum(),
+        counts.stream().mapToInt(RowCount::repeat).sum(),
+        counts.stream().mapToInt(RowCount::voided).sum(),
+        counts.stream().mapToInt(RowCount::setAside).sum());
+  }
+
+  /** Open bodies, the number of notices for the record, and that the register is new. */
+  private List<String> notes() {
+    var notes = new ArrayList<String>();
+    var open =
+        night.bodies().values().stream()
+            .filter(account -> account.decision().state() == State.OPEN)
+            .map(account -> account.body().id())
+            .toList();
+    if (!open.isEmpty()) {
+      String names = wording.names(open, MOST_NAMES);
+      notes.add(
+          wording.counted("morning.open", open.size())
+              + " "
+              + wording.say("morning.open.names", names));
+    }
+    long noted =
+        report.notices().stream()
+            .filter(n -> n.severity() == Severity.NOTE && !isShownElsewhere(n.code()))
+            .count();
+    if (noted > 0) {
+      notes.add(wording.counted("morning.notes", noted));
+    }
+    if (report.newRegister()) {
+      notes.add(wording.say("morning.register.new"));
+    }
+    return notes;
+  }
+
+  private static boolean isShownElsewhere(NoticeCode code) {
+    return code == NoticeCode.REGISTER_NEW || code == NoticeCode.LIKELY_CAUSE;
   }
 }

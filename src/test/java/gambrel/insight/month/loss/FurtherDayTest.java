@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.Books;
-import gambrel.insight.month.bodies.Ownership;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Exact;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package gambrel.pages.owner.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.findings.Evidence;
-import gambrel.insight.month.findings.Finding;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.owner.SmallShop;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.WeightUnit;

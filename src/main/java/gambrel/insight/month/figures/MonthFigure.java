@@ -1,9 +1,6 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Ownership;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.GroupComparison.Difference;
+import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;

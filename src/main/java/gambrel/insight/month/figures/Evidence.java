@@ -1,6 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.Ownership;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;

@@ -1,4 +1,4 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import gambrel.trade.measure.Share;
 import java.util.Collection;

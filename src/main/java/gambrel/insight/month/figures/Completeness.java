@@ -1,8 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthBodies;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;

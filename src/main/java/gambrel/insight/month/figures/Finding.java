@@ -1,7 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthRecords;
-import gambrel.insight.month.bodies.Ownership;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import java.util.Comparator;
@@ -100,7 +98,7 @@ public record Finding(
     /** The cost of weights lost on the rail; none where values are missing. */
     public static List<Cost> onRail(
         Map<Ownership, BigFraction> weights, Species species, MonthRecords records) {
-      return of(weights, records.rail().of(species), records.settings().currency());
+      return of(weights, records.values().onRail(species), records.settings().currency());
     }
 
     /** A cost to the shop alone. */

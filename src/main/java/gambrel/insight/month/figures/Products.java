@@ -1,4 +1,4 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
@@ -175,15 +175,12 @@ public final class Products {
   }
 
   private static Optional<BigFraction> value(String item, CutTree tree, ItemValues values) {
-    var own = values.of(tree, item);
-    if (own.isPresent()) {
-      return own;
-    }
-    return switch (tree.find(item).map(Item::kind).orElse(Kind.WASTE)) {
-      case BONE, FAT, WASTE -> Optional.of(BigFraction.ZERO);
-      case TRIM -> values.of(tree, CutTree.MINCE);
-      default -> Optional.empty();
-    };
+    var kind = tree.find(item).map(Item::kind).orElse(Kind.WASTE);
+    boolean isLeft = kind == Kind.BONE || kind == Kind.FAT || kind == Kind.WASTE;
+    return values
+        .ofProduct(tree, item)
+        .flatMap(part -> values.of(tree, part.id()))
+        .or(() -> isLeft ? Optional.of(BigFraction.ZERO) : Optional.empty());
   }
 
   /** The items without a value among the food of some bodies. */

@@ -1,12 +1,16 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
+import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The records that a month's report is drawn from.
@@ -15,10 +19,10 @@ import java.util.stream.Stream;
  * @param register every statement, including tonight's
  * @param bodies the month's bodies
  * @param baseline the bodies of the twelve calendar months before, with which the month is compared
- * @param rail what weight on the rail is worth
+ * @param values what weight is worth on the last day of the month
  */
 public record MonthRecords(
-    Night night, Register register, MonthBodies bodies, MonthBodies baseline, RailValue rail) {
+    Night night, Register register, MonthBodies bodies, MonthBodies baseline, ItemValues values) {
   /** The least number of bodies of the baseline that limits are computed from. */
   public static final int ENOUGH = 20;
 
@@ -37,7 +41,7 @@ public record MonthRecords(
         register,
         both.between(month, month),
         both.between(first, month.minusMonths(1)),
-        new RailValue(both));
+        new ItemValues(both));
   }
 
   /** The month. */
@@ -63,6 +67,11 @@ public record MonthRecords(
   /** The shop's settings. */
   public Settings settings() {
     return night.shop().settings();
+  }
+
+  /** What a weight on the rail, in the shop's unit, is worth; empty where values are missing. */
+  public Optional<Money> worth(Species species, BigFraction weight) {
+    return values.onRail(species).map(r -> Money.of(r.multiply(weight), settings().currency()));
   }
 
   /** The settled bodies cut in the twelve months before and in the month, those before first. */

@@ -1,8 +1,6 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.Spread;
-import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.figures.GroupComparison.Sample;
 import gambrel.trade.cuts.Species;
 import java.util.Collection;
 import java.util.Optional;

@@ -1,11 +1,11 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
-import gambrel.insight.month.findings.GroupComparison.Sample;
+import gambrel.insight.month.figures.GroupComparison.Sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;

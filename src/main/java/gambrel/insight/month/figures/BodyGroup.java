@@ -1,6 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.MonthBody;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;

@@ -1,9 +1,13 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,6 +23,45 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeHome) {
   /** The least share of the take-home that must have a value before the body's worth is used. */
   private static final BigFraction ENOUGH = BigFraction.of(9, 10);
+
+  private static final Comparator<BodyRate> LEAST_FIRST =
+      Comparator.comparing(BodyRate::rate).thenComparing(rate -> rate.body().id());
+
+  /**
+   * The worth of take-home on cold weight, for every species of which it is known: the figure of
+   * all bodies, then of each, least first.
+   */
+  public static List<MonthFigure> figures(MonthRecords records) {
+    var name = FigureName.WORTH_OF_COLD;
+    var figures = new ArrayList<MonthFigure>();
+    for (var bodies : records.settled()) {
+      var worths = bodies.map(all -> ofCold(all, records.values()));
+      var species = bodies.species();
+      if (!worths.month().isEmpty()) {
+        figures.add(BodyRate.figure(name, species, BodyGroup.ALL, worths.month(), worths.before()));
+      }
+      for (var body : worths.month()) {
+        var group = new MonthFigure.OfBody(body.body());
+        figures.add(MonthFigure.of(name, species, group, 1, Optional.of(body.rate())));
+      }
+    }
+    return figures;
+  }
+
+  /** The bodies whose cold weight and value are known, least first, then by id. */
+  public static List<BodyRate> ofCold(Collection<MonthBody> bodies, ItemValues values) {
+    return bodies.stream()
+        .flatMap(body -> of(body, values).onCold(body).stream())
+        .sorted(LEAST_FIRST)
+        .toList();
+  }
+
+  private Optional<BodyRate> onCold(MonthBody body) {
+    return body.balance()
+        .cold()
+        .filter(cold -> !cold.isZero() && isEnough())
+        .map(cold -> new BodyRate(body, value, cold.fraction()));
+  }
 
   /** The value of {@code body}. */
   public static BodyValue of(MonthBody body, ItemValues values) {

@@ -1,4 +1,4 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyFigures;

@@ -1,8 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.Compared;
-import gambrel.insight.month.bodies.MonthBody;
-import gambrel.insight.month.bodies.MonthRecords;
 import gambrel.insight.statistics.Moments;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
@@ -116,29 +113,23 @@ public final class GroupComparison {
   }
 
   /**
-   * How much lower a figure of the month's settled bodies is than that of the twelve months before.
-   *
-   * @param species the species
-   * @param less before less month, in the figure's unit
-   */
-  public record Fall(Species species, Difference less) {}
-
-  /**
-   * The species of which the figure fell beyond chance.
+   * The species of which a figure of the month's settled bodies fell beyond chance, with that of
+   * the twelve months before less that of the month.
    *
    * @param figure the figure of one body; empty if unknown
    * @param kind bodies are compared within a kind
    */
-  public static Stream<Fall> falls(
+  public static SortedMap<Species, Difference> falls(
       MonthRecords records,
       Function<MonthBody, Optional<BigFraction>> figure,
       Function<MonthBody, String> kind) {
-    return records.settled().stream()
-        .flatMap(
-            bodies ->
-                difference(bodies, figure, kind, Species.values().length).stream()
-                    .filter(change -> change.high() < 0)
-                    .map(change -> new Fall(bodies.species(), change.reversed())));
+    var falls = new TreeMap<Species, Difference>();
+    for (var bodies : records.settled()) {
+      difference(bodies, figure, kind, Species.values().length)
+          .filter(change -> change.high() < 0)
+          .ifPresent(change -> falls.put(bodies.species(), change.reversed()));
+    }
+    return falls;
   }
 
   /**

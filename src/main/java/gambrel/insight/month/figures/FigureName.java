@@ -1,6 +1,5 @@
-package gambrel.insight.month.findings;
+package gambrel.insight.month.figures;
 
-import gambrel.insight.month.bodies.BodyFigure;
 import java.util.Currency;
 import java.util.Locale;
 

@@ -1,4 +1,4 @@
-package gambrel.insight.month.bodies;
+package gambrel.insight.month.figures;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
