@@ -146,7 +146,7 @@ public final class NightlyRun {
     var lost = OrderedParallel.begin(() -> store.lost(before));
     var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
     Function<Figures, String> digest = figures -> Digest.of(RegisterStore.bytes(figures));
-    var night = IssuePlan.heldForMoney(reckoned, before, digest);
+    var night = IssuePlan.holdingWhatGoesOut(reckoned, before, digest);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));

@@ -20,8 +20,8 @@ final class Verdict {
 
   final Charges charges;
 
-  /** Whether a row of charges or payments alone holds it. */
-  boolean unreadMoney;
+  /** Whether it would go out but for a row of charges, payments or batches. */
+  boolean goingOut;
 
   /** Whether a release covers a reason. */
   boolean releasedSome;
@@ -60,7 +60,7 @@ final class Verdict {
     boolean goesOut = codes.isEmpty() && !recipients().isEmpty();
     if (goesOut && !new Unread(world).holdingWhatGoesOut(this).isEmpty()) {
       codes.add("row-unread");
-      unreadMoney = true;
+      goingOut = true;
     }
     state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
   }

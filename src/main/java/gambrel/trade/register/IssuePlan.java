@@ -2,6 +2,7 @@ package gambrel.trade.register;
 
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.shop.UnreadRow;
 import java.util.List;
 import java.util.function.Function;
 
@@ -30,12 +31,12 @@ public record IssuePlan(List<Planned> issue, List<Planned> held, List<Notice> no
   }
 
   /**
-   * The night with every body held of which a statement would go out and that a charge or payment
-   * could concern which cannot be read.
+   * The night with every body held of which a statement would go out and that a row could concern
+   * which cannot be read and {@linkplain UnreadRow#holdsWhatGoesOut holds only that}.
    */
-  public static Night heldForMoney(
+  public static Night holdingWhatGoesOut(
       Night night, Register register, Function<Figures, String> digest) {
-    return new IssuePlanner(night, register, digest).heldForMoney();
+    return new IssuePlanner(night, register, digest).holdingWhatGoesOut();
   }
 
   /** The plan of a night that may issue nothing: the drafts alone. */

@@ -43,18 +43,18 @@ final class IssuePlanner {
     return new IssuePlan(issue, held, notices);
   }
 
-  /** See {@link IssuePlan#heldForMoney}. */
-  Night heldForMoney() {
+  /** See {@link IssuePlan#holdingWhatGoesOut}. */
+  Night holdingWhatGoesOut() {
     var unread = new UnreadRows(night.shop(), night.ledger(), night.asOf());
     var reasons = new HashMap<String, List<Reason>>();
     for (var account : night.bodies().values()) {
-      var ofMoney = unread.reasons(account.balance(), true);
+      var concerned = unread.reasons(account.balance(), true);
       boolean goesOut =
           account.decision().state() == State.ISSUED
-              && !ofMoney.isEmpty()
+              && !concerned.isEmpty()
               && account.customers().stream().anyMatch(c -> statement(account, c).isPresent());
       if (goesOut) {
-        reasons.put(account.body().id(), ofMoney);
+        reasons.put(account.body().id(), concerned);
       }
     }
     return night.holding(reasons);
