@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -134,7 +135,22 @@ final class Verdict {
       }
     }
     released.removeIf(r -> FIRM.contains(r.code()));
+    var low = new Reason("home-low", "");
+    if (held.contains(low) && progress.closes().stream().anyMatch(this::isClosedLow)) {
+      released.add(low);
+    }
     return released;
+  }
+
+  /** Whether the body gave too little when it was closed, and was open for that. */
+  private boolean isClosedLow(Instant on) {
+    if (on.equals(world.asOf)) {
+      return false;
+    }
+    var then = world.at(on);
+    var before = then.yields.get(body.beast.id());
+    return new UsualShare(then).isBelow(before)
+        && before.body.lastCut().plus(world.setup.cuttingDays()).isAfter(on);
   }
 
   /** Everybody but the shop who gets a statement. */

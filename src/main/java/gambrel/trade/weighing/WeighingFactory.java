@@ -4,6 +4,7 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
@@ -11,6 +12,7 @@ import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.Status;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
@@ -35,6 +37,11 @@ final class WeighingFactory {
     var row = read.row();
     if (row.broken().isPresent()) {
       throw new Refusal(Notice.of(NoticeCode.ROW_BROKEN).with("fault", row.broken().get()));
+    }
+    for (var field : Field.values()) {
+      if (field.isId() && IdIndex.isLost(row.get(field))) {
+        throw new Refusal(lostId(row, field));
+      }
     }
     if (read.status() instanceof Status.Unknown unknown) {
       throw new Refusal(NoticeCode.STATUS_BAD, "status", unknown.text());
@@ -72,6 +79,15 @@ final class WeighingFactory {
         batch,
         customer,
         filled.boner());
+  }
+
+  private static Notice lostId(ExportRow row, Field field) {
+    return Notice.of(NoticeCode.SPREADSHEET_DAMAGE)
+        .as(Severity.HOLD)
+        .advising("EXPORT")
+        .with("column", field.id())
+        .with("cell", row.quoted(field))
+        .with("why", Phrase.of("CELL.LOST_ID"));
   }
 
   private static Optional<Integer> pieces(ExportRow row) throws Refusal {
