@@ -107,6 +107,29 @@ class WhoseIsItTest extends SceneTest {
   }
 
   @Test
+  void aTagInARowWithoutALegibleTimeHoldsEveryBodyThatHadIt() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer,tags",
+        "B1,beef,2026-03-02,ann,417",
+        "B2,beef,2025-12-01,bob,417",
+        "B3,beef,2026-03-02,cat,418");
+    scene.set("rail=hot").simpleBody();
+    scene.weigh(
+        """
+        04T10:00 B2  hot  carcase 100
+        05T10:00 B2  pack rump     99
+        04T10:00 B3  hot  carcase 100
+        05T10:00 B3  pack rump     99
+        06T10:00 417 pack liver     6 time=2026-03-O6T10:00
+        """);
+    var found = scene.at(LATER);
+    assertEquals("held row-set-aside", found.state("B1"));
+    assertEquals("held row-set-aside", found.state("B2"));
+    assertEquals("issued", found.state("B3"));
+  }
+
+  @Test
   void aTagOfTwoBodiesIsSetAsideAndHoldsBoth() {
     scene.file(
         "bodies.csv",

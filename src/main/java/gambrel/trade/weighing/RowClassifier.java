@@ -10,7 +10,6 @@ import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
@@ -103,7 +102,7 @@ final class RowClassifier {
   }
 
   private List<String> bodies(ReadRow row, String named) {
-    var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
+    var date = row.time().map(OffsetDateTime::toLocalDate);
     return references.candidates(named, date).stream().map(Body::id).toList();
   }
 
