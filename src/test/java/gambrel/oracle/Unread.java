@@ -72,7 +72,11 @@ final class Unread {
     }
     var customer = line.get("customer");
     if (setup.customers.contains(customer) && !(ownRow && !body.isEmpty())) {
-      named.add(verdict.customers().contains(customer));
+      boolean nobodys =
+          table.equals("shares")
+              && beast.customer().isEmpty()
+              && setup.table("shares").stream().noneMatch(l -> l.get("body").equals(beast.id()));
+      named.add(nobodys || verdict.customers().contains(customer));
     }
     if (setup.columns.isLegible(table, line, "species")) {
       named.add(beast.species().equals(line.get("species")));

@@ -256,6 +256,14 @@ class UnreadRowsTest extends SceneTest {
   }
 
   @Test
+  void aShareOfAnIllegibleBodyHoldsABodyThatIsNobodysToo() {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02,ann");
+    scene.body("B2,lamb,2026-03-02,");
+    scene.file("shares.csv", "body,customer,share", ",bob,1/2", ",cat,1/2");
+    assertEquals("B2", waiting());
+  }
+
+  @Test
   void noReleaseCoversIt() {
     scene.file("shares.csv", "body,customer,share", "B2,bob,half");
     scene.release("B2", "release", "07T09:00");

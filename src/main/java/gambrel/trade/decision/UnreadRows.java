@@ -2,6 +2,7 @@ package gambrel.trade.decision;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
@@ -51,10 +52,16 @@ public final class UnreadRows {
   private boolean concerns(UnreadRow row, BodyBalance balance) {
     return row.named("body").filter(id -> !id.equals(balance.body().id())).isEmpty()
         && row.named("species").filter(id -> !id.equals(balance.body().species().id())).isEmpty()
-        && row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+        && (row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+            || row.ofShares() && isNobodys(balance.body()))
         && row.named("item").filter(item -> !isWeighed(item, balance)).isEmpty()
         && (!row.ofBatch() || isIn(row.named("batch"), balance))
         && (row.named("ticket").isEmpty() || isNamed(ledger.named().get(row.place()), balance));
+  }
+
+  /** Whether no row says whose a body is, so that a share of it may stand in one not read. */
+  private static boolean isNobodys(Body body) {
+    return body.customer().isEmpty() && body.shares().isEmpty();
   }
 
   private static boolean isOf(String customer, BodyBalance balance) {

@@ -22,10 +22,11 @@ public record UnreadRow(
     Optional<OffsetDateTime> from,
     Map<String, String> names) {
   private static final String BATCHES = "batches.csv";
+  private static final String SHARES = "shares.csv";
   private static final Set<String> HOLD_WHAT_GOES_OUT =
       Set.of("charges.csv", "payments.csv", BATCHES);
   private static final Set<String> HOLD_ISSUED =
-      Set.of("customers.csv", "bodies.csv", "shares.csv", "corrections.csv");
+      Set.of("customers.csv", "bodies.csv", SHARES, "corrections.csv");
 
   /** Copies the names. */
   public UnreadRow {
@@ -45,6 +46,11 @@ public record UnreadRow(
   /** Whether it is about a batch. */
   public boolean ofBatch() {
     return place.file().equals(BATCHES);
+  }
+
+  /** Whether it says who owns a body. */
+  public boolean ofShares() {
+    return place.file().equals(SHARES);
   }
 
   /** What it names in a column. */
