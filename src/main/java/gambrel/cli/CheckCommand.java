@@ -33,12 +33,11 @@ final class CheckCommand extends ShopCommand {
     if (preview != null) {
       refuseExports(preview);
     }
-    var reports = shop().resolve("reports");
     Reading reading;
     NightOutcome outcome;
     try (var progress = progress()) {
       reading = read(progress);
-      outcome = reading.run().check(reports, reading.asOf());
+      outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
       print(done.report().notices(), reading.inputs());
@@ -46,7 +45,7 @@ final class CheckCommand extends ShopCommand {
         try {
           reading.run().preview(preview, done.report().night());
         } catch (IOException e) {
-          return finish(NightOutcome.Stopped.failed(e, reports));
+          return finish(NightOutcome.Stopped.failed(e, reports()));
         }
       }
     }

@@ -1,10 +1,12 @@
 package gambrel.cli;
 
 import gambrel.insight.cause.LikelyCauses;
+import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.explain.Explanation;
+import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
-import gambrel.trade.reckoning.Reckoner;
+import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -21,9 +23,13 @@ final class ExplainCommand extends ShopCommand {
   @Override
   int work() throws RefusedException {
     var reading = read(Progress.NONE);
-    var inputs = reading.inputs();
-    var night = new Reckoner(inputs.shop(), inputs.exports()).at(reading.asOf());
-    var causes = LikelyCauses.of(night, inputs.exports());
+    Night night;
+    try {
+      night = reading.run().night(reports(), reading.asOf());
+    } catch (IOException e) {
+      return finish(NightOutcome.Stopped.failed(e, reports()));
+    }
+    var causes = LikelyCauses.of(night, reading.inputs().exports());
     var explanation = Explanation.of(night, causes, body);
     if (explanation.isEmpty()) {
       throw new RefusedException("bodies.csv has no body " + body);

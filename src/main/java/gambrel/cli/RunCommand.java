@@ -39,7 +39,7 @@ final class RunCommand extends ShopCommand {
   @Override
   int work() throws RefusedException {
     var wanted = months();
-    var root = out == null ? shop().resolve("reports") : out;
+    var root = out == null ? reports() : out;
     refuseExports(root);
     if (Files.exists(root) && !Files.isDirectory(root)) {
       throw new RefusedException(root + " is no folder");

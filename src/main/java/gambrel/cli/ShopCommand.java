@@ -61,6 +61,11 @@ abstract class ShopCommand implements Callable<Integer> {
     return shop;
   }
 
+  /** The output folder whose register counts where none is given. */
+  final Path reports() {
+    return shop.resolve("reports");
+  }
+
   final boolean isQuiet() {
     return quiet;
   }

@@ -22,6 +22,7 @@ import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlanner;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
 import java.io.IOException;
 import java.io.StreamCorruptedException;
 import java.nio.file.Files;
@@ -33,7 +34,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** The nightly job: makes a night and publishes it at once. */
@@ -83,6 +83,27 @@ public final class NightlyRun {
   public NightOutcome check(Path root, OffsetDateTime asOf) {
     var unprinted = new NightlyRun(inputs, documents.fillingOnly(), disk, progress);
     return outcome(root, () -> unprinted.make(Changes.unwritten(root), asOf, List.of()));
+  }
+
+  /**
+   * The night as it would be made, without its documents.
+   *
+   * @param root the output folder with the register
+   * @throws RefusedException if the register cannot be read
+   */
+  public Night night(Path root, OffsetDateTime asOf) throws RefusedException, IOException {
+    var changes = Changes.unwritten(root);
+    return night(new RegisterStore(changes, inputs.shop().settings()).load(), asOf);
+  }
+
+  /** The night at {@code asOf}, given the statements issued before. */
+  private Night night(Register before, OffsetDateTime asOf) {
+    var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
+    return new IssuePlanner(reckoned, before, NightlyRun::digest).holdingWhatGoesOut();
+  }
+
+  private static String digest(Figures figures) {
+    return Digest.of(RegisterStore.bytes(figures));
   }
 
   /** A night that may fail. */
@@ -143,16 +164,14 @@ public final class NightlyRun {
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before));
-    var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
-    Function<Figures, String> digest = figures -> Digest.of(RegisterStore.bytes(figures));
-    var night = new IssuePlanner(reckoned, before, digest).heldForMoney();
+    var night = night(before, asOf);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
     notices.addAll(causes.notices());
     notices.addAll(ShrinkSeries.unusual(night));
     notices.addAll(OrderedParallel.result(lost));
-    var plan = new IssuePlanner(night, before, digest).plan();
+    var plan = new IssuePlanner(night, before, NightlyRun::digest).plan();
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
     var statements = new Statements(night, pages, store, changes, cache, notices);

@@ -10,6 +10,7 @@ import gambrel.night.Documents;
 import gambrel.night.NightShop;
 import gambrel.night.TinyDocuments;
 import gambrel.night.Trees;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -303,6 +304,16 @@ class MainTest {
     assertEquals("", result.err());
     assertTrue(result.out().startsWith("Body B1 (beef), issued"), result.out());
     assertFalse(Files.exists(shop.reports()));
+  }
+
+  @Test
+  void explainNamesTheRowsThatHoldWhatWouldGoOut() throws IOException {
+    var charges = "charge,description,basis,price\nkill,Kill,head,9O\n";
+    Files.writeString(Path.of(path, "charges.csv"), charges);
+    var result = gambrel("explain", path, "B1", AS_OF).out();
+
+    assertTrue(result.startsWith("Body B1 (beef), held"), result);
+    assertTrue(result.contains("waits: row-unread charges.csv:2: price \"9O\""), result);
   }
 
   @Test

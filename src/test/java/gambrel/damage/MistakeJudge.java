@@ -44,6 +44,7 @@ final class MistakeJudge {
           "shares.csv",
           "charges.csv",
           "payments.csv",
+          "batches.csv",
           "corrections.csv");
 
   private static final Set<String> KEYED =

@@ -31,7 +31,7 @@ final class BatchFigures {
   BatchFigures(String id, List<Row> rows, Setup setup, Instant asOf) {
     this.id = id;
     this.rows = rows;
-    var listed = setup.table("batches").stream().filter(l -> l.get("batch").equals(id)).findFirst();
+    var listed = setup.rows("batches").stream().filter(l -> l.get("batch").equals(id)).findFirst();
     boolean gain = listed.filter(l -> l.get("gain").equals("yes")).isPresent();
     meat = sum(rows, "tub");
     out = sum(rows, "pack");
@@ -42,7 +42,10 @@ final class BatchFigures {
     var last = rows.stream().map(r -> r.time).max(Comparator.naturalOrder()).orElseThrow();
     boolean packed = rows.stream().anyMatch(r -> r.is("pack"));
     open = !packed || last.plus(setup.quiet()).isAfter(asOf);
-    var due = listed.map(l -> l.get("due")).filter(d -> !d.isEmpty()).map(setup::date);
+    var due =
+        listed
+            .filter(l -> setup.columns.isLegible("batches", l, "due"))
+            .map(l -> setup.date(l.get("due")));
     hasDue = due.isPresent();
     late =
         open

@@ -46,7 +46,8 @@ final class ClausesMet {
           "row of charges not read",
           "row of payments not read",
           "row of corrections not read",
-          "held by money not read",
+          "row of batches not read",
+          "held as it would go out",
           "revision",
           "more revisions than allowed",
           "open batch of an issued body grows",
@@ -181,7 +182,7 @@ final class ClausesMet {
     met(!world.setup.unread("codes").isEmpty(), "code not read");
     var unread = new Unread(world);
     for (var verdict : world.verdicts.values()) {
-      met(verdict.unreadMoney, "held by money not read");
+      met(verdict.goingOut, "held as it would go out");
       unread.holding(verdict).forEach(place -> met(true, "row of " + place.table() + " not read"));
       unread
           .holdingWhatGoesOut(verdict)

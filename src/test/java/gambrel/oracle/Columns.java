@@ -27,6 +27,7 @@ final class Columns {
                   + " price*:number minimum:number free:number species:species class item:item body"
                   + " hot_from:number hot_to:number tax_percent:number from:date to:date",
           "payments", "customer* body date*:date amount*:amount note",
+          "batches", "batch* product made:date gain:yes|no due:date added note",
           "corrections", "scale* ticket* date:date field*:field value by* on*:moment reason*",
           "codes",
               "code* item step*:hot|cold|aged|block|tub|added|pack|bin|test|other description"

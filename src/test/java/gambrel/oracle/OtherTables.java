@@ -13,7 +13,7 @@ final class OtherTables {
         Print.table(world.setup, "batch,product,meat_in_kg,added_kg,out_kg,loss_kg,loss_pct,state");
     for (var batch : world.batches.values()) {
       var product =
-          world.setup.table("batches").stream()
+          world.setup.rows("batches").stream()
               .filter(l -> l.get("batch").equals(batch.id))
               .map(l -> l.get("product"))
               .findFirst()

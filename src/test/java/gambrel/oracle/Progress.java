@@ -39,10 +39,16 @@ final class Progress {
 
   /** Whether somebody closed it after its last weighing, and something was cut from it. */
   boolean closed() {
-    return body.cuts().stream().anyMatch(r -> !r.is("block"))
-        && releases("close").stream()
-            .map(l -> setup.moment(l.get("on")))
-            .anyMatch(on -> !body.latest().isAfter(on));
+    return !closes().isEmpty();
+  }
+
+  /** When somebody did. */
+  List<Instant> closes() {
+    return releases("close").stream()
+        .map(l -> setup.moment(l.get("on")))
+        .filter(on -> body.cuts().stream().anyMatch(r -> !r.is("block")))
+        .filter(on -> !body.latest().isAfter(on))
+        .toList();
   }
 
   /** The body's releases of an action that have effect. */

@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -50,14 +51,17 @@ final class Reading {
       return List.of();
     }
     var own = setup.bodies.get(cell);
-    if (own != null || row.date == null) {
-      return own == null ? List.of() : List.of(own);
-    }
-    return setup.bodies.values().stream()
-        .filter(b -> b.tags().contains(cell) && b.killed() != null)
-        .filter(b -> !b.killed().isBefore(row.date.minusDays(60)))
-        .filter(b -> !b.killed().isAfter(row.date.plusDays(2)))
-        .toList();
+    return own != null
+        ? List.of(own)
+        : setup.bodies.values().stream()
+            .filter(b -> b.tags().contains(cell) && (row.date == null || isNear(b, row.date)))
+            .toList();
+  }
+
+  private static boolean isNear(Beast beast, LocalDate date) {
+    return beast.killed() != null
+        && !beast.killed().isBefore(date.minusDays(60))
+        && !beast.killed().isAfter(date.plusDays(2));
   }
 
   private boolean readOwners(Row row) {

@@ -18,7 +18,8 @@ final class Typist {
           "charges",
           "payments",
           "corrections",
-          "column");
+          "column",
+          "batches");
 
   private final Dice dice;
   private final String place;
@@ -54,6 +55,7 @@ final class Typist {
       case "shares" -> "B101,C1,1";
       case "charges" -> "K9,Kill,head,95,,,,,,,,,,,";
       case "payments" -> "C1,,2026-01-05,10,";
+      case "batches" -> "S9,Sausages,,,,,";
       default -> "pack,2,,net,1.5,AB,2026-01-05,mistake";
     };
   }
@@ -85,6 +87,8 @@ final class Typist {
                       "minimum=l"));
           case "payments" ->
               dice.pick(List.of("amount=5O", "amount=5.1234", "date=2026-06-31", "extra=7"));
+          case "batches" ->
+              dice.pick(List.of("made=2026-06-31", "gain=yse", "due=2O26", "batch=", "extra=x"));
           case "corrections" ->
               dice.pick(List.of("on=2026-06-31", "field=nett", "reason=", "by=", "extra=x"));
           default -> dice.pick(List.of("step=pakc", "step=", "tare=0.O12", "tare_each=yse"));

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 /** Rows of the shop's tables that cannot be read, and the bodies that each could concern. */
 final class Unread {
   private static final List<String> FILES =
-      List.of("customers", "bodies", "shares", "charges", "payments", "corrections");
-  private static final Set<String> MONEY = Set.of("charges", "payments");
+      List.of("customers", "bodies", "shares", "charges", "payments", "corrections", "batches");
+  private static final Set<String> GOING_OUT = Set.of("charges", "payments", "batches");
 
   private final World world;
   private final Setup setup;
@@ -25,12 +25,12 @@ final class Unread {
 
   /** The rows that hold a body, issued or not. */
   List<Place> holding(Verdict verdict) {
-    return concerning(verdict, table -> !MONEY.contains(table));
+    return concerning(verdict, table -> !GOING_OUT.contains(table));
   }
 
   /** The rows that hold a body of which something would go out. */
   List<Place> holdingWhatGoesOut(Verdict verdict) {
-    return concerning(verdict, MONEY::contains);
+    return concerning(verdict, GOING_OUT::contains);
   }
 
   private List<Place> concerning(Verdict verdict, Predicate<String> tables) {
@@ -53,6 +53,10 @@ final class Unread {
   }
 
   private boolean concerns(String table, Csv.Line line, Verdict verdict) {
+    if (table.equals("batches")) {
+      return verdict.batches().stream()
+          .anyMatch(b -> line.tooMany() || List.of("", b.id).contains(line.get("batch")));
+    }
     if (line.tooMany()) {
       return true;
     }
@@ -68,7 +72,11 @@ final class Unread {
     }
     var customer = line.get("customer");
     if (setup.customers.contains(customer) && !(ownRow && !body.isEmpty())) {
-      named.add(verdict.customers().contains(customer));
+      boolean nobodys =
+          table.equals("shares")
+              && beast.customer().isEmpty()
+              && setup.table("shares").stream().noneMatch(l -> l.get("body").equals(beast.id()));
+      named.add(nobodys || verdict.customers().contains(customer));
     }
     if (setup.columns.isLegible(table, line, "species")) {
       named.add(beast.species().equals(line.get("species")));

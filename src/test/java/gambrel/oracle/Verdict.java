@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -20,8 +21,8 @@ final class Verdict {
 
   final Charges charges;
 
-  /** Whether a row of charges or payments alone holds it. */
-  boolean unreadMoney;
+  /** Whether it would go out but for a row of charges, payments or batches. */
+  boolean goingOut;
 
   /** Whether a release covers a reason. */
   boolean releasedSome;
@@ -60,7 +61,7 @@ final class Verdict {
     boolean goesOut = codes.isEmpty() && !recipients().isEmpty();
     if (goesOut && !new Unread(world).holdingWhatGoesOut(this).isEmpty()) {
       codes.add("row-unread");
-      unreadMoney = true;
+      goingOut = true;
     }
     state = !codes.isEmpty() ? "held" : recipients().isEmpty() ? "closed" : "issued";
   }
@@ -134,7 +135,22 @@ final class Verdict {
       }
     }
     released.removeIf(r -> FIRM.contains(r.code()));
+    var low = new Reason("home-low", "");
+    if (held.contains(low) && progress.closes().stream().anyMatch(this::isClosedLow)) {
+      released.add(low);
+    }
     return released;
+  }
+
+  /** Whether the body gave too little when it was closed, and was open for that. */
+  private boolean isClosedLow(Instant on) {
+    if (on.equals(world.asOf)) {
+      return false;
+    }
+    var then = world.at(on);
+    var before = then.yields.get(body.beast.id());
+    return new UsualShare(then).isBelow(before)
+        && before.body.lastCut().plus(world.setup.cuttingDays()).isAfter(on);
   }
 
   /** Everybody but the shop who gets a statement. */

@@ -173,6 +173,18 @@ class HalfExportsTest extends SceneTest {
   }
 
   @Test
+  void aLayoutThatIsMissingAndThatNoExportNeedsIsAMark() {
+    scene.file("scales.csv", "scale,division,layout", "rail,0.01,", "bench,0.01,lost");
+    var found = scene.at(LATER);
+    assertEquals(List.of("mark reference-unknown"), found.notices());
+    assertEquals("issued", found.state("B1"));
+    assertEquals(1, found.rows("statements").size());
+    assertEquals(0, found.exit());
+    scene.text("layouts/bench.properties", "delimiter=,\n");
+    assertEquals(List.of(), scene.at(LATER).notices());
+  }
+
+  @Test
   void theNextNightIssuesWhatTheWholeExportGives() {
     scene.text("exports/b.csv", HEADER + ROW + SECOND.replace("40\n", "")).nextNight("30T00:00");
     scene.text("exports/b.csv", HEADER + ROW + SECOND);

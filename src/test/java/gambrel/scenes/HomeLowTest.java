@@ -105,6 +105,42 @@ class HomeLowTest extends SceneTest {
   }
 
   @Test
+  void aBodyThatWasClosedIsNotHeldOnceTheCuttingDaysHavePassed() {
+    cut("B2", "05", "30");
+    scene.release("B2", "close", "06");
+    assertEquals("open part-cut", scene.at("05T23:59").state("B2"));
+    assertEquals("issued", scene.nextNight("06T00:00").state("B2"));
+    var found = scene.nextNight("09T10:00");
+    assertEquals("issued", found.state("B2"));
+    assertEquals("1", found.statement("ann", "B2", "revision"));
+    assertEquals(0, found.exit());
+  }
+
+  @Test
+  void aBodyIsHeldThatWasCorrectedAfterItWasClosed() {
+    cut("B2", "05", "40");
+    scene.release("B2", "close", "06");
+    assertEquals("issued", scene.at("10T00:00").state("B2"));
+    scene.correct("bench", "2", "net", "39", "08");
+    assertEquals("held home-low", scene.at("10T00:00").state("B2"));
+  }
+
+  @Test
+  void aBodyIsHeldThatWasCutAfterItWasClosed() {
+    cut("B2", "05", "30");
+    scene.release("B2", "close", "06").weigh("07T10:00 B2 pack rump 1");
+    assertEquals("open part-cut", scene.at("08T00:00").state("B2"));
+    assertEquals("held home-low", scene.at("12T00:00").state("B2"));
+  }
+
+  @Test
+  void aBodyThatIsHeldAlreadyIsNotReleasedByClosingIt() {
+    cut("B2", "05", "30");
+    scene.release("B2", "close", "10");
+    assertEquals("held home-low", scene.at("10T00:00").state("B2"));
+  }
+
+  @Test
   void whereBinsAreWeighedTheLossDecides() {
     scene.set("bins=weighed");
     cut("B2", "05", "30");

@@ -219,6 +219,18 @@ class RowsTest extends SceneTest {
   }
 
   @Test
+  void aBrokenRowHoldsTheBodiesOfTheBatchThatItNames() {
+    scene.simpleBody().set("bins=partly");
+    scene.weigh(
+        """
+        05T10:40 B1 tub  trim  1    batch=M1
+        05T10:41 -  pack mince 0.99 batch=M1
+        05T10:42 -  pack mince 0.01 batch=M1 status=ok,more,than,the,header
+        """);
+    assertEquals("held row-set-aside", scene.at(LATER).state("B1"));
+  }
+
+  @Test
   void aVoidOfATicketCancelsOneOfTwoContentsAndTheOtherStands() {
     scene.weigh(
         """

@@ -100,6 +100,61 @@ class UnreadRowsTest extends SceneTest {
     assertEquals(waiting, waiting());
   }
 
+  /** Trim of both goes into M1, of B1 into 07, the shop's own into M3. */
+  private void batches(String... rows) {
+    scene.set("bins=partly");
+    scene.file("batches.csv", "batch,product,made,gain,due,added").add("batches.csv", rows);
+    scene.weigh(
+        """
+        05T10:40 B1 tub  trim  2 batch=M1
+        05T10:41 B2 tub  trim  1 batch=M1
+        05T10:42 -  pack mince 3 batch=M1
+        05T10:43 B1 tub  trim  1 batch=07
+        05T10:44 -  pack mince 1 batch=07
+        05T10:45 -  tub  trim  1 batch=M3
+        05T10:46 -  pack mince 1 batch=M3
+        """);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'M1,Mince,,,2026-13-01,', both",
+    "'M1,Mince,,yse,,pepper', both",
+    "'M1,Mince,03/O4,,,', both",
+    "'M1,M�nce,,,,pepper', both",
+    "'M1,Mince,,,,p�pper', both",
+    "'07,Mince,,yse,,', B1",
+    "'7,Mince,,yse,,', B1",
+    "'M3,Mince,,yse,,', neither",
+    "'M4,Mince,,yse,,', neither",
+    "',Mince,,,,pepper', both",
+    "'1.23E+14,Mince,,,,', both",
+    "'M�,Mince,,,,', both",
+    "'M3,Mince,,,,pepper,mustard', both"
+  })
+  void aBatchHoldsTheBodiesWithMeatInIt(String row, String waiting) {
+    batches(row);
+    assertEquals(waiting, waiting());
+    assertEquals(
+        "hold", scene.at(LATER).rows("notices", "file=batches.csv").get(0).get("severity"));
+  }
+
+  @Test
+  void aBatchWithoutALegibleNameHoldsNoBodyWithoutABatch() {
+    scene.file("batches.csv", "batch,product", ",Mince");
+    assertEquals("neither", waiting());
+  }
+
+  @Test
+  void aBatchHoldsOnlyWhatWouldGoOut() {
+    batches("M1,Mince,,,,pepper", "07,Mince,,,,");
+    assertEquals("neither", waiting(scene.nextNight("06T02:00")));
+    scene.file("batches.csv", "batch,gain", "M1,yse", "07,");
+    assertEquals("neither", waiting(scene.nextNight("07T02:00")));
+    scene.release("B2", "reissue", "07T09:00");
+    assertEquals("B2", waiting(scene.nextNight("08T02:00")));
+  }
+
   @Test
   void aChargeHoldsOnlyWhatWouldGoOut() {
     assertEquals("neither", waiting(scene.nextNight("06T02:00")));
@@ -198,6 +253,14 @@ class UnreadRowsTest extends SceneTest {
     scene.weigh("05T12:01 B2 tub trim 0.1 batch=M1 ticket=81");
     scene.add("corrections.csv", "bench,81,,net,1O,Eve,2026-06-31,typo");
     assertEquals("both", waiting());
+  }
+
+  @Test
+  void aShareOfAnIllegibleBodyHoldsABodyThatIsNobodysToo() {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02,ann");
+    scene.body("B2,lamb,2026-03-02,");
+    scene.file("shares.csv", "body,customer,share", ",bob,1/2", ",cat,1/2");
+    assertEquals("B2", waiting());
   }
 
   @Test

@@ -7,9 +7,72 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Bodies, tags, benches, and rows that name what the shop folder lacks. */
 class WhoseIsItTest extends SceneTest {
+  /** What a spreadsheet makes of an id of fifteen digits. */
+  private static final String LOST = "1.23E+14";
+
+  @ParameterizedTest
+  @ValueSource(strings = {"body=", "batch=", "customer=", "code=", "scale=", "ticket="})
+  void anIdThatASpreadsheetTurnedIntoANumberIsNoId(String column) {
+    scene.simpleBody().weigh("05T10:40 B1 pack rump 0.1 " + column + LOST);
+    var found = scene.at(LATER);
+    assertEquals(column.equals("body=") ? "issued" : "held row-set-aside", found.state("B1"));
+    assertEquals("7 = 6 + 0 + 0 + 1", found.counts());
+    assertEquals("hold", found.notice("spreadsheet-damage", "severity"));
+    assertEquals("8", found.notice("spreadsheet-damage", "line"));
+    assertTrue(found.notice("spreadsheet-damage", "message").contains(LOST));
+    assertEquals(1, found.exit());
+  }
+
+  @Test
+  void anIdThatASpreadsheetTurnedIntoANumberCanBeCorrected() {
+    scene.simpleBody().weigh("05T10:40 B1 tub trim 0.1 batch=" + LOST + " ticket=70");
+    scene.weigh("05T12:00 - pack mince 0.1 batch=M1");
+    assertEquals("held row-set-aside", scene.at(LATER).state("B1"));
+    scene.correct("bench", "70", "batch", LOST, "07");
+    assertEquals(
+        "hold", scene.at(LATER).rows("notices", "file=corrections.csv").get(0).get("severity"));
+    scene.correct("bench", "70", "batch", "M1", "08");
+    assertEquals("0.100", scene.at(LATER).cell("batches", "meat_in_kg", "batch=M1"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "customers.csv, 'customer,name', '1.23E+14,Ann'",
+    "bodies.csv, 'body,species', '1.23E+14,beef'",
+    "bodies.csv, 'body,species,tags', 'B2,beef,7 1.23E+14'",
+    "bodies.csv, 'body,species,customer', 'B2,beef,1.23E+14'",
+    "shares.csv, 'body,customer,share', '1.23E+14,ann,1'",
+    "shares.csv, 'body,customer,share', 'B1,1.23E+14,1'",
+    "codes.csv, 'code,item,step', '1.23E+14,rump,pack'",
+    "codes.csv, 'code,item,step', '71,1.23E+14,pack'",
+    "cuts.csv, 'species,item,parent,name,kind', 'beef,1.23E+14,carcase,Bit,meat'",
+    "cuts.csv, 'species,item,parent,name,kind', 'beef,bit,1.23E+14,Bit,meat'",
+    "scales.csv, 'scale,division', '1.23E+14,0.01'",
+    "bench.csv, 'scale,from,to,body', '1.23E+14,2026-03-05,2026-03-06,B1'",
+    "bench.csv, 'scale,from,to,body', 'bench,2026-03-05,2026-03-06,1.23E+14'",
+    "bench.csv, 'scale,from,to,batch', 'bench,2026-03-05,2026-03-06,1.23E+14'",
+    "bench.csv, 'scale,from,to,customer', 'bench,2026-03-05,2026-03-06,1.23E+14'",
+    "charges.csv, 'charge,description,basis,price', '1.23E+14,Kill,head,1'",
+    "charges.csv, 'charge,description,basis,price,item', 'k,Kill,head,1,1.23E+14'",
+    "charges.csv, 'charge,description,basis,price,body', 'k,Kill,head,1,1.23E+14'",
+    "values.csv, 'item,value', '1.23E+14,1'",
+    "batches.csv, 'batch,product', '1.23E+14,Mince'",
+    "payments.csv, 'customer,date,amount', '1.23E+14,2026-03-05,1'",
+    "payments.csv, 'customer,date,amount,body', 'ann,2026-03-05,1,1.23E+14'",
+    "corrections.csv, 'scale,ticket,field,value,by,on,reason', '1.23E+14,1,net,1,Eve,2026-03-05,x'",
+    "corrections.csv, 'scale,ticket,field,value,by,on,reason', 'bench,1.23E+14,net,1,Eve,2026-03-05,x'",
+    "corrections.csv, 'scale,ticket,field,value,by,on,reason', 'bench,1,body,1.23E+14,Eve,2026-03-05,x'",
+    "releases.csv, 'body,by,on,reason', '1.23E+14,Eve,2026-03-05,x'"
+  })
+  void soIsItInTheTables(String file, String header, String row) {
+    scene.simpleBody().file(file, header, row);
+    var notices = scene.at(LATER).rows("notices", "code=spreadsheet-damage", "file=" + file);
+    assertEquals(List.of("2"), notices.stream().map(n -> n.get("line")).toList());
+  }
 
   /** A tag for a body killed on the 2nd of March, keyed on a day. */
   private Found keyed(String day) {
@@ -41,6 +104,29 @@ class WhoseIsItTest extends SceneTest {
   void aLostTagIsReplacedByAnother() {
     scene.weigh("05T10:01 0418 pack rump 2");
     assertBody(keyed("05"), "take_home_kg", "3.000");
+  }
+
+  @Test
+  void aTagInARowWithoutALegibleTimeHoldsEveryBodyThatHadIt() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer,tags",
+        "B1,beef,2026-03-02,ann,417",
+        "B2,beef,2025-12-01,bob,417",
+        "B3,beef,2026-03-02,cat,418");
+    scene.set("rail=hot").simpleBody();
+    scene.weigh(
+        """
+        04T10:00 B2  hot  carcase 100
+        05T10:00 B2  pack rump     99
+        04T10:00 B3  hot  carcase 100
+        05T10:00 B3  pack rump     99
+        06T10:00 417 pack liver     6 time=2026-03-O6T10:00
+        """);
+    var found = scene.at(LATER);
+    assertEquals("held row-set-aside", found.state("B1"));
+    assertEquals("held row-set-aside", found.state("B2"));
+    assertEquals("issued", found.state("B3"));
   }
 
   @Test

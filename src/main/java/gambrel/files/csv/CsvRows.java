@@ -17,10 +17,10 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * Splits lines into records (RFC 4180). Commons CSV splits records with quotes into cells. This
- * class finds which lines belong to a record, because Commons CSV stops at the first badly quoted record and
- * reads to the end of the file if a quote is never closed. Here only the line on which such a quote
- * opens is broken, and reading goes on with the next line. Every line that is not blank belongs to
- * exactly one record, which keeps its line number and its raw text.
+ * class finds which lines belong to a record, because Commons CSV stops at the first badly quoted
+ * record and reads to the end of the file if a quote is never closed. Here only the line on which
+ * such a quote opens is broken, and reading goes on with the next line. Every line that is not
+ * blank belongs to exactly one record, which keeps its line number and its raw text.
  */
 public final class CsvRows {
   /** The most cells that a record may have. */
@@ -173,8 +173,7 @@ public final class CsvRows {
     }
   }
 
-  private <T> List<T> rows(
-      List<Span> spans, Iterator<CSVRecord> quoted, Function<CsvRow, T> use) {
+  private <T> List<T> rows(List<Span> spans, Iterator<CSVRecord> quoted, Function<CsvRow, T> use) {
     return spans.stream()
         .map(
             span ->
@@ -229,8 +228,7 @@ public final class CsvRows {
   }
 
   /** A record as a range of lines; {@code end} is excluded. */
-  private record Span(
-      int start, int end, String text, Optional<Phrase> fault, Quotes quotes) {}
+  private record Span(int start, int end, String text, Optional<Phrase> fault, Quotes quotes) {}
 
   /** Where a record stands after some of its characters. */
   private enum State {

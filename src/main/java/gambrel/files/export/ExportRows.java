@@ -20,7 +20,7 @@ final class ExportRows {
 
   /** The fields that a broken row keeps, to say whose it is. */
   private static final Set<Field> IDENTITY =
-      EnumSet.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY);
+      EnumSet.of(Field.SCALE, Field.TICKET, Field.TIME, Field.BODY, Field.BATCH);
 
   /** The fields whose texts hardly ever come again in a file. */
   private static final Set<Field> UNIQUE = EnumSet.of(Field.TICKET, Field.TIME);

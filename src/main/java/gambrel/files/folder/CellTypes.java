@@ -8,6 +8,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
+import gambrel.trade.shop.IdIndex;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -39,9 +40,6 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
 
   private static final Pattern EXPONENT = Pattern.compile("(?i)[+-]?\\d+([.,]\\d*)?E[+-]?\\d+");
 
-  /** An id that a spreadsheet has turned into a number: {@code 1.23E+14}. */
-  private static final Pattern LOST_ID = Pattern.compile("(?i)\\d+([.,]\\d*)?E[+-]\\d+");
-
   /** A text that a spreadsheet has turned into a date: {@code 1-Feb}, {@code 2026-02-01}. */
   private static final Pattern LOST_TO_DATE =
       Pattern.compile(
@@ -58,16 +56,16 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
   /** An id without control characters that no spreadsheet has turned into a number. */
   String id(String text) {
     BadCell.unless("CONTROL", text, id -> id.chars().noneMatch(Character::isISOControl));
-    return unlessDamaged(LOST_ID, text, "LOST_ID");
+    return unlessDamaged(IdIndex.isLost(text), text, "LOST_ID");
   }
 
   /** A text that a spreadsheet has not turned into a date, as {@code 1/2} becomes 1-Feb. */
   static String notDate(String text, String why) {
-    return unlessDamaged(LOST_TO_DATE, text, why);
+    return unlessDamaged(LOST_TO_DATE.matcher(text).matches(), text, why);
   }
 
-  private static String unlessDamaged(Pattern damage, String text, String why) {
-    if (damage.matcher(text).matches()) {
+  private static String unlessDamaged(boolean damaged, String text, String why) {
+    if (damaged) {
       throw new BadCell(NoticeCode.SPREADSHEET_DAMAGE, Phrase.of("CELL." + why));
     }
     return text;

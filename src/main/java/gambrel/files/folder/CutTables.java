@@ -102,7 +102,7 @@ final class CutTables {
 
   /** A code; only the last character may stand for more of them. */
   private static String pattern(CellTypes types, String text) {
-    return BadCell.unless("EARLY_STAR", text, code -> code.matches("[^*]*\\*?"));
+    return BadCell.unless("EARLY_STAR", types.id(text), code -> code.matches("[^*]*\\*?"));
   }
 
   /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */

@@ -155,7 +155,7 @@ final class FloorTables {
         });
   }
 
-  /** The batches of {@code batches.csv} by id. */
+  /** The batches of {@code batches.csv} by id. A cell that cannot be read is taken as blank. */
   static Map<String, Batch> batches(ShopFolder folder) {
     return folder.byId(
         Table.of("batches.csv", "batch", "product made gain due added note"),

@@ -86,7 +86,7 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
   /** What a cell of a row that cannot be read names; empty if there is no such thing. */
   private String named(String file, String column, CellTypes types, String text) {
     return switch (column) {
-      case "code", "value" -> types.id(text);
+      case "code", "value", "batch" -> types.id(text);
       case "body" -> file.equals("bodies.csv") ? types.id(text) : bodies.find(text).orElse("");
       case "customer" -> customers.find(text).orElse("");
       case "scale" -> scales.find(text).orElse(text);

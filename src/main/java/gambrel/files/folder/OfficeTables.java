@@ -137,11 +137,15 @@ final class OfficeTables {
         Table.of("corrections.csv", "scale ticket field value by on reason", "date"),
         row -> {
           row.needText("scale");
+          var field = row.need("field", OfficeTables::field);
+          if (field.isId()) {
+            row.get("value", CellTypes::id);
+          }
           return new Correction(
               row.knownOrKept("scale", known.scales()),
               row.need("ticket", OfficeTables::ticket),
               row.get("date", CellTypes::date),
-              row.need("field", OfficeTables::field).id(),
+              field.id(),
               row.text("value"),
               row.needText("by"),
               row.need("on", CellTypes::moment),

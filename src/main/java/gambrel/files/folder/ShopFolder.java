@@ -33,7 +33,7 @@ final class ShopFolder {
   private static final String BODIES = "bodies.csv";
 
   /** The tables of which legible cells are read even in a row that is broken as text. */
-  private static final Set<String> EVEN_BROKEN = Set.of(BODIES, "customers.csv");
+  private static final Set<String> EVEN_BROKEN = Set.of(BODIES, "customers.csv", "batches.csv");
 
   private static final int LONGEST_CELL = 10_000;
   private static final char REPLACED = '\uFFFD';

@@ -14,6 +14,7 @@ import gambrel.trade.shop.Shop;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ public final class Layouts {
   /** The name of a layout that lies in the folder of the exports it is for. */
   public static final String OWN = "layout.properties";
 
+  private static final String EXPORTS = "exports";
   private static final Pattern NAME = Pattern.compile("[^./\\\\][^/\\\\]*");
 
   /** The year by which barcodes get their century if no body has a date of kill. */
@@ -43,12 +45,44 @@ public final class Layouts {
   /**
    * The layouts of a shop.
    *
-   * @param notices receives a notice for each fault of a layout
+   * @param notices receives a notice for each layout of a scale that is not there, and for each
+   *     fault of a layout that is used
    */
   public Layouts(Path shopFolder, Shop shop, List<Notice> notices) {
     this.shopFolder = shopFolder;
     this.shop = shop;
     this.notices = notices;
+    shop.scales().values().stream()
+        .filter(scale -> !scale.layout().isEmpty() && path(scale.id()).isEmpty())
+        .sorted(Comparator.comparing(Scale::id))
+        .map(Layouts::missing)
+        .forEach(notices::add);
+  }
+
+  private static Notice missing(Scale scale) {
+    return Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LAYOUT", new Place("scales.csv", 0))
+        .with("named", scale.id())
+        .with("layout", scale.layout())
+        .with("path", file(scale.layout()));
+  }
+
+  /** The path of the layout for a folder of exports; empty if there is none. */
+  private Optional<String> path(String folder) {
+    var ofScale = layout(folder).filter(NAME.asMatchPredicate()).map(Layouts::file);
+    return Stream.of(
+            Optional.of(EXPORTS + '/' + folder + '/' + OWN), Optional.of(file(folder)), ofScale)
+        .flatMap(Optional::stream)
+        .filter(path -> Files.exists(shopFolder.resolve(path), NOFOLLOW_LINKS))
+        .findFirst();
+  }
+
+  /**
+   * The name of the layout that scales.csv gives the scale of this name; empty if it gives none.
+   */
+  private Optional<String> layout(String scale) {
+    return Optional.ofNullable(shop.scales().get(scale))
+        .map(Scale::layout)
+        .filter(layout -> !layout.isEmpty());
   }
 
   /**
@@ -68,31 +102,17 @@ public final class Layouts {
     var parts = path.split("/", 3);
     return parts.length < 3
         ? new Choice(Layout.PLAIN, Optional.empty())
-        : choices.computeIfAbsent(parts[1], folder -> choose(parts[0], folder));
+        : choices.computeIfAbsent(parts[1], this::choose);
   }
 
-  private Choice choose(String exports, String folder) {
-    var scale = Optional.ofNullable(shop.scales().get(folder));
-    String wanted = scale.map(Scale::layout).orElse("");
-    String ofScale = NAME.matcher(wanted).matches() ? file(wanted) : "";
-    var found =
-        Stream.of(exports + '/' + folder + '/' + OWN, file(folder), ofScale)
-            .filter(path -> !path.isEmpty())
-            .filter(path -> Files.exists(shopFolder.resolve(path), NOFOLLOW_LINKS))
-            .findFirst();
-    if (found.isPresent()) {
-      return read(found.get(), folder);
-    }
-    if (!wanted.isEmpty()) {
-      notices.add(
-          Notice.of(NoticeCode.REFERENCE_UNKNOWN, "LAYOUT", new Place("scales.csv", 0))
-              .with("named", folder)
-              .with("layout", wanted)
-              .with("path", file(wanted)));
-      return new Choice(
-          Layout.PLAIN, Optional.of(Phrase.of("FAULT.NO_LAYOUT").with("layout", wanted)));
-    }
-    return new Choice(Layout.PLAIN, Optional.empty());
+  private Choice choose(String folder) {
+    return path(folder)
+        .map(path -> read(path, folder))
+        .orElseGet(
+            () ->
+                new Choice(
+                    Layout.PLAIN,
+                    layout(folder).map(name -> Phrase.of("FAULT.NO_LAYOUT").with("layout", name))));
   }
 
   private static String file(String name) {

@@ -5,6 +5,7 @@ import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Customer;
+import gambrel.trade.shop.Release;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ public record Decider(Judge judge, Releases releases) {
   public Set<Reason> releasable(BodyBalance balance, Bill bill) {
     boolean decided =
         balance.body().outcome() != Outcome.CANCELLED
-            && (releases.isClosed(balance) || whyOpen(balance).isEmpty());
+            && (!releases.closes(balance).isEmpty() || whyOpen(balance).isEmpty());
     return decided
         ? judge.reasons(balance, bill).stream()
             .filter(reason -> reason.code().isReleasable())
@@ -34,10 +35,15 @@ public record Decider(Judge judge, Releases releases) {
         : Set.of();
   }
 
+  /** The closes of a body that may cover a reason which holds it now: that it gave too little. */
+  public List<Release> closes(BodyBalance balance) {
+    return judge.homeLow(balance, false).isPresent() ? releases.closes(balance) : List.of();
+  }
+
   /**
    * The decision about a body.
    *
-   * @param released the reasons that releases cover
+   * @param released the reasons that releases and closes cover
    */
   public Decision decide(
       BodyBalance balance, Bill bill, Map<String, Entitlement> entitlements, Set<Reason> released) {
@@ -45,7 +51,7 @@ public record Decider(Judge judge, Releases releases) {
       return new Decision(State.CANCELLED, List.of(), List.of());
     }
     var open = whyOpen(balance);
-    if (open.isPresent() && !releases.isClosed(balance)) {
+    if (open.isPresent() && releases.closes(balance).isEmpty()) {
       return new Decision(State.OPEN, open.get(), List.of());
     }
     var holding = new ArrayList<Reason>();

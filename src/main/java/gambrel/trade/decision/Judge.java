@@ -19,6 +19,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -67,14 +68,21 @@ public final class Judge {
             .isPresent();
   }
 
+  /**
+   * That a body gave less than is usual; empty if it did not.
+   *
+   * @param lately empty too unless its last cut {@linkplain #isCutLately is} so recent, or is not
+   */
+  public Optional<Reason> homeLow(BodyBalance balance, boolean lately) {
+    return isCutLately(balance) == lately ? usual.fault(balance) : Optional.empty();
+  }
+
   /** All reasons that hold the body, in order; releases are not considered. */
   public Set<Reason> reasons(BodyBalance balance, Bill bill) {
     var reasons = new TreeSet<Reason>();
     findRailFaults(balance, reasons);
     LossLimit.fault(settings, balance).ifPresent(reasons::add);
-    if (!isCutLately(balance)) {
-      usual.fault(balance).ifPresent(reasons::add);
-    }
+    homeLow(balance, false).ifPresent(reasons::add);
     reasons.addAll(unread.reasons(balance, false));
     for (var row : setAside.getOrDefault(balance.body().id(), List.of())) {
       boolean own = row.bodies().contains(balance.body().id());

@@ -28,13 +28,13 @@ public final class Releases {
         .toList();
   }
 
-  /** Whether a packed body was closed and no weighing of it is later than the close. */
-  boolean isClosed(BodyBalance balance) {
-    return balance.isPacked()
-        && of(balance.body().id(), Release.Action.CLOSE).stream()
-            .anyMatch(
-                release ->
-                    balance.weighings().all().stream()
-                        .noneMatch(w -> w.time().isAfter(release.on())));
+  /** The closes of a packed body that no weighing of it is later than; it is closed by any. */
+  List<Release> closes(BodyBalance balance) {
+    return of(balance.body().id(), Release.Action.CLOSE).stream()
+        .filter(close -> balance.isPacked())
+        .filter(
+            close ->
+                balance.weighings().all().stream().noneMatch(w -> w.time().isAfter(close.on())))
+        .toList();
   }
 }

@@ -2,11 +2,14 @@ package gambrel.trade.decision;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
 import gambrel.trade.weighing.Ledger;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /** The rows of the shop folder that cannot be read, and the bodies that they could concern. */
 public final class UnreadRows {
@@ -26,12 +29,11 @@ public final class UnreadRows {
   /**
    * The reasons for which a body waits.
    *
-   * @param ofMoney those among charges and payments, which hold only what would go out; else the
-   *     others
+   * @param goingOut those that hold only what would go out; else the others
    */
-  public List<Reason> reasons(BodyBalance balance, boolean ofMoney) {
+  public List<Reason> reasons(BodyBalance balance, boolean goingOut) {
     return rows.stream()
-        .filter(row -> row.ofMoney() == ofMoney && concerns(row, balance))
+        .filter(row -> row.holdsWhatGoesOut() == goingOut && concerns(row, balance))
         .map(UnreadRows::reason)
         .toList();
   }
@@ -50,15 +52,30 @@ public final class UnreadRows {
   private boolean concerns(UnreadRow row, BodyBalance balance) {
     return row.named("body").filter(id -> !id.equals(balance.body().id())).isEmpty()
         && row.named("species").filter(id -> !id.equals(balance.body().species().id())).isEmpty()
-        && row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+        && (row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+            || row.ofShares() && isNobodys(balance.body()))
         && row.named("item").filter(item -> !isWeighed(item, balance)).isEmpty()
+        && (!row.ofBatch() || isIn(row.named("batch"), balance))
         && (row.named("ticket").isEmpty() || isNamed(ledger.named().get(row.place()), balance));
+  }
+
+  /** Whether no row says whose a body is, so that a share of it may stand in one not read. */
+  private static boolean isNobodys(Body body) {
+    return body.customer().isEmpty() && body.shares().isEmpty();
   }
 
   private static boolean isOf(String customer, BodyBalance balance) {
     return balance.body().owners().containsKey(customer)
         || balance.body().customer().equals(customer)
         || balance.weighings().all().stream().anyMatch(w -> w.customer().equals(customer));
+  }
+
+  /** Whether a body has meat in a batch, or in any if the row does not say which. */
+  private static boolean isIn(Optional<String> named, BodyBalance balance) {
+    var batch = named.map(IdIndex::withoutZeros);
+    return balance.batches().stream()
+        .map(b -> IdIndex.withoutZeros(b.batch().id()))
+        .anyMatch(id -> batch.isEmpty() || batch.get().equals(id));
   }
 
   private static boolean isWeighed(String item, BodyBalance balance) {

@@ -22,7 +22,8 @@ import java.util.stream.Collectors;
 
 /**
  * Computes a shop's night. A release covers the reasons that hold a body when today's folder is
- * computed at the release's own moment, so the moment of each release is computed too.
+ * computed at the release's own moment, so the moment of each release is computed too, and that of
+ * a close where it may cover something.
  */
 public final class Reckoner {
   private final Shop shop;
@@ -53,6 +54,7 @@ public final class Reckoner {
     var released = new HashMap<String, Set<Reason>>();
     for (String id : reckoning.balances().keySet()) {
       released.put(id, released(id, releases, notices));
+      released.get(id).addAll(closed(reckoning.balances().get(id), decider));
       if (!reckoning.balances().get(id).isPacked()) {
         releases.of(id, Release.Action.CLOSE).forEach(notices::unused);
       }
@@ -120,6 +122,17 @@ public final class Reckoner {
       released.addAll(covered);
     }
     return released;
+  }
+
+  /**
+   * What the closes of a body cover: that it gave too little, if it was below its usual share and
+   * open for that. Whoever closes it says that this is all.
+   */
+  private Set<Reason> closed(BodyBalance balance, Decider decider) {
+    return decider.closes(balance).stream()
+        .map(close -> reckoning(local(close.on()), Progress.NONE))
+        .flatMap(t -> t.judge().homeLow(t.balances().get(balance.body().id()), true).stream())
+        .collect(Collectors.toSet());
   }
 
   private Reckoning reckoning(OffsetDateTime moment, Progress reported) {

@@ -11,6 +11,7 @@ import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Release;
+import gambrel.trade.shop.UnreadRow;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -71,20 +72,20 @@ public final class IssuePlanner {
   }
 
   /**
-   * The night with every body held of which a statement would go out and that a charge or payment
-   * could concern which cannot be read.
+   * The night with every body held of which a statement would go out and that a row could concern
+   * which cannot be read and {@linkplain UnreadRow#holdsWhatGoesOut holds only that}.
    */
-  public Night heldForMoney() {
+  public Night holdingWhatGoesOut() {
     var unread = new UnreadRows(night.shop(), night.ledger(), night.asOf());
     var reasons = new HashMap<String, List<Reason>>();
     for (var account : night.bodies().values()) {
-      var ofMoney = unread.reasons(account.balance(), true);
+      var concerned = unread.reasons(account.balance(), true);
       boolean goesOut =
           account.decision().state() == State.ISSUED
-              && !ofMoney.isEmpty()
+              && !concerned.isEmpty()
               && account.customers().stream().anyMatch(c -> statement(account, c).isPresent());
       if (goesOut) {
-        reasons.put(account.body().id(), ofMoney);
+        reasons.put(account.body().id(), concerned);
       }
     }
     return night.holding(reasons);

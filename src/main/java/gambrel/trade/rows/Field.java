@@ -1,9 +1,11 @@
 package gambrel.trade.rows;
 
 import gambrel.trade.measure.FileWord;
+import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -39,9 +41,16 @@ public enum Field implements FileWord {
   /** Blank, ok, void or void:TICKET. */
   STATUS;
 
+  private static final Set<Field> IDS = EnumSet.of(SCALE, TICKET, BODY, CODE, BATCH, CUSTOMER);
+
   /** Every cell of every export is looked up by its column. */
   private static final Map<String, Field> BY_ID =
       Stream.of(values()).collect(Collectors.toUnmodifiableMap(Field::id, Function.identity()));
+
+  /** Whether its cells are ids. */
+  public boolean isId() {
+    return IDS.contains(this);
+  }
 
   /**
    * The field that a text names, without regard to case or outer blanks; empty if it names none.

@@ -6,9 +6,12 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Finds an id as written, else the only id that is equal without leading zeros. */
 public final class IdIndex {
+  private static final Pattern NUMBER = Pattern.compile("(?i)\\d+([.,]\\d*)?E[+-]\\d+");
+
   private final Map<String, Set<String>> byIdWithoutZeros = new HashMap<>();
 
   /** An index of {@code ids}. */
@@ -23,6 +26,11 @@ public final class IdIndex {
     return candidates.contains(text)
         ? Optional.of(text)
         : candidates.stream().filter(id -> candidates.size() == 1).findFirst();
+  }
+
+  /** Whether a spreadsheet has turned an id into a number that no longer says which: 1.23E+14. */
+  public static boolean isLost(String id) {
+    return NUMBER.matcher(id).matches();
   }
 
   /** The id without leading zeros, as a spreadsheet writes it that reads it as a number. */

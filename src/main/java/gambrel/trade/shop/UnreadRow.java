@@ -21,9 +21,12 @@ public record UnreadRow(
     String cell,
     Optional<OffsetDateTime> from,
     Map<String, String> names) {
-  private static final Set<String> OF_MONEY = Set.of("charges.csv", "payments.csv");
-  private static final Set<String> OF_FIGURES =
-      Set.of("customers.csv", "bodies.csv", "shares.csv", "corrections.csv");
+  private static final String BATCHES = "batches.csv";
+  private static final String SHARES = "shares.csv";
+  private static final Set<String> HOLD_WHAT_GOES_OUT =
+      Set.of("charges.csv", "payments.csv", BATCHES);
+  private static final Set<String> HOLD_ISSUED =
+      Set.of("customers.csv", "bodies.csv", SHARES, "corrections.csv");
 
   /** Copies the names. */
   public UnreadRow {
@@ -32,12 +35,22 @@ public record UnreadRow(
 
   /** Whether a row of this file holds the statements that it could concern. */
   public static boolean holds(String file) {
-    return OF_MONEY.contains(file) || OF_FIGURES.contains(file);
+    return HOLD_WHAT_GOES_OUT.contains(file) || HOLD_ISSUED.contains(file);
   }
 
-  /** Whether it is a charge or a payment, which changes no figure of a statement. */
-  public boolean ofMoney() {
-    return OF_MONEY.contains(place.file());
+  /** Whether it holds only what would go out: what it says stands rightly on issued statements. */
+  public boolean holdsWhatGoesOut() {
+    return HOLD_WHAT_GOES_OUT.contains(place.file());
+  }
+
+  /** Whether it is about a batch. */
+  public boolean ofBatch() {
+    return place.file().equals(BATCHES);
+  }
+
+  /** Whether it says who owns a body. */
+  public boolean ofShares() {
+    return place.file().equals(SHARES);
   }
 
   /** What it names in a column. */

@@ -93,8 +93,7 @@ final class ReferenceLookup {
     String pattern = pattern(text);
     var unread = shop.unread("codes.csv", "code", pattern);
     if (!unread.isEmpty()) {
-      throw new Refusal(
-          unread(NoticeCode.CODE_UNKNOWN, unread.get(0).place()).with("code", text));
+      throw new Refusal(unread(NoticeCode.CODE_UNKNOWN, unread.get(0).place()).with("code", text));
     }
     return codes.get(pattern);
   }
@@ -139,7 +138,7 @@ final class ReferenceLookup {
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    var candidates = candidates(text, date);
+    var candidates = candidates(text, Optional.of(date));
     if (candidates.isEmpty()) {
       throw tags.outOfTime(text, date).map(Refusal::new).orElseGet(() -> unknownBody(text));
     }
@@ -169,10 +168,11 @@ final class ReferenceLookup {
   }
 
   /**
-   * Every body that a cell may mean on {@code date}. The order of the search is: the id as written,
-   * tags as written, the id without leading zeros, tags without leading zeros.
+   * Every body that a cell may mean on {@code date}, or on any if that is unknown. The order of the
+   * search is: the id as written, tags as written, the id without leading zeros, tags without
+   * leading zeros.
    */
-  List<Body> candidates(String text, LocalDate date) {
+  List<Body> candidates(String text, Optional<LocalDate> date) {
     var match = bodies.find(text);
     if (match.equals(Optional.of(text))) {
       return List.of(shop.bodies().get(text));

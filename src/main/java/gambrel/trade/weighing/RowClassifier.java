@@ -9,7 +9,6 @@ import gambrel.trade.rows.RowComparison;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.UnreadRow;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
@@ -87,7 +86,7 @@ record RowClassifier(WeighingFactory factory, RowComparison comparison, OffsetDa
   }
 
   private List<String> bodies(ReadRow row, String named) {
-    var date = row.time().map(OffsetDateTime::toLocalDate).orElse(LocalDate.EPOCH);
+    var date = row.time().map(OffsetDateTime::toLocalDate);
     return factory.references().candidates(named, date).stream().map(Body::id).toList();
   }
 

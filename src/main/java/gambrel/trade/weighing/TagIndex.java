@@ -37,12 +37,15 @@ final class TagIndex {
     return index.find(text);
   }
 
-  /** The bodies for which a tag counts on {@code date}. */
-  List<Body> bodies(String tag, LocalDate date) {
+  /** The bodies for which a tag counts on {@code date}; all that have it, if that is unknown. */
+  List<Body> bodies(String tag, Optional<LocalDate> date) {
     return byTag.getOrDefault(tag, List.of()).stream()
-        .filter(
-            body -> days(body, date).filter(d -> -DAYS_AFTER <= d && d <= DAYS_BEFORE).isPresent())
+        .filter(body -> date.isEmpty() || counts(body, date.get()))
         .toList();
+  }
+
+  private static boolean counts(Body body, LocalDate date) {
+    return days(body, date).filter(d -> -DAYS_AFTER <= d && d <= DAYS_BEFORE).isPresent();
   }
 
   /**

@@ -4,12 +4,14 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
@@ -24,6 +26,11 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     var row = read.row();
     if (row.broken().isPresent()) {
       throw new Refusal(Notice.of(NoticeCode.ROW_BROKEN).with("fault", row.broken().get()));
+    }
+    for (var field : Field.values()) {
+      if (field.isId() && IdIndex.isLost(row.get(field))) {
+        throw new Refusal(lostId(row, field));
+      }
     }
     if (read.status().unknown().isPresent()) {
       throw new Refusal(NoticeCode.STATUS_BAD, "status", read.status().unknown().get());
@@ -61,6 +68,15 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
         batch,
         customer,
         filled.boner());
+  }
+
+  private static Notice lostId(ExportRow row, Field field) {
+    return Notice.of(NoticeCode.SPREADSHEET_DAMAGE)
+        .as(Severity.HOLD)
+        .advising("EXPORT")
+        .with("column", field.id())
+        .with("cell", row.quoted(field))
+        .with("why", Phrase.of("CELL.LOST_ID"));
   }
 
   private static Optional<Integer> pieces(ExportRow row) throws Refusal {
