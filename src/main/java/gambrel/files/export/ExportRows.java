@@ -25,7 +25,7 @@ final class ExportRows {
   /** The fields whose texts hardly ever come again in a file. */
   private static final Set<Field> UNIQUE = EnumSet.of(Field.TICKET, Field.TIME);
 
-  /** The most characters of a cell in a column that is read. */
+  /** The most characters of a cell in a column that is read; a record keeps as much of its text. */
   private static final int LONGEST = 500;
 
   private final String path;
@@ -103,7 +103,7 @@ final class ExportRows {
   }
 
   private Optional<Phrase> overlong(CsvRow csv) {
-    if (csv.cells().stream().allMatch(cell -> cell.length() <= LONGEST)) {
+    if (csv.raw().length() < LONGEST) {
       return Optional.empty();
     }
     return positions.entrySet().stream()

@@ -3,7 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -71,12 +71,12 @@ record KeyedRow(ReadRow read, Key key, String content) {
             .flatMap(row -> row.status().voids().map(t -> Tickets.key(row.scale(), t)).stream())
             .collect(Collectors.toSet());
     var keys = standing.stream().map(Key::of).toList();
-    var shared = new HashMap<Key, Boolean>();
-    keys.forEach(key -> shared.merge(key, false, (one, other) -> true));
+    var once = new HashSet<Key>();
+    var shared = keys.stream().filter(key -> !once.add(key)).collect(Collectors.toSet());
     return IntStream.range(0, keys.size())
         .filter(
             i ->
-                shared.get(keys.get(i))
+                shared.contains(keys.get(i))
                     || standing.get(i).status().isVoid()
                     || !voided.isEmpty() && voided.contains(standing.get(i).ticketKey()))
         .mapToObj(i -> new KeyedRow(standing.get(i), keys.get(i), content(standing.get(i))))
