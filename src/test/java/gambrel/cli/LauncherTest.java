@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LauncherTest {
   private static final Path SHELL = Path.of("/bin/sh");
   private static final String USUAL =
-      "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true";
+      "-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:MetaspaceSize=96m -Djava.awt.headless=true";
 
   @TempDir private Path folder;
   private Path program;
