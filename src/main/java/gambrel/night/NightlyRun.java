@@ -7,7 +7,7 @@ import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
 import gambrel.files.publish.PublishedFiles;
 import gambrel.files.tables.NightTables;
-import gambrel.files.tables.RegisterTable;
+import gambrel.files.tables.OpenTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.statistics.UnusualChill;
@@ -181,7 +181,8 @@ public final class NightlyRun {
     var report = morning.get();
     cache.writeList();
     tables.add(NightTables.notices(report.notices()));
-    tables.add(RegisterTable.of(register, settings));
+    tables.addAll(OpenTables.of(night, register, causes));
+    tables.addAll(store.tables(register));
     write(tables, changes);
     store.seal(register);
     return report;

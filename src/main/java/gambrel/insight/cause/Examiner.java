@@ -134,7 +134,8 @@ final class Examiner {
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
     var evidence = new EvidenceText(rows, suspect, candidate, then).phrase();
-    var suggestion = suggestion(suspect, candidate, corrections, evidence);
+    var suggestion =
+        suggestion(suspect, candidate, corrections, evidence, rows.facts(then, suspect.id));
     return Optional.of(new Scored(suggestion, cost, kind(candidate)));
   }
 
@@ -164,7 +165,11 @@ final class Examiner {
   }
 
   private Suggestion suggestion(
-      BodyFacts suspect, Candidate candidate, List<Correction> corrections, Phrase evidence) {
+      BodyFacts suspect,
+      Candidate candidate,
+      List<Correction> corrections,
+      Phrase evidence,
+      BodyFacts after) {
     var first = candidate.first().weighing();
     return new Suggestion(
         candidate.cause(),
@@ -173,6 +178,8 @@ final class Examiner {
             .aboutTicket(first.scale().id(), first.ticket())
             .quoting(rows.row(first.place()).raw()),
         candidate.changes().stream().map(change -> change.weighing().place()).toList(),
-        corrections);
+        corrections,
+        suspect.balance.shares().cuttingLoss(),
+        after.balance.shares().cuttingLoss());
   }
 }

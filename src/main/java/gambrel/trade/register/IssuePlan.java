@@ -8,7 +8,7 @@ import java.util.function.Function;
 /**
  * The statements to issue tonight, and the drafts to hold.
  *
- * @param issue the statements to issue
+ * @param issue the statements to issue, in the order of their numbers
  * @param held the drafts of held statements
  * @param notices the notices about issuing and about earlier statements
  */

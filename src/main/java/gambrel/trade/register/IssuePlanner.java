@@ -40,7 +40,7 @@ final class IssuePlanner {
     var held = planned(State.HELD, this::draft);
     var issue = withinLimit(planned(State.ISSUED, this::statement));
     notices.addAll(new RegisterReview(night, register).notices());
-    return new IssuePlan(issue, held, notices);
+    return new IssuePlan(issue.stream().sorted(Planned.ORDER).toList(), held, notices);
   }
 
   /** See {@link IssuePlan#heldForMoney}. */

@@ -133,6 +133,10 @@ final class ShiftFindings {
         .toList();
   }
 
+  private static List<String> chillers(List<MonthBody> bodies) {
+    return bodies.stream().map(body -> body.body().chiller()).distinct().toList();
+  }
+
   /**
    * Adds a finding about a loss that changed.
    *
@@ -154,7 +158,8 @@ final class ShiftFindings {
     evidence.put("species", new Evidence.Kind(chart.species()));
     evidence.put("bodies_before", Evidence.count(baseline));
     evidence.put("weight", new Evidence.Borne(lost));
-    evidence.put("scales", new Evidence.Name(String.join(", ", scales)));
+    evidence.put("scales", new Evidence.Names(List.copyOf(scales)));
+    evidence.put("chillers", new Evidence.Names(chillers(bodies)));
     var costs = Finding.Cost.onRail(lost, chart.species(), records);
     found.add(Finding.likely(kind, variant, subjects, evidence, costs));
   }
