@@ -32,6 +32,11 @@ public interface Documents {
   /** The owner's summary of a month. Summaries are made on several threads at a time. */
   byte[] summary(MonthReport month);
 
+  /** How many findings of a month stand on the first page of its summary. */
+  default int findingsOnFirstPage(MonthReport month) {
+    return 0;
+  }
+
   /** The morning sheet. */
   byte[] morning(MorningReport report);
 

@@ -6,6 +6,7 @@ import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
+import gambrel.pages.render.template.TemplateProblem;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
@@ -109,7 +110,18 @@ public final class Months {
         wanted.contains(month)
             ? Optional.of(Page.of(() -> documents.summary(report)))
             : Optional.empty(),
-        all.contains(month) ? Optional.of(MonthRows.of(report)) : Optional.empty());
+        all.contains(month)
+            ? Optional.of(MonthRows.of(report, findingsOnFirstPage(report)))
+            : Optional.empty());
+  }
+
+  /** None if the words of the page cannot be used. */
+  private int findingsOnFirstPage(MonthReport report) {
+    try {
+      return documents.findingsOnFirstPage(report);
+    } catch (TemplateProblem problem) {
+      return 0;
+    }
   }
 
   private static String file(YearMonth month) {

@@ -5,7 +5,7 @@ import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.OutputFolder;
 import gambrel.files.tables.NightTables;
-import gambrel.files.tables.RegisterTable;
+import gambrel.files.tables.OpenTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.statistics.ShrinkSeries;
@@ -199,7 +199,8 @@ public final class NightlyRun {
     var report = morning.get();
     cache.writeList();
     tables.add(NightTables.notices(report.notices()));
-    tables.add(RegisterTable.of(register, settings));
+    tables.addAll(OpenTables.of(night, register, causes));
+    tables.addAll(store.tables(register));
     write(tables, changes);
     store.seal(register);
     return report;

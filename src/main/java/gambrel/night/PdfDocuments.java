@@ -109,6 +109,11 @@ public final class PdfDocuments implements Documents {
   }
 
   @Override
+  public int findingsOnFirstPage(MonthReport month) {
+    return SummaryComposer.findingsOnFirstPage(month, wording(SHOP));
+  }
+
+  @Override
   public byte[] morning(MorningReport report) {
     var view = MorningComposer.compose(report, wording(SHOP));
     var info = info(view.page(), view.heading(), report.night().asOf().toInstant());

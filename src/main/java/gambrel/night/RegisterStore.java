@@ -2,6 +2,7 @@ package gambrel.night;
 
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
+import gambrel.files.tables.ChargesTable;
 import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.pages.render.pdf.Attachment;
@@ -13,28 +14,34 @@ import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
+import gambrel.trade.register.RegisterRow;
 import gambrel.trade.register.StatementFiles;
 import gambrel.trade.shop.Settings;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Reads the register of an output folder and the figures inside the documents that it names. */
+/**
+ * Reads the register of an output folder, which is its statements and their charges, and the
+ * figures inside the documents that it names.
+ */
 final class RegisterStore {
   /** Name of the attachment that carries a statement's figures. */
   static final String FIGURES = "figures.csv";
 
   private static final String RESTORE = ": restore the reports folder from the backup";
 
-  /** The SHA-256 of the register as the last night wrote it. */
+  /** The SHA-256 of the statements as the last night wrote them, and that of their charges. */
   private static final String SEAL = ".register";
 
   private static final String PATH = "data/" + RegisterTable.NAME;
+  private static final String CHARGES = "data/" + ChargesTable.NAME;
   private static final int FILE = 10;
   private static final int SHA256 = 11;
 
@@ -57,42 +64,75 @@ final class RegisterStore {
     if (bytes.isEmpty()) {
       return new Register(List.of());
     }
+    var statements = table(PATH, bytes.get());
+    if (!RegisterTable.fits(statements.header(), settings)) {
+      String shop = "a shop that weighs in " + settings.unit().id();
+      throw refused(PATH, "was not written by " + shop + ", or its first line is damaged");
+    }
+    var rows = statements.rows().toList();
+    var seals = output.read(SEAL).map(s -> new String(s, StandardCharsets.UTF_8).split("\n"));
+    var charges = charges(seals.filter(s -> s.length > 1).map(s -> s[1]));
     try {
-      var records = Csv.records(bytes.get());
-      if (records.isEmpty() || !RegisterTable.fits(records.get(0), settings)) {
-        String shop = "a shop that weighs in " + settings.unit().id();
-        throw refused("was not written by " + shop + ", or its first line is damaged");
-      }
-      var rows = records.subList(1, records.size());
       checkFiles(rows);
       checkCurrency(rows);
-      var register = RegisterTable.read(rows, settings);
-      checkSeal(new Table(RegisterTable.NAME, records.get(0), rows::stream));
+      var register = RegisterTable.read(rows, charges, settings);
+      checkSeal(PATH, statements, seals.map(s -> s[0]));
       return register;
-    } catch (UncheckedIOException | IllegalArgumentException e) {
-      throw refused("is broken (" + e.getMessage() + ')' + RESTORE);
+    } catch (IllegalArgumentException e) {
+      throw broken(PATH, e);
     }
   }
 
-  /** Refuses a register of which a cell or row was changed, lost or added since it was written. */
-  private void checkSeal(Table register) throws IOException, RefusedException {
-    var seal = output.read(SEAL);
-    if (seal.isPresent() && !Arrays.equals(seal.get(), digest(register))) {
-      throw refused("was changed, perhaps by a spreadsheet, since it was written" + RESTORE);
+  /** The rows of the charges; none if a version before them wrote the register. */
+  private List<List<String>> charges(Optional<String> seal) throws IOException, RefusedException {
+    var bytes = output.read(CHARGES);
+    if (bytes.isEmpty()) {
+      return List.of();
+    }
+    var charges = table(CHARGES, bytes.get());
+    checkSeal(CHARGES, charges, seal);
+    if (!ChargesTable.fits(charges.header(), settings)) {
+      throw refused(CHARGES, "has a damaged first line" + RESTORE);
+    }
+    return charges.rows().toList();
+  }
+
+  private static Table table(String path, byte[] bytes) throws RefusedException {
+    try {
+      var records = Csv.records(bytes);
+      return records.isEmpty()
+          ? new Table(path, List.of(), Stream::empty)
+          : new Table(path, records.get(0), records.subList(1, records.size())::stream);
+    } catch (UncheckedIOException e) {
+      throw broken(path, e);
     }
   }
 
-  /** Writes the digest by which the next night knows that the register is as it was written. */
+  /** Refuses a table of which a cell or row was changed, lost or added since it was written. */
+  private static void checkSeal(String path, Table table, Optional<String> seal)
+      throws RefusedException {
+    if (seal.isPresent() && !seal.get().equals(Digest.of(Csv.bytes(table)))) {
+      throw refused(path, "was changed, perhaps by a spreadsheet, since it was written" + RESTORE);
+    }
+  }
+
+  /** The files of a register: statements, then charges. */
+  List<Table> tables(Register register) {
+    return List.of(RegisterTable.of(register, settings), ChargesTable.of(register, settings));
+  }
+
+  /** Writes the digests by which the next night knows that the register is as it was written. */
   void seal(Register register) throws IOException {
-    output.write(SEAL, digest(RegisterTable.of(register, settings)));
+    var seals = tables(register).stream().map(table -> Digest.of(Csv.bytes(table)));
+    output.write(SEAL, seals.collect(Collectors.joining("\n")).getBytes(StandardCharsets.UTF_8));
   }
 
-  private static byte[] digest(Table register) {
-    return Digest.of(Csv.bytes(register)).getBytes(StandardCharsets.UTF_8);
+  private static RefusedException refused(String path, String why) {
+    return new RefusedException("the register " + path + ' ' + why);
   }
 
-  private static RefusedException refused(String why) {
-    return new RefusedException("the register " + PATH + ' ' + why);
+  private static RefusedException broken(String path, Exception e) {
+    return refused(path, "is broken (" + e.getMessage() + ')' + RESTORE);
   }
 
   /** Refuses a path that was typed into the register and may lead out of the output folder. */
@@ -113,14 +153,17 @@ final class RegisterStore {
       var currency = figures.map(f -> f.values().get(Figures.CURRENCY));
       if (currency.isPresent()) {
         if (!currency.get().equals(own)) {
-          throw refused("is kept in " + currency.get() + ", and the shop in " + own);
+          throw refused(PATH, "is kept in " + currency.get() + ", and the shop in " + own);
         }
         return;
       }
     }
   }
 
-  /** A notice for every document of the register that is missing or not as it was issued. */
+  /**
+   * A notice for every document of the register that is missing or not as it was issued, and one if
+   * charges are missing.
+   */
   List<Notice> lost(Register register) throws IOException {
     var lost = new ArrayList<Notice>();
     for (var row : register.rows()) {
@@ -132,6 +175,13 @@ final class RegisterStore {
                 .aboutBody(row.body())
                 .with("statement", row.file()));
       }
+    }
+    long lines = register.latest().stream().filter(RegisterRow::lacksLines).count();
+    if (lines > 0) {
+      lost.add(
+          Notice.of(NoticeCode.DOCUMENT_LOST, "CHARGES", Place.NONE)
+              .with("file", CHARGES)
+              .with("count", lines));
     }
     return lost;
   }

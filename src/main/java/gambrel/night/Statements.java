@@ -4,6 +4,7 @@ import gambrel.files.publish.Changes;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
+import gambrel.trade.register.ChargeLine;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlanner;
@@ -59,14 +60,18 @@ final class Statements {
   Register make(IssuePlanner.Plan plan, Register before, Progress progress) throws IOException {
     var names = new StatementFiles(night.shop(), before);
     var done = progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
+    int number = before.nextNumber(night.shop().settings().terms().numberFrom());
     var rows = new ArrayList<RegisterRow>();
-    each(plan.issue(), this::statement, done, made -> rows.add(issue(made, names)));
+    for (var left = plan.issue(); !left.isEmpty(); ) {
+      left = issue(left, number + rows.size(), names, done, rows);
+    }
     Set<String> drafts = new HashSet<>();
     each(
         plan.held(),
         this::draft,
         done,
         made -> {
+          done.accept(1);
           String file = names.held(made.planned());
           cache.write(file, made.document());
           drafts.add(file);
@@ -79,15 +84,53 @@ final class Statements {
     return before.with(rows);
   }
 
+  /**
+   * Issues statements with consecutive numbers and adds their rows. After a statement that cannot
+   * be made no number may be left out: those that follow it are not issued, but returned to be made
+   * with other numbers.
+   */
+  private List<Planned> issue(
+      List<Planned> some,
+      int number,
+      StatementFiles names,
+      LongConsumer done,
+      List<RegisterRow> rows)
+      throws IOException {
+    var numbered = new ArrayList<Planned>();
+    some.forEach(planned -> numbered.add(planned.numbered(number + numbered.size())));
+    var left = new ArrayList<Planned>();
+    int before = rows.size();
+    each(
+        numbered,
+        this::statement,
+        done,
+        made -> {
+          if (made.number() == number + rows.size() - before) {
+            rows.add(issue(made, names));
+            done.accept(1);
+          } else {
+            left.add(made.planned());
+          }
+        });
+    return left;
+  }
+
   /** A statement or draft as it was made, with the figures attached to it. */
   private record Made(Planned planned, byte[] figures, Page page) {
     /** The document, which must be there. */
     byte[] document() {
       return page.bytes().orElseThrow();
     }
+
+    /** The number of a statement. */
+    int number() {
+      return planned.number().orElseThrow();
+    }
   }
 
-  /** Makes documents and hands over each that can be made; the others have a notice. */
+  /**
+   * Makes documents and hands over each that can be made; the others have a notice and are done.
+   */
   private void each(
       List<Planned> all,
       OrderedParallel.Work<Planned, Made> work,
@@ -104,8 +147,9 @@ final class Statements {
               .ifPresent(notice -> notices.add(notice.aboutBody(made.planned().body())));
           if (made.page().bytes().isPresent()) {
             handover.take(made);
+          } else {
+            done.accept(1);
           }
-          done.accept(1);
         });
   }
 
@@ -133,20 +177,23 @@ final class Statements {
     var planned = made.planned();
     String file = names.issued(planned);
     write(file, made.document());
-    var money = night.money(planned.account(), planned.customer());
+    var account = planned.account();
+    var money = night.money(account, planned.customer());
     return new RegisterRow(
         planned.customer(),
         planned.body(),
         planned.revision(),
         night.asOf().toLocalDateTime().withNano(0),
-        planned.account().entitlements().get(planned.customer()).takeHome(),
+        account.entitlements().get(planned.customer()).takeHome(),
         money.net(),
         money.tax(),
         money.paid(),
         planned.replaces().map(RegisterRow::revision),
         file,
         Digest.of(made.document()),
-        Digest.of(made.figures()));
+        Digest.of(made.figures()),
+        planned.number(),
+        ChargeLine.of(account.bill(), planned.customer(), night.shop().settings().unit()));
   }
 
   /** If the register was lost, the name may be that of an issued statement, which is kept. */

@@ -23,7 +23,8 @@ public final class MonthFiles {
         months.parallelStream()
             .map(
                 month ->
-                    MonthRows.of(MonthReport.of(MonthRecords.of(bodies, night, register, month))))
+                    MonthRows.of(
+                        MonthReport.of(MonthRecords.of(bodies, night, register, month)), 0))
             .toList();
     return MonthRows.tables(rows);
   }

@@ -2,6 +2,7 @@ package gambrel.laws;
 
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import gambrel.files.publish.HastyDisk;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.NightlyRun;
@@ -11,6 +12,7 @@ import gambrel.night.Trees;
 import gambrel.oracle.CsvTrees;
 import gambrel.oracle.RandomShop;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -65,7 +67,8 @@ public final class LawShop {
   MorningReport run(Path out) {
     try {
       var outcome =
-          new NightlyRun(Inputs.read(folder), new PlainDocuments()).run(out, asOf, List.of());
+          new NightlyRun(Inputs.read(folder), new PlainDocuments(), new HastyDisk(), Progress.NONE)
+              .run(out, asOf, List.of());
       return assertInstanceOf(NightOutcome.Done.class, outcome).report();
     } catch (RefusedException e) {
       throw new AssertionError(e);

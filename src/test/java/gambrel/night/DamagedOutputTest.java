@@ -130,10 +130,12 @@ class DamagedOutputTest {
     for (int seed = 0; seed < DAMAGES; seed++) {
       var random = new SplittableRandom(seed);
       String file =
-          random.nextInt(8) > 0 ? REGISTER : random.nextBoolean() ? ".register" : ".pages";
+          random.nextInt(8) > 0
+              ? random.nextBoolean() ? REGISTER : "data/charges.csv"
+              : random.nextBoolean() ? ".register" : ".pages";
       var tree = new TreeMap<>(first);
       tree.put(file, damaged(first.get(file), random));
-      check("register" + seed, tree, "the register " + REGISTER);
+      check("register" + seed, tree, "the register data/");
     }
   }
 

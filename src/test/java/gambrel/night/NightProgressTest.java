@@ -99,9 +99,8 @@ class NightProgressTest {
     long rows =
         shop.lines("exports/a.csv").size() + shop.lines("exports/deep/b.csv").size() - headers;
     // A statement, a draft, a month, the morning sheet, the list of pages, the register's digest
-    // and
-    // the data files.
-    long published = 1 + 1 + 1 + 1 + 1 + 1 + 10;
+    // and the data files.
+    long published = 1 + 1 + 1 + 1 + 1 + 1 + 15;
     assertEquals(
         Map.of(
             READING, bytes,
@@ -110,7 +109,7 @@ class NightProgressTest {
             CAUSES, 0L,
             STATEMENTS, 2L,
             MONTHS, 1L,
-            TABLES, 10L,
+            TABLES, 15L,
             PUBLISHING, published),
         notes.totals);
   }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.register.Digest;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,7 +58,7 @@ class RegisterNightTest {
 
     assertEquals(
         "customer,body,revision,issued,take_home_kg,charges,tax,paid,due,replaces,file,sha256,"
-            + "figures",
+            + "figures,number",
         lines.get(0));
     assertTrue(
         lines
@@ -65,7 +66,7 @@ class RegisterNightTest {
             .matches(
                 "ann,B1,1,2026-03-06T02:00:00,200\\.000,130\\.00,13\\.00,0\\.00,143\\.00,,"
                     + STATEMENT
-                    + ",[0-9a-f]{64},[0-9a-f]{64}"),
+                    + ",[0-9a-f]{64},[0-9a-f]{64},1"),
         lines.get(1));
   }
 
@@ -165,6 +166,80 @@ class RegisterNightTest {
             + " written: restore the reports folder from the backup.",
         outcome.why());
     assertEquals(before, Trees.published(shop.reports()));
+  }
+
+  @Test
+  void theChargesThatWentOutAreKeptAsTheyWere() throws Exception {
+    var charges = shop.reports().resolve("data/charges.csv");
+    var kept = Trees.lines(charges);
+    assertEquals(
+        List.of(
+            "number,customer,body,revision,issued,charge,description,quantity,unit,price,amount,"
+                + "tax_percent,tax",
+            "1,ann,B1,1,2026-03-06T02:00:00,kill,Kill,1,head,130.00,130.00,10,13.00"),
+        kept);
+    shop.replace("charges.csv", "kill,Kill,head,130.00,10", "kill,Slaughter,head,150,0");
+
+    assertEquals(List.of(), codes(shop.run(NEXT)));
+
+    assertEquals(kept, Trees.lines(charges));
+  }
+
+  @Test
+  void chargesOfWhichACellWasChangedAreRefused() throws Exception {
+    var charges = shop.reports().resolve("data/charges.csv");
+    Files.writeString(charges, Files.readString(charges).replace("head,130.00", "head,13.00"));
+    var before = Trees.published(shop.reports());
+
+    var outcome = assertInstanceOf(NightOutcome.Stopped.class, shop.run(NEXT));
+
+    assertEquals(
+        "the register data/charges.csv was changed, perhaps by a spreadsheet, since it was"
+            + " written: restore the reports folder from the backup.",
+        outcome.why());
+    assertEquals(before, Trees.published(shop.reports()));
+  }
+
+  @Test
+  void missingChargesAreMarkedEveryNightUntilARevision() throws Exception {
+    Files.delete(shop.reports().resolve("data/charges.csv"));
+
+    var notices = NightShop.report(shop.run(NEXT)).notices();
+
+    assertEquals(
+        List.of("data/charges.csv lacks the charges of statements that were issued with them: 1."),
+        notices.stream().map(ENGLISH::message).toList());
+    assertEquals(List.of(NoticeCode.DOCUMENT_LOST), codes(shop.run("2026-03-08T02:00")));
+    shop.replace("exports/a.csv", "rump,120", "rump,119.9");
+    shop.run("2026-03-09T02:00");
+    assertEquals(List.of(), codes(shop.run("2026-03-10T02:00")));
+  }
+
+  /** As a version wrote it that knew neither numbers nor charges. */
+  @Test
+  void oneWithoutNumbersIsReadAndNumbersBeginWithTheNextStatement() throws Exception {
+    var old = Files.readString(register).replace(",number\n", "\n").replaceFirst(",1\n$", "\n");
+    Files.writeString(register, old);
+    Files.writeString(
+        shop.reports().resolve(".register"), Digest.of(old.getBytes(StandardCharsets.UTF_8)));
+    Files.delete(shop.reports().resolve("data/charges.csv"));
+    shop.beef("B2", "bob").add("shop.properties", "number_from=501");
+
+    assertEquals(0, shop.run(NEXT).exitCode());
+
+    assertEquals(List.of("", "501"), numbers());
+    assertEquals(
+        List.of("number", "501"),
+        Trees.lines(shop.reports().resolve("data/charges.csv")).stream()
+            .map(line -> line.substring(0, line.indexOf(',')))
+            .toList());
+  }
+
+  private List<String> numbers() {
+    return Trees.lines(register).stream()
+        .skip(1)
+        .map(line -> line.substring(line.lastIndexOf(',') + 1))
+        .toList();
   }
 
   @Test

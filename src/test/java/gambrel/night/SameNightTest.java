@@ -41,13 +41,18 @@ class SameNightTest {
 
     assertEquals(
         List.of(
+            "data/accounts.csv",
             "data/batches.csv",
             "data/bodies.csv",
+            "data/causes.csv",
+            "data/charges.csv",
             "data/cuts.csv",
+            "data/findings.csv",
             "data/month-charts.csv",
             "data/month-figures.csv",
             "data/notices.csv",
             "data/pieces.csv",
+            "data/rail.csv",
             "data/rows.csv",
             "data/shrink.csv",
             "data/statements.csv",

@@ -1,5 +1,6 @@
 package gambrel.scenes;
 
+import gambrel.files.publish.HastyDisk;
 import gambrel.night.AsOf;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
@@ -7,6 +8,7 @@ import gambrel.night.NightlyRun;
 import gambrel.night.PlainDocuments;
 import gambrel.night.RefusedException;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -161,7 +163,9 @@ public final class Scene {
       var inputs = read();
       var when = AsOf.read(moment(asOf), inputs.shop().settings().zone());
       var root = folder.resolve(out);
-      var outcome = new NightlyRun(inputs, new PlainDocuments()).run(root, when, List.of());
+      var outcome =
+          new NightlyRun(inputs, new PlainDocuments(), new HastyDisk(), Progress.NONE)
+              .run(root, when, List.of());
       if (outcome instanceof NightOutcome.Done done) {
         return new Found(root, done.exitCode());
       }

@@ -40,7 +40,7 @@ final class FloorTables {
             "bodies.csv",
             "body species",
             "class killed live_weight live_guessed age_months fat_mm"
-                + " customer head tags mark outcome supplier cost note"),
+                + " customer head tags mark outcome chiller cut_by supplier cost note"),
         (id, row) -> {
           row.setBody(id);
           return body(id, row, customers);
@@ -63,6 +63,8 @@ final class FloorTables {
         row.getOrBlank("tags", CellTypes::ids).orElse(List.of()),
         row.text("mark"),
         row.getOrBlank("outcome", CellTypes.word(Outcome.class)).orElse(Outcome.CUT),
+        row.text("chiller"),
+        row.getOrBlank("cut_by", CellTypes::date),
         row.text("supplier"),
         row.getOrBlank("cost", CellTypes::money),
         row.text("note"));

@@ -10,6 +10,7 @@ import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Settings.Limits;
 import gambrel.trade.shop.Settings.Paper;
+import gambrel.trade.shop.Settings.Terms;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -63,6 +64,7 @@ final class SettingsReader {
             .orElse(region == Region.US ? Paper.LETTER : Paper.A4),
         file.text("tax_name"),
         file.yesNo("tax_included").orElse(false),
+        terms(file),
         Optional.of(file.text("templates")).filter(path -> !path.isEmpty()),
         rail(file),
         file.get("bins", t -> CellTypes.word(Bins.class, t)).orElse(Bins.WEIGHED),
@@ -83,6 +85,15 @@ final class SettingsReader {
     var own = file.get("dates", pattern -> formatter(pattern, settings.locale()));
     file.compareNames(List.of());
     return new CellTypes(new Dates(own, settings.zone()), settings.currency(), false);
+  }
+
+  private static Terms terms(SettingsFile file) {
+    return new Terms(
+        file.text("tax_number"),
+        file.text("tax_number_name"),
+        file.get("number_from", CellTypes.PLAIN::head).orElse(1),
+        file.count("pay_by_days"),
+        file.text("pay_to"));
   }
 
   private static BigDecimal percent(SettingsFile file, String key, String otherwise) {

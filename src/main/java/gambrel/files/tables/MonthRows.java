@@ -1,6 +1,7 @@
 package gambrel.files.tables;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
@@ -14,20 +15,27 @@ import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A month's rows of the two data files about months.
+ * A month's rows of the data files about months.
  *
  * @param month the month
  * @param charts its rows of {@code month-charts.csv}: each body with the limits of its chart, which
  *     come from the twelve months before
  * @param figures its rows of {@code month-figures.csv}
+ * @param findings its rows of {@code findings.csv}
  */
-public record MonthRows(YearMonth month, List<List<String>> charts, List<List<String>> figures) {
+public record MonthRows(
+    YearMonth month,
+    List<List<String>> charts,
+    List<List<String>> figures,
+    List<List<String>> findings) {
   private static final Columns<Charted> CHARTS =
       new Columns<Charted>()
           .add("month", Charted::month)
@@ -62,6 +70,27 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
           .add("lower", row -> row.end(MonthFigure.Interval::lower))
           .add("upper", row -> row.end(MonthFigure.Interval::upper));
 
+  private static final Columns<Ranked> FINDINGS =
+      new Columns<Ranked>()
+          .add("month", Ranked::month)
+          .add("rank", Ranked::rank)
+          .add("finding", row -> row.finding().kind().id())
+          .add("whose", row -> row.finding().whose().map(Ownership::id))
+          .add("species", row -> row.finding().species().map(Species::id))
+          .add("group", row -> String.join(";", row.finding().accused()))
+          .add("since", row -> row.finding().since())
+          .add("worth", row -> row.finding().money().map(m -> m.decimal(row.currency())))
+          .add("page", row -> row.first() ? Optional.of(1) : Optional.empty());
+
+  /**
+   * A finding of a month.
+   *
+   * @param rank 1 for the first
+   * @param first whether it stands on the first page of the summary
+   */
+  private record Ranked(
+      YearMonth month, int rank, Finding finding, boolean first, Currency currency) {}
+
   /** A body on a chart of a month. */
   private record Charted(YearMonth month, LossChart chart, LossChart.Point point) {}
 
@@ -82,8 +111,12 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
     }
   }
 
-  /** The rows of a month's report. A figure that is known of no body is left out. */
-  public static MonthRows of(MonthReport report) {
+  /**
+   * The rows of a month's report. A figure that is known of no body is left out.
+   *
+   * @param onFirstPage how many findings stand on the first page of the summary
+   */
+  public static MonthRows of(MonthReport report, int onFirstPage) {
     var month = report.records().month();
     var settings = report.records().settings();
     return new MonthRows(
@@ -95,10 +128,21 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
         report.figures().stream()
             .filter(figure -> figure.bodies() > 0 || figure.species().isEmpty())
             .map(figure -> FIGURES.row(new Figure(month, figure, settings)))
+            .toList(),
+        IntStream.range(0, report.findings().size())
+            .mapToObj(
+                i ->
+                    new Ranked(
+                        month,
+                        i + 1,
+                        report.findings().get(i),
+                        i < onFirstPage,
+                        settings.currency()))
+            .map(FINDINGS::row)
             .toList());
   }
 
-  /** Both files, earliest month first. */
+  /** The files, earliest month first. */
   public static List<Table> tables(Collection<MonthRows> months) {
     var sorted = months.stream().sorted(Comparator.comparing(MonthRows::month)).toList();
     return List.of(
@@ -109,6 +153,10 @@ public record MonthRows(YearMonth month, List<List<String>> charts, List<List<St
         new Table(
             "month-figures.csv",
             FIGURES.names(),
-            () -> sorted.stream().flatMap(month -> month.figures().stream())));
+            () -> sorted.stream().flatMap(month -> month.figures().stream())),
+        new Table(
+            "findings.csv",
+            FINDINGS.names(),
+            () -> sorted.stream().flatMap(month -> month.findings().stream())));
   }
 }

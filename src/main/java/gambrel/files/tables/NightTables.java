@@ -96,7 +96,8 @@ public final class NightTables {
     return account.decision().state() == State.CANCELLED;
   }
 
-  private static String reasons(BodyAccount account) {
+  /** The codes of why a body is open or held, each once. */
+  static String reasons(BodyAccount account) {
     return account.decision().reasons().stream()
         .map(reason -> reason.code().id())
         .distinct()

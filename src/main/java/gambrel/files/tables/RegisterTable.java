@@ -2,6 +2,7 @@ package gambrel.files.tables;
 
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.register.ChargeLine;
 import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.shop.Settings;
@@ -10,6 +11,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** {@code data/statements.csv}: the register as a table, and back. */
@@ -17,8 +19,9 @@ public final class RegisterTable {
   /** The file's name. */
   public static final String NAME = "statements.csv";
 
-  private static final DateTimeFormatter ISSUED =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss");
+  private static final int NUMBER = 13;
+
+  static final DateTimeFormatter ISSUED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss");
 
   private RegisterTable() {}
 
@@ -42,25 +45,38 @@ public final class RegisterTable {
         .add("replaces", RegisterRow::replaces)
         .add("file", RegisterRow::file)
         .add("sha256", RegisterRow::sha256)
-        .add("figures", RegisterRow::figures);
+        .add("figures", RegisterRow::figures)
+        .add("number", RegisterRow::number);
   }
 
-  /** Whether a header is that of a shop with this unit. */
+  /** Whether a header is that of a shop with this unit; older registers have no numbers. */
   public static boolean fits(List<String> header, Settings settings) {
-    return header.equals(columns(settings).names());
+    var names = columns(settings).names();
+    return header.equals(names) || header.equals(names.subList(0, NUMBER));
   }
 
   /**
    * Reads the rows of a register.
    *
+   * @param charges the rows of {@link ChargesTable}
    * @throws IllegalArgumentException if a row was not written by this program
    */
-  public static Register read(List<List<String>> rows, Settings settings) {
-    return new Register(rows.stream().map(row -> read(row, settings.currency())).toList());
+  public static Register read(
+      List<List<String>> rows, List<List<String>> charges, Settings settings) {
+    var currency = settings.currency();
+    var lines = ChargesTable.read(charges, currency);
+    var register = new Register(rows.stream().map(row -> read(row, lines, currency)).toList());
+    register.latest().forEach(row -> row.number().ifPresent(lines::remove));
+    if (!lines.isEmpty()) {
+      throw new IllegalArgumentException("charges of no statement in force: " + lines.keySet());
+    }
+    return register;
   }
 
-  private static RegisterRow read(List<String> cells, Currency currency) {
+  private static RegisterRow read(
+      List<String> cells, Map<Integer, List<ChargeLine>> lines, Currency currency) {
     try {
+      var number = Optional.of(cells).filter(c -> c.size() > NUMBER).flatMap(c -> whole(c, NUMBER));
       return new RegisterRow(
           Columns.unguard(cells.get(0)),
           Columns.unguard(cells.get(1)),
@@ -70,12 +86,18 @@ public final class RegisterTable {
           Money.exact(new BigDecimal(cells.get(5)), currency),
           Money.exact(new BigDecimal(cells.get(6)), currency),
           Money.exact(new BigDecimal(cells.get(7)), currency),
-          Optional.of(cells.get(9)).filter(t -> !t.isEmpty()).map(Integer::valueOf),
+          whole(cells, 9),
           Columns.unguard(cells.get(10)),
           cells.get(11),
-          cells.get(12));
+          cells.get(12),
+          number,
+          number.map(n -> lines.getOrDefault(n, List.of())).orElse(List.of()));
     } catch (RuntimeException e) {
       throw new IllegalArgumentException("not a register row: " + cells, e);
     }
+  }
+
+  private static Optional<Integer> whole(List<String> cells, int column) {
+    return Optional.of(cells.get(column)).filter(t -> !t.isEmpty()).map(Integer::valueOf);
   }
 }

@@ -126,7 +126,8 @@ record Examiner(RowIndex rows) {
       cost += after.strain() - before.strain() + (open ? OPEN_PENALTY : 0);
     }
     var evidence = new EvidenceText(rows, suspect, candidate, then).phrase();
-    var suggestion = suggestion(suspect, candidate, corrections, evidence);
+    var suggestion =
+        suggestion(suspect, candidate, corrections, evidence, rows.facts(then, suspect.id));
     return Optional.of(new Scored(suggestion, cost, kind(candidate)));
   }
 
@@ -156,7 +157,11 @@ record Examiner(RowIndex rows) {
   }
 
   private Suggestion suggestion(
-      BodyFacts suspect, Candidate candidate, List<Correction> corrections, Phrase evidence) {
+      BodyFacts suspect,
+      Candidate candidate,
+      List<Correction> corrections,
+      Phrase evidence,
+      BodyFacts after) {
     var first = candidate.first().weighing();
     return new Suggestion(
         candidate.cause(),
@@ -165,6 +170,8 @@ record Examiner(RowIndex rows) {
             .aboutTicket(first.scale().id(), first.ticket())
             .quoting(rows.row(first.place()).raw()),
         candidate.changes().stream().map(change -> change.weighing().place()).toList(),
-        corrections);
+        corrections,
+        suspect.balance.shares().cuttingLoss(),
+        after.balance.shares().cuttingLoss());
   }
 }

@@ -76,7 +76,13 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
             .with("found", percent(found))
             .with("expected", percent(usual.middle()))
             .with("missing", Weight.of(missing), rows.unit());
-    return Optional.of(scored(Cause.BIN_NOT_WEIGHED, kind.name(), evidence, BIN_PENALTY + strain));
+    var binned = loss().map(l -> new Share(l.part().minus(Weight.of(missing)), l.whole()));
+    return Optional.of(
+        scored(Cause.BIN_NOT_WEIGHED, kind.name(), evidence, BIN_PENALTY + strain, binned));
+  }
+
+  private Optional<Share> loss() {
+    return suspect.balance.shares().cuttingLoss();
   }
 
   /** So many millionths of the loss that the shop allows this body, as a weight. */
@@ -115,17 +121,18 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     var kept = BigFraction.ONE.subtract(BigFraction.of(shrink, 1_000_000));
     if (hot.compareTo(cold) <= 0) {
       var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);
-      return atOneStep(Step.HOT, missing, suspect.strain());
+      return atOneStep(Step.HOT, missing, 0, suspect.strain());
     }
     var missing = Weight.of(hot.fraction().multiply(kept)).minus(cold);
     boolean countsIn =
         suspect.balance.rail().boning().pieces().stream()
             .allMatch(piece -> piece.step() == Step.COLD);
     long into = countsIn ? missing.hundredThousandths() : 0;
-    return atOneStep(Step.COLD, missing, suspect.strain(new BodyFacts.Shift(0, into, 0, 0)));
+    long strain = suspect.strain(new BodyFacts.Shift(0, into, 0, 0));
+    return atOneStep(Step.COLD, missing, into, strain);
   }
 
-  private Optional<Examiner.Scored> atOneStep(Step step, Weight missing, long strain) {
+  private Optional<Examiner.Scored> atOneStep(Step step, Weight missing, long into, long strain) {
     if (missing.hundredThousandths() <= 0 || strain > BodyFacts.BALANCED) {
       return Optional.empty();
     }
@@ -138,7 +145,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED." + step)
             .with("hot", parts.value("hot"))
             .with("cold", parts.value("cold"));
-    return Optional.of(part(missing, evidence, strain));
+    return Optional.of(part(missing, new Weight(into), evidence, strain));
   }
 
   /** One side was weighed hot and cold, and two were cut. */
@@ -161,18 +168,23 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     var evidence =
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED.OTHER_SIDE")
             .with("percent", new Value.Percent(loss.rest().percent()));
-    return Optional.of(part(side, evidence, 0));
+    return Optional.of(part(side, side, evidence, 0));
   }
 
-  private Examiner.Scored part(Weight missing, Phrase evidence, long strain) {
+  /** The suggestion for a part that weighs {@code missing}; so much of it adds to W. */
+  private Examiner.Scored part(Weight missing, Weight into, Phrase evidence, long strain) {
     var weighing = evidence.with("weight", missing, rows.unit());
-    return scored(Cause.PART_NOT_WEIGHED, "", weighing, PART_PENALTY + strain);
+    var weighed = loss().map(l -> new Share(l.part().plus(into), l.whole().plus(into)));
+    return scored(Cause.PART_NOT_WEIGHED, "", weighing, PART_PENALTY + strain, weighed);
   }
 
-  private Examiner.Scored scored(Cause cause, String kind, Phrase evidence, long cost) {
+  private Examiner.Scored scored(
+      Cause cause, String kind, Phrase evidence, long cost, Optional<Share> lossAfter) {
     var saying = evidence.with("body", suspect.id);
     var notice = Notice.of(NoticeCode.LIKELY_CAUSE, saying, Place.NONE).aboutBody(suspect.id);
     return new Examiner.Scored(
-        new Suggestion(cause, notice, List.of(), List.of()), cost - suspect.strain(), cause + kind);
+        new Suggestion(cause, notice, List.of(), List.of(), loss(), lossAfter),
+        cost - suspect.strain(),
+        cause + kind);
   }
 }

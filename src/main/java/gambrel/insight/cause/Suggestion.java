@@ -1,10 +1,12 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.measure.Share;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Correction;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A change that would make a body balance, with the evidence for it.
@@ -15,9 +17,17 @@ import java.util.List;
  * @param rows the rows concerned, earliest first; empty where a weighing is missing
  * @param corrections the rows of {@code corrections.csv} that make the change; empty where a
  *     weighing is missing
+ * @param lossBefore the body's loss of its weight into the boning room, as weighed; empty if it is
+ *     not known
+ * @param lossAfter the same with the change; empty if it is not known
  */
 public record Suggestion(
-    Cause cause, Notice notice, List<Place> rows, List<Correction> corrections) {
+    Cause cause,
+    Notice notice,
+    List<Place> rows,
+    List<Correction> corrections,
+    Optional<Share> lossBefore,
+    Optional<Share> lossAfter) {
   /** Copies the lists. */
   public Suggestion {
     rows = List.copyOf(rows);

@@ -7,7 +7,6 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
-import java.util.Locale;
 
 /** Explains what one customer gets of a body, and what it costs. */
 record CustomerExplanation(Night night, BodyAccount account, Lines lines, String customer) {
@@ -48,7 +47,7 @@ record CustomerExplanation(Night night, BodyAccount account, Lines lines, String
         decimal(line.parts().get(customer).net()),
         "charges.csv: %s %s x %s = %s for the whole body, tax in it or on it %s"
             .formatted(
-                charge.basis().name().toLowerCase(Locale.ROOT),
+                charge.basis().id(),
                 Exact.round(line.quantity(), 3),
                 charge.price(),
                 decimal(line.amount()),

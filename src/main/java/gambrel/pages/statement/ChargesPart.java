@@ -2,6 +2,7 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.ChargesView;
+import gambrel.pages.views.Fact;
 import gambrel.trade.account.Bill;
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.measure.Exact;
@@ -12,7 +13,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -91,7 +91,7 @@ final class ChargesPart extends StatementPart {
 
   /** The table; empty for a customer without a share, or if it would have no line. */
   Optional<ChargesView> table() {
-    var lines = bill.stream().filter(line -> !line.amount().equals(Money.ZERO)).toList();
+    var lines = account.bill().printedLinesOf(own.customer());
     var sums = sums();
     var notes = new ArrayList<String>();
     if (isSharer() && !lines.isEmpty()) {
@@ -108,7 +108,30 @@ final class ChargesPart extends StatementPart {
             isSharer() ? say("charges.in_all") : "",
             lines.stream().map(this::row).toList(),
             sums,
+            held ? List.of() : paying(),
             notes));
+  }
+
+  /** Number of the statement, tax number, and, if something is due, when and how to pay. */
+  private List<Fact> paying() {
+    var terms = settings.terms();
+    var facts = new ArrayList<Fact>();
+    planned.number().ifPresent(n -> facts.add(fact("pay.number", String.valueOf(n))));
+    if (!terms.taxNumber().isEmpty()) {
+      boolean named = !terms.taxNumberName().isEmpty();
+      String label = named ? terms.taxNumberName() : say("pay.tax_number");
+      facts.add(new Fact(label, terms.taxNumber()));
+    }
+    if (money.due().compareTo(Money.ZERO) > 0) {
+      var issued = night.asOf().toLocalDate();
+      terms
+          .payByDays()
+          .ifPresent(days -> facts.add(fact("pay.by", formats.date(issued.plusDays(days)))));
+      if (!terms.payTo().isEmpty()) {
+        facts.add(fact("pay.to", oneLine(terms.payTo())));
+      }
+    }
+    return facts;
   }
 
   private ChargesView.Row row(Bill.Line line) {
@@ -139,12 +162,9 @@ final class ChargesPart extends StatementPart {
   private String counted(Charge.Basis basis, BigFraction quantity) {
     String number = number(quantity);
     long form = quantity.equals(BigFraction.ONE) ? 1 : 2;
-    return switch (basis) {
-      case LIVE, HOT, COLD, BONING, TUB, PACKED ->
-          say("charges.quantity.weight", number, formats.unit());
-      case HEAD, PACK, DAY, SHARE ->
-          wording.count("charges.quantity." + basis.name().toLowerCase(Locale.ROOT), form, number);
-    };
+    return basis.isWeight()
+        ? say("charges.quantity.weight", number, formats.unit())
+        : wording.count("charges.quantity." + basis.id(), form, number);
   }
 
   private String number(BigFraction quantity) {

@@ -148,10 +148,6 @@ public final class StatementComposer extends StatementPart {
     return new ShopView(settings.name(), lines.map(StatementComposer::oneLine).toList());
   }
 
-  private static String oneLine(String lines) {
-    return lines.replaceAll("\\s*[;\\n]\\s*", ", ");
-  }
-
   private List<String> issue() {
     return draft
         ? List.of(say("statement.draft.issue"))

@@ -86,6 +86,11 @@ abstract class StatementPart {
     return body.outcome() == outcome;
   }
 
+  /** The lines of a setting as one line. */
+  static String oneLine(String lines) {
+    return lines.replaceAll("\\s*[;\\n]\\s*", ", ");
+  }
+
   /** A sentence with its figures. */
   final String say(String key, String... figures) {
     return wording.say(key, figures);

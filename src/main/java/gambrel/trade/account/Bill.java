@@ -52,6 +52,11 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
     return lines.stream().filter(line -> line.parts().containsKey(customer)).toList();
   }
 
+  /** The lines that a customer's statement prints: those that cost something. */
+  public List<Line> printedLinesOf(String customer) {
+    return linesOf(customer).stream().filter(line -> !line.amount().equals(Money.ZERO)).toList();
+  }
+
   /** A customer's charges without tax. */
   public Money net(String customer) {
     return Money.sum(partsOf(customer).map(Part::net));

@@ -45,7 +45,7 @@ public final class IssuePlanner {
   /**
    * The statements to issue tonight, and the drafts to hold.
    *
-   * @param issue the statements to issue
+   * @param issue the statements to issue, in the order of their numbers
    * @param held the drafts of held statements
    * @param notices the notices about issuing and about earlier statements
    */
@@ -68,7 +68,7 @@ public final class IssuePlanner {
     var held = planned(State.HELD, this::draft);
     var issue = withinLimit(planned(State.ISSUED, this::statement));
     notices.addAll(new RegisterReview(night, register).notices());
-    return new Plan(issue, held, notices);
+    return new Plan(issue.stream().sorted(Planned.ORDER).toList(), held, notices);
   }
 
   /**

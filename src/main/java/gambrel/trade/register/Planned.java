@@ -1,6 +1,8 @@
 package gambrel.trade.register;
 
+import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.reckoning.BodyAccount;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -11,9 +13,30 @@ import java.util.Optional;
  * @param account the body
  * @param replaces the last statement of the customer about the body; empty if there is none
  * @param reissue whether its figures are those of the last statement
+ * @param number its number; empty for a draft, and before it is given
  */
 public record Planned(
-    String customer, BodyAccount account, Optional<RegisterRow> replaces, boolean reissue) {
+    String customer,
+    BodyAccount account,
+    Optional<RegisterRow> replaces,
+    boolean reissue,
+    Optional<Integer> number) {
+  /** In the order in which the statements of one night are numbered: by customer, then body. */
+  static final Comparator<Planned> ORDER =
+      Comparator.comparing(Planned::customer, ByteOrder.IDS)
+          .thenComparing(Planned::body, ByteOrder.IDS);
+
+  /** A statement or draft without a number. */
+  public Planned(
+      String customer, BodyAccount account, Optional<RegisterRow> replaces, boolean reissue) {
+    this(customer, account, replaces, reissue, Optional.empty());
+  }
+
+  /** The same with its number. */
+  public Planned numbered(int number) {
+    return new Planned(customer, account, replaces, reissue, Optional.of(number));
+  }
+
   /** Its revision. */
   public int revision() {
     return replaces.map(row -> row.revision() + 1).orElse(1);

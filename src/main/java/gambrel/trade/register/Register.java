@@ -3,6 +3,7 @@ package gambrel.trade.register;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,6 +49,15 @@ public final class Register {
   /** When the first statement of the row's customer about its body was issued. */
   public LocalDateTime since(RegisterRow row) {
     return first.get(key(row.customer(), row.body()));
+  }
+
+  /** The number of the next statement; {@code first} if none has a number yet. */
+  public int nextNumber(int first) {
+    return rows.stream()
+        .flatMap(row -> row.number().stream())
+        .max(Comparator.naturalOrder())
+        .map(last -> Math.addExact(last, 1))
+        .orElse(first);
   }
 
   /** The statements issued at one moment. */

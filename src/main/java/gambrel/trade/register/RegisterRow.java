@@ -6,6 +6,7 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.time.LocalDateTime;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,8 @@ import java.util.Optional;
  * @param file relative to the output folder
  * @param sha256 of the document
  * @param figures SHA-256 of the customer's figures
+ * @param number its number; empty if it was issued before statements had numbers
+ * @param lines its charges; none if it has been replaced, or was issued before they were kept
  */
 public record RegisterRow(
     String customer,
@@ -36,12 +39,25 @@ public record RegisterRow(
     Optional<Integer> replaces,
     String file,
     String sha256,
-    String figures) {
+    String figures,
+    Optional<Integer> number,
+    List<ChargeLine> lines) {
   /** By customer, body and revision. */
   public static final Comparator<RegisterRow> ORDER =
       Comparator.comparing(RegisterRow::customer, ByteOrder.IDS)
           .thenComparing(RegisterRow::body, ByteOrder.IDS)
           .thenComparing(RegisterRow::revision);
+
+  /** Copies the lines. */
+  public RegisterRow {
+    lines = List.copyOf(lines);
+  }
+
+  /** Whether its charges are not known, although they were kept when it was issued. */
+  public boolean lacksLines() {
+    boolean charged = !charges.equals(Money.ZERO) || !tax.equals(Money.ZERO);
+    return charged && lines.isEmpty() && number.isPresent();
+  }
 
   /** Charges and tax less payments. */
   public Money due() {

@@ -26,6 +26,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param tags other numbers that are keyed for it at the scale
  * @param mark ear tag or brand by which its owner knows it, or empty
  * @param outcome the result for the body as a whole
+ * @param chiller the chiller in which it hangs, or empty
+ * @param cutBy the date by which its owner wants it cut
  * @param supplier the supplier from whom the shop bought it, or empty
  * @param cost the price that the shop paid
  * @param note a note for the customer, or empty
@@ -45,6 +47,8 @@ public record Body(
     List<String> tags,
     String mark,
     Outcome outcome,
+    String chiller,
+    Optional<LocalDate> cutBy,
     String supplier,
     Optional<Money> cost,
     String note) {
@@ -114,6 +118,8 @@ public record Body(
         tags,
         mark,
         outcome,
+        chiller,
+        cutBy,
         supplier,
         cost,
         note);

@@ -3,7 +3,10 @@ package gambrel.trade.shop;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One line of the price list.
@@ -62,6 +65,18 @@ public record Charge(
     /** Days hung. */
     DAY,
     /** Customers with a share; each pays the full price. */
-    SHARE
+    SHARE;
+
+    private static final Set<Basis> COUNTED = EnumSet.of(HEAD, PACK, DAY, SHARE);
+
+    /** Whether it is a weight, in the shop's unit; else it is a number of what its name says. */
+    public boolean isWeight() {
+      return !COUNTED.contains(this);
+    }
+
+    /** Its name in files and words. */
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 }

@@ -27,6 +27,7 @@ import java.util.Set;
  * @param paper page size
  * @param taxName the name of the tax, or empty
  * @param taxIncluded whether prices contain the tax
+ * @param terms how statements are numbered and paid
  * @param templates the shop's own template folder, relative to the shop folder
  * @param rail the rail weights that the shop takes, of every species
  * @param bins whether bone, fat and waste are weighed
@@ -49,6 +50,7 @@ public record Settings(
     Paper paper,
     String taxName,
     boolean taxIncluded,
+    Terms terms,
     Optional<String> templates,
     Map<Species, Set<Step>> rail,
     Bins bins,
@@ -62,6 +64,22 @@ public record Settings(
   public Set<Step> railOf(Species species) {
     return rail.get(species);
   }
+
+  /**
+   * How statements are numbered and paid.
+   *
+   * @param taxNumber the shop's number with the tax office, or empty
+   * @param taxNumberName what such a number is called, or empty
+   * @param numberFrom the number of the first statement
+   * @param payByDays days from issue until a statement is to be paid; empty if nothing is printed
+   * @param payTo how to pay, lines separated by {@code ;}, or empty
+   */
+  public record Terms(
+      String taxNumber,
+      String taxNumberName,
+      int numberFrom,
+      Optional<Integer> payByDays,
+      String payTo) {}
 
   /** Page sizes. */
   public enum Paper {

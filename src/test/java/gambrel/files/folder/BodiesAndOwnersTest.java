@@ -47,8 +47,8 @@ class BodiesAndOwnersTest {
         "bodies.csv",
         """
         body,species,class,killed,live_weight,live_guessed,age_months,fat_mm,customer,head,tags,\
-        mark,outcome,supplier,cost,note
-        B1,Beef,steer,2026-02-01,512.5,yes,18,7,ash,2,17 0042,blue tag,whole,Tarn Farm,900.50,thanks
+        mark,outcome,chiller,cut_by,supplier,cost,note
+        B1,Beef,steer,2026-02-01,512.5,yes,18,7,ash,2,17 0042,blue tag,whole,north,2026-02-20,Tarn Farm,900.50,thanks
         """);
     assertEquals(
         new Body(
@@ -66,6 +66,8 @@ class BodiesAndOwnersTest {
             List.of("17", "0042"),
             "blue tag",
             Outcome.WHOLE,
+            "north",
+            Optional.of(LocalDate.of(2026, 2, 20)),
             "Tarn Farm",
             Optional.of(new Money(90_050)),
             "thanks"),
@@ -80,6 +82,7 @@ class BodiesAndOwnersTest {
     "age_months,1.5",
     "head,0",
     "outcome,lost",
+    "cut_by,soon",
     "cost,1.005"
   })
   void aCellOfABodyThatCannotBeReadIsTakenAsBlankAndTheBodyWaits(String column, String bad) {

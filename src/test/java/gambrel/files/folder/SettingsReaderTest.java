@@ -11,6 +11,7 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Settings.Paper;
+import gambrel.trade.shop.Settings.Terms;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -47,6 +48,23 @@ class SettingsReaderTest {
     assertEquals(Set.of(Month.JUNE, Month.DECEMBER), with("year_review=6, 12\n").yearReviews());
     assertEquals(12, with("year_review=all\n").yearReviews().size());
     assertEquals(Set.of(), with("year_review=\n").yearReviews());
+  }
+
+  @Test
+  void statementsSayHowTheyAreNumberedAndPaid() {
+    var set =
+        with(
+            """
+            tax_number=12 345 678 901
+            tax_number_name=ABN
+            number_from=1001
+            pay_by_days=14
+            pay_to=Bank 012-345;Account 6789
+            """);
+    assertEquals(
+        new Terms("12 345 678 901", "ABN", 1001, Optional.of(14), "Bank 012-345;Account 6789"),
+        set.terms());
+    assertEquals(new Terms("", "", 1, Optional.empty(), ""), with("").terms());
   }
 
   @Test
@@ -132,6 +150,9 @@ class SettingsReaderTest {
         "locale=123456789",
         "paper=a3",
         "year_review=13",
+        "number_from=0",
+        "number_from=A1",
+        "pay_by_days=-1",
         "bins=some",
         "quiet_hours=-1",
         "quiet_hours=1.5",

@@ -83,6 +83,8 @@ class LateDebtsTest {
         Optional.empty(),
         "statements/ann/" + body + "-r1.pdf",
         "",
-        "");
+        "",
+        Optional.empty(),
+        List.of());
   }
 }

@@ -158,7 +158,9 @@ final class RoutineShop {
             Optional.empty(),
             "statements/ann/" + id + "-r1.pdf",
             "",
-            ""));
+            "",
+            Optional.empty(),
+            List.of()));
   }
 
   /** A body on the bench: each has two hours of its own, so that the bench book names one boner. */

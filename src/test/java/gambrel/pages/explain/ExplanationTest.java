@@ -66,7 +66,9 @@ class ExplanationTest {
                     "",
                     night().asOf(),
                     "",
-                    Place.NONE)));
+                    Place.NONE)),
+            Optional.empty(),
+            Optional.empty());
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B1", List.of(suggestion))), 0);
     var lines = Explanation.of(night(), causes, "B1").orElseThrow();
     int at = lines.indexOf("  likely cause: the scale cannot weigh so much");

@@ -240,6 +240,8 @@ class MonthPaperworkTest {
         revision == 1 ? Optional.empty() : Optional.of(revision - 1),
         "statements/" + customer + "/" + body + "-r" + revision + ".pdf",
         "",
-        "");
+        "",
+        Optional.empty(),
+        List.of());
   }
 }

@@ -231,7 +231,9 @@ class MorningSheetTest {
                     "",
                     night.asOf(),
                     "",
-                    Place.NONE)));
+                    Place.NONE)),
+            Optional.empty(),
+            Optional.empty());
     var causes = new LikelyCauses(new TreeMap<>(Map.of("B2", List.of(suggestion))), 0);
     var report = new MorningReport(night, List.of(), List.of(), causes.notices(), causes, false);
     var sheet = MorningComposer.compose(report, SmallShop.wording(night));
@@ -293,6 +295,8 @@ class MorningSheetTest {
         Optional.empty(),
         "statements/" + customer + "/" + body + "-r" + revision + ".pdf",
         "",
-        "");
+        "",
+        Optional.empty(),
+        List.of());
   }
 }

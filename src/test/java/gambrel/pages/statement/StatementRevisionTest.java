@@ -30,7 +30,9 @@ class StatementRevisionTest {
           Optional.empty(),
           "statements/c-ann/B1-r1.pdf",
           "",
-          "");
+          "",
+          Optional.empty(),
+          List.of());
 
   @TempDir private Path folder;
 

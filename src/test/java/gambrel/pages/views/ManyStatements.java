@@ -131,6 +131,7 @@ public final class ManyStatements {
             new ChargesView.Sum(W.say("charges.net"), money(500), false),
             new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), money(50), false),
             new ChargesView.Sum(W.say("charges.due"), money(500), true)),
+        List.of(),
         List.of());
   }
 }

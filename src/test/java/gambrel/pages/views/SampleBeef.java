@@ -157,6 +157,7 @@ final class SampleBeef {
             new ChargesView.Sum(W.say("charges.total"), "599.04", false),
             new ChargesView.Sum(W.say("charges.paid", "12 March 2026"), "−200.00", false),
             new ChargesView.Sum(W.say("charges.due"), "399.04", true)),
+        List.of(),
         List.of());
   }
 }

@@ -84,6 +84,7 @@ final class SampleLamb {
             List.of(
                 new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), "12.90", false),
                 new ChargesView.Sum(W.say("charges.due"), "141.90", true)),
+            List.of(),
             List.of(W.say("charges.part")));
     return sample
         .keeping("4 °C", "−18 °C", "chops", "roasts", "mince", "offal")

@@ -81,6 +81,7 @@ final class SamplePork {
             List.of(
                 new ChargesView.Sum(W.say("charges.tax.included", "GST"), "8.73", false),
                 new ChargesView.Sum(W.say("charges.due"), "96.00", true)),
+            List.of(),
             List.of());
     return sample
         .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")

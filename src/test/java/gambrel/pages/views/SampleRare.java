@@ -35,6 +35,7 @@ final class SampleRare {
             "",
             List.of(new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00")),
             List.of(new ChargesView.Sum(W.say("charges.due"), "120.00", true)),
+            List.of(),
             List.of());
     return sample.view();
   }

@@ -47,6 +47,9 @@ public sealed interface Evidence {
   /** A name that the shop gave, of a scale, a boner or a supplier. */
   record Name(String value) implements Evidence {}
 
+  /** Names or ids of several such things. */
+  record Names(List<String> values) implements Evidence {}
+
   /** Ids of bodies; a page may print the first ones only. */
   record Bodies(List<String> ids) implements Evidence {}
 

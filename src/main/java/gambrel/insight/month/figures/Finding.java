@@ -1,7 +1,9 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
@@ -72,6 +74,63 @@ public record Finding(
   /** The largest cost to one owner; findings are ordered by it. Empty if unknown. */
   public Optional<Money> money() {
     return costs.stream().map(Cost::value).max(Comparator.naturalOrder());
+  }
+
+  /** The owner who bears that cost; empty if unknown. */
+  public Optional<Ownership> whose() {
+    return costs.stream().max(Comparator.comparing(Cost::value)).map(Cost::whose);
+  }
+
+  /** The species that it is about; empty if it is about all. */
+  public Optional<Species> species() {
+    return evidence("species", Evidence.Kind.class)
+        .map(Evidence.Kind::value)
+        .or(() -> evidence("piece", Evidence.Cuts.class).map(Evidence.Cuts::species));
+  }
+
+  /** The day from which on it is so; empty if there is none. */
+  public Optional<LocalDate> since() {
+    return evidence("since", Evidence.Day.class).map(Evidence.Day::value);
+  }
+
+  /**
+   * Ids or names of what it accuses: bodies, scales, a chiller, a boner, a supplier, an item, a
+   * batch, customers. Empty if it accuses nothing in particular.
+   */
+  public List<String> accused() {
+    return switch (kind) {
+      case SCALE -> names("scales");
+      case CHILLER -> chiller();
+      case BONER -> names("boner");
+      case UNPAID -> names("customers");
+      case CUT_CHOICE -> pieces();
+      case STOCK -> evidence.containsKey("supplier") ? names("supplier") : subjects;
+      case CHILLED_BODIES, BENCH_BODIES, HANGING, BATCH, PAPERWORK, PACE -> subjects;
+      case BENCH, CHARGES, YIELD -> List.of();
+    };
+  }
+
+  private <E extends Evidence> Optional<E> evidence(String name, Class<E> type) {
+    return Optional.ofNullable(evidence.get(name)).filter(type::isInstance).map(type::cast);
+  }
+
+  private List<String> names(String name) {
+    return evidence(name, Evidence.Names.class)
+        .map(Evidence.Names::values)
+        .or(() -> evidence(name, Evidence.Name.class).map(one -> List.of(one.value())))
+        .orElse(List.of());
+  }
+
+  /** The chiller, if all its bodies hung in one. */
+  private List<String> chiller() {
+    var chillers = names("chillers");
+    return chillers.size() == 1 && !chillers.contains("") ? chillers : List.of();
+  }
+
+  private List<String> pieces() {
+    return evidence("piece", Evidence.Cuts.class).stream()
+        .flatMap(cuts -> cuts.items().stream().map(Item::id))
+        .toList();
   }
 
   /** The key of its words: {@code scale.rail} after a prefix such as {@code finding.}. */

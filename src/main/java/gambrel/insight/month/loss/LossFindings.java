@@ -178,9 +178,14 @@ public final class LossFindings {
     evidence.put("species", new Evidence.Kind(chart.species()));
     evidence.put("bodies_before", Evidence.count(baseline));
     evidence.put("weight", new Evidence.Borne(lost));
-    evidence.put("scales", new Evidence.Name(String.join(", ", scales)));
+    evidence.put("scales", new Evidence.Names(List.copyOf(scales)));
+    evidence.put("chillers", new Evidence.Names(chillers(bodies)));
     var costs = Finding.Cost.onRail(lost, chart.species(), records);
     found.add(Finding.likely(kind, variant, subjects, evidence, costs));
+  }
+
+  private static List<String> chillers(List<MonthBody> bodies) {
+    return bodies.stream().map(body -> body.body().chiller()).distinct().toList();
   }
 
   /** Single bodies beyond the limits of a chart: the farthest that no other finding names. */

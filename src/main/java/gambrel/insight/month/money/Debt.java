@@ -69,6 +69,7 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
                     late.size() == 1 ? "one" : "many",
                     late.stream().map(debt -> debt.statement().body()).distinct().toList(),
                     Map.of(
+                        "customers", new Evidence.Names(customers(late)),
                         "statements", Evidence.count(late.size()),
                         "total", new Evidence.Cash(total),
                         "days", Evidence.count(LATE_DAYS),
@@ -76,6 +77,10 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
                         "since", new Evidence.Day(oldest.since()),
                         "due", new Evidence.Cash(oldest.due())),
                     Finding.Cost.ofShop(total)));
+  }
+
+  private static List<String> customers(List<Debt> debts) {
+    return debts.stream().map(debt -> debt.statement().customer()).distinct().toList();
   }
 
   private String customer(Night night) {

@@ -67,7 +67,9 @@ record FindingWords(Wording wording, WeightPrinter weights) {
           .map(item -> wording.cut(cuts.species(), item))
           .collect(Collectors.joining(", "));
     }
-    return ((Evidence.Name) evidence).value();
+    return evidence instanceof Evidence.Names names
+        ? String.join(", ", names.values())
+        : ((Evidence.Name) evidence).value();
   }
 
   /** A weight for each owner, with "and" before the last. */

@@ -29,9 +29,8 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
   private record FiveRow(String label, Function<MonthBodies, Counted> figure) {}
 
   FirstPage view() {
-    var words = new FindingWords(wording(), weights());
     var findings = page.report().findings();
-    var rows = fitting(findings.stream().map(words::row).toList(), records().settings().paper());
+    var rows = fitting();
     int more = findings.size() - rows.size();
     return new FirstPage(
         counted(),
@@ -39,6 +38,13 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
         findings.isEmpty() ? none() : "",
         more > 0 ? wording().counted("first.more", more) : "",
         five());
+  }
+
+  /** The findings that stand on the page. */
+  List<FirstPage.Row> fitting() {
+    var words = new FindingWords(wording(), weights());
+    var rows = report().findings().stream().map(words::row).toList();
+    return fitting(rows, records().settings().paper());
   }
 
   /**

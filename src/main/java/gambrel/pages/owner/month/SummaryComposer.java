@@ -40,6 +40,11 @@ public final class SummaryComposer {
         parts(page));
   }
 
+  /** How many findings of a month stand on the first page of its summary. */
+  public static int findingsOnFirstPage(MonthReport report, Wording wording) {
+    return new FirstPart(MonthPart.Page.of(report, wording)).fitting().size();
+  }
+
   private static List<PartView> parts(MonthPart.Page page) {
     var losses = new LossPart(page);
     var hanging = new HangingPart(page);
