@@ -26,6 +26,7 @@ final class ClausesMet {
           "condemned on the rail",
           "condemned without a rail weight",
           "close with effect",
+          "closed below its usual share",
           "close of nothing cut",
           "weighing after a close",
           "conflict with a later row",
@@ -136,6 +137,7 @@ final class ClausesMet {
     boolean close = !progress.releases("close").isEmpty();
     boolean cut = yield.body.cuts().stream().anyMatch(r -> !r.is("block"));
     met(close && progress.closed(), "close with effect");
+    met(verdict.closedLow, "closed below its usual share");
     met(close && !cut, "close of nothing cut");
     met(close && cut && !progress.closed(), "weighing after a close");
     boolean before =

@@ -24,6 +24,9 @@ final class Verdict {
   /** Whether it would go out but for a row of charges, payments or batches. */
   boolean goingOut;
 
+  /** Whether it gave too little and was closed for that. */
+  boolean closedLow;
+
   /** Whether a release covers a reason. */
   boolean releasedSome;
 
@@ -138,6 +141,7 @@ final class Verdict {
     var low = new Reason("home-low", "");
     if (held.contains(low) && progress.closes().stream().anyMatch(this::isClosedLow)) {
       released.add(low);
+      closedLow = true;
     }
     return released;
   }
