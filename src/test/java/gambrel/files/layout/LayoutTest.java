@@ -113,7 +113,10 @@ class LayoutTest {
 
   @Test
   void aFolderThatIsNoScaleNeedsAColumnOrConstantForIt() {
-    files.with("layouts/counter.properties", "").with("exports/counter/a.csv", HEADER + ROW);
+    files
+        .with("layouts/make.properties", "")
+        .with("layouts/counter.properties", "")
+        .with("exports/counter/a.csv", HEADER + ROW);
     var shop = files.clean();
     assertEquals(
         "it lacks the column scale; its first line has ticket, time, body, code, net",
