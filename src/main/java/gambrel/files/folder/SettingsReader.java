@@ -32,6 +32,7 @@ import java.util.stream.Stream;
 
 /** Reads {@code shop.properties}. */
 final class SettingsReader {
+  private static final int MOST_NUMBER = 999_999_999;
   private static final LocalDate SAMPLE = LocalDate.of(2026, 11, 23);
 
   private SettingsReader() {}
@@ -91,9 +92,15 @@ final class SettingsReader {
     return new Terms(
         file.text("tax_number"),
         file.text("tax_number_name"),
-        file.get("number_from", CellTypes.PLAIN::head).orElse(1),
+        file.get("number_from", SettingsReader::number).orElse(1),
         file.count("pay_by_days"),
         file.text("pay_to"));
+  }
+
+  /** A number of a statement, far enough from the largest that can be counted to. */
+  private static int number(String text) {
+    return BadCell.unless(
+        "TOO_MANY_DIGITS", CellTypes.PLAIN.head(text), number -> number <= MOST_NUMBER);
   }
 
   private static BigDecimal percent(SettingsFile file, String key, String otherwise) {

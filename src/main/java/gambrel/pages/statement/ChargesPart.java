@@ -112,11 +112,10 @@ final class ChargesPart extends StatementPart {
             notes));
   }
 
-  /** Number of the statement, tax number, and, if something is due, when and how to pay. */
+  /** The tax number and, if something is due, when and how to pay. */
   private List<Fact> paying() {
     var terms = settings.terms();
     var facts = new ArrayList<Fact>();
-    planned.number().ifPresent(n -> facts.add(fact("pay.number", String.valueOf(n))));
     if (!terms.taxNumber().isEmpty()) {
       boolean named = !terms.taxNumberName().isEmpty();
       String label = named ? terms.taxNumberName() : say("pay.tax_number");

@@ -149,11 +149,13 @@ public final class StatementComposer extends StatementPart {
   }
 
   private List<String> issue() {
-    return draft
-        ? List.of(say("statement.draft.issue"))
-        : List.of(
-            say("statement.issued", formats.date(night.asOf().toLocalDate())),
-            say("statement.revision", formats.count(planned.revision())));
+    if (draft) {
+      return List.of(say("statement.draft.issue"));
+    }
+    var issued = say("statement.issued", formats.date(night.asOf().toLocalDate()));
+    var revision = say("statement.revision", formats.count(planned.revision()));
+    var number = planned.number().map(n -> say("statement.number", String.valueOf(n)));
+    return Stream.concat(Stream.of(issued, revision), number.stream()).toList();
   }
 
   /** The reasons why a statement is held, each as a sentence, and the statement that stands. */

@@ -9,7 +9,7 @@ import java.util.List;
  * @param whole head of the column of amounts for the whole body; empty if the body has one owner
  * @param rows the charges
  * @param sums tax, total, payments and the amount due, in that order
- * @param paying number, tax number, when and how to pay; may be empty
+ * @param paying tax number, when and how to pay; may be empty
  * @param notes such as how the charges were divided; may be empty
  */
 public record ChargesView(

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param page what every page carries
  * @param words labels by key, see {@link Words#labels()}
  * @param shop the shop
- * @param issue when it was issued, and which revision it is; one a line
+ * @param issue when it was issued, which revision it is, and its number; one a line
  * @param customer the customer
  * @param heading the animal, such as {@code Beef, steer}
  * @param animal mark, kill date and number of the animal

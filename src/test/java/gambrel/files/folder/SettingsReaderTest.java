@@ -152,6 +152,7 @@ class SettingsReaderTest {
         "year_review=13",
         "number_from=0",
         "number_from=A1",
+        "number_from=1000000000",
         "pay_by_days=-1",
         "bins=some",
         "quiet_hours=-1",

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.ChargesView;
+import gambrel.pages.views.StatementView;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -93,6 +95,41 @@ class StatementMoneyTest {
             .steer()
             .statement("B1", "c-ann");
     assertEquals("Nothing: it is paid in full.", answer(view, "owe").get(0));
+  }
+
+  private static List<String> paying(StatementView view) {
+    return view.charges().orElseThrow().paying().stream()
+        .map(fact -> plain(fact.label() + ": " + fact.text()))
+        .toList();
+  }
+
+  @Test
+  void saysItsNumberAndWhenAndHowToPay() {
+    var shop =
+        shop()
+            .add("shop.properties", "tax_number=12 345\ntax_number_name=ABN\npay_by_days=14")
+            .add("shop.properties", "pay_to=Bank 012-345; Account 678")
+            .add("charges.csv", "kill,Slaughter,head,100,,,,")
+            .steer();
+    var view =
+        shop.statement(
+            shop.planned("B1", "c-ann", Optional.empty()).numbered(17), Optional.of(List.of()));
+    assertEquals(List.of("Issued 20 March 2026", "Revision 1", "Number 17"), view.issue());
+    assertEquals(
+        List.of("ABN: 12 345", "To pay by: 3 April 2026", "How to pay: Bank 012-345, Account 678"),
+        paying(view));
+  }
+
+  @Test
+  void ofWhichNothingIsDueSaysNotHowToPay() {
+    var view =
+        shop()
+            .add("shop.properties", "tax_number=12 345\npay_by_days=14\npay_to=Bank 012-345")
+            .add("charges.csv", "kill,Slaughter,head,100,,,,")
+            .add("payments.csv", "c-ann,B1,2026-03-04,100")
+            .steer()
+            .statement("B1", "c-ann");
+    assertEquals(List.of("Tax number: 12 345"), paying(view));
   }
 
   @Test
