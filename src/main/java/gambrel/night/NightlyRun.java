@@ -3,7 +3,6 @@ package gambrel.night;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
-import gambrel.files.publish.OutputBusyException;
 import gambrel.files.publish.OutputFolder;
 import gambrel.files.publish.PublishedFiles;
 import gambrel.files.tables.NightTables;
@@ -25,7 +24,6 @@ import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Planned;
 import java.io.IOException;
-import java.io.StreamCorruptedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -64,7 +62,7 @@ public final class NightlyRun {
    * @param months the months to summarise; none means every month that has a body
    */
   public NightOutcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
-    return outcome(
+    return NightOutcome.of(
         root,
         () -> {
           try (var out = OutputFolder.open(root, disk)) {
@@ -72,7 +70,7 @@ public final class NightlyRun {
             var report = make(changes, asOf, months);
             var visible = progress.begin(Progress.Stage.PUBLISHING, changes.count());
             out.publish(changes, () -> visible.accept(1));
-            return report;
+            return new NightOutcome.Done(report);
           }
         });
   }
@@ -83,24 +81,12 @@ public final class NightlyRun {
    * @param root the output folder with the register
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
-    return outcome(root, () -> make(Changes.unwritten(new PublishedFiles(root)), asOf, List.of()));
-  }
-
-  /** A night that may fail. */
-  private interface Attempt {
-    MorningReport make() throws IOException, RefusedException;
-  }
-
-  private static NightOutcome outcome(Path root, Attempt attempt) {
-    try {
-      return new NightOutcome.Done(attempt.make());
-    } catch (OutputBusyException e) {
-      return NightOutcome.Stopped.BUSY;
-    } catch (StreamCorruptedException | RefusedException e) {
-      return NightOutcome.Stopped.refused(e);
-    } catch (IOException e) {
-      return NightOutcome.Stopped.failed(e, root);
-    }
+    return NightOutcome.of(
+        root,
+        () -> {
+          var unwritten = Changes.unwritten(new PublishedFiles(root));
+          return new NightOutcome.Done(make(unwritten, asOf, List.of()));
+        });
   }
 
   /**
@@ -156,15 +142,17 @@ public final class NightlyRun {
     var plan = IssuePlan.of(night, before, digest);
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
+    var now = night.asOf().toLocalDateTime().withNano(0);
     var statements = new Statements(night, pages, store, changes, cache, notices);
     var register = statements.make(allowed, before, progress);
+    new ToPrint(night, pages, changes).write(register.issuedAt(now), notices);
+    notices.addAll(MailRun.notices(inputs, night, register, changes));
     var months = new Months(night, register, pages, asked);
     var tables = new ArrayList<>(NightTables.of(night));
     tables.addAll(months.make(progress, cache, notices));
     if (asked.isEmpty()) {
       months.removeOthers(changes);
     }
-    var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));

@@ -34,6 +34,14 @@ public final class Changes {
     return published.read(path);
   }
 
+  /** The content of a file as these changes leave it; empty if there is none, or it is not kept. */
+  public Optional<byte[]> readNew(String path) throws IOException {
+    if (steps.contains(new Step(Act.MOVE, path))) {
+      return publisher.isPresent() ? publisher.get().staged(path) : Optional.empty();
+    }
+    return read(path);
+  }
+
   /** The files below a folder before the night, sorted. */
   public List<String> list(String folder) throws IOException {
     return published.list(folder);

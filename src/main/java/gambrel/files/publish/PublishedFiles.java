@@ -33,7 +33,8 @@ public final class PublishedFiles {
     return staged.isPresent() ? staged : bytes(root.resolve(path));
   }
 
-  private static Optional<byte[]> bytes(Path file) throws IOException {
+  /** The content of a file; empty if there is none. */
+  static Optional<byte[]> bytes(Path file) throws IOException {
     try {
       return Optional.of(Files.readAllBytes(file));
     } catch (NoSuchFileException e) {

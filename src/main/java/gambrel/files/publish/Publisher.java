@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -36,6 +37,11 @@ final class Publisher {
     makeFolders(target.getParent());
     disk.write(staged, content);
     filled.add(staged.getParent());
+  }
+
+  /** The content of a staged file; empty if there is none. */
+  Optional<byte[]> staged(String path) throws IOException {
+    return PublishedFiles.bytes(staging.resolve(path));
   }
 
   /**

@@ -17,8 +17,8 @@ public final class RegisterTable {
   /** The file's name. */
   public static final String NAME = "statements.csv";
 
-  private static final DateTimeFormatter ISSUED =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss");
+  /** Moments in shop-local time, with seconds. */
+  static final DateTimeFormatter ISSUED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss");
 
   private RegisterTable() {}
 

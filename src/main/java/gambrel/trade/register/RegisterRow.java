@@ -43,6 +43,11 @@ public record RegisterRow(
           .thenComparing(RegisterRow::body, ByteOrder.IDS)
           .thenComparing(RegisterRow::revision);
 
+  /** The name of its file without folders. */
+  public String fileName() {
+    return file.substring(file.lastIndexOf('/') + 1);
+  }
+
   /** Charges and tax less payments. */
   public Money due() {
     return new CustomerMoney(charges, tax, paid).due();

@@ -1,0 +1,69 @@
+package gambrel.trade.sending;
+
+import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.register.RegisterRow;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * What became of one revision of a statement when it was mailed last.
+ *
+ * @param customer whose
+ * @param body of which body
+ * @param revision the revision
+ * @param number the statement's number; empty if it has none
+ * @param address the address to which it went
+ * @param state what became of it
+ * @param at the moment of the sending, shop-local
+ * @param messageId the message that carried it
+ * @param reply why it was refused; empty if it was not
+ */
+public record SentRow(
+    String customer,
+    String body,
+    int revision,
+    Optional<Integer> number,
+    String address,
+    SentState state,
+    LocalDateTime at,
+    String messageId,
+    Optional<Reply> reply) {
+  /** By customer, body and revision. */
+  static final Comparator<SentRow> ORDER =
+      Comparator.comparing(SentRow::customer, ByteOrder.IDS)
+          .thenComparing(SentRow::body, ByteOrder.IDS)
+          .thenComparing(SentRow::revision);
+
+  /** The row of a statement that is about to be handed over. */
+  public static SentRow unknown(
+      RegisterRow statement, String address, LocalDateTime at, String messageId) {
+    return new SentRow(
+        statement.customer(),
+        statement.body(),
+        statement.revision(),
+        number(statement),
+        address,
+        SentState.UNKNOWN,
+        at,
+        messageId,
+        Optional.empty());
+  }
+
+  /** The number of a statement; empty if the register has none. */
+  static Optional<Integer> number(RegisterRow statement) {
+    return Optional.empty();
+  }
+
+  /** This row with what became of the statement. */
+  public SentRow as(SentState state, Optional<Reply> reply) {
+    return new SentRow(customer, body, revision, number, address, state, at, messageId, reply);
+  }
+
+  /** Whether the server will not take this for the same address. */
+  boolean isRefusedFor(String address) {
+    return state == SentState.REFUSED
+        && reply.filter(Reply::isFinal).isPresent()
+        && this.address.equals(address);
+  }
+}
