@@ -6,6 +6,7 @@ import gambrel.pages.owner.month.SummaryComposer;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.Templates;
+import gambrel.pages.statement.MailComposer;
 import gambrel.pages.statement.StatementComposer;
 import gambrel.pages.words.WordFiles;
 import gambrel.pages.words.Wording;
@@ -66,7 +67,10 @@ public final class XhtmlDocuments implements Documents {
 
   @Override
   public MailText mail(Night night, Register register, Letter letter) {
-    throw new UnsupportedOperationException();
+    var wording = words.of(letter.customer().language());
+    var message = new MailComposer(night, register, letter, wording);
+    return new MailText(
+        message.subject(), wording.language(), TEMPLATES.fill("mail.ftl", message.view()));
   }
 
   @Override

@@ -23,7 +23,8 @@ import java.util.regex.Pattern;
 
 /**
  * A message with documents attached. The same content gives the same bytes. Every line break and
- * invisible character in a name or subject becomes a blank, so that none of them begins a header.
+ * invisible character in a name or subject becomes a blank, so that none of them begins a header,
+ * and {@code =?} is parted, so that none is taken for an encoded word (RFC 2047).
  *
  * @param id its id, without angle brackets
  * @param date its date
@@ -115,7 +116,7 @@ public record MailMessage(
   }
 
   private static String line(String text) {
-    return NOT_PRINTED.matcher(text).replaceAll(" ").strip();
+    return NOT_PRINTED.matcher(text).replaceAll(" ").strip().replace("=?", "= ?");
   }
 
   /** To whom it is handed over: the recipient and, where there is one, the shop's copy. */
