@@ -1,6 +1,5 @@
 package gambrel.night;
 
-import gambrel.files.mail.HandOver;
 import gambrel.files.mail.MailAddress;
 import gambrel.files.mail.MailMessage;
 import gambrel.files.mail.MailServer;
@@ -19,7 +18,6 @@ import gambrel.trade.register.IssuePlan;
 import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.sending.Letter;
-import gambrel.trade.sending.MailPlan;
 import gambrel.trade.sending.MailPlanner;
 import gambrel.trade.sending.MailSettings;
 import gambrel.trade.sending.SentBook;
@@ -38,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Mails issued statements. Before a message is handed to the server its statements are on record as
@@ -88,31 +87,7 @@ public final class MailRun {
 
   /** Writes the messages to the outbox of an output folder instead of sending them. */
   public NightOutcome dryRun(Path root, OffsetDateTime asOf, Optional<String> again) {
-    return opened(
-        root,
-        asOf,
-        again,
-        (out, work) -> {
-          var changes = out.changes();
-          var kept = new ArrayList<String>();
-          for (var letter : work.ready().entrySet()) {
-            String file = file(letter.getKey());
-            kept.add(file);
-            changes.write(file, letter.getValue().bytes(settings));
-          }
-          changes.list(OUTBOX).stream()
-              .filter(file -> file.endsWith(".eml") && !kept.contains(file))
-              .forEach(changes::remove);
-          out.publish(changes, () -> {});
-          return new NightOutcome.Mailed(
-              List.copyOf(work.ready().keySet()), 0, work.unsent(), Optional.empty(), false);
-        });
-  }
-
-  private static String file(Letter letter) {
-    var statement = letter.statements().get(0);
-    String customer = Path.of(statement.file()).getName(1).toString();
-    return OUTBOX + '/' + customer + '-' + statement.issued().format(NIGHT) + ".eml";
+    return opened(root, out -> write(out, prepare(out.changes(), asOf, again)));
   }
 
   /**
@@ -126,89 +101,25 @@ public final class MailRun {
       Path root, OffsetDateTime asOf, Optional<String> again, boolean all, MailServer server) {
     return opened(
         root,
-        asOf,
-        again,
-        (out, work) -> {
-          if (work.ready().size() > settings.mostAtOnce() && !all && again.isEmpty()) {
+        out -> {
+          var post = prepare(out.changes(), asOf, again);
+          int waiting = post.ready().size();
+          if (waiting > settings.mostAtOnce() && !all && again.isEmpty()) {
             return new NightOutcome.Mailed(
-                List.of(), work.ready().size(), work.unsent(), Optional.empty(), true);
+                List.of(), waiting, post.unsent(), Optional.empty(), true);
           }
           try (server) {
-            return send(out, work, server);
+            return send(out, post, server);
           }
         });
   }
 
-  private NightOutcome send(OutputFolder out, Work work, MailServer server) throws IOException {
-    var sent = new ArrayList<Letter>();
-    var book = work.sent();
-    int failures = 0;
-    Optional<String> stopped = Optional.empty();
-    for (var letter : work.ready().entrySet()) {
-      try {
-        server.connect();
-      } catch (IOException e) {
-        stopped = Optional.of(e.getMessage());
-        break;
-      }
-      var rows = rows(letter.getKey(), letter.getValue(), work.night());
-      book = record(out, book.with(rows));
-      var answer = server.handOver(letter.getValue());
-      book = record(out, book.with(answered(rows, answer)));
-      if (answer.state() == SentState.SENT) {
-        sent.add(letter.getKey());
-        failures = 0;
-      } else if (++failures == MOST_FAILURES) {
-        stopped = Optional.of(failures + " messages in a row were not taken");
-        break;
-      }
-    }
-    var left = work.planner().plan(book);
-    var unsent = new ArrayList<>(work.lost());
-    unsent.addAll(left.unsent());
-    return new NightOutcome.Mailed(sent, left.letters().size(), unsent, stopped, false);
-  }
-
-  private List<SentRow> rows(Letter letter, MailMessage message, Night night) {
-    var at = night.asOf().toLocalDateTime().withNano(0);
-    return letter.statements().stream()
-        .map(row -> SentRow.unknown(row, letter.address(), at, message.id()))
-        .toList();
-  }
-
-  private static List<SentRow> answered(List<SentRow> rows, HandOver answer) {
-    return rows.stream().map(row -> row.as(answer.state(), answer.reply())).toList();
-  }
-
-  private SentBook record(OutputFolder out, SentBook book) throws IOException {
-    var changes = out.changes();
-    store.write(changes, book);
-    out.publish(changes, () -> {});
-    return book;
-  }
-
-  /** What there is to do. */
-  private record Work(
-      Night night,
-      MailPlanner planner,
-      SentBook sent,
-      Map<Letter, MailMessage> ready,
-      List<Unsent> planned,
-      List<Unsent> lost) {
-    /** What waits for a person. */
-    private List<Unsent> unsent() {
-      var all = new ArrayList<>(lost);
-      all.addAll(planned);
-      return all;
-    }
-  }
-
   /** Work on an output folder that is open. */
   private interface Task {
-    NightOutcome of(OutputFolder out, Work work) throws IOException;
+    NightOutcome of(OutputFolder out) throws IOException, RefusedException;
   }
 
-  private NightOutcome opened(Path root, OffsetDateTime asOf, Optional<String> again, Task task) {
+  private NightOutcome opened(Path root, Task task) {
     return NightOutcome.of(
         root,
         () -> {
@@ -216,20 +127,40 @@ public final class MailRun {
             throw new RefusedException(root + " has no statements: run first");
           }
           try (var out = OutputFolder.open(root, disk)) {
-            return task.of(out, work(out.changes(), asOf, again));
+            return task.of(out);
           }
         });
   }
 
-  private Work work(Changes output, OffsetDateTime asOf, Optional<String> again)
+  /**
+   * What there is to send.
+   *
+   * @param planner decides what is left afterwards
+   * @param sent what was sent before
+   * @param ready the messages
+   * @param lost the statements whose document is missing or changed
+   * @param planned what else does not go out by itself
+   */
+  private record Post(
+      MailPlanner planner,
+      SentBook sent,
+      Map<Letter, MailMessage> ready,
+      List<Unsent> lost,
+      List<Unsent> planned) {
+    private List<Unsent> unsent() {
+      return Stream.concat(lost.stream(), planned.stream()).toList();
+    }
+  }
+
+  private Post prepare(Changes output, OffsetDateTime asOf, Optional<String> again)
       throws IOException, RefusedException {
     var register = new RegisterStore(output, inputs.shop().settings()).load();
     var reckoned = new Reckoner(inputs.shop(), inputs.exports(), Progress.NONE).at(asOf);
     var night = IssuePlan.heldForMoney(reckoned, register, f -> Digest.of(RegisterStore.bytes(f)));
-    var planner = planner(settings, night, register);
+    var planner = new MailPlanner(night, register, settings, MailAddress::isUsable);
     var sent = store.load(output);
-    var plan = again.isEmpty() ? planner.plan(sent) : planner.again(again.get());
-    if (again.isPresent() && plan.equals(new MailPlan(List.of(), List.of()))) {
+    var plan = again.map(planner::again).orElseGet(() -> planner.plan(sent));
+    if (again.isPresent() && plan.letters().isEmpty() && plan.unsent().isEmpty()) {
       throw new RefusedException(
           "there is no statement " + again.get() + " in force that goes by e-mail");
     }
@@ -238,14 +169,10 @@ public final class MailRun {
     for (var letter : plan.letters()) {
       var attached = attached(letter, output, lost);
       if (attached.size() == letter.statements().size()) {
-        ready.put(letter, message(letter, attached, night, register));
+        ready.put(letter, message(letter, attached, planner));
       }
     }
-    return new Work(night, planner, sent, ready, plan.unsent(), lost);
-  }
-
-  private static MailPlanner planner(MailSettings settings, Night night, Register register) {
-    return new MailPlanner(night, register, settings, MailAddress::isUsable);
+    return new Post(planner, sent, ready, lost, plan.unsent());
   }
 
   /** The documents of a letter; one that is not as it was issued is left out, and is lost. */
@@ -263,21 +190,19 @@ public final class MailRun {
     return attached;
   }
 
-  private MailMessage message(
-      Letter letter, Map<String, byte[]> attached, Night night, Register register)
+  private MailMessage message(Letter letter, Map<String, byte[]> attached, MailPlanner planner)
       throws RefusedException {
-    var at = night.asOf().withNano(0);
-    String content =
+    var night = planner.night();
+    var content =
         letter.statements().stream().map(RegisterRow::sha256).collect(Collectors.joining())
             + letter.address()
-            + at;
+            + night.asOf().withNano(0);
     String id = Digest.of(content.getBytes(StandardCharsets.UTF_8)).substring(0, ID_LENGTH);
-    String domain = settings.from().substring(settings.from().lastIndexOf('@') + 1);
     try {
-      var words = documents.mail(night, register, letter);
+      var words = documents.mail(night, planner.register(), letter);
       return new MailMessage(
-          id + '@' + domain,
-          at,
+          id + settings.from().substring(settings.from().lastIndexOf('@')),
+          night.asOf(),
           inputs.shop().settings().name(),
           letter.customer().name(),
           letter.address(),
@@ -288,6 +213,68 @@ public final class MailRun {
     } catch (TemplateProblem problem) {
       throw new RefusedException(NoticeWords.ENGLISH.of(Page.phrase(problem)));
     }
+  }
+
+  private NightOutcome write(OutputFolder out, Post post) throws IOException {
+    var changes = out.changes();
+    var kept = new ArrayList<String>();
+    for (var letter : post.ready().entrySet()) {
+      kept.add(file(letter.getKey()));
+      changes.write(file(letter.getKey()), letter.getValue().bytes(settings));
+    }
+    changes.list(OUTBOX).stream()
+        .filter(file -> file.endsWith(".eml") && !kept.contains(file))
+        .forEach(changes::remove);
+    out.publish(changes, () -> {});
+    return new NightOutcome.Mailed(
+        List.copyOf(post.ready().keySet()), 0, post.unsent(), Optional.empty(), false);
+  }
+
+  private static String file(Letter letter) {
+    var statement = letter.statements().get(0);
+    String customer = Path.of(statement.file()).getName(1).toString();
+    return OUTBOX + '/' + customer + '-' + statement.issued().format(NIGHT) + ".eml";
+  }
+
+  private NightOutcome send(OutputFolder out, Post post, MailServer server) throws IOException {
+    var at = post.planner().night().asOf().toLocalDateTime().withNano(0);
+    var sent = new ArrayList<Letter>();
+    var book = post.sent();
+    int failures = 0;
+    Optional<String> stopped = Optional.empty();
+    for (var ready : post.ready().entrySet()) {
+      var letter = ready.getKey();
+      try {
+        server.connect();
+      } catch (IOException e) {
+        stopped = Optional.of(e.getMessage());
+        break;
+      }
+      var rows =
+          letter.statements().stream()
+              .map(row -> SentRow.unknown(row, letter.address(), at, ready.getValue().id()))
+              .toList();
+      book = record(out, book.with(rows));
+      var reply = server.handOver(ready.getValue());
+      book = record(out, book.with(rows.stream().map(row -> row.with(reply)).toList()));
+      if (reply.state() == SentState.SENT) {
+        sent.add(letter);
+        failures = 0;
+      } else if (++failures == MOST_FAILURES) {
+        stopped = Optional.of(failures + " messages in a row were not taken");
+        break;
+      }
+    }
+    var left = post.planner().plan(book);
+    var unsent = Stream.concat(post.lost().stream(), left.unsent().stream()).toList();
+    return new NightOutcome.Mailed(sent, left.letters().size(), unsent, stopped, false);
+  }
+
+  private SentBook record(OutputFolder out, SentBook book) throws IOException {
+    var changes = out.changes();
+    store.write(changes, book);
+    out.publish(changes, () -> {});
+    return book;
   }
 
   /**
@@ -301,10 +288,11 @@ public final class MailRun {
     }
     try {
       var sent = new SentStore(false).load(output).until(night.asOf().toLocalDateTime());
-      return planner(inputs.mail().get(), night, register).plan(sent).unsent().stream()
-          .filter(unsent -> unsent.why().isOfMail())
-          .map(Unsent::notice)
-          .toList();
+      return new MailPlanner(night, register, inputs.mail().get(), MailAddress::isUsable)
+          .plan(sent).unsent().stream()
+              .filter(unsent -> unsent.why().isOfMail())
+              .map(Unsent::notice)
+              .toList();
     } catch (RefusedException e) {
       return List.of(Notice.of(NoticeCode.UNSENT, "BOOK"));
     }

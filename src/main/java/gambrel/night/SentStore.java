@@ -7,9 +7,9 @@ import gambrel.files.tables.Table;
 import gambrel.trade.register.Digest;
 import gambrel.trade.sending.Reply;
 import gambrel.trade.sending.SentBook;
+import gambrel.trade.sending.SentState;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 
@@ -52,7 +52,8 @@ final class SentStore {
       }
       var replies = new HashMap<String, Reply>();
       for (var line : kept.subList(1, kept.size())) {
-        replies.put(line.get(0), new Reply(Integer.parseInt(line.get(1)), line.get(2)));
+        replies.put(
+            line.get(0), new Reply(SentState.REFUSED, Integer.parseInt(line.get(1)), line.get(2)));
       }
       var book = SentTable.read(records.subList(1, records.size()), replies);
       if (!kept.get(0).equals(List.of(digest(book)))) {
@@ -74,18 +75,12 @@ final class SentStore {
 
   /** Writes what was sent. */
   void write(Changes changes, SentBook book) throws IOException {
-    var replies = new ArrayList<List<String>>();
-    book.rows()
-        .forEach(
-            row ->
-                row.reply()
-                    .ifPresent(
-                        reply ->
-                            replies.add(
-                                List.of(
-                                    row.messageId(),
-                                    Integer.toString(reply.code()),
-                                    reply.words()))));
+    var replies =
+        book.rows().stream()
+            .filter(row -> row.reply().state() == SentState.REFUSED)
+            .map(r -> List.of(r.messageId(), "" + r.reply().code(), r.reply().words()))
+            .distinct()
+            .toList();
     changes.write(path, Csv.bytes(SentTable.of(path, book)));
     changes.write(seal, Csv.bytes(new Table(seal, List.of(digest(book)), replies)));
   }

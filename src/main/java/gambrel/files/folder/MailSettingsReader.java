@@ -6,6 +6,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.sending.MailSettings;
 import gambrel.trade.sending.MailSettings.Security;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -48,7 +49,7 @@ public final class MailSettingsReader {
             address(file, "reply_to"),
             address(file, "copy_to"),
             address(file, "all_to"),
-            file.get("since", CellTypes.PLAIN::date),
+            file.get("since", CellTypes.PLAIN::date).orElse(LocalDate.MIN),
             file.count("most_at_once").orElse(USUAL_MOST));
     if (security == Security.NONE && !THIS_MACHINE.contains(host)) {
       file.refuse("security", "NOT_THIS_MACHINE");

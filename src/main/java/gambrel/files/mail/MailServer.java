@@ -113,20 +113,18 @@ public final class MailServer implements AutoCloseable {
   }
 
   /** Hands a message over to the server, which is connected. */
-  public HandOver handOver(MailMessage message) throws IOException {
+  public Reply handOver(MailMessage message) throws IOException {
     var to = line.orElseThrow();
     to.senderTaken = false;
     to.ended = false;
     try {
       var recipients = message.recipients(settings);
       to.sendMessage(message.mime(settings, session), recipients.toArray(Address[]::new));
-      return new HandOver(SentState.SENT, Optional.empty());
+      return Reply.SENT;
     } catch (MessagingException e) {
       int code = to.senderTaken ? code(e, MailAddress.ascii(message.address())) : 0;
       close();
-      return code == 0 && to.ended
-          ? new HandOver(SentState.UNKNOWN, Optional.empty())
-          : new HandOver(SentState.REFUSED, Optional.of(new Reply(code, words(e))));
+      return code == 0 && to.ended ? Reply.UNKNOWN : new Reply(SentState.REFUSED, code, words(e));
     }
   }
 

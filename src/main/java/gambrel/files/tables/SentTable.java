@@ -20,7 +20,7 @@ public final class SentTable {
           .add("revision", SentRow::revision)
           .add("number", SentRow::number)
           .add("address", SentRow::address)
-          .add("state", row -> row.state().id())
+          .add("state", row -> row.reply().state().id())
           .add("at", row -> row.at().format(RegisterTable.ISSUED))
           .add("message_id", SentRow::messageId);
 
@@ -49,16 +49,16 @@ public final class SentTable {
   private static SentRow row(List<String> cells, Map<String, Reply> replies) {
     try {
       String messageId = Columns.unguard(cells.get(7));
+      var state = SentState.valueOf(cells.get(5).toUpperCase(Locale.ROOT));
       return new SentRow(
           Columns.unguard(cells.get(0)),
           Columns.unguard(cells.get(1)),
           Integer.parseInt(cells.get(2)),
           Optional.of(cells.get(3)).filter(t -> !t.isEmpty()).map(Integer::valueOf),
           Columns.unguard(cells.get(4)),
-          SentState.valueOf(cells.get(5).toUpperCase(Locale.ROOT)),
+          replies.getOrDefault(messageId, new Reply(state, 0, "")),
           LocalDateTime.parse(cells.get(6)),
-          messageId,
-          Optional.ofNullable(replies.get(messageId)));
+          messageId);
     } catch (RuntimeException e) {
       throw new IllegalArgumentException("not a row of what was sent", e);
     }

@@ -26,17 +26,26 @@ import java.util.stream.Stream;
 public record MailPlanner(
     Night night, Register register, MailSettings settings, Predicate<String> usable) {
 
+  /**
+   * What is to be mailed.
+   *
+   * @param letters the messages, by customer, then by night
+   * @param unsent the statements that do not go out by themselves
+   */
+  public record MailPlan(List<Letter> letters, List<Unsent> unsent) {
+    /** Copies the lists. */
+    public MailPlan {
+      letters = List.copyOf(letters);
+      unsent = List.copyOf(unsent);
+    }
+  }
+
   /** What is not yet sent. */
   public MailPlan plan(SentBook sent) {
     var rows =
         register.latest().stream()
-            .filter(
-                row ->
-                    settings
-                        .since()
-                        .filter(day -> row.issued().toLocalDate().isBefore(day))
-                        .isEmpty())
-            .filter(row -> sent.of(row).filter(s -> s.state() == SentState.SENT).isEmpty());
+            .filter(row -> !row.issued().toLocalDate().isBefore(settings.since()))
+            .filter(row -> sent.of(row).filter(s -> s.reply().equals(Reply.SENT)).isEmpty());
     return plan(rows, sent);
   }
 
@@ -98,12 +107,13 @@ public record MailPlanner(
     if (!usable.test(customer.email())) {
       return Optional.of(new Unsent(row, Why.ADDRESS));
     }
-    if (before.filter(sent -> sent.state() == SentState.UNKNOWN).isPresent()) {
+    var reply = before.map(SentRow::reply);
+    if (reply.equals(Optional.of(Reply.UNKNOWN))) {
       return Optional.of(new Unsent(row, Why.UNSURE));
     }
-    return before
-        .filter(sent -> sent.isRefusedFor(address(customer)))
-        .flatMap(SentRow::reply)
-        .map(reply -> new Unsent(row, Why.REFUSED, reply.words()));
+    boolean isSame = before.filter(sent -> sent.address().equals(address(customer))).isPresent();
+    return reply
+        .filter(refusal -> isSame && refusal.isFinal())
+        .map(refusal -> new Unsent(row, Why.REFUSED, refusal.words()));
   }
 }

@@ -1,7 +1,6 @@
 package gambrel.trade.sending;
 
 import java.time.LocalDate;
-import java.util.Optional;
 
 /**
  * The settings of {@code mail.properties}. A text is empty if the setting is missing.
@@ -15,7 +14,7 @@ import java.util.Optional;
  * @param replyTo where answers go
  * @param copyTo who gets a copy of each message
  * @param allTo who gets every message instead of the customers, for a trial
- * @param since the first day of issue of statements to send; empty if all are sent
+ * @param since the first day of issue of statements to send
  * @param mostAtOnce most messages that go without being asked for all of them
  */
 public record MailSettings(
@@ -28,7 +27,7 @@ public record MailSettings(
     String replyTo,
     String copyTo,
     String allTo,
-    Optional<LocalDate> since,
+    LocalDate since,
     int mostAtOnce) {
   /** How the connection to the server is protected. */
   public enum Security {

@@ -1,16 +1,24 @@
 package gambrel.trade.sending;
 
 /**
- * Why a message was refused.
+ * What became of a message that was handed to the mail server.
  *
- * @param code the server's reply code (RFC 5321, 4.2); 0 if the connection broke
- * @param words the server's words, without addresses
+ * @param state taken, refused, or not known
+ * @param code the server's reply code if it refused it (RFC 5321, 4.2); 0 if the connection broke,
+ *     or if the refusal is not about the message
+ * @param words why it was refused, without addresses; empty if it was not
  */
-public record Reply(int code, String words) {
+public record Reply(SentState state, int code, String words) {
+  /** The server took it. */
+  public static final Reply SENT = new Reply(SentState.SENT, 0, "");
+
+  /** There is no answer. */
+  public static final Reply UNKNOWN = new Reply(SentState.UNKNOWN, 0, "");
+
   private static final int PERMANENT = 500;
 
   /** Whether the same message would be refused again. */
   public boolean isFinal() {
-    return code >= PERMANENT;
+    return state == SentState.REFUSED && code >= PERMANENT;
   }
 }

@@ -14,10 +14,9 @@ import java.util.Optional;
  * @param revision the revision
  * @param number the statement's number; empty if it has none
  * @param address the address to which it went
- * @param state what became of it
+ * @param reply what became of it
  * @param at the moment of the sending, shop-local
  * @param messageId the message that carried it
- * @param reply why it was refused; empty if it was not
  */
 public record SentRow(
     String customer,
@@ -25,10 +24,9 @@ public record SentRow(
     int revision,
     Optional<Integer> number,
     String address,
-    SentState state,
+    Reply reply,
     LocalDateTime at,
-    String messageId,
-    Optional<Reply> reply) {
+    String messageId) {
   /** By customer, body and revision. */
   static final Comparator<SentRow> ORDER =
       Comparator.comparing(SentRow::customer, ByteOrder.IDS)
@@ -44,10 +42,9 @@ public record SentRow(
         statement.revision(),
         number(statement),
         address,
-        SentState.UNKNOWN,
+        Reply.UNKNOWN,
         at,
-        messageId,
-        Optional.empty());
+        messageId);
   }
 
   /** The number of a statement; empty if the register has none. */
@@ -56,14 +53,7 @@ public record SentRow(
   }
 
   /** This row with what became of the statement. */
-  public SentRow as(SentState state, Optional<Reply> reply) {
-    return new SentRow(customer, body, revision, number, address, state, at, messageId, reply);
-  }
-
-  /** Whether the server will not take this for the same address. */
-  boolean isRefusedFor(String address) {
-    return state == SentState.REFUSED
-        && reply.filter(Reply::isFinal).isPresent()
-        && this.address.equals(address);
+  public SentRow with(Reply reply) {
+    return new SentRow(customer, body, revision, number, address, reply, at, messageId);
   }
 }

@@ -11,6 +11,7 @@ import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
 import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collections;
 import java.util.List;
@@ -36,7 +37,7 @@ class MailMessageTest {
           "answers@shop.example",
           "files@shop.example",
           "",
-          Optional.empty(),
+          LocalDate.MIN,
           50);
 
   private static final byte[] DOCUMENT = new byte[70_000];

@@ -11,7 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Optional;
+import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +22,7 @@ class MailPasswordTest {
 
   private static MailSettings settings(String user, String file) {
     return new MailSettings(
-        "o@s.example", "h", 1, Security.TLS, user, file, "", "", "", Optional.empty(), 1);
+        "o@s.example", "h", 1, Security.TLS, user, file, "", "", "", LocalDate.MIN, 1);
   }
 
   private void write(String rights) throws IOException {
