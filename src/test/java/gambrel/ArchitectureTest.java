@@ -131,6 +131,14 @@ class ArchitectureTest {
           .resideInAnyPackage("org.apache.commons.csv..");
 
   @ArchTest
+  static final ArchRule onlyMailingKnowsTheMailLibrary =
+      noClasses()
+          .that(resideOutsideOfPackage("gambrel.files.mail.."))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("jakarta..", "org.eclipse.angus..");
+
+  @ArchTest
   static final ArchRule onlyThePageEngineKnowsTemplatesAndPdfs =
       noClasses()
           .that(resideOutsideOfPackage(RENDER))

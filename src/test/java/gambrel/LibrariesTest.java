@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class LibrariesTest {
   private static final Pattern LIBRARY =
-      Pattern.compile("(?m)^([a-z0-9-]+) +([0-9.]+) +(?:Apache|LGPL|MIT).*$");
+      Pattern.compile("(?m)^([a-z0-9.-]+) +([0-9.]+) +(?:Apache|EDL|EPL|LGPL|MIT).*$");
 
   @TempDir Path folder;
 

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       CheckCommand.class,
       ExplainCommand.class,
+      SendCommand.class,
       GenerateCompletion.class
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -45,7 +46,8 @@ final class GambrelCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: run, check or explain.");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do: run, check, explain or send.");
   }
 
   /** The version in the jar's manifest. */

@@ -2,6 +2,7 @@ package gambrel.cli;
 
 import gambrel.files.publish.Disk;
 import gambrel.night.AsOf;
+import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.NightlyRun;
@@ -41,9 +42,10 @@ abstract class ShopCommand implements Callable<Integer> {
    * A shop folder as it was read.
    *
    * @param asOf the moment of the run
+   * @param documents makes its documents
    * @param run a run over it
    */
-  record Reading(Inputs inputs, OffsetDateTime asOf, NightlyRun run) {}
+  record Reading(Inputs inputs, OffsetDateTime asOf, Documents documents, NightlyRun run) {}
 
   @Override
   public final Integer call() {
@@ -88,10 +90,12 @@ abstract class ShopCommand implements Callable<Integer> {
     var inputs = Inputs.read(shop, progress);
     var settings = inputs.shop().settings();
     var zone = settings.zone();
+    var documents = program.maker.of(shop, settings);
     return new Reading(
         inputs,
         asOf == null ? AsOf.machine(zone) : AsOf.read(asOf, zone),
-        new NightlyRun(inputs, program.maker.of(shop, settings), Disk.SYSTEM, progress));
+        documents,
+        new NightlyRun(inputs, documents, Disk.SYSTEM, progress));
   }
 
   /** Refuses to write at or under the shop's exports, also by links and dots. */

@@ -6,6 +6,9 @@ import gambrel.pages.render.PageMemory;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
+import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,6 +42,31 @@ public interface Documents {
 
   /** The morning sheet. */
   byte[] morning(MorningReport report);
+
+  /**
+   * The statements of a customer that are printed.
+   *
+   * @param statements the documents, in order
+   */
+  record Printed(Customer customer, List<byte[]> statements) {
+    /** Copies the list. */
+    public Printed {
+      statements = List.copyOf(statements);
+    }
+  }
+
+  /** One file to print, of all customers in order. */
+  byte[] toPrint(Night night, List<Printed> customers);
+
+  /**
+   * The words of a message.
+   *
+   * @param language BCP 47 tag
+   */
+  record MailText(String subject, String language, String text) {}
+
+  /** The words of a message that carries statements. */
+  MailText mail(Night night, Register register, Letter letter);
 
   /** Makes the documents of a shop; tests use plainer ones than PDFs. */
   @FunctionalInterface

@@ -3,15 +3,39 @@ package gambrel.night;
 import gambrel.files.publish.OutputFolder;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.notice.Severity;
+import gambrel.trade.sending.Letter;
+import gambrel.trade.sending.Unsent;
 import java.io.IOException;
+import java.io.StreamCorruptedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** How a run ended. */
 public sealed interface NightOutcome {
   /** The process exit code. */
   int exitCode();
+
+  /** Work on an output folder that may fail. */
+  interface Attempt {
+    /** Does the work. */
+    NightOutcome make() throws IOException, RefusedException;
+  }
+
+  /** How the work on the output folder {@code root} ends. */
+  static NightOutcome of(Path root, Attempt attempt) {
+    try {
+      return attempt.make();
+    } catch (OutputFolder.BusyException e) {
+      return Stopped.BUSY;
+    } catch (StreamCorruptedException | RefusedException e) {
+      return Stopped.refused(e);
+    } catch (IOException e) {
+      return Stopped.failed(e, root);
+    }
+  }
 
   /**
    * The night was made, and published if this was asked for.
@@ -26,6 +50,29 @@ public sealed interface NightOutcome {
               .map(notice -> notice.severity())
               .anyMatch(severity -> severity == Severity.STOP || severity == Severity.HOLD);
       return waits || !report.held().isEmpty() ? 1 : 0;
+    }
+  }
+
+  /**
+   * Statements were mailed.
+   *
+   * @param sent the messages that the server took, or that were written to the outbox
+   * @param waiting how many messages still wait to go, because the server put them off, the limit
+   *     is reached, or the sending stopped
+   * @param unsent the statements that wait for a person
+   * @param stopped why the sending stopped; empty if it did not
+   * @param overLimit whether nothing went because the messages are more than the limit
+   */
+  record Mailed(
+      List<Letter> sent,
+      int waiting,
+      List<Unsent> unsent,
+      Optional<String> stopped,
+      boolean overLimit)
+      implements NightOutcome {
+    @Override
+    public int exitCode() {
+      return stopped.isPresent() ? 4 : overLimit || !unsent.isEmpty() ? 1 : 0;
     }
   }
 

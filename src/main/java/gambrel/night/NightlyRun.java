@@ -24,7 +24,6 @@ import gambrel.trade.register.IssuePlanner;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
 import java.io.IOException;
-import java.io.StreamCorruptedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -62,7 +61,7 @@ public final class NightlyRun {
    * @param months the months to summarise; none means every month that has a body
    */
   public NightOutcome run(Path root, OffsetDateTime asOf, Collection<YearMonth> months) {
-    return outcome(
+    return NightOutcome.of(
         root,
         () -> {
           try (var out = OutputFolder.open(root, disk)) {
@@ -70,7 +69,7 @@ public final class NightlyRun {
             var report = make(changes, asOf, months);
             var visible = progress.begin(Progress.Stage.PUBLISHING, changes.count());
             out.publish(changes, () -> visible.accept(1));
-            return report;
+            return new NightOutcome.Done(report);
           }
         });
   }
@@ -82,7 +81,9 @@ public final class NightlyRun {
    */
   public NightOutcome check(Path root, OffsetDateTime asOf) {
     var unprinted = new NightlyRun(inputs, documents.fillingOnly(), disk, progress);
-    return outcome(root, () -> unprinted.make(Changes.unwritten(root), asOf, List.of()));
+    return NightOutcome.of(
+        root,
+        () -> new NightOutcome.Done(unprinted.make(Changes.unwritten(root), asOf, List.of())));
   }
 
   /**
@@ -93,34 +94,18 @@ public final class NightlyRun {
    */
   public Night night(Path root, OffsetDateTime asOf) throws RefusedException, IOException {
     var changes = Changes.unwritten(root);
-    return night(new RegisterStore(changes, inputs.shop().settings()).load(), asOf);
+    return night(
+        inputs, new RegisterStore(changes, inputs.shop().settings()).load(), asOf, progress);
   }
 
   /** The night at {@code asOf}, given the statements issued before. */
-  private Night night(Register before, OffsetDateTime asOf) {
+  static Night night(Inputs inputs, Register before, OffsetDateTime asOf, Progress progress) {
     var reckoned = new Reckoner(inputs.shop(), inputs.exports(), progress).at(asOf);
     return new IssuePlanner(reckoned, before, NightlyRun::digest).holdingWhatGoesOut();
   }
 
   private static String digest(Figures figures) {
     return Digest.of(RegisterStore.bytes(figures));
-  }
-
-  /** A night that may fail. */
-  private interface Attempt {
-    MorningReport make() throws IOException, RefusedException;
-  }
-
-  private static NightOutcome outcome(Path root, Attempt attempt) {
-    try {
-      return new NightOutcome.Done(attempt.make());
-    } catch (OutputFolder.BusyException e) {
-      return NightOutcome.Stopped.BUSY;
-    } catch (StreamCorruptedException | RefusedException e) {
-      return NightOutcome.Stopped.refused(e);
-    } catch (IOException e) {
-      return NightOutcome.Stopped.failed(e, root);
-    }
   }
 
   /**
@@ -164,7 +149,7 @@ public final class NightlyRun {
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before));
-    var night = night(before, asOf);
+    var night = night(inputs, before, asOf, progress);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
@@ -174,15 +159,17 @@ public final class NightlyRun {
     var plan = new IssuePlanner(night, before, NightlyRun::digest).plan();
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
+    var now = night.asOf().toLocalDateTime().withNano(0);
     var statements = new Statements(night, pages, store, changes, cache, notices);
     var register = statements.make(allowed, before, progress);
+    new ToPrint(night, pages, changes).write(register.issuedAt(now), notices);
+    notices.addAll(MailRun.notices(inputs, night, register, changes));
     var months = new Months(night, register, pages, asked);
     var tables = new ArrayList<>(NightTables.of(night));
     tables.addAll(months.make(progress, cache, notices));
     if (asked.isEmpty()) {
       months.removeOthers(changes);
     }
-    var now = night.asOf().toLocalDateTime().withNano(0);
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));

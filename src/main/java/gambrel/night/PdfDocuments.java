@@ -8,9 +8,12 @@ import gambrel.pages.render.PageMemory;
 import gambrel.pages.render.PageRenderer;
 import gambrel.pages.render.pdf.Attachment;
 import gambrel.pages.render.pdf.DocumentInfo;
+import gambrel.pages.render.pdf.PrintFile;
 import gambrel.pages.render.template.TemplateProblem;
 import gambrel.pages.render.template.Templates;
+import gambrel.pages.statement.MailComposer;
 import gambrel.pages.statement.StatementComposer;
+import gambrel.pages.views.CoverView;
 import gambrel.pages.views.PageView;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.WordFiles;
@@ -19,10 +22,14 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
+import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +44,14 @@ public final class PdfDocuments implements Documents {
   private static final String SHOP = "";
 
   private final Settings settings;
+  private final Templates templates;
   private final WordFiles words;
   private final PageRenderer renderer;
 
-  private PdfDocuments(Settings settings, WordFiles words, PageRenderer renderer) {
+  private PdfDocuments(
+      Settings settings, Templates templates, WordFiles words, PageRenderer renderer) {
     this.settings = settings;
+    this.templates = templates;
     this.words = words;
     this.renderer = renderer;
   }
@@ -67,18 +77,19 @@ public final class PdfDocuments implements Documents {
     var templates = new Templates(settings.templates().map(shopFolder::resolve));
     return new PdfDocuments(
         settings,
+        templates,
         new WordFiles(builtIn.files()::text, templates.files()::text, settings),
         new PageRenderer(templates));
   }
 
   @Override
   public Documents remembering(PageMemory memory) {
-    return new PdfDocuments(settings, words, renderer.remembering(memory));
+    return new PdfDocuments(settings, templates, words, renderer.remembering(memory));
   }
 
   @Override
   public Documents fillingOnly() {
-    return new PdfDocuments(settings, words, renderer.fillingOnly());
+    return new PdfDocuments(settings, templates, words, renderer.fillingOnly());
   }
 
   @Override
@@ -118,6 +129,40 @@ public final class PdfDocuments implements Documents {
     var view = MorningComposer.compose(report, wording(SHOP));
     var info = info(view.page(), view.heading(), report.night().asOf().toInstant());
     return renderer.render("morning.ftlh", view, info, List.of());
+  }
+
+  @Override
+  public byte[] toPrint(Night night, List<Printed> customers) {
+    var pages = new ArrayList<byte[]>();
+    for (var printed : customers) {
+      if (settings.printing().cover()) {
+        pages.add(cover(night, printed.customer()));
+      }
+      pages.addAll(printed.statements());
+    }
+    return PrintFile.of(
+        pages, settings.printing().bothSides(), settings.name(), night.asOf().toInstant());
+  }
+
+  private byte[] cover(Night night, Customer customer) {
+    var lines =
+        Stream.of((customer.name() + ';' + customer.address()).split("[;\\n]"))
+            .map(String::strip)
+            .filter(line -> !line.isEmpty())
+            .toList();
+    boolean letter = settings.paper() == Settings.Paper.LETTER;
+    String language = wording(customer.language()).language();
+    var page = new PageView(language, letter, customer.name(), "", "");
+    var view = new CoverView(page, lines);
+    return renderer.render("cover.ftlh", view, info(page, "", night.asOf().toInstant()), List.of());
+  }
+
+  @Override
+  public MailText mail(Night night, Register register, Letter letter) {
+    var wording = wording(letter.customer().language());
+    var message = new MailComposer(night, register, letter, wording);
+    return new MailText(
+        message.subject(), wording.language(), templates.fill("mail.ftl", message.view()));
   }
 
   private Wording wording(Night night, Planned planned) {

@@ -13,6 +13,8 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -113,6 +115,16 @@ record IssuedPages(
     @Override
     public byte[] draft(Night night, Planned planned, byte[] figures) {
       return "draft".getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public byte[] toPrint(Night night, List<Printed> customers) {
+      return "to print".getBytes(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public MailText mail(Night night, Register register, Letter letter) {
+      return full.mail(night, register, letter);
     }
 
     @Override

@@ -6,12 +6,15 @@ import gambrel.pages.owner.month.SummaryComposer;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.Templates;
+import gambrel.pages.statement.MailComposer;
 import gambrel.pages.statement.StatementComposer;
 import gambrel.pages.words.WordFiles;
 import gambrel.pages.words.Wording;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import gambrel.trade.shop.Settings;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -55,6 +58,19 @@ public final class XhtmlDocuments implements Documents {
     var wording = words.of(night.shop().customer(planned.customer()).language());
     var view = StatementComposer.compose(night, planned, changes, draft, wording);
     return bytes("statement.ftlh", view, ATTACHED + new String(figures, StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public byte[] toPrint(Night night, List<Printed> customers) {
+    return new byte[0];
+  }
+
+  @Override
+  public MailText mail(Night night, Register register, Letter letter) {
+    var wording = words.of(letter.customer().language());
+    var message = new MailComposer(night, register, letter, wording);
+    return new MailText(
+        message.subject(), wording.language(), TEMPLATES.fill("mail.ftl", message.view()));
   }
 
   @Override

@@ -8,6 +8,8 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import java.io.BufferedReader;
 import java.io.File;
 import java.io.IOException;
@@ -236,6 +238,16 @@ final class NightChild implements AutoCloseable {
     @Override
     public byte[] draft(Night night, Planned planned, byte[] figures) {
       return documents().draft(night, planned, figures);
+    }
+
+    @Override
+    public byte[] toPrint(Night night, List<Printed> customers) {
+      return documents().toPrint(night, customers);
+    }
+
+    @Override
+    public MailText mail(Night night, Register register, Letter letter) {
+      return documents().mail(night, register, letter);
     }
 
     @Override

@@ -5,6 +5,8 @@ import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,16 @@ public final class PlainDocuments implements Documents {
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     return text("draft " + planned.customer() + ' ' + planned.body() + '\n', figures);
+  }
+
+  @Override
+  public byte[] toPrint(Night night, List<Printed> customers) {
+    return text("to print " + customers.size() + '\n', new byte[0]);
+  }
+
+  @Override
+  public MailText mail(Night night, Register register, Letter letter) {
+    return new MailText("statements", "en", String.join(" ", letter.bodies()));
   }
 
   @Override

@@ -59,7 +59,8 @@ class SameNightTest {
             "morning.pdf",
             "statements/ann/B1-r1.pdf",
             "statements/bob/B2-r1.pdf",
-            "summaries/2026-03.pdf"),
+            "summaries/2026-03.pdf",
+            "to-print.pdf"),
         List.copyOf(Trees.published(shop.reports()).keySet()));
   }
 

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The files that a shop copies to have a run every night. */
 class SchedulingFilesTest {
@@ -37,6 +38,10 @@ class SchedulingFilesTest {
 
   /** Runs the night's script with a program that ends with {@code code}. */
   private Ended night(int code) throws Exception {
+    return script("gambrel-night", code);
+  }
+
+  private Ended script(String name, int code) throws Exception {
     assumeTrue(Files.isExecutable(SHELL));
     var program = folder.resolve("gambrel");
     Files.writeString(program, "#!/bin/sh\necho \"gambrel: said $*\" >&2\nexit " + code + "\n");
@@ -44,7 +49,7 @@ class SchedulingFilesTest {
     var command =
         List.of(
             SHELL.toString(),
-            FILES.resolve("gambrel-night").toString(),
+            FILES.resolve(name).toString(),
             "a shop",
             folder.resolve("re ports").toString());
     var builder = new ProcessBuilder(command).redirectErrorStream(true);
@@ -81,6 +86,36 @@ class SchedulingFilesTest {
     assertEquals(code != 1, ended.said().contains("gambrel: said run a shop --out"), ended.said());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0, ''",
+    "1, 'Statements wait for a person. '",
+    "2, 'ALARM: nothing was sent, '",
+    "3, 'Nothing was sent, another run holds '",
+    "4, 'ALARM: the sending stopped; the next one goes on. '",
+    "137, 'ALARM: the sending was broken off with code 137.'"
+  })
+  void theDaysSendingSaysWhatToDoAndLeavesANote(int code, String words) throws Exception {
+    note = folder.resolve("TO-SEND.txt");
+
+    var ended = script("gambrel-send", code);
+
+    assertEquals(code, ended.code());
+    assertTrue(ended.said().startsWith(words), ended.said());
+    assertEquals(code != 0, Files.exists(note));
+    assertEquals(code != 0 && code != 3, ended.said().contains("gambrel: said send a shop --out"));
+  }
+
+  @Test
+  void theDaysSendingMayReachTheNetworkAndTheNightMayNot() throws IOException {
+    var sending = Files.readString(FILES.resolve("gambrel-send.service"));
+
+    assertFalse(sending.contains("PrivateNetwork"));
+    assertTrue(sending.contains("/gambrel-send /srv/shop"));
+    assertTrue(Files.readString(FILES.resolve("gambrel.service")).contains("PrivateNetwork=yes"));
+    assertTrue(Files.readString(FILES.resolve("gambrel-send.timer")).contains("Persistent=yes"));
+  }
+
   @Test
   void theServiceTakesWhatWaitsForAPersonForNoFailureAndGivesAlarmOnAllElse() throws IOException {
     var service = Files.readString(FILES.resolve("gambrel.service"));
@@ -91,28 +126,27 @@ class SchedulingFilesTest {
     assertTrue(Files.readString(FILES.resolve("gambrel.timer")).contains("\nPersistent=yes\n"));
   }
 
-  @Test
-  void theTaskForWindowsIsWellFormedAndStartsTheNightOnceADay() throws Exception {
+  @ParameterizedTest
+  @CsvSource({"gambrel-task.xml, gambrel-night.cmd", "gambrel-send-task.xml, gambrel-send.cmd"})
+  void theTasksForWindowsAreWellFormedAndStartOnceADay(String file, String script)
+      throws Exception {
     var factory = DocumentBuilderFactory.newInstance();
     factory.setNamespaceAware(true);
-    var task = factory.newDocumentBuilder().parse(FILES.resolve("gambrel-task.xml").toFile());
+    var task = factory.newDocumentBuilder().parse(FILES.resolve(file).toFile());
     var root = task.getDocumentElement();
 
     assertEquals("http://schemas.microsoft.com/windows/2004/02/mit/task", root.getNamespaceURI());
     assertEquals("Task", root.getLocalName());
     assertEquals("1", task.getElementsByTagName("DaysInterval").item(0).getTextContent());
-    assertTrue(
-        task.getElementsByTagName("Command")
-            .item(0)
-            .getTextContent()
-            .endsWith("gambrel-night.cmd"));
+    assertTrue(task.getElementsByTagName("Command").item(0).getTextContent().endsWith(script));
     var policy = task.getElementsByTagName("MultipleInstancesPolicy").item(0).getTextContent();
     assertEquals("IgnoreNew", policy);
   }
 
-  @Test
-  void theScriptForWindowsHasWordsForEveryExitCodeAndPassesItOn() throws IOException {
-    var script = Files.readString(FILES.resolve("gambrel-night.cmd"));
+  @ParameterizedTest
+  @ValueSource(strings = {"gambrel-night.cmd", "gambrel-send.cmd"})
+  void theScriptsForWindowsHaveWordsForEveryExitCodeAndPassItOn(String name) throws IOException {
+    var script = Files.readString(FILES.resolve(name));
 
     for (int code = 1; code <= 4; code++) {
       assertTrue(script.contains("if %CODE%==" + code + " set \"WORDS="), "code " + code);

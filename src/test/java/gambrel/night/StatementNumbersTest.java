@@ -11,6 +11,8 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -103,6 +105,16 @@ class StatementNumbersTest {
     @Override
     public byte[] morning(MorningReport report) {
       return new byte[0];
+    }
+
+    @Override
+    public byte[] toPrint(Night night, List<Printed> customers) {
+      return new byte[0];
+    }
+
+    @Override
+    public MailText mail(Night night, Register register, Letter letter) {
+      throw new UnsupportedOperationException("nothing is mailed here");
     }
   }
 

@@ -6,6 +6,8 @@ import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,6 +35,17 @@ public final class TinyDocuments implements Documents {
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     var words = "draft " + planned.customer() + ' ' + planned.account().decision().reasons();
     return TinyPdf.of(words, RegisterStore.FIGURES, figures);
+  }
+
+  @Override
+  public byte[] toPrint(Night night, List<Printed> customers) {
+    var who = customers.stream().map(printed -> printed.customer().id()).toList();
+    return TinyPdf.of("to print " + who, "none", new byte[0]);
+  }
+
+  @Override
+  public MailText mail(Night night, Register register, Letter letter) {
+    return new MailText("statements", "en", String.join(" ", letter.bodies()));
   }
 
   @Override

@@ -9,6 +9,7 @@ import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Charge;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Customer;
+import gambrel.trade.shop.Customer.Delivery;
 import gambrel.trade.shop.ItemValue;
 import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Release;
@@ -27,7 +28,7 @@ final class OfficeTables {
    */
   static Map<String, Customer> customers(ShopFolder folder) {
     return folder.byId(
-        Table.of("customers.csv", "customer name", "address email language"),
+        Table.of("customers.csv", "customer name", "address email language delivery"),
         (id, row) -> {
           if (id.equals(Customer.SHOP)) {
             throw row.leaveOut(row.bad("SHOP_ITSELF"));
@@ -37,7 +38,9 @@ final class OfficeTables {
               row.text("name", id),
               row.text("address"),
               row.text("email"),
-              row.getOrBlank("language", CellTypes::language).orElse(""));
+              row.getOrBlank("language", CellTypes::language).orElse(""),
+              row.getOrBlank("delivery", CellTypes.word(Delivery.class))
+                  .orElse(row.text("email").isEmpty() ? Delivery.PRINT : Delivery.EMAIL));
         });
   }
 

@@ -25,10 +25,16 @@ import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
-/** The keys and values of {@code shop.properties} or of a layout, which are UTF-8 files. */
+/**
+ * The keys and values of {@code shop.properties}, {@code mail.properties} or a layout, which are
+ * UTF-8 files.
+ */
 public final class SettingsFile {
   /** The file of the shop's own settings. */
   static final String SHOP = "shop.properties";
+
+  /** The files that are no layouts. */
+  private static final Set<String> OWN = Set.of(SHOP, MailSettingsReader.FILE);
 
   private static final int MOST_LINES = 10_000;
   private static final Pattern KEY_WITH_BLANKS =
@@ -215,7 +221,7 @@ public final class SettingsFile {
   private void add(Notice notice, String key) {
     faulty = true;
     read.add(key);
-    notices.add(notice.with("key", key).advising(name.equals(SHOP) ? "" : "LAYOUT"));
+    notices.add(notice.with("key", key).advising(OWN.contains(name) ? "" : "LAYOUT"));
   }
 
   /** The last line that begins with the key; line 0 if none does. */

@@ -10,6 +10,7 @@ import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Settings.Limits;
 import gambrel.trade.shop.Settings.Paper;
+import gambrel.trade.shop.Settings.Printing;
 import gambrel.trade.shop.Settings.Terms;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
@@ -73,12 +74,15 @@ final class SettingsReader {
         file.count("cutting_days").orElse(4),
         file.getEvenBlank("year_review", SettingsReader::months).orElse(EnumSet.of(Month.DECEMBER)),
         file.yesNo("allow_mixed_batches").orElse(false),
+        new Printing(
+            file.yesNo("print_both_sides").orElse(false), file.yesNo("print_cover").orElse(false)),
         new Limits(
             percent(file, "limit.cutting_loss_pct", "3.0"),
             percent(file, "limit.hanging_pct_per_day", "0.4"),
             percent(file, "limit.batch_loss_pct", "8.0"),
             file.count("limit.days_hung").orElse(42),
-            file.count("limit.revisions").orElse(5)));
+            file.count("limit.revisions").orElse(5),
+            file.count("limit.print").orElse(500)));
   }
 
   /** The kinds of cell that follow from the settings; names in the file are compared then. */

@@ -59,6 +59,16 @@ public final class Changes {
     }
   }
 
+  /** The content of a file as these changes leave it; empty if there is none, or it is not kept. */
+  public Optional<byte[]> readNew(String path) throws IOException {
+    if (steps.contains(new Step(Act.MOVE, path))) {
+      return folder.isPresent()
+          ? bytes(root.resolve(Journal.STAGING).resolve(path))
+          : Optional.empty();
+    }
+    return read(path);
+  }
+
   /** The files below a folder before the night, relative to the output folder, sorted. */
   public List<String> list(String folder) throws IOException {
     var found = new TreeSet<String>();

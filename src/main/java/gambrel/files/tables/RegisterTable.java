@@ -21,6 +21,7 @@ public final class RegisterTable {
 
   private static final int NUMBER = 13;
 
+  /** Moments in shop-local time, with seconds. */
   static final DateTimeFormatter ISSUED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss");
 
   private RegisterTable() {}

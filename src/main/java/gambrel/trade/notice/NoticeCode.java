@@ -138,7 +138,11 @@ public enum NoticeCode implements FileWord {
   /** No register exists; numbers of revisions start again. */
   REGISTER_NEW(Severity.NOTE),
   /** A document that the register names is missing or changed. */
-  DOCUMENT_LOST(Severity.MARK);
+  DOCUMENT_LOST(Severity.MARK),
+  /** Last night's statements for paper are too many for one file to print. */
+  PRINT_MANY(Severity.MARK),
+  /** A statement that should go by mail waits for a person. */
+  UNSENT(Severity.MARK);
 
   private final Severity severity;
 

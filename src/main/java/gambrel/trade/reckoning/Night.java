@@ -61,6 +61,14 @@ public record Night(
     return new Night(shop, asOf, ledger, batches, changed, more, payments);
   }
 
+  /** Whether a customer has a part of a body that is not cancelled. */
+  public boolean isOwner(String customer, String body) {
+    var account = bodies.get(body);
+    return account != null
+        && account.decision().state() != State.CANCELLED
+        && account.customers().contains(customer);
+  }
+
   /** A customer's payments for a body, dated {@code asOf} or earlier, in file order. */
   public List<Payment> payments(String customer, String body) {
     return payments.getOrDefault(body, List.of()).stream()

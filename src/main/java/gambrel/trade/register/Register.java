@@ -60,6 +60,14 @@ public final class Register {
         .orElse(first);
   }
 
+  /** The statement that a row replaces; empty if it replaces none. */
+  public Optional<RegisterRow> replaced(RegisterRow row) {
+    return rows.stream()
+        .filter(other -> row.replaces().equals(Optional.of(other.revision())))
+        .filter(o -> o.customer().equals(row.customer()) && o.body().equals(row.body()))
+        .findFirst();
+  }
+
   /** The statements issued at one moment. */
   public List<RegisterRow> issuedAt(LocalDateTime moment) {
     return rows.stream().filter(row -> row.issued().equals(moment)).toList();

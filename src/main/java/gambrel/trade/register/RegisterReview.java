@@ -90,12 +90,7 @@ final class RegisterReview {
   /** Finds statements whose customer has no part of the body now. */
   private void findOrphans() {
     for (var row : register.latest()) {
-      var account = night.bodies().get(row.body());
-      boolean isEntitled =
-          account != null
-              && account.decision().state() != State.CANCELLED
-              && account.customers().contains(row.customer());
-      if (!isEntitled) {
+      if (!night.isOwner(row.customer(), row.body())) {
         notices.add(
             Notice.of(NoticeCode.STATEMENT_ORPHANED, Place.NONE)
                 .aboutBody(row.body())

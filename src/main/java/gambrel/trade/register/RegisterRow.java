@@ -59,6 +59,11 @@ public record RegisterRow(
     return charged && lines.isEmpty() && number.isPresent();
   }
 
+  /** The name of its file without folders. */
+  public String fileName() {
+    return file.substring(file.lastIndexOf('/') + 1);
+  }
+
   /** Charges and tax less payments. */
   public Money due() {
     return new CustomerMoney(charges, tax, paid).due();

@@ -8,8 +8,18 @@ package gambrel.trade.shop;
  * @param address lines separated by {@code ;} or newlines, or empty
  * @param email the e-mail address, or empty
  * @param language BCP 47 tag, or empty for the shop's language
+ * @param delivery how statements get to him
  */
-public record Customer(String id, String name, String address, String email, String language) {
+public record Customer(
+    String id, String name, String address, String email, String language, Delivery delivery) {
+  /** How statements get to a customer. */
+  public enum Delivery {
+    /** By e-mail. */
+    EMAIL,
+    /** On paper. */
+    PRINT
+  }
+
   /** The reserved id of the shop as an owner. */
   public static final String SHOP = "shop";
 }

@@ -35,6 +35,7 @@ import java.util.Set;
  * @param cuttingDays days within which cutting of a part-cut body is expected to go on
  * @param yearReviews months whose summary also reviews the last twelve months
  * @param allowMixedBatches whether owners' meat may be mixed
+ * @param printing how statements for customers who get paper are printed
  * @param limits the shop's limits
  */
 public record Settings(
@@ -58,6 +59,7 @@ public record Settings(
     int cuttingDays,
     Set<Month> yearReviews,
     boolean allowMixedBatches,
+    Printing printing,
     Limits limits) {
 
   /** The rail weights that the shop takes of a species. */
@@ -100,6 +102,14 @@ public record Settings(
   }
 
   /**
+   * How statements for customers who get paper are printed.
+   *
+   * @param bothSides whether the printer prints on both sides of a sheet
+   * @param cover whether a sheet with the address comes before a customer's statements
+   */
+  public record Printing(boolean bothSides, boolean cover) {}
+
+  /**
    * The shop's limits.
    *
    * @param cuttingLossPercent greatest loss at the bench, of the weight into the boning room
@@ -107,11 +117,13 @@ public record Settings(
    * @param batchLossPercent greatest loss of a batch, of the weight that went into it
    * @param daysHung longest hanging without a notice
    * @param revisions most revised statements in a night
+   * @param print most statements in the file to print
    */
   public record Limits(
       BigDecimal cuttingLossPercent,
       BigDecimal hangingPercentPerDay,
       BigDecimal batchLossPercent,
       int daysHung,
-      int revisions) {}
+      int revisions,
+      int print) {}
 }

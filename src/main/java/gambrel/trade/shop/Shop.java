@@ -80,6 +80,9 @@ public record Shop(
   public Customer customer(String id) {
     return Optional.ofNullable(customers.get(id))
         .orElseGet(
-            () -> new Customer(id, id.equals(Customer.SHOP) ? settings.name() : id, "", "", ""));
+            () -> {
+              String name = id.equals(Customer.SHOP) ? settings.name() : id;
+              return new Customer(id, name, "", "", "", Customer.Delivery.PRINT);
+            });
   }
 }

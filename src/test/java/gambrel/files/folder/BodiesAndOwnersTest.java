@@ -153,9 +153,9 @@ class BodiesAndOwnersTest {
     assertEquals(
         Map.of(
             "ash",
-            new Customer("ash", "Ash", "1 Rd;Town", "a@b", "en-AU"),
+            new Customer("ash", "Ash", "1 Rd;Town", "a@b", "en-AU", Customer.Delivery.EMAIL),
             "x",
-            new Customer("x", "x", "", "", "")),
+            new Customer("x", "x", "", "", "", Customer.Delivery.PRINT)),
         files.read().shop().customers());
     assertEquals(2, files.read().notices().size());
   }

@@ -15,6 +15,8 @@ import gambrel.pages.words.Wording;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
+import gambrel.trade.register.Register;
+import gambrel.trade.sending.Letter;
 import gambrel.trade.shop.Settings;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -47,6 +49,16 @@ final class OwnerDocuments implements Documents {
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     return plain.draft(night, planned, figures);
+  }
+
+  @Override
+  public byte[] toPrint(Night night, List<Printed> customers) {
+    return plain.toPrint(night, customers);
+  }
+
+  @Override
+  public MailText mail(Night night, Register register, Letter letter) {
+    return plain.mail(night, register, letter);
   }
 
   @Override

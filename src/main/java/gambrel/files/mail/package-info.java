@@ -1,0 +1,2 @@
+/** Messages, and the mail server that takes them (Jakarta Mail). */
+package gambrel.files.mail;

@@ -1,0 +1,2 @@
+/** Mailing of issued statements: settings, what was sent, and what is to be sent. */
+package gambrel.trade.sending;
