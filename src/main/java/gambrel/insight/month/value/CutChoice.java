@@ -65,7 +65,6 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
     private boolean isOnBone(CutTree tree) {
       return items.stream().anyMatch(item -> tree.facts(item.id()).isOnBone());
     }
-
   }
 
   /** The choices among some bodies, by species in tree order. */
