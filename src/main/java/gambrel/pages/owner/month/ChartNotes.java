@@ -5,7 +5,6 @@ import gambrel.pages.words.Wording;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,22 +15,12 @@ record ChartNotes(LossChart chart, YearMonth month, Wording wording) {
 
   /** The signals that get a sentence: the farthest from the centre, in order of kill. */
   List<LossChart.Point> named() {
-    var farthest =
-        signals().stream()
-            .sorted(
-                Comparator.comparing((LossChart.Point point) -> aboveCentre(point).abs())
-                    .reversed())
-            .limit(MOST_SIGNALS)
-            .toList();
+    var farthest = signals().stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
     return signals().stream().filter(farthest::contains).toList();
   }
 
   private List<LossChart.Point> signals() {
     return chart.signals().stream().filter(point -> !goesOn(point)).toList();
-  }
-
-  private BigDecimal aboveCentre(LossChart.Point point) {
-    return LossDrawing.value(point).subtract(chart.centre().orElseThrow());
   }
 
   List<String> sentences() {
@@ -68,7 +57,7 @@ record ChartNotes(LossChart chart, YearMonth month, Wording wording) {
   }
 
   private boolean isAbove(LossChart.Point point) {
-    return aboveCentre(point).signum() > 0;
+    return chart.aboveCentre(point).signum() > 0;
   }
 
   /** A sentence for the first rule that the point breaks, which says most. */

@@ -2,7 +2,6 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.ChartView;
-import gambrel.pages.words.Formats;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
@@ -34,7 +33,6 @@ final class LossDrawing {
   private final List<LossChart.Point> points;
   private final Wording wording;
   private final ChartScale scale;
-  private final ChartMonths axis;
   private final ChartNotes notes;
 
   /**
@@ -49,8 +47,6 @@ final class LossDrawing {
     int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
     this.points = chart.points().subList(all - shown, all);
     this.notes = new ChartNotes(chart, month, wording);
-    var days = points.stream().map(LossChart.Point::day).toList();
-    this.axis = new ChartMonths(PLOT, days, wording.formats());
     var values = points.stream().map(LossDrawing::value);
     var levels = Stream.of(chart.centre(), chart.lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
@@ -78,7 +74,7 @@ final class LossDrawing {
         placed.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= MOST_DOTS,
         placed,
-        axis.ticks(),
+        ticks(),
         scale.ticks().stream().map(this::tick).toList(),
         notes.sentences());
   }
@@ -115,7 +111,7 @@ final class LossDrawing {
 
   private ChartView.Point dot(int index) {
     var point = points.get(index);
-    int x = axis.x(index);
+    int x = x(index);
     int y = scale.y(value(point));
     return new ChartView.Point(x, y, !point.signals().isEmpty(), "", x, y);
   }
@@ -137,58 +133,52 @@ final class LossDrawing {
     return Exact.round(point.percent(), 3);
   }
 
-  /**
-   * The lower axis of a chart: points at equal distances, and marks where each month begins, or at
-   * the first and last point of a single month.
-   *
-   * @param plot the frame of the points
-   * @param days the day of each point, in order; at least one
-   * @param formats how dates are printed
-   */
-  private record ChartMonths(ChartView.Frame plot, List<LocalDate> days, Formats formats) {
+  /** The place of a point; all are at equal distances. */
+  private int x(int index) {
+    return PLOT.left() + (2 * index + 1) * (PLOT.right() - PLOT.left()) / (2 * points.size());
+  }
 
-    /** The place of a point. */
-    int x(int index) {
-      return plot.left() + (2 * index + 1) * (plot.right() - plot.left()) / (2 * days.size());
-    }
+  private LocalDate day(int index) {
+    return points.get(index).day();
+  }
 
-    List<ChartView.Tick> ticks() {
-      int last = days.size() - 1;
-      return month(0).equals(month(last)) ? ends(last) : months(last);
-    }
+  private YearMonth month(int index) {
+    return YearMonth.from(day(index));
+  }
 
-    private YearMonth month(int index) {
-      return YearMonth.from(days.get(index));
-    }
+  /** Marks where each month begins, or at the first and last point of a single month. */
+  private List<ChartView.Tick> ticks() {
+    int last = points.size() - 1;
+    return month(0).equals(month(last)) ? ends(last) : months(last);
+  }
 
-    /** The first point's day, and the last one's if it has room beside it. */
-    private List<ChartView.Tick> ends(int last) {
-      String from = formats.brief(days.get(0));
-      String to = formats.brief(days.get(last));
-      boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
-      return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
-    }
+  /** The first point's day, and the last one's if it has room beside it. */
+  private List<ChartView.Tick> ends(int last) {
+    String from = wording.formats().brief(day(0));
+    String to = wording.formats().brief(day(last));
+    boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
+    return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
+  }
 
-    private ChartView.Tick tick(int x, String label) {
-      return new ChartView.Tick(x, ChartLabels.middle(label, x, plot), label);
-    }
+  private static ChartView.Tick tick(int x, String label) {
+    return new ChartView.Tick(x, ChartLabels.middle(label, x, PLOT), label);
+  }
 
-    /** From the last month back, as many as have room. */
-    private List<ChartView.Tick> months(int last) {
-      var ticks = new ArrayList<ChartView.Tick>();
-      int free = plot.right();
-      for (int i = last; i >= 0; i--) {
-        String label = formats.month(month(i));
-        int width = ChartLabels.LETTER * label.length();
-        int begins = plot.left() + i * (plot.right() - plot.left()) / days.size();
-        int middle = Math.min(begins + width / 2, plot.right() - width / 2);
-        boolean first = i == 0 || !month(i).equals(month(i - 1));
-        if (first && middle + width / 2 <= free) {
-          ticks.add(0, new ChartView.Tick(begins, middle, label));
-          free = middle - width / 2 - ChartLabels.LETTER;
-        }
+  /** From the last month back, as many as have room. */
+  private List<ChartView.Tick> months(int last) {
+    var ticks = new ArrayList<ChartView.Tick>();
+    int free = PLOT.right();
+    for (int i = last; i >= 0; i--) {
+      String label = wording.formats().month(month(i));
+      int width = ChartLabels.LETTER * label.length();
+      int begins = PLOT.left() + i * (PLOT.right() - PLOT.left()) / points.size();
+      int middle = Math.min(begins + width / 2, PLOT.right() - width / 2);
+      boolean first = i == 0 || !month(i).equals(month(i - 1));
+      if (first && middle + width / 2 <= free) {
+        ticks.add(0, new ChartView.Tick(begins, middle, label));
+        free = middle - width / 2 - ChartLabels.LETTER;
       }
-      return ticks;
     }
+    return ticks;
   }
 }
