@@ -1,13 +1,11 @@
 package gambrel.insight.month;
 
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Register;
-import gambrel.trade.register.RegisterRow;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
@@ -36,12 +34,7 @@ public final class Books {
 
   /** March 2026 as it is known in the middle of April, before anything was issued. */
   public static MonthRecords march(Scene scene) {
-    return march(night(scene, "2026-04-15T00:00:00Z"), List.of());
-  }
-
-  /** March 2026 as it is known on a night after some statements were issued. */
-  public static MonthRecords march(Night night, List<RegisterRow> issued) {
-    var month = YearMonth.of(2026, 3);
-    return MonthRecords.of(MonthBody.all(night), night, new Register(issued), month);
+    return MonthRecords.of(
+        night(scene, "2026-04-15T00:00:00Z"), new Register(List.of()), YearMonth.of(2026, 3));
   }
 }

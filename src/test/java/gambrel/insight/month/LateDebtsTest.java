@@ -2,13 +2,16 @@ package gambrel.insight.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.money.Debt;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +65,9 @@ class LateDebtsTest {
     for (int i = 0; i < issued.length; i++) {
       rows.add(statement("B" + i, LocalDate.parse(issued[i])));
     }
-    return Debt.late(Books.march(Books.night(scene, asOf + "T00:00:00Z"), rows));
+    return Debt.late(
+        MonthRecords.of(
+            Books.night(scene, asOf + "T00:00:00Z"), new Register(rows), YearMonth.of(2026, 3)));
   }
 
   private static RegisterRow statement(String body, LocalDate issued) {

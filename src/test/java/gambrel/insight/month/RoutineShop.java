@@ -4,12 +4,14 @@ import gambrel.insight.month.figures.MonthRecords;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.register.Register;
 import gambrel.trade.register.RegisterRow;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -88,7 +90,10 @@ final class RoutineShop {
     // Before the bench book has anybody at the bench, or the tub would be a body's.
     line("2026-03-27T05:00", "-", "tub trim", 40, " batch=M1");
     line("2026-03-27T05:30", "-", "pack mince", out, " batch=M1");
-    return Books.march(Books.night(scene, "2026-04-30T00:00:00Z"), statements);
+    return MonthRecords.of(
+        Books.night(scene, "2026-04-30T00:00:00Z"),
+        new Register(statements),
+        YearMonth.of(2026, 3));
   }
 
   private void kill(LocalDate day) {

@@ -77,8 +77,8 @@ public final class GroupComparison {
         List<String> names, Function<BigFraction, Evidence> print, Map<String, Evidence> more) {
       var evidence = new HashMap<>(more);
       evidence.put(names.get(0), print.apply(Exact.ofStatistic(mean)));
-      evidence.put(names.get(1), Evidence.count(bodies));
-      evidence.put(names.get(2), Evidence.count(others));
+      evidence.put(names.get(1), new Evidence.Count(bodies));
+      evidence.put(names.get(2), new Evidence.Count(others));
       evidence.put("lower", print.apply(Exact.ofStatistic(low)));
       evidence.put("upper", print.apply(Exact.ofStatistic(high)));
       evidence.put("false_alarms", FALSE_ALARMS);

@@ -26,6 +26,11 @@ public record MonthRecords(
   /** The least number of bodies of the baseline that limits are computed from. */
   public static final int ENOUGH = 20;
 
+  /** The records of one month. */
+  public static MonthRecords of(Night night, Register register, YearMonth month) {
+    return of(MonthBody.all(night), night, register, month);
+  }
+
   /** The records of a month, from all bodies as {@link MonthBody#all} reads them. */
   public static MonthRecords of(
       List<MonthBody> all, Night night, Register register, YearMonth month) {

@@ -210,7 +210,7 @@ public final class LossFindings {
             "difference", new Evidence.Percent(distance, 2),
             "lower", new Evidence.Percent(lower, 2),
             "upper", new Evidence.Percent(Exact.fraction(chart.upper().orElseThrow()), 2),
-            "bodies_before", Evidence.count(chart.baseline())),
+            "bodies_before", new Evidence.Count(chart.baseline())),
         Finding.Cost.onRail(lost, chart.species(), records));
   }
 

@@ -112,8 +112,8 @@ public record MeanShift(
   Map<String, Evidence> evidence() {
     return Map.of(
         "since", new Evidence.Day(from),
-        "bodies", Evidence.count(subjects.size()),
-        "bodies_before", Evidence.count(baseline),
+        "bodies", new Evidence.Count(subjects.size()),
+        "bodies_before", new Evidence.Count(baseline),
         "loss", new Evidence.Percent(mean, 2),
         "usual", new Evidence.Percent(before, 2),
         "difference", new Evidence.Percent(excess, 2),

@@ -208,7 +208,7 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
                 "best", new Evidence.Cuts(species, best().items()),
                 "way", new Evidence.Cuts(species, way.items()),
                 "less", new Evidence.Rate(less),
-                "bodies_month", Evidence.count(own.size()))),
+                "bodies_month", new Evidence.Count(own.size()))),
         Finding.Cost.ofShop(Money.of(missed, records.settings().currency())));
   }
 }

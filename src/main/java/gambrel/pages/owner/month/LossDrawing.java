@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Draws what bodies of one species lost, with centre and limits of the twelve months before. */
+/**
+ * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
+ * says which bodies of the month break the rules of the chart.
+ */
 final class LossDrawing {
   private static final int WIDTH = 660;
   private static final int HEIGHT = 172;
@@ -29,11 +32,14 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
+  private static final int MOST_SIGNALS = 4;
+  private static final String RUN = "eight-on-one-side";
+
   private final LossChart chart;
   private final List<LossChart.Point> points;
   private final Wording wording;
   private final ChartScale scale;
-  private final ChartNotes notes;
+  private final YearMonth month;
 
   /**
    * A drawing of the month's points, and of as many before them as do not touch.
@@ -42,11 +48,11 @@ final class LossDrawing {
    */
   LossDrawing(LossChart chart, YearMonth month, Wording wording) {
     this.chart = chart;
+    this.month = month;
     this.wording = wording;
     int all = chart.points().size();
     int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
     this.points = chart.points().subList(all - shown, all);
-    this.notes = new ChartNotes(chart, month, wording);
     var values = points.stream().map(LossDrawing::value);
     var levels = Stream.of(chart.centre(), chart.lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
@@ -60,9 +66,9 @@ final class LossDrawing {
             "summary.chart.description",
             heading,
             wording.formats().count(points.size()),
-            percent(chart.centre(), wording),
-            percent(chart.lower(), wording),
-            percent(chart.upper(), wording));
+            percent(chart.centre()),
+            percent(chart.lower()),
+            percent(chart.upper()));
     var placed = placed();
     return new ChartView(
         heading,
@@ -76,7 +82,7 @@ final class LossDrawing {
         placed,
         ticks(),
         scale.ticks().stream().map(this::tick).toList(),
-        notes.sentences());
+        notes());
   }
 
   /** Centre and limits; their words are at least a line of text apart. */
@@ -91,7 +97,7 @@ final class LossDrawing {
   private ChartView.Line line(String key, Optional<BigDecimal> value, IntUnaryOperator apart) {
     int y = scale.y(value.orElseThrow());
     boolean centre = key.endsWith("centre");
-    String label = wording.say(key, percent(value, wording));
+    String label = wording.say(key, percent(value));
     return new ChartView.Line(y, apart.applyAsInt(y + 3), label, centre);
   }
 
@@ -99,7 +105,7 @@ final class LossDrawing {
   private List<ChartView.Point> placed() {
     var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
-    var named = notes.named();
+    var named = named();
     var placed = new ArrayList<>(dots);
     for (int i = 0; i < dots.size(); i++) {
       if (named.contains(points.get(i))) {
@@ -122,14 +128,14 @@ final class LossDrawing {
   }
 
   /** A percentage with two decimals, since bodies of one chiller differ by tenths. */
-  static String percent(Optional<BigDecimal> value, Wording wording) {
+  private String percent(Optional<BigDecimal> value) {
     return wording.say(
         "number.percent",
         wording.formats().number(value.orElseThrow().setScale(2, RoundingMode.HALF_UP)));
   }
 
   /** What a point lost, in per cent. */
-  static BigDecimal value(LossChart.Point point) {
+  private static BigDecimal value(LossChart.Point point) {
     return Exact.round(point.percent(), 3);
   }
 
@@ -180,5 +186,67 @@ final class LossDrawing {
       }
     }
     return ticks;
+  }
+
+  /** The signals that get a sentence: the farthest from the centre, in order of kill. */
+  private List<LossChart.Point> named() {
+    var farthest = signals().stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
+    return signals().stream().filter(farthest::contains).toList();
+  }
+
+  private List<LossChart.Point> signals() {
+    return chart.signals().stream().filter(point -> !goesOn(point)).toList();
+  }
+
+  /** How to read the chart, and which bodies of the month break its rules. */
+  private List<String> notes() {
+    var named = named();
+    var notes = new ArrayList<>(named.stream().map(this::signal).toList());
+    int more = signals().size() - named.size();
+    if (more > 0) {
+      notes.add(wording.counted("summary.chart.more", more));
+    }
+    notes.add(
+        wording.say(
+            "summary.chart.read",
+            wording.formats().count(chart.baseline()),
+            wording.formats().month(month.minusMonths(12)),
+            wording.formats().month(month.minusMonths(1))));
+    return notes;
+  }
+
+  /** Whether a point only prolongs a run on one side that began to be a signal before it. */
+  private boolean goesOn(LossChart.Point point) {
+    int at = chart.points().indexOf(point);
+    if (at <= 0) {
+      return false;
+    }
+    var before = chart.points().get(at - 1);
+    return isRun(point)
+        && isRun(before)
+        && YearMonth.from(before.day()).equals(month)
+        && isAbove(point) == isAbove(before);
+  }
+
+  private static boolean isRun(LossChart.Point point) {
+    return !point.signals().isEmpty() && point.signals().get(0).equals(RUN);
+  }
+
+  private boolean isAbove(LossChart.Point point) {
+    return chart.aboveCentre(point).signum() > 0;
+  }
+
+  /** A sentence for the first rule that the point breaks, which says most. */
+  private String signal(LossChart.Point point) {
+    // A limit below zero is printed as zero: no body gains weight on the rail.
+    var lower = chart.lower().map(limit -> limit.max(BigDecimal.ZERO));
+    return wording.say(
+        "summary.signal." + point.signals().get(0) + (isAbove(point) ? ".above" : ".below"),
+        point.body(),
+        percent(Optional.of(value(point))),
+        wording.say("summary.where." + chart.loss().id()),
+        percent(lower),
+        percent(chart.upper()),
+        percent(chart.centre()));
   }
 }
