@@ -29,22 +29,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Makes the PDFs of a night from the built-in templates and those of the shop. */
-public final class PdfDocuments implements Documents {
+/**
+ * Makes the PDFs of a night from the built-in templates and those of the shop.
+ *
+ * @param settings the settings of the shop
+ * @param words the words of its readers
+ * @param renderer fills the templates
+ */
+public record PdfDocuments(Settings settings, WordFiles words, PageRenderer renderer)
+    implements Documents {
   private static final String WORDS = "words";
 
   /** The language of the shop. */
   private static final String SHOP = "";
-
-  private final Settings settings;
-  private final WordFiles words;
-  private final PageRenderer renderer;
-
-  private PdfDocuments(Settings settings, WordFiles words, PageRenderer renderer) {
-    this.settings = settings;
-    this.words = words;
-    this.renderer = renderer;
-  }
 
   /** Begins to load what pages are made with on another thread. */
   public static void getReady() {
