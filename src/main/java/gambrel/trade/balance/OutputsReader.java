@@ -21,10 +21,9 @@ record OutputsReader(
    * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    * @param finished whether quiet hours have passed
    */
-  Optional<Outputs> read(
-      BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out, boolean finished) {
-    var boning = weights.boning();
-    var trimmed = weights.trimmedBeforeCold().plus(weights.trimmedAfterCold());
+  Optional<Outputs> read(RailTrim trim, List<Weighing> into, List<Weighing> out, boolean finished) {
+    var boning = Weighing.sum(into);
+    var trimmed = Weighing.total(trim.all());
     return switch (weighings.body().outcome()) {
       case CANCELLED -> Optional.empty();
       case WHOLE -> boning.filter(w -> finished).map(w -> uncut(w, trimmed));
@@ -39,13 +38,13 @@ record OutputsReader(
    *
    * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    */
-  BodyFigures.BoningSplit split(List<Weighing> out) {
+  BodyBalance.BoningSplit split(List<Weighing> out) {
     String id = weighings.body().id();
     var ofBatches = ofBatches();
     var pending =
         Weight.sum(batches.stream().filter(BatchBalance::isOpen).map(b -> b.meatInOf(id)).toList());
     var tubs = total(out, w -> w.step() == Step.TUB);
-    return new BodyFigures.BoningSplit(
+    return new BodyBalance.BoningSplit(
         total(out, w -> w.step() == Step.PACK).plus(ofBatches),
         pending,
         bin(out, Kind.BONE),
