@@ -11,6 +11,7 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
+import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.SetAside;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -91,7 +92,7 @@ final class NightNotices {
         all.add(row.notice().as(isReleased(row) ? Severity.NOTE : row.notice().severity()));
       }
     }
-    var bodies = new UnknownBodies(inputs);
+    var bodies = new UnknownBodies(inputs.shop(), new RowFinder(inputs.exports()));
     unknown.forEach((body, naming) -> all.add(bodies.notice(body, naming)));
   }
 

@@ -17,17 +17,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Makes notices of bodies that rows name and bodies.csv lacks, with the row to paste there. */
-final class UnknownBodies {
+/**
+ * Makes notices of bodies that rows name and bodies.csv lacks, with the row to paste there.
+ *
+ * @param shop the shop folder as read
+ * @param rows finds the rows of its exports
+ */
+record UnknownBodies(Shop shop, RowFinder rows) {
   private static final int ISO_DATE = 10;
-
-  private final Shop shop;
-  private final RowFinder rows;
-
-  UnknownBodies(Inputs inputs) {
-    this.shop = inputs.shop();
-    this.rows = new RowFinder(inputs.exports());
-  }
 
   /**
    * The notice about a body that is named by some rows, at least one; with the row to paste, unless

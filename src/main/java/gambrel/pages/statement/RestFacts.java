@@ -100,7 +100,7 @@ final class RestFacts extends StatementPart {
 
   /** The printed weight of the weighings of one step; empty if there are none. */
   private Optional<String> weights(Step step, Predicate<Weighing> which) {
-    return Optional.of(weighings.of(step).stream().filter(which).toList())
+    return Optional.of(weighings.of(step, which))
         .filter(some -> !some.isEmpty())
         .map(this::total);
   }

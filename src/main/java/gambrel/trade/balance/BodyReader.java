@@ -40,9 +40,10 @@ public final class BodyReader {
     var cuts = trim.without(weighings.cuts());
     var batchesOf = batchesOf(weighings);
     var boning = Weighing.sum(into);
-    var reader = new OutputsReader(settings.bins(), uncertainty, weighings, batchesOf);
+    var reader =
+        new OutputsReader(settings.bins(), uncertainty, weighings, batchesOf, trim, into, out);
     boolean finished = isFinished(weighings, cuts);
-    var outputs = reader.read(trim, into, out, finished);
+    var outputs = reader.read(finished);
     return new BodyBalance(
         weighings,
         rail,
@@ -56,7 +57,7 @@ public final class BodyReader {
         batchesOf,
         finished,
         outputs,
-        outputs.filter(o -> weighings.body().isCut()).map(o -> reader.split(out)),
+        outputs.filter(o -> weighings.body().isCut()).map(o -> reader.split()),
         BodyBalance.Shares.of(weighings.body(), rail, trim, boning, outputs),
         BodyBalance.Times.of(weighings, cuts, finished));
   }
