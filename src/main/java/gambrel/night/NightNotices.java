@@ -11,7 +11,6 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Register;
-import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.SetAside;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -86,7 +85,7 @@ record NightNotices(Inputs inputs, Night night) {
         all.add(row.notice().as(isReleased(row) ? Severity.NOTE : row.notice().severity()));
       }
     }
-    var bodies = new UnknownBodies(inputs.shop(), new RowFinder(inputs.exports()));
+    var bodies = new UnknownBodies(inputs);
     unknown.forEach((body, naming) -> all.add(bodies.notice(body, naming)));
   }
 

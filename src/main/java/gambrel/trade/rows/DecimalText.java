@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 public final class DecimalText {
   /** At most 12 digits before the point and after it, at least one of all. */
   private static final Pattern PLAIN =
-      Pattern.compile("(?=[+-]?\\.?\\d)[+-]?\\d{0,12}+\\.?\\d{0,12}+");
+      Pattern.compile("(?=[+-]?\\.?\\d)[+-]?\\d{0,12}+(?:\\.\\d{0,12}+)?");
 
   private DecimalText() {}
 
