@@ -62,7 +62,8 @@ record UnknownBodies(Inputs inputs) {
       code(row.get(Field.CODE))
           .map(ScaleCode::item)
           .filter(item -> !item.isEmpty())
-          .ifPresent(item -> possible.removeIf(s -> inputs.shop().cuts().of(s).find(item).isEmpty()));
+          .ifPresent(
+              item -> possible.removeIf(s -> inputs.shop().cuts().of(s).find(item).isEmpty()));
     }
     return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
   }

@@ -66,7 +66,8 @@ public final class LawShop {
   MorningReport run(Path out) {
     try {
       var outcome =
-          new NightlyRun(Inputs.read(folder, Progress.NONE), new PlainDocuments()).run(out, asOf, List.of());
+          new NightlyRun(Inputs.read(folder, Progress.NONE), new PlainDocuments())
+              .run(out, asOf, List.of());
       return assertInstanceOf(NightOutcome.Done.class, outcome).report();
     } catch (RefusedException e) {
       throw new AssertionError(e);

@@ -74,7 +74,8 @@ class OneFigureEverywhereTest {
   }
 
   private Night run(Documents documents, Path into, OffsetDateTime moment) throws Exception {
-    var outcome = new NightlyRun(Inputs.read(shop(), Progress.NONE), documents).run(into, moment, List.of());
+    var outcome =
+        new NightlyRun(Inputs.read(shop(), Progress.NONE), documents).run(into, moment, List.of());
     return ((NightOutcome.Done) outcome).report().night();
   }
 
@@ -195,7 +196,10 @@ class OneFigureEverywhereTest {
     assertEquals(weight, line.cell(2).replace('\u00a0', ' '));
     assertEquals(share, line.cell(3).replace('\u00a0', ' '));
     var pdfs = folder.resolve("pdfs");
-    run(PdfDocuments.of(shop(), Inputs.read(shop(), Progress.NONE).shop().settings()), pdfs, AFTERWARDS);
+    run(
+        PdfDocuments.of(shop(), Inputs.read(shop(), Progress.NONE).shop().settings()),
+        pdfs,
+        AFTERWARDS);
     assertTrue(text(only(pdfs)).contains(squeezed(label + weight + share)), text(only(pdfs)));
   }
 

@@ -124,7 +124,9 @@ class SameNightTest {
       var out = folder.resolve("crash" + crashes);
       copy(yesterday, out);
       disk = new FailingDisk(crashes);
-      var outcome = night(Inputs.read(written, Progress.NONE), disk).run(out, NightShop.moment(LATER), List.of());
+      var outcome =
+          night(Inputs.read(written, Progress.NONE), disk)
+              .run(out, NightShop.moment(LATER), List.of());
       if (disk.isWhole()) {
         break;
       }
@@ -132,7 +134,8 @@ class SameNightTest {
       if (!Files.exists(out.resolve(".journal")) && !isTodays(out, today)) {
         assertEquals(yesterday, visible(out), "after " + crashes + " operations");
       }
-      night(Inputs.read(written, Progress.NONE), Disk.SYSTEM).run(out, NightShop.moment(LATER), List.of());
+      night(Inputs.read(written, Progress.NONE), Disk.SYSTEM)
+          .run(out, NightShop.moment(LATER), List.of());
       assertEquals(today, Trees.published(out), "after " + crashes + " operations");
       crashes++;
     }

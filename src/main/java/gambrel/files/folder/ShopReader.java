@@ -30,7 +30,8 @@ public final class ShopReader {
     }
     var file = new SettingsFile(path, SettingsFile.SHOP, UnaryOperator.identity(), notices);
     var settings = SettingsReader.read(file);
-    var folder = new ShopFolder(path, SettingsReader.cells(file, settings), notices, new ArrayList<>());
+    var folder =
+        new ShopFolder(path, SettingsReader.cells(file, settings), notices, new ArrayList<>());
     var cuts = CutTables.cuts(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());
