@@ -27,6 +27,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 
 /**
@@ -46,12 +47,7 @@ public record PdfDocuments(Settings settings, WordFiles words, PageRenderer rend
   /** Begins to load what pages are made with on another thread. */
   public static void getReady() {
     // A failure to load shows again when the first page is made.
-    var unused =
-        OrderedParallel.begin(
-            () -> {
-              PageRenderer.getReady();
-              return WORDS;
-            });
+    var unused = OrderedParallel.begin(Executors.callable(PageRenderer::getReady));
   }
 
   /**
