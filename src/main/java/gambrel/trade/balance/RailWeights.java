@@ -84,8 +84,13 @@ public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
     return weighings().stream().findFirst().map(Weighing::time);
   }
 
+  /** When the last weighing was made. */
+  public Optional<OffsetDateTime> last() {
+    return Weighing.last(weighings()).map(Weighing::time);
+  }
+
   /** The local date of the last weighing. */
   public Optional<LocalDate> lastDate() {
-    return Weighing.last(weighings()).map(Weighing::date);
+    return last().map(OffsetDateTime::toLocalDate);
   }
 }
