@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Reads the register of an output folder and the figures inside the documents that it names. */
-final class RegisterStore {
+record RegisterStore(Changes output, Settings settings) {
   /** Name of the attachment that carries a statement's figures. */
   static final String FIGURES = "figures.csv";
 
@@ -37,14 +37,6 @@ final class RegisterStore {
   private static final String PATH = "data/" + RegisterTable.NAME;
   private static final int FILE = 10;
   private static final int SHA256 = 11;
-
-  private final Changes output;
-  private final Settings settings;
-
-  RegisterStore(Changes output, Settings settings) {
-    this.output = output;
-    this.settings = settings;
-  }
 
   /**
    * The register; an empty one if the output folder has none.

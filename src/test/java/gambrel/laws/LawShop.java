@@ -11,6 +11,7 @@ import gambrel.night.Trees;
 import gambrel.oracle.CsvTrees;
 import gambrel.oracle.RandomShop;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -65,7 +66,8 @@ public final class LawShop {
   MorningReport run(Path out) {
     try {
       var outcome =
-          new NightlyRun(Inputs.read(folder), new PlainDocuments()).run(out, asOf, List.of());
+          new NightlyRun(Inputs.read(folder, Progress.NONE), new PlainDocuments())
+              .run(out, asOf, List.of());
       return assertInstanceOf(NightOutcome.Done.class, outcome).report();
     } catch (RefusedException e) {
       throw new AssertionError(e);

@@ -7,6 +7,7 @@ import gambrel.night.NightlyRun;
 import gambrel.night.PlainDocuments;
 import gambrel.night.RefusedException;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -181,7 +182,7 @@ public final class Scene {
     var codes = new StringBuilder(files.get("codes.csv"));
     weighings.codes().forEach(code -> codes.append(code).append('\n'));
     write(shop.resolve("codes.csv"), codes);
-    return Inputs.read(shop);
+    return Inputs.read(shop, Progress.NONE);
   }
 
   private static void write(Path file, CharSequence text) {
