@@ -2,6 +2,7 @@ package gambrel.bench;
 
 import gambrel.night.Inputs;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,7 +40,7 @@ public final class Plant {
     var folder = Files.createTempDirectory("gambrel-plant");
     try {
       BenchShop.write(folder, (long) BODIES * BenchBody.ROWS, A_DAY, SEED);
-      return new Plant(Inputs.read(folder), export(folder.resolve("exports")));
+      return new Plant(Inputs.read(folder, Progress.NONE), export(folder.resolve("exports")));
     } finally {
       Folders.delete(folder);
     }

@@ -7,12 +7,14 @@ import gambrel.files.folder.UnreadableShop;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.sending.MailSettings;
 import gambrel.trade.shop.Shop;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A shop folder as read.
@@ -35,18 +37,15 @@ public record Inputs(
     this(shop, exports, notices, Optional.empty());
   }
 
-  /**
-   * Reads a shop folder.
-   *
-   * @throws RefusedException if it cannot be read
-   */
-  public static Inputs read(Path folder) throws RefusedException {
-    return read(folder, Progress.NONE);
+  /** Every row of the exports, in order. */
+  Stream<ExportRow> rows() {
+    return exports.stream().flatMap(file -> file.rows().stream());
   }
 
   /**
-   * As above, and reports to {@code progress}.
+   * Reads a shop folder.
    *
+   * @param progress is told how far the reading is
    * @throws RefusedException if it cannot be read
    */
   public static Inputs read(Path folder, Progress progress) throws RefusedException {

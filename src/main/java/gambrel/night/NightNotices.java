@@ -24,24 +24,11 @@ import java.util.stream.Collectors;
 /**
  * The notices about the shop folder and its figures, with the severity of their consequences
  * tonight. An unknown body has one notice, however many rows name it.
+ *
+ * @param inputs the shop folder as read
+ * @param night what was made of it
  */
-final class NightNotices {
-  private final Inputs inputs;
-  private final Night night;
-  private final Set<ReasonCode> holding;
-
-  NightNotices(Inputs inputs, Night night) {
-    this.inputs = inputs;
-    this.night = night;
-    this.holding =
-        night.bodies().values().stream()
-            .map(BodyAccount::decision)
-            .filter(decision -> decision.state() == State.HELD)
-            .flatMap(decision -> decision.reasons().stream())
-            .map(Reason::code)
-            .collect(Collectors.toSet());
-  }
-
+record NightNotices(Inputs inputs, Night night) {
   /**
    * Whether nothing is issued: any statement may be wrong because a file, a column or a setting
    * could not be read.
@@ -57,7 +44,14 @@ final class NightNotices {
    */
   List<Notice> all(Register before) {
     var all = new ArrayList<>(inputs.notices());
-    night.notices().forEach(notice -> all.add(ofFigures(notice)));
+    var holding =
+        night.bodies().values().stream()
+            .map(BodyAccount::decision)
+            .filter(decision -> decision.state() == State.HELD)
+            .flatMap(decision -> decision.reasons().stream())
+            .map(Reason::code)
+            .collect(Collectors.toSet());
+    night.notices().forEach(notice -> all.add(ofFigures(notice, holding)));
     all.addAll(night.ledger().notices());
     addSetAside(all);
     addWeighedAfterIssue(before, all);
@@ -65,7 +59,7 @@ final class NightNotices {
   }
 
   /** A notice about figures; a mark if it holds no statement tonight. */
-  private Notice ofFigures(Notice notice) {
+  private Notice ofFigures(Notice notice, Set<ReasonCode> holding) {
     boolean holds =
         switch (notice.code()) {
           case BATCH_OUT -> holding.contains(ReasonCode.BATCH_OUT);

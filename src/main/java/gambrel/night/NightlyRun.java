@@ -35,24 +35,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** The nightly job: makes a night and publishes it at once. */
-public final class NightlyRun {
-  private final Inputs inputs;
-  private final Documents documents;
-  private final Disk disk;
-  private final Progress progress;
-
+/**
+ * The nightly job: makes a night and publishes it at once.
+ *
+ * @param inputs the shop folder as read
+ * @param documents makes the pages
+ * @param disk where the night is published
+ * @param progress is told how far the run is
+ */
+public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
   /** A run over a shop folder that has been read. */
   public NightlyRun(Inputs inputs, Documents documents) {
     this(inputs, documents, Disk.SYSTEM, Progress.NONE);
-  }
-
-  /** As above, on a given disk; reports to {@code progress}. */
-  public NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
-    this.inputs = inputs;
-    this.documents = documents;
-    this.disk = disk;
-    this.progress = progress;
   }
 
   /**

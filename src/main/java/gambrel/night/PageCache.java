@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.WeakHashMap;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The published pages by their recipes, so that a night lays out only pages that are new. A page
@@ -37,7 +38,11 @@ final class PageCache implements PageMemory {
   private final Map<byte[], String> tonight = Collections.synchronizedMap(new WeakHashMap<>());
 
   /** A line of the list: how a page was made, the digest of its bytes and its file. */
-  private record Entry(String recipe, String digest, String path) {}
+  private record Entry(String recipe, String digest, String path) {
+    private String line() {
+      return recipe + ' ' + digest + ' ' + path + '\n';
+    }
+  }
 
   private PageCache(Changes changes) {
     this.changes = changes;
@@ -93,11 +98,7 @@ final class PageCache implements PageMemory {
     byRecipe.values().forEach(entry -> byPath.put(entry.path(), entry));
     byPath.keySet().removeAll(changes.removed());
     byPath.putAll(written);
-    var list = new StringBuilder();
-    for (var entry : byPath.values()) {
-      list.append(entry.recipe()).append(' ').append(entry.digest());
-      list.append(' ').append(entry.path()).append('\n');
-    }
-    changes.write(FILE, list.toString().getBytes(StandardCharsets.UTF_8));
+    var list = byPath.values().stream().map(Entry::line).collect(Collectors.joining());
+    changes.write(FILE, list.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -34,37 +34,29 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executors;
 import java.util.stream.Stream;
 
-/** Makes the PDFs of a night from the built-in templates and those of the shop. */
-public final class PdfDocuments implements Documents {
+/**
+ * Makes the PDFs of a night from the built-in templates and those of the shop.
+ *
+ * @param settings the settings of the shop
+ * @param templates the templates, for messages
+ * @param words the words of its readers
+ * @param renderer fills the templates
+ */
+public record PdfDocuments(
+    Settings settings, Templates templates, WordFiles words, PageRenderer renderer)
+    implements Documents {
   private static final String WORDS = "words";
 
   /** The language of the shop. */
   private static final String SHOP = "";
 
-  private final Settings settings;
-  private final Templates templates;
-  private final WordFiles words;
-  private final PageRenderer renderer;
-
-  private PdfDocuments(
-      Settings settings, Templates templates, WordFiles words, PageRenderer renderer) {
-    this.settings = settings;
-    this.templates = templates;
-    this.words = words;
-    this.renderer = renderer;
-  }
-
   /** Begins to load what pages are made with on another thread. */
   public static void getReady() {
     // A failure to load shows again when the first page is made.
-    var unused =
-        OrderedParallel.begin(
-            () -> {
-              PageRenderer.getReady();
-              return WORDS;
-            });
+    var unused = OrderedParallel.begin(Executors.callable(PageRenderer::getReady));
   }
 
   /**

@@ -31,7 +31,7 @@ import java.util.stream.Stream;
  * Reads the register of an output folder, which is its statements and their charges, and the
  * figures inside the documents that it names.
  */
-final class RegisterStore {
+record RegisterStore(Changes output, Settings settings) {
   /** Name of the attachment that carries a statement's figures. */
   static final String FIGURES = "figures.csv";
 
@@ -44,14 +44,6 @@ final class RegisterStore {
   private static final String CHARGES = "data/" + ChargesTable.NAME;
   private static final int FILE = 10;
   private static final int SHA256 = 11;
-
-  private final Changes output;
-  private final Settings settings;
-
-  RegisterStore(Changes output, Settings settings) {
-    this.output = output;
-    this.settings = settings;
-  }
 
   /**
    * The register; an empty one if the output folder has none.

@@ -21,37 +21,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongConsumer;
 
-/** Makes the statements and drafts of a night. */
-final class Statements {
+/**
+ * Makes the statements and drafts of a night.
+ *
+ * @param notices takes one for each statement that cannot be made
+ */
+record Statements(
+    Night night,
+    Documents documents,
+    RegisterStore store,
+    Changes changes,
+    PageCache cache,
+    List<Notice> notices) {
   private static final String KEPT_FOLDER = ".kept/";
   private static final int MARK_LENGTH = 16;
-
-  private final Night night;
-  private final Documents documents;
-  private final RegisterStore store;
-  private final Changes changes;
-  private final PageCache cache;
-  private final List<Notice> notices;
-
-  /**
-   * The statements of a night.
-   *
-   * @param notices takes one for each statement that cannot be made
-   */
-  Statements(
-      Night night,
-      Documents documents,
-      RegisterStore store,
-      Changes changes,
-      PageCache cache,
-      List<Notice> notices) {
-    this.night = night;
-    this.documents = documents;
-    this.store = store;
-    this.changes = changes;
-    this.cache = cache;
-    this.notices = notices;
-  }
 
   /**
    * Makes the statements that a plan issues and the drafts of those that it holds, and removes all

@@ -5,9 +5,7 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.RowFinder;
 import gambrel.trade.shop.ScaleCode;
-import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.SetAside;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -16,18 +14,15 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
-/** Makes notices of bodies that rows name and bodies.csv lacks, with the row to paste there. */
-final class UnknownBodies {
+/**
+ * Makes notices of bodies that rows name and bodies.csv lacks, with the row to paste there.
+ *
+ * @param inputs the shop folder as read
+ */
+record UnknownBodies(Inputs inputs) {
   private static final int ISO_DATE = 10;
-
-  private final Shop shop;
-  private final RowFinder rows;
-
-  UnknownBodies(Inputs inputs) {
-    this.shop = inputs.shop();
-    this.rows = new RowFinder(inputs.exports());
-  }
 
   /**
    * The notice about a body that is named by some rows, at least one; with the row to paste, unless
@@ -35,10 +30,11 @@ final class UnknownBodies {
    */
   Notice notice(String body, List<SetAside> naming) {
     var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
-    if (!shop.unread("bodies.csv", "body", body).isEmpty()) {
+    if (!inputs.shop().unread("bodies.csv", "body", body).isEmpty()) {
       return first;
     }
-    var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();
+    var places = naming.stream().map(row -> row.notice().place()).collect(Collectors.toSet());
+    var found = inputs.rows().filter(row -> places.contains(row.place())).toList();
     var species = species(found);
     var seen = found.stream().flatMap(row -> date(row).stream()).min(Comparator.naturalOrder());
     var cells =
@@ -66,14 +62,15 @@ final class UnknownBodies {
       code(row.get(Field.CODE))
           .map(ScaleCode::item)
           .filter(item -> !item.isEmpty())
-          .ifPresent(item -> possible.removeIf(s -> shop.cuts().of(s).find(item).isEmpty()));
+          .ifPresent(
+              item -> possible.removeIf(s -> inputs.shop().cuts().of(s).find(item).isEmpty()));
     }
     return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
   }
 
   /** The code that fits a text: the exact one, else the one with the longest beginning. */
   private Optional<ScaleCode> code(String text) {
-    return shop.codes().stream()
+    return inputs.shop().codes().stream()
         .filter(code -> isExact(code, text) || isBeginning(code.pattern(), text))
         .max(
             Comparator.comparing((ScaleCode code) -> isExact(code, text))

@@ -6,6 +6,7 @@ import gambrel.files.tables.Table;
 import gambrel.night.Inputs;
 import gambrel.night.RefusedException;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,7 +42,7 @@ record DataPass(
 
   private static DataPass over(Path shop, PeakHeap heap) throws RefusedException, IOException {
     long start = System.nanoTime();
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     long rows = inputs.exports().stream().mapToLong(file -> file.rows().size()).sum();
     long read = System.nanoTime();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);

@@ -11,6 +11,7 @@ import gambrel.night.PlainDocuments;
 import gambrel.night.RefusedException;
 import gambrel.night.Trees;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -112,7 +113,7 @@ final class Corpus {
   }
 
   private static MorningReport run(Path shop, String asOf) throws RefusedException {
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     var settings = inputs.shop().settings();
     // Only templates of the shop's own are worth the time that real pages take.
     Documents documents =

@@ -65,7 +65,7 @@ class CutExportsTest {
   /** The figures of what is issued; empty if nothing is. */
   private List<String> issued(IOFunction<Path, InputStream> opener) {
     try {
-      var read = Inputs.read(folder);
+      var read = Inputs.read(folder, Progress.NONE);
       var exports = ExportReader.read(folder, read.shop(), opener, Progress.NONE);
       var notices = new ArrayList<>(read.notices());
       notices.addAll(exports.notices());
@@ -77,7 +77,7 @@ class CutExportsTest {
 
   private List<String> issued() {
     try {
-      return issued(Inputs.read(folder));
+      return issued(Inputs.read(folder, Progress.NONE));
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

@@ -9,6 +9,7 @@ import gambrel.night.Inputs;
 import gambrel.night.NightlyRun;
 import gambrel.night.PlainDocuments;
 import gambrel.night.RefusedException;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -63,7 +64,7 @@ class DamagedNightsTest {
     var folder = shop.writeTo(temporary.resolve("folder"));
     var out = new FolderCopy(new TreeMap<>()).writeTo(temporary.resolve(name));
     try {
-      var inputs = Inputs.read(folder);
+      var inputs = Inputs.read(folder, Progress.NONE);
       var outcome = new NightlyRun(inputs, new PlainDocuments()).run(out, asOf, List.of());
       NightRules.check(inputs, outcome, out);
     } catch (RefusedException e) {

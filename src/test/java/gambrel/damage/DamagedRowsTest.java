@@ -13,6 +13,7 @@ import gambrel.night.PlainDocuments;
 import gambrel.night.RefusedException;
 import gambrel.night.Trees;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -36,7 +37,7 @@ class DamagedRowsTest {
 
   private MorningReport night() {
     try {
-      var inputs = Inputs.read(shop.write());
+      var inputs = Inputs.read(shop.write(), Progress.NONE);
       var asOf = AsOf.read(NightShop.NIGHT, inputs.shop().settings().zone());
       var outcome =
           new NightlyRun(inputs, new PlainDocuments()).run(folder.resolve("out"), asOf, List.of());

@@ -11,6 +11,7 @@ import gambrel.night.Trees;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.register.Register;
@@ -49,7 +50,7 @@ record IssuedPages(
   static IssuedPages of(Path shop, Path out, OffsetDateTime asOf) {
     new FolderCopy(new TreeMap<>()).writeTo(out);
     try {
-      var inputs = Inputs.read(shop);
+      var inputs = Inputs.read(shop, Progress.NONE);
       var documents = new Pages(new XhtmlDocuments(inputs.shop().settings()));
       var months = List.of(YearMonth.of(2020, 1));
       var outcome = new NightlyRun(inputs, documents).run(out, asOf, months);

@@ -67,7 +67,11 @@ public final class LawShop {
   MorningReport run(Path out) {
     try {
       var outcome =
-          new NightlyRun(Inputs.read(folder), new PlainDocuments(), new HastyDisk(), Progress.NONE)
+          new NightlyRun(
+                  Inputs.read(folder, Progress.NONE),
+                  new PlainDocuments(),
+                  new HastyDisk(),
+                  Progress.NONE)
               .run(out, asOf, List.of());
       return assertInstanceOf(NightOutcome.Done.class, outcome).report();
     } catch (RefusedException e) {

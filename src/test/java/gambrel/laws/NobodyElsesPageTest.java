@@ -12,6 +12,7 @@ import gambrel.night.RefusedException;
 import gambrel.night.Trees;
 import gambrel.oracle.CsvTrees;
 import gambrel.oracle.RandomShop;
+import gambrel.trade.reckoning.Progress;
 import jakarta.mail.Session;
 import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
@@ -58,7 +59,7 @@ class NobodyElsesPageTest {
   /** Gives every customer a name of his own, and an address with it. */
   private static void name(Path shop) throws Exception {
     var lines = new ArrayList<>(List.of("customer,name,email,language"));
-    for (String id : Inputs.read(shop).shop().customers().keySet()) {
+    for (String id : Inputs.read(shop, Progress.NONE).shop().customers().keySet()) {
       String name = "Zq" + lines.size() + 'x';
       String language = List.of("en", "de", "fr", "es").get(lines.size() % 4);
       lines.add(String.join(",", '"' + id + '"', name, name + "@farm.example", language));
@@ -80,7 +81,7 @@ class NobodyElsesPageTest {
     name(shop);
     for (var moment : moments) {
       var out = folder.resolve("out");
-      var inputs = Inputs.read(shop);
+      var inputs = Inputs.read(shop, Progress.NONE);
       var documents = new XhtmlDocuments(inputs.shop().settings());
       new NightlyRun(inputs, documents).run(out, moment, List.of());
       try {

@@ -16,6 +16,7 @@ import gambrel.pages.explain.Explanation;
 import gambrel.pages.render.PrintedPages;
 import gambrel.pages.statement.FarmShop;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -62,7 +63,7 @@ class OneFigureEverywhereTest {
 
   /** Runs a night with pages as XHTML and holds every place against the exact figures. */
   private Night assertAgreement(OffsetDateTime moment) throws Exception {
-    var inputs = Inputs.read(shop());
+    var inputs = Inputs.read(shop(), Progress.NONE);
     var night = run(new XhtmlDocuments(inputs.shop().settings()), out(), moment);
     var exact = ExactNight.of(shop(), moment, CsvTrees.of(shop()));
     var compared = EveryPlace.compare(exact, night, out());
@@ -73,7 +74,8 @@ class OneFigureEverywhereTest {
   }
 
   private Night run(Documents documents, Path into, OffsetDateTime moment) throws Exception {
-    var outcome = new NightlyRun(Inputs.read(shop()), documents).run(into, moment, List.of());
+    var outcome =
+        new NightlyRun(Inputs.read(shop(), Progress.NONE), documents).run(into, moment, List.of());
     return ((NightOutcome.Done) outcome).report().night();
   }
 
@@ -194,7 +196,10 @@ class OneFigureEverywhereTest {
     assertEquals(weight, line.cell(2).replace('\u00a0', ' '));
     assertEquals(share, line.cell(3).replace('\u00a0', ' '));
     var pdfs = folder.resolve("pdfs");
-    run(PdfDocuments.of(shop(), Inputs.read(shop()).shop().settings()), pdfs, AFTERWARDS);
+    run(
+        PdfDocuments.of(shop(), Inputs.read(shop(), Progress.NONE).shop().settings()),
+        pdfs,
+        AFTERWARDS);
     assertTrue(text(only(pdfs)).contains(squeezed(label + weight + share)), text(only(pdfs)));
   }
 
@@ -202,7 +207,7 @@ class OneFigureEverywhereTest {
   @ValueSource(ints = {1, 4, 6})
   void thePdfPrintsTheFiguresOfThePage(int seed) throws Exception {
     var moment = RandomShop.write(shop(), seed, CsvTrees::of).get(3);
-    var settings = Inputs.read(shop()).shop().settings();
+    var settings = Inputs.read(shop(), Progress.NONE).shop().settings();
     run(new XhtmlDocuments(settings), out(), moment);
     var pdfs = folder.resolve("pdfs");
     run(PdfDocuments.of(shop(), settings), pdfs, moment);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.render.PrintedPages;
 import gambrel.pages.render.pdf.Attachment;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
@@ -53,7 +54,7 @@ class HostileNamesTest {
     shop.beef(name, name);
     shop.replace("bodies.csv", "2026-03-02," + body(name) + ",", marked(name));
 
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var documents = PdfDocuments.of(folder.resolve("shop"), inputs.shop().settings());
     var outcome =
         new NightlyRun(inputs, documents)

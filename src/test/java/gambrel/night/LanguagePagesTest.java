@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
 import gambrel.pages.render.PrintedPages;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -55,7 +56,7 @@ class LanguagePagesTest {
 
   private void run(String asOf) {
     try {
-      var inputs = Inputs.read(shop.write());
+      var inputs = Inputs.read(shop.write(), Progress.NONE);
       var documents = PdfDocuments.of(folder.resolve("shop"), inputs.shop().settings());
       new NightlyRun(inputs, documents).run(shop.reports(), NightShop.moment(asOf), List.of());
     } catch (RefusedException e) {

@@ -8,6 +8,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,7 +91,7 @@ class LostExportsTest {
   @Test
   void whileAnExportCannotBeReadToItsEndNothingGoesOut() throws Exception {
     shop.beef("B3", "ann").replace(EXPORT, "B1,rump,120", "B1,rump,119.9");
-    var read = Inputs.read(shop.write());
+    var read = Inputs.read(shop.write(), Progress.NONE);
     var notices = new ArrayList<>(read.notices());
     var place = new Place("exports/b.csv", 0);
     notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, "WRITTEN", place));

@@ -4,6 +4,7 @@ import gambrel.files.mail.MailServer;
 import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.HastyDisk;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.sending.MailSettings.Security;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,7 +53,7 @@ final class MailShop {
 
   /** The sending of the shop's files as they are now. */
   MailRun mail(Disk disk) throws RefusedException {
-    return new MailRun(Inputs.read(shop.write()), new TinyDocuments(), disk);
+    return new MailRun(Inputs.read(shop.write(), Progress.NONE), new TinyDocuments(), disk);
   }
 
   /** The server of the shop's files as they are now, whose certificates {@code sockets} judges. */
@@ -62,7 +63,7 @@ final class MailShop {
 
   MailServer server(SSLSocketFactory sockets, String password, Duration patience) {
     try {
-      var settings = Inputs.read(shop.write()).mail().orElseThrow();
+      var settings = Inputs.read(shop.write(), Progress.NONE).mail().orElseThrow();
       return new MailServer(settings, password, sockets, patience);
     } catch (RefusedException e) {
       throw new AssertionError(e);

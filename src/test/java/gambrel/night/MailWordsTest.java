@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.mail.MailFront;
 import gambrel.files.publish.HastyDisk;
+import gambrel.trade.reckoning.Progress;
 import jakarta.mail.Session;
 import jakarta.mail.internet.MimeMessage;
 import jakarta.mail.internet.MimeMultipart;
@@ -32,7 +33,7 @@ class MailWordsTest {
 
   private MimeMessage message(NightShop shop, String night) throws Exception {
     shop.done(night);
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var documents = PdfDocuments.of(folder.resolve("shop"), inputs.shop().settings());
     new MailRun(inputs, documents, new HastyDisk())
         .dryRun(shop.reports(), NightShop.moment(night), Optional.empty());
@@ -106,7 +107,7 @@ class MailWordsTest {
     shop.add("shop.properties", "templates=mine");
     shop.add("mine/mail.ftl", "${gretting}");
     shop.done(NightShop.NIGHT);
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var documents = PdfDocuments.of(folder.resolve("shop"), inputs.shop().settings());
 
     var outcome =

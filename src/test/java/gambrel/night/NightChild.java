@@ -131,7 +131,7 @@ final class NightChild implements AutoCloseable {
     var shop = Path.of(args[0]);
     var out = Path.of(args[1]);
     try {
-      var inputs = Inputs.read(shop);
+      var inputs = Inputs.read(shop, Progress.NONE);
       Documents documents =
           args[2].equals("pdf")
               ? PdfDocuments.of(shop, inputs.shop().settings())

@@ -155,7 +155,7 @@ public final class NightShop {
   NightlyRun night() {
     try {
       return new NightlyRun(
-          Inputs.read(write()), new TinyDocuments(), new HastyDisk(), Progress.NONE);
+          Inputs.read(write(), Progress.NONE), new TinyDocuments(), new HastyDisk(), Progress.NONE);
     } catch (RefusedException e) {
       throw new AssertionError(e);
     }

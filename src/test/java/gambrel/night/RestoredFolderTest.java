@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +39,7 @@ class RestoredFolderTest {
   }
 
   private static NightOutcome run(Path shop, Path out, String asOf) throws Exception {
-    return new NightlyRun(Inputs.read(shop), new TinyDocuments())
+    return new NightlyRun(Inputs.read(shop, Progress.NONE), new TinyDocuments())
         .run(out, NightShop.moment(asOf), List.of());
   }
 

@@ -80,7 +80,7 @@ class SameNightTest {
   @Test
   void aSecondRunWithTheSameInputsPublishesTheSame() throws Exception {
     shop.weigh("bench", "05T11:00:00", "B1", "nothing", "1");
-    var run = new NightlyRun(Inputs.read(shop.write()), new TinyDocuments());
+    var run = new NightlyRun(Inputs.read(shop.write(), Progress.NONE), new TinyDocuments());
     var moment = NightShop.moment(NightShop.NIGHT);
     var first = folder.resolve("first");
     var second = folder.resolve("second");
@@ -130,7 +130,9 @@ class SameNightTest {
       var out = folder.resolve("crash" + crashes);
       copy(yesterday, out);
       disk = new FailingDisk(crashes);
-      var outcome = night(Inputs.read(written), disk).run(out, NightShop.moment(LATER), List.of());
+      var outcome =
+          night(Inputs.read(written, Progress.NONE), disk)
+              .run(out, NightShop.moment(LATER), List.of());
       if (disk.isWhole()) {
         break;
       }
@@ -138,7 +140,8 @@ class SameNightTest {
       if (!Files.exists(out.resolve(".journal")) && !isTodays(out, today)) {
         assertEquals(yesterday, visible(out), "after " + crashes + " operations");
       }
-      night(Inputs.read(written), Disk.SYSTEM).run(out, NightShop.moment(LATER), List.of());
+      night(Inputs.read(written, Progress.NONE), Disk.SYSTEM)
+          .run(out, NightShop.moment(LATER), List.of());
       assertEquals(today, Trees.published(out), "after " + crashes + " operations");
       crashes++;
     }
@@ -169,7 +172,7 @@ class SameNightTest {
 
   @Test
   void aDiskFullFromTheStartLeavesNothingPublished() throws Exception {
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var out = folder.resolve("full");
 
     var outcome =

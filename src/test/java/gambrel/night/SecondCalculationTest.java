@@ -10,6 +10,7 @@ import gambrel.oracle.ExactNight;
 import gambrel.oracle.OracleDiff;
 import gambrel.oracle.RandomShop;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -93,7 +94,7 @@ class SecondCalculationTest {
   }
 
   private static Night run(Path shop, Path out, OffsetDateTime asOf) throws RefusedException {
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     var documents = new XhtmlDocuments(inputs.shop().settings());
     var outcome = new NightlyRun(inputs, documents).run(out, asOf, List.of());
     return assertInstanceOf(NightOutcome.Done.class, outcome).report().night();

@@ -3,6 +3,7 @@ package gambrel.night;
 import gambrel.files.mail.MailServer;
 import gambrel.files.publish.Disk;
 import gambrel.files.publish.WatchedDisk;
+import gambrel.trade.reckoning.Progress;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -69,7 +70,7 @@ final class SendChild {
   /** Takes the shop folder and the operation. */
   public static void main(String[] args) throws Exception {
     var shop = Path.of(args[0]);
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     var sockets = (SSLSocketFactory) SSLSocketFactory.getDefault();
     var settings = inputs.mail().orElseThrow();
     var outcome =

@@ -121,7 +121,8 @@ class StatementNumbersTest {
   @Test
   void aStatementThatCannotBeMadeLeavesNoNumberOut() throws Exception {
     var documents = new Failing(Set.of("B10", "B3"));
-    new NightlyRun(Inputs.read(shop.write()), documents, new HastyDisk(), Progress.NONE)
+    new NightlyRun(
+            Inputs.read(shop.write(), Progress.NONE), documents, new HastyDisk(), Progress.NONE)
         .run(shop.reports(), NightShop.moment(NightShop.NIGHT), List.of());
 
     assertEquals(Map.of("ann B2 r1", "1", "bob B1 r1", "2"), numbers());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.render.PrintedPages;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ class ToPrintTest {
   }
 
   private List<String> printed() throws Exception {
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var documents = PdfDocuments.of(folder.resolve("shop"), inputs.shop().settings());
     new NightlyRun(inputs, documents)
         .run(shop.reports(), NightShop.moment(NightShop.NIGHT), List.of());

@@ -58,7 +58,7 @@ final class TwoNights {
 
   static NightlyRun night(Path shop, boolean pdf, Disk disk) {
     try {
-      var inputs = Inputs.read(shop);
+      var inputs = Inputs.read(shop, Progress.NONE);
       var documents = pdf ? PdfDocuments.of(shop, inputs.shop().settings()) : new TinyDocuments();
       return new NightlyRun(inputs, documents, disk, Progress.NONE);
     } catch (RefusedException e) {

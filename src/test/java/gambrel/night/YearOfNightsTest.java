@@ -69,7 +69,10 @@ class YearOfNightsTest {
     var shop = year.before(night, folder.resolve("shop"));
     var outcome =
         new NightlyRun(
-                Inputs.read(shop.write()), new TinyDocuments(), new HastyDisk(), Progress.NONE)
+                Inputs.read(shop.write(), Progress.NONE),
+                new TinyDocuments(),
+                new HastyDisk(),
+                Progress.NONE)
             .run(out, NightShop.moment(night + "T02:00"), List.of());
     assertTrue(outcome.exitCode() <= 1, outcome::toString);
   }

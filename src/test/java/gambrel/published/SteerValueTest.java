@@ -9,6 +9,7 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
+import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
@@ -81,7 +82,7 @@ class SteerValueTest {
   @Test
   void salableMeatIsWorthWhatTheCarcassIsOnItsWeight() throws RefusedException {
     var night = steer();
-    var worth = BodyValue.ofCold(bodies(night), values(night)).get(0);
+    var worth = BodyValue.on(BodyBalance::cold, bodies(night), values(night)).get(0);
     var cents = Exact.round(worth.rate().multiply(100), 2);
     assertEquals(new BigDecimal("64.58"), cents, "40040 cents on 620 lb");
     var left = new BigDecimal("0.5").multiply(new BigDecimal("440"));
@@ -113,7 +114,7 @@ class SteerValueTest {
     var total = rows.get(rows.size() - 1);
     scene.weigh("02T10:00 B1 cold carcase " + pounds(total));
     var night = night(scene);
-    var worth = BodyValue.ofCold(bodies(night), values(night)).get(0);
+    var worth = BodyValue.on(BodyBalance::cold, bodies(night), values(night)).get(0);
     Published.assertWithinLastDigit(
         total.get("dollars_a_lb"), Exact.round(worth.rate(), 4).toPlainString(), "a pound");
     assertTrue(

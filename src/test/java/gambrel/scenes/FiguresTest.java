@@ -1,7 +1,6 @@
 package gambrel.scenes;
 
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.balance.BodyFigures;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Night;
@@ -31,11 +30,6 @@ public abstract class FiguresTest {
   /** Body B1. */
   protected BodyBalance balance() {
     return night().bodies().get("B1").balance();
-  }
-
-  /** The figures of body B1. */
-  protected BodyFigures figures() {
-    return balance().figures();
   }
 
   /** A weight in kilograms. */

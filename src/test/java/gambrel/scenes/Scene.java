@@ -185,7 +185,7 @@ public final class Scene {
     var codes = new StringBuilder(files.get("codes.csv"));
     weighings.codes().forEach(code -> codes.append(code).append('\n'));
     write(shop.resolve("codes.csv"), codes);
-    return Inputs.read(shop);
+    return Inputs.read(shop, Progress.NONE);
   }
 
   private static void write(Path file, CharSequence text) {

@@ -27,8 +27,14 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 
-/** Reads the tables of a shop folder row by row. */
-final class ShopFolder {
+/**
+ * Reads the tables of a shop folder row by row.
+ *
+ * @param types how the shop writes its cells
+ * @param notices receives a notice for all that is wrong
+ * @param unread receives the rows that cannot be read
+ */
+record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopRow> unread) {
   /** The one table that must be there. */
   private static final String BODIES = "bodies.csv";
 
@@ -38,23 +44,6 @@ final class ShopFolder {
   private static final int LONGEST_CELL = 10_000;
   private static final char REPLACED = '\uFFFD';
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}&&[^\t\r\n]]");
-
-  private final Path folder;
-  private final CellTypes types;
-  private final List<Notice> notices;
-  private final List<ShopRow> unread = new ArrayList<>();
-
-  /**
-   * The tables of a folder.
-   *
-   * @param types how the shop writes its cells
-   * @param notices receives a notice for all that is wrong
-   */
-  ShopFolder(Path folder, CellTypes types, List<Notice> notices) {
-    this.folder = folder;
-    this.types = types;
-    this.notices = notices;
-  }
 
   /**
    * A table of the folder.
@@ -129,11 +118,6 @@ final class ShopFolder {
     header.ifPresent(
         found ->
             rows(table, lines, found).forEach(row -> row.read(reader, EVEN_BROKEN.contains(file))));
-  }
-
-  /** The rows that cannot be read, of the tables that were read so far. */
-  List<ShopRow> unread() {
-    return unread;
   }
 
   /** Adds a notice. */

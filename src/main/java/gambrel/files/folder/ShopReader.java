@@ -6,6 +6,7 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.TreeMap;
@@ -29,7 +30,8 @@ public final class ShopReader {
     }
     var file = new SettingsFile(path, SettingsFile.SHOP, UnaryOperator.identity(), notices);
     var settings = SettingsReader.read(file);
-    var folder = new ShopFolder(path, SettingsReader.cells(file, settings), notices);
+    var folder =
+        new ShopFolder(path, SettingsReader.cells(file, settings), notices, new ArrayList<>());
     var cuts = CutTables.cuts(folder, BuiltInTables.cuts(settings.region()));
     var customers = OfficeTables.customers(folder);
     var owners = new HashSet<>(customers.keySet());

@@ -8,7 +8,6 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.RowFinder;
 import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
@@ -16,6 +15,7 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,7 +29,7 @@ final class RowIndex {
   final Usual usual;
   final CodeRanges ranges;
   final Tares tares;
-  private final RowFinder rows;
+  private final Map<Place, ExportRow> rows;
   private final Map<String, BodyFacts> facts = new HashMap<>();
   private final Set<Place> corrected;
   private final Map<ScaleDay, List<Weighing>> days;
@@ -37,7 +37,12 @@ final class RowIndex {
   RowIndex(Usual usual, List<ExportFile> exports) {
     this.night = usual.night;
     this.usual = usual;
-    this.rows = new RowFinder(exports);
+    this.rows =
+        exports.stream()
+            .flatMap(file -> file.rows().stream())
+            .collect(
+                Collectors.toMap(
+                    ExportRow::place, row -> row, (first, same) -> first, LinkedHashMap::new));
     this.corrected =
         night.ledger().corrections().stream()
             .map(correction -> correction.row().place())
@@ -114,12 +119,12 @@ final class RowIndex {
 
   /** The row at a place, which is that of a weighing or of a row set aside. */
   ExportRow row(Place place) {
-    return rows.find(place).orElseThrow();
+    return rows.get(place);
   }
 
   /** Every row as it stands, in the order of the exports. */
   Stream<ExportRow> all() {
-    return rows.all();
+    return rows.values().stream();
   }
 
   /** The rows set aside for {@code code} that have taken effect and name one body. */

@@ -32,7 +32,14 @@ public final class ControlChart {
   /** Of 0, 1, 2 and 3 sigmas, beyond how many each value lies; negative below the centre. */
   private final int[] zones;
 
-  private ControlChart(List<BigFraction> values, BitSet restarts, int baseline) {
+  /**
+   * The chart of {@code values} in order, with limits from the first ones alone.
+   *
+   * @param restarts the values before which it is too long ago that the last one was taken: no
+   *     moving range and no run includes both
+   * @param baseline how many values the limits are computed from
+   */
+  public ControlChart(List<BigFraction> values, BitSet restarts, int baseline) {
     this.values = values.stream().map(Mean::decimal).toList();
     this.starts.or(restarts);
     this.starts.set(0);
@@ -55,23 +62,9 @@ public final class ControlChart {
     return zone;
   }
 
-  /**
-   * The chart of {@code values} in order, with limits from the first ones alone.
-   *
-   * @param baseline how many values the limits are computed from
-   */
+  /** A chart without restarts. */
   public static ControlChart of(List<BigFraction> values, int baseline) {
-    return of(values, new BitSet(), baseline);
-  }
-
-  /**
-   * A chart as {@link #of(List, int)}, with gaps.
-   *
-   * @param restarts the values before which it is too long ago that the last one was taken: no
-   *     moving range and no run includes both
-   */
-  public static ControlChart of(List<BigFraction> values, BitSet restarts, int baseline) {
-    return new ControlChart(values, restarts, baseline);
+    return new ControlChart(values, new BitSet(), baseline);
   }
 
   private static Optional<BigDecimal> mean(List<BigDecimal> values) {

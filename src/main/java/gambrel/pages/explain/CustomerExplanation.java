@@ -7,6 +7,7 @@ import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
 
 /** Explains what one customer gets of a body, and what it costs. */
 record CustomerExplanation(Night night, BodyAccount account, Lines lines, String customer) {
@@ -19,10 +20,7 @@ record CustomerExplanation(Night night, BodyAccount account, Lines lines, String
           line.item(),
           line.weight(),
           "outright " + line.outright() + ", the rest by share",
-          account.balance().weighings().of(Step.PACK).stream()
-              .filter(w -> w.item().equals(line.item()))
-              .filter(w -> w.customer().isEmpty() || w.customer().equals(customer))
-              .toList());
+          account.balance().weighings().of(Step.PACK, pack -> isIn(line, pack)));
     }
     for (var part : own.batchParts()) {
       lines.figure("batch " + part.batch(), part.weight(), "share of the body's part");
@@ -31,6 +29,11 @@ record CustomerExplanation(Night night, BodyAccount account, Lines lines, String
       account.bill().linesOf(customer).forEach(this::charge);
       money();
     }
+  }
+
+  private boolean isIn(Entitlement.Line line, Weighing pack) {
+    return pack.item().equals(line.item())
+        && (pack.customer().isEmpty() || pack.customer().equals(customer));
   }
 
   private String shareSource(Entitlement own) {

@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -49,19 +48,19 @@ record OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
           case WHOLE -> "left as it hung: boning";
           default -> "condemned: nothing";
         };
-    var packs = of(Step.PACK, w -> outcome == Outcome.CUT && !weighings().isOffal(w));
+    var packs = weighings().of(Step.PACK, w -> outcome == Outcome.CUT && !weighings().isOffal(w));
     lines.figure("take_home", output(Outputs::takeHome), formula, packs);
     lines.figure(
         "meat_home",
         perhaps(Outputs::meatHome),
         "the same of kinds meat and trim",
-        of(Step.PACK, weighings()::isMeat));
-    var offal = of(Step.PACK, weighings()::isOffal);
+        weighings().of(Step.PACK, weighings()::isMeat));
+    var offal = weighings().of(Step.PACK, weighings()::isOffal);
     lines.figure("offal", output(Outputs::offal), "packs of offal", offal);
   }
 
   private void leftovers() {
-    var tubs = of(Step.TUB, Weighing::inBatch);
+    var tubs = weighings().of(Step.TUB, Weighing::inBatch);
     lines.figure("tub", output(Outputs::tub), "tubs that went into batches", tubs);
     lines.figure("bone", perhaps(Outputs::bone), "bins of kind bone", bins(Kind.BONE));
     lines.figure("fat", perhaps(Outputs::fat), "bins of kind fat", bins(Kind.FAT));
@@ -74,11 +73,7 @@ record OutputsExplanation(BodyAccount account, Settings settings, Lines lines) {
   }
 
   private List<Weighing> bins(Kind kind) {
-    return of(Step.BIN, w -> weighings().binKind(w) == kind);
-  }
-
-  private List<Weighing> of(Step step, Predicate<Weighing> which) {
-    return weighings().of(step).stream().filter(which).toList();
+    return weighings().of(Step.BIN, w -> weighings().binKind(w) == kind);
   }
 
   private void losses() {

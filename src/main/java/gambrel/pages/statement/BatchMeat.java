@@ -71,10 +71,8 @@ record BatchMeat(StatementPart subject, BatchBalance batch, Weight part) {
 
   /** The meat in an open batch, and when it is due. */
   Fact pending() {
-    var tubs =
-        subject.weighings.of(Step.TUB).stream()
-            .filter(tub -> tub.batch().equals(batch.batch().id()))
-            .toList();
+    String id = batch.batch().id();
+    var tubs = subject.weighings.of(Step.TUB, tub -> tub.batch().equals(id));
     String owner = subject.isSharer() ? "pending.batch.share" : "pending.batch";
     String when =
         batch

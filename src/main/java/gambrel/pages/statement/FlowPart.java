@@ -4,7 +4,7 @@ import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.Shares100;
 import gambrel.pages.words.WeightDecimals;
-import gambrel.trade.balance.BodyFigures.Shares;
+import gambrel.trade.balance.BodyBalance.Shares;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
@@ -69,7 +69,7 @@ final class FlowPart extends StatementPart {
     if (hot.isPresent()) {
       var dressed = live.flatMap(weight -> shares.dressing());
       stage("flow.hot", hot.get(), dressed.map(share -> share(ofLive, share)).orElse(""));
-      var trimmed = balance.figures().weights().trimmedBeforeCold();
+      var trimmed = balance.trim().weightBeforeCold();
       shares
           .chillShrink()
           .ifPresent(s -> shrunk("flow.chill", "flow.of.hot", s, trimmed, cold.orElseThrow()));
@@ -81,7 +81,7 @@ final class FlowPart extends StatementPart {
     if (cold.isPresent() && shrink.isPresent()) {
       var ofHot = shares.coldOfHot().map(share -> share("flow.of.hot", share));
       stage("flow.cold", cold.get(), ofHot.orElse(""));
-      var trimmed = balance.figures().weights().trimmedAfterCold();
+      var trimmed = balance.trim().weightAfterCold();
       shrunk("flow.ageing", "flow.of.cold", shrink.get(), trimmed, boning);
     }
   }
@@ -130,7 +130,7 @@ final class FlowPart extends StatementPart {
 
   /** The parts of the weight into the boning room. They add up to it. */
   private List<Part> parts() {
-    var split = balance.figures().boningSplit().orElseThrow();
+    var split = balance.boningSplit().orElseThrow();
     var outputs = balance.outputs().orElseThrow();
     String bench = settings.bins() == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
     return Stream.of(

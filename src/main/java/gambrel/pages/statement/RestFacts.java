@@ -100,9 +100,7 @@ final class RestFacts extends StatementPart {
 
   /** The printed weight of the weighings of one step; empty if there are none. */
   private Optional<String> weights(Step step, Predicate<Weighing> which) {
-    return Optional.of(weighings.of(step).stream().filter(which).toList())
-        .filter(some -> !some.isEmpty())
-        .map(this::total);
+    return Optional.of(weighings.of(step, which)).filter(some -> !some.isEmpty()).map(this::total);
   }
 
   /** Whether the customer has a credit for an item of that line, or one named after the item. */

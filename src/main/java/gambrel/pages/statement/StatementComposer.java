@@ -79,8 +79,9 @@ public final class StatementComposer extends StatementPart {
     var boxes = new BoxAnswers(this);
     var answers = new ArrayList<>(List.of(boxes.packs(), owed));
     if (owner && !condemned && !held) {
-      new WhyAnswer(this).answer().ifPresent(answers::add);
-      new NormalAnswer(this).answer().ifPresent(answers::add);
+      var losses = new LossAnswers(this);
+      losses.why().ifPresent(answers::add);
+      losses.normal().ifPresent(answers::add);
     }
     if (!condemned) {
       boxes.mine().ifPresent(answers::add);

@@ -138,9 +138,8 @@ abstract class StatementPart {
 
   /** The packs that name the customer, without offal. */
   final List<Weighing> outright() {
-    return weighings.of(Step.PACK).stream()
-        .filter(pack -> pack.customer().equals(own.customer()) && !weighings.isOffal(pack))
-        .toList();
+    return weighings.of(
+        Step.PACK, pack -> pack.customer().equals(own.customer()) && !weighings.isOffal(pack));
   }
 
   /** The customer's parts of the body's finished batches. */

@@ -5,13 +5,18 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * A body's figures and the weighings that make them. Every list of weighings is earliest first.
+ * A body's figures, computed once by {@link BodyReader}, and the weighings that make them. Every
+ * list of weighings is earliest first. Names follow the columns of {@code bodies.csv}.
  *
  * @param weighings its own weighings
  * @param rail its rail weights
@@ -26,7 +31,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param pieces the pieces weighed on the block
  * @param batches its batches, by id
  * @param finished whether all that is expected of it is there and quiet hours have passed
- * @param figures its figures
+ * @param outputs the weights that left it, and its loss; empty before the first end product
+ * @param boningSplit how W divides; empty before the first end product, and for a body that is not
+ *     cut
+ * @param shares figures as parts of a whole
+ * @param times when it was weighed
  */
 public record BodyBalance(
     BodyWeighings weighings,
@@ -40,7 +49,148 @@ public record BodyBalance(
     List<PieceBalance> pieces,
     List<BatchBalance> batches,
     boolean finished,
-    BodyFigures figures) {
+    Optional<Outputs> outputs,
+    Optional<BoningSplit> boningSplit,
+    Shares shares,
+    Times times) {
+  /**
+   * How the weight into the boning room (W) of a body that was cut divides. Offal and rail trim are
+   * left out. Together with the cutting loss, or with what was not weighed, the parts add up to W.
+   *
+   * @param home packs, and its parts of finished batches
+   * @param pending meat in open batches
+   * @param bone bone in bins; zero if the shop weighs no bins
+   * @param fat fat in bins; zero if the shop weighs no bins
+   * @param waste anything else in bins; zero if the shop weighs no bins
+   * @param batchLoss meat that finished batches lost
+   */
+  public record BoningSplit(
+      Weight home, Weight pending, Weight bone, Weight fat, Weight waste, Weight batchLoss) {}
+
+  /**
+   * Figures as parts of a whole; each empty if the part or the whole is unknown, or the whole is
+   * zero.
+   *
+   * @param dressing hot, of live
+   * @param chillShrink hot less cold less the rail trim before cold, of hot; empty if hot and cold
+   *     cover different parts
+   * @param coldOfHot cold, of hot; empty if they cover different parts
+   * @param ageingShrink cold less aged less the rail trim after cold, over the parts that were
+   *     aged, of the cold weight of these parts
+   * @param cuttingLoss of boning
+   * @param unweighed of boning
+   * @param batchLoss of the tubs that went into batches
+   * @param takeHomeOfHot take-home, of hot
+   * @param takeHomeOfCold take-home, of cold
+   * @param takeHomeOfBoning take-home, of boning
+   * @param meatOfCold meat taken home, of cold
+   * @param boneOfBoning bone in bins, of boning
+   * @param fatOfBoning fat in bins, of boning
+   */
+  public record Shares(
+      Optional<Share> dressing,
+      Optional<Share> chillShrink,
+      Optional<Share> coldOfHot,
+      Optional<Share> ageingShrink,
+      Optional<Share> cuttingLoss,
+      Optional<Share> unweighed,
+      Optional<Share> batchLoss,
+      Optional<Share> takeHomeOfHot,
+      Optional<Share> takeHomeOfCold,
+      Optional<Share> takeHomeOfBoning,
+      Optional<Share> meatOfCold,
+      Optional<Share> boneOfBoning,
+      Optional<Share> fatOfBoning) {
+
+    /** The shares of a body; {@code boning} is the weight into the boning room. */
+    static Shares of(
+        Body body, Rail rail, RailTrim trim, Optional<Weight> boning, Optional<Outputs> outputs) {
+      var takeHome = outputs.map(Outputs::takeHome);
+      var hot = rail.hot().weight();
+      var cold = rail.cold().weight();
+      var coldOfHot = Share.of(cold.filter(weight -> rail.sameParts()), hot);
+      return new Shares(
+          Share.of(hot, body.liveWeight()),
+          coldOfHot.map(of -> chillShrink(of, trim.weightBeforeCold())),
+          coldOfHot,
+          rail.ageing().flatMap(parts -> ageingShrink(parts, trim.weightAfterCold())),
+          Share.of(outputs.flatMap(Outputs::cuttingLoss), boning),
+          Share.of(outputs.flatMap(Outputs::unweighed), boning),
+          Share.of(outputs.flatMap(Outputs::batchLoss), outputs.map(Outputs::tub)),
+          Share.of(takeHome, hot),
+          Share.of(takeHome, cold),
+          Share.of(takeHome, boning),
+          Share.of(outputs.flatMap(Outputs::meatHome), cold),
+          Share.of(outputs.flatMap(Outputs::bone), boning),
+          Share.of(outputs.flatMap(Outputs::fat), boning));
+    }
+
+    private static Share chillShrink(Share coldOfHot, Weight trimmed) {
+      return new Share(coldOfHot.rest().part().minus(trimmed), coldOfHot.whole());
+    }
+
+    private static Optional<Share> ageingShrink(Rail.Ageing parts, Weight trimmed) {
+      var lost = parts.cold().minus(parts.aged()).minus(trimmed);
+      return Share.of(Optional.of(lost), Optional.of(parts.cold()));
+    }
+  }
+
+  /**
+   * When the body was weighed. Dates are local.
+   *
+   * @param firstCut date of the first cut
+   * @param lastCut moment of the last cut
+   * @param lastCold latest date of a cold weighing
+   * @param lastAged latest date of an aged weighing
+   * @param daysHung days from slaughter to the first cut; for a body that is not cut to its last
+   *     rail weighing, once it is finished
+   * @param hoursChilled hours from the last hot to the last cold weighing
+   */
+  public record Times(
+      Optional<LocalDate> firstCut,
+      Optional<OffsetDateTime> lastCut,
+      Optional<LocalDate> lastCold,
+      Optional<LocalDate> lastAged,
+      Optional<Integer> daysHung,
+      Optional<BigFraction> hoursChilled) {
+    private static final long MILLIS_AN_HOUR = 3_600_000;
+
+    /**
+     * The times of a body.
+     *
+     * @param cuts its cuts, earliest first
+     * @param finished whether quiet hours have passed
+     */
+    static Times of(BodyWeighings weighings, List<Weighing> cuts, boolean finished) {
+      var cold = weighings.of(Step.COLD);
+      var firstCut = cuts.stream().findFirst().map(Weighing::date);
+      var end =
+          weighings.body().isCut()
+              ? firstCut
+              : latestDate(weighings.rail()).filter(day -> finished);
+      return new Times(
+          firstCut,
+          Weighing.last(cuts).map(Weighing::time),
+          latestDate(cold),
+          latestDate(weighings.of(Step.AGED)),
+          weighings
+              .body()
+              .killed()
+              .flatMap(
+                  killed -> end.map(day -> Math.toIntExact(ChronoUnit.DAYS.between(killed, day)))),
+          Weighing.last(weighings.of(Step.HOT))
+              .flatMap(hot -> Weighing.last(cold).map(c -> hours(hot.time(), c.time()))));
+    }
+
+    private static Optional<LocalDate> latestDate(List<Weighing> weighings) {
+      return weighings.stream().map(Weighing::date).max(Comparator.naturalOrder());
+    }
+
+    private static BigFraction hours(OffsetDateTime from, OffsetDateTime to) {
+      return BigFraction.of(Duration.between(from, to).toMillis(), MILLIS_AN_HOUR);
+    }
+  }
+
   /** Copies the lists. */
   public BodyBalance {
     boningWeighings = List.copyOf(boningWeighings);
@@ -58,12 +208,12 @@ public record BodyBalance(
 
   /** The standing hot weight (H). */
   public Optional<Weight> hot() {
-    return figures.weights().hot();
+    return rail.hot().weight();
   }
 
   /** The standing cold weight (C). */
   public Optional<Weight> cold() {
-    return figures.weights().cold();
+    return rail.cold().weight();
   }
 
   /** Whether it is heavier cold than hot, over the same parts. */
@@ -73,17 +223,7 @@ public record BodyBalance(
 
   /** The weight into the boning room (W). */
   public Optional<Weight> boning() {
-    return figures.weights().boning();
-  }
-
-  /** What left the body; empty before the first end product. */
-  public Optional<Outputs> outputs() {
-    return figures.outputs();
-  }
-
-  /** Its figures as parts of a whole. */
-  public BodyFigures.Shares shares() {
-    return figures.shares();
+    return Weighing.sum(boningWeighings);
   }
 
   /** Packs and tubs into batches, of W; no offal, no rail trim. Empty if W is unknown or zero. */
@@ -103,16 +243,16 @@ public record BodyBalance(
 
   /** When the last cut was weighed. */
   public Optional<OffsetDateTime> lastCut() {
-    return figures.times().lastCut();
+    return times.lastCut();
   }
 
   /** Days hung: from slaughter to the first cut; for a body not cut, to its last rail weighing. */
   public Optional<Integer> daysHung() {
-    return figures.times().daysHung();
+    return times.daysHung();
   }
 
   /** Hours from the last hot to the last cold weighing. */
   public Optional<BigFraction> hoursChilled() {
-    return figures.times().hoursChilled();
+    return times.hoursChilled();
   }
 }

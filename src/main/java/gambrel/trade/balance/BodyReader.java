@@ -1,7 +1,6 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.measure.ByteOrder;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -40,10 +39,11 @@ public final class BodyReader {
     var out = trim.without(weighings.out()).stream().filter(w -> !weighings.isOffal(w)).toList();
     var cuts = trim.without(weighings.cuts());
     var batchesOf = batchesOf(weighings);
-    var weights = weights(weighings, rail, trim, into);
-    var reader = new OutputsReader(settings.bins(), uncertainty, weighings, batchesOf);
+    var boning = Weighing.sum(into);
+    var reader =
+        new OutputsReader(settings.bins(), uncertainty, weighings, batchesOf, trim, into, out);
     boolean finished = isFinished(weighings, cuts);
-    var outputs = reader.read(weights, into, out, finished);
+    var outputs = reader.read(finished);
     return new BodyBalance(
         weighings,
         rail,
@@ -56,12 +56,10 @@ public final class BodyReader {
         blocks.balances(out, uncertainty),
         batchesOf,
         finished,
-        new BodyFigures(
-            weights,
-            outputs,
-            outputs.filter(o -> weighings.body().isCut()).map(o -> reader.split(out)),
-            BodyFigures.Shares.of(rail, weights, outputs),
-            BodyFigures.Times.of(weighings, cuts, finished)));
+        outputs,
+        outputs.filter(o -> weighings.body().isCut()).map(o -> reader.split()),
+        BodyBalance.Shares.of(weighings.body(), rail, trim, boning, outputs),
+        BodyBalance.Times.of(weighings, cuts, finished));
   }
 
   /**
@@ -89,18 +87,6 @@ public final class BodyReader {
 
   private boolean isQuietSince(Optional<OffsetDateTime> time) {
     return time.filter(t -> !t.plusHours(settings.quietHours()).isAfter(asOf)).isPresent();
-  }
-
-  private static BodyFigures.Weights weights(
-      BodyWeighings weighings, Rail rail, RailTrim trim, List<Weighing> into) {
-    return new BodyFigures.Weights(
-        weighings.body().liveWeight(),
-        rail.hot().weight(),
-        rail.cold().weight(),
-        rail.aged().weight(),
-        into.isEmpty() ? Optional.<Weight>empty() : Optional.of(Weighing.total(into)),
-        Weighing.total(trim.beforeCold()),
-        Weighing.total(trim.afterCold()));
   }
 
   private List<BatchBalance> batchesOf(BodyWeighings weighings) {

@@ -30,7 +30,12 @@ public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
 
   /** The own weighings of one step. */
   public List<Weighing> of(Step step) {
-    return select(weighing -> weighing.step() == step);
+    return of(step, weighing -> true);
+  }
+
+  /** Those of one step that fit. */
+  public List<Weighing> of(Step step, Predicate<Weighing> which) {
+    return select(weighing -> weighing.step() == step && which.test(weighing));
   }
 
   /** The hot, cold and aged weighings. */

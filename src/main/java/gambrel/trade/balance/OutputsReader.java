@@ -10,42 +10,46 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 
-/** Computes the outputs of a body with these weighings and batches. */
+/**
+ * Computes the outputs of a body.
+ *
+ * @param weighings its weighings
+ * @param batches its batches
+ * @param trim its rail trim
+ * @param into the weighings that make the weight into the boning room
+ * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
+ */
 record OutputsReader(
-    Bins bins, Uncertainty uncertainty, BodyWeighings weighings, List<BatchBalance> batches) {
+    Bins bins,
+    Uncertainty uncertainty,
+    BodyWeighings weighings,
+    List<BatchBalance> batches,
+    RailTrim trim,
+    List<Weighing> into,
+    List<Weighing> out) {
 
   /**
    * The outputs; empty before the first end product, and until a body that is not cut is finished.
    *
-   * @param into the weighings that make the weight into the boning room
-   * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
    * @param finished whether quiet hours have passed
    */
-  Optional<Outputs> read(
-      BodyFigures.Weights weights, List<Weighing> into, List<Weighing> out, boolean finished) {
-    var boning = weights.boning();
-    var trimmed = weights.trimmedBeforeCold().plus(weights.trimmedAfterCold());
+  Optional<Outputs> read(boolean finished) {
     return switch (weighings.body().outcome()) {
       case CANCELLED -> Optional.empty();
-      case WHOLE -> boning.filter(w -> finished).map(w -> uncut(w, trimmed));
-      case CONDEMNED -> finished ? Optional.of(uncut(Weight.ZERO, trimmed)) : Optional.empty();
-      case CUT ->
-          hasEndProduct(out) ? Optional.of(cut(boning, trimmed, into, out)) : Optional.empty();
+      case WHOLE -> Weighing.sum(into).filter(w -> finished).map(this::uncut);
+      case CONDEMNED -> finished ? Optional.of(uncut(Weight.ZERO)) : Optional.empty();
+      case CUT -> hasEndProduct() ? Optional.of(cut()) : Optional.empty();
     };
   }
 
-  /**
-   * How the weight into the boning room divides.
-   *
-   * @param out packs, tubs into batches and bins taken off that weight: no offal, no rail trim
-   */
-  BodyFigures.BoningSplit split(List<Weighing> out) {
+  /** How the weight into the boning room divides. */
+  BodyBalance.BoningSplit split() {
     String id = weighings.body().id();
     var ofBatches = ofBatches();
     var pending =
         Weight.sum(batches.stream().filter(BatchBalance::isOpen).map(b -> b.meatInOf(id)).toList());
     var tubs = total(out, w -> w.step() == Step.TUB);
-    return new BodyFigures.BoningSplit(
+    return new BodyBalance.BoningSplit(
         total(out, w -> w.step() == Step.PACK).plus(ofBatches),
         pending,
         bin(out, Kind.BONE),
@@ -55,17 +59,16 @@ record OutputsReader(
   }
 
   /** Whether a pack or bin is there, or a finished batch; a body may go into tubs alone. */
-  private boolean hasEndProduct(List<Weighing> out) {
+  private boolean hasEndProduct() {
     return out.stream().anyMatch(w -> w.step() == Step.PACK || w.step() == Step.BIN)
         || batches.stream().anyMatch(batch -> !batch.isOpen());
   }
 
-  private Outputs uncut(Weight takeHome, Weight trimmed) {
-    return outputs(takeHome, Optional.empty(), trimmed, Optional.empty(), List.of(), List.of());
+  private Outputs uncut(Weight takeHome) {
+    return outputs(takeHome, Optional.empty(), Optional.empty(), List.of());
   }
 
-  private Outputs cut(
-      Optional<Weight> boning, Weight trimmed, List<Weighing> into, List<Weighing> out) {
+  private Outputs cut() {
     var ofBatches = ofBatches();
     var home = total(Step.PACK, pack -> !weighings.isOffal(pack));
     var meat = total(Step.PACK, weighings::isMeat);
@@ -73,19 +76,12 @@ record OutputsReader(
     return outputs(
         home.plus(ofBatches),
         Optional.of(meat.plus(ofBatches)),
-        trimmed,
-        boning.map(w -> w.minus(Weighing.total(counted))),
-        into,
+        Weighing.sum(into).map(w -> w.minus(Weighing.total(counted))),
         counted);
   }
 
   private Outputs outputs(
-      Weight takeHome,
-      Optional<Weight> meatHome,
-      Weight trimmed,
-      Optional<Weight> left,
-      List<Weighing> into,
-      List<Weighing> counted) {
+      Weight takeHome, Optional<Weight> meatHome, Optional<Weight> left, List<Weighing> counted) {
     var loss = binned() ? left : Optional.<Weight>empty();
     return new Outputs(
         takeHome,
@@ -95,7 +91,7 @@ record OutputsReader(
         bin(Kind.BONE),
         bin(Kind.FAT),
         bin(Kind.WASTE),
-        trimmed,
+        Weighing.total(trim.all()),
         loss,
         binned() ? Optional.empty() : left,
         loss.map(l -> uncertainty.resolutionSquared(Groups.both(into, counted))),
@@ -104,7 +100,7 @@ record OutputsReader(
   }
 
   private Weight total(Step step, Predicate<Weighing> which) {
-    return total(weighings.of(step), which);
+    return Weighing.total(weighings.of(step, which));
   }
 
   private static Weight total(List<Weighing> some, Predicate<Weighing> which) {

@@ -4,8 +4,6 @@ import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,7 +51,11 @@ public record Rail(
     Function<List<Weighing>, RailResolver> parts = rows -> new RailResolver(trees, body, rows);
     var hot = body.of(Step.HOT);
     var cold = body.of(Step.COLD);
-    var aged = latest(body.of(Step.AGED));
+    var aged =
+        Groups.inOrder(body.of(Step.AGED).stream(), Weighing::item).values().stream()
+            .flatMap(part -> Weighing.ofLastDay(part).stream())
+            .sorted(Weighing.BY_TIME)
+            .toList();
     var hotAndCold = Groups.both(hot, cold);
     boolean coldIsTaken = taken.contains(Step.COLD);
     var all = parts.apply(Groups.both(coldIsTaken ? cold : hotAndCold, aged));
@@ -73,13 +75,6 @@ public record Rail(
         compared
             .coverage(compared.standing(Step.HOT, hot))
             .equals(compared.coverage(compared.standing(Step.COLD, cold))));
-  }
-
-  /** The weighings of each part's latest date. */
-  private static List<Weighing> latest(List<Weighing> weighings) {
-    var days = new HashMap<String, LocalDate>();
-    weighings.forEach(weighing -> days.put(weighing.item(), weighing.date()));
-    return weighings.stream().filter(w -> w.date().equals(days.get(w.item()))).toList();
   }
 
   /** Weighings of parts that lie under a part which stands at their step; they do not count. */

@@ -1,6 +1,7 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.measure.Groups;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.OffsetDateTime;
@@ -55,6 +56,16 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
       }
     }
     return new RailTrim(before, after, tubs);
+  }
+
+  /** The weight trimmed between the hot and the cold weight. */
+  public Weight weightBeforeCold() {
+    return Weighing.total(beforeCold);
+  }
+
+  /** The weight trimmed between the cold and the aged weight. */
+  public Weight weightAfterCold() {
+    return Weighing.total(afterCold);
   }
 
   /** All rail trim. */

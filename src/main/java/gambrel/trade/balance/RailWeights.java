@@ -68,7 +68,7 @@ public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
 
   /** The sum; empty if nothing was weighed. */
   public Optional<Weight> weight() {
-    return isEmpty() ? Optional.empty() : Optional.of(Weighing.total(weighings()));
+    return Weighing.sum(weighings());
   }
 
   /** The weighings, earliest first. */

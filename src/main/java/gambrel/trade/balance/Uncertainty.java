@@ -1,6 +1,5 @@
 package gambrel.trade.balance;
 
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.weighing.Weighing;
@@ -58,15 +57,7 @@ record Uncertainty(WeightUnit unit) {
 
   /** The permitted error of a weighing, in divisions of its scale. */
   private static int permitted(Weighing weighing) {
-    var scale = weighing.scale();
-    var accuracy = scale.accuracy().orElseThrow();
-    if (weighing.unit() == scale.unit()) {
-      return accuracy.inServiceDivisions(weighing.shown(), scale.division());
-    }
-    return accuracy.inServiceDivisions(
-        weighing
-            .unit()
-            .convert(weighing.shown(), scale.unit())
-            .divide(Exact.fraction(scale.division())));
+    var accuracy = weighing.scale().accuracy().orElseThrow();
+    return accuracy.inServiceDivisions(weighing.divisions(weighing.shown()));
   }
 }

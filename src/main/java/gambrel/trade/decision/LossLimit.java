@@ -36,7 +36,7 @@ public final class LossLimit {
 
   /** Days from the last hot or cold weight to the first cut; 0 if an aged weight follows them. */
   private static long daysWithoutWeighing(BodyBalance balance) {
-    var firstCut = balance.figures().times().firstCut();
+    var firstCut = balance.times().firstCut();
     if (firstCut.isEmpty() || !balance.weighings().of(Step.AGED).isEmpty()) {
       return 0;
     }

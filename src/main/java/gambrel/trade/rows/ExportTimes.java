@@ -12,6 +12,8 @@ import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
  * Reads ISO 8601 times with a year of four digits from 1900 to 2199; a time without an offset is
@@ -22,7 +24,8 @@ record ExportTimes(ZoneId zone) {
   private static final int LAST_YEAR = 2199;
 
   /** The form that nearly every scale writes; the JDK's formatter takes several times as long. */
-  private static final String USUAL = "0000-00-00T00:00:00";
+  private static final Pattern USUAL =
+      Pattern.compile("(\\d{4})-(\\d\\d)-(\\d\\d)[T ](\\d\\d):(\\d\\d)(?::(\\d\\d))?");
 
   private static final DateTimeFormatter ISO =
       new DateTimeFormatterBuilder()
@@ -56,9 +59,10 @@ record ExportTimes(ZoneId zone) {
 
   private static Optional<TemporalAccessor> parse(String text) {
     try {
+      var usual = USUAL.matcher(text);
       var parsed =
-          isUsual(text)
-              ? usual(text)
+          usual.matches()
+              ? time(usual)
               : ISO.parseBest(iso(text), OffsetDateTime::from, LocalDateTime::from);
       int year = parsed.get(ChronoField.YEAR);
       return FIRST_YEAR <= year && year <= LAST_YEAR ? Optional.of(parsed) : Optional.empty();
@@ -71,30 +75,17 @@ record ExportTimes(ZoneId zone) {
     return text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
   }
 
-  /** Whether a text has the usual form, with or without seconds, or with a blank for the T. */
-  private static boolean isUsual(String text) {
-    boolean usual = text.length() == USUAL.length() || text.length() == USUAL.lastIndexOf(':');
-    for (int i = 0; usual && i < text.length(); i++) {
-      char form = USUAL.charAt(i);
-      usual =
-          form == '0'
-              ? DecimalText.isDigits(text, i, i + 1)
-              : text.charAt(i) == form || form == 'T' && text.charAt(i) == ' ';
-    }
-    return usual;
-  }
-
-  private static LocalDateTime usual(String text) {
+  private static LocalDateTime time(MatchResult usual) {
     return LocalDateTime.of(
-        number(text, 0, 4),
-        number(text, 5, 7),
-        number(text, 8, 10),
-        number(text, 11, 13),
-        number(text, 14, 16),
-        text.length() == USUAL.length() ? number(text, 17, 19) : 0);
+        number(usual, 1),
+        number(usual, 2),
+        number(usual, 3),
+        number(usual, 4),
+        number(usual, 5),
+        usual.group(6) == null ? 0 : number(usual, 6));
   }
 
-  private static int number(String text, int from, int to) {
-    return Integer.parseInt(text, from, to, 10);
+  private static int number(MatchResult usual, int group) {
+    return Integer.parseInt(usual.group(group));
   }
 }

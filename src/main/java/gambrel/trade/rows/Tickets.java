@@ -1,9 +1,12 @@
 package gambrel.trade.rows;
 
 import gambrel.trade.shop.IdIndex;
+import java.util.regex.Pattern;
 
 /** Compares the ticket numbers of scales, which may be of any length. */
 final class Tickets {
+  private static final Pattern NUMBER = Pattern.compile("\\d+");
+
   private Tickets() {}
 
   /** One text for all spellings of a scale's ticket, with and without leading zeros. */
@@ -13,7 +16,7 @@ final class Tickets {
 
   /** Whether a ticket is a plain number. */
   static boolean isNumber(String ticket) {
-    return !ticket.isEmpty() && DecimalText.isDigits(ticket, 0, ticket.length());
+    return NUMBER.matcher(ticket).matches();
   }
 
   /** Compares two tickets that are plain numbers. */

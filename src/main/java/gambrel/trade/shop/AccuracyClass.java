@@ -1,9 +1,7 @@
 package gambrel.trade.shop;
 
-import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.IntPredicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -46,21 +44,14 @@ public enum AccuracyClass {
 
   /** Largest permitted error in service, in divisions, for a load given in divisions. */
   public int inServiceDivisions(BigFraction loadInDivisions) {
-    var load = loadInDivisions.abs();
-    return inService(step -> load.compareTo(BigFraction.of(step)) <= 0);
-  }
-
-  /** As above, for a load and a division in one unit. */
-  public int inServiceDivisions(BigDecimal load, BigDecimal division) {
-    var size = load.abs();
-    return inService(step -> size.compareTo(division.multiply(BigDecimal.valueOf(step))) <= 0);
-  }
-
-  private int inService(IntPredicate isWithin) {
-    if (isWithin.test(firstStep)) {
+    if (isWithin(firstStep, loadInDivisions)) {
       return 1;
     }
-    return isWithin.test(secondStep) ? 2 : 3;
+    return isWithin(secondStep, loadInDivisions) ? 2 : 3;
+  }
+
+  private static boolean isWithin(int step, BigFraction loadInDivisions) {
+    return loadInDivisions.abs().compareTo(BigFraction.of(step)) <= 0;
   }
 
   /**
@@ -82,12 +73,10 @@ public enum AccuracyClass {
    * divisions of class IIII for loads above 400 divisions have none.
    */
   public boolean hasHandbook44Source(BigFraction loadInDivisions) {
-    return this != IIII
-        || loadInDivisions.abs().compareTo(BigFraction.of(ORDINARY_THIRD_STEP)) <= 0;
+    return this != IIII || isWithin(ORDINARY_THIRD_STEP, loadInDivisions);
   }
 
   private int handbook44(BigFraction loadInDivisions, int thirdStep) {
-    boolean beyond = loadInDivisions.abs().compareTo(BigFraction.of(thirdStep)) > 0;
-    return beyond ? 5 : inServiceDivisions(loadInDivisions);
+    return isWithin(thirdStep, loadInDivisions) ? inServiceDivisions(loadInDivisions) : 5;
   }
 }

@@ -1,6 +1,5 @@
 package gambrel.trade.weighing;
 
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
@@ -78,20 +77,11 @@ final class DivisionCheck {
 
   private static boolean isOff(ClassifiedRow row) {
     var weighing = weighing(row);
-    var scale = weighing.scale();
     var shown =
         field(row) == Field.NET
             ? weighing.shown()
             : DecimalText.of(text(row)).orElse(BigDecimal.ZERO);
-    if (weighing.unit() == scale.unit()) {
-      return shown.remainder(scale.division()).signum() != 0;
-    }
-    return !weighing
-        .unit()
-        .convert(shown, scale.unit())
-        .divide(Exact.fraction(scale.division()))
-        .getDenominator()
-        .equals(BigInteger.ONE);
+    return !weighing.divisions(shown).getDenominator().equals(BigInteger.ONE);
   }
 
   private static List<Notice> ofRows(List<ClassifiedRow> off) {

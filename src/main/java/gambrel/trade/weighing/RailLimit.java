@@ -1,13 +1,12 @@
 package gambrel.trade.weighing;
 
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Place;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
-import java.time.LocalDate;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,22 +17,13 @@ import java.util.stream.Stream;
  * part's count times the body's head.
  */
 final class RailLimit {
-  private final Shop shop;
-  private final Map<List<Object>, Integer> taken = new HashMap<>();
-
-  private RailLimit(Shop shop) {
-    this.shop = shop;
-  }
+  private RailLimit() {}
 
   /** The places of the rail weighings beyond the limit. */
   static Set<Place> beyond(Shop shop, Stream<Weighing> weighings) {
-    var limit = new RailLimit(shop);
-    var rail = weighings.filter(w -> w.step().isRail()).sorted(Weighing.BY_TIME).toList();
-    var latest = new HashMap<List<Object>, LocalDate>();
-    rail.forEach(weighing -> latest.put(part(weighing), weighing.date()));
-    return rail.stream()
-        .filter(w -> w.step() != Step.AGED || w.date().equals(latest.get(part(w))))
-        .filter(weighing -> !limit.take(weighing))
+    var rail = weighings.filter(w -> w.step().isRail()).sorted(Weighing.BY_TIME);
+    return Groups.inOrder(rail, RailLimit::part).values().stream()
+        .flatMap(part -> beyond(shop, part).stream())
         .map(Weighing::place)
         .collect(Collectors.toSet());
   }
@@ -42,16 +32,21 @@ final class RailLimit {
     return List.of(weighing.body(), weighing.step(), weighing.item());
   }
 
-  private boolean take(Weighing weighing) {
-    var body = shop.bodies().get(weighing.body());
-    var item = shop.cuts().of(body.species()).find(weighing.item());
+  /** The weighings beyond the limit among those of one part at one step, earliest first. */
+  private static List<Weighing> beyond(Shop shop, List<Weighing> part) {
+    var first = part.get(0);
+    var body = shop.bodies().get(first.body());
+    var item = shop.cuts().of(body.species()).find(first.item());
     int most = item.map(Item::count).orElse(1) * body.head();
-    int before = taken.getOrDefault(part(weighing), 0);
-    int number = weighing.number(most);
-    boolean fits = before + number <= most;
-    if (fits) {
-      taken.put(part(weighing), before + number);
+    var beyond = new ArrayList<Weighing>();
+    int taken = 0;
+    for (var weighing : first.step() == Step.AGED ? Weighing.ofLastDay(part) : part) {
+      if (taken + weighing.number(most) > most) {
+        beyond.add(weighing);
+      } else {
+        taken += weighing.number(most);
+      }
     }
-    return fits;
+    return beyond;
   }
 }

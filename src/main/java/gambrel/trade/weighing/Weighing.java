@@ -1,5 +1,6 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
@@ -13,6 +14,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * One accepted weighing.
@@ -58,9 +60,20 @@ public record Weighing(
     return Weight.sum(weighings.stream().map(Weighing::net).toList());
   }
 
+  /** The sum of the net weights; empty without weighings. */
+  public static Optional<Weight> sum(Collection<Weighing> weighings) {
+    return weighings.isEmpty() ? Optional.empty() : Optional.of(total(weighings));
+  }
+
   /** The last of some weighings that come earliest first; empty if there is none. */
   public static Optional<Weighing> last(List<Weighing> weighings) {
     return weighings.stream().skip(Math.max(0, weighings.size() - 1)).findFirst();
+  }
+
+  /** Those of the date of the last of some weighings that come earliest first, at least one. */
+  public static List<Weighing> ofLastDay(List<Weighing> weighings) {
+    var last = weighings.get(weighings.size() - 1).date();
+    return weighings.stream().filter(weighing -> weighing.date().equals(last)).toList();
   }
 
   /** The step on the way from the rail to the box. */
@@ -76,6 +89,11 @@ public record Weighing(
   /** Its name for a release: scale and ticket, or the place if it has no ticket. */
   public String name() {
     return ticket.isEmpty() ? place.toString() : scale.id() + " " + ticket;
+  }
+
+  /** A weight in the row's unit as a number of the scale's divisions. */
+  public BigFraction divisions(BigDecimal weight) {
+    return unit.convert(weight, scale.unit()).divide(Exact.fraction(scale.division()));
   }
 
   /** The date in the shop's zone. */

@@ -118,7 +118,7 @@ class CutValuesTest {
         05T10:02 B1 pack mince 89
         """);
     var records = Books.march(scene);
-    var lines = new MarginalValue(records.values()).of(records.bodies().cut());
+    var lines = MarginalValue.of(records.bodies().cut(), records.values());
     assertEquals(1, lines.size());
     assertEquals("short-loin", lines.get(0).cut().id());
     assertEquals(BigFraction.of(18), lines.get(0).overMince().orElseThrow());

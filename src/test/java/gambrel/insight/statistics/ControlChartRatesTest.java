@@ -31,7 +31,7 @@ class ControlChartRatesTest {
   private static ControlChart chart(List<BigFraction> all) {
     var restarts = new BitSet();
     restarts.set(2);
-    return ControlChart.of(all, restarts, 2);
+    return new ControlChart(all, restarts, 2);
   }
 
   /**

@@ -157,7 +157,7 @@ class ControlChartTest {
     for (int restart : List.of(5, 6)) {
       var restarts = new BitSet();
       restarts.set(restart);
-      var chart = ControlChart.of(fractions(values), restarts, 5);
+      var chart = new ControlChart(fractions(values), restarts, 5);
       assertEquals(List.of(), chart.signals(6), "restart " + restart);
     }
   }

@@ -15,6 +15,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.shop.Correction;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ class ExplanationTest {
   }
 
   private Night night() throws Exception {
-    var inputs = Inputs.read(shop.write());
+    var inputs = Inputs.read(shop.write(), Progress.NONE);
     var asOf = AsOf.read(NightShop.NIGHT, inputs.shop().settings().zone());
     return new Reckoner(inputs.shop(), inputs.exports()).at(asOf);
   }

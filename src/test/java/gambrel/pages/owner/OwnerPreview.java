@@ -3,6 +3,7 @@ package gambrel.pages.owner;
 import gambrel.night.Inputs;
 import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
+import gambrel.trade.reckoning.Progress;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
@@ -36,7 +37,7 @@ public final class OwnerPreview {
 
   private static void run(Path folder, String out, String moment, List<YearMonth> months)
       throws RefusedException {
-    var inputs = Inputs.read(folder);
+    var inputs = Inputs.read(folder, Progress.NONE);
     var documents = new OwnerDocuments(inputs.shop().settings());
     new NightlyRun(inputs, documents).run(Path.of(out), OffsetDateTime.parse(moment), months);
   }

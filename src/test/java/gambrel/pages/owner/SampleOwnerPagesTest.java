@@ -20,6 +20,7 @@ import gambrel.pages.views.MorningView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.words.Wording;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.register.Register;
 import java.lang.reflect.Proxy;
 import java.math.BigDecimal;
@@ -52,7 +53,7 @@ class SampleOwnerPagesTest {
 
   @BeforeAll
   static void runTheNight() throws Exception {
-    var inputs = Inputs.read(Path.of("sample-exports"));
+    var inputs = Inputs.read(Path.of("sample-exports"), Progress.NONE);
     new NightlyRun(inputs, listening())
         .run(out, OffsetDateTime.parse("2026-10-01T02:00:00+10:00"), List.of());
     wording = SmallShop.wording(night);

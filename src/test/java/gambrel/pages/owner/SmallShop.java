@@ -10,6 +10,7 @@ import gambrel.pages.views.SummaryView;
 import gambrel.pages.views.TableView;
 import gambrel.pages.words.Wording;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Register;
 import java.io.IOException;
@@ -115,7 +116,7 @@ public final class SmallShop {
   Inputs inputs() {
     files.forEach(this::write);
     try {
-      return Inputs.read(folder);
+      return Inputs.read(folder, Progress.NONE);
     } catch (RefusedException e) {
       throw new IllegalStateException(e);
     }

@@ -7,6 +7,7 @@ import gambrel.pages.views.StatementView;
 import gambrel.pages.words.WordFiles;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
@@ -131,7 +132,7 @@ public final class FarmShop {
   public Night night() {
     files.forEach(this::write);
     try {
-      var inputs = Inputs.read(folder);
+      var inputs = Inputs.read(folder, Progress.NONE);
       return new Reckoner(change.apply(inputs.shop()), inputs.exports()).at(asOf);
     } catch (RefusedException e) {
       throw new AssertionError(e);

@@ -4,6 +4,7 @@ import gambrel.night.Inputs;
 import gambrel.night.PdfDocuments;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Planned;
 import java.nio.file.Files;
@@ -22,7 +23,7 @@ public final class Printing {
   public static void main(String[] args) throws Exception {
     var shop = Path.of(args[0]);
     var folder = Files.createDirectories(Path.of(args[2]));
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     var zone = inputs.shop().settings().zone();
     var moment = LocalDateTime.parse(args[1]).atZone(zone).toOffsetDateTime();
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(moment);

@@ -4,6 +4,7 @@ import gambrel.night.Inputs;
 import gambrel.oracle.CsvTrees;
 import gambrel.oracle.RandomShop;
 import gambrel.pages.words.WordFiles;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
@@ -24,7 +25,7 @@ class RandomStatementsTest {
   @MethodSource("seeds")
   void addsUpAndNamesNobodyElse(int seed) throws Exception {
     var moments = RandomShop.write(folder, seed, CsvTrees::of);
-    var inputs = Inputs.read(folder);
+    var inputs = Inputs.read(folder, Progress.NONE);
     var words = new WordFiles(FarmShop::file, FarmShop::file, inputs.shop().settings());
     var reckoner = new Reckoner(inputs.shop(), inputs.exports());
     for (var moment : moments) {

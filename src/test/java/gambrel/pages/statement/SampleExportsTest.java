@@ -11,6 +11,7 @@ import gambrel.pages.render.PrintedPages;
 import gambrel.pages.words.WordFiles;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Planned;
 import gambrel.trade.shop.Step;
@@ -35,7 +36,7 @@ class SampleExportsTest {
 
   @BeforeAll
   static void reckon() throws Exception {
-    var inputs = Inputs.read(SHOP);
+    var inputs = Inputs.read(SHOP, Progress.NONE);
     var settings = inputs.shop().settings();
     night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
     documents = PdfDocuments.of(SHOP, settings);

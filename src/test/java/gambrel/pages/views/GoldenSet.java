@@ -8,6 +8,7 @@ import gambrel.night.Trees;
 import gambrel.pages.render.PageRenderer;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.register.Planned;
 import java.io.IOException;
@@ -53,7 +54,7 @@ final class GoldenSet {
     }
     giveLanguages(folder.resolve("customers.csv"));
     giveAway(folder.resolve("bodies.csv"), "V0901", "osei");
-    var inputs = Inputs.read(folder);
+    var inputs = Inputs.read(folder, Progress.NONE);
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
     var documents = PdfDocuments.of(folder, inputs.shop().settings());
     var pages = new LinkedHashMap<String, byte[]>();

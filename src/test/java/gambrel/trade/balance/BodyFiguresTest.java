@@ -15,7 +15,7 @@ class BodyFiguresTest extends FiguresTest {
   @Test
   void everyShareKeepsItsPartAndItsWhole() {
     scene.simpleBody();
-    var shares = figures().shares();
+    var shares = balance().shares();
     assertEquals(share("300", "560"), shares.dressing());
     assertEquals(share("6", "300"), shares.chillShrink());
     assertEquals(share("294", "300"), shares.coldOfHot());
@@ -41,13 +41,13 @@ class BodyFiguresTest extends FiguresTest {
         09T11:00 B1 pack rump    200
         09T11:10 B1 bin  bone     70
         """);
-    var shares = figures().shares();
+    var shares = balance().shares();
     assertEquals(share("14", "294"), shares.ageingShrink());
     assertEquals(share("200", "294"), shares.takeHomeOfCold());
     assertEquals(share("200", "280"), shares.takeHomeOfBoning());
     assertEquals(share("10", "280"), shares.cuttingLoss());
-    assertEquals(known("280"), figures().weights().aged());
-    assertEquals(known("280"), figures().weights().boning());
+    assertEquals(known("280"), balance().rail().aged().weight());
+    assertEquals(known("280"), balance().boning());
   }
 
   @Test
@@ -58,9 +58,9 @@ class BodyFiguresTest extends FiguresTest {
         03T10:00 B1 cold side    147
         05T10:00 B1 pack rump    140
         """);
-    assertEquals(Optional.empty(), figures().shares().chillShrink());
-    assertEquals(Optional.empty(), figures().shares().coldOfHot());
-    assertEquals(share("140", "147"), figures().shares().takeHomeOfCold());
+    assertEquals(Optional.empty(), balance().shares().chillShrink());
+    assertEquals(Optional.empty(), balance().shares().coldOfHot());
+    assertEquals(share("140", "147"), balance().shares().takeHomeOfCold());
   }
 
   @Test
@@ -70,13 +70,13 @@ class BodyFiguresTest extends FiguresTest {
         05T10:00 B1 tub  trim 100 batch=M1
         05T12:00 -  pack mince 98 batch=M1
         """);
-    assertEquals(share("2", "100"), figures().shares().batchLoss());
+    assertEquals(share("2", "100"), balance().shares().batchLoss());
   }
 
   @Test
   void withoutBinsWhatIsMissingIsUnweighed() {
     scene.set("bins=no").simpleBody();
-    var shares = figures().shares();
+    var shares = balance().shares();
     assertEquals(share("94", "294"), shares.unweighed());
     assertEquals(Optional.empty(), shares.cuttingLoss());
     assertEquals(Optional.empty(), shares.boneOfBoning());
@@ -94,7 +94,7 @@ class BodyFiguresTest extends FiguresTest {
         11T09:15 B1 pack rump    200
         12T08:00 B1 pack liver     6
         """);
-    var times = figures().times();
+    var times = balance().times();
     assertEquals(Optional.of(LocalDate.of(2026, 3, 10)), times.firstCut());
     assertEquals(Optional.of(OffsetDateTime.parse("2026-03-11T09:15:00Z")), times.lastCut());
     assertEquals(Optional.of(LocalDate.of(2026, 3, 3)), times.lastCold());
@@ -105,9 +105,9 @@ class BodyFiguresTest extends FiguresTest {
 
   @Test
   void withoutWeighingsNothingIsKnown() {
-    var times = figures().times();
+    var times = balance().times();
     assertEquals(
-        new BodyFigures.Times(
+        new BodyBalance.Times(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
@@ -115,10 +115,10 @@ class BodyFiguresTest extends FiguresTest {
             Optional.empty(),
             Optional.empty()),
         times);
-    assertEquals(Optional.empty(), figures().outputs());
-    assertEquals(Optional.empty(), figures().boningSplit());
-    assertEquals(known("560"), figures().weights().live());
-    assertEquals(Optional.empty(), figures().weights().boning());
+    assertEquals(Optional.empty(), balance().outputs());
+    assertEquals(Optional.empty(), balance().boningSplit());
+    assertEquals(known("560"), balance().body().liveWeight());
+    assertEquals(Optional.empty(), balance().boning());
   }
 
   @Test

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class OutputsTest extends FiguresTest {
 
   private Outputs outputs() {
-    return figures().outputs().orElseThrow();
+    return balance().outputs().orElseThrow();
   }
 
   private void everything() {
@@ -64,8 +64,8 @@ class OutputsTest extends FiguresTest {
     everything();
     assertEquals(
         Optional.of(
-            new BodyFigures.BoningSplit(kg("179"), kg("0"), kg("60"), kg("30"), kg("4"), kg("1"))),
-        figures().boningSplit());
+            new BodyBalance.BoningSplit(kg("179"), kg("0"), kg("60"), kg("30"), kg("4"), kg("1"))),
+        balance().boningSplit());
   }
 
   @Test
@@ -73,7 +73,7 @@ class OutputsTest extends FiguresTest {
     scene.simpleBody().weigh("05T11:00 B1 tub trim 8 batch=M1");
     assertEquals(kg("200"), outputs().takeHome());
     assertEquals(Optional.empty(), outputs().batchLoss());
-    var split = figures().boningSplit().orElseThrow();
+    var split = balance().boningSplit().orElseThrow();
     assertEquals(kg("8"), split.pending());
     assertEquals(kg("0"), split.batchLoss());
   }
@@ -119,7 +119,7 @@ class OutputsTest extends FiguresTest {
     assertEquals(Optional.empty(), outputs().bone());
     assertEquals(Optional.empty(), outputs().waste());
     assertEquals(Optional.empty(), outputs().resolutionSquared());
-    var split = figures().boningSplit().orElseThrow();
+    var split = balance().boningSplit().orElseThrow();
     assertEquals(kg("0"), split.bone().plus(split.fat()).plus(split.waste()));
   }
 
@@ -131,7 +131,7 @@ class OutputsTest extends FiguresTest {
         05T10:00 B1 block hindquarter 140
         05T10:01 B1 tub   trim          9 batch=M1
         """);
-    assertEquals(Optional.empty(), figures().outputs());
+    assertEquals(Optional.empty(), balance().outputs());
   }
 
   @Test
@@ -153,7 +153,7 @@ class OutputsTest extends FiguresTest {
     assertEquals(kg("294"), outputs().takeHome());
     assertEquals(Optional.empty(), outputs().meatHome());
     assertEquals(Optional.empty(), outputs().cuttingLoss());
-    assertEquals(Optional.empty(), figures().boningSplit());
+    assertEquals(Optional.empty(), balance().boningSplit());
   }
 
   @Test
@@ -169,8 +169,8 @@ class OutputsTest extends FiguresTest {
     scene.file(
         "bodies.csv", "body,species,killed,customer,outcome", "B1,beef,2026-03-02,ann,cancelled");
     scene.simpleBody();
-    assertEquals(Optional.empty(), figures().outputs());
-    assertEquals(Optional.empty(), figures().weights().hot());
+    assertEquals(Optional.empty(), balance().outputs());
+    assertEquals(Optional.empty(), balance().hot());
   }
 
   @Test
@@ -183,7 +183,7 @@ class OutputsTest extends FiguresTest {
   @Test
   void aPackOfOffalIsNoEndProduct() {
     scene.weigh("03T10:00 B1 cold carcase 294\n05T10:00 B1 pack liver 6");
-    assertEquals(Optional.empty(), figures().outputs());
+    assertEquals(Optional.empty(), balance().outputs());
   }
 
   @Test
@@ -221,7 +221,7 @@ class OutputsTest extends FiguresTest {
     assertEquals(Optional.empty(), outputs().batchLoss());
     assertEquals(kg("207"), outputs().takeHome());
     assertEquals(known("207"), outputs().meatHome());
-    var split = figures().boningSplit().orElseThrow();
+    var split = balance().boningSplit().orElseThrow();
     assertEquals(kg("4"), split.pending());
     assertEquals(kg("1"), split.batchLoss());
     assertEquals(kg("207"), split.home());
@@ -268,7 +268,7 @@ class OutputsTest extends FiguresTest {
     assertEquals(known("81"), outputs().bone());
     assertEquals(kg("3"), outputs().railTrim());
     assertEquals(known("10"), outputs().cuttingLoss());
-    var split = figures().boningSplit().orElseThrow();
+    var split = balance().boningSplit().orElseThrow();
     assertEquals(kg("200"), split.home());
     assertEquals(kg("80"), split.bone());
   }

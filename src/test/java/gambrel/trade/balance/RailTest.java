@@ -113,7 +113,7 @@ class RailTest extends FiguresTest {
         05T11:00 B1 pack  rump        200
         """);
     assertTrue(balance().fromBlock());
-    assertEquals(known("260"), figures().weights().boning());
+    assertEquals(known("260"), balance().boning());
     assertEquals(2, balance().topmostBlocks().size());
     assertTrue(balance().rail().isEmpty());
   }
@@ -122,7 +122,7 @@ class RailTest extends FiguresTest {
   void withRailWeightsTheBlocksDoNotMakeTheWeight() {
     scene.simpleBody().weigh("05T09:00 B1 block hindquarter 140");
     assertFalse(balance().fromBlock());
-    assertEquals(known("294"), figures().weights().boning());
+    assertEquals(known("294"), balance().boning());
   }
 
   private String boning() {

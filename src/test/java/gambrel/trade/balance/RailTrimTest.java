@@ -25,11 +25,11 @@ class RailTrimTest extends FiguresTest {
         """);
     assertEquals(List.of("fat"), items(balance().trim().beforeCold()));
     assertEquals(List.of(), balance().trim().afterCold());
-    assertEquals(kg("4"), figures().weights().trimmedBeforeCold());
-    assertEquals(share("6", "300"), figures().shares().chillShrink());
-    assertEquals(kg("4"), figures().outputs().orElseThrow().railTrim());
-    assertEquals(known("4"), figures().outputs().orElseThrow().fat());
-    assertEquals(known("0"), figures().outputs().orElseThrow().cuttingLoss());
+    assertEquals(kg("4"), balance().trim().weightBeforeCold());
+    assertEquals(share("6", "300"), balance().shares().chillShrink());
+    assertEquals(kg("4"), balance().outputs().orElseThrow().railTrim());
+    assertEquals(known("4"), balance().outputs().orElseThrow().fat());
+    assertEquals(known("0"), balance().outputs().orElseThrow().cuttingLoss());
   }
 
   @Test
@@ -43,9 +43,9 @@ class RailTrimTest extends FiguresTest {
         09T10:30 B1 pack rump    280
         """);
     assertEquals(List.of("waste"), items(balance().trim().afterCold()));
-    assertEquals(kg("3"), figures().weights().trimmedAfterCold());
-    assertEquals(share("7", "290"), figures().shares().ageingShrink());
-    assertEquals(share("10", "300"), figures().shares().chillShrink());
+    assertEquals(kg("3"), balance().trim().weightAfterCold());
+    assertEquals(share("7", "290"), balance().shares().ageingShrink());
+    assertEquals(share("10", "300"), balance().shares().chillShrink());
   }
 
   @Test
@@ -93,7 +93,7 @@ class RailTrimTest extends FiguresTest {
         02T12:00 B1 tub  trim      2 batch=M1
         03T10:00 B1 cold carcase 290
         """);
-    assertEquals(kg("2"), figures().weights().trimmedBeforeCold());
+    assertEquals(kg("2"), balance().trim().weightBeforeCold());
     assertEquals(1, balance().trim().tubs().size());
     assertEquals(List.of(), balance().cuts());
   }
@@ -142,7 +142,7 @@ class RailTrimTest extends FiguresTest {
         """);
     assertEquals(List.of(), balance().trim().beforeCold());
     assertEquals(List.of("fat"), items(balance().trim().afterCold()));
-    assertEquals(share("6", "290"), figures().shares().ageingShrink());
+    assertEquals(share("6", "290"), balance().shares().ageingShrink());
   }
 
   @Test
@@ -161,7 +161,7 @@ class RailTrimTest extends FiguresTest {
     assertEquals(List.of("trim"), items(balance().trim().tubs()));
     assertEquals(List.of("rump"), items(balance().cuts()));
     assertEquals(List.of("rump"), items(balance().outOfBoning()));
-    assertEquals(kg("7"), figures().outputs().orElseThrow().railTrim());
+    assertEquals(kg("7"), balance().outputs().orElseThrow().railTrim());
   }
 
   @Test
@@ -174,6 +174,6 @@ class RailTrimTest extends FiguresTest {
         09T10:00 B1 aged hindquarter 140 pieces=2
         """);
     assertEquals(List.of("rump"), items(balance().trim().afterCold()));
-    assertEquals(share("7", "150"), figures().shares().ageingShrink());
+    assertEquals(share("7", "150"), balance().shares().ageingShrink());
   }
 }

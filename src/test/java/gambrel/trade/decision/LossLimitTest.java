@@ -83,7 +83,7 @@ class LossLimitTest extends DecisionScene {
     // In: 0.6 on the rail; out: 0.9 on the bench. U² = 0.09 + 0.36 + 0.81 = 1.26; 1.12² = 1.2544
     scene.file("scales.csv", "scale,division,class", "rail,0.3,III", "bench,0.3,III");
     cut("05", "89.88");
-    assertEquals(BigFraction.of(126, 100), figures().outputs().orElseThrow().uncertaintySquared());
+    assertEquals(BigFraction.of(126, 100), balance().outputs().orElseThrow().uncertaintySquared());
     assertEquals(List.of(), reasons());
     // 1.13² = 1.2769
     scene.correct("bench", "4", "net", "89.87", "07");

@@ -1,7 +1,6 @@
 package gambrel.insight.month.figures;
 
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.balance.BodyFigures;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Kind;
@@ -23,25 +22,25 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /** A figure of a body that months average: a weight as a share of another weight. */
 public enum BodyFigure {
   /** Lost in the chiller, of hot. */
-  CHILL(of(BodyFigures.Shares::chillShrink)),
+  CHILL(of(BodyBalance.Shares::chillShrink)),
   /** Lost while hanging, of the cold weight of the same parts. */
-  AGEING(of(BodyFigures.Shares::ageingShrink)),
+  AGEING(of(BodyBalance.Shares::ageingShrink)),
   /** Lost on the bench, of the weight into the boning room. */
-  BENCH(of(BodyFigures.Shares::cuttingLoss)),
+  BENCH(of(BodyBalance.Shares::cuttingLoss)),
   /** Lost in batches, of the green weight into them. */
-  BATCH(of(BodyFigures.Shares::batchLoss)),
+  BATCH(of(BodyBalance.Shares::batchLoss)),
   /** Hot, of live; unknown if the live weight was guessed. */
-  DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.figures().shares().dressing()),
+  DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.shares().dressing()),
   /** Take-home, of cold. */
-  TAKE_HOME(of(BodyFigures.Shares::takeHomeOfCold)),
+  TAKE_HOME(of(BodyBalance.Shares::takeHomeOfCold)),
   /** Take-home, of the weight into the boning room. */
-  TAKE_HOME_OF_BONING(of(BodyFigures.Shares::takeHomeOfBoning)),
+  TAKE_HOME_OF_BONING(of(BodyBalance.Shares::takeHomeOfBoning)),
   /** Meat, of cold. */
-  MEAT(of(BodyFigures.Shares::meatOfCold)),
+  MEAT(of(BodyBalance.Shares::meatOfCold)),
   /** Bone in bins, of the weight into the boning room. */
-  BINNED_BONE(of(BodyFigures.Shares::boneOfBoning)),
+  BINNED_BONE(of(BodyBalance.Shares::boneOfBoning)),
   /** Fat in bins, of the weight into the boning room. */
-  FAT(of(BodyFigures.Shares::fatOfBoning)),
+  FAT(of(BodyBalance.Shares::fatOfBoning)),
   /** Bone in bins and in packs, of the weight into the boning room; empty without bone bins. */
   BONE(b -> Share.of(allBone(b), b.boning())),
   /** Trim in tubs and packs, and what was minced, of the weight into the boning room. */
@@ -60,8 +59,8 @@ public enum BodyFigure {
   }
 
   private static Function<BodyBalance, Optional<Share>> of(
-      Function<BodyFigures.Shares, Optional<Share>> figure) {
-    return balance -> figure.apply(balance.figures().shares());
+      Function<BodyBalance.Shares, Optional<Share>> figure) {
+    return balance -> figure.apply(balance.shares());
   }
 
   /** Its name in data files and words. */
@@ -86,7 +85,7 @@ public enum BodyFigure {
 
   /** Whether the figure of a body is known from weighings on the rail up to {@code day}. */
   boolean isKnownBy(MonthBody body, LocalDate day) {
-    var times = body.balance().figures().times();
+    var times = body.balance().times();
     var last =
         switch (this) {
           case CHILL -> times.lastCold();

@@ -1,6 +1,5 @@
 package gambrel.insight.month.figures;
 
-import gambrel.insight.month.figures.GroupComparison.Sample;
 import gambrel.trade.cuts.Species;
 import java.util.Collection;
 import java.util.Optional;
@@ -47,10 +46,5 @@ public record BodyRate(MonthBody body, BigFraction money, BigFraction weight) {
 
   private static Optional<Spread> spread(Collection<BodyRate> bodies) {
     return Spread.of(bodies.stream().map(BodyRate::rate).toList());
-  }
-
-  /** The body in a comparison of groups, among bodies of its kind. */
-  public Sample sample(String kind, String group) {
-    return new Sample(body.id(), kind, group, rate().doubleValue());
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
@@ -10,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -35,12 +37,12 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
     var name = FigureName.WORTH_OF_COLD;
     var figures = new ArrayList<MonthFigure>();
     for (var bodies : records.settled()) {
-      var worths = bodies.map(all -> ofCold(all, records.values()));
+      var worths = bodies.map(all -> on(BodyBalance::cold, all, records.values()));
       var species = bodies.species();
       if (!worths.month().isEmpty()) {
         figures.add(BodyRate.figure(name, species, BodyGroup.ALL, worths.month(), worths.before()));
       }
-      for (var body : worths.month()) {
+      for (var body : worths.month().stream().sorted(LEAST_FIRST).toList()) {
         var group = new MonthFigure.OfBody(body.body());
         figures.add(MonthFigure.of(name, species, group, 1, Optional.of(body.rate())));
       }
@@ -48,19 +50,20 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
     return figures;
   }
 
-  /** The bodies whose cold weight and value are known, least first, then by id. */
-  public static List<BodyRate> ofCold(Collection<MonthBody> bodies, ItemValues values) {
+  /** The value of bodies on a weight of theirs; those of which one is unknown are left out. */
+  public static List<BodyRate> on(
+      Function<BodyBalance, Optional<Weight>> weight,
+      Collection<MonthBody> bodies,
+      ItemValues values) {
     return bodies.stream()
-        .flatMap(body -> of(body, values).onCold(body).stream())
-        .sorted(LEAST_FIRST)
+        .flatMap(body -> of(body, values).on(weight.apply(body.balance()), body).stream())
         .toList();
   }
 
-  private Optional<BodyRate> onCold(MonthBody body) {
-    return body.balance()
-        .cold()
-        .filter(cold -> !cold.isZero() && isEnough())
-        .map(cold -> new BodyRate(body, value, cold.fraction()));
+  private Optional<BodyRate> on(Optional<Weight> weight, MonthBody body) {
+    return weight
+        .filter(known -> !known.isZero() && isEnough())
+        .map(known -> new BodyRate(body, value, known.fraction()));
   }
 
   /** The value of {@code body}. */

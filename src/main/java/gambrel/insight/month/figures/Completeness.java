@@ -103,8 +103,8 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
             what.id(),
             ids,
             Map.of(
-                "lacking", Evidence.count(asked.size()),
-                "bodies", Evidence.count(of),
+                "lacking", new Evidence.Count(asked.size()),
+                "bodies", new Evidence.Count(of),
                 "which", new Evidence.Bodies(ids)),
             List.of()));
   }

@@ -57,9 +57,4 @@ public sealed interface Evidence {
   static Percent percent(BigFraction value) {
     return new Percent(value, 1);
   }
-
-  /** How many things. */
-  static Count count(long value) {
-    return new Count(value);
-  }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -76,8 +77,8 @@ public final class GroupComparison {
         List<String> names, Function<BigFraction, Evidence> print, Map<String, Evidence> more) {
       var evidence = new HashMap<>(more);
       evidence.put(names.get(0), print.apply(Exact.ofStatistic(mean)));
-      evidence.put(names.get(1), Evidence.count(bodies));
-      evidence.put(names.get(2), Evidence.count(others));
+      evidence.put(names.get(1), new Evidence.Count(bodies));
+      evidence.put(names.get(2), new Evidence.Count(others));
       evidence.put("lower", print.apply(Exact.ofStatistic(low)));
       evidence.put("upper", print.apply(Exact.ofStatistic(high)));
       evidence.put("false_alarms", FALSE_ALARMS);
@@ -113,23 +114,24 @@ public final class GroupComparison {
   }
 
   /**
-   * The species of which a figure of the month's settled bodies fell beyond chance, with that of
-   * the twelve months before less that of the month.
+   * A finding for every species of which a figure of the month's settled bodies fell beyond chance.
    *
    * @param figure the figure of one body; empty if unknown
    * @param kind bodies are compared within a kind
+   * @param finding of the species' bodies, and the twelve months before less the month
    */
-  public static SortedMap<Species, Difference> falls(
+  public static List<Finding> falls(
       MonthRecords records,
       Function<MonthBody, Optional<BigFraction>> figure,
-      Function<MonthBody, String> kind) {
-    var falls = new TreeMap<Species, Difference>();
-    for (var bodies : records.settled()) {
-      difference(bodies, figure, kind, Species.values().length)
-          .filter(change -> change.high() < 0)
-          .ifPresent(change -> falls.put(bodies.species(), change.reversed()));
-    }
-    return falls;
+      Function<MonthBody, String> kind,
+      BiFunction<Compared<List<MonthBody>>, Difference, Finding> finding) {
+    return records.settled().stream()
+        .flatMap(
+            bodies ->
+                difference(bodies, figure, kind, Species.values().length).stream()
+                    .filter(change -> change.high() < 0)
+                    .map(change -> finding.apply(bodies, change.reversed())))
+        .toList();
   }
 
   /**

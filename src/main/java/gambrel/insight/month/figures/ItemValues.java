@@ -1,5 +1,6 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
@@ -42,23 +43,11 @@ public final class ItemValues {
     var cut = months.cut();
     for (var species : Species.values()) {
       own(CutTree.ROOT)
-          .or(() -> fromCuts(MonthBody.of(species, cut)))
+          .or(
+              () ->
+                  BodyRate.of(BodyValue.on(BodyBalance::boning, MonthBody.of(species, cut), this)))
           .ifPresent(rate -> onRail.put(species, rate));
     }
-  }
-
-  private Optional<BigFraction> fromCuts(List<MonthBody> cut) {
-    var worth = BigFraction.ZERO;
-    var boned = BigFraction.ZERO;
-    for (var body : cut) {
-      var boning = body.balance().boning().filter(w -> !w.isZero());
-      var value = BodyValue.of(body, this);
-      if (boning.isPresent() && value.isEnough()) {
-        worth = worth.add(value.value());
-        boned = boned.add(boning.get().fraction());
-      }
-    }
-    return boned.signum() == 0 ? Optional.empty() : Optional.of(worth.divide(boned));
   }
 
   /** Money in the major unit for a unit of weight of {@code item}; empty if it has no value. */

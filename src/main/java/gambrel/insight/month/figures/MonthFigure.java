@@ -7,6 +7,7 @@ import gambrel.trade.measure.Exact;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -53,6 +54,11 @@ public record MonthFigure(
   public MonthFigure with(FigureName other, BigFraction figure) {
     return new MonthFigure(
         other, whose, species, group, bodies, Optional.of(figure), spread, before, interval);
+  }
+
+  /** A figure of the same bodies that rises with this one; the ends of its interval do too. */
+  public MonthFigure map(FigureName other, UnaryOperator<BigFraction> rising) {
+    return with(other, rising.apply(value.orElseThrow())).with(interval.map(i -> i.map(rising)));
   }
 
   /** This figure as one of an owner's bodies. */
@@ -106,6 +112,10 @@ public record MonthFigure(
    * @param upper its upper end
    */
   public record Interval(Kind kind, BigFraction lower, BigFraction upper) {
+    private Interval map(UnaryOperator<BigFraction> rising) {
+      return new Interval(kind, rising.apply(lower), rising.apply(upper));
+    }
+
     /** The interval of a difference. */
     public static Interval of(Difference difference) {
       return new Interval(

@@ -3,16 +3,16 @@ package gambrel.insight.month.loss;
 import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
-import gambrel.insight.month.figures.MonthFigure.Interval.Kind;
+import gambrel.insight.month.figures.MonthFigure.Interval;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
+import gambrel.insight.statistics.Trend;
 import gambrel.trade.account.Billing;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -31,19 +31,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record FurtherDay(
     Ownership whose, Hanging hanging, Optional<Spread> charge, Optional<BigFraction> worth) {
-
-  /**
-   * A figure with the interval that it lies in.
-   *
-   * @param low lower end
-   * @param middle the figure
-   * @param high upper end
-   */
-  public record Range(BigFraction low, BigFraction middle, BigFraction high) {
-    private Range map(UnaryOperator<BigFraction> rising) {
-      return new Range(rising.apply(low), rising.apply(middle), rising.apply(high));
-    }
-  }
 
   /** Every species of which a body hung, customers' bodies before own ones. */
   public static List<FurtherDay> of(MonthRecords records) {
@@ -75,26 +62,30 @@ public record FurtherDay(
    * Lost in the day, % of cold: the slope of the line and its 95 % confidence interval; empty
    * without a line. If the interval reaches below zero, it is not sure that anything is lost.
    */
-  public Optional<Range> loss() {
-    return hanging.trend().map(line -> around(line.slope(), line.slopeMargin(Hanging.CONFIDENCE)));
+  public Optional<MonthFigure> loss() {
+    return hanging.trend().map(this::loss);
   }
 
-  private static Range around(double middle, double margin) {
-    return new Range(
-        Hanging.decimal(middle - margin),
-        Hanging.decimal(middle),
-        Hanging.decimal(middle + margin));
+  private MonthFigure loss(Trend line) {
+    double margin = line.slopeMargin(Hanging.CONFIDENCE);
+    var low = Hanging.decimal(line.slope() - margin);
+    var high = Hanging.decimal(line.slope() + margin);
+    var interval = new Interval(Interval.Kind.CONFIDENCE, low, high);
+    int bodies = hanging.bodies().size();
+    return figure(FigureName.FURTHER_DAY_PCT, bodies, Hanging.decimal(line.slope()), interval);
   }
 
   /** The weight that the day takes from a body of median cold weight, in the shop's unit. */
-  public Optional<Range> weight() {
+  public Optional<MonthFigure> weight() {
     var cold = hanging.cold().median();
-    return loss().map(range -> range.map(percent -> cold.multiply(percent).divide(100)));
+    return loss()
+        .map(loss -> loss.map(FigureName.FURTHER_DAY_WEIGHT, p -> cold.multiply(p).divide(100)));
   }
 
   /** What that weight is worth, money in the major unit; empty where values are missing. */
-  public Optional<Range> weightWorth() {
-    return worth.flatMap(rate -> weight().map(range -> range.map(rate::multiply)));
+  public Optional<MonthFigure> weightWorth() {
+    var name = FigureName.FURTHER_DAY_VALUE;
+    return worth.flatMap(rate -> weight().map(weight -> weight.map(name, rate::multiply)));
   }
 
   /** Lost at the median of the days hung, % of cold, on the line. */
@@ -108,19 +99,24 @@ public record FurtherDay(
    * the days hung. The interval is the slope's; an error of one point in the loss before changes
    * the rise by only a hundredth of itself. Empty if nothing would be left to sell.
    */
-  public Optional<Range> rise() {
+  public Optional<MonthFigure> rise() {
     return loss()
         .flatMap(
-            range ->
+            loss ->
                 before()
-                    .filter(s -> range.high().add(s).compareTo(Exact.HUNDRED) < 0)
-                    .map(s -> range.map(r -> rise(s, r))));
+                    .filter(s -> most(loss).add(s).compareTo(Exact.HUNDRED) < 0)
+                    .map(s -> loss.map(FigureName.FURTHER_DAY_PRICE_RISE_PCT, r -> rise(s, r))));
+  }
+
+  private static BigFraction most(MonthFigure figure) {
+    return figure.interval().orElseThrow().upper();
   }
 
   /** The rise in money of the major unit for a unit of weight as it leaves the rail. */
-  public Optional<Range> priceRise() {
+  public Optional<MonthFigure> priceRise() {
+    var name = FigureName.FURTHER_DAY_PRICE_RISE;
     return worth.flatMap(
-        price -> rise().map(range -> range.map(p -> price.multiply(p).divide(100))));
+        price -> rise().map(rise -> rise.map(name, p -> price.multiply(p).divide(100))));
   }
 
   /**
@@ -139,29 +135,24 @@ public record FurtherDay(
   public List<MonthFigure> figures() {
     boolean own = whose == Ownership.OWN;
     return Stream.of(
-            figure(FigureName.FURTHER_DAY_PCT, loss()),
-            figure(FigureName.FURTHER_DAY_WEIGHT, weight()),
-            figure(FigureName.FURTHER_DAY_PRICE_RISE_PCT, rise().filter(rise -> own)),
-            figure(FigureName.FURTHER_DAY_PRICE_RISE, priceRise().filter(rise -> own)),
-            figure(FigureName.FURTHER_DAY_VALUE, weightWorth().filter(worth -> !own)),
+            loss(),
+            weight(),
+            rise().filter(rise -> own),
+            priceRise().filter(rise -> own),
+            weightWorth().filter(worth -> !own),
             charge.map(this::charged))
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private Optional<MonthFigure> figure(FigureName name, Optional<Range> range) {
-    int bodies = hanging.bodies().size();
-    return range.map(between -> figure(name, bodies, between, Kind.CONFIDENCE));
-  }
-
   private MonthFigure charged(Spread money) {
-    var range = new Range(money.lower(), money.median(), money.upper());
-    return figure(FigureName.FURTHER_DAY_CHARGE, money.number(), range, Kind.MIDDLE_HALF);
+    var middle = new Interval(Interval.Kind.MIDDLE_HALF, money.lower(), money.upper());
+    return figure(FigureName.FURTHER_DAY_CHARGE, money.number(), money.median(), middle);
   }
 
-  private MonthFigure figure(FigureName name, int bodies, Range range, Kind kind) {
-    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies, Optional.of(range.middle()))
+  private MonthFigure figure(FigureName name, int bodies, BigFraction value, Interval interval) {
+    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies, Optional.of(value))
         .with(whose)
-        .with(Optional.of(new MonthFigure.Interval(kind, range.low(), range.high())));
+        .with(Optional.of(interval));
   }
 }

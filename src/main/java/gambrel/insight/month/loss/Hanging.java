@@ -190,7 +190,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
         "",
         late.stream().map(body -> body.id()).toList(),
         Map.of(
-            "bodies", Evidence.count(late.size()),
+            "bodies", new Evidence.Count(late.size()),
             "species", new Evidence.Kind(species()),
             "usual", new Evidence.Number(usual.median(), 0),
             "limit", new Evidence.Number(limit, 0),

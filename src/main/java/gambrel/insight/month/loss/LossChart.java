@@ -7,6 +7,7 @@ import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -76,7 +77,7 @@ public record LossChart(
     var all = Compared.all(bodies);
     boolean enough = baseline >= MonthRecords.ENOUGH;
     var percents = all.stream().map(body -> body.percent(loss).orElseThrow()).toList();
-    var chart = ControlChart.of(percents, restarts(all), enough ? baseline : 0);
+    var chart = new ControlChart(percents, restarts(all), enough ? baseline : 0);
     var points =
         IntStream.range(0, all.size())
             .mapToObj(
@@ -125,6 +126,16 @@ public record LossChart(
   /** The month's points that break a rule. */
   public List<Point> signals() {
     return ofMonth().stream().filter(point -> !point.signals().isEmpty()).toList();
+  }
+
+  /** How far a point lies above the centre, in per cent; needs limits. */
+  public BigFraction aboveCentre(Point point) {
+    return point.percent().subtract(Exact.fraction(centre.orElseThrow()));
+  }
+
+  /** Orders points by their distance from the centre; needs limits. */
+  public Comparator<Point> farthestFirst() {
+    return Comparator.comparing((Point point) -> aboveCentre(point).abs()).reversed();
   }
 
   /** Whether there are limits. */

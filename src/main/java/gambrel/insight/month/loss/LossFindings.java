@@ -71,7 +71,7 @@ public final class LossFindings {
     for (var days : chillDays) {
       days.shift()
           .filter(shift -> !isRailScale(days.species()))
-          .ifPresent(shift -> chiller(days, shift));
+          .ifPresent(shift -> chiller(days.chart(), shift));
     }
   }
 
@@ -86,20 +86,24 @@ public final class LossFindings {
    * A chiller that takes more than before. If it seems to take less, the cause is a scale that
    * reads cold weights heavy or hot ones light.
    */
-  private void chiller(ChillDays days, MeanShift shift) {
-    add(
-        shift.isMore() ? Finding.Kind.CHILLER : Finding.Kind.SCALE,
-        shift.isMore() ? "" : "chill",
-        days.chart(),
-        days.baseline().size(),
-        shift,
-        List.of());
+  private void chiller(LossChart chart, MeanShift shift) {
+    if (shift.isMore()) {
+      add(Finding.Kind.CHILLER, "", chart, shift, List.of());
+    } else {
+      add(Finding.Kind.SCALE, "chill", chart, shift, List.of());
+    }
   }
 
   private void bench(LossChart chart) {
     var ofScales = ofSingleScales(chart);
     ofScales.forEach(
-        (scale, shift) -> scale(shift.isMore() ? "light" : "heavy", chart, shift, List.of(scale)));
+        (scale, shift) ->
+            add(
+                Finding.Kind.SCALE,
+                shift.isMore() ? "light" : "heavy",
+                chart,
+                shift,
+                List.of(scale)));
     if (ofScales.isEmpty()) {
       var opposite =
           chillDays.stream()
@@ -114,17 +118,13 @@ public final class LossFindings {
   private void bench(LossChart chart, MeanShift shift, Optional<MeanShift> chill) {
     var rails = scales(shift.subjects(), MonthBody::railScale);
     if (chill.filter(c -> c.isMore() != shift.isMore()).isPresent()) {
-      scale(RAIL, chart, shift, rails);
+      add(Finding.Kind.SCALE, RAIL, chart, shift, rails);
     } else if (shift.isMore()) {
-      add(Finding.Kind.BENCH, "", chart, chart.baseline(), shift, List.of());
+      add(Finding.Kind.BENCH, "", chart, shift, List.of());
     } else {
       rails.addAll(scales(shift.subjects(), MonthBody::benchScale));
-      scale("balance", chart, shift, rails);
+      add(Finding.Kind.SCALE, "balance", chart, shift, rails);
     }
-  }
-
-  private void scale(String variant, LossChart chart, MeanShift shift, Collection<String> scales) {
-    add(Finding.Kind.SCALE, variant, chart, chart.baseline(), shift, scales);
   }
 
   /**
@@ -160,14 +160,12 @@ public final class LossFindings {
   /**
    * Adds a finding about a loss that changed.
    *
-   * @param baseline how many bodies of the baseline it is compared with
    * @param scales ids of the scales that may have caused it
    */
   private void add(
       Finding.Kind kind,
       String variant,
       LossChart chart,
-      int baseline,
       MeanShift shift,
       Collection<String> scales) {
     var bodies = shift.subjects().stream().map(LossChart.Point::account).toList();
@@ -176,7 +174,6 @@ public final class LossFindings {
     subjects.addAll(shift.bodies());
     var evidence = new HashMap<>(shift.evidence());
     evidence.put("species", new Evidence.Kind(chart.species()));
-    evidence.put("bodies_before", Evidence.count(baseline));
     evidence.put("weight", new Evidence.Borne(lost));
     evidence.put("scales", new Evidence.Names(List.copyOf(scales)));
     evidence.put("chillers", new Evidence.Names(chillers(bodies)));
@@ -195,19 +192,15 @@ public final class LossFindings {
       chart.signals().stream()
           .filter(p -> p.signals().contains(ControlChart.BEYOND_LIMITS))
           .filter(p -> !explained.contains(p.body()))
-          .sorted(Comparator.comparing((LossChart.Point p) -> distance(chart, p).abs()).reversed())
+          .sorted(chart.farthestFirst())
           .limit(MOST_BODIES)
           .map(point -> body(chart, point))
           .forEach(found::add);
     }
   }
 
-  private static BigFraction distance(LossChart chart, LossChart.Point point) {
-    return point.percent().subtract(Exact.fraction(chart.centre().orElseThrow()));
-  }
-
   private Finding body(LossChart chart, LossChart.Point point) {
-    var distance = distance(chart, point);
+    var distance = chart.aboveCentre(point);
     var lost = chart.loss().lost(List.of(point.account()), distance);
     // A loss below zero is a gain, which is not expected: the limit is printed as zero.
     var lower = Exact.max(BigFraction.ZERO, Exact.fraction(chart.lower().orElseThrow()));
@@ -222,7 +215,7 @@ public final class LossFindings {
             "difference", new Evidence.Percent(distance, 2),
             "lower", new Evidence.Percent(lower, 2),
             "upper", new Evidence.Percent(Exact.fraction(chart.upper().orElseThrow()), 2),
-            "bodies_before", Evidence.count(chart.baseline())),
+            "bodies_before", new Evidence.Count(chart.baseline())),
         Finding.Cost.onRail(lost, chart.species(), records));
   }
 

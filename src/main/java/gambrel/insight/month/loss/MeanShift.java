@@ -32,6 +32,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param limit the t that is exceeded by chance with the probability {@link #FALSE_ALARMS}, divided
  *     by the number of days
  * @param subjects the bodies from the first day on
+ * @param baseline how many bodies of the baseline they are compared with
  */
 public record MeanShift(
     LocalDate from,
@@ -40,7 +41,8 @@ public record MeanShift(
     BigFraction before,
     double t,
     double limit,
-    List<LossChart.Point> subjects) {
+    List<LossChart.Point> subjects,
+    int baseline) {
   private static final double FALSE_ALARMS = 0.01;
   private static final int LEAST_DAYS = 10;
   private static final int LEAST_BODIES = 3;
@@ -62,19 +64,23 @@ public record MeanShift(
     return days.stream()
         .map(day -> month.stream().filter(p -> !p.day().isBefore(day)).toList())
         .filter(since -> since.size() >= LEAST_BODIES)
-        .map(since -> of(since, scatter, usual, limit))
+        .map(since -> of(since, scatter, usual, limit, baseline.size()))
         .filter(shift -> shift.t() > limit)
         .reduce((one, other) -> other.t() > one.t() ? other : one);
   }
 
   private static MeanShift of(
-      List<LossChart.Point> since, DayScatter scatter, DayScatter.Mean usual, double limit) {
+      List<LossChart.Point> since,
+      DayScatter scatter,
+      DayScatter.Mean usual,
+      double limit,
+      int baseline) {
     var subjects = since.stream().sorted(Comparator.comparing(LossChart.Point::day)).toList();
     var mean = Exact.ofStatistic(scatter.mean(values(since).values()).value());
     var before = Exact.ofStatistic(usual.value());
     double t = strength(since, scatter, usual);
     return new MeanShift(
-        subjects.get(0).day(), mean.subtract(before), mean, before, t, limit, subjects);
+        subjects.get(0).day(), mean.subtract(before), mean, before, t, limit, subjects, baseline);
   }
 
   /** The smaller absolute t: with all bodies, or without the farthest; 0 if their signs differ. */
@@ -106,7 +112,8 @@ public record MeanShift(
   Map<String, Evidence> evidence() {
     return Map.of(
         "since", new Evidence.Day(from),
-        "bodies", Evidence.count(subjects.size()),
+        "bodies", new Evidence.Count(subjects.size()),
+        "bodies_before", new Evidence.Count(baseline),
         "loss", new Evidence.Percent(mean, 2),
         "usual", new Evidence.Percent(before, 2),
         "difference", new Evidence.Percent(excess, 2),

@@ -70,9 +70,9 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
                     late.stream().map(debt -> debt.statement().body()).distinct().toList(),
                     Map.of(
                         "customers", new Evidence.Names(customers(late)),
-                        "statements", Evidence.count(late.size()),
+                        "statements", new Evidence.Count(late.size()),
                         "total", new Evidence.Cash(total),
-                        "days", Evidence.count(LATE_DAYS),
+                        "days", new Evidence.Count(LATE_DAYS),
                         "customer", new Evidence.Name(oldest.customer(records.night())),
                         "since", new Evidence.Day(oldest.since()),
                         "due", new Evidence.Cash(oldest.due())),

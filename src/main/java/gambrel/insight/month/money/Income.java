@@ -11,7 +11,6 @@ import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
@@ -67,16 +66,15 @@ public final class Income {
   /** Species of which customers were charged less for a unit of weight than before. */
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
-            records, body -> of(records, body).map(BodyRate::rate), body -> body.body().category())
-        .entrySet()
-        .stream()
-        .map(fall -> finding(records, fall.getKey(), fall.getValue()))
-        .toList();
+        records,
+        body -> of(records, body).map(BodyRate::rate),
+        body -> body.body().category(),
+        (bodies, less) -> finding(records, bodies.map(all -> of(records, all)), less));
   }
 
-  private static Finding finding(MonthRecords records, Species species, Difference less) {
-    var bodies = of(records, MonthBody.of(species, records.bodies().settled()));
-    var before = of(records, MonthBody.of(species, records.baseline().settled()));
+  private static Finding finding(
+      MonthRecords records, Compared<List<BodyRate>> income, Difference less) {
+    var bodies = income.month();
     var missed = less.times(BodyRate.sum(bodies, BodyRate::weight));
     return Finding.likely(
         Finding.Kind.CHARGES,
@@ -86,9 +84,9 @@ public final class Income {
             List.of("less", "bodies", "bodies_before"),
             Evidence.Rate::new,
             Map.of(
-                "species", new Evidence.Kind(species),
+                "species", new Evidence.Kind(income.species()),
                 "charge", new Evidence.Rate(BodyRate.of(bodies).orElseThrow()),
-                "usual", new Evidence.Rate(BodyRate.of(before).orElseThrow()))),
+                "usual", new Evidence.Rate(BodyRate.of(income.before()).orElseThrow()))),
         Finding.Cost.ofShop(Money.of(missed, records.settings().currency())));
   }
 }

@@ -75,7 +75,7 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
                     losing.size() == 1 ? "loss.one" : "loss.many",
                     ids,
                     Map.of(
-                        "bodies", Evidence.count(losing.size()),
+                        "bodies", new Evidence.Count(losing.size()),
                         "which", new Evidence.Bodies(ids),
                         "loss", new Evidence.Cash(lost)),
                     Finding.Cost.ofShop(lost)));

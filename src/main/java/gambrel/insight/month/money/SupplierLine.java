@@ -104,9 +104,10 @@ public record SupplierLine(
 
   /** A body whose supplier is known. */
   private static Optional<Sample> sample(BodyRate rate) {
-    return Optional.of(rate.body().body().supplier())
+    var body = rate.body();
+    return Optional.of(body.body().supplier())
         .filter(supplier -> !supplier.isEmpty())
-        .map(supplier -> rate.sample(rate.body().classAndStyle(), supplier));
+        .map(of -> new Sample(body.id(), body.classAndStyle(), of, rate.rate().doubleValue()));
   }
 
   private static List<BodyRate> rates(List<OwnStock> bodies) {

@@ -91,21 +91,19 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
             .sorted(Comparator.comparing(Piece::species))
             .toList();
     return pieces.stream()
-        .flatMap(
-            piece ->
-                of(piece).slower(piece.species(), pieces.size()).stream()
-                    .map(slower -> of(piece).finding(records, piece, slower)))
+        .flatMap(piece -> of(piece).finding(records, piece, pieces.size()).stream())
         .toList();
   }
 
-  /** By how many minutes a piece took longer; empty if it did not. */
-  private Optional<Difference> slower(Species species, int comparisons) {
+  /** That the piece took longer; empty if it did not. */
+  private Optional<Finding> finding(MonthRecords records, Piece piece, int comparisons) {
     return GroupComparison.difference(
-            new Compared<>(species, month.counted(), before.counted()),
+            new Compared<>(piece.species(), month.counted(), before.counted()),
             one -> Optional.of(one.minutesEach()),
             Interval::boner,
             comparisons)
-        .filter(difference -> difference.low() > 0);
+        .filter(difference -> difference.low() > 0)
+        .map(difference -> finding(records, piece, difference));
   }
 
   private Finding finding(MonthRecords records, Piece piece, Difference difference) {

@@ -1,12 +1,12 @@
 package gambrel.insight.month.value;
 
 import gambrel.insight.month.figures.BodyRate;
+import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.GroupComparison.Difference;
-import gambrel.insight.month.figures.GroupComparison.Sample;
 import gambrel.insight.month.figures.ItemValues;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
@@ -64,15 +64,6 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
 
     private boolean isOnBone(CutTree tree) {
       return items.stream().anyMatch(item -> tree.facts(item.id()).isOnBone());
-    }
-
-    private Stream<Sample> samples(String group) {
-      return cuts.stream().map(cut -> cut.sample(cut.body().body().category(), group));
-    }
-
-    private Way comparedWith(Way best, int comparisons) {
-      var samples = Stream.concat(samples("way"), best.samples("best")).toList();
-      return new Way(items, cuts, GroupComparison.of(samples, "way", comparisons));
     }
   }
 
@@ -150,8 +141,18 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   }
 
   private CutChoice compared(int comparisons) {
-    var compared = ways.stream().map(w -> w == best() ? w : w.comparedWith(best(), comparisons));
+    var compared = ways.stream().map(way -> way == best() ? way : toBest(way, comparisons));
     return new CutChoice(species, piece, perPiece, compared.toList());
+  }
+
+  private Way toBest(Way way, int comparisons) {
+    var difference =
+        GroupComparison.difference(
+            new Compared<>(species, way.cuts(), best().cuts()),
+            cut -> Optional.of(cut.rate()),
+            cut -> cut.body().body().category(),
+            comparisons);
+    return new Way(way.items(), way.cuts(), difference);
   }
 
   /** The best way. */
@@ -207,7 +208,7 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
                 "best", new Evidence.Cuts(species, best().items()),
                 "way", new Evidence.Cuts(species, way.items()),
                 "less", new Evidence.Rate(less),
-                "bodies_month", Evidence.count(own.size()))),
+                "bodies_month", new Evidence.Count(own.size()))),
         Finding.Cost.ofShop(Money.of(missed, records.settings().currency())));
   }
 }

@@ -42,15 +42,14 @@ public final class Yields {
   /** Species of which less was taken home than of like bodies of the twelve months before. */
   public static List<Finding> findings(MonthRecords records) {
     return GroupComparison.falls(
-            records, b -> b.percent(BodyFigure.TAKE_HOME), MonthBody::classAndStyle)
-        .entrySet()
-        .stream()
-        .map(fall -> finding(records, fall.getKey(), fall.getValue()))
-        .toList();
+        records,
+        body -> body.percent(BodyFigure.TAKE_HOME),
+        MonthBody::classAndStyle,
+        (compared, less) -> finding(records, compared.species(), compared.month(), less));
   }
 
-  private static Finding finding(MonthRecords records, Species species, Difference less) {
-    var bodies = MonthBody.of(species, records.bodies().settled());
+  private static Finding finding(
+      MonthRecords records, Species species, List<MonthBody> bodies, Difference less) {
     var total =
         bodies.stream()
             .map(b -> BodyValue.of(b, records.values()))

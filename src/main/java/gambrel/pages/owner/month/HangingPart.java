@@ -134,7 +134,8 @@ record HangingPart(MonthPart.Page page) implements MonthPart {
     if (days.stream().anyMatch(day -> day.hanging().trend().isEmpty())) {
       notes.add(say("further.few", count(Hanging.ENOUGH_BODIES), count(Hanging.ENOUGH_DAYS)));
     }
-    if (days.stream().flatMap(d -> d.loss().stream()).anyMatch(r -> r.low().signum() < 0)) {
+    var lost = days.stream().flatMap(day -> day.loss().stream());
+    if (lost.anyMatch(loss -> loss.interval().orElseThrow().lower().signum() < 0)) {
       notes.add(say("further.unsure"));
     }
     return notes;

@@ -2,7 +2,6 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.ChartView;
-import gambrel.pages.words.Formats;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
@@ -17,7 +16,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Draws what bodies of one species lost, with centre and limits of the twelve months before. */
+/**
+ * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
+ * says which bodies of the month break the rules of the chart.
+ */
 final class LossDrawing {
   private static final int WIDTH = 660;
   private static final int HEIGHT = 172;
@@ -30,12 +32,14 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
+  private static final int MOST_SIGNALS = 4;
+  private static final String RUN = "eight-on-one-side";
+
   private final LossChart chart;
   private final List<LossChart.Point> points;
   private final Wording wording;
   private final ChartScale scale;
-  private final ChartMonths axis;
-  private final ChartNotes notes;
+  private final YearMonth month;
 
   /**
    * A drawing of the month's points, and of as many before them as do not touch.
@@ -44,13 +48,11 @@ final class LossDrawing {
    */
   LossDrawing(LossChart chart, YearMonth month, Wording wording) {
     this.chart = chart;
+    this.month = month;
     this.wording = wording;
     int all = chart.points().size();
     int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
     this.points = chart.points().subList(all - shown, all);
-    this.notes = new ChartNotes(chart, month, wording);
-    var days = points.stream().map(LossChart.Point::day).toList();
-    this.axis = new ChartMonths(PLOT, days, wording.formats());
     var values = points.stream().map(LossDrawing::value);
     var levels = Stream.of(chart.centre(), chart.lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
@@ -64,9 +66,9 @@ final class LossDrawing {
             "summary.chart.description",
             heading,
             wording.formats().count(points.size()),
-            percent(chart.centre(), wording),
-            percent(chart.lower(), wording),
-            percent(chart.upper(), wording));
+            percent(chart.centre()),
+            percent(chart.lower()),
+            percent(chart.upper()));
     var placed = placed();
     return new ChartView(
         heading,
@@ -78,9 +80,9 @@ final class LossDrawing {
         placed.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= MOST_DOTS,
         placed,
-        axis.ticks(),
+        ticks(),
         scale.ticks().stream().map(this::tick).toList(),
-        notes.sentences());
+        notes());
   }
 
   /** Centre and limits; their words are at least a line of text apart. */
@@ -95,7 +97,7 @@ final class LossDrawing {
   private ChartView.Line line(String key, Optional<BigDecimal> value, IntUnaryOperator apart) {
     int y = scale.y(value.orElseThrow());
     boolean centre = key.endsWith("centre");
-    String label = wording.say(key, percent(value, wording));
+    String label = wording.say(key, percent(value));
     return new ChartView.Line(y, apart.applyAsInt(y + 3), label, centre);
   }
 
@@ -103,7 +105,7 @@ final class LossDrawing {
   private List<ChartView.Point> placed() {
     var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
-    var named = notes.named();
+    var named = named();
     var placed = new ArrayList<>(dots);
     for (int i = 0; i < dots.size(); i++) {
       if (named.contains(points.get(i))) {
@@ -115,7 +117,7 @@ final class LossDrawing {
 
   private ChartView.Point dot(int index) {
     var point = points.get(index);
-    int x = axis.x(index);
+    int x = x(index);
     int y = scale.y(value(point));
     return new ChartView.Point(x, y, !point.signals().isEmpty(), "", x, y);
   }
@@ -126,69 +128,125 @@ final class LossDrawing {
   }
 
   /** A percentage with two decimals, since bodies of one chiller differ by tenths. */
-  static String percent(Optional<BigDecimal> value, Wording wording) {
+  private String percent(Optional<BigDecimal> value) {
     return wording.say(
         "number.percent",
         wording.formats().number(value.orElseThrow().setScale(2, RoundingMode.HALF_UP)));
   }
 
   /** What a point lost, in per cent. */
-  static BigDecimal value(LossChart.Point point) {
+  private static BigDecimal value(LossChart.Point point) {
     return Exact.round(point.percent(), 3);
   }
 
-  /**
-   * The lower axis of a chart: points at equal distances, and marks where each month begins, or at
-   * the first and last point of a single month.
-   *
-   * @param plot the frame of the points
-   * @param days the day of each point, in order; at least one
-   * @param formats how dates are printed
-   */
-  private record ChartMonths(ChartView.Frame plot, List<LocalDate> days, Formats formats) {
+  /** The place of a point; all are at equal distances. */
+  private int x(int index) {
+    return PLOT.left() + (2 * index + 1) * (PLOT.right() - PLOT.left()) / (2 * points.size());
+  }
 
-    /** The place of a point. */
-    int x(int index) {
-      return plot.left() + (2 * index + 1) * (plot.right() - plot.left()) / (2 * days.size());
-    }
+  private LocalDate day(int index) {
+    return points.get(index).day();
+  }
 
-    List<ChartView.Tick> ticks() {
-      int last = days.size() - 1;
-      return month(0).equals(month(last)) ? ends(last) : months(last);
-    }
+  private YearMonth month(int index) {
+    return YearMonth.from(day(index));
+  }
 
-    private YearMonth month(int index) {
-      return YearMonth.from(days.get(index));
-    }
+  /** Marks where each month begins, or at the first and last point of a single month. */
+  private List<ChartView.Tick> ticks() {
+    int last = points.size() - 1;
+    return month(0).equals(month(last)) ? ends(last) : months(last);
+  }
 
-    /** The first point's day, and the last one's if it has room beside it. */
-    private List<ChartView.Tick> ends(int last) {
-      String from = formats.brief(days.get(0));
-      String to = formats.brief(days.get(last));
-      boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
-      return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
-    }
+  /** The first point's day, and the last one's if it has room beside it. */
+  private List<ChartView.Tick> ends(int last) {
+    String from = wording.formats().brief(day(0));
+    String to = wording.formats().brief(day(last));
+    boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
+    return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
+  }
 
-    private ChartView.Tick tick(int x, String label) {
-      return new ChartView.Tick(x, ChartLabels.middle(label, x, plot), label);
-    }
+  private static ChartView.Tick tick(int x, String label) {
+    return new ChartView.Tick(x, ChartLabels.middle(label, x, PLOT), label);
+  }
 
-    /** From the last month back, as many as have room. */
-    private List<ChartView.Tick> months(int last) {
-      var ticks = new ArrayList<ChartView.Tick>();
-      int free = plot.right();
-      for (int i = last; i >= 0; i--) {
-        String label = formats.month(month(i));
-        int width = ChartLabels.LETTER * label.length();
-        int begins = plot.left() + i * (plot.right() - plot.left()) / days.size();
-        int middle = Math.min(begins + width / 2, plot.right() - width / 2);
-        boolean first = i == 0 || !month(i).equals(month(i - 1));
-        if (first && middle + width / 2 <= free) {
-          ticks.add(0, new ChartView.Tick(begins, middle, label));
-          free = middle - width / 2 - ChartLabels.LETTER;
-        }
+  /** From the last month back, as many as have room. */
+  private List<ChartView.Tick> months(int last) {
+    var ticks = new ArrayList<ChartView.Tick>();
+    int free = PLOT.right();
+    for (int i = last; i >= 0; i--) {
+      String label = wording.formats().month(month(i));
+      int width = ChartLabels.LETTER * label.length();
+      int begins = PLOT.left() + i * (PLOT.right() - PLOT.left()) / points.size();
+      int middle = Math.min(begins + width / 2, PLOT.right() - width / 2);
+      boolean first = i == 0 || !month(i).equals(month(i - 1));
+      if (first && middle + width / 2 <= free) {
+        ticks.add(0, new ChartView.Tick(begins, middle, label));
+        free = middle - width / 2 - ChartLabels.LETTER;
       }
-      return ticks;
     }
+    return ticks;
+  }
+
+  /** The signals that get a sentence: the farthest from the centre, in order of kill. */
+  private List<LossChart.Point> named() {
+    var farthest = signals().stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
+    return signals().stream().filter(farthest::contains).toList();
+  }
+
+  private List<LossChart.Point> signals() {
+    return chart.signals().stream().filter(point -> !goesOn(point)).toList();
+  }
+
+  /** How to read the chart, and which bodies of the month break its rules. */
+  private List<String> notes() {
+    var named = named();
+    var notes = new ArrayList<>(named.stream().map(this::signal).toList());
+    int more = signals().size() - named.size();
+    if (more > 0) {
+      notes.add(wording.counted("summary.chart.more", more));
+    }
+    notes.add(
+        wording.say(
+            "summary.chart.read",
+            wording.formats().count(chart.baseline()),
+            wording.formats().month(month.minusMonths(12)),
+            wording.formats().month(month.minusMonths(1))));
+    return notes;
+  }
+
+  /** Whether a point only prolongs a run on one side that began to be a signal before it. */
+  private boolean goesOn(LossChart.Point point) {
+    int at = chart.points().indexOf(point);
+    if (at <= 0) {
+      return false;
+    }
+    var before = chart.points().get(at - 1);
+    return isRun(point)
+        && isRun(before)
+        && YearMonth.from(before.day()).equals(month)
+        && isAbove(point) == isAbove(before);
+  }
+
+  private static boolean isRun(LossChart.Point point) {
+    return !point.signals().isEmpty() && point.signals().get(0).equals(RUN);
+  }
+
+  private boolean isAbove(LossChart.Point point) {
+    return chart.aboveCentre(point).signum() > 0;
+  }
+
+  /** A sentence for the first rule that the point breaks, which says most. */
+  private String signal(LossChart.Point point) {
+    // A limit below zero is printed as zero: no body gains weight on the rail.
+    var lower = chart.lower().map(limit -> limit.max(BigDecimal.ZERO));
+    return wording.say(
+        "summary.signal." + point.signals().get(0) + (isAbove(point) ? ".above" : ".below"),
+        point.body(),
+        percent(Optional.of(value(point))),
+        wording.say("summary.where." + chart.loss().id()),
+        percent(lower),
+        percent(chart.upper()),
+        percent(chart.centre()));
   }
 }

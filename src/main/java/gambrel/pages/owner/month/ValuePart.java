@@ -119,13 +119,13 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
 
   /** What a small weight of a cut brings instead of mince or dice, for the cuts packed most. */
   private List<TableView> smalls(List<String> remarks) {
-    var all = new MarginalValue(records().values()).of(month().settled());
+    var all = MarginalValue.of(month().settled(), records().values());
     var shown =
         all.stream()
-            .sorted(Comparator.comparing(MarginalValue.Line::packed).reversed())
+            .sorted(Comparator.comparing(MarginalValue::packed).reversed())
             .limit(MOST_SMALLS)
             .toList();
-    return new TableBuilder<MarginalValue.Line>("smalls figures even below")
+    return new TableBuilder<MarginalValue>("smalls figures even below")
         .first(
             say("month.value.small." + unit()), line -> cut(line.species(), line.cut()), "widest")
         .number(rateUnit(), line -> major(line.value()))

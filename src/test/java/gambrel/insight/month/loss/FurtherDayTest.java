@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.Books;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.scenes.Scene;
 import gambrel.trade.measure.Exact;
@@ -65,12 +66,13 @@ class FurtherDayTest {
     return FurtherDay.of(Books.march(scene));
   }
 
-  private static String said(FurtherDay.Range range, int decimals) {
-    return round(range.low(), decimals)
+  private static String said(MonthFigure figure, int decimals) {
+    var interval = figure.interval().orElseThrow();
+    return round(interval.lower(), decimals)
         + " "
-        + round(range.middle(), decimals)
+        + round(figure.value().orElseThrow(), decimals)
         + " "
-        + round(range.high(), decimals);
+        + round(interval.upper(), decimals);
   }
 
   private static String round(BigFraction value, int decimals) {
@@ -93,8 +95,8 @@ class FurtherDayTest {
     assertEquals(
         List.of(Ownership.CUSTOMERS, Ownership.OWN),
         found.stream().map(FurtherDay::whose).toList());
-    assertEquals("0.300", round(found.get(0).loss().orElseThrow().middle(), 3));
-    assertEquals("0.500", round(found.get(1).loss().orElseThrow().middle(), 3));
+    assertEquals("0.300", round(found.get(0).loss().orElseThrow().value().orElseThrow(), 3));
+    assertEquals("0.500", round(found.get(1).loss().orElseThrow().value().orElseThrow(), 3));
   }
 
   /**
@@ -110,7 +112,7 @@ class FurtherDayTest {
     var sold = BigFraction.of(9775, 100).multiply(10);
     var later =
         BigFraction.of(9745, 100)
-            .multiply(own.priceRise().orElseThrow().middle().add(BigFraction.of(10)));
+            .multiply(own.priceRise().orElseThrow().value().orElseThrow().add(BigFraction.of(10)));
     assertEquals(sold, later);
   }
 

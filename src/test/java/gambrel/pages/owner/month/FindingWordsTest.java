@@ -64,11 +64,11 @@ class FindingWordsTest {
             List.of(),
             Map.of(
                 "since", new Evidence.Day(LocalDate.of(2026, 3, 9)),
-                "bodies", Evidence.count(8),
+                "bodies", new Evidence.Count(8),
                 "species", new Evidence.Kind(Species.BEEF),
                 "loss", new Evidence.Percent(BigFraction.of(3), 2),
                 "usual", new Evidence.Percent(BigFraction.of(2), 2),
-                "bodies_before", Evidence.count(40),
+                "bodies_before", new Evidence.Count(40),
                 "weight", new Evidence.Borne(weights)),
             List.of()));
   }

@@ -1,9 +1,12 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
+import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
+import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.PublishedRanges;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,8 +15,8 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Answers "Is that normal?" with published ranges and with earlier bodies of the shop. */
-final class NormalAnswer extends StatementPart {
+/** Answers about what the body lost on its way to the boxes. */
+final class LossAnswers extends StatementPart {
   /** With fewer bodies, a range would disclose the figures of single customers. */
   private static final int FEWEST = 5;
 
@@ -22,12 +25,81 @@ final class NormalAnswer extends StatementPart {
   private final List<String> lines = new ArrayList<>();
   private boolean usual = true;
 
-  NormalAnswer(StatementPart statement) {
+  LossAnswers(StatementPart statement) {
     super(statement);
   }
 
-  /** The answer; empty if there is nothing to compare with. */
-  Optional<Answer> answer() {
+  /**
+   * The first weight of the body that is known.
+   *
+   * @param weight the weight
+   * @param alive whether it is the live weight
+   * @param key key of the sentence that compares it with the take-home weight
+   */
+  private record Start(Weight weight, boolean alive, String key) {}
+
+  /**
+   * Answers "Why so much less than it weighed alive?"; empty if there is no weight to compare with,
+   * or no end product yet.
+   */
+  Optional<Answer> why() {
+    var home = balance.outputs().map(Outputs::takeHome);
+    var start = start().filter(s -> home.filter(h -> h.compareTo(s.weight()) < 0).isPresent());
+    return start.map(
+        from ->
+            answer(
+                from.alive() ? "why.question" : "why.question.hot",
+                lead(from, home.orElseThrow()),
+                reasons(from.alive())));
+  }
+
+  private Optional<Start> start() {
+    String live = body.liveGuessed() ? "why.lead.guessed" : "why.lead";
+    return body.liveWeight()
+        .filter(weight -> balance.boning().isPresent())
+        .map(weight -> new Start(weight, true, live))
+        .or(() -> balance.hot().map(weight -> new Start(weight, false, "why.lead.hot")))
+        .or(() -> balance.cold().map(weight -> new Start(weight, false, "why.lead.cold")))
+        .or(() -> balance.boning().map(weight -> new Start(weight, false, "why.lead.block")))
+        .filter(start -> !is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
+  }
+
+  private String lead(Start start, Weight home) {
+    String weight = start.alive() ? live(start.weight()) : hung(start.weight());
+    if (is(Outcome.WHOLE)) {
+      return say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home));
+    }
+    String sentence = say(start.key(), weight, home(home));
+    var put = openBatches().stream().map(BatchMeat::put).toList();
+    return put.isEmpty() ? sentence : sentence + " " + say("why.pending", home(Weight.sum(put)));
+  }
+
+  private List<String> reasons(boolean alive) {
+    var reasons = new ArrayList<String>();
+    if (!alive) {
+      reasons.add(say("why.live.unknown"));
+    }
+    String dressing = isSkinned() ? "why.dressing" : "why.dressing.pork";
+    String guessed = body.liveGuessed() ? ".guessed" : "";
+    balance
+        .shares()
+        .dressing()
+        .map(share -> formats.percent(share.percent()))
+        .ifPresent(percent -> reasons.add(say(dressing + guessed, percent)));
+    if (balance.shares().chillShrink().isPresent()) {
+      reasons.add(say("why.water"));
+    }
+    if (isSharer()) {
+      reasons.add(say("flow.whole"));
+    }
+    return reasons;
+  }
+
+  /**
+   * Answers "Is that normal?" with published ranges and with earlier bodies of the shop; empty if
+   * there is nothing to compare with.
+   */
+  Optional<Answer> normal() {
     var shares = balance.shares();
     boolean guessed = body.liveGuessed();
     String dressing = guessed ? "normal.dressing.guessed" : "normal.dressing";
@@ -97,7 +169,7 @@ final class NormalAnswer extends StatementPart {
     return night.bodies().values().stream()
         .filter(this::isComparable)
         .filter(other -> lastCut(other).isBefore(cut.get().toInstant()))
-        .sorted(Comparator.comparing(NormalAnswer::lastCut).reversed())
+        .sorted(Comparator.comparing(LossAnswers::lastCut).reversed())
         .limit(MOST)
         .map(other -> other.balance().shares().takeHomeOfCold().orElseThrow().percent())
         .sorted()
