@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       CheckCommand.class,
       ExplainCommand.class,
+      CutsCommand.class,
+      StartCommand.class,
       GenerateCompletion.class
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -45,7 +47,7 @@ final class GambrelCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: run, check or explain.");
+    throw new ParameterException(spec.commandLine(), "Say what to do: start, check, run, explain or cuts.");
   }
 
   /** The version in the jar's manifest. */

@@ -79,7 +79,8 @@ final class ShopFolder {
 
   /**
    * The results of {@code reader} for each row of a table, in file order; rows that it refuses are
-   * left out with a notice. A missing or empty file has no rows.
+   * left out with a notice. A missing or empty file has no rows; a line that begins with # and a
+   * blank is a comment.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
@@ -116,12 +117,13 @@ final class ShopFolder {
   void each(Table table, Consumer<ShopRow> reader) {
     String file = table.file();
     boolean isThere = isThere(folder, file);
-    var lines =
+    var all =
         isThere
             ? lines(folder, file)
                 .orElseThrow(
                     () -> new UnreadableShop(file + " was being written while it was read"))
             : List.<TextLine>of();
+    var lines = all.stream().dropWhile(line -> line.isBlank() || isComment(line.text())).toList();
     var header = Header.find(lines, TextForm.PLAIN, found -> table.names(found).positions().size());
     if (file.equals(BODIES) && header.isEmpty()) {
       throw new UnreadableShop(file + (isThere ? " is empty" : " is missing"));
@@ -134,6 +136,11 @@ final class ShopFolder {
   /** The rows that cannot be read, of the tables that were read so far. */
   List<ShopRow> unread() {
     return unread;
+  }
+
+  /** Whether a line or its first cell begins a comment: with # and a blank. */
+  private static boolean isComment(String text) {
+    return text.startsWith("# ") || text.equals("#");
   }
 
   /** Adds a notice. */
@@ -192,6 +199,7 @@ final class ShopFolder {
     var cells = types.forDelimiter(header.delimiter());
     return new CsvRows(lines, header.delimiter(), 1, header.width())
         .all(header.next()).stream()
+            .filter(row -> !isComment(row.cell(0)))
             .filter(row -> row.broken().isPresent() || !row.isBlankFrom(0))
             .map(
                 row -> {
