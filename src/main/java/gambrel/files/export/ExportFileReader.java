@@ -88,7 +88,8 @@ final class ExportFileReader {
     int fewest = Math.max(1, layout.fewest(positions));
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
     int width = named ? header.width() : usualWidth(csv, header.next());
-    var rows = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
+    var read = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
+    var rows = layout.negativesVoid() ? NegativeWeights.asVoids(read) : read;
     var file = new ExportFile(path, rows);
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));

@@ -53,12 +53,15 @@ public final class SettingsFile {
    */
   public SettingsFile(
       Path folder, String name, UnaryOperator<String> escaping, List<Notice> notices) {
+    this(name, lines(folder, name), escaping, notices);
+  }
+
+  /** As above, of a file with these lines. */
+  public SettingsFile(
+      String name, List<TextLine> lines, UnaryOperator<String> escaping, List<Notice> notices) {
     this.name = name;
     this.notices = notices;
-    if (!ShopFolder.isThere(folder, name)) {
-      throw new UnreadableShop(name + " is missing");
-    }
-    lines = ShopFolder.lines(folder, name).orElseThrow(this::unreadable);
+    this.lines = lines;
     if (lines.size() > MOST_LINES) {
       throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
     }
@@ -66,7 +69,7 @@ public final class SettingsFile {
       var texts = lines.stream().map(line -> escaping.apply(escaped(line.text()))).toList();
       properties().load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
-      throw unreadable();
+      throw unreadable(name);
     }
     for (String key : keys()) {
       if (values.get(key).indexOf(REPLACED) >= 0) {
@@ -84,7 +87,14 @@ public final class SettingsFile {
         : line;
   }
 
-  private UnreadableShop unreadable() {
+  private static List<TextLine> lines(Path folder, String name) {
+    if (!ShopFolder.isThere(folder, name)) {
+      throw new UnreadableShop(name + " is missing");
+    }
+    return ShopFolder.lines(folder, name).orElseThrow(() -> unreadable(name));
+  }
+
+  private static UnreadableShop unreadable(String name) {
     return new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
   }
 

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  *     has
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
+ * @param negativesVoid whether a weight below zero cancels the row with that weight before it
  * @param translation makes a row of stripped texts by column, without blank ones; empty if the
  *     columns are the fields
  */
@@ -34,6 +35,7 @@ public record Layout(
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
+    boolean negativesVoid,
     Optional<Function<Map<String, String>, TranslatedRow>> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
@@ -49,6 +51,7 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
+          false,
           Optional.empty());
 
   /** Copies the lists. */

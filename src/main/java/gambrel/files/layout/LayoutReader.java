@@ -83,6 +83,7 @@ final class LayoutReader {
         REACH,
         constants.keySet(),
         unit,
+        file.get("negative", LayoutTypes::negative).isPresent(),
         Optional.of(translation::translate));
   }
 
