@@ -1,14 +1,14 @@
 package gambrel.cli;
 
-import gambrel.files.guess.LayoutGuesses;
+import gambrel.files.guess.ExportAssistant;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.trade.notice.Notice;
-import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,7 +41,7 @@ final class CheckCommand extends ShopCommand {
       outcome = reading.run().check(reports, reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
-      print(done.report().notices(), reading.inputs());
+      print(done.report().notices(), reading.inputs(), reading.asOf().toLocalDate());
       if (preview != null) {
         try {
           reading.run().preview(preview, done.report().night());
@@ -53,14 +53,13 @@ final class CheckCommand extends ShopCommand {
     return finish(outcome);
   }
 
-  /** Prints notices, and a layout to start from for each export that fits none. */
-  private void print(List<Notice> notices, Inputs inputs) {
+  /** Prints notices, then how the exports are read. */
+  private void print(List<Notice> notices, Inputs inputs, LocalDate today) {
     notices.forEach(this::print);
-    notices.stream()
-        .filter(n -> n.code() == NoticeCode.EXPORT_UNREADABLE && n.place().line() > 0)
-        .flatMap(n -> LayoutGuesses.of(shop(), inputs.shop(), n.place().file()).stream())
-        .flatMap(guess -> guess.lines().stream())
-        .forEach(out()::println);
+    if (!notices.isEmpty()) {
+      out().println();
+    }
+    ExportAssistant.lines(shop(), inputs.shop(), today).forEach(out()::println);
   }
 
   private void print(Notice notice) {

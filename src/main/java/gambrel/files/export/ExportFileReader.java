@@ -89,7 +89,9 @@ final class ExportFileReader {
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
     int width = named ? header.width() : usualWidth(csv, header.next());
     var read = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
-    var rows = layout.negativesVoid() ? NegativeWeights.asVoids(read) : read;
+    // Files that were joined have their header again in the middle.
+    var known = read.stream().filter(row -> !named || !row.raw().equals(header.row().raw())).toList();
+    var rows = layout.negativesVoid() ? NegativeWeights.asVoids(known) : known;
     var file = new ExportFile(path, rows);
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));
