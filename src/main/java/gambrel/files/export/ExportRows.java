@@ -2,6 +2,7 @@ package gambrel.files.export;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.layout.Layout;
+import gambrel.files.layout.LayoutColumns;
 import gambrel.files.layout.TranslatedRow;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
@@ -36,6 +37,9 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
+  /** The date in the file's name, if the layout takes it. */
+  private final Optional<String> dateInName;
+
   /** The position of each field by its ordinal; -1 for a field without a column. */
   private final int[] places;
 
@@ -57,6 +61,7 @@ final class ExportRows {
     this.places =
         Stream.of(FIELDS).mapToInt(field -> positions.getOrDefault(field.id(), -1)).toArray();
     this.fewest = layout.fewest(positions);
+    this.dateInName = layout.dateInName() ? LayoutColumns.dateIn(path) : Optional.empty();
   }
 
   /** The row of a record in a file whose columns are known. */
@@ -92,6 +97,7 @@ final class ExportRows {
     var cells = new HashMap<String, String>();
     positions.forEach((column, position) -> cells.put(column, cell(csv, position)));
     cells.values().removeIf(String::isEmpty);
+    dateInName.ifPresent(date -> cells.putIfAbsent("date", date));
     return cells;
   }
 

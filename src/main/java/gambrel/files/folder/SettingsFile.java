@@ -98,13 +98,17 @@ public final class SettingsFile {
     return new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
   }
 
-  /** Properties that keep the first of two values of one key. */
+  /** Properties that keep the first of two values of one key; a blank one is no value. */
   private Properties properties() {
     return new Properties() {
       private static final long serialVersionUID = 1L;
 
       @Override
       public synchronized Object put(Object key, Object value) {
+        if (values.getOrDefault(key.toString(), "").isBlank()) {
+          written.remove(key.toString());
+          values.remove(key.toString());
+        }
         written.add(key.toString());
         return values.putIfAbsent(key.toString(), value.toString());
       }

@@ -1,6 +1,7 @@
 package gambrel.files.guess;
 
 import gambrel.files.guess.GuessTable.Row;
+import gambrel.files.layout.LayoutColumns;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
@@ -8,7 +9,6 @@ import gambrel.trade.shop.Shop;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -32,9 +31,6 @@ import java.util.stream.IntStream;
 record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bodies) {
   /** No body hangs longer, and no tag is used for longer. */
   private static final int LONGEST_HUNG = 120;
-
-  private static final Pattern IN_NAME =
-      Pattern.compile("(?<!\\d)(20\\d{2})[-_.]?(\\d{2})[-_.]?(\\d{2})(?!\\d)");
 
   /**
    * A reading.
@@ -80,6 +76,11 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
       left = fitting.isEmpty() ? left : fitting;
     }
     return new Settled(left.stream().map(Reading::pattern).toList(), "");
+  }
+
+  /** Whether a reading is at odds with the kill dates of its bodies, or with today. */
+  boolean contradicts(Reading reading) {
+    return !isPast(reading) || !kills().isEmpty() && !fitsKills(reading);
   }
 
   private boolean isPast(Reading reading) {
@@ -132,32 +133,22 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
   private boolean fitsNames(Reading reading) {
     boolean named = false;
     for (int i = 0; i < rows.size(); i++) {
-      var date = reading.date(i);
-      var dates = dates(rows.get(i).file());
-      named |= !dates.isEmpty();
-      if (!dates.isEmpty()
-          && dates.stream().noneMatch(d -> Math.abs(d.toEpochDay() - date.toEpochDay()) <= 1)) {
+      long day = reading.date(i).toEpochDay();
+      var date = date(rows.get(i).file());
+      named |= date.isPresent();
+      if (date.filter(d -> Math.abs(d.toEpochDay() - day) > 1).isPresent()) {
         return false;
       }
     }
     return named;
   }
 
-  private static List<LocalDate> dates(String name) {
-    var dates = new ArrayList<LocalDate>();
-    var found = IN_NAME.matcher(name);
-    while (found.find()) {
-      try {
-        dates.add(
-            LocalDate.of(
-                Integer.parseInt(found.group(1)),
-                Integer.parseInt(found.group(2)),
-                Integer.parseInt(found.group(3))));
-      } catch (DateTimeException e) {
-        // Eight digits that are no date.
-      }
+  private static Optional<LocalDate> date(String name) {
+    try {
+      return LayoutColumns.dateIn(name).map(LocalDate::parse);
+    } catch (DateTimeException e) {
+      return Optional.empty();
     }
-    return dates;
   }
 
   /** Whether the rows of each file are in order of time, over three days or more. */

@@ -177,18 +177,18 @@ public final class ExportAssistant {
     var times = read.rows().stream().map(this::time).sorted().toList();
     var weights = new TreeMap<String, BigDecimal>();
     for (var row : read.rows()) {
-      DecimalText.of(row.get(Field.NET))
+      DecimalText.of(row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
           .filter(net -> AsRead.problem(row).isEmpty())
           .ifPresent(net -> weights.merge(unit(row), net, BigDecimal::add));
     }
     say(
-        "  In all %d rows from %s to %s; net %s, with what is cancelled or repeated."
+        "  In all %d rows from %s to %s; they show %s, with what is cancelled or repeated."
             .formatted(
                 read.rows().size(),
                 times.get(0),
                 times.get(times.size() - 1),
                 weights.isEmpty()
-                    ? "unknown"
+                    ? "no weights"
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));

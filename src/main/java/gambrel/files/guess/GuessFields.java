@@ -211,16 +211,17 @@ final class GuessFields {
   /** Few words, or a mark in some of the rows. */
   private static int ofStatus(GuessTable.Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
-    if (words.size() > MOST_STATUSES || isDecimal(words) || words.equals(List.of("*"))) {
+    boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
+    if (words.size() > MOST_STATUSES || isDecimal(words) || constant) {
       return -1;
     }
     if (words.stream().anyMatch(StatusWords::isCommon)) {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    boolean mark = words.size() == 1 && words.get(0).length() < 3;
-    boolean seldom = column.values().size() * 3 < column.cells().size();
-    return mark && seldom ? formed(reasons, "a mark in some rows") : 0;
+    return words.stream().anyMatch(StatusWords::isDoubtful)
+        ? formed(reasons, "a mark in some rows")
+        : 0;
   }
 
   private static boolean isCounting(List<String> values) {

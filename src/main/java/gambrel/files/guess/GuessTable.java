@@ -87,7 +87,7 @@ record GuessTable(
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
       long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
       // A blank stands within cells, too.
-      boolean enough = Character.isSpaceChar(candidate) ? usual >= 4 && fitting > 2 : fitting > 0;
+      boolean enough = Character.isSpaceChar(candidate) ? usual > 3 && fitting > 2 : usual > 1;
       if (enough && fitting > most && (width < 3 || usual * 2 > width)) {
         most = fitting;
         delimiter = candidate;

@@ -220,6 +220,9 @@ final class LayoutProposal {
     if (!has(field)) {
       return;
     }
+    if (addOunces()) {
+      return;
+    }
     var column = fields.get(field).column();
     String unit = GuessNumbers.unit(column);
     boolean inCells = column.values().stream().allMatch(v -> v.matches("(?i).*(kg|g|lb|oz)s?\\.?"));
@@ -229,22 +232,41 @@ final class LayoutProposal {
       askUnit(field, column);
     }
     if (isGrossOrNet(field, column)) {
-      withheld.add(field);
+      withhold(field);
       ask(
           column.name() + " stands beside a tare: is it the weight without the tare or with it?",
           List.of(reference("net", column), reference("gross", column)));
     }
-    boolean pair =
-        unit.equals("lb")
-            && table.columns().stream()
-                .anyMatch(c -> GuessNumbers.unit(c).equals("oz") && GuessNumbers.isNumeric(c));
-    if (pair) {
-      withheld.add(field);
-      found.add(
-          "Pounds and ounces stand in two columns, which no layout can read:"
-              + " let the scale write one of them.");
-    }
     addNegative(field);
+  }
+
+  /** Adds the columns of pounds and of ounces, if the weights stand in two; returns whether. */
+  private boolean addOunces() {
+    var pounds = weights("lb");
+    var ounces = weights("oz");
+    if (pounds.isEmpty() || ounces.isEmpty()) {
+      return false;
+    }
+    for (String field : List.of("net", "gross")) {
+      withheld.add(field);
+    }
+    setting("Pounds and ounces stand in two columns.", reference("net", pounds.get()).get(0));
+    layout.add(reference(LayoutColumns.OUNCES, ounces.get()).get(0));
+    return true;
+  }
+
+  /** The first column of numbers in a unit. */
+  private Optional<Column> weights(String unit) {
+    return table.columns().stream()
+        .filter(c -> GuessNumbers.unit(c).equals(unit) && GuessNumbers.isNumeric(c))
+        .findFirst();
+  }
+
+  /** Keeps a column out, even under the field's own name, until a question is answered. */
+  private void withhold(String field) {
+    withheld.add(field);
+    layout.add("# Not read until what is asked at the end is answered:");
+    layout.add("column." + field + '=');
   }
 
   /** Whether a weight that is not called net or gross stands beside a tare above zero. */
@@ -284,7 +306,7 @@ final class LayoutProposal {
     if (coarse && capacity.filter(c -> most.compareTo(c) <= 0).isPresent()) {
       return;
     }
-    withheld.add(field);
+    withhold(field);
     ask(
         "Are the whole numbers of " + column.name() + " grams, or " + own.id() + "?",
         List.of(
@@ -367,14 +389,20 @@ final class LayoutProposal {
       var rows = filled.stream().map(table.rows()::get).toList();
       var cells = cells("body");
       var bodies = filled.stream().map(i -> cells.isEmpty() ? "" : cells.get(i)).toList();
+      var evidence = new DateEvidence(shop, today, rows, bodies);
+      var readings =
+          candidates.stream()
+              .filter(pattern -> !pattern.isEmpty() && !pattern.equals("epoch"))
+              .map(pattern -> new DateEvidence.Reading(pattern, moments(pattern, column)))
+              .toList();
       var settled =
-          candidates.size() < 2
+          readings.isEmpty()
               ? new DateEvidence.Settled(candidates, "")
-              : new DateEvidence(shop, today, rows, bodies)
-                  .settle(
-                      candidates.stream()
-                          .map(p -> new DateEvidence.Reading(p, moments(p, column)))
-                          .toList());
+              : evidence.settle(readings);
+      boolean dated = !field.equals("clock") && readings.size() == 1;
+      if (dated && evidence.contradicts(readings.get(0))) {
+        found.add("Its dates do not fit the kill dates or lie ahead: was the scale's clock right?");
+      }
       if (settled.patterns().size() == 1) {
         patterns.put(field, settled.patterns().get(0));
         if (!settled.why().isEmpty()) {
@@ -382,7 +410,9 @@ final class LayoutProposal {
         }
       } else {
         ask(
-            "Which is the day and which the month in " + column.name() + '?',
+            field.equals("clock")
+                ? "How is " + column.name() + " to be read?"
+                : "Which is the day and which the month in " + column.name() + '?',
             settled.patterns().stream().map(p -> List.of(field + '=' + p)).toList());
       }
     }
@@ -464,7 +494,10 @@ final class LayoutProposal {
 
   private void addMissing() {
     boolean barcode = has(LayoutColumns.BARCODE);
-    if (!has("time") && !has("date") && !barcode) {
+    boolean named = sample.files().stream().allMatch(f -> LayoutColumns.dateIn(f.path()).isPresent());
+    if (!has("time") && !has("date") && !barcode && has("clock") && named) {
+      setting("The date stands in the names of the files.", "constant.date=name");
+    } else if (!has("time") && !has("date") && !barcode) {
       ask("No column is a date. Which is it?", List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
     }
     if (!has("code") && !barcode) {

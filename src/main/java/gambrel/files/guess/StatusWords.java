@@ -15,6 +15,12 @@ final class StatusWords {
           "void(ed)?|storno|storniert|stornée?|annulée?|anulad[oa]|anul|cancel(l?ed)?|deleted|del|"
               + "reversed|gelöscht|borrado");
 
+  /** Words of one meaning on one make and another on the next. */
+  private static final Pattern DOUBTFUL =
+      Pattern.compile(
+          "us|unst.*|unstable|instabil|err(or)?|ol|ul|over|under|bad|ng|fail(ed)?|invalid|x|v|c|d"
+              + "|rej(ect(ed)?)?|[^\\p{L}\\d]+");
+
   private static final List<String> YES = List.of("y", "yes", "1", "true", "j", "ja", "x", "o", "s");
   private static final List<String> NO = List.of("n", "no", "0", "false", "nein", "f");
 
@@ -23,6 +29,11 @@ final class StatusWords {
   /** Whether common practice gives a word one meaning. */
   static boolean isCommon(String word) {
     return meaning(word, "").isPresent();
+  }
+
+  /** Whether a word may say that a weighing does not count. */
+  static boolean isDoubtful(String word) {
+    return DOUBTFUL.matcher(word.toLowerCase(Locale.ROOT)).matches();
   }
 
   /**

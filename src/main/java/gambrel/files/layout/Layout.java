@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
  * @param negativesVoid whether a weight below zero cancels the row with that weight before it
+ * @param dateInName whether rows without a date are of the date in the file's name
  * @param translation makes a row of stripped texts by column, without blank ones; empty if the
  *     columns are the fields
  */
@@ -36,6 +37,7 @@ public record Layout(
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
     boolean negativesVoid,
+    boolean dateInName,
     Optional<Function<Map<String, String>, TranslatedRow>> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
@@ -51,6 +53,7 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
+          false,
           false,
           Optional.empty());
 

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 
 /**
  * The places of the columns in an export. A column has the id of a field, or is {@code date},
- * {@code clock} or {@code barcode}.
+ * {@code clock}, {@code barcode} or {@code ounces}.
  *
  * @param named header text or number from 1 by column; blank for a column that is not read
  * @param own columns that the header may also name by their ids
@@ -24,17 +24,24 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
   static final String DATE = "date";
   static final String CLOCK = "clock";
 
+  /** The ounces of weights whose pounds stand in another column. */
+  public static final String OUNCES = "ounces";
+
   /** The column of a barcode. */
   public static final String BARCODE = "barcode";
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+
+  /** A date of this century in the name of a file. */
+  private static final Pattern IN_NAME =
+      Pattern.compile("(?<!\\d)(20\\d{2})[-_.]?(\\d{2})[-_.]?(\\d{2})(?!\\d)");
 
   private static final Set<String> FIELDS =
       Stream.of(Field.values()).map(Field::id).collect(Collectors.toUnmodifiableSet());
 
   /** All columns that a layout may name. */
   static final Set<String> ALL =
-      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE))
+      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE, OUNCES))
           .collect(Collectors.toUnmodifiableSet());
 
   /** The fields under their own ids. */
@@ -49,6 +56,14 @@ public record LayoutColumns(Map<String, String> named, Set<String> own) {
   /** Whether a column is given by its number. */
   public static boolean isNumber(String reference) {
     return NUMBER.matcher(reference).matches();
+  }
+
+  /** The ISO date in the name of a file, which is its year, month and day; else empty. */
+  public static Optional<String> dateIn(String path) {
+    var found = IN_NAME.matcher(path.substring(path.lastIndexOf('/') + 1));
+    return found.find()
+        ? Optional.of(found.group(1) + '-' + found.group(2) + '-' + found.group(3))
+        : Optional.empty();
   }
 
   /** The names of a header whose columns the layout does not give, compared with the fields. */

@@ -20,6 +20,9 @@ final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
 
+  /** In place of a constant date: the date in the file's name. */
+  private static final String IN_NAME = "name";
+
   private static final List<List<String>> NEEDED =
       Layout.groups("scale", "time date barcode", "code barcode", "net gross barcode");
 
@@ -60,6 +63,8 @@ final class LayoutReader {
     if (!scale.isEmpty()) {
       constants.putIfAbsent(Field.SCALE.id(), scale);
     }
+    var elsewhere = Set.copyOf(constants.keySet());
+    boolean dateInName = constants.remove(LayoutColumns.DATE, IN_NAME);
     var given = file.get("unit", LayoutTypes::unit);
     var unit = given.flatMap(single -> single);
     var weights = weights(given.isPresent() && unit.isEmpty());
@@ -81,9 +86,10 @@ final class LayoutReader {
         columns,
         NEEDED,
         REACH,
-        constants.keySet(),
+        elsewhere,
         unit,
         file.get("negative", LayoutTypes::negative).isPresent(),
+        dateInName,
         Optional.of(translation::translate));
   }
 
