@@ -4,6 +4,7 @@ import gambrel.files.guess.ExportAssistant;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
+import gambrel.pages.owner.morning.NoticeGroups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
@@ -22,6 +23,9 @@ import picocli.CommandLine.Option;
     versionProvider = GambrelCommand.Version.class,
     description = "Reads and computes like run, prints the notices, publishes nothing.")
 final class CheckCommand extends ShopCommand {
+  /** The most lines of advice about notices of one kind. */
+  private static final int MOST_ADVICE = 20;
+
   @Option(
       names = "--preview",
       paramLabel = "FILE",
@@ -55,14 +59,16 @@ final class CheckCommand extends ShopCommand {
 
   /** Prints notices, then how the exports are read. */
   private void print(List<Notice> notices, Inputs inputs, LocalDate today) {
-    notices.forEach(this::print);
+    NoticeGroups.of(notices).forEach(this::print);
     if (!notices.isEmpty()) {
       out().println();
     }
     ExportAssistant.lines(shop(), inputs.shop(), today).forEach(out()::println);
   }
 
-  private void print(Notice notice) {
+  /** Prints a group: its first notice, how many are like it, and each advice once. */
+  private void print(List<Notice> group) {
+    var notice = group.get(0);
     var words =
         Stream.of(
                 notice.severity().id(),
@@ -73,7 +79,20 @@ final class CheckCommand extends ShopCommand {
                 notice.body().isEmpty() ? "" : "body " + notice.body())
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
-    out().println("  " + NoticeWords.ENGLISH.message(notice));
-    out().println("  " + NoticeWords.ENGLISH.advice(notice));
+    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
+    String message = NoticeWords.ENGLISH.message(notice);
+    out()
+        .println(
+            group.size() == 1
+                ? "  " + message
+                : alike
+                    ? "  %s The same of %d rows; the first is shown."
+                        .formatted(message, group.size())
+                    : "  %d of this kind; the first: %s".formatted(group.size(), message));
+    group.stream()
+        .map(NoticeWords.ENGLISH::advice)
+        .distinct()
+        .limit(MOST_ADVICE)
+        .forEach(advice -> out().println("  " + advice));
   }
 }

@@ -47,7 +47,8 @@ final class GambrelCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: start, check, run, explain or cuts.");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do: start, check, run, explain or cuts.");
   }
 
   /** The version in the jar's manifest. */

@@ -40,8 +40,10 @@ final class StartCommand implements Callable<Integer> {
     out.println("  1. shop.properties: the shop's name, and where it is");
     out.println("  2. scales.csv: each scale; then put its exports into exports/ID-OF-THE-SCALE/");
     out.println("  3. bodies.csv: each animal");
-    out.println("  4. gambrel check " + folder + ": says how it reads the exports, and what it lacks");
-    out.println("  5. codes.csv: what the scale's codes mean; gambrel cuts " + folder + " lists cuts");
+    out.println(
+        "  4. gambrel check " + folder + ": says how it reads the exports, and what it lacks");
+    out.println(
+        "  5. codes.csv: what the scale's codes mean; gambrel cuts " + folder + " lists cuts");
     out.println("  6. gambrel run " + folder);
     return 0;
   }

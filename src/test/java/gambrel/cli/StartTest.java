@@ -73,7 +73,7 @@ class StartTest {
 
     // Of two owners only the first is there.
     assertEquals(
-        List.of("note register-new", "mark reference-unknown shares.csv:4 body B101"),
+        List.of("mark reference-unknown shares.csv:4 body B101", "note register-new"),
         result.out().lines().filter(line -> line.matches("\\w.*")).toList(),
         result::toString);
     assertTrue(gambrel("cuts", shop.toString()).out().startsWith("beef "));

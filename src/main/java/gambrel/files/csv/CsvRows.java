@@ -51,7 +51,8 @@ public final class CsvRows {
    * @param most the most cells of such a record
    */
   public CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
-    this.lines = delimiter == TextForm.BLANKS ? lines.stream().map(CsvRows::parted).toList() : lines;
+    this.lines =
+        delimiter == TextForm.BLANKS ? lines.stream().map(CsvRows::parted).toList() : lines;
     this.delimiter = delimiter;
     this.quote = quote;
     this.fewest = fewest;
@@ -188,8 +189,7 @@ public final class CsvRows {
   }
 
   private CsvRow row(Span span, List<String> cells) {
-    String raw =
-        delimiter == TextForm.BLANKS ? span.text().replace(delimiter, ' ') : span.text();
+    String raw = delimiter == TextForm.BLANKS ? span.text().replace(delimiter, ' ') : span.text();
     return new CsvRow(lines.get(span.start()).number(), raw, cells, span.fault());
   }
 

@@ -90,7 +90,8 @@ final class ExportFileReader {
     int width = named ? header.width() : usualWidth(csv, header.next());
     var read = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
     // Files that were joined have their header again in the middle.
-    var known = read.stream().filter(row -> !named || !row.raw().equals(header.row().raw())).toList();
+    var known =
+        read.stream().filter(row -> !named || !row.raw().equals(header.row().raw())).toList();
     var rows = layout.negativesVoid() ? NegativeWeights.asVoids(known) : known;
     var file = new ExportFile(path, rows);
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {

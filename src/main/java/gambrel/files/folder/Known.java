@@ -65,8 +65,8 @@ record Known(
   }
 
   /**
-   * The items that a text may mean, at most three: of that name, of a name that begins or ends
-   * like it, of an id a letter or two away. Species of the shop's bodies come first.
+   * The items that a text may mean, at most three: of that name, of a name that begins or ends like
+   * it, of an id a letter or two away. Species of the shop's bodies come first.
    */
   private List<String> nearest(String text) {
     String plain = NameComparison.plain(text);

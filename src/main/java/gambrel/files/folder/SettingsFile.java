@@ -189,21 +189,37 @@ public final class SettingsFile {
   }
 
   /**
-   * The value of a required key.
+   * Refuses the file if required keys are blank, missing or bad.
    *
-   * @throws UnreadableShop if it is blank, missing or bad
+   * @param types the kind of value of each
+   * @throws UnreadableShop with all that is wrong
    */
+  void checkRequired(SortedMap<String, Function<String, ?>> types) {
+    var missing = types.keySet().stream().filter(key -> text(key).isEmpty()).toList();
+    var faults = new ArrayList<String>();
+    if (!missing.isEmpty()) {
+      String settings = missing.size() == 1 ? " lacks the setting " : " lacks the settings ";
+      faults.add(name + settings + String.join(", ", missing));
+    }
+    types.forEach(
+        (key, type) -> {
+          try {
+            if (!missing.contains(key)) {
+              type.apply(text(key));
+            }
+          } catch (BadCell e) {
+            String why = NoticeWords.ENGLISH.of(e.why());
+            faults.add(name + ": " + key + " \"" + text(key) + "\" " + why);
+          }
+        });
+    if (!faults.isEmpty()) {
+      throw new UnreadableShop(String.join("; ", faults));
+    }
+  }
+
+  /** The value of a required key, which was {@linkplain #checkRequired checked}. */
   <T> T need(String key, Function<String, T> type) {
-    String text = text(key);
-    if (text.isEmpty()) {
-      throw new UnreadableShop(name + " lacks the setting " + key);
-    }
-    try {
-      return type.apply(text);
-    } catch (BadCell e) {
-      String why = NoticeWords.ENGLISH.of(e.why());
-      throw new UnreadableShop(name + ": " + key + " \"" + text + "\" " + why);
-    }
+    return type.apply(text(key));
   }
 
   /**

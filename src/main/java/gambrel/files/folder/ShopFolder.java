@@ -218,9 +218,11 @@ final class ShopFolder {
     if (row.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
       return Optional.of(Phrase.of("FAULT.LONG").with("most", LONGEST_CELL));
     }
-    return row.cells().stream().allMatch(ShopFolder::isLegible)
-        ? Optional.empty()
-        : Optional.of(Phrase.of("FAULT.CONTROL"));
+    if (row.cells().stream().allMatch(ShopFolder::isLegible)) {
+      return Optional.empty();
+    }
+    boolean undecoded = row.cells().stream().anyMatch(cell -> cell.indexOf(REPLACED) >= 0);
+    return Optional.of(Phrase.of(undecoded ? "FAULT.NOT_UTF8" : "FAULT.CONTROL"));
   }
 
   /** Whether a cell could be decoded and is not too long. */

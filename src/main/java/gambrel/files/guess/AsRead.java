@@ -11,6 +11,7 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Place;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -58,8 +59,8 @@ record AsRead(
     return with(rows, fault, folder.resolve(paths.get(0)), choice.layout());
   }
 
-  private static AsRead with(
-      List<ExportRow> rows, Optional<String> fault, Path file, Layout layout) throws IOException {
+  private static AsRead with(List<ExportRow> rows, Optional<String> fault, Path file, Layout layout)
+      throws IOException {
     try (var in = Files.newInputStream(file)) {
       var lines = CountedLines.read(in, layout.text()).lines();
       var columns = layout.columns();
@@ -80,6 +81,12 @@ record AsRead(
                           .all(header.next())))
           .orElseGet(() -> new AsRead(rows, fault, List.of(), Map.of(), List.of()));
     }
+  }
+
+  /** The row that stands at a place of the files; empty if it is no row by the layout. */
+  Optional<ExportRow> row(GuessTable.Row at) {
+    var place = new Place(at.file(), at.csv().line());
+    return rows.stream().filter(row -> row.place().equals(place)).findFirst();
   }
 
   /** What of a row cannot be read; empty if all can. */

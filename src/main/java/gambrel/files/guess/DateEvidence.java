@@ -163,7 +163,8 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
 
   /** Whether the rows are of at most ten days, though there are three days or more. */
   private boolean isClose(Reading reading) {
-    var days = reading.moments().stream().map(LocalDateTime::toLocalDate).distinct().sorted().toList();
+    var days =
+        reading.moments().stream().map(LocalDateTime::toLocalDate).distinct().sorted().toList();
     return days.size() > 2
         && days.get(days.size() - 1).toEpochDay() - days.get(0).toEpochDay() <= 10;
   }

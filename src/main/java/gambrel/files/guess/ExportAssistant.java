@@ -5,7 +5,6 @@ import gambrel.files.export.ExportReader;
 import gambrel.files.guess.LayoutProposal.Question;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.notice.Place;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -38,8 +37,18 @@ public final class ExportAssistant {
   /** The fields in the order in which a row is told. */
   private static final List<Field> TOLD =
       List.of(
-          Field.SCALE, Field.TICKET, Field.TIME, Field.BODY, Field.BATCH, Field.CUSTOMER,
-          Field.CODE, Field.NET, Field.GROSS, Field.TARE, Field.PIECES, Field.STATUS);
+          Field.SCALE,
+          Field.TICKET,
+          Field.TIME,
+          Field.BODY,
+          Field.BATCH,
+          Field.CUSTOMER,
+          Field.CODE,
+          Field.NET,
+          Field.GROSS,
+          Field.TARE,
+          Field.PIECES,
+          Field.STATUS);
 
   private final Path folder;
   private final Shop shop;
@@ -96,10 +105,8 @@ public final class ExportAssistant {
                   paths.size() == 1 ? "file" : "files",
                   read.isWrong() ? "not read right yet" : by));
       read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
-      if (read.isRight()) {
-        columns(read, Optional.empty(), saved);
-        rows(read);
-        lacking(read);
+      if (read.isRight() && saved) {
+        asRead(read, true);
       } else {
         propose(name, sample, read, saved);
       }
@@ -112,6 +119,12 @@ public final class ExportAssistant {
 
   private void say(String line) {
     lines.add(line);
+  }
+
+  private void asRead(AsRead read, boolean saved) {
+    columns(read, Optional.empty(), saved);
+    rows(read);
+    lacking(read);
   }
 
   // What is read.
@@ -150,12 +163,15 @@ public final class ExportAssistant {
 
   private static String column(AsRead read, int index) {
     String name = read.names().get(index);
-    return name.isEmpty() ? "column " + (index + 1) : '"' + name.replaceAll("\\p{Cntrl}", " ") + '"';
+    return name.isEmpty()
+        ? "column " + (index + 1)
+        : '"' + name.replaceAll("\\p{Cntrl}", " ") + '"';
   }
 
   private static String values(List<CsvRow> records, int index) {
     var values = records.stream().map(row -> row.cell(index)).distinct().toList();
-    var shown = values.stream().limit(SHOWN_VALUES).map(v -> v.isEmpty() ? "blank" : cut(v)).toList();
+    var shown =
+        values.stream().limit(SHOWN_VALUES).map(v -> v.isEmpty() ? "blank" : cut(v)).toList();
     int more = values.size() - shown.size();
     return String.join("; ", shown) + (more > 0 ? "; and " + more + " more" : "");
   }
@@ -250,7 +266,8 @@ public final class ExportAssistant {
             .distinct()
             .toList();
     if (!scales.isEmpty()) {
-      say("  Scales that scales.csv lacks; the rows to add (division: the smallest step it shows):");
+      say(
+          "  Scales that scales.csv lacks; the rows to add (division: the smallest step it shows):");
       say("    scale,unit,division");
       scales.forEach(id -> say("    " + id + ',' + shop.settings().unit().id() + ','));
     }
@@ -263,16 +280,24 @@ public final class ExportAssistant {
       throws IOException {
     String to = name.isEmpty() ? folderFor() : name;
     var proposal = new LayoutProposal(ExportSample.of(folder, paths), shop, today, to);
+    if (!saved && now.isRight() && proposal.questions().isEmpty()) {
+      asRead(now, false);
+      return;
+    }
     if (proposal.layout().isEmpty()) {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
     var path = "layouts/" + to + ".properties";
     if (saved && !now.isWrong()) {
-      columns(now, Optional.empty(), true);
-      rows(now);
-      ask(proposal, path, to, paths);
-      lacking(now);
+      asRead(now, true);
+      var open =
+          proposal.questions().stream()
+              .filter(
+                  question ->
+                      proposal.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
+              .toList();
+      ask(open, proposal, path, to, paths);
       return;
     }
     var read = AsRead.of(folder, paths, layouts.proposed(proposal.layout(), path, to));
@@ -281,10 +306,13 @@ public final class ExportAssistant {
     if (read.fault().isEmpty()) {
       rows(read);
     }
-    ask(proposal, path, to, paths);
+    ask(proposal.questions(), proposal, path, to, paths);
     lacking(read);
     if (name.isEmpty()) {
-      say("  Files directly under exports have no layout: make the folder exports/" + to + " for them.");
+      say(
+          "  Files directly under exports have no layout: make the folder exports/"
+              + to
+              + " for them.");
     }
     say(
         (proposal.questions().isEmpty()
@@ -296,9 +324,14 @@ public final class ExportAssistant {
   }
 
   /** Says each question with its answers, and how a row would be read by each. */
-  private void ask(LayoutProposal proposal, String path, String name, List<String> paths)
+  private void ask(
+      List<Question> questions,
+      LayoutProposal proposal,
+      String path,
+      String name,
+      List<String> paths)
       throws IOException {
-    for (var question : proposal.questions()) {
+    for (var question : questions) {
       say("  To be answered: " + question.asks());
       proposal.row(question).ifPresent(row -> say("    " + cut(row.csv().raw())));
       for (var option : question.options()) {
@@ -328,10 +361,6 @@ public final class ExportAssistant {
       answered.addAll(other == question ? option : other.options().get(0));
     }
     var read = AsRead.of(folder, paths, layouts.proposed(answered, path, name));
-    return proposal
-        .row(question)
-        .map(row -> new Place(row.file(), row.csv().line()))
-        .flatMap(at -> read.rows().stream().filter(row -> row.place().equals(at)).findFirst())
-        .map(this::told);
+    return proposal.row(question).flatMap(read::row).map(this::told);
   }
 }

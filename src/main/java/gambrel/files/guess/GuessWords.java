@@ -11,8 +11,8 @@ final class GuessWords {
   /** Words that fit many columns. */
   private static final List<String> WEAK =
       List.of(
-          "no", "nr", "num", "number", "nummer", "numero", "numéro", "id", "weight", "time", 
-          "art", "st", "op", "day", "tag", "data", "label", "mass", "key", "res", "ear");
+          "no", "nr", "num", "number", "nummer", "numero", "numéro", "id", "weight", "time", "art",
+          "st", "op", "day", "tag", "data", "label", "mass", "key", "res", "ear");
 
   /** The group of the words for columns that hold something else. */
   static final String NONE = "none";
@@ -26,7 +26,7 @@ final class GuessWords {
   /** A column of ours at the beginning of each line, then words for it. */
   private static final Map<String, List<String>> WORDS =
       """
-      scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza 
+      scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
       ticket ticket beleg belegnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
       time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed time
       date date datum fecha day tag jour data

@@ -302,7 +302,8 @@ final class LayoutProposal {
           "unit=g");
       return;
     }
-    boolean coarse = scale.filter(s -> s.division().compareTo(new BigDecimal("0.5")) >= 0).isPresent();
+    boolean coarse =
+        scale.filter(s -> s.division().compareTo(new BigDecimal("0.5")) >= 0).isPresent();
     if (coarse && capacity.filter(c -> most.compareTo(c) <= 0).isPresent()) {
       return;
     }
@@ -316,7 +317,9 @@ final class LayoutProposal {
 
   private Optional<Scale> scale() {
     return Optional.ofNullable(shop.scales().get(name))
-        .or(() -> shop.scales().values().stream().filter(s -> shop.scales().size() == 1).findFirst());
+        .or(
+            () ->
+                shop.scales().values().stream().filter(s -> shop.scales().size() == 1).findFirst());
   }
 
   private void addNegative(String field) {
@@ -360,8 +363,7 @@ final class LayoutProposal {
           .distinct()
           .filter(value -> value.matches("0+|-+") && !shop.bodies().containsKey(value))
           .forEach(
-              value ->
-                  setting("Body " + value + " stands for none.", "value.body." + value + '='));
+              value -> setting("Body " + value + " stands for none.", "value.body." + value + '='));
     }
     if (field.equals(LayoutColumns.BARCODE)
         && column.values().stream().allMatch(value -> value.matches("\\d+"))) {
@@ -396,9 +398,7 @@ final class LayoutProposal {
               .map(pattern -> new DateEvidence.Reading(pattern, moments(pattern, column)))
               .toList();
       var settled =
-          readings.isEmpty()
-              ? new DateEvidence.Settled(candidates, "")
-              : evidence.settle(readings);
+          readings.isEmpty() ? new DateEvidence.Settled(candidates, "") : evidence.settle(readings);
       boolean dated = !field.equals("clock") && readings.size() == 1;
       if (dated && evidence.contradicts(readings.get(0))) {
         found.add("Its dates do not fit the kill dates or lie ahead: was the scale's clock right?");
@@ -406,7 +406,14 @@ final class LayoutProposal {
       if (settled.patterns().size() == 1) {
         patterns.put(field, settled.patterns().get(0));
         if (!settled.why().isEmpty()) {
-          found.add("Its " + field + " is read as " + settled.patterns().get(0) + ": " + settled.why() + '.');
+          found.add(
+              "Its "
+                  + field
+                  + " is read as "
+                  + settled.patterns().get(0)
+                  + ": "
+                  + settled.why()
+                  + '.');
         }
       } else {
         ask(
@@ -455,7 +462,11 @@ final class LayoutProposal {
   }
 
   private static String escaped(String foreign) {
-    return foreign.replace("\\", "\\\\").replace("=", "\\=").replace("#", "\\#").replace("!", "\\!");
+    return foreign
+        .replace("\\", "\\\\")
+        .replace("=", "\\=")
+        .replace("#", "\\#")
+        .replace("!", "\\!");
   }
 
   private void addUnits() {
@@ -494,11 +505,14 @@ final class LayoutProposal {
 
   private void addMissing() {
     boolean barcode = has(LayoutColumns.BARCODE);
-    boolean named = sample.files().stream().allMatch(f -> LayoutColumns.dateIn(f.path()).isPresent());
+    boolean named =
+        sample.files().stream().allMatch(f -> LayoutColumns.dateIn(f.path()).isPresent());
     if (!has("time") && !has("date") && !barcode && has("clock") && named) {
       setting("The date stands in the names of the files.", "constant.date=name");
     } else if (!has("time") && !has("date") && !barcode) {
-      ask("No column is a date. Which is it?", List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
+      ask(
+          "No column is a date. Which is it?",
+          List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
     }
     if (!has("code") && !barcode) {
       ask(

@@ -27,7 +27,10 @@ record MissingCodes(Shop shop, AsRead read) {
     var examples = new TreeMap<String, ExportRow>();
     for (var row : read.rows()) {
       String code = row.get(Field.CODE);
-      if (!code.isEmpty() && row.broken().isEmpty() && whole.find(code).isEmpty() && !begins(code)) {
+      if (!code.isEmpty()
+          && row.broken().isEmpty()
+          && whole.find(code).isEmpty()
+          && !begins(code)) {
         examples.putIfAbsent(code, row);
       }
     }
@@ -67,7 +70,9 @@ record MissingCodes(Shop shop, AsRead read) {
         .flatMap(tree -> tree.items().stream())
         .filter(
             item ->
-                Stream.of(item.id(), item.name()).map(NameComparison::plain).anyMatch(plain::equals))
+                Stream.of(item.id(), item.name())
+                    .map(NameComparison::plain)
+                    .anyMatch(plain::equals))
         .findFirst();
   }
 
@@ -97,7 +102,10 @@ record MissingCodes(Shop shop, AsRead read) {
         names.put(record.cell(code), name);
       }
       boolean words = names.values().stream().anyMatch(text -> text.matches(".*\\p{L}{3}.*"));
-      if (goes && words && names.values().stream().distinct().count() > best.values().stream().distinct().count()) {
+      if (goes
+          && words
+          && names.values().stream().distinct().count()
+              > best.values().stream().distinct().count()) {
         best = names;
       }
     }

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /** Words that scales print for a weighing that counts, or for one that is cancelled. */
 final class StatusWords {
   private static final Pattern OK =
-      Pattern.compile("ok|valid|good|accepted|normal|gültig|gut|stable|stabil|pass|passed|bueno|bon");
+      Pattern.compile(
+          "ok|valid|good|accepted|normal|gültig|gut|stable|stabil|pass|passed|bueno|bon");
 
   private static final Pattern VOID =
       Pattern.compile(
@@ -21,7 +22,8 @@ final class StatusWords {
           "us|unst.*|unstable|instabil|err(or)?|ol|ul|over|under|bad|ng|fail(ed)?|invalid|x|v|c|d"
               + "|rej(ect(ed)?)?|[^\\p{L}\\d]+");
 
-  private static final List<String> YES = List.of("y", "yes", "1", "true", "j", "ja", "x", "o", "s");
+  private static final List<String> YES =
+      List.of("y", "yes", "1", "true", "j", "ja", "x", "o", "s");
   private static final List<String> NO = List.of("n", "no", "0", "false", "nein", "f");
 
   private StatusWords() {}

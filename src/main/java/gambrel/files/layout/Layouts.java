@@ -126,8 +126,7 @@ public final class Layouts {
 
   private Choice choice(SettingsFile file, String path, String folder) {
     String scale = shop.scales().containsKey(folder) ? folder : "";
-    return LayoutReader.read(
-            file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
+    return LayoutReader.read(file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
         .map(layout -> new Choice(layout, Optional.empty()))
         .orElseGet(() -> faulty(path));
   }
