@@ -88,12 +88,13 @@ public final class ExportAssistant {
 
   private void tell(String name, List<String> paths) {
     try {
-      var sample = paths.subList(0, Math.min(MOST_FILES, paths.size()));
-      var choice = layouts.of(paths.get(0));
-      var read = AsRead.of(folder, sample, choice);
-      if (read.names().isEmpty()) {
+      var first = paths.subList(0, Math.min(MOST_FILES, paths.size()));
+      var sample = ExportSample.of(folder, first);
+      if (sample.files().isEmpty()) {
         return;
       }
+      var choice = layouts.of(paths.get(0));
+      var read = AsRead.of(folder, first, choice);
       var place = choice.layout().place().file();
       boolean saved = !place.isEmpty() || choice.fault().isPresent();
       String by = saved ? "read by " + place : "read without a layout";
@@ -108,7 +109,7 @@ public final class ExportAssistant {
       if (read.isRight() && saved) {
         asRead(read, true);
       } else {
-        propose(name, sample, read, saved);
+        propose(name, sample, first, read, saved);
       }
       say("");
     } catch (IOException e) {
@@ -276,10 +277,11 @@ public final class ExportAssistant {
 
   // What is proposed.
 
-  private void propose(String name, List<String> paths, AsRead now, boolean saved)
+  private void propose(
+      String name, ExportSample sample, List<String> paths, AsRead now, boolean saved)
       throws IOException {
     String to = name.isEmpty() ? folderFor() : name;
-    var proposal = new LayoutProposal(ExportSample.of(folder, paths), shop, today, to);
+    var proposal = new LayoutProposal(sample, shop, today, to);
     if (!saved && now.isRight() && proposal.questions().isEmpty()) {
       asRead(now, false);
       return;

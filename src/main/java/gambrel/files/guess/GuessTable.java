@@ -173,10 +173,16 @@ record GuessTable(
 
     /** Sorts rows from other lines; a line like the header stands where files were joined. */
     private void sort(List<Row> found, List<String> header, CsvRow units) {
-      var whole = found.stream().map(Row::csv).filter(r -> r.cells().size() == width).toList();
+      var whole =
+          found.stream()
+              .map(Row::csv)
+              .filter(row -> row.cells().size() == width)
+              .filter(row -> header.isEmpty() || row != units && !row.cells().equals(header))
+              .toList();
       long words = whole.stream().filter(Builder::beginsWithLetter).count();
       boolean counted = words * 2 < whole.size();
-      filled = IntStream.range(0, width).filter(i -> isFilled(whole, i)).toArray();
+      var usual = whole.stream().filter(r -> !counted || !beginsWithLetter(r)).toList();
+      filled = IntStream.range(0, width).filter(i -> isFilled(usual, i)).toArray();
       for (var row : found) {
         var csv = row.csv();
         boolean isRow =
@@ -198,7 +204,7 @@ record GuessTable(
 
     private static boolean isFilled(List<CsvRow> rows, int column) {
       long blank = rows.stream().filter(row -> row.cell(column).isEmpty()).count();
-      return blank * 5 < rows.size();
+      return blank * 3 < rows.size();
     }
 
     private long present(CsvRow row) {
@@ -223,7 +229,7 @@ record GuessTable(
         return true;
       }
       if (row.cells().size() == width) {
-        return present(row) == filled.length;
+        return present(row) * 3 >= filled.length * 2L;
       }
       boolean digits = Character.isDigit(first(row));
       return row.cells().size() * 2 > width
