@@ -3,6 +3,7 @@ package gambrel.night;
 import gambrel.files.publish.Csv;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowFinder;
@@ -31,11 +32,15 @@ final class UnknownBodies {
 
   /**
    * The notice about a body that is named by some rows, at least one; with the row to paste, unless
-   * bodies.csv has one that cannot be read.
+   * bodies.csv has one that cannot be read, or a body that had this tag at another time.
    */
   Notice notice(String body, List<SetAside> naming) {
     var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
     if (shop.unread("bodies.csv", "body", body).findFirst().isPresent()) {
+      return first;
+    }
+    if (!first.saying().key().equals(NoticeCode.BODY_UNKNOWN.name())) {
+      // A body has this tag, at another time.
       return first;
     }
     var found = naming.stream().flatMap(row -> rows.find(row.notice().place()).stream()).toList();

@@ -191,6 +191,7 @@ public final class ExportAssistant {
       say("    " + cut(row.raw()));
       say("      = " + told(row));
     }
+    long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
     var times = read.rows().stream().map(this::time).sorted().toList();
     var weights = new TreeMap<String, BigDecimal>();
     for (var row : read.rows()) {
@@ -199,8 +200,9 @@ public final class ExportAssistant {
           .ifPresent(net -> weights.merge(unit(row), net, BigDecimal::add));
     }
     say(
-        "  In all %d rows from %s to %s; they show %s, with what is cancelled or repeated."
+        "  In %s %d rows from %s to %s; they show %s, with what is cancelled or repeated."
             .formatted(
+                files == MOST_FILES ? "the first " + MOST_FILES + " files" : "all",
                 read.rows().size(),
                 times.get(0),
                 times.get(times.size() - 1),

@@ -152,7 +152,7 @@ final class GuessFields {
     if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
       return BY_CONTENT;
     }
-    return values.stream().allMatch(value -> value.matches("\\d{6}|1\\d{12}")) ? BY_FORM : 0;
+    return values.stream().allMatch(value -> value.matches("\\d{6}|1[5-9]\\d{8}|1\\d{12}")) ? BY_FORM : 0;
   }
 
   private int ofWeight(String field, GuessTable.Column column, List<String> reasons) {
@@ -197,7 +197,8 @@ final class GuessFields {
       return formed(reasons, "it counts up");
     }
     // A number that is mostly the same tells no weighings apart.
-    return isDecimal(values) || values.stream().distinct().count() * 3 < values.size() ? -1 : 0;
+    boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
+    return labels || isDecimal(values) || values.stream().distinct().count() * 3 < values.size() ? -1 : 0;
   }
 
   private static boolean isDecimal(List<String> values) {
@@ -212,7 +213,8 @@ final class GuessFields {
   private static int ofStatus(GuessTable.Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
     boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
-    if (words.size() > MOST_STATUSES || isDecimal(words) || constant) {
+    boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
+    if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
       return -1;
     }
     if (words.stream().anyMatch(StatusWords::isCommon)) {

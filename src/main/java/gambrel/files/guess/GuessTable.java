@@ -176,7 +176,7 @@ record GuessTable(
       var whole =
           found.stream()
               .map(Row::csv)
-              .filter(row -> row.cells().size() == width)
+              .filter(row -> row.cells().size() == width && !isRule(row))
               .filter(row -> header.isEmpty() || row != units && !row.cells().equals(header))
               .toList();
       long words = whole.stream().filter(Builder::beginsWithLetter).count();
@@ -188,6 +188,7 @@ record GuessTable(
         boolean isRow =
             csv.cells().size() == width
                 && csv.broken().isEmpty()
+                && !isRule(csv)
                 && (header.isEmpty() || csv != units)
                 && present(csv) * 2 > filled.length
                 && !(counted && beginsWithLetter(csv));
@@ -200,6 +201,11 @@ record GuessTable(
           others.add(csv);
         }
       }
+    }
+
+    /** Whether a line only rules off others, as dashes do. */
+    private static boolean isRule(CsvRow row) {
+      return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
     }
 
     private static boolean isFilled(List<CsvRow> rows, int column) {
@@ -227,6 +233,9 @@ record GuessTable(
     private boolean isLikeARow(CsvRow row) {
       if (row.broken().isPresent() || rows.isEmpty()) {
         return true;
+      }
+      if (isRule(row)) {
+        return false;
       }
       if (row.cells().size() == width) {
         return present(row) * 3 >= filled.length * 2L;

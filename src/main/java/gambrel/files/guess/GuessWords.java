@@ -28,7 +28,7 @@ final class GuessWords {
       """
       scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
       ticket ticket beleg belegnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
-      time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed time
+      time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed ts time
       date date datum fecha day tag jour data
       clock clock uhrzeit zeit heure hora tijd time ora
       body body carcase carcass animal lot kill schlacht tier bête bete res canal karkas beast ear tier-nr schlachtnr carcasse
