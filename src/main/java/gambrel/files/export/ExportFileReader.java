@@ -89,9 +89,9 @@ final class ExportFileReader {
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
     int width = named ? header.width() : usualWidth(csv, header.next());
     var read = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
-    // Files that were joined have their header again in the middle.
+    String top = header.row().raw();
     var known =
-        read.stream().filter(row -> !named || !row.raw().equals(header.row().raw())).toList();
+        read.stream().filter(row -> !layout.headerRepeated() || !row.raw().equals(top)).toList();
     var rows = layout.negativesVoid() ? NegativeWeights.asVoids(known) : known;
     var file = new ExportFile(path, rows);
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {

@@ -98,7 +98,11 @@ record AsRead(
                 Stream.of(Field.values())
                     .filter(field -> isUnreadable(field, row))
                     .findFirst()
-                    .map(field -> cell(field, row) + " cannot be read"));
+                    .map(field -> cell(field, row) + " cannot be read"))
+        .or(
+            () ->
+                Optional.of("it has no weight")
+                    .filter(why -> row.get(Field.NET).isEmpty() && row.get(Field.GROSS).isEmpty()));
   }
 
   private static boolean isUnreadable(Field field, ExportRow row) {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -21,6 +22,7 @@ final class GuessFields {
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
   private static final int MOST_STATUSES = 8;
+  private static final Set<String> DATED = Set.of("time", "date", "clock", "barcode");
 
   private final GuessTable table;
   private final GuessTimes times;
@@ -116,7 +118,14 @@ final class GuessFields {
       score += BY_KNOWN;
       reasons.add(named + " of " + column.values().size() + " values are in the shop's files");
     }
-    if (column.values().isEmpty() || other && score == 0) {
+    if (other && score == 0) {
+      return;
+    }
+    if (column.values().isEmpty()) {
+      // What is blank today may be filled tomorrow, such as a status.
+      if (score > BY_CONTENT / 2 && !DATED.contains(field)) {
+        choices.add(new Choice(field, column, score / 2, "its name; blank so far"));
+      }
       return;
     }
     int content = content(field, column, reasons);
@@ -152,7 +161,9 @@ final class GuessFields {
     if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
       return BY_CONTENT;
     }
-    return values.stream().allMatch(value -> value.matches("\\d{6}|1[5-9]\\d{8}|1\\d{12}")) ? BY_FORM : 0;
+    return values.stream().allMatch(value -> value.matches("\\d{6}|1[5-9]\\d{8}|1\\d{12}"))
+        ? BY_FORM
+        : 0;
   }
 
   private int ofWeight(String field, GuessTable.Column column, List<String> reasons) {
@@ -198,7 +209,9 @@ final class GuessFields {
     }
     // A number that is mostly the same tells no weighings apart.
     boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
-    return labels || isDecimal(values) || values.stream().distinct().count() * 3 < values.size() ? -1 : 0;
+    return labels || isDecimal(values) || values.stream().distinct().count() * 3 < values.size()
+        ? -1
+        : 0;
   }
 
   private static boolean isDecimal(List<String> values) {

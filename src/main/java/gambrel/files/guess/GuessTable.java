@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
  * @param skip number of lines before the table
  * @param top the first line of the table
  * @param header whether this line names columns
+ * @param repeated whether it stands again between rows
  * @param columns its columns
  * @param rows its rows
  * @param ignore a regular expression of the lines that are no rows, without its anchor; or empty
@@ -31,6 +32,7 @@ record GuessTable(
     int skip,
     String top,
     boolean header,
+    boolean repeated,
     List<Column> columns,
     List<Row> rows,
     String ignore,
@@ -95,7 +97,7 @@ record GuessTable(
       }
     }
     return width == 0
-        ? new GuessTable(',', 0, "", false, List.of(), List.of(), "", List.of(), List.of())
+        ? new GuessTable(',', 0, "", false, false, List.of(), List.of(), "", List.of(), List.of())
         : new Builder(delimiter, width).table(files);
   }
 
@@ -151,6 +153,7 @@ record GuessTable(
           top.line() - 1,
           top.raw(),
           header,
+          header && found.stream().anyMatch(row -> row.csv().cells().equals(top.cells())),
           IntStream.range(0, Math.min(width, MOST_COLUMNS))
               .mapToObj(i -> column(i, header ? text(top, i) : "", hasUnits ? units.cell(i) : ""))
               .toList(),

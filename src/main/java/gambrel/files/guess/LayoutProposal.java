@@ -5,6 +5,7 @@ import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.guess.GuessTable.Row;
 import gambrel.files.layout.LayoutColumns;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
 import java.math.BigDecimal;
@@ -71,8 +72,27 @@ final class LayoutProposal {
     if (shop.scales().containsKey(name) && isOneUnknownScale()) {
       fields.remove("scale");
     }
+    leaveOwnersOut();
     if (!table.columns().isEmpty()) {
       write();
+    }
+  }
+
+  /**
+   * Leaves out owners and lots that stand in every row. A pack with a customer is the customer's
+   * outright, and one with a batch comes out of the batch; neither is meant of all rows of a body.
+   */
+  private void leaveOwnersOut() {
+    if (has("customer") && !cells("customer").contains("")) {
+      found.add(
+          fields.remove("customer").column().name()
+              + " stands in every row and is not read: bodies.csv says whose the bodies are.");
+    }
+    boolean unknown = cells("batch").stream().noneMatch(shop.batches()::containsKey);
+    if (has("batch") && has("body") && unknown && !cells("batch").contains("")) {
+      found.add(
+          fields.remove("batch").column().name()
+              + " stands in every row and is not read, as batches.csv has none of it.");
     }
   }
 
@@ -109,6 +129,7 @@ final class LayoutProposal {
     addNumbers();
     addWeights();
     fields.keySet().stream().sorted(this::inOrder).forEach(this::addField);
+    addUnread();
     addStatus();
     addUnits();
     addScale();
@@ -179,6 +200,8 @@ final class LayoutProposal {
     }
     if (!table.header()) {
       setting("Its first row holds figures: it has no header.", "header=no");
+    } else if (table.repeated()) {
+      setting("Its header stands again between rows.", "header=repeated");
     }
     if (!table.ignore().isEmpty()) {
       String first = table.ignored().get(0);
@@ -372,6 +395,18 @@ final class LayoutProposal {
               + column.name()
               + " laid out? I item, W weight, C check digit, X any other.",
           List.of(List.of("instore=20IIIIIWWWWWC", "instore.decimals=3")));
+    }
+  }
+
+  /** Keeps out columns that have the name of a field and hold something else. */
+  private void addUnread() {
+    for (var column : table.columns()) {
+      String name = column.header().strip().toLowerCase(Locale.ROOT);
+      boolean inTwo = name.equals("time") && (has("date") || has("clock"));
+      boolean used = fields.containsKey(name) || withheld.contains(name) || inTwo;
+      if (!used && Field.of(name).isPresent()) {
+        layout.add("column." + name + '=');
+      }
     }
   }
 

@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  * @param unit the unit of rows that name none, if the layout gives it
  * @param negativesVoid whether a weight below zero cancels the row with that weight before it
  * @param dateInName whether rows without a date are of the date in the file's name
+ * @param headerRepeated whether a line like the header is no row
  * @param translation makes a row of stripped texts by column, without blank ones; empty if the
  *     columns are the fields
  */
@@ -38,6 +39,7 @@ public record Layout(
     Optional<WeightUnit> unit,
     boolean negativesVoid,
     boolean dateInName,
+    boolean headerRepeated,
     Optional<Function<Map<String, String>, TranslatedRow>> translation) {
 
   private static final List<List<String>> PLAIN_NEEDS =
@@ -53,6 +55,7 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
+          false,
           false,
           false,
           Optional.empty());

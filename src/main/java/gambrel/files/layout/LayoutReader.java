@@ -90,6 +90,7 @@ final class LayoutReader {
         unit,
         file.get("negative", LayoutTypes::negative).isPresent(),
         dateInName,
+        isHeaderRepeated(),
         Optional.of(translation::translate));
   }
 
@@ -107,9 +108,14 @@ final class LayoutReader {
         quote,
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
         file.count("skip").orElse(0),
-        file.yesNo("header").orElse(true),
+        isHeaderRepeated() || file.yesNo("header").orElse(true),
         file.get("ignore", LayoutTypes::expression),
         file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
+  }
+
+  /** Whether the header may stand in the file again, as where files were joined. */
+  private boolean isHeaderRepeated() {
+    return file.text("header").equalsIgnoreCase("repeated");
   }
 
   private WeightText weights(boolean poundsAndOunces) {

@@ -164,15 +164,17 @@ class ExportAssistantTest {
 
         """,
         String.join(
-                "\n",
-                said(
-                    """
+                    "\n",
+                    said(
+                        """
                     No;Datum;Zeit;Tier;Art;Gewicht;Preis
                     1;14.07.2026;9:05;B17;ROAST;2,5;12,50
                     2;14.07.2026;9:06;A12;BONE;3,25;7,25
                     """))
-            .replace("  Its dates do not fit the kill dates or lie ahead: was the scale's clock"
-                + " right?\n", "")
+                .replace(
+                    "  Its dates do not fit the kill dates or lie ahead: was the scale's clock"
+                        + " right?\n",
+                    "")
             + "\n");
   }
 
@@ -187,14 +189,14 @@ class ExportAssistantTest {
     assertSays(said, "exports/S1: 1 file, read by layouts/S1.properties.");
     assertSays(said, "    net       \"Netto\": as the layout says");
     assertSays(
-        said, "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
+        said,
+        "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
     assertEquals(List.of(), layout(said));
   }
 
   @Test
   void anExportThatNeedsNoLayoutIsShownAsItIsRead() {
-    var said =
-        said("scale,ticket,time,body,code,net\nS1,1,2026-07-28T09:05,B17,ROAST,2.5\n");
+    var said = said("scale,ticket,time,body,code,net\nS1,1,2026-07-28T09:05,B17,ROAST,2.5\n");
     assertSays(said, "exports/S1: 1 file, read without a layout.");
     assertEquals(List.of(), layout(said));
   }
@@ -244,9 +246,11 @@ class ExportAssistantTest {
     var said = said("When,Body,Code,Net\n01/02/2026 09:05:11 AM,B17,ROAST,2.5\n");
     assertSays(said, "  To be answered: Which is the day and which the month in \"When\"?");
     assertSays(said, "    time=d/M/yyyy h:mm:ss a");
-    assertSays(said, "      = scale S1, time 2026-02-01T09:05:11, body B17, code ROAST, net 2.5 kg");
+    assertSays(
+        said, "      = scale S1, time 2026-02-01T09:05:11, body B17, code ROAST, net 2.5 kg");
     assertSays(said, "    time=M/d/yyyy h:mm:ss a");
-    assertSays(said, "      = scale S1, time 2026-01-02T09:05:11, body B17, code ROAST, net 2.5 kg");
+    assertSays(
+        said, "      = scale S1, time 2026-01-02T09:05:11, body B17, code ROAST, net 2.5 kg");
     assertTrue(layout(said).contains("#time=d/M/yyyy h:mm:ss a"));
     assertTrue(settings(said).stream().noneMatch(line -> line.startsWith("time=")));
     // Read as it was printed, the row waits; then the question is asked again.
@@ -289,7 +293,8 @@ class ExportAssistantTest {
   })
   void wholeNumbersMayBeGrams(String scale, String net, String line) {
     files.with(
-        "exports/" + scale + "/a.csv", "When,Body,Code,Net\n2026-07-28 09:00,B17,ROAST," + net + "\n");
+        "exports/" + scale + "/a.csv",
+        "When,Body,Code,Net\n2026-07-28 09:00,B17,ROAST," + net + "\n");
     assertTrue(settings(said()).contains(line), () -> String.join("\n", said()));
   }
 
@@ -365,7 +370,8 @@ class ExportAssistantTest {
         "exports/S1/a.csv",
         "Stück;Netto;Datum;Tier;Code\n1;2,5;28.07.2026;B17;ROAST\n"
             .getBytes(Charset.forName("windows-1252")));
-    assertTrue(settings(said()).containsAll(List.of("charset=windows-1252", "column.pieces=Stück")));
+    assertTrue(
+        settings(said()).containsAll(List.of("charset=windows-1252", "column.pieces=Stück")));
   }
 
   @Test
@@ -374,14 +380,16 @@ class ExportAssistantTest {
     var said = said();
     assertTrue(settings(said).contains("constant.date=name"));
     assertSays(
-        said, "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
+        said,
+        "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
   }
 
   @Test
   void aFileThatWasJoinedFromTwoHasItsHeaderOnlyOnce() {
     var said =
-        said("No,Date,Body,Code,Net\n1,2026-07-28,B17,ROAST,2.5\nNo,Date,Body,Code,Net\n"
-            + "2,2026-07-29,B17,ROAST,2.5\n");
+        said(
+            "No,Date,Body,Code,Net\n1,2026-07-28,B17,ROAST,2.5\nNo,Date,Body,Code,Net\n"
+                + "2,2026-07-29,B17,ROAST,2.5\n");
     assertTrue(said.stream().anyMatch(line -> line.startsWith("  In all 2 rows")), said.toString());
   }
 
