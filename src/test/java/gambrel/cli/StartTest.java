@@ -8,6 +8,7 @@ import gambrel.night.TinyDocuments;
 import gambrel.night.Trees;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -124,5 +125,17 @@ class StartTest {
     assertTrue(lines.get(2).matches("    side +Side +carcase +2"), lines.get(2));
     assertEquals(2, gambrel("cuts", top.toString(), "unicorn").code());
     assertEquals(2, gambrel("cuts", top.resolve("nowhere").toString()).code());
+  }
+
+  @Test
+  void aTableThatIsNotUtf8IsToldHowToSaveIt() throws Exception {
+    NewShop.write(top, ZoneId.of("Australia/Sydney"));
+    Files.write(
+        top.resolve("customers.csv"),
+        "customer,name\nann,Jürgen\n".getBytes(StandardCharsets.ISO_8859_1));
+
+    var result = gambrel("check", top.toString(), "--as-of=2026-07-31T02:00");
+
+    assertTrue(result.out().contains("save the file as UTF-8"), result.out());
   }
 }

@@ -204,11 +204,17 @@ final class ShopFolder {
             .map(
                 row -> {
                   boolean overfull = !row.isBlankFrom(header.width());
-                  var checked = row.brokenBy(row.broken().or(() -> fault(row, overfull)));
+                  var broken = row.broken().map(ShopFolder::ofTable);
+                  var checked = row.brokenBy(broken.or(() -> fault(row, overfull)));
                   var place = new Place(table.file(), row.line());
                   return new ShopRow(this, place, checked, overfull, positions, cells);
                 })
             .toList();
+  }
+
+  /** A table has no other character set than UTF-8, which a fault of one has to say. */
+  private static Phrase ofTable(Phrase fault) {
+    return fault.key().equals("FAULT.CHARSET") ? Phrase.of("FAULT.NOT_UTF8") : fault;
   }
 
   private static Optional<Phrase> fault(CsvRow row, boolean overfull) {
@@ -218,11 +224,9 @@ final class ShopFolder {
     if (row.cells().stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
       return Optional.of(Phrase.of("FAULT.LONG").with("most", LONGEST_CELL));
     }
-    if (row.cells().stream().allMatch(ShopFolder::isLegible)) {
-      return Optional.empty();
-    }
-    boolean undecoded = row.cells().stream().anyMatch(cell -> cell.indexOf(REPLACED) >= 0);
-    return Optional.of(Phrase.of(undecoded ? "FAULT.NOT_UTF8" : "FAULT.CONTROL"));
+    return row.cells().stream().allMatch(ShopFolder::isLegible)
+        ? Optional.empty()
+        : Optional.of(Phrase.of("FAULT.CONTROL"));
   }
 
   /** Whether a cell could be decoded and is not too long. */

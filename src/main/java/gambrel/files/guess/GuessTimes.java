@@ -119,9 +119,14 @@ final class GuessTimes {
    */
   Optional<List<LocalDateTime>> readings(String pattern, List<String> values) {
     return formatters(pattern).stream()
-        .map(formatter -> values.stream().map(value -> read(formatter, value)).toList())
-        .filter(read -> read.stream().allMatch(Optional::isPresent))
-        .map(read -> read.stream().flatMap(Optional::stream).toList())
+        .map(
+            formatter ->
+                values.stream()
+                    .map(value -> read(formatter, value))
+                    .takeWhile(Optional::isPresent)
+                    .flatMap(Optional::stream)
+                    .toList())
+        .filter(read -> read.size() == values.size())
         .findFirst();
   }
 

@@ -394,8 +394,14 @@ final class LayoutProposal {
           "How are the in-store numbers of "
               + column.name()
               + " laid out? I item, W weight, C check digit, X any other.",
-          List.of(List.of("instore=20IIIIIWWWWWC", "instore.decimals=3")));
+          List.of(List.of("instore=" + inStore(column.values().get(0)), "instore.decimals=3")));
     }
+  }
+
+  /** The usual plan of in-store numbers: a prefix, five digits of item, five of weight, a check. */
+  private static String inStore(String number) {
+    int plan = "IIIIIWWWWWC".length();
+    return number.substring(0, Math.max(0, number.length() - plan)) + "IIIIIWWWWWC";
   }
 
   /** Keeps out columns that have the name of a field and hold something else. */
