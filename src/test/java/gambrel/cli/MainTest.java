@@ -282,7 +282,8 @@ class MainTest {
 
     assertEquals(1, lines.stream().filter(line -> line.startsWith("hold code-unknown")).count());
     assertTrue(
-        lines.contains("  7 of this kind; the first: codes.csv has no code new1."), lines::toString);
+        lines.contains("  7 of this kind; the first: codes.csv has no code new1."),
+        lines::toString);
     for (int i = 0; i < 3; i++) {
       String row = " (the command cuts prints the items): new" + i + ",?,pack.";
       assertEquals(1, lines.stream().filter(line -> line.contains(row)).count(), row);

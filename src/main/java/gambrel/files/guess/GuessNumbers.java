@@ -45,7 +45,7 @@ final class GuessNumbers {
     grams = table.columns().stream().anyMatch(c -> isNumeric(c) && unit(c).equals("g"));
     texts =
         table.columns().stream()
-            .filter(GuessNumbers::isNumeric)
+            .filter(column -> isNumeric(column) && !isTime(column))
             .flatMap(column -> column.values().stream())
             .toList();
   }
@@ -54,6 +54,12 @@ final class GuessNumbers {
   static boolean isNumeric(GuessTable.Column column) {
     return !column.values().isEmpty()
         && column.values().stream().allMatch(value -> NUMBER.matcher(value).matches());
+  }
+
+  /** Whether a column may hold clock times such as 9.05, by its name. */
+  private static boolean isTime(GuessTable.Column column) {
+    return Stream.of("time", "clock", "date")
+        .anyMatch(field -> GuessWords.score(field, column.header()) > 0);
   }
 
   /**

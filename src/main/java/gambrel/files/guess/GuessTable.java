@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
  * file have the same number of cells; the first such line is its header unless it holds figures.
  *
  * @param delimiter the character between cells
+ * @param quote the character that encloses cells
  * @param skip number of lines before the table
  * @param top the first line of the table
  * @param header whether this line names columns
@@ -29,6 +30,7 @@ import java.util.stream.IntStream;
  */
 record GuessTable(
     char delimiter,
+    char quote,
     int skip,
     String top,
     boolean header,
@@ -81,11 +83,12 @@ record GuessTable(
 
   /** The table of some files; without columns if there is none. */
   static GuessTable of(List<SampleFile> files) {
+    char quote = quote(files.get(0));
     char delimiter = ',';
     int width = 0;
     long most = 0;
     for (char candidate : DELIMITERS) {
-      var rows = rows(files.get(0), candidate);
+      var rows = rows(files.get(0), candidate, quote);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
       long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
       // A blank stands within cells, too.
@@ -97,17 +100,35 @@ record GuessTable(
       }
     }
     return width == 0
-        ? new GuessTable(',', 0, "", false, false, List.of(), List.of(), "", List.of(), List.of())
-        : new Builder(delimiter, width).table(files);
+        ? new GuessTable(
+            ',',
+            TextForm.DOUBLE_QUOTE,
+            0,
+            "",
+            false,
+            false,
+            List.of(),
+            List.of(),
+            "",
+            List.of(),
+            List.of())
+        : new Builder(delimiter, quote, width).table(files);
   }
 
-  private static List<CsvRow> rows(SampleFile file, char delimiter) {
-    return new CsvRows(file.lines(), delimiter, 1, Integer.MAX_VALUE).all(0);
+  private static List<CsvRow> rows(SampleFile file, char delimiter, char quote) {
+    return new CsvRows(file.lines(), delimiter, quote, 1, Integer.MAX_VALUE).all(0);
+  }
+
+  /** An apostrophe if it encloses most lines, else a double quote. */
+  private static char quote(SampleFile file) {
+    long single = file.lines().stream().filter(l -> l.text().strip().matches("'.*'")).count();
+    return single * 2 > file.lines().size() ? '\'' : TextForm.DOUBLE_QUOTE;
   }
 
   /** Sorts lines into rows and others. */
   private static final class Builder {
     private final char delimiter;
+    private final char quote;
     private final int width;
     private final List<Row> rows = new ArrayList<>();
     private final List<CsvRow> others = new ArrayList<>();
@@ -116,19 +137,20 @@ record GuessTable(
     /** The columns that nearly every row fills. */
     private int[] filled = {};
 
-    private Builder(char delimiter, int width) {
+    private Builder(char delimiter, char quote, int width) {
       this.delimiter = delimiter;
+      this.quote = quote;
       this.width = width;
     }
 
     private GuessTable table(List<SampleFile> files) {
-      var first = rows(files.get(0), delimiter);
+      var first = rows(files.get(0), delimiter, quote);
       int at = top(first);
       var top = first.get(at);
       boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
       var found = new ArrayList<Row>();
       for (var file : files) {
-        var all = rows(file, delimiter);
+        var all = rows(file, delimiter, quote);
         if (all.size() <= at || header && !all.get(at).cells().equals(top.cells())) {
           unlike.add(file.path());
         } else {
@@ -150,6 +172,7 @@ record GuessTable(
       }
       return new GuessTable(
           delimiter,
+          quote,
           top.line() - 1,
           top.raw(),
           header,

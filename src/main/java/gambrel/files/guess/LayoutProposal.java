@@ -73,6 +73,7 @@ final class LayoutProposal {
       fields.remove("scale");
     }
     leaveOwnersOut();
+    takeNamesForCodes();
     if (!table.columns().isEmpty()) {
       write();
     }
@@ -93,6 +94,20 @@ final class LayoutProposal {
       found.add(
           fields.remove("batch").column().name()
               + " stands in every row and is not read, as batches.csv has none of it.");
+    }
+  }
+
+  /** Takes the one column of words for the code, such as names of cuts, if there is no other. */
+  private void takeNamesForCodes() {
+    var named =
+        table.columns().stream()
+            .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+            .filter(column -> column.values().stream().allMatch(v -> v.matches(".*\\p{L}{2}.*")))
+            .filter(column -> column.values().stream().distinct().count() > 1)
+            .toList();
+    if (!has("code") && !has(LayoutColumns.BARCODE) && named.size() == 1) {
+      var choice = new GuessFields.Choice("code", named.get(0), 0, "the one column of words left");
+      fields.put("code", choice);
     }
   }
 
@@ -191,6 +206,9 @@ final class LayoutProposal {
     String word = DELIMITER_WORDS.getOrDefault(mark, mark);
     found.add("Cells stand between " + (word.equals(mark) ? '"' + mark + '"' : word) + ".");
     layout.add("delimiter=" + word);
+    if (table.quote() != TextForm.DOUBLE_QUOTE) {
+      setting("Cells stand within apostrophes.", "quote=" + table.quote());
+    }
     String charset = sample.charset().name();
     if (!charset.equals("UTF-8")) {
       setting("Its characters are not UTF-8 but " + charset + ".", "charset=" + charset);
@@ -479,6 +497,7 @@ final class LayoutProposal {
     var column = fields.get("status").column();
     var counts = new TreeMap<String, Integer>();
     column.values().forEach(word -> counts.merge(word, 1, Integer::sum));
+    warnOfVoids(column);
     for (var count : counts.entrySet()) {
       String word = count.getKey();
       String key = "value.status." + escaped(word) + '=';
@@ -498,6 +517,26 @@ final class LayoutProposal {
                 .formatted(word, count.getValue(), column.cells().size()),
             List.of(List.of(key + "ok"), List.of(key + "void")),
             column.cells().indexOf(word));
+      }
+    }
+  }
+
+  /** Says so if a row that is void equals the row before it but for its ticket. */
+  private void warnOfVoids(Column status) {
+    for (int i = 1; has("ticket") && i < status.cells().size(); i++) {
+      int row = i;
+      boolean isVoid =
+          StatusWords.meaning(status.cells().get(i), status.header()).equals(Optional.of("void"));
+      boolean equal =
+          List.of("body", "code", "net", "gross").stream()
+              .map(this::cells)
+              .allMatch(cells -> cells.isEmpty() || cells.get(row).equals(cells.get(row - 1)));
+      if (isVoid && equal && !cells("ticket").get(i).equals(cells("ticket").get(i - 1))) {
+        found.add(
+            "Ticket %s is void and equals the one before it: it cancels itself. If it means the"
+                    .formatted(cells("ticket").get(i))
+                + " one before, void that in corrections.csv.");
+        return;
       }
     }
   }

@@ -365,6 +365,38 @@ class ExportAssistantTest {
   }
 
   @Test
+  void cellsMayStandWithinApostrophes() {
+    var said = said("'No','Date','Body','Net'\n'1','2026-07-28','B17','2.5'\n");
+    assertTrue(settings(said).containsAll(List.of("quote='", "column.net=Net")), said.toString());
+  }
+
+  @Test
+  void aVoidRowThatEqualsTheOneBeforeItIsPointedOut() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.5,VOID\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.startsWith("  Ticket 2 is void and equals")),
+        said.toString());
+  }
+
+  @Test
+  void anOwnerInEveryRowIsNotTakenForACustomerOfPacks() {
+    var said = said("No,When,Body,Code,Net,Customer\n1,2026-07-28 9:00,B17,ROAST,2.5,ash\n");
+    assertTrue(settings(said).contains("column.customer="), said.toString());
+  }
+
+  @Test
+  void namesOfCutsAreCodesWhereThereAreNoOthers() {
+    var said =
+        said(
+            "No,When,Body,Description,Net\n1,2026-07-28 9:00,B17,Rump,2.5\n"
+                + "2,2026-07-28 9:01,B17,Chuck,2.5\n");
+    assertTrue(settings(said).contains("column.code=Description"), said.toString());
+  }
+
+  @Test
   void anExportOfWindowsIsReadInItsCharacterSet() {
     files.with(
         "exports/S1/a.csv",
