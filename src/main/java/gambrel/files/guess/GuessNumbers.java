@@ -42,7 +42,7 @@ final class GuessNumbers {
 
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
-    grams = table.columns().stream().anyMatch(c -> isNumeric(c) && unit(c).equals("g"));
+    grams = table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
     texts =
         table.columns().stream()
             .filter(column -> isNumeric(column) && !isTime(column))
@@ -54,6 +54,25 @@ final class GuessNumbers {
   static boolean isNumeric(GuessTable.Column column) {
     return !column.values().isEmpty()
         && column.values().stream().allMatch(value -> NUMBER.matcher(value).matches());
+  }
+
+  /**
+   * Whether weights are in grams by their unit, or because some have three digits after a mark and
+   * others no mark: a scale writes its decimals in every row.
+   */
+  private static boolean isInGrams(GuessTable.Column column) {
+    var values = column.values();
+    return unit(column).equals("g")
+        || values.stream().allMatch(value -> value.matches("(?i)[^a-z]*g\\.?"))
+        || values.stream().anyMatch(value -> value.matches("\\d{1,3}[.,]\\d{3}"))
+            && values.stream().anyMatch(value -> value.matches("\\d{1,3}"))
+            && values.stream().allMatch(value -> value.matches("\\d{1,3}([.,]\\d{3})?"));
+  }
+
+  /** Whether a column holds the unit of weights in grams. */
+  private static boolean isGrams(GuessTable.Column column) {
+    return !column.values().isEmpty()
+        && column.values().stream().allMatch(value -> value.matches("(?i)g|gr|grams?"));
   }
 
   /** Whether a column may hold clock times such as 9.05, by its name. */
@@ -90,8 +109,10 @@ final class GuessNumbers {
 
   /** The mark between thousands, if there is one. */
   Optional<Character> thousands() {
-    if (isUndecided() && grams) {
-      return Optional.of(hasDecimalComma() ? '.' : ',');
+    char other = hasDecimalComma() ? '.' : ',';
+    var grouped = Pattern.compile("[+-]?\\d{1,3}([" + other + "]\\d{3})+\\D*");
+    if (texts.stream().anyMatch(text -> grouped.matcher(text).matches())) {
+      return Optional.of(other);
     }
     return texts.stream()
         .map(GROUPED::matcher)

@@ -217,7 +217,7 @@ record GuessTable(
                 && !isRule(csv)
                 && (header.isEmpty() || csv != units)
                 && present(csv) * 2 > filled.length
-                && !(counted && beginsWithLetter(csv));
+                && !(counted && beginsWithLetter(csv) && present(csv) < filled.length);
         if (csv.cells().equals(header)) {
           continue;
         }

@@ -325,7 +325,7 @@ final class LayoutProposal {
   /** Whole numbers without a unit may be grams. */
   private void askUnit(String field, Column column) {
     var values = numbers.numbers(column).orElse(List.of());
-    boolean whole = column.values().stream().allMatch(value -> value.matches("[+-]?\\d+"));
+    boolean whole = values.stream().allMatch(value -> value.scale() <= 0);
     var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     if (!whole || most.intValue() < USUAL_GRAMS) {
       return;

@@ -306,6 +306,31 @@ class ExportAssistantTest {
   }
 
   @Test
+  void marksBeforeThreeDigitsInSomeRowsOnlyAreOfThousands() {
+    var said =
+        said("When,Body,Code,Net\n2026-07-28,B17,ROAST,\"1,315\"\n2026-07-28,B17,ROAST,835\n");
+    assertTrue(
+        settings(said).containsAll(List.of("thousands=,", "unit=g")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void aWordInTheFirstColumnMakesNoRowATotal() {
+    var said =
+        said(
+            """
+            State;When;Body;Code;Net
+            ;2026-07-28;B17;ROAST;2.5
+            Storno;2026-07-28;B17;ROAST;2.6
+            ;2026-07-28;B17;ROAST;2.7
+            Summe;;;;7.8
+            """);
+    assertTrue(
+        settings(said).containsAll(List.of("value.status.Storno=void", "ignore=^\\s*(Summe)")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
   void aStatusThatIsCommonPracticeIsTranslatedAndAnyOtherIsAsked() {
     var said =
         said(
