@@ -165,14 +165,16 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
   }
 
   /**
-   * A locale (BCP 47) of a language that has a code (ISO 639), or {@code why} it is none; an
-   * underscore is taken for a hyphen.
+   * A locale (BCP 47) of a language that has a code of two letters (ISO 639) or one of three, or
+   * {@code why} it is none; an underscore is taken for a hyphen.
    */
   static Locale locale(String text, String why) {
     var locale =
         BadCell.unless(
             why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
-    return BadCell.unless(why, locale, found -> LANGUAGES.contains(found.getLanguage()));
+    String language = locale.getLanguage();
+    return BadCell.unless(
+        why, locale, found -> LANGUAGES.contains(language) || language.length() == 3);
   }
 
   /** The kind of cell that holds one of the words of an enumeration, in any case. */

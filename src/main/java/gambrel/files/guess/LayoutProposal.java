@@ -424,11 +424,12 @@ final class LayoutProposal {
 
   /** Keeps out columns that have the name of a field and hold something else. */
   private void addUnread() {
+    var taken = fields.values().stream().map(GuessFields.Choice::column).toList();
     for (var column : table.columns()) {
       String name = column.header().strip().toLowerCase(Locale.ROOT);
       boolean inTwo = name.equals("time") && (has("date") || has("clock"));
-      boolean used = fields.containsKey(name) || withheld.contains(name) || inTwo;
-      if (!used && Field.of(name).isPresent()) {
+      boolean given = fields.containsKey(name) || withheld.contains(name) || inTwo;
+      if (!given && !taken.contains(column) && Field.of(name).isPresent()) {
         layout.add("column." + name + '=');
       }
     }
