@@ -1,14 +1,15 @@
 package gambrel.cli;
 
-import gambrel.files.guess.LayoutGuesses;
+import gambrel.files.guess.ExportAssistant;
 import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
+import gambrel.pages.owner.morning.NoticeGroups;
 import gambrel.trade.notice.Notice;
-import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,6 +23,9 @@ import picocli.CommandLine.Option;
     versionProvider = GambrelCommand.Version.class,
     description = "Reads and computes like run, prints the notices, publishes nothing.")
 final class CheckCommand extends ShopCommand {
+  /** The most lines of advice about notices of one kind. */
+  private static final int MOST_ADVICE = 20;
+
   @Option(
       names = "--preview",
       paramLabel = "FILE",
@@ -40,7 +44,7 @@ final class CheckCommand extends ShopCommand {
       outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
-      print(done.report().notices(), reading.inputs());
+      print(done.report().notices(), reading.inputs(), reading.asOf().toLocalDate());
       if (preview != null) {
         try {
           reading.run().preview(preview, done.report().night());
@@ -52,17 +56,18 @@ final class CheckCommand extends ShopCommand {
     return finish(outcome);
   }
 
-  /** Prints notices, and a layout to start from for each export that fits none. */
-  private void print(List<Notice> notices, Inputs inputs) {
-    notices.forEach(this::print);
-    notices.stream()
-        .filter(n -> n.code() == NoticeCode.EXPORT_UNREADABLE && n.place().line() > 0)
-        .flatMap(n -> LayoutGuesses.of(shop(), inputs.shop(), n.place().file()).stream())
-        .flatMap(guess -> guess.lines().stream())
-        .forEach(out()::println);
+  /** Prints notices, then how the exports are read. */
+  private void print(List<Notice> notices, Inputs inputs, LocalDate today) {
+    NoticeGroups.of(notices).forEach(this::print);
+    if (!notices.isEmpty()) {
+      out().println();
+    }
+    ExportAssistant.lines(shop(), inputs.shop(), today).forEach(out()::println);
   }
 
-  private void print(Notice notice) {
+  /** Prints a group: its first notice, how many are like it, and each advice once. */
+  private void print(List<Notice> group) {
+    var notice = group.get(0);
     var words =
         Stream.of(
                 notice.severity().id(),
@@ -73,7 +78,20 @@ final class CheckCommand extends ShopCommand {
                 notice.body().isEmpty() ? "" : "body " + notice.body())
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
-    out().println("  " + NoticeWords.ENGLISH.message(notice));
-    out().println("  " + NoticeWords.ENGLISH.advice(notice));
+    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
+    String message = NoticeWords.ENGLISH.message(notice);
+    out()
+        .println(
+            group.size() == 1
+                ? "  " + message
+                : alike
+                    ? "  %s The same of %d rows; the first is shown."
+                        .formatted(message, group.size())
+                    : "  %d of this kind; the first: %s".formatted(group.size(), message));
+    group.stream()
+        .map(NoticeWords.ENGLISH::advice)
+        .distinct()
+        .limit(MOST_ADVICE)
+        .forEach(advice -> out().println("  " + advice));
   }
 }

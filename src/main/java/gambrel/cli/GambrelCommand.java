@@ -20,6 +20,8 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ExplainCommand.class,
       SendCommand.class,
+      CutsCommand.class,
+      StartCommand.class,
       GenerateCompletion.class
     },
     exitCodeListHeading = "%nExit codes:%n",
@@ -47,7 +49,7 @@ final class GambrelCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to do: run, check, explain or send.");
+        spec.commandLine(), "Say what to do: start, check, run, explain, cuts or send.");
   }
 
   /** The version in the jar's manifest. */

@@ -3,6 +3,7 @@ package gambrel.night;
 import gambrel.files.publish.Csv;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.ScaleCode;
@@ -26,11 +27,15 @@ record UnknownBodies(Inputs inputs) {
 
   /**
    * The notice about a body that is named by some rows, at least one; with the row to paste, unless
-   * bodies.csv has one that cannot be read.
+   * bodies.csv has one that cannot be read, or a body that had this tag at another time.
    */
   Notice notice(String body, List<SetAside> naming) {
     var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
     if (!inputs.shop().unread("bodies.csv", "body", body).isEmpty()) {
+      return first;
+    }
+    if (!first.saying().key().equals(NoticeCode.BODY_UNKNOWN.name())) {
+      // A body has this tag, at another time.
       return first;
     }
     var places = naming.stream().map(row -> row.notice().place()).collect(Collectors.toSet());

@@ -273,6 +273,25 @@ class MainTest {
   }
 
   @Test
+  void checkPrintsNoticesOfOneKindTogetherWithEachLineToPaste() {
+    for (int i = 1; i < 8; i++) {
+      shop.weigh("bench", "05T11:00:0" + i, "B1", "new" + (i % 3), "1");
+    }
+    shop.write();
+
+    var lines = gambrel("check", path, AS_OF).out().lines().toList();
+
+    assertEquals(1, lines.stream().filter(line -> line.startsWith("hold code-unknown")).count());
+    assertTrue(
+        lines.contains("  7 of this kind; the first: codes.csv has no code new1."),
+        lines::toString);
+    for (int i = 0; i < 3; i++) {
+      String row = " (the command cuts prints the items): new" + i + ",?,pack.";
+      assertEquals(1, lines.stream().filter(line -> line.contains(row)).count(), row);
+    }
+  }
+
+  @Test
   void checkLeavesAnOutputFolderUntouchedToTheLastFile() {
     gambrel("run", path, AS_OF);
     Trees.age(shop.reports());
@@ -337,7 +356,7 @@ class MainTest {
   void helpNamesEveryCommandAndExitCode() {
     var help = gambrel("--help").out();
 
-    for (var word : List.of("run", "check", "explain", "generate-completion")) {
+    for (var word : List.of("run", "check", "explain", "cuts", "start", "generate-completion")) {
       assertTrue(help.contains("  " + word + " "), help);
     }
     for (int code = 0; code <= 4; code++) {

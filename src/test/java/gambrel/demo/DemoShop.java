@@ -38,6 +38,7 @@ public final class DemoShop {
     files.put("bench.csv", Paperwork.bench(floor, mishaps.remembered));
     files.put("corrections.csv", Paperwork.corrections(floor, mishaps.remembered));
     files.putAll(floor.rail.files());
+    files.put("layouts/rail.properties", RailExport.LAYOUT);
     files.putAll(floor.bench1.files());
     files.putAll(floor.bench2.files());
     return files;

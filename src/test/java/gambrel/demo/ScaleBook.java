@@ -131,6 +131,9 @@ final class ScaleBook {
   }
 
   private String text(List<Row> ofDay) {
+    if (scale.equals("rail")) {
+      return RailExport.text(ofDay);
+    }
     var text = new StringBuilder("scale," + String.join(",", columns) + "\n");
     for (var row : ofDay) {
       text.append(scale);

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -29,6 +30,7 @@ public final class CsvRows {
   /** The most lines of a record. */
   static final int MOST_LINES = 200;
 
+  private static final Pattern BLANKS = Pattern.compile("\\h{2,}|\t");
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -51,11 +53,18 @@ public final class CsvRows {
    * @param most the most cells of such a record
    */
   public CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
-    this.lines = lines;
+    this.lines =
+        delimiter == TextForm.BLANKS ? lines.stream().map(CsvRows::parted).toList() : lines;
     this.delimiter = delimiter;
     this.quote = quote;
     this.fewest = fewest;
     this.most = most;
+  }
+
+  /** The line with one mark in place of each run of blanks that parts its cells. */
+  private static TextLine parted(TextLine line) {
+    String text = BLANKS.matcher(line.text().strip()).replaceAll("" + TextForm.BLANKS);
+    return new TextLine(line.number(), text, line.end(), line.overlong());
   }
 
   /** All records from line index {@code from} on. */
@@ -198,7 +207,8 @@ public final class CsvRows {
   }
 
   private CsvRow row(Span span, List<String> cells) {
-    return new CsvRow(lines.get(span.start()).number(), span.text(), cells, span.fault());
+    String raw = delimiter == TextForm.BLANKS ? span.text().replace(delimiter, ' ') : span.text();
+    return new CsvRow(lines.get(span.start()).number(), raw, cells, span.fault());
   }
 
   /** The cells that end before the first quote of a broken record. */

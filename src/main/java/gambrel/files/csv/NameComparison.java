@@ -82,7 +82,7 @@ public final class NameComparison {
   }
 
   /** The known name with the fewest changes, if they are few enough; of several the first. */
-  private static Optional<String> nearest(String plain, Collection<String> lacking) {
+  public static Optional<String> nearest(String plain, Collection<String> lacking) {
     return Stream.of(1, 2)
         .flatMap(
             most ->

@@ -31,6 +31,9 @@ public record TextForm(
   /** The quote of a file whose cells are never enclosed. */
   public static final char NO_QUOTE = '\0';
 
+  /** Stands for two blanks or more between cells, as printed columns have them. */
+  public static final char BLANKS = '\1';
+
   /** The delimiters that are tried if a layout names none. */
   public static final List<Character> USUAL_DELIMITERS = List.of(',', ';', '\t');
 

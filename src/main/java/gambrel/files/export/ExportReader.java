@@ -68,6 +68,29 @@ public final class ExportReader {
     }
   }
 
+  /**
+   * One export as a layout reads it, whether the layout is saved or not.
+   *
+   * @param path relative to the shop folder
+   * @throws IOException if the file cannot be opened
+   */
+  public static Exports read(Path folder, String path, Layouts.Choice layout) throws IOException {
+    try (var in = Files.newInputStream(folder.resolve(path))) {
+      return new ExportFileReader(path, layout).read(in);
+    }
+  }
+
+  /** The paths of the files that are read as exports, relative to the shop folder, in order. */
+  public static List<String> paths(Path folder) throws IOException {
+    var top = folder.resolve(FOLDER);
+    return Files.isDirectory(top)
+        ? ExportTree.list(top, FOLDER).stream()
+            .filter(entry -> entry.fault().isEmpty())
+            .map(ExportTree.Entry::path)
+            .toList()
+        : List.of();
+  }
+
   /** A file to read with its layout. */
   private record Reading(ExportTree.Entry entry, Layouts.Choice layout) {
     private Exports read(IOFunction<Path, InputStream> opener) {

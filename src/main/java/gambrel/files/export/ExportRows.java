@@ -34,6 +34,9 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
+  /** The date in the file's name, if the layout takes it. */
+  private final Optional<String> dateInName;
+
   /** One object for equal texts: scales, codes and bodies come up in thousands of rows. */
   private final Map<String, String> shared = new HashMap<>();
 
@@ -50,6 +53,7 @@ final class ExportRows {
     this.width = width;
     this.positions = positions;
     this.fewest = layout.fewest(positions);
+    this.dateInName = layout.dateInName() ? Layout.dateIn(path) : Optional.empty();
   }
 
   /** The row of a record in a file whose columns are known. */
@@ -80,6 +84,7 @@ final class ExportRows {
     var cells = new HashMap<String, String>();
     positions.forEach((column, position) -> cells.put(column, cell(csv, position)));
     cells.values().removeIf(String::isEmpty);
+    dateInName.ifPresent(date -> cells.putIfAbsent("date", date));
     return cells;
   }
 

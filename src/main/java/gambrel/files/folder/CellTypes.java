@@ -18,6 +18,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -37,6 +38,8 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
           new Dates(Optional.empty(), ZoneOffset.UTC), Currency.getInstance("XXX"), false);
 
   private static final Pattern DIGITS = Pattern.compile("(?=\\D*\\d)[+-]?\\d*+\\.?\\d*+");
+
+  private static final Set<String> LANGUAGES = Set.of(Locale.getISOLanguages());
 
   private static final Pattern EXPONENT = Pattern.compile("(?i)[+-]?\\d+([.,]\\d*)?E[+-]?\\d+");
 
@@ -159,10 +162,17 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
     return locale(text, "NOT_LANGUAGE").toLanguageTag();
   }
 
-  /** A locale (BCP 47), or {@code why} it is none; an underscore is taken for a hyphen. */
+  /**
+   * A locale (BCP 47) of a language that has a code of two letters (ISO 639) or one of three, or
+   * {@code why} it is none; an underscore is taken for a hyphen.
+   */
   static Locale locale(String text, String why) {
+    var locale =
+        BadCell.unless(
+            why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
+    String language = locale.getLanguage();
     return BadCell.unless(
-        why, () -> new Locale.Builder().setLanguageTag(text.replace('_', '-')).build());
+        why, locale, found -> LANGUAGES.contains(language) || language.length() == 3);
   }
 
   /** The kind of cell that holds one of the words of an enumeration, in any case. */

@@ -1,6 +1,8 @@
 package gambrel.files.folder;
 
+import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Value;
@@ -19,18 +21,27 @@ import java.util.stream.Stream;
  * The ids that some files of a shop define and others may name.
  *
  * @param cuts the items
+ * @param species the species of the bodies
  * @param customers the customers, the shop included
  * @param bodies the bodies
  * @param tags the tags of bodies
  * @param scales the scales
  */
-record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags, IdIndex scales) {
+record Known(
+    CutTrees cuts,
+    Set<Species> species,
+    IdIndex customers,
+    IdIndex bodies,
+    Set<String> tags,
+    IdIndex scales) {
+  private static final int MOST_NEAR = 3;
 
   /** The ids of these items, customers, bodies and scales. */
   static Known of(
       CutTrees cuts, IdIndex customers, Collection<Body> bodies, Collection<String> scales) {
     return new Known(
         cuts,
+        bodies.stream().map(Body::species).collect(Collectors.toSet()),
         customers,
         new IdIndex(bodies.stream().map(Body::id).toList()),
         bodies.stream().flatMap(body -> body.tags().stream()).collect(Collectors.toSet()),
@@ -46,9 +57,41 @@ record Known(CutTrees cuts, IdIndex customers, IdIndex bodies, Set<String> tags,
   String item(ShopRow row) {
     String item = row.get("item", CellTypes::item).orElse("");
     if (!item.isEmpty() && !isItem(item)) {
-      throw row.refuse(row.unknown("item", ".ITEM").with("cell", item));
+      var near = nearest(item);
+      String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
+      throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));
     }
     return item;
+  }
+
+  /**
+   * The items that a text may mean, at most three: of that name, of a name that begins or ends like
+   * it, of an id a letter or two away. Species of the shop's bodies come first.
+   */
+  private List<String> nearest(String text) {
+    String plain = NameComparison.plain(text);
+    var items =
+        cuts.all().stream()
+            .sorted(Comparator.comparing(tree -> !species.contains(tree.species())))
+            .flatMap(tree -> tree.items().stream())
+            .toList();
+    var ids = items.stream().map(Item::id).distinct().toList();
+    var byName = items.stream().filter(item -> NameComparison.plain(item.name()).equals(plain));
+    var slip =
+        NameComparison.nearest(plain, ids.stream().map(NameComparison::plain).toList()).stream()
+            .flatMap(near -> ids.stream().filter(id -> NameComparison.plain(id).equals(near)));
+    var alike =
+        items.stream()
+            .filter(
+                item ->
+                    Stream.of(item.id(), item.name())
+                        .map(NameComparison::plain)
+                        .anyMatch(name -> name.startsWith(plain) || plain.startsWith(name)));
+    return Stream.of(byName.map(Item::id), slip, alike.map(Item::id))
+        .flatMap(found -> found)
+        .distinct()
+        .limit(MOST_NEAR)
+        .toList();
   }
 
   private boolean isItem(String item) {

@@ -59,12 +59,15 @@ public final class SettingsFile {
    */
   public SettingsFile(
       Path folder, String name, UnaryOperator<String> escaping, List<Notice> notices) {
+    this(name, lines(folder, name), escaping, notices);
+  }
+
+  /** As above, of a file with these lines. */
+  public SettingsFile(
+      String name, List<TextLine> lines, UnaryOperator<String> escaping, List<Notice> notices) {
     this.name = name;
     this.notices = notices;
-    if (!ShopFolder.isThere(folder, name)) {
-      throw new UnreadableShop(name + " is missing");
-    }
-    lines = ShopFolder.lines(folder, name).orElseThrow(this::unreadable);
+    this.lines = lines;
     if (lines.size() > MOST_LINES) {
       throw new UnreadableShop(name, Phrase.of("FAULT.MANY_LINES").with("most", MOST_LINES));
     }
@@ -72,7 +75,7 @@ public final class SettingsFile {
       var texts = lines.stream().map(line -> escaping.apply(escaped(line.text()))).toList();
       properties().load(new StringReader(String.join("\n", texts)));
     } catch (IOException | IllegalArgumentException e) {
-      throw unreadable();
+      throw unreadable(name);
     }
     for (String key : keys()) {
       if (values.get(key).indexOf(REPLACED) >= 0) {
@@ -90,17 +93,28 @@ public final class SettingsFile {
         : line;
   }
 
-  private UnreadableShop unreadable() {
+  private static List<TextLine> lines(Path folder, String name) {
+    if (!ShopFolder.isThere(folder, name)) {
+      throw new UnreadableShop(name + " is missing");
+    }
+    return ShopFolder.lines(folder, name).orElseThrow(() -> unreadable(name));
+  }
+
+  private static UnreadableShop unreadable(String name) {
     return new UnreadableShop(name, Phrase.of("FAULT.UNREADABLE"));
   }
 
-  /** Properties that keep the first of two values of one key. */
+  /** Properties that keep the first of two values of one key; a blank one is no value. */
   private Properties properties() {
     return new Properties() {
       private static final long serialVersionUID = 1L;
 
       @Override
       public synchronized Object put(Object key, Object value) {
+        if (values.getOrDefault(key.toString(), "").isBlank()) {
+          written.remove(key.toString());
+          values.remove(key.toString());
+        }
         written.add(key.toString());
         return values.putIfAbsent(key.toString(), value.toString());
       }
@@ -181,21 +195,37 @@ public final class SettingsFile {
   }
 
   /**
-   * The value of a required key.
+   * Refuses the file if required keys are blank, missing or bad.
    *
-   * @throws UnreadableShop if it is blank, missing or bad
+   * @param types the kind of value of each
+   * @throws UnreadableShop with all that is wrong
    */
+  void checkRequired(SortedMap<String, Function<String, ?>> types) {
+    var missing = types.keySet().stream().filter(key -> text(key).isEmpty()).toList();
+    var faults = new ArrayList<String>();
+    if (!missing.isEmpty()) {
+      String settings = missing.size() == 1 ? " lacks the setting " : " lacks the settings ";
+      faults.add(name + settings + String.join(", ", missing));
+    }
+    types.forEach(
+        (key, type) -> {
+          try {
+            if (!missing.contains(key)) {
+              type.apply(text(key));
+            }
+          } catch (BadCell e) {
+            String why = NoticeWords.ENGLISH.of(e.why());
+            faults.add(name + ": " + key + " \"" + text(key) + "\" " + why);
+          }
+        });
+    if (!faults.isEmpty()) {
+      throw new UnreadableShop(String.join("; ", faults));
+    }
+  }
+
+  /** The value of a required key, which was {@linkplain #checkRequired checked}. */
   <T> T need(String key, Function<String, T> type) {
-    String text = text(key);
-    if (text.isEmpty()) {
-      throw new UnreadableShop(name + " lacks the setting " + key);
-    }
-    try {
-      return type.apply(text);
-    } catch (BadCell e) {
-      String why = NoticeWords.ENGLISH.of(e.why());
-      throw new UnreadableShop(name + ": " + key + " \"" + text + "\" " + why);
-    }
+    return type.apply(text(key));
   }
 
   /**

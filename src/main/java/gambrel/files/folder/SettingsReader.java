@@ -26,6 +26,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -44,6 +45,13 @@ final class SettingsReader {
    * @throws UnreadableShop if a required setting is missing or bad
    */
   static Settings read(SettingsFile file) {
+    file.checkRequired(
+        new TreeMap<>(
+            Map.of(
+                "name", text -> text,
+                "currency", SettingsReader::currency,
+                "unit", SettingsReader::unit,
+                "zone", SettingsReader::zone)));
     var given = file.get("locale", text -> CellTypes.locale(text, "NOT_LOCALE"));
     var region =
         file.get(

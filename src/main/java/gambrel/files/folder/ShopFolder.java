@@ -68,7 +68,8 @@ record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopR
 
   /**
    * The results of {@code reader} for each row of a table, in file order; rows that it refuses are
-   * left out with a notice. A missing or empty file has no rows.
+   * left out with a notice. A missing or empty file has no rows; a line that begins with # and a
+   * blank is a comment.
    *
    * @throws UnreadableShop if the file is there and cannot be read
    */
@@ -105,12 +106,13 @@ record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopR
   void each(Table table, Consumer<ShopRow> reader) {
     String file = table.file();
     boolean isThere = isThere(folder, file);
-    var lines =
+    var all =
         isThere
             ? lines(folder, file)
                 .orElseThrow(
                     () -> new UnreadableShop(file + " was being written while it was read"))
             : List.<TextLine>of();
+    var lines = all.stream().dropWhile(line -> line.isBlank() || isComment(line.text())).toList();
     var header = Header.find(lines, TextForm.PLAIN, found -> table.names(found).positions().size());
     if (file.equals(BODIES) && header.isEmpty()) {
       throw new UnreadableShop(file + (isThere ? " is empty" : " is missing"));
@@ -118,6 +120,11 @@ record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopR
     header.ifPresent(
         found ->
             rows(table, lines, found).forEach(row -> row.read(reader, EVEN_BROKEN.contains(file))));
+  }
+
+  /** Whether a line or its first cell begins a comment: with # and a blank. */
+  private static boolean isComment(String text) {
+    return text.startsWith("# ") || text.equals("#");
   }
 
   /** Adds a notice. */
@@ -176,15 +183,22 @@ record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopR
     var cells = types.forDelimiter(header.delimiter());
     return new CsvRows(lines, header.delimiter(), 1, header.width())
         .all(header.next()).stream()
+            .filter(row -> !isComment(row.cell(0)))
             .filter(row -> row.broken().isPresent() || !row.isBlankFrom(0))
             .map(
                 row -> {
                   boolean overfull = !row.isBlankFrom(header.width());
-                  var checked = row.brokenBy(row.broken().or(() -> fault(row, overfull)));
+                  var broken = row.broken().map(ShopFolder::ofTable);
+                  var checked = row.brokenBy(broken.or(() -> fault(row, overfull)));
                   var place = new Place(table.file(), row.line());
                   return new ShopRow(this, place, checked, overfull, positions, cells);
                 })
             .toList();
+  }
+
+  /** A table has no other character set than UTF-8, which a fault of one has to say. */
+  private static Phrase ofTable(Phrase fault) {
+    return fault.key().equals("FAULT.CHARSET") ? Phrase.of("FAULT.NOT_UTF8") : fault;
   }
 
   private static Optional<Phrase> fault(CsvRow row, boolean overfull) {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -20,6 +21,8 @@ final class GuessFields {
   private static final int BY_KNOWN = 80;
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
+  private static final int MOST_STATUSES = 8;
+  private static final Set<String> DATED = Set.of("time", "date", "clock", "barcode");
 
   private final GuessTable table;
   private final GuessTimes times;
@@ -72,7 +75,7 @@ final class GuessFields {
     for (var sum : numbers.sums(table)) {
       sum.forEach(
           (field, column) ->
-              choices.add(new Choice(field, column, BY_SUM, "gross less tare is net")));
+              choices.add(new Choice(field, column, BY_SUM, "gross less tare is net in each row")));
     }
     for (var column : table.columns()) {
       GuessWords.columns().forEach(field -> add(field, column));
@@ -104,15 +107,26 @@ final class GuessFields {
 
   private void add(String field, GuessTable.Column column) {
     var reasons = new ArrayList<String>();
-    int score = GuessWords.score(field, column.header());
+    boolean other = GuessWords.isOther(column.header());
+    int score = other ? 0 : GuessWords.score(field, column.header());
     if (score > 0) {
-      reasons.add("its header");
+      reasons.add("its name");
     }
     var isKnown = known.getOrDefault(field, text -> false);
     long named = column.values().stream().filter(isKnown).count();
     if (named > 0 && named * 2 >= column.values().size()) {
       score += BY_KNOWN;
       reasons.add(named + " of " + column.values().size() + " values are in the shop's files");
+    }
+    if (other && score == 0) {
+      return;
+    }
+    if (column.values().isEmpty()) {
+      // What is blank today may be filled tomorrow, such as a status.
+      if (score > BY_CONTENT / 2 && !DATED.contains(field)) {
+        choices.add(new Choice(field, column, score / 2, "its name; blank so far"));
+      }
+      return;
     }
     int content = content(field, column, reasons);
     if (content >= 0 && score + content > 0) {
@@ -125,29 +139,38 @@ final class GuessFields {
     var values = column.values();
     return switch (field) {
       case "time", "date", "clock" ->
-          ofTime(times.pattern(field, values).isPresent(), values, reasons);
+          ofTime(!times.patterns(field, values).isEmpty(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
-      case "ticket" -> isCounting(values) ? formed(reasons, "it counts up") : 0;
+      case "ticket" -> ofTicket(values, reasons);
+      case "unit" -> values.stream().allMatch(GuessFields::isUnit) ? BY_CONTENT : -1;
+      case "status" -> ofStatus(column, reasons);
+      case "body", "code", "scale", "customer" -> isDecimal(values) ? -1 : 0;
       default -> 0;
     };
   }
 
-  /** Digits without any mark between them could be anything, and add no score. */
+  /** Of digits without any mark between them only whole years and seconds add to the score. */
   private static int ofTime(boolean fits, List<String> values, List<String> reasons) {
     if (!fits) {
       return -1;
     }
     reasons.add("values such as " + values.get(0));
-    return values.stream().anyMatch(value -> !value.matches("\\d*")) ? BY_CONTENT : 0;
+    boolean marked = values.stream().anyMatch(value -> !value.matches("\\d*"));
+    if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
+      return BY_CONTENT;
+    }
+    return values.stream().allMatch(value -> value.matches("\\d{6}|1[5-9]\\d{8}|1\\d{12}"))
+        ? BY_FORM
+        : 0;
   }
 
   private int ofWeight(String field, GuessTable.Column column, List<String> reasons) {
     if (numbers.numbers(column).isEmpty()) {
       return -1;
     }
-    boolean bare = column.values().isEmpty() || isWhole(column);
+    boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
     return field.equals("net") && !bare
         ? formed(reasons, "values such as " + column.values().get(0))
         : 0;
@@ -178,6 +201,42 @@ final class GuessFields {
 
   private static boolean isWhole(GuessTable.Column column) {
     return column.values().stream().allMatch(value -> value.matches("\\d{1,4}"));
+  }
+
+  private static int ofTicket(List<String> values, List<String> reasons) {
+    if (isCounting(values)) {
+      return formed(reasons, "it counts up");
+    }
+    // A number that is mostly the same tells no weighings apart.
+    boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
+    return labels || isDecimal(values) || values.stream().distinct().count() * 3 < values.size()
+        ? -1
+        : 0;
+  }
+
+  private static boolean isDecimal(List<String> values) {
+    return values.stream().allMatch(value -> value.matches("[+-]?\\d*[.,]\\d+"));
+  }
+
+  private static boolean isUnit(String text) {
+    return text.matches("(?i)(kilo|kg|g|gr|gram|gramm|lb|pound|oz|ounce)[s.]?");
+  }
+
+  /** Few words, or a mark in some of the rows. */
+  private static int ofStatus(GuessTable.Column column, List<String> reasons) {
+    var words = column.values().stream().distinct().toList();
+    boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
+    boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
+    if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
+      return -1;
+    }
+    if (words.stream().anyMatch(StatusWords::isCommon)) {
+      reasons.add("words such as " + words.get(0));
+      return BY_KNOWN;
+    }
+    return words.stream().anyMatch(StatusWords::isDoubtful)
+        ? formed(reasons, "a mark in some rows")
+        : 0;
   }
 
   private static boolean isCounting(List<String> values) {

@@ -11,15 +11,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Finds the marks of the numbers in a table, and the unit of its weights. */
 final class GuessNumbers {
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?i)[+-]?\\s*(\\d+|\\d{1,3}([.,' \u00A0\u202F]\\d{3})+)([.,]\\d+)?"
-              + "\\s*(kg|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
+          "(?i)[+-]?\\s*(\\d+|\\d{1,3}([.,'’ \u00A0\u202F]\\d{3})+)([.,]\\d+)?"
+              + "\\s*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
-  private static final Pattern UNIT = Pattern.compile("(?i).*\\b(kg|g|lb|oz)\\b.*");
+  private static final Pattern UNIT =
+      Pattern.compile(
+          "(?i).*(?<!\\p{L})(kg|g|lb|oz)(?:s|ms|rams?|ramme?)?(?!\\p{L}).*", Pattern.UNICODE_CASE);
 
   /** A number whose last mark is a comma that cannot be a mark of thousands. */
   private static final Pattern COMMA =
@@ -30,15 +33,19 @@ final class GuessNumbers {
       Pattern.compile(".*,\\d{3}\\.\\d+\\D*|[+-]?0\\.\\d+\\D*|[^.,]*\\.(?!\\d{3}(\\D|$)).*");
 
   private static final Pattern GROUPED =
-      Pattern.compile("[+-]?\\d{1,3}([.,' \u00A0\u202F])\\d{3}([.,' \u00A0\u202F]).*");
+      Pattern.compile(
+          "[+-]?\\d{1,3}(?:([.,'’ \u00A0\u202F])\\d{3}[.,'’ \u00A0\u202F].*"
+              + "|(['’ \u00A0\u202F])\\d{3}\\D*)");
 
   private final List<String> texts;
+  private final boolean grams;
 
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
+    grams = table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
     texts =
         table.columns().stream()
-            .filter(GuessNumbers::isNumeric)
+            .filter(column -> isNumeric(column) && !isTime(column))
             .flatMap(column -> column.values().stream())
             .toList();
   }
@@ -49,13 +56,44 @@ final class GuessNumbers {
         && column.values().stream().allMatch(value -> NUMBER.matcher(value).matches());
   }
 
-  /** Whether the decimal mark is a comma. */
+  /**
+   * Whether weights are in grams by their unit, or because some have three digits after a mark and
+   * others no mark: a scale writes its decimals in every row.
+   */
+  private static boolean isInGrams(GuessTable.Column column) {
+    var values = column.values();
+    return unit(column).equals("g")
+        || values.stream().allMatch(value -> value.matches("(?i)[^a-z]*g\\.?"))
+        || values.stream().anyMatch(value -> value.matches("\\d{1,3}[.,]\\d{3}"))
+            && values.stream().anyMatch(value -> value.matches("\\d{1,3}"))
+            && values.stream().allMatch(value -> value.matches("\\d{1,3}([.,]\\d{3})?"));
+  }
+
+  /** Whether a column holds the unit of weights in grams. */
+  private static boolean isGrams(GuessTable.Column column) {
+    return !column.values().isEmpty()
+        && column.values().stream().allMatch(value -> value.matches("(?i)g|gr|grams?"));
+  }
+
+  /** Whether a column may hold clock times such as 9.05, by its name. */
+  private static boolean isTime(GuessTable.Column column) {
+    return Stream.of("time", "clock", "date")
+        .anyMatch(field -> GuessWords.score(field, column.header()) > 0);
+  }
+
+  /**
+   * Whether the decimal mark is a comma. Where all marks stand before three digits, they are of
+   * thousands if the weights are in grams; of kilograms or pounds there are never so many.
+   */
   boolean hasDecimalComma() {
-    return count(COMMA) > count(POINT) || undecided() && texts.stream().anyMatch(t -> has(t, ','));
+    if (isUndecided()) {
+      return texts.stream().anyMatch(t -> has(t, grams ? '.' : ','));
+    }
+    return count(COMMA) > count(POINT);
   }
 
   /** Whether the numbers have marks, and each could be of decimals or of thousands. */
-  boolean undecided() {
+  boolean isUndecided() {
     return count(COMMA) == 0
         && count(POINT) == 0
         && texts.stream().anyMatch(text -> has(text, ',') || has(text, '.'));
@@ -71,21 +109,31 @@ final class GuessNumbers {
 
   /** The mark between thousands, if there is one. */
   Optional<Character> thousands() {
+    char other = hasDecimalComma() ? '.' : ',';
+    var grouped = Pattern.compile("[+-]?\\d{1,3}([" + other + "]\\d{3})+\\D*");
+    if (texts.stream().anyMatch(text -> grouped.matcher(text).matches())) {
+      return Optional.of(other);
+    }
     return texts.stream()
         .map(GROUPED::matcher)
         .filter(Matcher::matches)
         .findFirst()
-        .map(groups -> groups.group(1).charAt(0))
-        .map(mark -> mark == '\u00A0' || mark == '\u202F' ? ' ' : mark);
+        .map(groups -> groups.group(groups.group(1) == null ? 2 : 1).charAt(0))
+        .map(mark -> mark == '\u00A0' || mark == '\u202F' ? ' ' : mark)
+        .map(mark -> mark == '’' ? '\'' : mark);
   }
 
-  /** The unit that the cells carry or the header names, as a layout writes it; or empty. */
+  /** The unit that cells, header or the line below it name, as a layout writes it; or empty. */
   static String unit(GuessTable.Column column) {
     if (column.values().stream().anyMatch(value -> BOTH_UNITS.matcher(value).matches())) {
       return "lb-oz";
     }
-    var named = UNIT.matcher(column.header());
-    return named.matches() ? named.group(1).toLowerCase(Locale.ROOT) : "";
+    return Stream.of(column.unit(), column.header())
+        .map(UNIT::matcher)
+        .filter(Matcher::matches)
+        .map(named -> named.group(1).toLowerCase(Locale.ROOT))
+        .findFirst()
+        .orElse("");
   }
 
   /** The values of a column as numbers; empty if one of them is no number. */

@@ -3,109 +3,326 @@ package gambrel.files.guess;
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
 import gambrel.files.csv.Header;
-import gambrel.files.csv.TextLine;
+import gambrel.files.csv.TextForm;
+import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
- * The beginning of an unknown export as a table. Its delimiter is the one by which most lines have
- * the same number of cells; the first such line is its header unless it holds figures.
+ * The exports of a folder as a table. Its delimiter is the one by which most lines of the first
+ * file have the same number of cells; the first such line is its header unless it holds figures.
  *
  * @param delimiter the character between cells
+ * @param quote the character that encloses cells
  * @param skip number of lines before the table
- * @param header whether its first line names columns
+ * @param top the first line of the table
+ * @param header whether this line names columns
+ * @param repeated whether it stands again between rows
  * @param columns its columns
- * @param odd lines after the header that are not like the others
+ * @param rows its rows
+ * @param ignore a regular expression of the lines that are no rows, without its anchor; or empty
+ * @param ignored the lines that are no rows
+ * @param unlike files whose first line is another
  */
 record GuessTable(
-    char delimiter, int skip, boolean header, List<Column> columns, List<String> odd) {
+    char delimiter,
+    char quote,
+    int skip,
+    String top,
+    boolean header,
+    boolean repeated,
+    List<Column> columns,
+    List<Row> rows,
+    String ignore,
+    List<String> ignored,
+    List<String> unlike) {
   /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
-  private static final List<Character> DELIMITERS = List.of(';', '\t', '|', ',');
+  private static final List<Character> DELIMITERS =
+      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ');
 
   private static final int MOST_COLUMNS = 60;
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
+  private static final Pattern UNIT = Pattern.compile("(?i)[(\\[]?(kgs?|g|grams?|lbs?|oz)[)\\]]?");
+
+  /** The characters that mean something else in a regular expression. */
+  private static final String SIGNS = "\\.[]{}()*+-?^$|/#&";
+
+  private static final String NO_LETTER_OR_DIGIT = "[^\\p{L}\\d]+$";
 
   /**
    * One column.
    *
    * @param number from 1
    * @param header its text in the header, or empty
-   * @param values its cells that are not blank
+   * @param unit the unit in the line below the header, or empty
+   * @param cells its cells, row by row
    */
-  record Column(int number, String header, List<String> values) {
+  record Column(int number, String header, String unit, List<String> cells) {
     /** Its name or number in a layout. */
     String reference() {
       return header.isEmpty() ? Integer.toString(number) : header;
     }
+
+    /** Its name or number in a sentence. */
+    String name() {
+      return header.isEmpty() ? "column " + number : '"' + header + '"';
+    }
+
+    /** Its cells that are not blank. */
+    List<String> values() {
+      return cells.stream().filter(cell -> !cell.isEmpty()).toList();
+    }
   }
 
-  /** The table at the beginning of {@code lines}; without columns if there is none. */
-  static GuessTable of(List<TextLine> lines) {
-    var best = new GuessTable(',', 0, false, List.of(), List.of());
+  /** A row and its file. */
+  record Row(String file, CsvRow csv) {}
+
+  /** The table of some files; without columns if there is none. */
+  static GuessTable of(List<SampleFile> files) {
+    char quote = quote(files.get(0));
+    char delimiter = ',';
+    int width = 0;
     long most = 0;
-    for (char delimiter : DELIMITERS) {
-      var rows = new CsvRows(lines, delimiter, 1, Integer.MAX_VALUE).all(0);
-      int width = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
-      long fitting = rows.stream().filter(row -> row.cells().size() == width).count();
-      if (fitting > most) {
+    for (char candidate : DELIMITERS) {
+      var rows = rows(files.get(0), candidate, quote);
+      int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
+      long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
+      // A blank stands within cells, too.
+      boolean enough = Character.isSpaceChar(candidate) ? usual > 3 && fitting > 2 : usual > 1;
+      if (enough && fitting > most && (width < 3 || usual * 2 > width)) {
         most = fitting;
-        best = of(rows, delimiter, width);
+        delimiter = candidate;
+        width = usual;
       }
     }
-    return best;
+    return width == 0
+        ? new GuessTable(
+            ',',
+            TextForm.DOUBLE_QUOTE,
+            0,
+            "",
+            false,
+            false,
+            List.of(),
+            List.of(),
+            "",
+            List.of(),
+            List.of())
+        : new Builder(delimiter, quote, width).table(files);
   }
 
-  private static GuessTable of(List<CsvRow> rows, char delimiter, int width) {
-    int first = 0;
-    while (rows.get(first).cells().size() != width) {
-      first++;
+  private static List<CsvRow> rows(SampleFile file, char delimiter, char quote) {
+    return new CsvRows(file.lines(), delimiter, quote, 1, Integer.MAX_VALUE).all(0);
+  }
+
+  /** An apostrophe if it encloses most lines, else a double quote. */
+  private static char quote(SampleFile file) {
+    long single = file.lines().stream().filter(l -> l.text().strip().matches("'.*'")).count();
+    return single * 2 > file.lines().size() ? '\'' : TextForm.DOUBLE_QUOTE;
+  }
+
+  /** Sorts lines into rows and others. */
+  private static final class Builder {
+    private final char delimiter;
+    private final char quote;
+    private final int width;
+    private final List<Row> rows = new ArrayList<>();
+    private final List<CsvRow> others = new ArrayList<>();
+    private final List<String> unlike = new ArrayList<>();
+
+    /** The columns that nearly every row fills. */
+    private int[] filled = {};
+
+    private Builder(char delimiter, char quote, int width) {
+      this.delimiter = delimiter;
+      this.quote = quote;
+      this.width = width;
     }
-    var top = rows.get(first);
-    boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
-    var rest = rows.subList(header ? first + 1 : first, rows.size());
-    boolean counted = isCounted(rest, width);
-    var body = new ArrayList<CsvRow>();
-    var odd = new ArrayList<String>();
-    for (var row : rest) {
-      boolean whole = row.cells().size() == width && row.broken().isEmpty();
-      if (whole && !(counted && beginsWithLetter(row))) {
-        body.add(row);
-      } else {
-        odd.add(row.raw());
+
+    private GuessTable table(List<SampleFile> files) {
+      var first = rows(files.get(0), delimiter, quote);
+      int at = top(first);
+      var top = first.get(at);
+      boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
+      var found = new ArrayList<Row>();
+      for (var file : files) {
+        var all = rows(file, delimiter, quote);
+        if (all.size() <= at || header && !all.get(at).cells().equals(top.cells())) {
+          unlike.add(file.path());
+        } else {
+          all.subList(header ? at + 1 : at, all.size())
+              .forEach(row -> found.add(new Row(file.path(), row)));
+        }
+      }
+      boolean hasUnits = header && !found.isEmpty() && isUnits(found.get(0).csv());
+      var units = hasUnits ? found.get(0).csv() : top;
+      sort(found, header ? top.cells() : List.of(), units);
+      var ignore = new TreeSet<String>();
+      var ignored = new ArrayList<String>();
+      for (var other : others) {
+        String expression = expression(other.raw());
+        if (!isLikeARow(other) && isSafe(expression, top, header)) {
+          ignore.add(expression);
+          ignored.add(other.raw());
+        }
+      }
+      return new GuessTable(
+          delimiter,
+          quote,
+          top.line() - 1,
+          top.raw(),
+          header,
+          header && found.stream().anyMatch(row -> row.csv().cells().equals(top.cells())),
+          IntStream.range(0, Math.min(width, MOST_COLUMNS))
+              .mapToObj(i -> column(i, header ? text(top, i) : "", hasUnits ? units.cell(i) : ""))
+              .toList(),
+          rows,
+          String.join("|", ignore),
+          ignored,
+          unlike);
+    }
+
+    /** The index of the first line of the table; its header may lack a last blank column. */
+    private int top(List<CsvRow> all) {
+      int first = 0;
+      while (all.get(first).cells().size() != width) {
+        first++;
+      }
+      boolean lastBlank = all.stream().allMatch(row -> row.cell(width - 1).isEmpty());
+      boolean above = first > 0 && all.get(first - 1).cells().size() == width - 1;
+      return lastBlank && above ? first - 1 : first;
+    }
+
+    /** Sorts rows from other lines; a line like the header stands where files were joined. */
+    private void sort(List<Row> found, List<String> header, CsvRow units) {
+      var whole =
+          found.stream()
+              .map(Row::csv)
+              .filter(row -> row.cells().size() == width && !isRule(row))
+              .filter(row -> header.isEmpty() || row != units && !row.cells().equals(header))
+              .toList();
+      long words = whole.stream().filter(Builder::beginsWithLetter).count();
+      boolean counted = words * 2 < whole.size();
+      var usual = whole.stream().filter(r -> !counted || !beginsWithLetter(r)).toList();
+      filled = IntStream.range(0, width).filter(i -> isFilled(usual, i)).toArray();
+      for (var row : found) {
+        var csv = row.csv();
+        boolean isRow =
+            csv.cells().size() == width
+                && csv.broken().isEmpty()
+                && !isRule(csv)
+                && (header.isEmpty() || csv != units)
+                && present(csv) * 2 > filled.length
+                && !(counted && beginsWithLetter(csv) && present(csv) < filled.length);
+        if (csv.cells().equals(header)) {
+          continue;
+        }
+        if (isRow) {
+          rows.add(row);
+        } else {
+          others.add(csv);
+        }
       }
     }
-    var columns = new ArrayList<Column>();
-    for (int i = 0; i < Math.min(width, MOST_COLUMNS); i++) {
-      int at = i;
-      var values = body.stream().map(row -> row.cell(at)).filter(text -> !text.isEmpty()).toList();
-      columns.add(new Column(i + 1, header ? text(top, i, width) : "", values));
+
+    /** Whether a line only rules off others, as dashes do. */
+    private static boolean isRule(CsvRow row) {
+      return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
     }
-    return new GuessTable(delimiter, top.line() - 1, header, columns, odd);
-  }
 
-  /** Whether most rows begin with a figure: a line that begins with a word is then no row. */
-  private static boolean isCounted(List<CsvRow> rows, int width) {
-    var whole = rows.stream().filter(row -> row.cells().size() == width).toList();
-    long words = whole.stream().filter(GuessTable::beginsWithLetter).count();
-    return words * 2 < whole.size();
-  }
+    private static boolean isFilled(List<CsvRow> rows, int column) {
+      long blank = rows.stream().filter(row -> row.cell(column).isEmpty()).count();
+      return blank * 3 < rows.size();
+    }
 
-  private static boolean beginsWithLetter(CsvRow row) {
-    String cell = row.cell(0);
-    return !cell.isEmpty() && Character.isLetter(cell.charAt(0));
-  }
+    private long present(CsvRow row) {
+      return IntStream.of(filled).filter(i -> !row.cell(i).isEmpty()).count();
+    }
 
-  /** The header text of a column; empty if it runs over two lines or another column has it, too. */
-  private static String text(CsvRow top, int at, int width) {
-    String text = top.cell(at);
-    for (int other = 0; other < width; other++) {
-      if (other != at && Header.name(top.cell(other)).equals(Header.name(text))) {
-        return "";
+    private static boolean beginsWithLetter(CsvRow row) {
+      String cell = row.cell(0);
+      return !cell.isEmpty() && Character.isLetter(cell.charAt(0));
+    }
+
+    /** Whether a line below the header holds units and no figure. */
+    private boolean isUnits(CsvRow row) {
+      return row.cells().size() >= width - 1
+          && row.cells().stream().noneMatch(cell -> FIGURE.matcher(cell.strip()).matches())
+          && row.cells().stream().anyMatch(cell -> UNIT.matcher(cell.strip()).matches());
+    }
+
+    /** Whether a line that is no row looks so much like one that it must not be passed over. */
+    private boolean isLikeARow(CsvRow row) {
+      if (row.broken().isPresent() || rows.isEmpty()) {
+        return true;
       }
+      if (isRule(row)) {
+        return false;
+      }
+      if (row.cells().size() == width) {
+        return present(row) * 3 >= filled.length * 2L;
+      }
+      boolean digits = Character.isDigit(first(row));
+      return row.cells().size() * 2 > width
+          && digits == Character.isDigit(first(rows.get(0).csv()))
+          && (digits || first(row) == first(rows.get(0).csv()));
     }
-    boolean usable = !Layout.isNumber(text) && text.chars().noneMatch(Character::isISOControl);
-    return usable ? text : "";
+
+    private static char first(CsvRow row) {
+      String cell = row.cell(0);
+      return cell.isEmpty() ? ' ' : cell.charAt(0);
+    }
+
+    private boolean isSafe(String expression, CsvRow top, boolean header) {
+      var pattern = Pattern.compile("^\\s*(" + expression + ')');
+      return (!header || !pattern.matcher(top.raw()).find())
+          && rows.stream().noneMatch(row -> pattern.matcher(row.csv().raw()).find());
+    }
+
+    /** An expression for the beginning of a line. */
+    private static String expression(String raw) {
+      String line = raw.strip();
+      if (Pattern.matches(NO_LETTER_OR_DIGIT, line)) {
+        return NO_LETTER_OR_DIGIT;
+      }
+      var word = Pattern.compile("^([^\\p{L}]*\\p{L}+).*", Pattern.DOTALL).matcher(line);
+      String beginning = word.matches() ? word.group(1) : line;
+      var text = new StringBuilder();
+      boolean digits = false;
+      for (char c : beginning.toCharArray()) {
+        if (Character.isDigit(c)) {
+          text.append(digits ? "" : "\\d+");
+        } else {
+          text.append(SIGNS.indexOf(c) < 0 ? "" : "\\").append(c);
+        }
+        digits = Character.isDigit(c);
+      }
+      return text.toString();
+    }
+
+    private Column column(int at, String header, String unit) {
+      boolean isUnit = UNIT.matcher(unit).matches();
+      return new Column(
+          at + 1,
+          header,
+          isUnit ? unit : "",
+          rows.stream().map(row -> row.csv().cell(at)).toList());
+    }
+
+    /** The header text of a column; empty if it runs over lines or another column has it, too. */
+    private String text(CsvRow top, int at) {
+      String text = top.cell(at);
+      for (int other = 0; other < width; other++) {
+        if (other != at && Header.name(top.cell(other)).equals(Header.name(text))) {
+          return "";
+        }
+      }
+      boolean usable = !Layout.isNumber(text) && text.chars().noneMatch(Character::isISOControl);
+      return usable ? text : "";
+    }
   }
 }

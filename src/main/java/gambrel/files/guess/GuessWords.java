@@ -6,11 +6,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Finds columns by their header texts, in the languages of the scales on sale. */
+/** Finds columns by their header texts, in the languages that scales print. */
 final class GuessWords {
   /** Words that fit many columns. */
   private static final List<String> WEAK =
-      List.of("no", "nr", "number", "nummer", "weight", "time");
+      List.of(
+          "no", "nr", "num", "number", "nummer", "numero", "numéro", "id", "weight", "time", "art",
+          "st", "op", "day", "tag", "data", "label", "mass", "key", "res", "ear");
+
+  /** The group of the words for columns that hold something else. */
+  static final String NONE = "none";
 
   private static final int WHOLE = 60;
   private static final int WORD = 45;
@@ -21,23 +26,24 @@ final class GuessWords {
   /** A column of ours at the beginning of each line, then words for it. */
   private static final Map<String, List<String>> WORDS =
       """
-      scale scale station waage bascule bascula weegschaal device terminal
-      ticket ticket beleg bon receipt seq sequence record transaction no nr number nummer
-      time timestamp stamp datetime zeitpunkt time
-      date date datum fecha day jour
-      clock clock uhrzeit zeit heure hora tijd time printed
-      body body carcase carcass animal lot kill schlacht tier bete canal karkas beast
-      code code plu item article artikel articulo product produkt produit producto cut
-      net net netto neto weight gewicht poids peso
+      scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
+      ticket ticket beleg belegnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
+      time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed ts time
+      date date datum fecha day tag jour data
+      clock clock uhrzeit zeit heure hora tijd time ora
+      body body carcase carcass animal lot kill schlacht tier bête bete res canal karkas beast ear tier-nr schlachtnr carcasse
+      code code plu item article artikel articulo artículo product produkt produit producto cut key art ware teil pieza sku material
+      net net netto neto nett weight wt gewicht poids peso gew masse mass
       gross gross brutto brut bruto
       tare tare tara
-      unit unit uom einheit unite unidad
-      pieces pieces pcs count qty quantity stück stueck piezas stuks pièces
-      operator operator user clerk bediener vendeur operador cutter
-      batch batch charge lote partie
+      unit unit units uom einheit unite unité unidad eh
+      pieces pieces pcs count qty quantity stück stueck stk piezas stuks pièces pz pc
+      operator operator user clerk bediener vendeur operador cutter op personal staff opérateur
+      batch batch charge lote partie charge-nr
       customer customer kunde client cliente owner farmer klant
-      status status state void storno vermerk flag estado
-      barcode barcode ean etiquette gtin
+      status status state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
+      barcode barcode ean etiquette étiquette gtin scan strichcode
+      none price preis prix precio amount betrag total montant value wert cost use best expiry expires mhd bbd slaughtered geschlachtet temp temperature importe eur usd aud gbp description bezeichnung desc libellé beschreibung descripción
       """
           .lines()
           .map(line -> List.of(line.split(" ")))
@@ -52,7 +58,13 @@ final class GuessWords {
 
   /** All columns that have words. */
   static List<String> columns() {
-    return List.copyOf(WORDS.keySet());
+    return WORDS.keySet().stream().filter(word -> !word.equals(NONE)).toList();
+  }
+
+  /** Whether a header text is of a column that holds something else. */
+  static boolean isOther(String header) {
+    int other = score(NONE, header);
+    return other > 0 && columns().stream().allMatch(column -> score(column, header) < other);
   }
 
   /** How well a header text fits a column; 0 if not at all. */

@@ -31,6 +31,9 @@ import java.util.stream.Stream;
  *     has
  * @param elsewhere columns whose values come from constants or from the folder's name
  * @param unit the unit of rows that name none, if the layout gives it
+ * @param negativesVoid whether a weight below zero cancels the row with that weight before it
+ * @param dateInName whether rows without a date are of the date in the file's name
+ * @param headerRepeated whether a line like the header is no row
  * @param translation makes a row of stripped texts by column, without blank ones
  */
 public record Layout(
@@ -42,21 +45,31 @@ public record Layout(
     List<List<String>> reach,
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
+    boolean negativesVoid,
+    boolean dateInName,
+    boolean headerRepeated,
     Function<Map<String, String>, TranslatedRow> translation) {
   static final String DATE = "date";
   static final String CLOCK = "clock";
+
+  /** The ounces of weights whose pounds stand in another column. */
+  public static final String OUNCES = "ounces";
 
   /** The column of a barcode. */
   public static final String BARCODE = "barcode";
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
 
+  /** A date of this century in the name of a file. */
+  private static final Pattern IN_NAME =
+      Pattern.compile("(?<!\\d)(20\\d{2})[-_.]?(\\d{2})[-_.]?(\\d{2})(?!\\d)");
+
   private static final Set<String> FIELDS =
       Stream.of(Field.values()).map(Field::id).collect(Collectors.toUnmodifiableSet());
 
   /** All columns that a layout may name. */
   static final Set<String> ALL =
-      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE))
+      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE, OUNCES))
           .collect(Collectors.toUnmodifiableSet());
 
   private static final List<List<String>> PLAIN_NEEDS =
@@ -73,6 +86,9 @@ public record Layout(
           PLAIN_NEEDS,
           Set.of(),
           Optional.empty(),
+          false,
+          false,
+          false,
           TranslatedRow::new);
 
   /** Copies the collections. */
@@ -92,6 +108,14 @@ public record Layout(
   /** Whether a column is given by its number. */
   public static boolean isNumber(String reference) {
     return NUMBER.matcher(reference).matches();
+  }
+
+  /** The ISO date in the name of a file, which is its year, month and day; else empty. */
+  public static Optional<String> dateIn(String path) {
+    var found = IN_NAME.matcher(path.substring(path.lastIndexOf('/') + 1));
+    return found.find()
+        ? Optional.of(found.group(1) + '-' + found.group(2) + '-' + found.group(3))
+        : Optional.empty();
   }
 
   /** The names of a header whose columns the layout does not give, compared with the fields. */

@@ -28,6 +28,9 @@ final class LayoutReader {
   private static final List<DateTimeFormatter> ANY_CLOCK =
       List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
 
+  /** In place of a constant date: the date in the file's name. */
+  private static final String IN_NAME = "name";
+
   private static final List<List<String>> NEEDED =
       Layout.groups("scale", "time date barcode", "code barcode", "net gross barcode");
 
@@ -84,6 +87,8 @@ final class LayoutReader {
     if (!scale.isEmpty()) {
       constants.putIfAbsent(Field.SCALE.id(), scale);
     }
+    var elsewhere = Set.copyOf(constants.keySet());
+    boolean dateInName = constants.remove(Layout.DATE, IN_NAME);
     var given = file.get("unit", LayoutTypes::unit);
     var unit = given.flatMap(single -> single);
     var weights = weights(given.isPresent() && unit.isEmpty());
@@ -105,8 +110,11 @@ final class LayoutReader {
         ownColumns(),
         NEEDED,
         REACH,
-        constants.keySet(),
+        elsewhere,
         unit,
+        file.get("negative", LayoutTypes::negative).isPresent(),
+        dateInName,
+        isHeaderRepeated(),
         translation::translate);
   }
 
@@ -124,7 +132,7 @@ final class LayoutReader {
         quote,
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
         file.count("skip").orElse(0),
-        file.yesNo("header").orElse(true),
+        isHeaderRepeated() || file.yesNo("header").orElse(true),
         file.get("ignore", LayoutTypes::expression),
         file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
   }
@@ -172,6 +180,11 @@ final class LayoutReader {
   /** Whether the layout gives a column's place or a constant for it. */
   private boolean gives(String column) {
     return !columns.getOrDefault(column, "").isEmpty() || constants.containsKey(column);
+  }
+
+  /** Whether the header may stand in the file again, as where files were joined. */
+  private boolean isHeaderRepeated() {
+    return file.text("header").equalsIgnoreCase("repeated");
   }
 
   private WeightText weights(boolean poundsAndOunces) {

@@ -55,6 +55,10 @@ record LayoutTranslation(
     boolean unweighed = !raw.containsKey(Field.NET.id()) && !raw.containsKey(Field.GROSS.id());
     boolean untimed = !raw.containsKey(Field.TIME.id()) && !raw.containsKey(Layout.DATE);
     constants.forEach((column, text) -> fillBlank(raw, column, text));
+    String ounces = raw.getOrDefault(Layout.OUNCES, "");
+    if (!ounces.isEmpty()) {
+      raw.compute(Field.NET.id(), (net, lb) -> (lb == null ? "0" : lb) + " lb " + ounces + " oz");
+    }
     var row = new TranslatedRow(raw);
     row.replace(Field.PIECES, text -> weights.number(text).toPlainString());
     translateWeights(row, unweighed ? barcode.net() : Optional.empty());

@@ -12,6 +12,8 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalQuery;
 import java.util.List;
 import java.util.Locale;
@@ -32,10 +34,27 @@ final class LayoutTypes {
           "point", '.',
           "space", ' ',
           "apostrophe", '\'',
+          "blanks", TextForm.BLANKS,
           "none", TextForm.NO_QUOTE);
 
   /** A longer expression could nest deeper than the machine's stack. */
   private static final int LONGEST_EXPRESSION = 500;
+
+  private static final int SECONDS_DIGITS = 10;
+
+  /** Seconds since 1970 in UTC, or milliseconds, of which there are 13 digits. */
+  private static final List<DateTimeFormatter> EPOCH =
+      List.of(
+          new DateTimeFormatterBuilder()
+              .appendValue(ChronoField.INSTANT_SECONDS, SECONDS_DIGITS)
+              .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
+              .toFormatter(Locale.ROOT)
+              .withZone(ZoneOffset.UTC),
+          new DateTimeFormatterBuilder()
+              .appendValue(ChronoField.INSTANT_SECONDS, SECONDS_DIGITS)
+              .appendValue(ChronoField.MILLI_OF_SECOND, 3)
+              .toFormatter(Locale.ROOT)
+              .withZone(ZoneOffset.UTC));
 
   private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
 
@@ -71,6 +90,11 @@ final class LayoutTypes {
       throw new BadCell(misfit);
     }
     return c;
+  }
+
+  /** What weights below zero mean; there is one word for it. */
+  static String negative(String text) {
+    return BadCell.unless("NOT_NEGATIVE", text, "void"::equalsIgnoreCase);
   }
 
   /** A character set. */
@@ -118,6 +142,9 @@ final class LayoutTypes {
      * scales print wherever they are. What the pattern prints must read back as the same time.
      */
     List<DateTimeFormatter> formatters(String pattern, Locale locale) {
+      if (this == TIME && pattern.equalsIgnoreCase("epoch")) {
+        return EPOCH;
+      }
       try {
         var own = Dates.formatter(pattern, locale);
         String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));

@@ -2,6 +2,7 @@ package gambrel.files.layout;
 
 import static java.nio.file.LinkOption.NOFOLLOW_LINKS;
 
+import gambrel.files.csv.TextLine;
 import gambrel.files.folder.SettingsFile;
 import gambrel.files.folder.UnreadableShop;
 import gambrel.trade.notice.Notice;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -120,17 +122,34 @@ public final class Layouts {
   }
 
   private Choice read(String path, String folder) {
-    var place = new Place(path, 0);
-    String scale = shop.scales().containsKey(folder) ? folder : "";
     try {
-      var file = new SettingsFile(shopFolder, path, LayoutEscapes::line, notices);
-      return LayoutReader.read(file, place, shop.settings().locale(), scale, thisYear())
-          .map(layout -> new Choice(layout, Optional.empty()))
-          .orElseGet(() -> faulty(path));
+      return choice(new SettingsFile(shopFolder, path, LayoutEscapes::line, notices), path, folder);
     } catch (UnreadableShop e) {
+      var place = new Place(path, 0);
       notices.add(Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", place).with("fault", e.fault()));
       return faulty(path);
     }
+  }
+
+  /**
+   * The layout with these lines.
+   *
+   * @param path where it would be saved
+   * @param folder the first folder of the exports it is for
+   */
+  public Choice proposed(List<String> lines, String path, String folder) {
+    var texts =
+        IntStream.range(0, lines.size())
+            .mapToObj(i -> new TextLine(i + 1, lines.get(i), "\n", false))
+            .toList();
+    return choice(new SettingsFile(path, texts, LayoutEscapes::line, notices), path, folder);
+  }
+
+  private Choice choice(SettingsFile file, String path, String folder) {
+    String scale = shop.scales().containsKey(folder) ? folder : "";
+    return LayoutReader.read(file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
+        .map(layout -> new Choice(layout, Optional.empty()))
+        .orElseGet(() -> faulty(path));
   }
 
   private static Choice faulty(String path) {

@@ -47,6 +47,14 @@ public record ExportRow(
     return unreadable.containsKey(field) ? unreadable.get(field) : new Value.Text(get(field));
   }
 
+  /** The row as one that voids {@code other}: with the content of that row. */
+  public ExportRow voiding(ExportRow other) {
+    var content = new ArrayList<>(other.values);
+    content.set(Field.STATUS.ordinal(), "void");
+    return new ExportRow(
+        place, content, unit, other.identity, broken, raw, other.labels, other.unreadable);
+  }
+
   /** The same row with one cell changed. */
   public ExportRow with(Field field, String value) {
     var changed = new ArrayList<>(values);

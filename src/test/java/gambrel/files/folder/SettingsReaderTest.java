@@ -134,6 +134,15 @@ class SettingsReaderTest {
     assertEquals("shop.properties lacks the setting " + key, files.whyUnreadable());
   }
 
+  @Test
+  void allThatIsMissingOrWrongIsToldAtOnce() {
+    files.with("shop.properties", "name=Hollow Lane Meats\nunit=stone\n");
+    assertEquals(
+        "shop.properties lacks the settings currency, zone; shop.properties: unit \"stone\" is"
+            + " neither kg nor lb",
+        files.whyUnreadable());
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"currency=XYZW", "unit=stone", "unit=g", "zone=Sydney"})
   void aRequiredSettingThatMeansNothingIsNoShop(String bad) {
@@ -148,6 +157,8 @@ class SettingsReaderTest {
       strings = {
         "region=fr",
         "locale=123456789",
+        "locale=english",
+        "language=english",
         "paper=a3",
         "year_review=13",
         "number_from=0",

@@ -541,4 +541,50 @@ class LayoutTest {
             Field.SCALE, "S1", Field.TICKET, "7", Field.TIME, "2026-07-01T09:00", Field.BODY, "B1"),
         RowCells.of(row));
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1784012345, 2026-07-14T06:59:05Z",
+    "1784012345.25, 2026-07-14T06:59:05.25Z",
+    "1784012345250, 2026-07-14T06:59:05.25Z"
+  })
+  void secondsOrMillisecondsSince1970AreTimes(String text, String time) {
+    var row = row("time=epoch", "ticket,time,code,net\n7," + text + ",71,2.5\n");
+    assertEquals(time, row.get(Field.TIME));
+  }
+
+  @Test
+  void printedColumnsArePartedByTwoBlanksOrMore() {
+    var rows =
+        rows(
+            "delimiter=blanks\ntime=yyyy-MM-dd HH:mm\n",
+            """
+            ticket  time               body  code      net
+                 7  2026-07-01 09:00   B1    71      2.500 kg
+                18  2026-07-01 09:05   B1    RUMP   12.500 kg
+            """);
+    assertEquals(
+        "scale=S1 ticket=18 time=2026-07-01T09:05:00 body=B1 code=RUMP net=12.500 unit=kg",
+        outline(rows.get(1)));
+    assertEquals("7 2026-07-01 09:00 B1 71 2.500 kg", rows.get(0).raw());
+  }
+
+  @Test
+  void aWeightBelowZeroVoidsTheNearestRowBeforeItWithThatWeight() {
+    var rows =
+        rows(
+            "negative=void",
+            HEADER
+                + "7,2026-07-01T09:00,B1,71,2.5\n"
+                + "8,2026-07-01T09:01,B1,71,2.50\n"
+                + "9,2026-07-01T09:02,B1,72,2.5\n"
+                + "10,2026-07-01T09:03,B1,71,-2.5\n"
+                + "11,2026-07-01T09:04,B1,71,-2.5\n"
+                + "12,2026-07-01T09:05,B1,71,-2.5\n");
+    assertEquals(
+        "scale=S1 ticket=8 time=2026-07-01T09:01 body=B1 code=71 net=2.50 status=void",
+        outline(rows.get(3)));
+    assertEquals("7 void", rows.get(4).get(Field.TICKET) + " " + rows.get(4).get(Field.STATUS));
+    assertEquals("-2.5", rows.get(5).get(Field.NET));
+  }
 }

@@ -20,6 +20,15 @@ public final class NoticeTable {
     System.out.println(String.join("\n", lines()));
   }
 
+  /** A notice with a name in capitals for each value that a row to paste may hold. */
+  private static Notice example(NoticeCode code) {
+    return Notice.of(code, Place.NONE)
+        .aboutTicket("SCALE", "TICKET")
+        .with("unit", "UNIT")
+        .with("status", "STATUS")
+        .with("code", "CODE");
+  }
+
   /** The table as lines of Markdown, in the order of the enum. */
   static List<String> lines() throws IOException {
     var lines = new ArrayList<String>();
@@ -34,7 +43,7 @@ public final class NoticeTable {
               "| `" + code.id() + "`",
               code.severity().id(),
               constants.group(1).replaceAll("\\s+\\*\\s+", " "),
-              NoticeWords.ENGLISH.advice(Notice.of(code, Place.NONE)) + " |"));
+              NoticeWords.ENGLISH.advice(example(code)) + " |"));
     }
     if (lines.size() != NoticeCode.values().length + 2) {
       throw new IllegalStateException("a code has no comment of its own");

@@ -2,29 +2,19 @@ package gambrel.pages.owner.morning;
 
 import gambrel.pages.views.MorningView.Todo;
 import gambrel.pages.words.Wording;
-import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Severity;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
-/**
- * What the night's notices ask for, worst first. Notices with equal words and advice are one thing
- * to do, and so are many of one code in one file, since they mostly have one cause.
- */
+/** What the night's notices ask for, worst first. */
 final class TodoPart {
-  private static final int MOST_OF_A_KIND = 5;
-  private static final Comparator<Notice> WORST_FIRST =
-      Comparator.comparing(Notice::severity).thenComparing(Notice.ORDER);
-
   private final Wording wording;
   private final List<List<Notice>> groups;
 
   TodoPart(List<Notice> notices, Wording wording) {
     this.wording = wording;
-    this.groups = group(notices.stream().filter(TodoPart::asks).sorted(WORST_FIRST).toList());
+    this.groups = NoticeGroups.of(notices.stream().filter(TodoPart::asks).toList());
   }
 
   /** Notes ask for nothing; held bodies have a list of their own. */
@@ -45,21 +35,6 @@ final class TodoPart {
   /** Each thing to do. */
   List<Todo> todo() {
     return groups.stream().map(this::todo).toList();
-  }
-
-  private static List<List<Notice>> group(List<Notice> notices) {
-    var groups = new ArrayList<List<Notice>>();
-    Groups.inOrder(notices.stream(), n -> List.of(n.severity(), n.code(), n.place().file()))
-        .forEach(
-            (kind, alike) -> {
-              if (alike.size() > MOST_OF_A_KIND) {
-                groups.add(alike);
-              } else {
-                groups.addAll(
-                    Groups.inOrder(alike.stream(), n -> List.of(n.saying(), n.advice())).values());
-              }
-            });
-    return groups;
   }
 
   private Todo todo(List<Notice> group) {

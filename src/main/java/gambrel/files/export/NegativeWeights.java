@@ -1,0 +1,46 @@
+package gambrel.files.export;
+
+import gambrel.trade.rows.DecimalText;
+import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.Field;
+import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The weights below zero by which some scales cancel a weighing. */
+final class NegativeWeights {
+  private NegativeWeights() {}
+
+  /**
+   * The rows of a file, in order. A row with a weight below zero becomes one that voids the nearest
+   * row before it that has this weight above zero, the same scale, body, code, batch and customer,
+   * and is not voided yet. If there is no such row it stays as it is.
+   */
+  static List<ExportRow> asVoids(List<ExportRow> rows) {
+    var standing = new HashMap<String, Deque<ExportRow>>();
+    var result = new ArrayList<ExportRow>();
+    for (var row : rows) {
+      var weight =
+          DecimalText.of(row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
+              .orElse(BigDecimal.ZERO);
+      var alike = standing.computeIfAbsent(key(row, weight.abs()), key -> new ArrayDeque<>());
+      boolean negative = weight.signum() < 0 && !alike.isEmpty();
+      if (weight.signum() > 0) {
+        alike.push(row);
+      }
+      result.add(negative ? row.voiding(alike.pop()) : row);
+    }
+    return result;
+  }
+
+  private static String key(ExportRow row, BigDecimal weight) {
+    return Stream.of(Field.SCALE, Field.BODY, Field.CODE, Field.BATCH, Field.CUSTOMER, Field.UNIT)
+        .map(row::get)
+        .collect(Collectors.joining("\n", weight.stripTrailingZeros().toPlainString() + '\n', ""));
+  }
+}

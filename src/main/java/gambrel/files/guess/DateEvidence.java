@@ -1,0 +1,171 @@
+package gambrel.files.guess;
+
+import gambrel.files.guess.GuessTable.Row;
+import gambrel.files.layout.Layout;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.shop.Body;
+import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.Shop;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/**
+ * What settles which of several readings of dates is right: the day of the run, kill dates, names
+ * of files, the order of rows.
+ *
+ * @param shop its bodies and region
+ * @param today the day of the run
+ * @param rows the rows of the dates
+ * @param bodies the body cell of each row; empty if there is no such column
+ */
+record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bodies) {
+  /** No body hangs longer, and no tag is used for longer. */
+  private static final int LONGEST_HUNG = 120;
+
+  /**
+   * A reading.
+   *
+   * @param pattern the pattern by which it is read
+   * @param moments the moment of each row
+   */
+  record Reading(String pattern, List<LocalDateTime> moments) {
+    private LocalDate date(int row) {
+      return moments.get(row).toLocalDate();
+    }
+  }
+
+  /**
+   * The readings that are left, and why.
+   *
+   * @param patterns one, or all that are possible
+   * @param why the end of a sentence; empty if nothing had to be settled
+   */
+  record Settled(List<String> patterns, String why) {}
+
+  /** Settles which reading is right, as far as it can be. */
+  Settled settle(List<Reading> readings) {
+    if (readings.size() < 2) {
+      return new Settled(readings.stream().map(Reading::pattern).toList(), "");
+    }
+    var tests = new LinkedHashMap<String, Predicate<Reading>>();
+    tests.put("read otherwise some rows would be dated after today", this::isPast);
+    tests.put("read otherwise bodies would be weighed before they were killed", this::fitsKills);
+    tests.put("read otherwise they would not fit the kill dates", this::isNearKills);
+    tests.put("the names of the files have these dates", this::fitsNames);
+    tests.put("read otherwise the rows would not be in order", this::isInOrder);
+    tests.put("read otherwise one file would hold many months", this::isClose);
+    tests.put(
+        "with AM and PM, in the United States",
+        r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"));
+    var left = readings;
+    for (var test : tests.entrySet()) {
+      var fitting = left.stream().filter(test.getValue()).toList();
+      if (fitting.size() == 1) {
+        return new Settled(List.of(fitting.get(0).pattern()), test.getKey());
+      }
+      left = fitting.isEmpty() ? left : fitting;
+    }
+    return new Settled(left.stream().map(Reading::pattern).toList(), "");
+  }
+
+  /** Whether a reading is at odds with the kill dates of its bodies, or with today. */
+  boolean contradicts(Reading reading) {
+    return !isPast(reading) || !kills().isEmpty() && !fitsKills(reading);
+  }
+
+  private boolean isPast(Reading reading) {
+    return reading.moments().stream().noneMatch(m -> m.toLocalDate().isAfter(today.plusDays(1)));
+  }
+
+  /** Whether every row of a body with a kill date is from that day on, and some row is of one. */
+  private boolean fitsKills(Reading reading) {
+    var kills = kills();
+    return !kills.isEmpty()
+        && kills.entrySet().stream()
+            .allMatch(
+                e -> {
+                  var date = reading.date(e.getKey());
+                  return !date.isBefore(e.getValue())
+                      && !date.isAfter(e.getValue().plusDays(LONGEST_HUNG));
+                });
+  }
+
+  /** The kill dates of bodies that rows name, by row. */
+  private Map<Integer, LocalDate> kills() {
+    var byName = new HashMap<String, Optional<LocalDate>>();
+    for (var body : shop.bodies().values()) {
+      byName.put(body.id(), body.killed());
+      body.tags().forEach(tag -> byName.putIfAbsent(tag, body.killed()));
+    }
+    var index = new IdIndex(byName.keySet());
+    var kills = new HashMap<Integer, LocalDate>();
+    for (int i = 0; i < bodies.size(); i++) {
+      int row = i;
+      index.find(bodies.get(i)).flatMap(byName::get).ifPresent(day -> kills.put(row, day));
+    }
+    return kills;
+  }
+
+  /** Whether every row is within the time from the first kill to some weeks after the last. */
+  private boolean isNearKills(Reading reading) {
+    var days = shop.bodies().values().stream().map(Body::killed).flatMap(Optional::stream).sorted();
+    var sorted = days.toList();
+    return !sorted.isEmpty()
+        && reading.moments().stream()
+            .map(LocalDateTime::toLocalDate)
+            .noneMatch(
+                d ->
+                    d.isBefore(sorted.get(0).minusDays(1))
+                        || d.isAfter(sorted.get(sorted.size() - 1).plusDays(LONGEST_HUNG / 2)));
+  }
+
+  /** Whether each row is within a day of a date in its file's name, and some name has one. */
+  private boolean fitsNames(Reading reading) {
+    boolean named = false;
+    for (int i = 0; i < rows.size(); i++) {
+      long day = reading.date(i).toEpochDay();
+      var date = date(rows.get(i).file());
+      named |= date.isPresent();
+      if (date.filter(d -> Math.abs(d.toEpochDay() - day) > 1).isPresent()) {
+        return false;
+      }
+    }
+    return named;
+  }
+
+  private static Optional<LocalDate> date(String name) {
+    try {
+      return Layout.dateIn(name).map(LocalDate::parse);
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Whether the rows of each file are in order of time, over three days or more. */
+  private boolean isInOrder(Reading reading) {
+    Set<LocalDate> days = new HashSet<>();
+    reading.moments().forEach(moment -> days.add(moment.toLocalDate()));
+    return days.size() > 2
+        && IntStream.range(1, rows.size())
+            .filter(i -> rows.get(i).file().equals(rows.get(i - 1).file()))
+            .noneMatch(i -> reading.date(i).isBefore(reading.date(i - 1)));
+  }
+
+  /** Whether the rows are of at most ten days, though there are three days or more. */
+  private boolean isClose(Reading reading) {
+    var days =
+        reading.moments().stream().map(LocalDateTime::toLocalDate).distinct().sorted().toList();
+    return days.size() > 2
+        && days.get(days.size() - 1).toEpochDay() - days.get(0).toEpochDay() <= 10;
+  }
+}

@@ -1,0 +1,525 @@
+package gambrel.files.guess;
+
+import static gambrel.trade.notice.NoticeWords.ENGLISH;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.files.export.ExportReader;
+import gambrel.files.export.Exports;
+import gambrel.files.folder.LayoutExamplesTest;
+import gambrel.files.folder.ShopFiles;
+import gambrel.trade.reckoning.Progress;
+import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.Field;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is said about an export, and the layout that is proposed for it. */
+class ExportAssistantTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 8, 5);
+
+  @TempDir Path folder;
+  private ShopFiles files;
+
+  @BeforeEach
+  void start() {
+    files =
+        new ShopFiles(folder)
+            .with("bodies.csv", "body,species,killed\nB17,beef,2026-07-27\nA12,beef,\n")
+            .with("codes.csv", "code,item,step\nROAST,,other\nBONE,,other\nGROUND,,other\n")
+            .with("scales.csv", "scale,unit,division,capacity\nS1,kg,0.005,15\nS2,kg,0.005,\n");
+  }
+
+  static List<Path> makes() throws IOException, URISyntaxException {
+    return LayoutExamplesTest.makes();
+  }
+
+  private List<String> said() {
+    return ExportAssistant.lines(folder, files.clean(), TODAY);
+  }
+
+  private List<String> said(String text) {
+    files.with("exports/S1/a.csv", text);
+    return said();
+  }
+
+  /** The lines that are printed to be saved. */
+  private static List<String> layout(List<String> said) {
+    int at = 0;
+    while (at < said.size() && !said.get(at).matches(".*save as layouts/\\S+:")) {
+      at++;
+    }
+    return said.stream()
+        .skip(at + 1L)
+        .takeWhile(line -> line.startsWith("  "))
+        .map(line -> line.substring(2))
+        .toList();
+  }
+
+  /** The lines of a layout that count. */
+  private static List<String> settings(List<String> said) {
+    return layout(said).stream().filter(line -> !line.startsWith("#")).toList();
+  }
+
+  private void assertSays(List<String> said, String line) {
+    assertTrue(said.contains(line), () -> String.join("\n", said));
+  }
+
+  private Exports read(String name, String layout) {
+    files.with("exports/" + name + "/layout.properties", layout);
+    return ExportReader.read(folder, files.clean(), Progress.NONE);
+  }
+
+  /** What stays open in the examples: which scale, and what in-store numbers and words mean. */
+  @ParameterizedTest
+  @MethodSource("makes")
+  void theLayoutReadsTheExportOnceTheShopHasAddedWhatNobodyCanGuess(Path make) throws IOException {
+    files
+        .with("exports/make/a.csv", Files.readAllBytes(make.resolve("export.csv")))
+        .with("exports/z.csv", Files.readAllBytes(make.resolve("expected.csv")));
+    var lines = new ArrayList<>(layout(said()));
+    for (String open :
+        List.of("constant.scale=S1", "instore=21IIIIVWWWWWC", "value.status.2=", "column.net=")) {
+      String key = open.substring(0, open.indexOf('=') + 1);
+      if (lines.stream().noneMatch(line -> line.startsWith(key))) {
+        lines.add(open.equals("column.net=") || open.equals("value.status.2=") ? "" : open);
+      }
+    }
+    var layout = String.join("\n", lines);
+    var exports = read("make", layout);
+    assertEquals(List.of(), exports.notices(), layout);
+    assertEquals(essences(exports, 1), essences(exports, 0), layout);
+  }
+
+  private static String essences(Exports exports, int file) {
+    return exports.files().get(file).rows().stream()
+        .map(ExportAssistantTest::essence)
+        .collect(Collectors.joining("\n"));
+  }
+
+  private static String essence(ExportRow row) {
+    return List.of(
+            row.get(Field.TICKET),
+            row.get(Field.TIME),
+            row.get(Field.BODY),
+            row.get(Field.NET),
+            row.get(Field.GROSS),
+            row.get(Field.TARE),
+            row.get(Field.PIECES),
+            row.broken().map(ENGLISH::of).orElse(""))
+        .toString();
+  }
+
+  @Test
+  void eachColumnIsToldWithItsReasonAndTheFirstRowsAsTheyWouldBeRead() {
+    assertEquals(
+        """
+        exports/S1: 1 file, not read right yet.
+          Cells stand between ";".
+          The decimal mark is a comma.
+          What each column is taken for:
+            ticket    "No": its name, it counts up
+            date      "Datum": its name, values such as 14.07.2026
+            clock     "Zeit": its name, values such as 9:05
+            body      "Tier": its name, 2 of 2 values are in the shop's files
+            code      "Art": its name, 2 of 2 values are in the shop's files
+            net       "Gewicht": its name, values such as 2,5
+          Not used:
+            "Preis" (12,50; 7,25)
+          The first rows, and how each is read:
+            1;14.07.2026;9:05;B17;ROAST;2,5;12,50
+              = scale S1, ticket 1, time 2026-07-14T09:05, body B17, code ROAST, net 2.5 kg
+            2;14.07.2026;9:06;A12;BONE;3,25;7,25
+              = scale S1, ticket 2, time 2026-07-14T09:06, body A12, code BONE, net 3.25 kg
+          In all 2 rows from 2026-07-14T09:05 to 2026-07-14T09:06; they show 5.75 kg, with what is \
+        cancelled or repeated.
+          A layout that reads it so; save as layouts/S1.properties:
+          # How the exports in exports/S1 are read.
+          delimiter=;
+          # The decimal mark is a comma.
+          decimal=,
+          column.ticket=No
+          column.date=Datum
+          date=d.M.yyyy
+          column.clock=Zeit
+          clock=H:mm
+          column.body=Tier
+          column.code=Art
+          column.net=Gewicht
+
+        """,
+        String.join(
+                    "\n",
+                    said(
+                        """
+                    No;Datum;Zeit;Tier;Art;Gewicht;Preis
+                    1;14.07.2026;9:05;B17;ROAST;2,5;12,50
+                    2;14.07.2026;9:06;A12;BONE;3,25;7,25
+                    """))
+                .replace(
+                    "  Its dates do not fit the kill dates or lie ahead: was the scale's clock"
+                        + " right?\n",
+                    "")
+            + "\n");
+  }
+
+  @Test
+  void aSavedLayoutIsConfirmedByTheSameView() {
+    var export = "Nr;Zeit;Tier;Art;Netto\n1;2026-07-28 09:05;B17;ROAST;2,5\n";
+    var layout = String.join("\n", layout(said(export)));
+    files.with("layouts/S1.properties", layout);
+
+    var said = said();
+
+    assertSays(said, "exports/S1: 1 file, read by layouts/S1.properties.");
+    assertSays(said, "    net       \"Netto\": as the layout says");
+    assertSays(
+        said,
+        "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
+    assertEquals(List.of(), layout(said));
+  }
+
+  @Test
+  void anExportThatNeedsNoLayoutIsShownAsItIsRead() {
+    var said = said("scale,ticket,time,body,code,net\nS1,1,2026-07-28T09:05,B17,ROAST,2.5\n");
+    assertSays(said, "exports/S1: 1 file, read without a layout.");
+    assertEquals(List.of(), layout(said));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // B17 was killed on 27 July.
+        "08/03/2026|B17|M/d/yyyy",
+        "03/08/2026|B17|d/M/yyyy",
+        "07/31/2026|A12|M/d/yyyy",
+        // 8 March is too far from any kill, 4 December ahead of today.
+        "08/03/2026|A12|M/d/yyyy",
+        "28.07.26|B17|d.M.yy",
+      })
+  void killDatesAndTodaySettleWhichIsTheDay(String date, String body, String pattern) {
+    var said = said("Date,Body,Code,Net\n" + date + "," + body + ",ROAST,2.5\n");
+    assertTrue(settings(said).contains("date=" + pattern), () -> String.join("\n", said));
+  }
+
+  @Test
+  void namesOfFilesSettleWhichIsTheDay() {
+    files
+        .with("bodies.csv", "body,species\nB17,beef\n")
+        .with("exports/S1/2026-02-01.csv", "Date,Body,Code,Net\n01/02/2026,B17,ROAST,2.5\n");
+    assertTrue(settings(said()).contains("date=d/M/yyyy"));
+  }
+
+  @Test
+  void orderSettlesWhichIsTheDay() {
+    files.with("bodies.csv", "body,species\nB17,beef\n");
+    var said =
+        said(
+            """
+            Date,Body,Code,Net
+            06/01/2026,B17,ROAST,2.5
+            06/02/2026,B17,ROAST,2.5
+            07/01/2026,B17,ROAST,2.5
+            """);
+    assertTrue(settings(said).contains("date=M/d/yyyy"), () -> String.join("\n", said));
+  }
+
+  @Test
+  void whereNothingSettlesItBothReadingsAreShownAndNeitherIsUsed() {
+    files.with("bodies.csv", "body,species\nB17,beef\n");
+    var said = said("When,Body,Code,Net\n01/02/2026 09:05:11 AM,B17,ROAST,2.5\n");
+    assertSays(said, "  To be answered: Which is the day and which the month in \"When\"?");
+    assertSays(said, "    time=d/M/yyyy h:mm:ss a");
+    assertSays(
+        said, "      = scale S1, time 2026-02-01T09:05:11, body B17, code ROAST, net 2.5 kg");
+    assertSays(said, "    time=M/d/yyyy h:mm:ss a");
+    assertSays(
+        said, "      = scale S1, time 2026-01-02T09:05:11, body B17, code ROAST, net 2.5 kg");
+    assertTrue(layout(said).contains("#time=d/M/yyyy h:mm:ss a"));
+    assertTrue(settings(said).stream().noneMatch(line -> line.startsWith("time=")));
+    // Read as it was printed, the row waits; then the question is asked again.
+    var row = read("S1", String.join("\n", layout(said))).files().get(0).rows().get(0);
+    assertEquals("01/02/2026 09:05:11 AM", row.get(Field.TIME));
+    assertSays(said(), "  To be answered: Which is the day and which the month in \"When\"?");
+  }
+
+  @Test
+  void americanShopsWithAmAndPmWriteTheMonthFirst() {
+    files
+        .with("bodies.csv", "body,species\nB17,beef\n")
+        .with("shop.properties", ShopFiles.SETTINGS + "region=us\n");
+    var said = said("When,Net\n01/02/2026 9:05 AM,2.5\n");
+    assertTrue(settings(said).contains("time=M/d/yyyy h:mm a"), said.toString());
+  }
+
+  @Test
+  void grossTareAndNetAreKnownByTheirSum() {
+    var said = said("x,y,z\n2.75,0.25,2.5\n4.1,0.1,4\n");
+    assertTrue(
+        settings(said).containsAll(List.of("column.gross=x", "column.tare=y", "column.net=z")),
+        said.toString());
+  }
+
+  @Test
+  void aWeightBesideATareIsUsedOnlyWhenItIsSaidWhetherItIsNet() {
+    var said = said("Date,Body,Code,Weight,Tare\n2026-07-28,B17,ROAST,2.5,0.1\n");
+    assertSays(said, "    column.net=Weight");
+    assertSays(said, "    column.gross=Weight");
+    assertFalse(settings(said).contains("column.net=Weight"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // 12460 is more than S1 can weigh in kilograms; nothing is known of S2.
+    "S1, 12460, unit=g",
+    "S2, 12460, column.net=",
+    "S2, 12, column.net=Net",
+  })
+  void wholeNumbersMayBeGrams(String scale, String net, String line) {
+    files.with(
+        "exports/" + scale + "/a.csv",
+        "When,Body,Code,Net\n2026-07-28 09:00,B17,ROAST," + net + "\n");
+    assertTrue(settings(said()).contains(line), () -> String.join("\n", said()));
+  }
+
+  @Test
+  void threeDigitsAfterAMarkAreDecimalsOfKilogramsAndThousandsOfGrams() {
+    assertTrue(settings(said("x;Netto\na;12,460\nb;1,250\n")).contains("decimal=,"));
+    var grams = settings(said("x;Netto g\na;12.460\nb;1.250\n"));
+    assertTrue(grams.containsAll(List.of("decimal=,", "thousands=.")), grams.toString());
+  }
+
+  @Test
+  void marksBeforeThreeDigitsInSomeRowsOnlyAreOfThousands() {
+    var said =
+        said("When,Body,Code,Net\n2026-07-28,B17,ROAST,\"1,315\"\n2026-07-28,B17,ROAST,835\n");
+    assertTrue(
+        settings(said).containsAll(List.of("thousands=,", "unit=g")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void aWordInTheFirstColumnMakesNoRowATotal() {
+    var said =
+        said(
+            """
+            State;When;Body;Code;Net
+            ;2026-07-28;B17;ROAST;2.5
+            Storno;2026-07-28;B17;ROAST;2.6
+            ;2026-07-28;B17;ROAST;2.7
+            Summe;;;;7.8
+            """);
+    assertTrue(
+        settings(said).containsAll(List.of("value.status.Storno=void", "ignore=^\\s*(Summe)")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void aStatusThatIsCommonPracticeIsTranslatedAndAnyOtherIsAsked() {
+    var said =
+        said(
+            """
+            No,When,Body,Code,Net,Stab
+            1,2026-07-28 09:00,B17,ROAST,2.5,ST
+            2,2026-07-28 09:01,B17,ROAST,2.6,ST
+            3,2026-07-28 09:02,B17,ROAST,2.7,ST
+            4,2026-07-28 09:03,B17,ROAST,2.8,US
+            5,2026-07-28 09:04,B17,ROAST,2.9,Storno
+            """);
+    assertTrue(
+        settings(said).containsAll(List.of("value.status.ST=ok", "value.status.Storno=void")));
+    assertTrue(layout(said).containsAll(List.of("#value.status.US=ok", "#value.status.US=void")));
+    assertSays(said, "    4,2026-07-28 09:03,B17,ROAST,2.8,US");
+  }
+
+  @Test
+  void aPlainExportWithADoubtfulMarkIsAskedAboutToo() {
+    var said =
+        said(
+            "ticket,time,scale,body,code,net,flag\n1,2026-07-28T09:05,S1,B17,ROAST,2.5,\n"
+                + "2,2026-07-28T09:05,S1,B17,ROAST,2.5,US\n");
+    assertSays(
+        said,
+        "  To be answered: What does the status \"US\" mean (1 of 2 rows)? Until then such a row is"
+            + " set aside.");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "When,Body,Code,Net;2026-07-28 09:00,B17,ROAST,2.5|identity=time,body,code,net",
+        "No,When,Body,Code,Net;1,2026-07-28 9:00,B17,ROAST,2.5;2,2026-07-28 9:01,B17,ROAST,2.6;"
+            + "1,2026-07-28 9:02,B17,ROAST,2.7;2,2026-07-28 9:03,B17,ROAST,2.8"
+            + "|identity=ticket,time,body,code,net",
+        "No,When,Body,Code,Net;1,1785196800000,B17,ROAST,2.5|time=epoch",
+        "No,When,Body,Code,Net,Unit;1,2026-07-28 9:00,B17,ROAST,2.5,KGS|value.unit.KGS=kg",
+        "No,When,Body,Code,Net;1,2026-07-28 9:00,B17,ROAST,2.5;2,2026-07-28 9:01,B17,ROAST,-2.5"
+            + "|negative=void",
+        "No,When,Body,Code,Net;1,2026-07-28 9:00,B17,ROAST,1'012.5|thousands=apostrophe",
+        "No,Date,Body,Code,lb,oz;1,2026-07-28,B17,ROAST,12,5.5|column.ounces=oz",
+        "No,Time,When,Body,Code,Net;,,,,,kg;1,9:00,2026-07-28,B17,ROAST,2.5|ignore=^\\s*(,,,,,kg)",
+        "No,Date,Body,Code,Net;1,2026-07-28,B17,ROAST,2.5;-----;26 records"
+            + "|ignore=^\\s*([^\\p{L}\\d]+$",
+        "1,20260728,090500,B17,ROAST,2.5;2,20260728,090600,B17,ROAST,2.6|header=no",
+        "1,20260728,090500,B17,ROAST,2.5;2,20260728,090600,B17,ROAST,2.6|clock=HHmmss",
+        "No  Date        Code   Body  Net;1   2026-07-28  ROAST  B17   2.5;2   2026-07-28  ROAST"
+            + "  B17   2.6;3   2026-07-28  ROAST  B17   2.7|delimiter=blanks",
+      })
+  void whatScalesWriteHasItsLine(String text, String line) {
+    var said = said(text.replace(';', '\n') + "\n");
+    assertTrue(
+        settings(said).stream().anyMatch(setting -> setting.startsWith(line)),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void cellsMayStandWithinApostrophes() {
+    var said = said("'No','Date','Body','Net'\n'1','2026-07-28','B17','2.5'\n");
+    assertTrue(settings(said).containsAll(List.of("quote='", "column.net=Net")), said.toString());
+  }
+
+  @Test
+  void aVoidRowThatEqualsTheOneBeforeItIsPointedOut() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.5,VOID\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.startsWith("  Ticket 2 is void and equals")),
+        said.toString());
+  }
+
+  @Test
+  void anOwnerInEveryRowIsNotTakenForACustomerOfPacks() {
+    var said = said("No,When,Body,Code,Net,Customer\n1,2026-07-28 9:00,B17,ROAST,2.5,ash\n");
+    assertTrue(settings(said).contains("column.customer="), said.toString());
+  }
+
+  @Test
+  void namesOfCutsAreCodesWhereThereAreNoOthers() {
+    var said =
+        said(
+            "No,When,Body,Description,Net\n1,2026-07-28 9:00,B17,Rump,2.5\n"
+                + "2,2026-07-28 9:01,B17,Chuck,2.5\n");
+    assertTrue(settings(said).contains("column.code=Description"), said.toString());
+  }
+
+  @Test
+  void anExportOfWindowsIsReadInItsCharacterSet() {
+    files.with(
+        "exports/S1/a.csv",
+        "Stück;Netto;Datum;Tier;Code\n1;2,5;28.07.2026;B17;ROAST\n"
+            .getBytes(Charset.forName("windows-1252")));
+    assertTrue(
+        settings(said()).containsAll(List.of("charset=windows-1252", "column.pieces=Stück")));
+  }
+
+  @Test
+  void theDateMayStandInTheNameOfTheFile() {
+    files.with("exports/S1/b_20260728.txt", "No,Clock,Body,Code,Net\n1,9:05,B17,ROAST,2.5\n");
+    var said = said();
+    assertTrue(settings(said).contains("constant.date=name"));
+    assertSays(
+        said,
+        "      = scale S1, ticket 1, time 2026-07-28T09:05, body B17, code ROAST, net 2.5 kg");
+  }
+
+  @Test
+  void aFileThatWasJoinedFromTwoHasItsHeaderOnlyOnce() {
+    var said =
+        said(
+            "No,Date,Body,Code,Net\n1,2026-07-28,B17,ROAST,2.5\nNo,Date,Body,Code,Net\n"
+                + "2,2026-07-29,B17,ROAST,2.5\n");
+    assertTrue(said.stream().anyMatch(line -> line.startsWith("  In all 2 rows")), said.toString());
+  }
+
+  @Test
+  void aRowThatLooksLikeAWeighingIsNeverPassedOver() {
+    var said =
+        said(
+            """
+            No,When,Body,Code,Net
+            1,2026-07-28 09:00,B17,ROAST,2.5
+            2,2026-07-28 09:01,B17,ROAST,2.6
+            3,2026-07-28 09:02,B17,ROAST
+            A4,2026-07-28 09:03,B17,ROAST,2.8
+            """);
+    assertTrue(
+        settings(said).stream().noneMatch(line -> line.startsWith("ignore")), said.toString());
+  }
+
+  @Test
+  void codesThatAreMissingAreReadyToPaste() {
+    files.with("bodies.csv", "body,species\nB17,beef\n");
+    var said =
+        said(
+            "No,When,Body,Code,Name,Net\n1,2026-07-28 09:00,B17,301,Rump,2.5\n"
+                + "2,2026-07-28 09:01,B17,999,Odds,2.5\n");
+    assertSays(said, "    301,rump,pack,Rump");
+    assertSays(said, "    999,,,Odds");
+  }
+
+  @Test
+  void aFileOutsideAnyFolderIsToldToMove() {
+    files.with("exports/a.csv", "No;When;Body;Code;Net\n1;2026-07-28 09:00;B17;ROAST;2,5\n");
+    assertSays(
+        said(),
+        "  Files directly under exports have no layout: make the folder exports/SCALE for them.");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"one column\nonly\n", "x", "\"never closed\n"})
+  void textWithoutColumnsIsSaidToBeSo(String text) {
+    var said = said(text);
+    assertSays(said, "  No comma, semicolon, tab, | or blanks divide its lines into columns.");
+    assertEquals(List.of(), layout(said));
+  }
+
+  @Test
+  void aBlankFileIsNotSpokenOf() {
+    assertEquals(List.of(), said(" \n\n"));
+  }
+
+  @Test
+  void lineEndsWithinCellsStayOutOfTheLayout() {
+    var said = said("Net,\"Date\nof kill\"\n2.5,\"2026-02-01\"\n3.5,2026-02-02\n");
+    assertTrue(settings(said).contains("column.date=2"), said.toString());
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void anyBytesGiveALayoutWithoutMistakesOrNone(long seed) {
+    var random = new SplittableRandom(seed);
+    for (int round = 0; round < 20; round++) {
+      var bytes = new byte[1 + random.nextInt(400)];
+      for (int i = 0; i < bytes.length; i++) {
+        bytes[i] = (byte) ",;\t|\n\"19:./-aé \\=#".charAt(random.nextInt(18));
+      }
+      files.with("exports/S1/a.csv", bytes);
+      var layout = layout(said());
+      var notices = read("S1", String.join("\n", layout)).notices();
+      files.without("exports/S1/layout.properties");
+      assertTrue(
+          notices.stream().noneMatch(notice -> notice.place().file().endsWith(".properties")),
+          () -> notices + "\n" + String.join("\n", layout));
+    }
+  }
+}
