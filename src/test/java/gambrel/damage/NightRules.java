@@ -24,7 +24,7 @@ final class NightRules {
   private static final String ID = "[A-Za-z0-9_%~-]+";
   private static final Pattern PUBLISHED =
       Pattern.compile(
-          "morning\\.pdf|data/[a-z-]+\\.csv|summaries/\\d{4}-\\d\\d\\.pdf|\\.[a-z]+"
+          "(morning|to-print)\\.pdf|data/[a-z-]+\\.csv|summaries/\\d{4}-\\d\\d\\.pdf|\\.[a-z]+"
               + ("|statements/" + ID + '/' + ID + "-r\\d+\\.pdf|held/" + ID + '/' + ID + "\\.pdf"));
 
   private NightRules() {}

@@ -74,7 +74,8 @@ record ShopColumns(Map<String, CellKind> kinds, List<String> needed, List<String
                   + " COUNT,pay_to TEXT,year_review TEXT,bins BINS,quiet_hours NUMBER,cutting_days"
                   + " NUMBER,allow_mixed_batches YES_NO,limit.cutting_loss_pct"
                   + " NUMBER,limit.hanging_pct_per_day NUMBER,limit.batch_loss_pct"
-                  + " NUMBER,limit.days_hung NUMBER,limit.revisions NUMBER"));
+                  + " NUMBER,limit.days_hung NUMBER,limit.revisions NUMBER,limit.print"
+                  + " NUMBER,print_both_sides YES_NO,print_cover YES_NO"));
 
   private static Map.Entry<String, ShopColumns> file(String name, String columns) {
     var kinds = new LinkedHashMap<String, CellKind>();

@@ -111,7 +111,8 @@ class LanguagePagesTest {
             "statements/bob/B1-r1.pdf",
             "statements/bob/B1-r2.pdf",
             "statements/bob/B2-r1.pdf",
-            "summaries/2026-03.pdf"),
+            "summaries/2026-03.pdf",
+            "to-print.pdf"),
         pages());
     for (var page : pages()) {
       assertTrue(english(text(page)).size() > 5, page + english(text(page)));

@@ -98,9 +98,9 @@ class NightProgressTest {
     long headers = 2;
     long rows =
         shop.lines("exports/a.csv").size() + shop.lines("exports/deep/b.csv").size() - headers;
-    // A statement, a draft, a month, the morning sheet, the list of pages, the register's digest
-    // and the data files.
-    long published = 1 + 1 + 1 + 1 + 1 + 1 + 15;
+    // A statement, a draft, a month, the morning sheet, the file to print, the list of pages, the
+    // register's digest and the data files.
+    long published = 1 + 1 + 1 + 1 + 1 + 1 + 1 + 15;
     assertEquals(
         Map.of(
             READING, bytes,

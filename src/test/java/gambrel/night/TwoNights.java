@@ -143,7 +143,9 @@ final class TwoNights {
         tree.put(file, text(files.read(file).orElseThrow()));
       }
     }
-    files.read("morning.pdf").ifPresent(bytes -> tree.put("morning.pdf", text(bytes)));
+    for (var file : List.of("morning.pdf", "to-print.pdf")) {
+      files.read(file).ifPresent(bytes -> tree.put(file, text(bytes)));
+    }
     return tree;
   }
 

@@ -114,7 +114,8 @@ class ReleasesTest extends SceneTest {
             "morning.pdf",
             "statements/ann/B1-r1.pdf",
             "statements/ann/B1-r2.pdf",
-            "summaries/2026-03.pdf"),
+            "summaries/2026-03.pdf",
+            "to-print.pdf"),
         found.documents());
   }
 
@@ -184,7 +185,7 @@ class ReleasesTest extends SceneTest {
     scene.correct("bench", "7", "status", "void", "06T12:00");
     var found = scene.nextNight("07T00:00");
     assertEquals(
-        List.of("morning.pdf", "statements/ann/B1-r1.pdf", "summaries/2026-03.pdf"),
+        List.of("morning.pdf", "statements/ann/B1-r1.pdf", "summaries/2026-03.pdf", "to-print.pdf"),
         found.documents());
   }
 

@@ -1,6 +1,7 @@
 package gambrel.files.mail;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.GeneralSecurityException;
@@ -53,7 +54,7 @@ public final class TestCertificate {
               "-keystore",
               file.toString());
       var tool = new ProcessBuilder(command).redirectErrorStream(true).start();
-      var said = new String(tool.getInputStream().readAllBytes());
+      var said = new String(tool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       if (tool.waitFor() != 0) {
         throw new AssertionError(said);
       }
