@@ -211,7 +211,7 @@ public final class SettingsFile {
         (key, type) -> {
           try {
             if (!missing.contains(key)) {
-              type.apply(text(key));
+              var unused = type.apply(text(key));
             }
           } catch (BadCell e) {
             String why = NoticeWords.ENGLISH.of(e.why());
