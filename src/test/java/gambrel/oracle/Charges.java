@@ -4,8 +4,10 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -17,7 +19,14 @@ final class Charges {
   /** Whether a minimum is not asked, as nothing went into tubs or packs. */
   boolean minimumOfNothing;
 
-  private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
+  /** Clauses of the contract that the charges met. */
+  final Set<String> met = new TreeSet<>();
+
+  private record Line(
+      Csv.Line charge, BigFraction quantity, BigInteger amount, BigInteger tax, boolean inFull) {}
+
+  /** What is counted, not weighed. */
+  private static final Set<String> COUNTED = Set.of("head", "pack", "day", "share");
 
   private final Setup setup;
   private final BodyFigures body;
@@ -123,7 +132,38 @@ final class Charges {
       tax = amount.multiply(rate).divide(included() ? Num.HUNDRED.add(rate) : Num.HUNDRED);
     }
     return new Line(
-        Num.steps(amount, digits), Num.steps(tax, digits), charge.get("basis").equals("share"));
+        charge,
+        quantity,
+        Num.steps(amount, digits),
+        Num.steps(tax, digits),
+        charge.get("basis").equals("share"));
+  }
+
+  /** Each of a customer's lines as in {@code charges.csv}, from its charge to its tax. */
+  List<List<String>> lines(String customer) {
+    return shares.all().containsKey(customer)
+        ? lines.stream().map(line -> cells(line, customer)).toList()
+        : List.of();
+  }
+
+  private List<String> cells(Line line, String customer) {
+    var basis = line.charge().get("basis");
+    boolean counted = COUNTED.contains(basis);
+    var tax = part(line, line.tax(), customer);
+    var amount = part(line, line.amount(), customer);
+    return List.of(
+        Print.text(line.charge().get("charge")),
+        Print.text(line.charge().get("description")),
+        counted ? plain(line.quantity()) : Num.text(line.quantity()),
+        counted ? basis : setup.unit,
+        line.charge().get("price"),
+        setup.money(included() ? amount.subtract(tax) : amount),
+        line.charge().get("tax_percent"),
+        setup.money(tax));
+  }
+
+  private static String plain(BigFraction count) {
+    return Num.round(count, 3).stripTrailingZeros().toPlainString();
   }
 
   private boolean included() {
