@@ -3,23 +3,20 @@ package gambrel.oracle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** {@code data/accounts.csv}: what each customer was charged and has paid. */
 final class Accounts {
-  /** Clauses of the contract that the accounts met. */
-  final Set<String> met = new TreeSet<>();
-
   private final World world;
+  private final Ledger ledger;
   private final List<Ledger.Issued> inForce;
   private final List<Csv.Line> payments;
 
-  Accounts(World world, List<Ledger.Issued> inForce) {
+  Accounts(World world, Ledger ledger) {
     this.world = world;
-    this.inForce = inForce;
+    this.ledger = ledger;
+    inForce = ledger.inForce();
     payments =
         world.setup.table("payments").stream()
             .filter(line -> !world.setup.moment(line.get("date")).isAfter(world.asOf))
@@ -27,8 +24,7 @@ final class Accounts {
   }
 
   List<List<String>> table() {
-    var table =
-        Print.table(world.setup, "customer,statements,charges,tax,paid,due,oldest");
+    var table = Print.table(world.setup, "customer,statements,charges,tax,paid,due,oldest");
     var customers = new TreeSet<>(Split.byBytes());
     inForce.forEach(issued -> customers.add(issued.statement().customer));
     payments.forEach(line -> customers.add(line.get("customer")));
@@ -50,9 +46,8 @@ final class Accounts {
       tax = tax.add(Num.of(issued.statement().tax));
     }
     var due = charges.add(tax).subtract(sum(paid));
-    if (statements.isEmpty()) {
-      met.add("payment without a statement");
-    }
+    ledger.met(statements.isEmpty(), "payment without a statement");
+    ledger.met(paid.stream().anyMatch(Accounts::isNegative), "payment given back");
     return List.of(
         Print.text(customer),
         "" + statements.size(),
@@ -69,8 +64,7 @@ final class Accounts {
     var named = new ArrayList<Csv.Line>();
     var spare = BigFraction.ZERO;
     for (var issued : statements) {
-      var own =
-          paid.stream().filter(l -> l.get("body").equals(issued.statement().body)).toList();
+      var own = paid.stream().filter(l -> l.get("body").equals(issued.statement().body)).toList();
       named.addAll(own);
       var charged = Num.of(issued.statement().charges).add(Num.of(issued.statement().tax));
       var left = charged.subtract(sum(own));
@@ -79,29 +73,32 @@ final class Accounts {
       note(charged, own, left);
     }
     var others = paid.stream().filter(line -> !named.contains(line)).toList();
-    if (others.stream().anyMatch(line -> line.get("body").isEmpty())) {
-      met.add("payment that names no body");
+    for (var line : others) {
+      boolean unnamed = line.get("body").isEmpty();
+      ledger.met(unnamed, "payment that names no body");
+      ledger.met(!unnamed, "payment for a body without a statement");
     }
     spare = spare.add(sum(others));
     for (int i = 0; i < owed.size(); i++) {
       if (owed.get(i).compareTo(spare) > 0) {
         return world.setup.localDate(statements.get(i).first()).toString();
       }
-      if (owed.get(i).signum() > 0 && i < owed.size() - 1) {
-        met.add("oldest paid by what is spare");
-      }
+      boolean more = owed.subList(i + 1, owed.size()).stream().anyMatch(o -> o.signum() > 0);
+      ledger.met(owed.get(i).signum() > 0 && more, "oldest paid by what is spare");
       spare = spare.subtract(owed.get(i));
     }
     return "";
   }
 
   private void note(BigFraction charged, List<Csv.Line> own, BigFraction left) {
-    if (charged.signum() < 0) {
-      met.add("statement that is a credit");
-    }
-    if (!own.isEmpty() && left.signum() != 0 && charged.signum() > 0) {
-      met.add(left.signum() < 0 ? "paid too much" : "paid in part");
-    }
+    boolean part = !own.isEmpty() && charged.signum() > 0;
+    ledger.met(charged.signum() < 0, "statement that is a credit");
+    ledger.met(part && left.signum() > 0, "paid in part");
+    ledger.met(part && left.signum() < 0, "paid too much");
+  }
+
+  private static boolean isNegative(Csv.Line payment) {
+    return payment.get("amount").startsWith("-");
   }
 
   private static BigFraction sum(List<Csv.Line> payments) {

@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -15,9 +16,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Charges {
   /** Ids of charges whose quantity is not known. */
   final List<String> unknown = new ArrayList<>();
-
-  /** Whether a minimum is not asked, as nothing went into tubs or packs. */
-  boolean minimumOfNothing;
 
   /** Clauses of the contract that the charges met. */
   final Set<String> met = new TreeSet<>();
@@ -122,7 +120,7 @@ final class Charges {
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
     boolean nothing =
         measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
-    minimumOfNothing |= below && nothing;
+    note(charge, quantity.compareTo(measured) < 0, below, nothing);
     quantity = below && !nothing ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
@@ -139,10 +137,33 @@ final class Charges {
         charge.get("basis").equals("share"));
   }
 
-  /** Each of a customer's lines as in {@code charges.csv}, from its charge to its tax. */
+  private void note(Csv.Line charge, boolean free, boolean below, boolean nothing) {
+    met(free, "quantity that is free");
+    met(below, nothing ? "minimum of nothing" : "minimum of a charge");
+    met(!charge.get("body").isEmpty(), "charge for one body");
+    met(!charge.get("hot_from").isEmpty(), "charge of a weight band");
+    met(charge.get("price").startsWith("-") && shares.all().size() > 1, "credit in parts");
+    met(
+        included() && !charge.get("tax_percent").isEmpty() && shares.all().size() > 1,
+        "included tax in parts");
+  }
+
+  private void met(boolean is, String clause) {
+    if (is) {
+      met.add(clause);
+    }
+  }
+
+  /**
+   * Each of a customer's lines as in {@code charges.csv}, from its charge to its tax. A charge that
+   * comes to nothing for the whole body is no line.
+   */
   List<List<String>> lines(String customer) {
     return shares.all().containsKey(customer)
-        ? lines.stream().map(line -> cells(line, customer)).toList()
+        ? lines.stream()
+            .filter(line -> line.amount().signum() != 0)
+            .map(line -> cells(line, customer))
+            .toList()
         : List.of();
   }
 
@@ -156,10 +177,16 @@ final class Charges {
         Print.text(line.charge().get("description")),
         counted ? plain(line.quantity()) : Num.text(line.quantity()),
         counted ? basis : setup.unit,
-        line.charge().get("price"),
+        new BigDecimal(line.charge().get("price")).toPlainString(),
         setup.money(included() ? amount.subtract(tax) : amount),
-        line.charge().get("tax_percent"),
+        rate(line),
         setup.money(tax));
+  }
+
+  /** The rate of tax; where there is none it is 0, as a blank would mean that it is not known. */
+  private static String rate(Line line) {
+    var rate = line.charge().get("tax_percent");
+    return rate.isEmpty() ? "0" : new BigDecimal(rate).toPlainString();
   }
 
   private static String plain(BigFraction count) {

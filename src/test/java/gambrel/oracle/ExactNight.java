@@ -64,8 +64,8 @@ public final class ExactNight {
   }
 
   /**
-   * The register after several nights, one after the other, and the tables that rest on it: charges,
-   * accounts, and what is not finished.
+   * The register after several nights, one after the other, and the tables that rest on it:
+   * charges, accounts, and what is not finished.
    */
   public static OracleTables register(List<ExactNight> nights) {
     return new OracleTables(ledger(nights).tables());

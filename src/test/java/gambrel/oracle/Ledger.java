@@ -95,7 +95,11 @@ final class Ledger {
     } else if (revised > 0) {
       met.add("revision");
     }
+    boolean charged = inForce().stream().anyMatch(issued -> !issued.statement().lines.isEmpty());
+    met(charged && !due.isEmpty(), "charges of an earlier night");
     due.forEach(this::issue);
+    new Accounts(world, this).table();
+    new Unfinished(world, this).table();
   }
 
   private Map<String, Integer> open(String body) {
@@ -125,6 +129,8 @@ final class Ledger {
             statement,
             figures(statement.customer, statement.body),
             open(statement.body));
+    met.addAll(world.verdicts.get(statement.body).charges.met);
+    met(from > 1, "numbers that begin later");
     all.add(issued);
     inForce.put(key(statement), issued);
   }
@@ -133,12 +139,23 @@ final class Ledger {
     return met;
   }
 
+  void met(boolean is, String clause) {
+    if (is) {
+      met.add(clause);
+    }
+  }
+
+  /** The latest revisions, by customer, then body. */
+  List<Issued> inForce() {
+    return List.copyOf(inForce.values());
+  }
+
   /** The tables after the last night. */
   Map<String, List<List<String>>> tables() {
     var tables = new LinkedHashMap<String, List<List<String>>>();
     tables.put("statements.csv", statements());
     tables.put("charges.csv", charges());
-    tables.put("accounts.csv", new Accounts(world, List.copyOf(inForce.values())).table());
+    tables.put("accounts.csv", new Accounts(world, this).table());
     tables.put("rail.csv", new Unfinished(world, this).table());
     return tables;
   }

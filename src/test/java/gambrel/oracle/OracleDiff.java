@@ -17,7 +17,7 @@ public final class OracleDiff {
           Map.entry("shrink.csv", List.of("body")),
           Map.entry("rows.csv", List.of("file")),
           Map.entry("statements.csv", List.of("customer", "body", "revision")),
-          Map.entry("charges.csv", List.of("customer", "body", "charge")),
+          Map.entry("charges.csv", List.of("customer", "body", "charge", "description")),
           Map.entry("accounts.csv", List.of("customer")),
           Map.entry("rail.csv", List.of("body")),
           Map.entry("month-charts.csv", List.of("month", "chart", "body")),

@@ -79,8 +79,7 @@ final class StatementFigures {
           var verdict = world.verdicts.get(id);
           if (verdict.state.equals("issued")) {
             for (var customer : verdict.recipients()) {
-              sorted.put(
-                  customer + "\u0000" + id, new StatementFigures(world, yield, customer));
+              sorted.put(customer + "\u0000" + id, new StatementFigures(world, yield, customer));
             }
           }
         });

@@ -19,8 +19,7 @@ final class Unfinished {
   List<List<String>> table() {
     var table =
         Print.table(
-            world.setup,
-            "body,customer,species,killed,days,state,reason,standing_kg,cut_kg,due");
+            world.setup, "body,customer,species,killed,days,state,reason,standing_kg,cut_kg,due");
     world.yields.values().stream()
         .filter(yield -> isUnfinished(yield) && isHere(yield.body))
         .forEach(yield -> table.add(row(yield)));
@@ -30,8 +29,9 @@ final class Unfinished {
   /** An unread charge or payment does not hold a body of which nothing would go out. */
   private boolean isUnfinished(Yield yield) {
     var verdict = world.verdicts.get(yield.body.beast.id());
-    return Set.of("open", "held").contains(verdict.state)
-        && !(verdict.unreadMoney && ledger.isOut(verdict));
+    boolean out = verdict.unreadMoney && ledger.isOut(verdict);
+    ledger.met(out, "finished although money is not read");
+    return Set.of("open", "held").contains(verdict.state) && !out;
   }
 
   private boolean isHere(BodyFigures body) {
@@ -47,6 +47,10 @@ final class Unfinished {
     var body = yield.body;
     var verdict = world.verdicts.get(body.beast.id());
     var killed = body.beast.killed();
+    ledger.met(killed == null, "unfinished without a kill");
+    ledger.met(body.boning == null && body.hot != null, "unfinished without a boning weight");
+    ledger.met(!due(yield).isEmpty(), "unfinished with a batch that is due");
+    ledger.met(verdict.shares().all().size() > 1, "unfinished of several owners");
     return List.of(
         Print.text(body.beast.id()),
         Print.text(String.join(";", verdict.shares().all().keySet())),
