@@ -80,14 +80,15 @@ final class Accounts {
     }
     spare = spare.add(sum(others));
     for (int i = 0; i < owed.size(); i++) {
-      if (owed.get(i).compareTo(spare) > 0) {
+      if (owed.get(i).signum() > 0 && owed.get(i).compareTo(spare) > 0) {
         return world.setup.localDate(statements.get(i).first()).toString();
       }
       boolean more = owed.subList(i + 1, owed.size()).stream().anyMatch(o -> o.signum() > 0);
       ledger.met(owed.get(i).signum() > 0 && more, "oldest paid by what is spare");
       spare = spare.subtract(owed.get(i));
     }
-    return "";
+    // Only money given back is owed: the contract does not say since which statement.
+    return !statements.isEmpty() && spare.signum() < 0 ? OracleDiff.ANY : "";
   }
 
   private void note(BigFraction charged, List<Csv.Line> own, BigFraction left) {

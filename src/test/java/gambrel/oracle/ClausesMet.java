@@ -54,7 +54,6 @@ final class ClausesMet {
           "unfinished without a kill",
           "unfinished without a boning weight",
           "unfinished with a batch that is due",
-          "finished although money is not read",
           "release of before",
           "reason after a release",
           "net of nothing",

@@ -154,4 +154,27 @@ class OracleAccountsTest {
     assertEquals(1, tables.table("rail.csv").size());
     assertEquals("held", shop.at("09T00:00").cell("rail.csv", "state", "B1"));
   }
+
+  @Test
+  void moneyGivenBackIsOwedForTheStatementThatIsNotPaid() {
+    second();
+    shop.add("charges.csv", "kill,Kill,head,100");
+    shop.add("payments.csv", "ann,B1,2026-03-07,100", "ann,,2026-03-08,-5");
+    var tables = oneAfterTheOther("06T00:00", "09T00:00");
+
+    assertEquals("105.00", tables.cell("accounts.csv", "due", "ann"));
+    assertEquals("2026-03-09", tables.cell("accounts.csv", "oldest", "ann"));
+  }
+
+  @Test
+  void aReleaseCoversTheTestsThatHadFailedWhenItWasGiven() {
+    shop.row("pack", "05T10:05:00", "", "test20", "20.03");
+    shop.row("pack", "05T10:30:00", "", "test20", "20.00");
+    shop.add("releases.csv", "B1,me,2026-03-06T08:00,known,release");
+    assertEquals("issued", shop.at("06T09:00").cell("bodies.csv", "state", "B1"));
+
+    shop.row("pack", "06T10:00:00", "B1", "pack rump", "1");
+    shop.row("pack", "06T11:00:00", "", "test20", "20.03");
+    assertEquals("scale-failed", shop.at("07T09:00").cell("bodies.csv", "reasons", "B1"));
+  }
 }
