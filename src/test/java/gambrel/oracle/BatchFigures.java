@@ -3,6 +3,7 @@ package gambrel.oracle;
 import java.math.BigInteger;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,10 @@ final class BatchFigures {
   final boolean open;
   final boolean late;
   final boolean hasDue;
+
+  /** When it should be packed, or null. */
+  final LocalDate due;
+
   final String state;
 
   /** Each owner's part of the output, in thousandths; a tub without a body is the shop's. */
@@ -42,15 +47,17 @@ final class BatchFigures {
     var last = rows.stream().map(r -> r.time).max(Comparator.naturalOrder()).orElseThrow();
     boolean packed = rows.stream().anyMatch(r -> r.is("pack"));
     open = !packed || last.plus(setup.quiet()).isAfter(asOf);
-    var due =
+    due =
         listed
             .filter(l -> setup.columns.isLegible("batches", l, "due"))
-            .map(l -> setup.date(l.get("due")));
-    hasDue = due.isPresent();
+            .map(l -> setup.date(l.get("due")))
+            .orElse(null);
+    hasDue = due != null;
     late =
         open
-            && due.map(d -> setup.localDate(asOf).isAfter(d))
-                .orElse(asOf.isAfter(last.plus(Duration.ofDays(14))));
+            && (hasDue
+                ? setup.localDate(asOf).isAfter(due)
+                : asOf.isAfter(last.plus(Duration.ofDays(14))));
 
     var in = meat.add(added);
     loss = open ? null : in.subtract(out);

@@ -1,11 +1,14 @@
 package gambrel.oracle;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -14,10 +17,14 @@ final class Charges {
   /** Ids of charges whose quantity is not known. */
   final List<String> unknown = new ArrayList<>();
 
-  /** Whether a minimum is not asked, as nothing went into tubs or packs. */
-  boolean minimumOfNothing;
+  /** Clauses of the contract that the charges met. */
+  final Set<String> met = new TreeSet<>();
 
-  private record Line(BigInteger amount, BigInteger tax, boolean inFull) {}
+  private record Line(
+      Csv.Line charge, BigFraction quantity, BigInteger amount, BigInteger tax, boolean inFull) {}
+
+  /** What is counted, not weighed. */
+  private static final Set<String> COUNTED = Set.of("head", "pack", "day", "share");
 
   private final Setup setup;
   private final BodyFigures body;
@@ -113,7 +120,7 @@ final class Charges {
     boolean below = minimum != null && quantity.compareTo(minimum) < 0;
     boolean nothing =
         measured.signum() == 0 && List.of("tub", "packed", "pack").contains(charge.get("basis"));
-    minimumOfNothing |= below && nothing;
+    note(charge, quantity.compareTo(measured) < 0, below, nothing);
     quantity = below && !nothing ? minimum : quantity;
     int digits = setup.minorDigits();
     var amount = Num.rounded(quantity.multiply(Num.of(charge.get("price"))), digits);
@@ -123,7 +130,67 @@ final class Charges {
       tax = amount.multiply(rate).divide(included() ? Num.HUNDRED.add(rate) : Num.HUNDRED);
     }
     return new Line(
-        Num.steps(amount, digits), Num.steps(tax, digits), charge.get("basis").equals("share"));
+        charge,
+        quantity,
+        Num.steps(amount, digits),
+        Num.steps(tax, digits),
+        charge.get("basis").equals("share"));
+  }
+
+  private void note(Csv.Line charge, boolean free, boolean below, boolean nothing) {
+    met(free, "quantity that is free");
+    met(below, nothing ? "minimum of nothing" : "minimum of a charge");
+    met(!charge.get("body").isEmpty(), "charge for one body");
+    met(!charge.get("hot_from").isEmpty(), "charge of a weight band");
+    met(charge.get("price").startsWith("-") && shares.all().size() > 1, "credit in parts");
+    met(
+        included() && !charge.get("tax_percent").isEmpty() && shares.all().size() > 1,
+        "included tax in parts");
+  }
+
+  private void met(boolean is, String clause) {
+    if (is) {
+      met.add(clause);
+    }
+  }
+
+  /**
+   * Each of a customer's lines as in {@code charges.csv}, from its charge to its tax. A charge that
+   * comes to nothing for the whole body is no line.
+   */
+  List<List<String>> lines(String customer) {
+    return shares.all().containsKey(customer)
+        ? lines.stream()
+            .filter(line -> line.amount().signum() != 0)
+            .map(line -> cells(line, customer))
+            .toList()
+        : List.of();
+  }
+
+  private List<String> cells(Line line, String customer) {
+    var basis = line.charge().get("basis");
+    boolean counted = COUNTED.contains(basis);
+    var tax = part(line, line.tax(), customer);
+    var amount = part(line, line.amount(), customer);
+    return List.of(
+        Print.text(line.charge().get("charge")),
+        Print.text(line.charge().get("description")),
+        counted ? plain(line.quantity()) : Num.text(line.quantity()),
+        counted ? basis : setup.unit,
+        new BigDecimal(line.charge().get("price")).toPlainString(),
+        setup.money(included() ? amount.subtract(tax) : amount),
+        rate(line),
+        setup.money(tax));
+  }
+
+  /** The rate of tax; where there is none it is 0, as a blank would mean that it is not known. */
+  private static String rate(Line line) {
+    var rate = line.charge().get("tax_percent");
+    return rate.isEmpty() ? "0" : new BigDecimal(rate).toPlainString();
+  }
+
+  private static String plain(BigFraction count) {
+    return Num.round(count, 3).stripTrailingZeros().toPlainString();
   }
 
   private boolean included() {

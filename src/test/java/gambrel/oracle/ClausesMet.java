@@ -35,6 +35,26 @@ final class ClausesMet {
           "scale failed through a batch",
           "row set aside through a batch",
           "minimum of nothing",
+          "minimum of a charge",
+          "quantity that is free",
+          "charge for one body",
+          "charge of a weight band",
+          "credit in parts",
+          "included tax in parts",
+          "charges of an earlier night",
+          "numbers that begin later",
+          "statement that is a credit",
+          "paid in part",
+          "paid too much",
+          "payment that names no body",
+          "payment without a statement",
+          "payment for a body without a statement",
+          "payment given back",
+          "oldest paid by what is spare",
+          "unfinished of several owners",
+          "unfinished without a kill",
+          "unfinished without a boning weight",
+          "unfinished with a batch that is due",
           "release of before",
           "reason after a release",
           "net of nothing",
@@ -85,7 +105,6 @@ final class ClausesMet {
     outcome(yield);
     releases(yield);
     batches(yield);
-    met(world.verdicts.get(yield.body.beast.id()).charges.minimumOfNothing, "minimum of nothing");
   }
 
   private void rail(BodyFigures body) {

@@ -63,13 +63,16 @@ public final class ExactNight {
     return ClausesMet.ALL;
   }
 
-  /** The register after several nights, one after the other. */
+  /**
+   * The register after several nights, one after the other, and the tables that rest on it:
+   * charges, accounts, and what is not finished.
+   */
   public static OracleTables register(List<ExactNight> nights) {
-    return new OracleTables(Map.of("statements.csv", ledger(nights).table()));
+    return new OracleTables(ledger(nights).tables());
   }
 
   private static Ledger ledger(List<ExactNight> nights) {
-    var ledger = new Ledger(nights.get(0).world);
+    var ledger = new Ledger();
     nights.forEach(night -> ledger.add(night.world));
     return ledger;
   }

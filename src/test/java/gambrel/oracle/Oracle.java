@@ -26,7 +26,9 @@ public final class Oracle {
     tables.put("batches.csv", OtherTables.batches(world));
     tables.put("shrink.csv", ShrinkTable.of(world));
     tables.put("rows.csv", OtherTables.rows(world));
-    tables.put("statements.csv", OtherTables.statements(world));
+    var ledger = new Ledger();
+    ledger.add(world);
+    tables.putAll(ledger.tables());
     return new OracleTables(tables);
   }
 }

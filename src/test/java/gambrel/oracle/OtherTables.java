@@ -1,10 +1,8 @@
 package gambrel.oracle;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.TreeMap;
 
-/** {@code data/batches.csv}, {@code data/rows.csv} and the register's figures. */
+/** {@code data/batches.csv} and {@code data/rows.csv}. */
 final class OtherTables {
   private OtherTables() {}
 
@@ -50,45 +48,5 @@ final class OtherTables {
 
   private static String count(List<Row> rows, Row.Mark mark) {
     return Long.toString(rows.stream().filter(r -> r.mark == mark).count());
-  }
-
-  static List<List<String>> statements(World world) {
-    var table =
-        Print.table(
-            world.setup,
-            "customer,body,revision,issued,take_home_kg,charges,tax,paid,due,replaces");
-    var issued =
-        world
-            .asOf
-            .atZone(world.setup.zone)
-            .format(DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss"));
-    var sorted = new TreeMap<String, List<String>>(Split.byBytes());
-    if (world.setup.columns.stopped() || world.exports.unfinished) {
-      return table;
-    }
-    world.yields.forEach(
-        (id, yield) -> {
-          var verdict = world.verdicts.get(id);
-          if (verdict.state.equals("issued")) {
-            for (var customer : verdict.recipients()) {
-              var s = new StatementFigures(world, yield, customer);
-              sorted.put(
-                  customer + "\u0000" + id,
-                  List.of(
-                      Print.text(customer),
-                      Print.text(id),
-                      "1",
-                      issued,
-                      s.takeHome,
-                      s.charges,
-                      s.tax,
-                      s.paid,
-                      s.due,
-                      ""));
-            }
-          }
-        });
-    table.addAll(sorted.values());
-    return table;
   }
 }

@@ -114,4 +114,31 @@ final class PaperMaker {
       charges.append('\n');
     }
   }
+
+  /** What a price list and payments have besides: weight bands, one-offs, hides, deposits. */
+  void bill(List<String> ids, Dice more) {
+    var limit = more.pick(List.of("25", "60", "180.5"));
+    var tax = more.pick(List.of("", "0", "10.0", "20", "5.5"));
+    price("W,Small,head,42.50,,,,,,,," + limit + "," + tax + ",,");
+    price("W,Large,head,85.00,,,,,,," + limit + ",," + tax + ",,");
+    price("O,+Vacuum packs,pack,0.45,12,3,,,,%s,,,%s,,".formatted(more.pick(ids), tax));
+    price("Z,Labels,pack,%s,,,,,,,,,%s,,".formatted(more.pick(List.of("0", "0.0004")), tax));
+    price("Z,Label,head,0.01,,,,,,,,,%s,,".formatted(tax));
+    price("D,Hanging,day,2.75,%d,7,,,,,,,%s,,".formatted(more.between(1, 4), tax));
+    if (more.chance(50)) {
+      var hide = more.pick(List.of("-12.335", "-64.5", "-250"));
+      price("H,Hide,head,%s,,,%s,,,,,,%s,,".formatted(hide, more.pick(plan.species), tax));
+    }
+    for (int i = more.between(1, 5); i > 0; i--) {
+      var body = more.chance(60) ? more.pick(ids) : "";
+      var date = plan.date(plan.firstDay.plusDays(more.between(-3, 25)));
+      var amount = more.pick(List.of("15", "40", "150", "400", "-20"));
+      payments.append(String.join(",", more.pick(plan.customers), body, date, amount, ""));
+      payments.append('\n');
+    }
+  }
+
+  private void price(String line) {
+    charges.append(line).append('\n');
+  }
 }

@@ -91,6 +91,9 @@ public final class RandomShop {
     }
     exports();
     papers.charge(ids);
+    if (plan.bills.chance(70)) {
+      papers.bill(ids, plan.bills);
+    }
     files.put("batches.csv", table("batches", batches.csv));
     folder();
   }

@@ -15,10 +15,13 @@ final class ScaleTests {
 
   /** Whether the weighing lies between a failed test's neighbouring good ones. */
   boolean doubts(Row weighing) {
+    return !failed(weighing).isEmpty();
+  }
+
+  /** The failed tests between whose neighbouring good ones the weighing lies. */
+  List<Row> failed(Row weighing) {
     var own = tests.stream().filter(t -> t.scale.id().equals(weighing.scale.id())).toList();
-    return own.stream()
-        .filter(test -> !passed(test))
-        .anyMatch(test -> touches(own, test, weighing.time));
+    return own.stream().filter(test -> !passed(test) && touches(own, test, weighing.time)).toList();
   }
 
   private boolean touches(List<Row> own, Row failed, Instant time) {

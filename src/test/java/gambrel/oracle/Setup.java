@@ -2,6 +2,8 @@ package gambrel.oracle;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -123,6 +125,11 @@ final class Setup {
 
   int minorDigits() {
     return Currency.getInstance(setting("currency", "")).getDefaultFractionDigits();
+  }
+
+  /** An amount in minor units of the currency, as it is printed. */
+  String money(BigInteger minor) {
+    return new BigDecimal(minor, minorDigits()).toPlainString();
   }
 
   /** The number of a cell of a body's row; null where it cannot be read. */

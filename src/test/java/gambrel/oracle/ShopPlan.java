@@ -20,6 +20,10 @@ final class ShopPlan {
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
 
   final Dice dice;
+
+  /** Decides what is billed and how bills are numbered. */
+  final Dice bills;
+
   final String region;
   final String zone;
   final String currency;
@@ -46,6 +50,7 @@ final class ShopPlan {
   /** One shop in fifteen has many bodies. */
   ShopPlan(Dice dice, long seed) {
     this.dice = dice;
+    bills = new Dice(~seed);
     region = dice.pick(List.of("au", "uk", "us"));
     zone =
         switch (region) {
@@ -144,6 +149,9 @@ final class ShopPlan {
     if (dice.chance(40)) {
       lines.add("tax_name=Tax");
       lines.add("tax_included=" + dice.pick(List.of("yes", "no")));
+    }
+    if (bills.chance(40)) {
+      lines.add("number_from=" + bills.pick(List.of("2", "1001", "260000")));
     }
     return String.join("\n", lines) + "\n";
   }

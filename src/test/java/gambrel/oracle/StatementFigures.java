@@ -1,7 +1,7 @@
 package gambrel.oracle;
 
-import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -16,6 +16,9 @@ final class StatementFigures {
   final String paid;
   final String due;
 
+  /** Its lines in {@code charges.csv}, from the charge to its tax. */
+  final List<List<String>> lines;
+
   StatementFigures(World world, Yield yield, String customer) {
     this.customer = customer;
     body = yield.body.beast.id();
@@ -24,14 +27,11 @@ final class StatementFigures {
     var net = verdict.charges.net(customer);
     var taxed = verdict.charges.tax(customer);
     var money = paid(world);
-    charges = money(net, world);
-    tax = money(taxed, world);
-    paid = money(money, world);
-    due = money(net.add(taxed).subtract(money), world);
-  }
-
-  private static String money(BigInteger minor, World world) {
-    return new BigDecimal(minor, world.setup.minorDigits()).toPlainString();
+    lines = verdict.charges.lines(customer);
+    charges = world.setup.money(net);
+    tax = world.setup.money(taxed);
+    paid = world.setup.money(money);
+    due = world.setup.money(net.add(taxed).subtract(money));
   }
 
   private BigInteger thousandths(Yield yield, Shares shares) {
@@ -66,6 +66,24 @@ final class StatementFigures {
     return shares.all().containsKey(customer)
         ? Split.of(Num.steps(weight, 3), shares.all()).get(customer)
         : BigInteger.ZERO;
+  }
+
+  /** Of every customer who would get one by this night alone, by customer, then body. */
+  static List<StatementFigures> of(World world) {
+    var sorted = new TreeMap<String, StatementFigures>(Split.byBytes());
+    if (world.setup.columns.stopped() || world.exports.unfinished) {
+      return List.of();
+    }
+    world.yields.forEach(
+        (id, yield) -> {
+          var verdict = world.verdicts.get(id);
+          if (verdict.state.equals("issued")) {
+            for (var customer : verdict.recipients()) {
+              sorted.put(customer + "\u0000" + id, new StatementFigures(world, yield, customer));
+            }
+          }
+        });
+    return List.copyOf(sorted.values());
   }
 
   private BigInteger paid(World world) {

@@ -123,7 +123,7 @@ final class Verdict {
     var weighed = new ArrayList<>(body.rows);
     yield.batches.forEach(batch -> weighed.addAll(batch.rows));
     for (var row : weighed) {
-      hold(world.tests.doubts(row), "scale-failed", row.scale.id());
+      world.tests.failed(row).forEach(test -> hold(true, "scale-failed", named(test)));
     }
   }
 

@@ -366,6 +366,22 @@ class RowsTest extends SceneTest {
     assertEquals("held row-set-aside", found.state("B1"));
   }
 
+  @Test
+  void aCorrectionOfAFieldOfTheIdentityMakesAnotherWeighing() {
+    scene.correct("bench", "7", "net", "1.5", "05");
+    scene.file("exports/c/layout.properties", "identity=time,body,code,net");
+    scene.simpleBody().set("bins=partly");
+    scene.weigh(
+        "exports/c/0.csv",
+        """
+        05T11:00 B1 pack rump 1.0 ticket=7
+        05T11:00 B1 pack rump 1.0 ticket=8
+        """);
+    var found = scene.at(LATER);
+    assertEquals("2 = 2 + 0 + 0 + 0", found.counts("exports/c/0.csv"));
+    assertBody(found, "take_home_kg", "202.500");
+  }
+
   private Found withBarcode(String code, String net) {
     scene.simpleBody().set("bins=partly").weigh("06T10:00 B1 pack rump 0.5");
     scene.file("exports/c/layout.properties", "identity=barcode,time");

@@ -184,6 +184,13 @@ class UnreadRowsTest extends SceneTest {
     assertEquals("1", found.statement("ann", "B1", "revision"));
   }
 
+  @Test
+  void aCustomerWhoseBodyIsSharedByOthersHoldsNothing() {
+    scene.file("shares.csv", "body,customer,share", "B2,ann,1");
+    scene.file("customers.csv", "customer,name", "ann,Ann", "bob,");
+    assertEquals("neither", waiting());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "'B1,beef,2O26-03-02,ann', B1",

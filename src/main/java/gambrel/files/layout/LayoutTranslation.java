@@ -6,6 +6,7 @@ import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -67,7 +68,7 @@ record LayoutTranslation(
     }
     translateTime(row, raw, untimed ? barcode.date() : Optional.empty());
     return new TranslatedRow(
-        row.texts(), row.unreadable(), identity(row, raw), barcode.nets(), broken(row, barcode));
+        row.texts(), row.unreadable(), identity(raw), barcode.nets(), broken(row, barcode));
   }
 
   private String own(String column, String text) {
@@ -81,7 +82,7 @@ record LayoutTranslation(
   }
 
   private void translateWeights(TranslatedRow row, Optional<GivenWeight> label) {
-    var ofRow = WeightUnit.of(row.compared(Field.UNIT));
+    var ofRow = WeightUnit.of(row.text(Field.UNIT));
     var amounts = new RowWeights(row, weights);
     label.ifPresent(amounts::putNet);
     amounts.write(ofRow, unit);
@@ -113,26 +114,16 @@ record LayoutTranslation(
         .map(why -> Phrase.of("FAULT.BARCODE").with("why", why));
   }
 
-  private Optional<String> identity(TranslatedRow row, Map<String, String> raw) {
+  private Optional<ExportRow.Identity> identity(Map<String, String> raw) {
     if (identity.isEmpty()) {
       return Optional.empty();
     }
-    var key = new StringBuilder(row.compared(Field.SCALE));
-    for (String column : identity) {
-      key.append('\n')
-          .append(
-              Field.of(column)
-                  .map(field -> canonical(field, row.compared(field)))
-                  .orElse(raw.getOrDefault(column, "")));
-    }
-    return Optional.of(key.toString());
-  }
-
-  /** The same text for equal numbers. */
-  private static String canonical(Field field, String text) {
-    return RowWeights.FIELDS.contains(field) || field == Field.PIECES
-        ? DecimalText.canonical(text)
-        : text;
+    var fields = EnumSet.of(Field.SCALE);
+    identity.stream().flatMap(column -> Field.of(column).stream()).forEach(fields::add);
+    var others = identity.stream().filter(column -> Field.of(column).isEmpty());
+    return Optional.of(
+        new ExportRow.Identity(
+            fields, others.map(column -> raw.getOrDefault(column, "")).toList()));
   }
 
   /**

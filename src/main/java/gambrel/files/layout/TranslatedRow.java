@@ -24,7 +24,7 @@ import java.util.function.UnaryOperator;
 public record TranslatedRow(
     Map<Field, String> texts,
     Map<Field, Phrase> unreadable,
-    Optional<String> identity,
+    Optional<ExportRow.Identity> identity,
     List<GivenWeight> labels,
     Optional<Phrase> broken) {
 
@@ -74,11 +74,6 @@ public record TranslatedRow(
   /** Whether the field has a text. */
   boolean has(Field field) {
     return texts.containsKey(field);
-  }
-
-  /** The text of a field by which rows are compared, or empty. */
-  String compared(Field field) {
-    return unreadable.containsKey(field) ? text(field) + ExportRow.UNREADABLE : text(field);
   }
 
   /** The text of a field, or empty. */

@@ -52,7 +52,7 @@ public final class UnreadRows {
   private boolean concerns(UnreadRow row, BodyBalance balance) {
     return row.named("body").filter(id -> !id.equals(balance.body().id())).isEmpty()
         && row.named("species").filter(id -> !id.equals(balance.body().species().id())).isEmpty()
-        && (row.named("customer").filter(id -> !isOf(id, balance)).isEmpty()
+        && (row.named("customer").filter(id -> !isOf(id, row, balance)).isEmpty()
             || row.ofShares() && isNobodys(balance.body()))
         && row.named("item").filter(item -> !isWeighed(item, balance)).isEmpty()
         && (!row.ofBatch() || isIn(row.named("batch"), balance))
@@ -64,9 +64,11 @@ public final class UnreadRows {
     return body.customer().isEmpty() && body.shares().isEmpty();
   }
 
-  private static boolean isOf(String customer, BodyBalance balance) {
-    return balance.body().owners().containsKey(customer)
-        || balance.body().customer().equals(customer)
+  /** Whether a customer has a part of a body, or is the one whom a row of this body names. */
+  private static boolean isOf(String customer, UnreadRow row, BodyBalance balance) {
+    var body = balance.body();
+    return body.owners().containsKey(customer)
+        || row.named("body").isPresent() && body.customer().equals(customer)
         || balance.weighings().all().stream().anyMatch(w -> w.customer().equals(customer));
   }
 

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One row of an export as text, after its layout.
@@ -28,11 +29,19 @@ public record ExportRow(
     Place place,
     List<String> values,
     Optional<WeightUnit> unit,
-    Optional<String> identity,
+    Optional<Identity> identity,
     Optional<Phrase> broken,
     String raw,
     List<GivenWeight> labels,
     Map<Field, Phrase> unreadable) {
+  /**
+   * What makes a row a weighing in place of its ticket.
+   *
+   * @param fields the fields, as they are after corrections
+   * @param others the texts of columns that are no fields
+   */
+  public record Identity(Set<Field> fields, List<String> others) {}
+
   /** Ends the text of a cell that the layout cannot read, so that it is never read as a value. */
   public static final String UNREADABLE = " (?)";
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A row with what it is compared by.
@@ -40,7 +41,10 @@ record KeyedRow(ReadRow read, Key key, String content) {
         return new Key("", "broken\n" + row.raw(), 0, 0);
       }
       if (row.identity().isPresent()) {
-        return new Key("", IDENTITY + row.identity().get(), 0, 0);
+        var identity = row.identity().get();
+        var values = identity.fields().stream().map(field -> content(read, field));
+        var texts = Stream.concat(values, identity.others().stream());
+        return new Key("", texts.collect(Collectors.joining("\n", IDENTITY, "")), 0, 0);
       }
       if (ticket.isEmpty()) {
         return new Key(read.scale(), "content\n" + content(read), 0, 0);

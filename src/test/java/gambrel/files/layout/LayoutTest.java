@@ -2,7 +2,6 @@ package gambrel.files.layout;
 
 import static gambrel.trade.notice.NoticeWords.ENGLISH;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.csv.TextLine;
@@ -24,6 +23,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -408,14 +408,13 @@ class LayoutTest {
   }
 
   @Test
-  void anIdentityIsTheValuesOfItsColumns() {
-    String layout = "identity=time, net\n";
-    String header = "time,code,net\n";
-    var row = row(layout, header + "T,71,1.0\n");
-    assertEquals(Optional.of("S1\nT\n1"), row.identity());
-    assertEquals(row.identity(), row(layout, header + "T,72,1.00\n").identity());
-    assertNotEquals(row.identity(), row(layout, header + "T,71,1.01\n").identity());
-    assertEquals(Optional.empty(), row("", header + "T,71,1\n").identity());
+  void anIdentityIsItsFieldsAndTheTextsOfOtherColumns() {
+    String header = "time,code,net,barcode\n";
+    assertEquals(
+        Optional.of(
+            new ExportRow.Identity(Set.of(Field.SCALE, Field.TIME, Field.NET), List.of("0123"))),
+        row("identity=time, barcode, net\n", header + "T,71,1.0,0123\n").identity());
+    assertEquals(Optional.empty(), row("", "time,code,net\nT,71,1\n").identity());
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,7 +37,7 @@ class EqualRowsTest {
         RowCells.row(
             new Place(file, line),
             Map.of(Field.SCALE, "S1", Field.BODY, word.substring(0, 1)),
-            Optional.of("same"),
+            Optional.of(new ExportRow.Identity(Set.of(Field.SCALE), List.of())),
             word);
     var status = Status.of(word.endsWith("x") ? "void" : "");
     return new ReadRow(row, Optional.of(NOON), Optional.empty(), status, word.endsWith("r"));

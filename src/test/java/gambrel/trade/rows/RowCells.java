@@ -13,7 +13,7 @@ public final class RowCells {
 
   /** A sound row. */
   public static ExportRow row(
-      Place place, Map<Field, String> cells, Optional<String> identity, String raw) {
+      Place place, Map<Field, String> cells, Optional<ExportRow.Identity> identity, String raw) {
     var values = Stream.of(Field.values()).map(field -> cells.getOrDefault(field, "")).toList();
     return new ExportRow(
         place, values, Optional.empty(), identity, Optional.empty(), raw, List.of(), Map.of());
