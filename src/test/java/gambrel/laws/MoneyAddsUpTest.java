@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.shop.Payment;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
@@ -70,13 +73,27 @@ class MoneyAddsUpTest {
     assertChargesAreTheStatements();
   }
 
+  /** The setting number_from of the shop, else 1. */
+  private int firstNumber() {
+    try (var lines = Files.lines(folder.resolve("shop/shop.properties"))) {
+      return lines
+          .filter(line -> line.startsWith("number_from="))
+          .map(line -> Integer.parseInt(line.substring(line.indexOf('=') + 1).strip()))
+          .findFirst()
+          .orElse(1);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
   void numbersAreConsecutiveInTheOrderOfCustomerAndBody(int seed) {
     new LawShop(folder.resolve("shop"), seed).run(out);
     var rows = tables().rows("statements.csv");
+    int first = firstNumber();
     assertEquals(
-        IntStream.rangeClosed(1, rows.size()).mapToObj(String::valueOf).toList(),
+        IntStream.range(first, first + rows.size()).mapToObj(String::valueOf).toList(),
         rows.stream().map(row -> row.get("number")).toList());
   }
 
