@@ -8,8 +8,6 @@ import java.util.Locale;
 
 /** Prints the items of a species as a tree. */
 public final class CutList {
-  private static final String FORM = "%-34s %-34s %-8s %s";
-
   private CutList() {}
 
   /** A heading, then a line for each item: its id below its parent's, name, kind and count. */
@@ -29,6 +27,7 @@ public final class CutList {
   }
 
   private static String line(String item, String name, String kind, String count) {
-    return String.format(Locale.ROOT, FORM, item, name, kind, count).stripTrailing();
+    return String.format(Locale.ROOT, "%-34s %-34s %-8s %s", item, name, kind, count)
+        .stripTrailing();
   }
 }
