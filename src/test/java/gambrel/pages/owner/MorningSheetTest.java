@@ -91,7 +91,8 @@ class MorningSheetTest {
                 "exports/day.csv, line 1234",
                 "scale bench, ticket 77",
                 "codes.csv has no code 5.",
-                "Add the code to codes.csv, or correct code in corrections.csv.",
+                "Add it to codes.csv. The row, in the columns code,item,step (the command cuts"
+                    + " prints the items): 5,?,pack. Or correct code in corrections.csv.",
                 "bench,77,5")),
         sheet(List.of(notice)).todo());
   }

@@ -135,7 +135,8 @@ class NoticeWordsTest {
                 Flaw.values(),
                 Species.values(),
                 State.values(),
-                TemplateProblem.Fault.values())
+                TemplateProblem.Fault.values(),
+                Unsent.Why.values())
             .flatMap(Stream::of)
             .map(Object::toString)
             .collect(Collectors.toSet());
