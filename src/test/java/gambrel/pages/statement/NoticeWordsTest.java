@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.trade.sending.Unsent;
 import gambrel.insight.cause.Cause;
 import gambrel.pages.render.template.TemplateProblem;
 import gambrel.pages.views.Words;
