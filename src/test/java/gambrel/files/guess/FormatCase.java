@@ -24,8 +24,9 @@ import java.util.stream.Stream;
  *
  * <p>A folder of {@code src/test/resources/gambrel/formats} holds the files that are laid over
  * {@code base}; {@code expected.csv}, the weighings that the exports mean ({@code
- * scale,time,body,code,net}); and where the user has to answer questions {@code edits.txt}, at most
- * two lines {@code key=value} for the proposed layout.
+ * scale,time,body,code,net}, and behind them {@code batch,customer} in a case where a weighing has
+ * one); and where the user has to answer questions {@code edits.txt}, at most two lines {@code
+ * key=value} for the proposed layout.
  */
 final class FormatCase {
   /** Where all cases are. */
@@ -61,11 +62,23 @@ final class FormatCase {
 
   /** A weighing as {@code expected.csv} has it. */
   private record Counted(
-      LocalDateTime time, String scale, String body, String code, BigDecimal net) {
+      LocalDateTime time,
+      String scale,
+      String body,
+      String code,
+      BigDecimal net,
+      String batch,
+      String customer) {
     static Counted parse(String line) {
       var cells = line.split(",", -1);
       return new Counted(
-          LocalDateTime.parse(cells[1]), cells[0], cells[2], cells[3], new BigDecimal(cells[4]));
+          LocalDateTime.parse(cells[1]),
+          cells[0],
+          cells[2],
+          cells[3],
+          new BigDecimal(cells[4]),
+          cells.length > 5 ? cells[5] : "",
+          cells.length > 6 ? cells[6] : "");
     }
 
     static Counted of(Weighing weighing, String code) {
@@ -74,7 +87,9 @@ final class FormatCase {
           weighing.scale().id(),
           weighing.body(),
           code,
-          weighing.net().decimal());
+          weighing.net().decimal(),
+          weighing.batch(),
+          weighing.customer());
     }
 
     boolean is(Counted other) {
@@ -82,12 +97,15 @@ final class FormatCase {
           && scale.equals(other.scale)
           && body.equals(other.body)
           && code.equals(other.code)
+          && batch.equals(other.batch)
+          && customer.equals(other.customer)
           && net.subtract(other.net).abs().compareTo(TOLERANCE) < 0;
     }
 
     @Override
     public String toString() {
-      return String.join(",", scale, time.toString(), body, code, net.toPlainString());
+      return String.join(
+          ",", scale, time.toString(), body, code, net.toPlainString(), batch, customer);
     }
   }
 
