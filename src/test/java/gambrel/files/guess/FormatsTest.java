@@ -1,0 +1,76 @@
+package gambrel.files.guess;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.files.guess.FormatCase.Outcome;
+import gambrel.files.guess.FormatCase.Result;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A person who has never seen the program gets from a strange export to a right night by what
+ * {@code check} prints, and never to a wrong one without being told.
+ *
+ * <p>What {@code check} said of each format stands in {@code target/formats} after the test.
+ */
+class FormatsTest {
+  private static final Path TRANSCRIPTS = Path.of("target/formats");
+  private static final List<Result> RESULTS = new ArrayList<>();
+
+  @BeforeAll
+  static void followEveryFormat(@TempDir Path work) throws Exception {
+    Files.createDirectories(TRANSCRIPTS);
+    for (var folder : FormatCase.all()) {
+      String name = folder.getFileName().toString();
+      var format = new FormatCase(folder, work.resolve(name));
+      RESULTS.add(format.follow());
+      Files.writeString(TRANSCRIPTS.resolve(name + ".txt"), format.transcript());
+    }
+    Files.writeString(TRANSCRIPTS.resolve("outcomes.txt"), table(result -> true));
+    System.out.println(table(result -> true));
+  }
+
+  private static String table(Predicate<Result> which) {
+    return RESULTS.stream()
+        .filter(which)
+        .map(r -> "%-36s %-18s %s".formatted(r.name(), r.outcome(), r.reason()).strip())
+        .collect(Collectors.joining("\n", "\n", "\n"));
+  }
+
+  @Test
+  void noFormatIsReadWrongInSilence() {
+    assertEquals("\n\n", table(result -> result.outcome() == Outcome.WRONG_SILENTLY));
+  }
+
+  @Test
+  void fourOfFiveAreRightAsProposed() {
+    long right = RESULTS.stream().filter(r -> r.outcome() == Outcome.RIGHT_AS_PROPOSED).count();
+    assertTrue(
+        right * 60 >= RESULTS.size() * 48L,
+        () -> table(result -> result.outcome() != Outcome.RIGHT_AS_PROPOSED));
+  }
+
+  @Test
+  void allButOneInThirtyAreRightAfterTwoAnswers() {
+    long right = RESULTS.stream().filter(Result::isRight).count();
+    assertTrue(right * 60 >= RESULTS.size() * 58L, () -> table(result -> !result.isRight()));
+  }
+
+  @Test
+  void noFormatNeedsMoreThanTwoAnswers() throws IOException {
+    for (var folder : FormatCase.all()) {
+      var answers = folder.resolve("edits.txt");
+      assertTrue(
+          !Files.exists(answers) || Files.readAllLines(answers).size() <= 2, answers::toString);
+    }
+  }
+}
