@@ -412,8 +412,8 @@ class LayoutTest {
     String header = "time,code,net,barcode\n";
     assertEquals(
         Optional.of(
-            new ExportRow.Identity(Set.of(Field.SCALE, Field.TIME, Field.NET), List.of("0123"))),
-        row("identity=time, barcode, net\n", header + "T,71,1.0,0123\n").identity());
+            new ExportRow.Identity(Set.of(Field.SCALE, Field.TIME, Field.NET), List.of(""))),
+        row("identity=time, barcode, net\n", header + "T,71,1.0,\n").identity());
     assertEquals(Optional.empty(), row("", "time,code,net\nT,71,1\n").identity());
   }
 
