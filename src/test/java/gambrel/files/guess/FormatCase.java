@@ -1,5 +1,6 @@
 package gambrel.files.guess;
 
+import gambrel.trade.reckoning.Progress;
 import gambrel.cli.Main;
 import gambrel.night.Inputs;
 import gambrel.trade.notice.Notice;
@@ -213,7 +214,7 @@ final class FormatCase {
   /** Confirms by {@code check}, and compares what the night counts with what is expected. */
   private Result night(Outcome right) throws Exception {
     String confirmed = check();
-    var inputs = Inputs.read(shop);
+    var inputs = Inputs.read(shop, Progress.NONE);
     var ledger =
         Ledger.of(
             inputs.exports(),
