@@ -219,7 +219,8 @@ final class FormatCase {
         Ledger.of(
             inputs.exports(),
             inputs.shop(),
-            LocalDateTime.parse(NIGHT).atZone(inputs.shop().settings().zone()).toOffsetDateTime());
+            LocalDateTime.parse(NIGHT).atZone(inputs.shop().settings().zone()).toOffsetDateTime(),
+            rows -> {});
     var counted = new ArrayList<Counted>();
     ledger.weighings().stream().forEach(w -> counted.add(Counted.of(w, w.code().pattern())));
     var missing = new ArrayList<Counted>();
