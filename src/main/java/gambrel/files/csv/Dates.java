@@ -20,6 +20,8 @@ public final class Dates {
       Pattern.compile(
           "(?i)(.+?)(?:(?:T| +)(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
               + "\\s*(Z|[+-]\\d{2}(?::?\\d{2})?)?)?");
+  private static final Pattern HALF_DAY =
+      Pattern.compile("(?i)(?<=\\d[\\s\u00A0\u202F]?)([ap])\\.[\\s\u00A0\u202F]*m\\.?$");
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
 
@@ -53,6 +55,11 @@ public final class Dates {
         .appendPattern(String.join("'", parts))
         .toFormatter(locale)
         .withResolverStyle(ResolverStyle.STRICT);
+  }
+
+  /** A text with AM for {@code a. m.} and PM for {@code p.m.}, as English formatters read them. */
+  public static String withHalfDays(String text) {
+    return HALF_DAY.matcher(text).replaceFirst("$1M");
   }
 
   /** The date of a text, from 1900 to 2199. */

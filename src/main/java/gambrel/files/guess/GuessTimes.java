@@ -79,11 +79,12 @@ final class GuessTimes {
     if (field.equals("time") && values.stream().allMatch(v -> EPOCH.matcher(v).matches())) {
       return List.of("epoch");
     }
+    var plain = values.stream().map(Dates::withHalfDays).toList();
     var candidates =
         switch (field) {
           case "date" -> DATES.stream();
           case "clock" -> CLOCKS.stream();
-          default -> times(values.get(0));
+          default -> times(plain.get(0));
         };
     var byReading = new LinkedHashMap<List<LocalDateTime>, String>();
     candidates.forEach(
@@ -122,7 +123,7 @@ final class GuessTimes {
         .map(
             formatter ->
                 values.stream()
-                    .map(value -> read(formatter, value))
+                    .map(value -> read(formatter, Dates.withHalfDays(value)))
                     .takeWhile(Optional::isPresent)
                     .flatMap(Optional::stream)
                     .toList())

@@ -67,12 +67,18 @@ final class GuessWords {
     return other > 0 && columns().stream().allMatch(column -> score(column, header) < other);
   }
 
+  /** A header text with blanks between words that only a capital sets apart: {@code netGrams}. */
+  static String spaced(String header) {
+    return header.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ");
+  }
+
   /** How well a header text fits a column; 0 if not at all. */
   static int score(String column, String header) {
     String text = header.toLowerCase(Locale.ROOT);
+    var parts = spaced(header).toLowerCase(Locale.ROOT).split("[^\\p{L}]+");
     int best = 0;
     for (String word : WORDS.get(column)) {
-      for (String part : text.split("[^\\p{L}]+")) {
+      for (String part : parts) {
         int score =
             text.equals(word)
                 ? WHOLE

@@ -5,7 +5,6 @@ import gambrel.files.barcode.InStorePlan;
 import gambrel.trade.measure.GivenWeight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.math.BigDecimal;

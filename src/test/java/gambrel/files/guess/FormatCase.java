@@ -1,10 +1,10 @@
 package gambrel.files.guess;
 
-import gambrel.trade.reckoning.Progress;
 import gambrel.cli.Main;
 import gambrel.night.Inputs;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Severity;
+import gambrel.trade.reckoning.Progress;
 import gambrel.trade.weighing.Ledger;
 import gambrel.trade.weighing.Weighing;
 import java.io.IOException;
