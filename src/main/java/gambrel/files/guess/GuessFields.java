@@ -132,9 +132,15 @@ final class GuessFields {
       case "net" -> choice.score() < BY_SUM && other >= name && isRivalWeight(choice, column);
       case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
       case "body", "code" ->
-          other > name && fits(field, column, 0) || other == name && fits(field, column, BY_KNOWN);
+          other > name && hasDigits(column) && fits(field, column, 0)
+              || other == name && fits(field, column, BY_KNOWN);
       default -> false;
     };
+  }
+
+  /** Whether a column may hold ids or codes; without any digit it holds their names in words. */
+  private static boolean hasDigits(GuessTable.Column column) {
+    return column.values().stream().anyMatch(value -> value.matches(".*\\d.*"));
   }
 
   /** Whether a column is a choice for a field with more than its name, as far as asked. */

@@ -27,7 +27,7 @@ final class GuessWords {
   private static final Map<String, List<String>> WORDS =
       """
       scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
-      ticket ticket beleg belegnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
+      ticket ticket beleg belegnr volgnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
       time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed ts time
       date date datum fecha day tag jour data
       clock clock uhrzeit zeit heure hora tijd time ora
@@ -41,7 +41,7 @@ final class GuessWords {
       operator operator user clerk bediener vendeur operador cutter op personal staff opérateur
       batch batch charge lote partie charge-nr
       customer customer kunde client cliente owner farmer klant
-      status status state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
+      status status stat state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
       barcode barcode ean etiquette étiquette gtin scan strichcode
       none price preis prix precio amount betrag total montant value wert cost use best expiry expires mhd bbd slaughtered geschlachtet temp temperature importe eur usd aud gbp description bezeichnung desc libellé beschreibung descripción
       """

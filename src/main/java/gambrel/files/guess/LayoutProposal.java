@@ -603,17 +603,15 @@ final class LayoutProposal {
       String key = "value.status." + escaped(word) + '=';
       boolean most = count.getValue() * 2 > column.cells().size();
       var meaning = StatusWords.meaning(word, column.header());
+      boolean isVoid = meaning.equals(Optional.of("void"));
+      var cancels = isVoid ? cancelsOther(word) : Optional.<Integer>empty();
       if (word.equalsIgnoreCase("ok") || word.toLowerCase(Locale.ROOT).matches("void(:.+)?")) {
+        cancels.ifPresent(row -> found.add(ofItsOwn(word, row)));
         continue;
       }
-      var cancels =
-          meaning.equals(Optional.of("void")) ? cancelsOther(word) : Optional.<Integer>empty();
       if (cancels.isPresent()) {
         ask(
-            ("Status \"%s\" stands on ticket %s, which has a number of its own. Void cancels this"
-                    + " ticket itself; if it means another ticket, void that one in"
-                    + " corrections.csv, too. Until then such a row is set aside.")
-                .formatted(word, cells("ticket").get(cancels.get())),
+            ofItsOwn(word, cancels.get()) + " Until then such a row is set aside.",
             List.of(List.of(key + "void"), List.of(key + "ok")),
             cancels.get());
       } else if (meaning.isPresent() || most) {
@@ -629,6 +627,12 @@ final class LayoutProposal {
             column.cells().indexOf(word));
       }
     }
+  }
+
+  private String ofItsOwn(String word, int row) {
+    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Void cancels that"
+            + " ticket itself; if another ticket is meant, void that one in corrections.csv, too.")
+        .formatted(word, cells("ticket").get(row));
   }
 
   /**

@@ -403,7 +403,7 @@ class ExportAssistantTest {
             "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
                 + "2,2026-07-28 9:01,B17,ROAST,2.5,VOID\n");
     assertTrue(
-        said.stream().anyMatch(line -> line.startsWith("  Ticket 2 is void and equals")),
+        said.stream().anyMatch(line -> line.startsWith("  Status \"VOID\" stands on ticket 2,")),
         said.toString());
   }
 
