@@ -312,6 +312,11 @@ final class GuessFields {
   /** Few words, or a mark in some of the rows. */
   private static int ofStatus(GuessTable.Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
+    boolean few = column.values().size() * 2 < column.cells().size();
+    if (few && words.stream().anyMatch(StatusWords::mentionsVoid)) {
+      reasons.add("words such as " + words.get(0));
+      return BY_KNOWN;
+    }
     boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
     if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {

@@ -27,7 +27,7 @@ final class GuessTimes {
           .flatMap(
               day ->
                   Stream.of(
-                          ("yyyy-M-d|yyyy/M/d|yyyy.M.d|d/M/yyyy|M/d/yyyy|d.M.yyyy|M.d.yyyy"
+                          ("yyyy-M-d|yyyy/M/d|yyyy.M.d|yyyy.M.d.|d.M.yyyy.|d/M/yyyy|M/d/yyyy|d.M.yyyy|M.d.yyyy"
                                   + "|d-M-yyyy|M-d-yyyy|d M yyyy|d/M/yy|M/d/yy|yy/M/d|d.M.yy|yy.M.d"
                                   + "|d-M-yy|M-d-yy|yy-M-d|d MMM yyyy|d-MMM-yyyy|d/MMM/yyyy|d.MMM.yyyy"
                                   + "|dMMMyyyy|d-MMM-yy|d MMM yy|dMMMyy|d. MMM yyyy|d MMMM yyyy"
@@ -132,8 +132,7 @@ final class GuessTimes {
   }
 
   private List<DateTimeFormatter> formatters(String pattern) {
-    return formatters.computeIfAbsent(
-        pattern, p -> List.of(Dates.formatter(p, locale), Dates.formatter(p, Locale.ENGLISH)));
+    return formatters.computeIfAbsent(pattern, p -> Dates.formatters(p, locale));
   }
 
   private static Optional<LocalDateTime> read(DateTimeFormatter formatter, String value) {

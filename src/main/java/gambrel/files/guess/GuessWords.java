@@ -34,7 +34,7 @@ final class GuessWords {
       body body carcase carcass animal lot kill schlacht tier bête bete res canal karkas beast ear tier-nr schlachtnr carcasse
       code code plu item article artikel articulo artículo product produkt produit producto cut key art ware teil pieza sku material
       net net netto neto nett weight wt gewicht poids peso gew masse mass
-      gross gross brutto brut bruto
+      gross gross brutto brut bruto lordo
       tare tare tara
       unit unit units uom einheit unite unité unidad eh
       pieces pieces pcs count qty quantity stück stueck stk piezas stuks pièces pz pc

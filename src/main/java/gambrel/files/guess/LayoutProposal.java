@@ -80,6 +80,7 @@ final class LayoutProposal {
     }
     leaveOwnersOut();
     takeNamesForCodes();
+    takeDigitsForClock();
     if (!table.columns().isEmpty()) {
       write();
     }
@@ -115,6 +116,31 @@ final class LayoutProposal {
       var choice = new GuessFields.Choice("code", named.get(0), 0, "the one column of words left");
       fields.put("code", choice);
     }
+  }
+
+  /** Takes the one column of hours and minutes in bare digits that only rises within a day. */
+  private void takeDigitsForClock() {
+    var rising =
+        table.columns().stream()
+            .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+            .filter(column -> column.values().stream().allMatch(v -> v.matches("\\d{4}|\\d{6}")))
+            .filter(column -> !times.patterns("clock", column.values()).isEmpty())
+            .filter(this::risesWithinDays)
+            .toList();
+    if (has("date") && !has("clock") && rising.size() == 1) {
+      var choice = new GuessFields.Choice("clock", rising.get(0), 0, "it rises within each day");
+      fields.put("clock", choice);
+    }
+  }
+
+  private boolean risesWithinDays(Column column) {
+    var dates = cells("date");
+    var clocks = column.cells();
+    return dates.size() == clocks.size()
+        && column.values().stream().distinct().count() * 2 > clocks.size()
+        && IntStream.range(1, clocks.size())
+            .filter(i -> dates.get(i).equals(dates.get(i - 1)))
+            .allMatch(i -> clocks.get(i).compareTo(clocks.get(i - 1)) >= 0);
   }
 
   /** Whether all rows name one scale, which the shop does not have. */
