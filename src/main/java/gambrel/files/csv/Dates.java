@@ -10,9 +10,11 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Dates and moments as the shop writes them: ISO 8601, or by its own pattern. */
 public final class Dates {
@@ -20,6 +22,10 @@ public final class Dates {
       Pattern.compile(
           "(?i)(.+?)(?:(?:T| +)(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
               + "\\s*(Z|[+-]\\d{2}(?::?\\d{2})?)?)?");
+  private static final Pattern HALF_DAY =
+      Pattern.compile("(?i)(?<=\\d[\\s\u00A0\u202F]?)([ap])\\.[\\s\u00A0\u202F]*m\\.?$");
+  private static final List<Locale> OTHERS =
+      List.of(Locale.FRENCH, Locale.GERMAN, Locale.forLanguageTag("es"));
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
 
@@ -53,6 +59,25 @@ public final class Dates {
         .appendPattern(String.join("'", parts))
         .toFormatter(locale)
         .withResolverStyle(ResolverStyle.STRICT);
+  }
+
+  /** A text with AM for {@code a. m.} and PM for {@code p.m.}, as English formatters read them. */
+  public static String withHalfDays(String text) {
+    return HALF_DAY.matcher(text).replaceFirst("$1M");
+  }
+
+  /**
+   * The formatters of a pattern in the language of {@code locale}, in English, which many scales
+   * print wherever they are, and, for names of months and days, in the other languages of pages.
+   *
+   * @throws IllegalArgumentException if the pattern is not understood
+   */
+  public static List<DateTimeFormatter> formatters(String pattern, Locale locale) {
+    var languages = Stream.of(locale, Locale.ENGLISH);
+    boolean named = pattern.contains("MMM") || pattern.contains("EEE");
+    return (named ? Stream.concat(languages, OTHERS.stream()) : languages)
+        .map(language -> formatter(pattern, language))
+        .toList();
   }
 
   /** The date of a text, from 1900 to 2199. */

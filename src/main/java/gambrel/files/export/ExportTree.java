@@ -97,7 +97,8 @@ final class ExportTree {
     if (SPREADSHEETS.contains(suffix)) {
       return unreadable(path, "FAULT.SPREADSHEET").map(n -> n.advising("SPREADSHEET"));
     }
-    if (!SUFFIXES.contains(suffix)) {
+    // Some scales count their files: PACK.001, PACK.002.
+    if (!SUFFIXES.contains(suffix) && !suffix.matches("\\d+")) {
       return Optional.of(Notice.of(NoticeCode.EXPORT_OTHER, new Place(path, 0)));
     }
     return regular ? Optional.empty() : unreadable(path, "FAULT.NO_FILE");

@@ -19,10 +19,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -42,6 +44,7 @@ record AsRead(
     Map<String, Integer> positions,
     List<CsvRow> records) {
   private static final Pattern TIME = Pattern.compile("\\d{4}-\\d{2}-\\d{2}[T ]\\d{2}:\\d{2}.*");
+  private static final Set<Field> WEIGHTS = EnumSet.of(Field.NET, Field.GROSS, Field.TARE);
   private static final Pattern STATUS = Pattern.compile("(?i)|ok|void(:.+)?");
 
   /** Reads files by a layout. */
@@ -101,11 +104,22 @@ record AsRead(
         .or(
             () ->
                 Optional.of("it has no weight")
-                    .filter(why -> row.get(Field.NET).isEmpty() && row.get(Field.GROSS).isEmpty()));
+                    .filter(why -> row.get(Field.NET).isEmpty() && row.get(Field.GROSS).isEmpty())
+                    .filter(why -> !isVoid(row)));
+  }
+
+  /**
+   * Whether a row cancels its ticket: then its weight does not matter, such as that of overload.
+   */
+  private static boolean isVoid(ExportRow row) {
+    return row.get(Field.STATUS).toLowerCase(Locale.ROOT).startsWith("void");
   }
 
   private static boolean isUnreadable(Field field, ExportRow row) {
     String text = row.get(field);
+    if (isVoid(row) && WEIGHTS.contains(field)) {
+      return false;
+    }
     return switch (field) {
       case TIME -> !TIME.matcher(text).matches();
       case NET, GROSS, TARE, PIECES -> !text.isEmpty() && DecimalText.of(text).isEmpty();

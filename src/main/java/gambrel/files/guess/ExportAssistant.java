@@ -108,6 +108,7 @@ public final class ExportAssistant {
       read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
       if (read.isRight() && saved) {
         asRead(read, true);
+        askUnit(read);
       } else {
         propose(name, sample, first, read, saved);
       }
@@ -257,6 +258,35 @@ public final class ExportAssistant {
     return named.isEmpty()
         ? row.unit().or(() -> scale.map(Scale::unit)).orElse(shop.settings().unit()).id()
         : named.toLowerCase(Locale.ROOT);
+  }
+
+  /** Asks for the unit of whole numbers that may be grams and of which no unit is named. */
+  private void askUnit(AsRead read) {
+    var unnamed =
+        read.rows().stream()
+            .filter(row -> row.get(Field.UNIT).isEmpty() && row.unit().isEmpty())
+            .filter(row -> !isCoarse(row))
+            .toList();
+    var weights =
+        unnamed.stream()
+            .map(row -> row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
+            .flatMap(text -> DecimalText.of(text).stream())
+            .toList();
+    if (LayoutProposal.mayBeGrams(weights)) {
+      var row = unnamed.get(0);
+      String own = unit(row);
+      say("  To be answered: Are its whole numbers grams, or " + own + "? Say so in the layout:");
+      say("    " + cut(row.raw()));
+      say("    unit=g");
+      say("    unit=" + own);
+    }
+  }
+
+  /** Whether a row is of a scale that shows no decimals. */
+  private boolean isCoarse(ExportRow row) {
+    return Optional.ofNullable(shop.scales().get(row.get(Field.SCALE)))
+        .filter(scale -> scale.division().compareTo(BigDecimal.ONE) >= 0)
+        .isPresent();
   }
 
   // What the shop folder lacks.

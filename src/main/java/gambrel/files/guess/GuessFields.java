@@ -2,6 +2,7 @@ package gambrel.files.guess;
 
 import gambrel.files.barcode.ElementString;
 import gambrel.files.csv.BadCell;
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ final class GuessFields {
   private final GuessTimes times;
   private final GuessNumbers numbers;
   private final Map<String, Predicate<String>> known;
+  private final WeightUnit own;
   private final List<Choice> choices = new ArrayList<>();
 
   GuessFields(GuessTable table, GuessTimes times, GuessNumbers numbers, Shop shop) {
@@ -35,6 +37,7 @@ final class GuessFields {
     this.times = times;
     this.numbers = numbers;
     this.known = known(shop);
+    this.own = shop.settings().unit();
   }
 
   /** Tests, by column, whether a text is an id or code of the shop. */
@@ -93,7 +96,86 @@ final class GuessFields {
         taken.add(choice.column().number());
       }
     }
+    var net = best.get("net");
+    boolean besideGross = best.containsKey("gross") && best.containsKey("tare");
+    if (net != null && besideGross && net.score() < BY_SUM && name("net", net.column()) == 0) {
+      best.remove("net");
+    }
     return best;
+  }
+
+  /**
+   * The columns, in their order, that fit the field of a choice where neither names nor arithmetic
+   * tell which is meant; empty if the choice is the only one.
+   *
+   * @param best all choices, as {@link #best} returns them
+   */
+  List<GuessTable.Column> rivals(Choice choice, Map<String, Choice> best) {
+    String field = choice.field();
+    int name = name(field, choice.column());
+    var rivals =
+        table.columns().stream()
+            .filter(c -> best.values().stream().noneMatch(taken -> taken.column().equals(c)))
+            .filter(c -> !GuessWords.isOther(c.header()) && isRival(choice, name, c))
+            .toList();
+    return rivals.isEmpty()
+        ? rivals
+        : table.columns().stream()
+            .filter(c -> c.equals(choice.column()) || rivals.contains(c))
+            .toList();
+  }
+
+  private boolean isRival(Choice choice, int name, GuessTable.Column column) {
+    String field = choice.field();
+    int other = name(field, column);
+    return switch (field) {
+      case "net" -> choice.score() < BY_SUM && other >= name && isRivalWeight(choice, column);
+      case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
+      case "body", "code" ->
+          other > name && hasDigits(column) && fits(field, column, 0)
+              || other == name && fits(field, column, BY_KNOWN);
+      default -> false;
+    };
+  }
+
+  /** Whether a column may hold ids or codes; without any digit it holds their names in words. */
+  private static boolean hasDigits(GuessTable.Column column) {
+    return column.values().stream().anyMatch(value -> value.matches(".*\\d.*"));
+  }
+
+  /** Whether a column is a choice for a field with more than its name, as far as asked. */
+  private boolean fits(String field, GuessTable.Column column, int content) {
+    return choices.stream()
+        .filter(c -> c.field().equals(field) && c.column().equals(column))
+        .anyMatch(c -> c.score() - name(field, column) >= content);
+  }
+
+  /** Whether a column of numbers that change from row to row is of no other field by its name. */
+  private boolean isRivalWeight(Choice choice, GuessTable.Column column) {
+    int name = name("net", column);
+    boolean free =
+        GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) <= name);
+    boolean sameSystem =
+        isOfOtherSystem(column) == isOfOtherSystem(choice.column())
+            || GuessNumbers.unit(column).isEmpty()
+            || GuessNumbers.unit(choice.column()).isEmpty();
+    return free
+        && sameSystem
+        && column.values().stream().distinct().count() * 2 > column.values().size()
+        && numbers.numbers(column).isPresent()
+        && !isCounting(column.values())
+        && !numbers.isRunningTotal(table, column);
+  }
+
+  private static int name(String field, GuessTable.Column column) {
+    return GuessWords.isOther(column.header()) ? 0 : GuessWords.score(field, column.header());
+  }
+
+  /** Whether a column is in pounds in a shop of kilograms, or the other way round. */
+  private boolean isOfOtherSystem(GuessTable.Column column) {
+    String unit = GuessNumbers.unit(column);
+    boolean metric = unit.equals("kg") || unit.equals("g");
+    return !unit.isEmpty() && metric != (own == WeightUnit.KG || own == WeightUnit.G);
   }
 
   /** Whether a choice would give times both in one column and in two. */
@@ -129,6 +211,10 @@ final class GuessFields {
       return;
     }
     int content = content(field, column, reasons);
+    if (field.equals("net") && isOfOtherSystem(column)) {
+      // Beside the same weight in the shop's own unit it comes second.
+      score--;
+    }
     if (content >= 0 && score + content > 0) {
       choices.add(new Choice(field, column, score + content, String.join(", ", reasons)));
     }
@@ -167,7 +253,7 @@ final class GuessFields {
   }
 
   private int ofWeight(String field, GuessTable.Column column, List<String> reasons) {
-    if (numbers.numbers(column).isEmpty()) {
+    if (numbers.numbers(column).isEmpty() || numbers.isRunningTotal(table, column)) {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
@@ -218,13 +304,19 @@ final class GuessFields {
     return values.stream().allMatch(value -> value.matches("[+-]?\\d*[.,]\\d+"));
   }
 
-  private static boolean isUnit(String text) {
+  /** Whether a text is a unit of weight. */
+  static boolean isUnit(String text) {
     return text.matches("(?i)(kilo|kg|g|gr|gram|gramm|lb|pound|oz|ounce)[s.]?");
   }
 
   /** Few words, or a mark in some of the rows. */
   private static int ofStatus(GuessTable.Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
+    boolean few = column.values().size() * 2 < column.cells().size();
+    if (few && words.stream().anyMatch(StatusWords::mentionsVoid)) {
+      reasons.add("words such as " + words.get(0));
+      return BY_KNOWN;
+    }
     boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
     if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds the marks of the numbers in a table, and the unit of its weights. */
@@ -42,7 +43,9 @@ final class GuessNumbers {
 
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
-    grams = table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
+    boolean byRow = table.columns().stream().anyMatch(GuessNumbers::isOfManyUnits);
+    grams =
+        !byRow && table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
     texts =
         table.columns().stream()
             .filter(column -> isNumeric(column) && !isTime(column))
@@ -67,6 +70,16 @@ final class GuessNumbers {
         || values.stream().anyMatch(value -> value.matches("\\d{1,3}[.,]\\d{3}"))
             && values.stream().anyMatch(value -> value.matches("\\d{1,3}"))
             && values.stream().allMatch(value -> value.matches("\\d{1,3}([.,]\\d{3})?"));
+  }
+
+  /**
+   * Whether rows have units of their own, of which one is not grams: then what has three digits
+   * after a mark is in the larger unit.
+   */
+  private static boolean isOfManyUnits(GuessTable.Column column) {
+    return column.values().stream().distinct().count() > 1
+        && column.values().stream().allMatch(GuessFields::isUnit)
+        && !isGrams(column);
   }
 
   /** Whether a column holds the unit of weights in grams. */
@@ -128,7 +141,7 @@ final class GuessNumbers {
     if (column.values().stream().anyMatch(value -> BOTH_UNITS.matcher(value).matches())) {
       return "lb-oz";
     }
-    return Stream.of(column.unit(), column.header())
+    return Stream.of(column.unit(), GuessWords.spaced(column.header()))
         .map(UNIT::matcher)
         .filter(Matcher::matches)
         .map(named -> named.group(1).toLowerCase(Locale.ROOT))
@@ -165,6 +178,22 @@ final class GuessNumbers {
       }
     }
     return sums;
+  }
+
+  /** Whether each value of a column is the one above it and that of another column together. */
+  boolean isRunningTotal(GuessTable table, GuessTable.Column column) {
+    var totals = numbers(column).orElse(List.of());
+    return table.columns().stream()
+        .filter(other -> other.number() != column.number())
+        .anyMatch(other -> addsUp(totals, numbers(other).orElse(List.of())));
+  }
+
+  private static boolean addsUp(List<BigDecimal> totals, List<BigDecimal> items) {
+    return totals.size() > 2
+        && totals.size() == items.size()
+        && items.stream().anyMatch(item -> item.signum() != 0)
+        && IntStream.range(1, totals.size())
+            .allMatch(i -> totals.get(i - 1).add(items.get(i)).compareTo(totals.get(i)) == 0);
   }
 
   private static boolean isDifference(

@@ -165,7 +165,8 @@ record GuessTable(
       var ignored = new ArrayList<String>();
       for (var other : others) {
         String expression = expression(other.raw());
-        if (!isLikeARow(other) && isSafe(expression, top, header)) {
+        boolean isUnits = hasUnits && other.cells().equals(units.cells());
+        if ((isUnits || !isLikeARow(other)) && isSafe(expression, top, header)) {
           ignore.add(expression);
           ignored.add(other.raw());
         }
@@ -186,15 +187,22 @@ record GuessTable(
           unlike);
     }
 
-    /** The index of the first line of the table; its header may lack a last blank column. */
+    /**
+     * The index of the first line of the table; its header may lack a last blank column. A line of
+     * which most cells are blank is a title, such as spreadsheets write.
+     */
     private int top(List<CsvRow> all) {
-      int first = 0;
-      while (all.get(first).cells().size() != width) {
-        first++;
-      }
+      var whole = all.stream().filter(row -> row.cells().size() == width).toList();
+      var counts = whole.stream().map(Builder::texts).sorted().toList();
+      long usual = counts.get(counts.size() / 2);
+      int first = all.indexOf(whole.stream().filter(r -> texts(r) * 2 > usual).findFirst().get());
       boolean lastBlank = all.stream().allMatch(row -> row.cell(width - 1).isEmpty());
       boolean above = first > 0 && all.get(first - 1).cells().size() == width - 1;
       return lastBlank && above ? first - 1 : first;
+    }
+
+    private static long texts(CsvRow row) {
+      return row.cells().stream().filter(cell -> !cell.isBlank()).count();
     }
 
     /** Sorts rows from other lines; a line like the header stands where files were joined. */
@@ -203,7 +211,8 @@ record GuessTable(
           found.stream()
               .map(Row::csv)
               .filter(row -> row.cells().size() == width && !isRule(row))
-              .filter(row -> header.isEmpty() || row != units && !row.cells().equals(header))
+              .filter(row -> header.isEmpty() || !row.cells().equals(units.cells()))
+              .filter(row -> header.isEmpty() || !row.cells().equals(header))
               .toList();
       long words = whole.stream().filter(Builder::beginsWithLetter).count();
       boolean counted = words * 2 < whole.size();
@@ -215,7 +224,7 @@ record GuessTable(
             csv.cells().size() == width
                 && csv.broken().isEmpty()
                 && !isRule(csv)
-                && (header.isEmpty() || csv != units)
+                && (header.isEmpty() || !csv.cells().equals(units.cells()))
                 && present(csv) * 2 > filled.length
                 && !(counted && beginsWithLetter(csv) && present(csv) < filled.length);
         if (csv.cells().equals(header)) {

@@ -27,7 +27,7 @@ final class GuessTimes {
           .flatMap(
               day ->
                   Stream.of(
-                          ("yyyy-M-d|yyyy/M/d|yyyy.M.d|d/M/yyyy|M/d/yyyy|d.M.yyyy|M.d.yyyy"
+                          ("yyyy-M-d|yyyy/M/d|yyyy.M.d|yyyy.M.d.|d.M.yyyy.|d/M/yyyy|M/d/yyyy|d.M.yyyy|M.d.yyyy"
                                   + "|d-M-yyyy|M-d-yyyy|d M yyyy|d/M/yy|M/d/yy|yy/M/d|d.M.yy|yy.M.d"
                                   + "|d-M-yy|M-d-yy|yy-M-d|d MMM yyyy|d-MMM-yyyy|d/MMM/yyyy|d.MMM.yyyy"
                                   + "|dMMMyyyy|d-MMM-yy|d MMM yy|dMMMyy|d. MMM yyyy|d MMMM yyyy"
@@ -79,11 +79,12 @@ final class GuessTimes {
     if (field.equals("time") && values.stream().allMatch(v -> EPOCH.matcher(v).matches())) {
       return List.of("epoch");
     }
+    var plain = values.stream().map(Dates::withHalfDays).toList();
     var candidates =
         switch (field) {
           case "date" -> DATES.stream();
           case "clock" -> CLOCKS.stream();
-          default -> times(values.get(0));
+          default -> times(plain.get(0));
         };
     var byReading = new LinkedHashMap<List<LocalDateTime>, String>();
     candidates.forEach(
@@ -122,7 +123,7 @@ final class GuessTimes {
         .map(
             formatter ->
                 values.stream()
-                    .map(value -> read(formatter, value))
+                    .map(value -> read(formatter, Dates.withHalfDays(value)))
                     .takeWhile(Optional::isPresent)
                     .flatMap(Optional::stream)
                     .toList())
@@ -131,8 +132,7 @@ final class GuessTimes {
   }
 
   private List<DateTimeFormatter> formatters(String pattern) {
-    return formatters.computeIfAbsent(
-        pattern, p -> List.of(Dates.formatter(p, locale), Dates.formatter(p, Locale.ENGLISH)));
+    return formatters.computeIfAbsent(pattern, p -> Dates.formatters(p, locale));
   }
 
   private static Optional<LocalDateTime> read(DateTimeFormatter formatter, String value) {

@@ -27,21 +27,21 @@ final class GuessWords {
   private static final Map<String, List<String>> WORDS =
       """
       scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
-      ticket ticket beleg belegnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
+      ticket ticket beleg belegnr volgnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
       time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed ts time
       date date datum fecha day tag jour data
       clock clock uhrzeit zeit heure hora tijd time ora
       body body carcase carcass animal lot kill schlacht tier bête bete res canal karkas beast ear tier-nr schlachtnr carcasse
       code code plu item article artikel articulo artículo product produkt produit producto cut key art ware teil pieza sku material
       net net netto neto nett weight wt gewicht poids peso gew masse mass
-      gross gross brutto brut bruto
+      gross gross brutto brut bruto lordo
       tare tare tara
       unit unit units uom einheit unite unité unidad eh
       pieces pieces pcs count qty quantity stück stueck stk piezas stuks pièces pz pc
       operator operator user clerk bediener vendeur operador cutter op personal staff opérateur
       batch batch charge lote partie charge-nr
       customer customer kunde client cliente owner farmer klant
-      status status state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
+      status status stat state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
       barcode barcode ean etiquette étiquette gtin scan strichcode
       none price preis prix precio amount betrag total montant value wert cost use best expiry expires mhd bbd slaughtered geschlachtet temp temperature importe eur usd aud gbp description bezeichnung desc libellé beschreibung descripción
       """
@@ -67,12 +67,18 @@ final class GuessWords {
     return other > 0 && columns().stream().allMatch(column -> score(column, header) < other);
   }
 
+  /** A header text with blanks between words that only a capital sets apart: {@code netGrams}. */
+  static String spaced(String header) {
+    return header.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ");
+  }
+
   /** How well a header text fits a column; 0 if not at all. */
   static int score(String column, String header) {
     String text = header.toLowerCase(Locale.ROOT);
+    var parts = spaced(header).toLowerCase(Locale.ROOT).split("[^\\p{L}]+");
     int best = 0;
     for (String word : WORDS.get(column)) {
-      for (String part : text.split("[^\\p{L}]+")) {
+      for (String part : parts) {
         int score =
             text.equals(word)
                 ? WHOLE

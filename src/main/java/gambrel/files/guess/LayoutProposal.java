@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Writes a layout for the exports of a folder, and keeps the reasons and what is open. */
@@ -29,6 +30,9 @@ final class LayoutProposal {
       Map.of("\t", "tab", " ", "space", Character.toString(TextForm.BLANKS), "blanks");
   private static final int USUAL_GRAMS = 100;
 
+  /** Hours and minutes, and maybe more, with a mark that no weight has. */
+  private static final Pattern CLOCK = Pattern.compile("\\d{1,2}\\s*[:hH]\\s*\\d{2}(\\D.*)?");
+
   private final ExportSample sample;
   private final Shop shop;
   private final LocalDate today;
@@ -36,6 +40,7 @@ final class LayoutProposal {
   private final GuessTable table;
   private final GuessTimes times;
   private final GuessNumbers numbers;
+  private final GuessFields guesses;
   private final Map<String, GuessFields.Choice> fields;
   private final Map<String, String> patterns = new HashMap<>();
   private final List<String> layout = new ArrayList<>();
@@ -68,12 +73,14 @@ final class LayoutProposal {
     this.table = GuessTable.of(sample.files());
     this.times = new GuessTimes(shop.settings().locale());
     this.numbers = new GuessNumbers(table);
-    this.fields = new HashMap<>(new GuessFields(table, times, numbers, shop).best());
+    this.guesses = new GuessFields(table, times, numbers, shop);
+    this.fields = new HashMap<>(guesses.best());
     if (shop.scales().containsKey(name) && isOneUnknownScale()) {
       fields.remove("scale");
     }
     leaveOwnersOut();
     takeNamesForCodes();
+    takeDigitsForClock();
     if (!table.columns().isEmpty()) {
       write();
     }
@@ -111,6 +118,31 @@ final class LayoutProposal {
     }
   }
 
+  /** Takes the one column of hours and minutes in bare digits that only rises within a day. */
+  private void takeDigitsForClock() {
+    var rising =
+        table.columns().stream()
+            .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+            .filter(column -> column.values().stream().allMatch(v -> v.matches("\\d{4}|\\d{6}")))
+            .filter(column -> !times.patterns("clock", column.values()).isEmpty())
+            .filter(this::risesWithinDays)
+            .toList();
+    if (has("date") && !has("clock") && rising.size() == 1) {
+      var choice = new GuessFields.Choice("clock", rising.get(0), 0, "it rises within each day");
+      fields.put("clock", choice);
+    }
+  }
+
+  private boolean risesWithinDays(Column column) {
+    var dates = cells("date");
+    var clocks = column.cells();
+    return dates.size() == clocks.size()
+        && column.values().stream().distinct().count() * 2 > clocks.size()
+        && IntStream.range(1, clocks.size())
+            .filter(i -> dates.get(i).equals(dates.get(i - 1)))
+            .allMatch(i -> clocks.get(i).compareTo(clocks.get(i - 1)) >= 0);
+  }
+
   /** Whether all rows name one scale, which the shop does not have. */
   private boolean isOneUnknownScale() {
     var named = cells("scale").stream().distinct().toList();
@@ -142,6 +174,7 @@ final class LayoutProposal {
     settle();
     addForm();
     addNumbers();
+    askWhichColumns();
     addWeights();
     fields.keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
@@ -254,11 +287,91 @@ final class LayoutProposal {
             mark -> setting("Thousands are set off by " + '"' + mark + "\".", "thousands=" + mark));
   }
 
+  // Columns between which only a person can choose.
+
+  /** Keeps a field out for which several columns fit, and a date whose clock cannot be read. */
+  private void askWhichColumns() {
+    for (String field : List.of("time", "date", "clock", "body", "code", "net")) {
+      var rivals = has(field) ? guesses.rivals(fields.get(field), fields) : List.<Column>of();
+      if (!rivals.isEmpty() && !(field.equals("net") && isInOunces())) {
+        withhold(field);
+        boolean one = rivals.stream().allMatch(column -> line(field, column).equals(line(field)));
+        if (one) {
+          layout.addAll(line(field));
+        }
+        ask(
+            "Several columns could be the %s of a weighing. Which is it?".formatted(field),
+            rivals.stream().map(column -> option(field, column, one)).toList());
+      }
+    }
+    if (has("date") && !has("clock")) {
+      unreadClock().ifPresent(this::askClock);
+    }
+  }
+
+  private List<String> option(String field, Column column, boolean settled) {
+    var lines = new ArrayList<>(reference(field, column));
+    if (!settled) {
+      lines.addAll(line(field, column));
+    }
+    return lines;
+  }
+
+  /** The line with which the column chosen for a field is read, if it needs one. */
+  private List<String> line(String field) {
+    return line(field, fields.get(field).column());
+  }
+
+  /** The line with which a column could be read as a field, if it needs one: pattern or unit. */
+  private List<String> line(String field, Column column) {
+    if (field.equals("net")) {
+      String unit = GuessNumbers.unit(column);
+      return unit.isEmpty() ? List.of() : List.of("unit=" + unit);
+    }
+    if (!Set.of("time", "date", "clock").contains(field)) {
+      return List.of();
+    }
+    String settled = patterns.getOrDefault(field, "");
+    var candidates = times.patterns(field, column.values());
+    boolean same =
+        !settled.isEmpty() && !settled.equals("epoch") && fits(settled, column)
+            || candidates.contains(settled);
+    String pattern = same ? settled : candidates.stream().findFirst().orElse("");
+    return pattern.isEmpty() ? List.of() : List.of(field + '=' + pattern);
+  }
+
+  private boolean fits(String pattern, Column column) {
+    return times.readings(pattern, column.values()).isPresent();
+  }
+
+  /** A column that no field has and that looks like clock times. */
+  private Optional<Column> unreadClock() {
+    return table.columns().stream()
+        .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+        .filter(column -> !column.values().isEmpty())
+        .filter(
+            column ->
+                column.values().stream().filter(v -> CLOCK.matcher(v).matches()).count() * 2
+                    > column.values().size())
+        .findFirst();
+  }
+
+  private void askClock(Column column) {
+    if (!withheld.contains("date")) {
+      withhold("date");
+      layout.addAll(line("date"));
+    }
+    var lines = new ArrayList<>(reference("date", fields.get("date").column()));
+    lines.addAll(reference("clock", column));
+    lines.add("clock=HH:mm:ss");
+    ask(column.name() + " looks like a clock. How is it to be read?", List.of(lines));
+  }
+
   // Weights.
 
   private void addWeights() {
     String field = has("net") ? "net" : "gross";
-    if (!has(field)) {
+    if (!has(field) || withheld.contains(field) && line(field).isEmpty()) {
       return;
     }
     if (addOunces()) {
@@ -267,6 +380,9 @@ final class LayoutProposal {
     var column = fields.get(field).column();
     String unit = GuessNumbers.unit(column);
     boolean inCells = column.values().stream().allMatch(v -> v.matches("(?i).*(kg|g|lb|oz)s?\\.?"));
+    if (withheld.contains(field)) {
+      return;
+    }
     if (!unit.isEmpty()) {
       setting("Its weights are in " + unit + ".", "unit=" + unit);
     } else if (!has("unit") && !inCells) {
@@ -285,7 +401,7 @@ final class LayoutProposal {
   private boolean addOunces() {
     var pounds = weights("lb");
     var ounces = weights("oz");
-    if (pounds.isEmpty() || ounces.isEmpty()) {
+    if (!isInOunces()) {
       return false;
     }
     for (String field : List.of("net", "gross")) {
@@ -294,6 +410,11 @@ final class LayoutProposal {
     setting("Pounds and ounces stand in two columns.", reference("net", pounds.get()).get(0));
     layout.add(reference(Layout.OUNCES, ounces.get()).get(0));
     return true;
+  }
+
+  /** Whether one column has pounds and another ounces. */
+  private boolean isInOunces() {
+    return weights("lb").isPresent() && weights("oz").isPresent();
   }
 
   /** The first column of numbers in a unit. */
@@ -325,11 +446,10 @@ final class LayoutProposal {
   /** Whole numbers without a unit may be grams. */
   private void askUnit(String field, Column column) {
     var values = numbers.numbers(column).orElse(List.of());
-    boolean whole = values.stream().allMatch(value -> value.scale() <= 0);
-    var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
-    if (!whole || most.intValue() < USUAL_GRAMS) {
+    if (!mayBeGrams(values)) {
       return;
     }
+    var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     var scale = scale();
     var own = scale.map(Scale::unit).orElse(shop.settings().unit());
     var capacity = scale.flatMap(Scale::capacity);
@@ -354,6 +474,12 @@ final class LayoutProposal {
         List.of(
             List.of("unit=g", reference(field, column).get(0)),
             List.of("unit=" + own.id(), reference(field, column).get(0))));
+  }
+
+  /** Whether all weights are whole numbers, and some so large that they may be grams. */
+  static boolean mayBeGrams(List<BigDecimal> weights) {
+    return weights.stream().allMatch(weight -> weight.scale() <= 0)
+        && weights.stream().anyMatch(weight -> weight.intValue() >= USUAL_GRAMS);
   }
 
   private Optional<Scale> scale() {
@@ -498,16 +624,23 @@ final class LayoutProposal {
     var column = fields.get("status").column();
     var counts = new TreeMap<String, Integer>();
     column.values().forEach(word -> counts.merge(word, 1, Integer::sum));
-    warnOfVoids(column);
     for (var count : counts.entrySet()) {
       String word = count.getKey();
       String key = "value.status." + escaped(word) + '=';
       boolean most = count.getValue() * 2 > column.cells().size();
       var meaning = StatusWords.meaning(word, column.header());
+      boolean isVoid = meaning.equals(Optional.of("void"));
+      var cancels = isVoid ? cancelsOther(word) : Optional.<Integer>empty();
       if (word.equalsIgnoreCase("ok") || word.toLowerCase(Locale.ROOT).matches("void(:.+)?")) {
+        cancels.ifPresent(row -> found.add(ofItsOwn(word, row)));
         continue;
       }
-      if (meaning.isPresent() || most) {
+      if (cancels.isPresent()) {
+        ask(
+            ofItsOwn(word, cancels.get()) + " Until then such a row is set aside.",
+            List.of(List.of(key + "void"), List.of(key + "ok")),
+            cancels.get());
+      } else if (meaning.isPresent() || most) {
         String why = meaning.isPresent() ? "common practice" : "it stands in most rows";
         setting(
             "Status \"%s\" is taken for %s: %s.".formatted(word, meaning.orElse("ok"), why),
@@ -522,24 +655,47 @@ final class LayoutProposal {
     }
   }
 
-  /** Says so if a row that is void equals the row before it but for its ticket. */
-  private void warnOfVoids(Column status) {
-    for (int i = 1; has("ticket") && i < status.cells().size(); i++) {
-      int row = i;
-      boolean isVoid =
-          StatusWords.meaning(status.cells().get(i), status.header()).equals(Optional.of("void"));
-      boolean equal =
-          List.of("body", "code", "net", "gross").stream()
-              .map(this::cells)
-              .allMatch(cells -> cells.isEmpty() || cells.get(row).equals(cells.get(row - 1)));
-      if (isVoid && equal && !cells("ticket").get(i).equals(cells("ticket").get(i - 1))) {
-        found.add(
-            "Ticket %s is void and equals the one before it: it cancels itself. If it means the"
-                    .formatted(cells("ticket").get(i))
-                + " one before, void that in corrections.csv.");
-        return;
-      }
-    }
+  private String ofItsOwn(String word, int row) {
+    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Void cancels that"
+            + " ticket itself; if another ticket is meant, void that one in corrections.csv, too.")
+        .formatted(word, cells("ticket").get(row));
+  }
+
+  /**
+   * The first row with a status whose ticket no other row has, though it seems to mean another row:
+   * one above it with the same body, code and weight, or one whose ticket stands in a cell that
+   * only such rows fill.
+   */
+  private Optional<Integer> cancelsOther(String word) {
+    var tickets = cells("ticket");
+    return IntStream.range(0, tickets.size())
+        .filter(i -> cells("status").get(i).equals(word))
+        .filter(i -> tickets.indexOf(tickets.get(i)) == tickets.lastIndexOf(tickets.get(i)))
+        .filter(i -> IntStream.range(0, i).anyMatch(above -> isSame(i, above)) || refers(i, word))
+        .boxed()
+        .findFirst();
+  }
+
+  private boolean isSame(int row, int other) {
+    return !cells("status").get(row).equals(cells("status").get(other))
+        && List.of("body", "code", "net", "gross").stream()
+            .map(this::cells)
+            .allMatch(
+                cells ->
+                    cells.isEmpty()
+                        || cells.get(row).equals(cells.get(other))
+                        || cells.get(row).equals('-' + cells.get(other)));
+  }
+
+  private boolean refers(int row, String word) {
+    return table.columns().stream()
+        .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+        .filter(column -> cells("ticket").contains(column.cells().get(row)))
+        .anyMatch(
+            column ->
+                IntStream.range(0, column.cells().size())
+                    .filter(i -> !cells("status").get(i).equals(word))
+                    .allMatch(i -> column.cells().get(i).isEmpty()));
   }
 
   private static String escaped(String foreign) {

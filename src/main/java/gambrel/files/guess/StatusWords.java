@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Words that scales print for a weighing that counts, or for one that is cancelled. */
 final class StatusWords {
@@ -31,6 +32,12 @@ final class StatusWords {
   /** Whether common practice gives a word one meaning. */
   static boolean isCommon(String word) {
     return meaning(word, "").isPresent();
+  }
+
+  /** Whether one of the words of a text is for a cancelled weighing, such as before a number. */
+  static boolean mentionsVoid(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))
+        .anyMatch(word -> VOID.matcher(word).matches());
   }
 
   /** Whether a word may say that a weighing does not count. */

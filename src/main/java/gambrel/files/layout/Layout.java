@@ -157,6 +157,9 @@ public record Layout(
 
   private static Optional<Integer> position(
       String reference, int width, Map<String, Integer> byName) {
+    if (reference.isEmpty()) {
+      return Optional.empty();
+    }
     return isNumber(reference)
         ? Optional.of(Integer.parseInt(reference) - 1).filter(at -> at >= 0 && at < width)
         : Optional.ofNullable(byName.get(Header.name(reference)));

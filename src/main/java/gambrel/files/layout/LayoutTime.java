@@ -1,6 +1,7 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.csv.Dates;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -77,9 +78,10 @@ record LayoutTime(
 
   private static <T> Optional<T> parse(
       List<DateTimeFormatter> formatters, String text, TemporalQuery<T> query) {
+    String plain = Dates.withHalfDays(text);
     for (var formatter : formatters) {
       try {
-        return Optional.of(formatter.parse(text, query));
+        return Optional.of(formatter.parse(plain, query));
       } catch (DateTimeException e) {
         // The next format is tried: the same pattern in another language.
       }

@@ -138,8 +138,8 @@ final class LayoutTypes {
     }
 
     /**
-     * The formatters of a pattern in the language of {@code locale} and in English, which many
-     * scales print wherever they are. What the pattern prints must read back as the same time.
+     * The formatters of a pattern, as {@link Dates#formatters} has them. What the pattern prints
+     * must read back as the same time.
      */
     List<DateTimeFormatter> formatters(String pattern, Locale locale) {
       if (this == TIME && pattern.equalsIgnoreCase("epoch")) {
@@ -149,7 +149,7 @@ final class LayoutTypes {
         var own = Dates.formatter(pattern, locale);
         String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));
         if (own.parse(text, query).equals(sample)) {
-          return List.of(own, Dates.formatter(pattern, Locale.ENGLISH));
+          return Dates.formatters(pattern, locale);
         }
       } catch (IllegalArgumentException | DateTimeException e) {
         // Refused below, as a pattern that leaves a part of the time out.

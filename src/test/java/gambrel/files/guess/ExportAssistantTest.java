@@ -397,13 +397,78 @@ class ExportAssistantTest {
   }
 
   @Test
+  void whereTwoColumnsFitAFieldItIsAskedAndNoneIsRead() {
+    var said =
+        said(
+            "No,When,Body,Code,W1,W2\n1,2026-07-28 9:00,B17,ROAST,2.55,2.5\n"
+                + "2,2026-07-28 9:05,B17,BONE,1.35,1.3\n");
+    assertSays(
+        said, "  To be answered: Several columns could be the net of a weighing. Which is it?");
+    assertTrue(settings(said).contains("column.net="), said::toString);
+  }
+
+  @Test
+  void withoutAHeaderAFieldThatIsKeptOutIsNoColumn() {
+    var said = said("1,2026-07-28 9:00,B17,ROAST,2.55,2.5\n2,2026-07-28 9:05,B17,BONE,1.35,1.3\n");
+    assertTrue(settings(said).contains("column.net="), said::toString);
+    assertTrue(said.stream().noneMatch(line -> line.startsWith("    net ")), said::toString);
+  }
+
+  @Test
+  void aColumnThatIsTheSumOfTheRowsSoFarIsNoWeight() {
+    // 2.5, 2.5 + 1.3 = 3.8, 3.8 + 4.1 = 7.9
+    var said =
+        said(
+            "No,When,Body,Code,Sum A,Item A\n1,2026-07-28 9:00,B17,ROAST,2.5,2.5\n"
+                + "2,2026-07-28 9:05,B17,BONE,3.8,1.3\n3,2026-07-28 9:06,B17,BONE,7.9,4.1\n");
+    assertTrue(settings(said).contains("column.net=Item A"), said::toString);
+  }
+
+  @Test
+  void aDateIsNotReadWithoutAClockThatCannotBeRead() {
+    var said = said("No,Date,At,Body,Code,Net\n1,28/07/2026,9:00 sharp,B17,ROAST,2.5\n");
+    assertSays(said, "  To be answered: \"At\" looks like a clock. How is it to be read?");
+    assertTrue(settings(said).contains("column.date="), said::toString);
+  }
+
+  @Test
+  void halfDaysAreReadAsSpanishWritesThem() {
+    var said = said("No,Date,Time,Body,Code,Net\n1,28/07/2026,1:05 p. m.,B17,ROAST,2.5\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("time 2026-07-28T13:05")), said::toString);
+  }
+
+  @Test
+  void wholeNumbersWithoutAUnitAreAskedOfASavedLayoutToo() {
+    files.with("layouts/S2.properties", "column.ticket=No\ncolumn.time=When\ncolumn.net=W\n");
+    files.with("exports/S2/a.csv", "No,When,Body,Code,W\n1,2026-07-28 09:00,B17,ROAST,2550\n");
+    assertSays(
+        said(), "  To be answered: Are its whole numbers grams, or kg? Say so in the layout:");
+  }
+
+  @Test
+  void aVoidOnATicketOfItsOwnThatNamesAnotherTicketIsAsked() {
+    var said =
+        said(
+            "No,Kind,Of,When,Body,Code,Net\n1,WEIGH,,2026-07-28 9:00,B17,ROAST,2.5\n"
+                + "2,WEIGH,,2026-07-28 9:01,B17,BONE,1.5\n"
+                + "3,STORNO,1,2026-07-28 9:02,B17,ROAST,2.5\n");
+    assertTrue(
+        settings(said).stream().noneMatch(line -> line.startsWith("value.status.STORNO=")),
+        said::toString);
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("\"STORNO\" stands on ticket 3,")),
+        said::toString);
+  }
+
+  @Test
   void aVoidRowThatEqualsTheOneBeforeItIsPointedOut() {
     var said =
         said(
             "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
                 + "2,2026-07-28 9:01,B17,ROAST,2.5,VOID\n");
     assertTrue(
-        said.stream().anyMatch(line -> line.startsWith("  Ticket 2 is void and equals")),
+        said.stream().anyMatch(line -> line.startsWith("  Status \"VOID\" stands on ticket 2,")),
         said.toString());
   }
 
