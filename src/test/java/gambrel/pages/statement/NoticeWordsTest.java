@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gambrel.trade.sending.Unsent;
 import gambrel.insight.cause.Cause;
 import gambrel.pages.render.template.TemplateProblem;
 import gambrel.pages.views.Words;
@@ -21,6 +20,7 @@ import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
+import gambrel.trade.sending.Unsent;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
