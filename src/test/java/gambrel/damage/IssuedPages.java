@@ -74,7 +74,7 @@ record IssuedPages(
       for (int c = 0; c < register.header().size(); c++) {
         cells.put(register.header().get(c), register.cell(row, c));
       }
-      var printedNumber = "<div>[^<>]* " + cells.get("number") + "</div>";
+      var printedNumber = "<div>[^<>]* " + cells.get("number") + "</div>(?=</td>)";
       var page = Trees.text(out.resolve(cells.get("file"))).replaceFirst(printedNumber, "");
       cells.keySet().removeAll(ASIDE);
       issued.put(cells.get("customer") + '/' + cells.get("body"), cells + "\n" + page);
