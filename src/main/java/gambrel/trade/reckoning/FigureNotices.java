@@ -165,7 +165,7 @@ final class FigureNotices {
   /** The different sets of owners of the bodies that went into a batch. */
   private Set<Set<String>> owners(BatchBalance batch) {
     return batch.meatInByBody().keySet().stream()
-        .map(reckoning.shop().bodies()::get)
+        .map(id -> reckoning.shop().bodies().get(id))
         .map(body -> body == null ? Set.of(Customer.SHOP) : body.owners().keySet())
         .collect(Collectors.toSet());
   }
