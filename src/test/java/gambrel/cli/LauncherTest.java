@@ -45,8 +45,6 @@ class LauncherTest {
         for option in "$@"; do
           case $option in
             -XX:ArchiveClassesAtExit=*) echo kept > "${option#*=}" ;;
-            -XX:AOTConfiguration=*) echo noted > "${option#*=}" ;;
-            -XX:AOTCache=*.made) echo kept > "${option#*=}" ;;
           esac
         done
         exit ${CODE:-0}
@@ -115,19 +113,6 @@ class LauncherTest {
     assertEquals(
         List.of(call("-XX:SharedArchiveFile=FILE", " run my shop")), calls("run", "my shop"));
     assertEquals(1, kept().size());
-  }
-
-  @Test
-  void java25MakesItsOwnKindOfFileAfterTheRun() throws Exception {
-    isJava("25.0.1");
-
-    assertEquals(
-        List.of(
-            call("-XX:AOTMode=record -XX:AOTConfiguration=NEW", " run shop"),
-            call("-XX:AOTMode=create -XX:AOTConfiguration=NEW -XX:AOTCache=NEW.made", "")),
-        calls("run", "shop"));
-    assertEquals(List.of(call("-XX:AOTCache=FILE", " run shop")), calls("run", "shop"));
-    assertEquals("kept\n", Files.readString(program.resolve(kept().get(0))));
   }
 
   @Test
