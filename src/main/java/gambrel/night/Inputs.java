@@ -45,7 +45,7 @@ public record Inputs(
   /**
    * Reads a shop folder.
    *
-   * @param progress is told how far the reading is
+   * @param progress receives the stages of the reading
    * @throws RefusedException if it cannot be read
    */
   public static Inputs read(Path folder, Progress progress) throws RefusedException {

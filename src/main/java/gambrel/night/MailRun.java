@@ -234,7 +234,7 @@ public final class MailRun {
   }
 
   private NightOutcome send(OutputFolder out, Post post, MailServer server) throws IOException {
-    var at = post.planner().night().asOf().toLocalDateTime().withNano(0);
+    var at = post.planner().night().issueTime();
     var sent = new ArrayList<Letter>();
     var book = post.sent();
     int failures = 0;

@@ -103,7 +103,7 @@ record NightNotices(Inputs inputs, Night night) {
    * count as issued before, so that a rerun has the same notices as the first run.
    */
   private void addWeighedAfterIssue(Register register, List<Notice> all) {
-    var now = night.asOf().toLocalDateTime().withNano(0);
+    var now = night.issueTime();
     var issued =
         register.rows().stream()
             .map(row -> Map.entry(row.body(), row.issued()))

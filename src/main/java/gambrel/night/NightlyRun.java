@@ -41,7 +41,7 @@ import java.util.function.Supplier;
  * @param inputs the shop folder as read
  * @param documents makes the pages
  * @param disk where the night is published
- * @param progress is told how far the run is
+ * @param progress receives the stages of the run
  */
 public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress progress) {
   /** A run over a shop folder that has been read. */
@@ -153,7 +153,7 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var plan = new IssuePlanner(night, before, NightlyRun::digest).plan();
     var allowed = NightNotices.stopsIssuing(inputs) ? plan.withoutIssues() : plan;
     notices.addAll(allowed.notices());
-    var now = night.asOf().toLocalDateTime().withNano(0);
+    var now = night.issueTime();
     var statements = new Statements(night, pages, store, changes, cache, notices);
     var register = statements.make(allowed, before, progress);
     new ToPrint(night, pages, changes).write(register.issuedAt(now), notices);

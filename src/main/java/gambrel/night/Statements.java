@@ -166,7 +166,7 @@ record Statements(
         planned.customer(),
         planned.body(),
         planned.revision(),
-        night.asOf().toLocalDateTime().withNano(0),
+        night.issueTime(),
         account.entitlements().get(planned.customer()).takeHome(),
         money.net(),
         money.tax(),

@@ -34,7 +34,7 @@ public final class ExportAssistant {
   private static final int MOST_FILES = 40;
   private static final int LONGEST = 100;
 
-  /** The fields in the order in which a row is told. */
+  /** The fields of a row in the order in which they are printed. */
   private static final List<Field> TOLD =
       List.of(
           Field.SCALE,

@@ -9,8 +9,8 @@ import gambrel.trade.register.RegisterRow;
 import gambrel.trade.sending.Letter;
 
 /**
- * Composes the message to a customer. It names his animals by their numbers alone; a mark may name
- * somebody else.
+ * Composes the message to a customer. It names animals by their numbers and not by their marks,
+ * since the mark of an animal may hold the name of another person.
  *
  * @param night the shop
  * @param register every statement

@@ -11,6 +11,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.shop.Payment;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.weighing.Ledger;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,6 +68,11 @@ public record Night(
     return account != null
         && account.decision().state() != State.CANCELLED
         && account.customers().contains(customer);
+  }
+
+  /** The moment under which the register keeps what this night issues, in whole seconds. */
+  public LocalDateTime issueTime() {
+    return asOf.toLocalDateTime().withNano(0);
   }
 
   /** A customer's payments for a body, dated {@code asOf} or earlier, in file order. */

@@ -112,7 +112,7 @@ final class FormatCase {
 
   private final Path folder;
   private final Path shop;
-  private final StringBuilder transcript = new StringBuilder();
+  private final StringBuilder printed = new StringBuilder();
 
   /** The case of {@code folder}, laid out in {@code shop}. */
   FormatCase(Path folder, Path shop) {
@@ -128,8 +128,8 @@ final class FormatCase {
   }
 
   /** What the user saw. */
-  String transcript() {
-    return transcript.toString();
+  String printed() {
+    return printed.toString();
   }
 
   /** Follows {@code check}, then reads the folder as the night does. */
@@ -162,7 +162,7 @@ final class FormatCase {
     var text = new StringWriter();
     var out = new PrintWriter(text);
     int code = Main.run(out, out, "check", shop.toString(), "--as-of", NIGHT);
-    transcript.append(text).append("exit ").append(code).append("\n\n");
+    printed.append(text).append("exit ").append(code).append("\n\n");
     return text.toString();
   }
 

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <p>What {@code check} said of each format stands in {@code target/formats} after the test.
  */
 class FormatsTest {
-  private static final Path TRANSCRIPTS = Path.of("target/formats");
+  private static final Path PRINTED = Path.of("target/formats");
 
   /** The formats that are not yet read right, and why. Of each of them the user is told. */
   private static final Map<String, String> NOT_YET_RIGHT =
@@ -49,14 +49,14 @@ class FormatsTest {
 
   @BeforeAll
   static void followEveryFormat(@TempDir Path work) throws Exception {
-    Files.createDirectories(TRANSCRIPTS);
+    Files.createDirectories(PRINTED);
     for (var folder : FormatCase.all()) {
       String name = folder.getFileName().toString();
       var format = new FormatCase(folder, work.resolve(name));
       RESULTS.add(format.follow());
-      Files.writeString(TRANSCRIPTS.resolve(name + ".txt"), format.transcript());
+      Files.writeString(PRINTED.resolve(name + ".txt"), format.printed());
     }
-    Files.writeString(TRANSCRIPTS.resolve("outcomes.txt"), table(result -> true));
+    Files.writeString(PRINTED.resolve("outcomes.txt"), table(result -> true));
     System.out.println(table(result -> true));
   }
 
