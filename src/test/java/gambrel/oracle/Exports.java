@@ -37,6 +37,23 @@ final class Exports {
         rows.get(rows.size() - 1).unfinished = cut;
         rows.get(rows.size() - 1).identity = identity;
       }
+      timesAround(rows.stream().filter(row -> row.file.equals(file)).toList());
+    }
+  }
+
+  private static void timesAround(List<Row> rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).time == null) {
+        var around = rows.get(i).around;
+        rows.subList(0, i).stream()
+            .filter(row -> row.time != null)
+            .reduce((one, later) -> later)
+            .ifPresent(row -> around.add(row.time));
+        rows.subList(i, rows.size()).stream()
+            .filter(row -> row.time != null)
+            .findFirst()
+            .ifPresent(row -> around.add(row.time));
+      }
     }
   }
 

@@ -1,5 +1,6 @@
 package gambrel.oracle;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
@@ -18,7 +19,7 @@ final class Reading {
   void read(Row row) {
     row.batch = filled(row, "batch");
     row.customer = filled(row, "customer");
-    row.named = candidates(filled(row, "body"), row);
+    row.named = named(row);
     if (row.isVoidRow() && !row.struck) {
       return; // it cancels, whatever its other cells say
     }
@@ -31,19 +32,55 @@ final class Reading {
   /** The cell, or what bench.csv says of that scale at that time. */
   private String filled(Row row, String column) {
     var cell = row.cell(column);
-    if (!cell.isEmpty() || row.time == null) {
-      return cell;
-    }
+    return !cell.isEmpty() || row.time == null
+        ? cell
+        : inBench(row.cell("scale"), row.time, column);
+  }
+
+  private String inBench(String scale, Instant time, String column) {
     for (var line : setup.table("bench")) {
       boolean then =
-          line.get("scale").equals(row.cell("scale"))
-              && !row.time.isBefore(setup.moment(line.get("from")))
-              && !row.time.isAfter(setup.moment(line.get("to")));
+          line.get("scale").equals(scale)
+              && !time.isBefore(setup.moment(line.get("from")))
+              && !time.isAfter(setup.moment(line.get("to")));
       if (then && !line.get(column).isEmpty()) {
         return line.get(column);
       }
     }
     return "";
+  }
+
+  /**
+   * The bodies that a row may mean: by its body cell or bench.csv, for an unknown scale that of any
+   * scale, for a time that cannot be read that of the rows around it; else by any other cell.
+   */
+  private List<Beast> named(Row row) {
+    var own = row.cell("body");
+    var texts = new TreeSet<String>();
+    if (own.isEmpty()) {
+      var known = setup.scales.containsKey(row.cell("scale"));
+      for (var scale : known ? Set.of(row.cell("scale")) : setup.scales.keySet()) {
+        for (var time : row.time == null ? row.around : List.of(row.time)) {
+          texts.add(inBench(scale, time, "body"));
+        }
+      }
+    } else {
+      texts.add(own);
+    }
+    var named = texts.stream().flatMap(t -> candidates(t, row).stream()).distinct().toList();
+    return named.isEmpty()
+        ? row.cells.values().stream()
+            .filter(cell -> !Num.isNumber(cell) && !isOtherId(cell))
+            .flatMap(cell -> candidates(cell, row).stream())
+            .distinct()
+            .toList()
+        : named;
+  }
+
+  private boolean isOtherId(String cell) {
+    return setup.scales.containsKey(cell)
+        || setup.customers.contains(cell)
+        || setup.table("codes").stream().anyMatch(line -> line.get("code").equals(cell));
   }
 
   private List<Beast> candidates(String cell, Row row) {
@@ -67,7 +104,7 @@ final class Reading {
   private boolean readOwners(Row row) {
     row.scale = setup.scales.get(row.cell("scale"));
     boolean namesBody = !filled(row, "body").isEmpty();
-    row.body = row.named.size() == 1 ? row.named.get(0) : null;
+    row.body = namesBody && row.named.size() == 1 ? row.named.get(0) : null;
     return row.scale != null
         && row.time != null
         && (row.customer.isEmpty() || setup.customers.contains(row.customer))

@@ -2,6 +2,7 @@ package gambrel.oracle;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +46,9 @@ final class Row {
 
   Instant time;
   LocalDate date;
+
+  /** Of a time that cannot be read: those of the rows before and after it in its file. */
+  final List<Instant> around = new ArrayList<>();
 
   List<Beast> named = List.of();
   Beast body;

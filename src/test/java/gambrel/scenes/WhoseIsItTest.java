@@ -345,4 +345,64 @@ class WhoseIsItTest extends SceneTest {
     assertEquals(1, found.rows("bodies").size());
     assertTrue(found.notice("spreadsheet-damage", "advice").contains("as text"));
   }
+
+  private Found asideInFile(String row) {
+    scene.simpleBody();
+    scene.file("exports/z.csv", "scale,ticket,time,body,code,net", row);
+    return scene.at(LATER);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "bench,900,2026-03-05T10:40,71,B1,0.1",
+        "bench,900,2026-03-05T10:40,,B1,71,0.1",
+        "B1,bench,900,2026-03-05T10:40,71,0.1",
+        "bench,900,2026-03-05T10:40,0.1,71,B1"
+      })
+  void aRowHoldsTheBodyThatStandsInAnotherCell(String row) {
+    var found = asideInFile(row);
+    assertEquals("held row-set-aside", found.state("B1"));
+    assertEquals(1, found.exit());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "bench,900,2026-03-05T10:40,,nothing,0.1",
+        "bench,900,2026-03-05T10:40,B17,nothing,0.1",
+        "bench,900,2026-03-05T10:40,,see B1,0.1"
+      })
+  void aRowWithoutAWordThatIsABodyHoldsNobody(String row) {
+    var found = asideInFile(row);
+    assertEquals("issued", found.state("B1"));
+    assertEquals(1, found.exit());
+  }
+
+  @Test
+  void aNumberOrTheIdOfACodeIsNoBodyInAnotherCell() {
+    scene.file("bodies.csv", "body,species,customer", "7,lamb,ann", "rump,lamb,ann");
+    scene.weigh("05T10:00 7 pack leg 1").weigh("05T10:00 rump pack leg 1");
+    scene.file(
+        "exports/z.csv", "scale,ticket,time,body,code,net,pieces", "bench,900,x,,rump,0.1,7");
+    assertEquals(List.of(), scene.at(LATER).rows("bodies", "reasons=row-set-aside"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "bensh,900,2026-03-05T10:40,,pack.rump,0.1",
+        "bench,900,2026-O3-05T10:40,,pack-rump,0.1",
+      })
+  void theBenchBookSaysWhoseARowIsWhoseScaleOrTimeCannotBeRead(String row) {
+    scene.simpleBody();
+    scene.file("bench.csv", "scale,from,to,body", "bench,2026-03-05T10:00,2026-03-05T12:00,B1");
+    scene.file(
+        "exports/z.csv",
+        "scale,ticket,time,body,code,net",
+        "bench,899,2026-03-05T09:00,,none,0.1",
+        row,
+        "bench,901,2026-03-05T10:45,,none,0.1");
+    assertEquals("held row-set-aside", scene.at(LATER).state("B1"));
+  }
 }

@@ -79,8 +79,8 @@ public record Ledger(
     var comparison = RowComparison.of(corrected.rows(), asOf);
     var references = new ReferenceLookup(shop);
     var factory = new WeighingFactory(shop, references, new BenchLookup(shop.bench()));
-    var classifier = new RowClassifier(factory, comparison, asOf);
-    var rows = classifier.classify(corrected.rows(), done);
+    var classifier = RowClassifier.of(factory, comparison, asOf, corrected.rows());
+    var rows = classifier.classify(done);
     var byFile = Groups.inOrder(rows.stream(), row -> row.row().place().file());
 
     var notices = new ArrayList<>(corrected.notices());
@@ -102,15 +102,14 @@ public record Ledger(
             .toList(),
         notices,
         corrected.corrections(),
-        named(shop, classifier, corrected.rows()));
+        named(shop, classifier));
   }
 
-  private static Map<Place, NamedBodies> named(
-      Shop shop, RowClassifier classifier, List<ReadRow> rows) {
+  private static Map<Place, NamedBodies> named(Shop shop, RowClassifier classifier) {
     var named = new HashMap<Place, NamedBodies>();
     shop.unread().stream()
         .filter(row -> row.named("ticket").isPresent())
-        .forEach(row -> named.put(row.place(), classifier.named(row, rows)));
+        .forEach(row -> named.put(row.place(), classifier.named(row)));
     return named;
   }
 

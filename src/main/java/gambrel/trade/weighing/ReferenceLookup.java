@@ -5,6 +5,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
+import gambrel.trade.rows.DecimalText;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.IdIndex;
@@ -21,12 +22,17 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Finds what the cells of a row name, and collects a notice for each id that fits only without its
  * leading zeros. Safe for several threads.
  */
 final class ReferenceLookup {
+  /** Parts the cells of a row, whatever delimiter or quotes it has. */
+  private static final Pattern WORDS = Pattern.compile("[,;|\t\"]+");
+
   private final Shop shop;
   private final IdIndex bodies;
   private final IdIndex customers;
@@ -83,6 +89,24 @@ final class ReferenceLookup {
         find("scale", scales, text)
             .orElseThrow(() -> new Refusal(unknown(NoticeCode.SCALE_UNKNOWN, text)));
     return shop.scales().get(id);
+  }
+
+  /** The scale that a text means, or all scales if it means none. */
+  Collection<String> scales(String text) {
+    return scales.find(text).<Collection<String>>map(List::of).orElse(shop.scales().keySet());
+  }
+
+  /**
+   * The words of a row that stand for a body and for nothing else: written as its id or tag is, and
+   * neither a number nor the id of a code, scale or customer.
+   */
+  Stream<String> bodyWords(String row) {
+    return WORDS
+        .splitAsStream(row)
+        .map(String::strip)
+        .filter(word -> shop.bodies().containsKey(word) || tags.find(word).isPresent())
+        .filter(word -> DecimalText.of(word).isEmpty() && !codes.containsKey(word))
+        .filter(word -> !shop.scales().containsKey(word) && !shop.customers().containsKey(word));
   }
 
   /**

@@ -1,7 +1,9 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
@@ -10,19 +12,59 @@ import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.UnreadRow;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 
-/** Decides the disposition of every row and makes the weighings. */
-record RowClassifier(WeighingFactory factory, RowComparison comparison, OffsetDateTime asOf) {
+/**
+ * Decides the disposition of every row and makes the weighings.
+ *
+ * @param rows all rows, in file and line order
+ * @param nearby for each row whose time cannot be read, the times of the rows before and after it
+ *     in its file
+ */
+record RowClassifier(
+    WeighingFactory factory,
+    RowComparison comparison,
+    OffsetDateTime asOf,
+    List<ReadRow> rows,
+    Map<Place, List<OffsetDateTime>> nearby) {
+
+  static RowClassifier of(
+      WeighingFactory factory, RowComparison comparison, OffsetDateTime asOf, List<ReadRow> rows) {
+    var nearby = new HashMap<Place, List<OffsetDateTime>>();
+    Groups.inOrder(rows.stream(), row -> row.place().file()).values().stream()
+        .filter(file -> file.stream().anyMatch(row -> row.time().isEmpty()))
+        .forEach(file -> addNearby(file, nearby));
+    return new RowClassifier(factory, comparison, asOf, rows, nearby);
+  }
+
+  private static void addNearby(List<ReadRow> file, Map<Place, List<OffsetDateTime>> nearby) {
+    var waiting = new ArrayList<List<OffsetDateTime>>();
+    Optional<OffsetDateTime> before = Optional.empty();
+    for (var row : file) {
+      if (row.time().isPresent()) {
+        before = row.time();
+        waiting.forEach(times -> times.add(row.time().get()));
+        waiting.clear();
+      } else {
+        waiting.add(new ArrayList<>(before.stream().toList()));
+        nearby.put(row.place(), waiting.get(waiting.size() - 1));
+      }
+    }
+  }
+
   /**
    * Classifies all rows.
    *
    * @param done receives 1 for each row
    */
-  List<ClassifiedRow> classify(List<ReadRow> rows, LongConsumer done) {
+  List<ClassifiedRow> classify(LongConsumer done) {
     var classified = rows.parallelStream().map(this::classify).peek(row -> done.accept(1)).toList();
     var weighings = classified.stream().flatMap(row -> row.weighing().stream());
     var beyond = RailLimit.beyond(factory.shop(), weighings);
@@ -70,28 +112,48 @@ record RowClassifier(WeighingFactory factory, RowComparison comparison, OffsetDa
         row,
         RowDisposition.SET_ASIDE,
         Optional.empty(),
-        Optional.of(
-            new SetAside(
-                reason,
-                bodies(row, filled.get(Field.BODY)),
-                factory.references().batch(filled.get(Field.BATCH)),
-                row.effective(asOf))));
+        Optional.of(new SetAside(reason, bodies(row, filled), batch(filled), row.effective(asOf))));
   }
 
-  /** The row with what the bench book fills, so that the body named there counts as its own. */
-  private ExportRow filled(ReadRow row) {
-    return row.time()
-        .map(t -> factory.bench().fill(row.row(), row.scale(), t).row())
-        .orElse(row.row());
+  private String batch(List<ExportRow> filled) {
+    return factory.references().batch(filled.get(0).get(Field.BATCH));
   }
 
-  private List<String> bodies(ReadRow row, String named) {
+  /**
+   * The row with what the bench book fills, so that the body named there counts as its own. Where
+   * the scale is unknown, any scale's entry may be meant; where the time cannot be read, that of
+   * the row before or after in its file.
+   */
+  private List<ExportRow> filled(ReadRow row) {
+    var scales = factory.references().scales(row.scale());
+    var times = row.time().map(List::of).orElse(nearby.getOrDefault(row.place(), List.of()));
+    var filled =
+        times.stream()
+            .flatMap(
+                time -> scales.stream().map(scale -> factory.bench().fill(row.row(), scale, time)))
+            .map(BenchLookup.Filled::row)
+            .distinct()
+            .toList();
+    return filled.isEmpty() ? List.of(row.row()) : filled;
+  }
+
+  /** The bodies that the body cell may name; if it names none, those that any other cell names. */
+  private List<String> bodies(ReadRow row, List<ExportRow> filled) {
+    var bodies = bodies(row, filled.stream().map(cells -> cells.get(Field.BODY)));
+    return bodies.isEmpty() ? bodies(row, factory.references().bodyWords(row.row().raw())) : bodies;
+  }
+
+  private List<String> bodies(ReadRow row, Stream<String> named) {
     var date = row.time().map(OffsetDateTime::toLocalDate);
-    return factory.references().candidates(named, date).stream().map(Body::id).toList();
+    return named
+        .flatMap(name -> factory.references().candidates(name, date).stream())
+        .map(Body::id)
+        .distinct()
+        .toList();
   }
 
   /** What the rows are about that a correction names which cannot be read. */
-  Ledger.NamedBodies named(UnreadRow correction, List<ReadRow> rows) {
+  Ledger.NamedBodies named(UnreadRow correction) {
     String field = correction.named("field").orElse(Field.BODY.id());
     String value = field.equals(Field.BODY.id()) ? correction.named("value").orElse("") : "";
     var bodies = new HashSet<String>();
@@ -101,9 +163,9 @@ record RowClassifier(WeighingFactory factory, RowComparison comparison, OffsetDa
       if (row.isNamedBy(correction)) {
         fits = true;
         var filled = filled(row);
-        bodies.addAll(bodies(row, filled.get(Field.BODY)));
-        bodies.addAll(bodies(row, value));
-        batches.add(factory.references().batch(filled.get(Field.BATCH)));
+        bodies.addAll(bodies(row, filled));
+        bodies.addAll(bodies(row, Stream.of(value)));
+        batches.add(batch(filled));
       }
     }
     batches.remove("");
