@@ -71,8 +71,8 @@ enum CellKind {
   PAPER("a4", "letter"),
   BINS("weighed", "partly", "no");
 
-  private static final Pattern NUMERIC = Pattern.compile("[+-]?\\d+(\\.\\d+)?");
-  private static final Pattern MINOR_UNITS = Pattern.compile("[+-]?\\d+(\\.\\d{1,2})?");
+  private static final Pattern NUMERIC = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)");
+  private static final Pattern MINOR_UNITS = Pattern.compile("[+-]?(\\d+\\.?|\\d*\\.\\d{1,2})");
   private static final Pattern WHOLE = Pattern.compile("\\d+");
   private static final Pattern SCIENTIFIC = Pattern.compile("[0-9.]+E\\+[0-9]+");
   private static final Pattern FRACTION = Pattern.compile("(\\d+) ?(?:/| of ) ?(\\d+)");

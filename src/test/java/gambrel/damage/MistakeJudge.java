@@ -26,6 +26,11 @@ final class MistakeJudge {
      * another, or a release covers the row that is set aside.
      */
     BY_CONTRACT,
+    /**
+     * A notice names the row of an export, exit is 1, and nothing in the row says whose it is, so
+     * that it holds nobody.
+     */
+    NAMES_NOBODY,
     /** A statement is wrong, or something is dropped without a word. */
     FAULT
   }
@@ -274,6 +279,19 @@ final class MistakeJudge {
     return lost(reading, mistake, night);
   }
 
+  /**
+   * Whether the rows that wait name nobody: the changed rows of an export, or those of bodies that
+   * there are not, which a correction had named before it was changed.
+   */
+  private boolean nobodys(String file, List<Mistake.ChangedRow> changes, IssuedPages night) {
+    var news = night.notices().stream().filter(n -> !usual.contains(n)).toList();
+    return file.startsWith("exports/")
+        ? changes.stream().allMatch(wellFormed::namesNobody)
+        : file.equals("corrections.csv")
+            && news.stream().anyMatch(n -> n.place().file().startsWith("exports/"))
+            && news.stream().noneMatch(n -> wellFormed.isBody(n.body()));
+  }
+
   private Judgement unreadable(
       Mistake mistake,
       List<Mistake.ChangedRow> changes,
@@ -298,10 +316,14 @@ final class MistakeJudge {
             && night.different(expected).stream()
                 .map(MistakeJudge::body)
                 .allMatch(releases::contains);
-    if (!waits(night, expected) || !night.different(expected).isEmpty() && !released) {
+    boolean differs = !night.different(expected).isEmpty();
+    if (differs && waits(night, expected) && night.exit() == 1 && nobodys(file, changes, night)) {
+      return group(Group.NAMES_NOBODY);
+    }
+    if (!waits(night, expected) || differs && !released) {
       return fault("", night, expected);
     }
-    if (!night.different(expected).isEmpty()) {
+    if (differs) {
       return group(Group.BY_CONTRACT);
     }
     if (night.issued().equals(whole.issued())) {

@@ -123,8 +123,24 @@ final class WellFormed {
             row ->
                 row.get(0).equals(cells.get("scale"))
                     && !row.get(3).isEmpty()
-                    && row.get(1).compareTo(cells.get("time")) <= 0
-                    && row.get(2).compareTo(cells.get("time")) >= 0);
+                    && row.get(1).compareTo(cells.getOrDefault("time", "")) <= 0
+                    && row.get(2).compareTo(cells.getOrDefault("time", "")) >= 0);
+  }
+
+  /** Whether no cell of an export's row says whose it is. */
+  boolean namesNobody(Mistake.ChangedRow row) {
+    return row.after().values().stream().noneMatch(this::isBody)
+        && !isBatch(row.after().get("batch"))
+        && !onBench(row.after());
+  }
+
+  /** Whether a text is the id or a tag of a body. */
+  boolean isBody(String text) {
+    return known(CellKind.BODY, text);
+  }
+
+  private boolean isBatch(String id) {
+    return column(shop.get("batches.csv"), "batch").contains(id);
   }
 
   /** Whether a row names a body, customer or scale that there is not, which draws a notice. */
