@@ -142,7 +142,7 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var pages = documents.remembering(cache);
     var store = new RegisterStore(changes, settings);
     var before = store.load();
-    var lost = OrderedParallel.begin(() -> store.lost(before));
+    var lost = OrderedParallel.begin(() -> store.lost(before, cache));
     var night = night(inputs, before, asOf, progress);
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());

@@ -156,14 +156,16 @@ record RegisterStore(Changes output, Settings settings) {
    * A notice for every document of the register that is missing or not as it was issued, and one if
    * charges are missing.
    */
-  List<Notice> lost(Register register) throws IOException {
+  List<Notice> lost(Register register, PageCache cache) throws IOException {
     var lost = new ArrayList<Notice>();
     for (var row : register.rows()) {
-      var digest = output.read(row.file()).map(Digest::of);
-      if (!digest.equals(Optional.of(row.sha256()))) {
+      var document = output.read(row.file());
+      if (document.filter(d -> cache.isWhole(row.file(), d, row.sha256())).isEmpty()) {
         lost.add(
             Notice.of(
-                    NoticeCode.DOCUMENT_LOST, digest.isEmpty() ? "MISSING" : "CHANGED", Place.NONE)
+                    NoticeCode.DOCUMENT_LOST,
+                    document.isEmpty() ? "MISSING" : "CHANGED",
+                    Place.NONE)
                 .aboutBody(row.body())
                 .with("statement", row.file()));
       }

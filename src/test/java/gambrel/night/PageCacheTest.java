@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.HastyDisk;
 import gambrel.files.publish.OutputFolder;
+import gambrel.trade.register.Digest;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -96,5 +97,39 @@ class PageCacheTest {
     assertTrue(found("ab").isEmpty());
     night((shelf, changes) -> {});
     assertEquals("", list());
+  }
+
+  private void assertWhole(boolean whole, String document) throws IOException {
+    var cache = PageCache.of(Changes.unwritten(out));
+    byte[] bytes = document.getBytes(StandardCharsets.UTF_8);
+    assertEquals(whole, cache.isWhole("morning.pdf", bytes, Digest.of(PAGE)));
+  }
+
+  @Test
+  void knowsADocumentByItsChecksum() throws IOException {
+    night("ab", "morning.pdf");
+
+    assertWhole(true, "page");
+    assertWhole(false, "pagf");
+    assertWhole(false, "");
+  }
+
+  @Test
+  void knowsADocumentThatTheListLacksByItsDigestAndListsIt() throws IOException {
+    night((shelf, changes) -> shelf.isWhole("morning.pdf", PAGE, Digest.of(PAGE)));
+
+    assertEquals("0 " + Digest.of(PAGE) + " morning.pdf 140ab620\n", list());
+    assertWhole(true, "page");
+    assertWhole(false, "pagf");
+    night((shelf, changes) -> shelf.isWhole("other.pdf", PAGE, Digest.of(new byte[1])));
+    assertEquals(1, list().lines().count());
+  }
+
+  @Test
+  void trustsNoChecksumOfAnotherDigest() throws IOException {
+    night("ab", "morning.pdf");
+    Files.writeString(out.resolve(PageCache.FILE), list().replace(Digest.of(PAGE), "0".repeat(64)));
+
+    assertWhole(true, "page");
   }
 }

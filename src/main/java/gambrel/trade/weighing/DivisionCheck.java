@@ -8,7 +8,6 @@ import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.Field;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -81,7 +80,7 @@ final class DivisionCheck {
         field(row) == Field.NET
             ? weighing.shown()
             : DecimalText.of(text(row)).orElse(BigDecimal.ZERO);
-    return !weighing.divisions(shown).getDenominator().equals(BigInteger.ONE);
+    return !weighing.isWhole(shown);
   }
 
   private static List<Notice> ofRows(List<ClassifiedRow> off) {

@@ -8,6 +8,7 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collection;
@@ -89,6 +90,13 @@ public record Weighing(
   /** Its name for a release: scale and ticket, or the place if it has no ticket. */
   public String name() {
     return ticket.isEmpty() ? place.toString() : scale.id() + " " + ticket;
+  }
+
+  /** Whether a weight in the row's unit is a whole number of the scale's divisions. */
+  boolean isWhole(BigDecimal weight) {
+    return unit == scale.unit()
+        ? weight.remainder(scale.division()).signum() == 0
+        : divisions(weight).getDenominator().equals(BigInteger.ONE);
   }
 
   /** A weight in the row's unit as a number of the scale's divisions. */
