@@ -55,7 +55,12 @@ public final class LikeBodies {
 
   /** Each loss stands before the yield whose weights it confirms. */
   private static final List<BodyFigure> FIGURES =
-      List.of(BodyFigure.CHILL, BodyFigure.DRESSING, BodyFigure.BENCH, BodyFigure.TAKE_HOME);
+      List.of(
+          BodyFigure.CHILL,
+          BodyFigure.DRESSING,
+          BodyFigure.BENCH,
+          BodyFigure.TAKE_HOME,
+          BodyFigure.TAKE_HOME_OF_HOT);
 
   private final Settings settings;
   private final Map<String, MonthBody> bodies = new HashMap<>();
@@ -99,10 +104,17 @@ public final class LikeBodies {
         known(body));
   }
 
+  /** The figures that are known. Take-home is of the cold weight, else of the hot. */
   private List<BodyFigure> known(MonthBody body) {
     return FIGURES.stream()
-        .filter(figure -> figure != BodyFigure.BENCH || settings.bins() == Bins.WEIGHED)
         .filter(figure -> body.share(figure).isPresent())
+        .filter(
+            figure ->
+                switch (figure) {
+                  case BENCH -> settings.bins() == Bins.WEIGHED;
+                  case TAKE_HOME_OF_HOT -> body.share(BodyFigure.TAKE_HOME).isEmpty();
+                  default -> true;
+                })
         .toList();
   }
 
@@ -129,7 +141,7 @@ public final class LikeBodies {
     }
     var figures = new ArrayList<>(known(body));
     if (!body.account().isSettled()) {
-      figures.remove(BodyFigure.TAKE_HOME);
+      figures.removeAll(List.of(BodyFigure.TAKE_HOME, BodyFigure.TAKE_HOME_OF_HOT));
     }
     var verdicts = new EnumMap<BodyFigure, Verdict>(BodyFigure.class);
     var compared = new ArrayList<Compared>();
@@ -162,7 +174,7 @@ public final class LikeBodies {
     boolean usual =
         switch (figure) {
           case DRESSING -> others.get(BodyFigure.CHILL) == Verdict.USUAL;
-          case TAKE_HOME -> others.get(BodyFigure.BENCH) == Verdict.USUAL;
+          case TAKE_HOME, TAKE_HOME_OF_HOT -> others.get(BodyFigure.BENCH) == Verdict.USUAL;
           default -> hidden <= HIDDEN;
         };
     return usual ? Verdict.USUAL : Verdict.WITHIN;
