@@ -62,18 +62,20 @@ final class NormalAnswer extends StatementPart {
 
   private List<String> own(Comparison comparison) {
     var lines = new ArrayList<String>();
-    comparison.figures().forEach(of -> lines.add(own(of)));
-    lines.add(say("normal.one_in_twenty"));
+    comparison.figures().forEach(of -> lines.add(own(of, comparison.bodies())));
     lines.add(say("normal.depends"));
     return lines;
   }
 
-  private String own(Compared of) {
+  /** A figure with its range, and of how many bodies that is if not of all that are alike. */
+  private String own(Compared of, int alike) {
     String low = formats.percent(Exact.fraction(of.range().low()));
     String high = formats.percent(Exact.fraction(of.range().high()));
     boolean none = of.range().low().signum() <= 0;
     String ours = none ? say("normal.ours.most", high) : say("normal.ours", low, high);
-    String line = line(of.figure(), formats.percent(of.share().percent()), ours);
+    String range =
+        of.bodies() < alike ? say("normal.ours.some", ours, formats.count(of.bodies())) : ours;
+    String line = line(of.figure(), formats.percent(of.share().percent()), range);
     return of.isOutside()
         ? line + " " + say(of.verdict() == Verdict.BELOW ? "normal.below" : "normal.above")
         : line;

@@ -86,8 +86,22 @@ class LikeBodiesTest {
   }
 
   @Test
-  void aBodyOfWhichMoreIsKnownOrAMobDoesNotCount() {
+  void dressingIsComparedOnceEightOfThemWereWeighedAlive() {
+    body("B2", "beef,steer,2026-03-02,ann,180", "02T10:00");
+    cut("B2", "07", "striploin", 80);
+    for (int i = 0; i < 7; i++) {
+      like("beef,steer,2026-03-02,bob,180", "05", "striploin");
+    }
+    assertEquals(3, compare("B2").orElseThrow().figures().size());
     like("beef,steer,2026-03-02,bob,180", "05", "striploin");
+    var dressing = compare("B2").orElseThrow().figures().get(1);
+    assertEquals(BodyFigure.DRESSING, dressing.figure());
+    assertEquals(8, dressing.bodies());
+    assertEquals(17, compare("B2").orElseThrow().bodies(), "with B1 and the eight others");
+  }
+
+  @Test
+  void aBodyWeighedAtAnotherStepTooOrAMobDoesNotCount() {
     like("beef,steer,2026-03-02,bob,,2", "05", "striploin");
     scene.weigh("04T10:00 " + steer("05") + " aged carcase 97");
     assertEquals(8, number());
