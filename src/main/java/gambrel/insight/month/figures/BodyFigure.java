@@ -33,6 +33,8 @@ public enum BodyFigure {
   DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.shares().dressing()),
   /** Take-home, of cold. */
   TAKE_HOME(of(BodyBalance.Shares::takeHomeOfCold)),
+  /** Take-home, of hot. */
+  TAKE_HOME_OF_HOT(of(BodyBalance.Shares::takeHomeOfHot)),
   /** Take-home, of the weight into the boning room. */
   TAKE_HOME_OF_BONING(of(BodyBalance.Shares::takeHomeOfBoning)),
   /** Meat, of cold. */
@@ -69,7 +71,7 @@ public enum BodyFigure {
   }
 
   /** The figure of one body; empty if unknown. */
-  Optional<Share> read(BodyBalance balance) {
+  public Optional<Share> of(BodyBalance balance) {
     return share.apply(balance);
   }
 
