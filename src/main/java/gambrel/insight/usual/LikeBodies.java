@@ -8,6 +8,7 @@ import gambrel.insight.usual.Comparison.Verdict;
 import gambrel.trade.balance.Uncertainty;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Groups;
+import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.PublishedRanges.Range;
 import gambrel.trade.shop.Settings;
@@ -22,7 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Compares a body with the last like bodies that were cut before it: of its species and class, the
@@ -150,8 +150,8 @@ public final class LikeBodies {
   private Comparison compare(MonthBody body, List<MonthBody> like) {
     var values = new EnumMap<BodyFigure, List<Double>>(BodyFigure.class);
     for (var figure : known(body)) {
-      var of = like.stream().flatMap(other -> other.percent(figure).stream());
-      values.put(figure, of.map(BigFraction::doubleValue).toList());
+      var of = like.stream().flatMap(other -> other.share(figure).stream());
+      values.put(figure, of.map(LikeBodies::percent).toList());
     }
     if (!body.account().isSettled()) {
       values.keySet().removeAll(List.of(BodyFigure.TAKE_HOME, BodyFigure.TAKE_HOME_OF_HOT));
@@ -164,9 +164,9 @@ public final class LikeBodies {
         var of = values.get(figure);
         var further = FurtherValue.of(of, resolution(body, figure));
         double half = further.half(OUTSIDE / values.size());
-        var range = new Range(percent(further.mean() - half), percent(further.mean() + half));
+        var range = new Range(printed(further.mean() - half), printed(further.mean() + half));
         var share = body.share(figure).orElseThrow();
-        double distance = Math.abs(share.percent().doubleValue() - further.mean());
+        double distance = Math.abs(percent(share) - further.mean());
         var verdict =
             switch (range.compare(share.percent())) {
               case -1 -> Verdict.BELOW;
@@ -196,9 +196,12 @@ public final class LikeBodies {
     return usual ? Verdict.USUAL : Verdict.WITHIN;
   }
 
-  /** A percentage as printed. */
-  private static BigDecimal percent(double value) {
-    return Exact.round(Exact.ofStatistic(value), 1);
+  private static double percent(Share share) {
+    return 100.0 * share.part().hundredThousandths() / share.whole().hundredThousandths();
+  }
+
+  private static BigDecimal printed(double percent) {
+    return Exact.round(Exact.ofStatistic(percent), 1);
   }
 
   /** The standard uncertainty of a figure from the steps of the scales, in per cent. */

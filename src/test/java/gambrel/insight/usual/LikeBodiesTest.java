@@ -85,6 +85,18 @@ class LikeBodiesTest {
     assertEquals(8, number());
   }
 
+  /** Seven with a T-bone, and one with a rib eye on the bone: each has something on the bone. */
+  @Test
+  void whereTooFewWereCutTheSameWayAllWithSomethingOnTheBoneCount() {
+    for (int i = 0; i < 7; i++) {
+      like("beef,steer,2026-03-02,bob,", "05", "t-bone");
+    }
+    String last = like("beef,steer,2026-03-02,bob,", "06", "t-bone");
+    assertEquals(Optional.empty(), compare(last));
+    like("beef,steer,2026-03-02,bob,", "05", "rib-eye-bone-in");
+    assertEquals(8, compare(last).orElseThrow().bodies());
+  }
+
   @Test
   void dressingIsComparedOnceEightOfThemWereWeighedAlive() {
     body("B2", "beef,steer,2026-03-02,ann,180", "02T10:00");
