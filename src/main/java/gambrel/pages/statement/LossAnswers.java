@@ -69,25 +69,31 @@ final class LossAnswers extends StatementPart {
     if (is(Outcome.WHOLE)) {
       return say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home));
     }
-    String sentence = say(start.key(), weight, home(home));
     var put = openBatches().stream().map(BatchMeat::put).toList();
-    return put.isEmpty() ? sentence : sentence + " " + say("why.pending", home(Weight.sum(put)));
+    if (!put.isEmpty()) {
+      String sentence = say(start.key(), weight, headline(home));
+      return sentence + ' ' + say("why.pending", headline(Weight.sum(put)));
+    }
+    return say(start.key(), weight, headline(home)) + ofHanging();
+  }
+
+  /** Take-home as a percentage of the weight that hung: of the cold, else of the hot weight. */
+  private String ofHanging() {
+    var shares = balance.shares();
+    var cold = shares.takeHomeOfCold().map(share -> hanging("why.of_cold", share));
+    return cold.or(() -> shares.takeHomeOfHot().map(share -> hanging("why.of_hot", share)))
+        .map(sentence -> ' ' + sentence)
+        .orElse("");
+  }
+
+  private String hanging(String key, Share share) {
+    return say(key, formats.percent(share.percent()), hung(share.whole()));
   }
 
   private List<String> reasons(boolean alive) {
     var reasons = new ArrayList<String>();
     if (!alive) {
       reasons.add(say("why.live.unknown"));
-    }
-    String dressing = isSkinned() ? "why.dressing" : "why.dressing.pork";
-    String guessed = body.liveGuessed() ? ".guessed" : "";
-    balance
-        .shares()
-        .dressing()
-        .map(share -> formats.percent(share.percent()))
-        .ifPresent(percent -> reasons.add(say(dressing + guessed, percent)));
-    if (balance.shares().chillShrink().isPresent()) {
-      reasons.add(say("why.water"));
     }
     if (isSharer()) {
       reasons.add(say("flow.whole"));

@@ -4,26 +4,30 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What is in the boxes, cut by cut in the order of the carcase.
+ * What is in the boxes, cut by cut in the order of the carcase, as a scale shows it.
  *
- * @param rule a rule on some of the cuts, or empty
- * @param unit head of the column of weights: the unit alone
- * @param packs whether numbers of packs are shown; a share of divided packs has none
- * @param shares whether shares of the take-home weight are shown
- * @param groups the cuts; offal is not among them
- * @param total the take-home weight; empty if there is none
- * @param offal offal, which is not part of take-home and has no percentages
+ * @param title heading of the list
+ * @param packs head of the column of packs; empty if no number of packs is known
+ * @param weight head of the column of weights
+ * @param columns the list in columns that stand side by side, row for row about as long: one
+ *     column, or an even number of which two and two belong together
+ * @param total the sum; empty for a list of one row
  * @param notes remarks on the list; may be empty
  */
 public record CutsView(
-    String rule,
-    String unit,
-    boolean packs,
-    boolean shares,
-    List<Group> groups,
+    String title,
+    String packs,
+    String weight,
+    List<Column> columns,
     Optional<Row> total,
-    Optional<Group> offal,
     List<String> notes) {
+  /**
+   * A column of the list.
+   *
+   * @param groups its cuts
+   */
+  public record Column(List<Group> groups) {}
+
   /**
    * Cuts that lie together.
    *
@@ -36,10 +40,17 @@ public record CutsView(
    * One cut.
    *
    * @param name as the region calls it
-   * @param note such as what a batch was made of; may be empty
+   * @param note such as how much of it is meat; may be empty
    * @param packs their number, or empty
    * @param weight without its unit
-   * @param share of the take-home weight; the shares of a list add up to 100.0; or empty
    */
-  public record Row(String name, String note, String packs, String weight, String share) {}
+  public record Row(String name, String note, String packs, String weight) {}
+
+  /** All cuts. */
+  public List<Row> rows() {
+    return columns.stream()
+        .flatMap(column -> column.groups().stream())
+        .flatMap(group -> group.rows().stream())
+        .toList();
+  }
 }
