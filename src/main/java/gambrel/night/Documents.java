@@ -1,6 +1,7 @@
 package gambrel.night;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.PageMemory;
 import gambrel.trade.reckoning.Night;
@@ -77,6 +78,11 @@ public interface Documents {
 
   /** The same documents; pages that {@code memory} has are not made again. */
   default Documents remembering(PageMemory memory) {
+    return this;
+  }
+
+  /** The same documents, whose statements compare their bodies with {@code bodies}. */
+  default Documents comparing(LikeBodies bodies) {
     return this;
   }
 

@@ -43,14 +43,20 @@ public final class Months {
   /**
    * The months of a night.
    *
+   * @param bodies the night's bodies, as {@link MonthBody#all} reads them
    * @param register every statement, tonight's too
    * @param wanted the months to summarise; none means every month that has a body
    */
-  Months(Night night, Register register, Documents documents, Collection<YearMonth> wanted) {
+  Months(
+      Night night,
+      List<MonthBody> bodies,
+      Register register,
+      Documents documents,
+      Collection<YearMonth> wanted) {
     this.night = night;
     this.register = register;
     this.documents = documents;
-    this.bodies = MonthBody.all(night);
+    this.bodies = bodies;
     this.all = of(night);
     this.wanted = wanted.isEmpty() ? all : new LinkedHashSet<>(wanted);
   }

@@ -8,7 +8,9 @@ import gambrel.files.tables.NightTables;
 import gambrel.files.tables.OpenTables;
 import gambrel.files.tables.Table;
 import gambrel.insight.cause.LikelyCauses;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.statistics.ShrinkSeries;
+import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.TemplateProblem;
 import gambrel.trade.notice.Notice;
@@ -122,7 +124,8 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var unchanged = Optional.of(List.<Figures.Change>of());
     try {
       byte[] figures = RegisterStore.bytes(RegisterStore.read(planned, night));
-      Files.write(file, documents.statement(night, planned, unchanged, figures));
+      var comparing = documents.comparing(LikeBodies.of(night));
+      Files.write(file, comparing.statement(night, planned, unchanged, figures));
     } catch (TemplateProblem problem) {
       throw new RefusedException(NoticeWords.ENGLISH.of(Page.phrase(problem)));
     }
@@ -139,11 +142,12 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
       throws IOException, RefusedException {
     var settings = inputs.shop().settings();
     var cache = PageCache.of(changes);
-    var pages = documents.remembering(cache);
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before));
     var night = night(inputs, before, asOf, progress);
+    var bodies = MonthBody.all(night);
+    var pages = documents.remembering(cache).comparing(new LikeBodies(settings, bodies));
     progress.begin(Progress.Stage.CAUSES, 0);
     var causes = LikelyCauses.of(night, inputs.exports());
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
@@ -158,7 +162,7 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var register = statements.make(allowed, before, progress);
     new ToPrint(night, pages, changes).write(register.issuedAt(now), notices);
     notices.addAll(MailRun.notices(inputs, night, register, changes));
-    var months = new Months(night, register, pages, asked);
+    var months = new Months(night, bodies, register, pages, asked);
     var tables = new ArrayList<>(NightTables.of(night));
     tables.addAll(months.make(progress, cache, notices));
     if (asked.isEmpty()) {

@@ -1,6 +1,7 @@
 package gambrel.night;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.owner.month.SummaryComposer;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
@@ -44,9 +45,10 @@ import java.util.stream.Stream;
  * @param templates the templates, for messages
  * @param words the words of its readers
  * @param renderer fills the templates
+ * @param like the bodies with which statements compare
  */
 public record PdfDocuments(
-    Settings settings, Templates templates, WordFiles words, PageRenderer renderer)
+    Settings settings, Templates templates, WordFiles words, PageRenderer renderer, LikeBodies like)
     implements Documents {
   private static final String WORDS = "words";
 
@@ -71,24 +73,31 @@ public record PdfDocuments(
         settings,
         templates,
         new WordFiles(builtIn.files()::text, templates.files()::text, settings),
-        new PageRenderer(templates));
+        new PageRenderer(templates),
+        new LikeBodies(settings, List.of()));
+  }
+
+  @Override
+  public Documents comparing(LikeBodies bodies) {
+    return new PdfDocuments(settings, templates, words, renderer, bodies);
   }
 
   @Override
   public Documents remembering(PageMemory memory) {
-    return new PdfDocuments(settings, templates, words, renderer.remembering(memory));
+    return new PdfDocuments(settings, templates, words, renderer.remembering(memory), like);
   }
 
   @Override
   public Documents fillingOnly() {
-    return new PdfDocuments(settings, templates, words, renderer.fillingOnly());
+    return new PdfDocuments(settings, templates, words, renderer.fillingOnly(), like);
   }
 
   @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
     var wording = wording(night, planned);
-    var view = StatementComposer.compose(night, planned, changes, false, wording);
+    var comparison = like.compare(planned.body());
+    var view = StatementComposer.compose(night, planned, comparison, changes, false, wording);
     var info = info(view.page(), view.heading(), night.asOf().toInstant());
     return print(view, info, wording, figures);
   }
@@ -96,7 +105,9 @@ public record PdfDocuments(
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     var wording = wording(night, planned);
-    var view = StatementComposer.compose(night, planned, Optional.of(List.of()), true, wording);
+    var unchanged = Optional.of(List.<Figures.Change>of());
+    var view =
+        StatementComposer.compose(night, planned, Optional.empty(), unchanged, true, wording);
     var created = lastWeighed(Stream.of(planned.account())).orElse(night.asOf().toInstant());
     var info =
         info(view.page(), view.heading(), created).withWatermark(wording.say("watermark.draft"));

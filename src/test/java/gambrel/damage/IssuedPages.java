@@ -1,6 +1,7 @@
 package gambrel.damage;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.usual.LikeBodies;
 import gambrel.laws.XhtmlDocuments;
 import gambrel.night.Documents;
 import gambrel.night.Inputs;
@@ -108,6 +109,11 @@ record IssuedPages(
 
   /** Statements as text, all else as small as can be. */
   private record Pages(Documents full) implements Documents {
+    @Override
+    public Documents comparing(LikeBodies bodies) {
+      return new Pages(full.comparing(bodies));
+    }
+
     @Override
     public byte[] statement(
         Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {

@@ -21,7 +21,8 @@ final class StatementPlaces {
           Map.entry("why.dressing.pork", List.of("dressing_pct")),
           Map.entry("normal.dressing", List.of("dressing_pct")),
           Map.entry("normal.chill", List.of("chill_shrink_pct")),
-          Map.entry("normal.home", List.of("take_home_of_cold_pct")),
+          Map.entry("normal.bench", List.of("cutting_loss_pct")),
+          Map.entry("normal.take_home", List.of("take_home_of_cold_pct")),
           Map.entry("flow.offal", List.of("offal")),
           Map.entry("flow.trim", List.of("rail_trim")),
           Map.entry("draft.reason.loss-high", List.of("cutting_loss")));

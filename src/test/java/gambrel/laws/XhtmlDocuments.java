@@ -1,6 +1,7 @@
 package gambrel.laws;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.usual.LikeBodies;
 import gambrel.night.Documents;
 import gambrel.pages.owner.month.SummaryComposer;
 import gambrel.pages.owner.morning.MorningComposer;
@@ -32,10 +33,23 @@ public final class XhtmlDocuments implements Documents {
   private static final Templates TEMPLATES = new Templates(Optional.of(Path.of("templates")));
 
   private final WordFiles words;
+  private final LikeBodies like;
 
   /** The pages of a shop with the templates of the program. */
   public XhtmlDocuments(Settings settings) {
-    words = new WordFiles(TEMPLATES.files()::text, TEMPLATES.files()::text, settings);
+    this(
+        new WordFiles(TEMPLATES.files()::text, TEMPLATES.files()::text, settings),
+        new LikeBodies(settings, List.of()));
+  }
+
+  private XhtmlDocuments(WordFiles words, LikeBodies like) {
+    this.words = words;
+    this.like = like;
+  }
+
+  @Override
+  public Documents comparing(LikeBodies bodies) {
+    return new XhtmlDocuments(words, bodies);
   }
 
   @Override
@@ -56,7 +70,9 @@ public final class XhtmlDocuments implements Documents {
       byte[] figures,
       boolean draft) {
     var wording = words.of(night.shop().customer(planned.customer()).language());
-    var view = StatementComposer.compose(night, planned, changes, draft, wording);
+    var view =
+        StatementComposer.compose(
+            night, planned, like.compare(planned.body()), changes, draft, wording);
     return bytes("statement.ftlh", view, ATTACHED + new String(figures, StandardCharsets.UTF_8));
   }
 

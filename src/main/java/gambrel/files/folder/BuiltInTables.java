@@ -129,17 +129,20 @@ public final class BuiltInTables {
 
   /** The published ranges, each with its source. */
   public static PublishedRanges ranges() {
-    return new PublishedRanges(
-        rows("ranges").stream()
-            .collect(
-                Collectors.toMap(
-                    row -> PublishedRanges.key(row.get("species"), row.get("figure")),
-                    row ->
-                        new PublishedRanges.Range(
-                            new BigDecimal(row.get("low")),
-                            new BigDecimal(row.get("high")),
-                            row.get("about"),
-                            row.get("source")))));
+    return new PublishedRanges(rows("ranges").stream().map(BuiltInTables::range).toList());
+  }
+
+  private static PublishedRanges.Published range(CSVRecord row) {
+    return new PublishedRanges.Published(
+        row.get("species"),
+        row.get("figure"),
+        row.get("region"),
+        cell(row, "class", classes -> List.of(classes.split(" "))).orElse(List.of()),
+        new PublishedRanges.Range(
+            new BigDecimal(row.get("low")),
+            new BigDecimal(row.get("high")),
+            row.get("about"),
+            row.get("source")));
   }
 
   /** The rows of {@code /gambrel/NAME.csv}. */

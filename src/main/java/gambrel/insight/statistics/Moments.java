@@ -32,6 +32,11 @@ public record Moments(int number, double mean, double squares) {
     return new TDistribution(degrees).inverseCumulativeProbability(1 - probability);
   }
 
+  /** The probability that Student's t is above a value. */
+  public static double studentsBeyond(int degrees, double value) {
+    return new TDistribution(degrees).cumulativeProbability(-value);
+  }
+
   /** The sum of squares between groups: squared distances of their means, one for each value. */
   public static double squaresBetween(Collection<Moments> groups) {
     double[] means = groups.stream().mapToDouble(Moments::mean).toArray();

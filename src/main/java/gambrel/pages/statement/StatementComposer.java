@@ -1,5 +1,6 @@
 package gambrel.pages.statement;
 
+import gambrel.insight.usual.Comparison;
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
 import gambrel.pages.views.Link;
@@ -25,9 +26,16 @@ public final class StatementComposer extends StatementPart {
   private final boolean draft;
   private final Customer customer;
   private final String name;
+  private final Optional<Comparison> comparison;
 
-  private StatementComposer(Night night, Planned planned, boolean draft, Wording wording) {
+  private StatementComposer(
+      Night night,
+      Planned planned,
+      Optional<Comparison> comparison,
+      boolean draft,
+      Wording wording) {
     super(night, planned, wording);
+    this.comparison = comparison;
     this.draft = draft;
     this.customer = night.shop().customer(planned.customer());
     this.name = customer.name();
@@ -37,6 +45,7 @@ public final class StatementComposer extends StatementPart {
    * The view of one statement.
    *
    * @param planned the customer, the body and the revision
+   * @param comparison with like bodies of the shop; empty if there are too few
    * @param changes the figures that differ from the replaced statement; empty if unknown
    * @param draft whether the statement is held
    * @param wording the customer's words
@@ -44,10 +53,11 @@ public final class StatementComposer extends StatementPart {
   public static StatementView compose(
       Night night,
       Planned planned,
+      Optional<Comparison> comparison,
       Optional<List<Figures.Change>> changes,
       boolean draft,
       Wording wording) {
-    return new StatementComposer(night, planned, draft, wording).view(changes);
+    return new StatementComposer(night, planned, comparison, draft, wording).view(changes);
   }
 
   private StatementView view(Optional<List<Figures.Change>> changes) {
@@ -91,9 +101,8 @@ public final class StatementComposer extends StatementPart {
     var boxes = new BoxAnswers(this);
     var answers = new ArrayList<>(List.of(boxes.packs(), owed));
     if (owner && !condemned && !held) {
-      var losses = new LossAnswers(this);
-      losses.why().ifPresent(answers::add);
-      losses.normal().ifPresent(answers::add);
+      new LossAnswers(this).why().ifPresent(answers::add);
+      new NormalAnswer(this, comparison).answer().ifPresent(answers::add);
     }
     if (!condemned) {
       boxes.mine().ifPresent(answers::add);

@@ -16,13 +16,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param unit the shop's unit, in which the sums are
  */
-record Uncertainty(WeightUnit unit) {
+public record Uncertainty(WeightUnit unit) {
   /**
    * The square of the expanded uncertainty (k = 2) of a sum or difference of {@code weighings} that
    * comes from the scales' divisions: 4 Σ d²/12 (GUM F.2.2.1: a reading in steps of d has standard
    * uncertainty d/√12).
    */
-  BigFraction resolutionSquared(Collection<Weighing> weighings) {
+  public BigFraction resolutionSquared(Collection<Weighing> weighings) {
     Map<Scale, Integer> numbers = new IdentityHashMap<>();
     weighings.forEach(w -> numbers.merge(w.scale(), 1, Integer::sum));
     var sum = BigFraction.ZERO;

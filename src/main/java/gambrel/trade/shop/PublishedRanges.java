@@ -1,44 +1,75 @@
 package gambrel.trade.shop;
 
+import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
-import java.util.Map;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The published ranges with which figures are compared.
  *
- * @param ranges by {@link #key}
+ * @param all every range
  */
-public record PublishedRanges(Map<String, Range> ranges) {
-  /** Copies the map. */
+public record PublishedRanges(List<Published> all) {
+  /** Copies the list. */
   public PublishedRanges {
-    ranges = Map.copyOf(ranges);
-  }
-
-  /** The key of a range. */
-  public static String key(String species, String figure) {
-    return species + ' ' + figure;
+    all = List.copyOf(all);
   }
 
   /**
-   * The range of a species for {@code dressing} (of live weight), {@code chill} (of hot weight),
-   * {@code take_home} (of cold weight), {@code bone} or {@code fat} (of the weight into the boning
-   * room); empty if none is published.
+   * A range and what it is about.
+   *
+   * @param species id of the species
+   * @param figure {@code dressing} (of live weight), {@code chill} (of hot weight), {@code
+   *     take_home} (of cold weight), {@code bone} or {@code fat} (of the weight into the boning
+   *     room)
+   * @param region id of the region whose animals it is about; empty for any
+   * @param classes the classes that it is about; empty for any
+   * @param range the range
    */
+  public record Published(
+      String species, String figure, String region, List<String> classes, Range range) {
+    /** Copies the classes. */
+    public Published {
+      classes = List.copyOf(classes);
+    }
+
+    private boolean isAbout(Species ofSpecies, String ofFigure) {
+      return species.equals(ofSpecies.id()) && figure.equals(ofFigure);
+    }
+  }
+
+  /** The range of a figure that is about every region and class; empty if none is published. */
   public Optional<Range> of(Species species, String figure) {
-    return Optional.ofNullable(ranges.get(key(species.id(), figure)));
+    return all.stream()
+        .filter(of -> of.isAbout(species, figure))
+        .filter(of -> of.region().isEmpty() && of.classes().isEmpty())
+        .map(Published::range)
+        .findFirst();
+  }
+
+  /** The range of a figure for a body's class in a region; empty if none is published. */
+  public Optional<Range> of(Body body, Region region, String figure) {
+    String category = body.category().toLowerCase(Locale.ROOT);
+    return all.stream()
+        .filter(of -> of.isAbout(body.species(), figure))
+        .filter(of -> of.region().isEmpty() || of.region().equals(region.id()))
+        .filter(of -> of.classes().isEmpty() || of.classes().contains(category))
+        .map(Published::range)
+        .findFirst();
   }
 
   /**
-   * A range that a publication gives for a figure.
+   * A range that a publication gives for a figure, or that a figure of this shop has.
    *
    * @param low lower end, in per cent
    * @param high upper end, in per cent
    * @param about a word for the animals or the method of the publication, or empty
-   * @param source the publication
+   * @param source the publication, or empty
    */
   public record Range(BigDecimal low, BigDecimal high, String about, String source) {
 

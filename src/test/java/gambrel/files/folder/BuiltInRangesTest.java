@@ -5,12 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.shop.Body;
 import gambrel.trade.shop.PublishedRanges;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -19,10 +24,37 @@ import org.junit.jupiter.api.Test;
 class BuiltInRangesTest {
   private final PublishedRanges ranges = BuiltInTables.ranges();
 
+  private static Body body(Species species, String category) {
+    return new Body(
+        "B1",
+        species,
+        category,
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        "",
+        "",
+        Map.of(),
+        1,
+        List.of(),
+        "",
+        Body.Outcome.CUT,
+        "",
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        "");
+  }
+
+  private Optional<PublishedRanges.Range> beef(String category, Region region, String figure) {
+    return ranges.of(body(Species.BEEF, category), region, figure);
+  }
+
   /** Univ. of Kentucky ASC-179, table 1: grass-fed from 56, grain-fed to 63. */
   @Test
   void dressingOfCattleIsAsKentuckyPublishedIt() {
-    var range = ranges.of(Species.BEEF, "dressing").orElseThrow();
+    var range = beef("Steer", Region.US, "dressing").orElseThrow();
     assertEquals(new BigDecimal("56"), range.low());
     assertEquals(new BigDecimal("63"), range.high());
     assertEquals(-1, range.compare(BigFraction.of(5594, 100)));
@@ -59,9 +91,22 @@ class BuiltInRangesTest {
     return Exact.round(BigFraction.of(100 * part, whole), 1);
   }
 
+  /**
+   * Int. Institute of Refrigeration 2000-0817: 14 chillers, 1.1 to 2.0 in 24, 1.5 to 2.3 in 48 h.
+   */
+  @Test
+  void shrinkOfBeefIsThatOfTheChillersOfTheRegion() {
+    var british = beef("", Region.UK, "chill").orElseThrow();
+    assertEquals(new BigDecimal("1.1"), british.low());
+    assertEquals(new BigDecimal("2.3"), british.high());
+    assertEquals(new BigDecimal("5"), beef("", Region.US, "chill").orElseThrow().high());
+  }
+
   @Test
   void nothingIsMadeUpWhereNothingWasPublished() {
-    assertTrue(ranges.of(Species.GAME, "dressing").isEmpty());
+    assertTrue(ranges.of(body(Species.GAME, ""), Region.US, "dressing").isEmpty());
+    assertTrue(beef("cow", Region.US, "dressing").isEmpty(), "of another class");
+    assertTrue(beef("steer", Region.AU, "dressing").isEmpty(), "in another region");
   }
 
   @Test
@@ -69,16 +114,14 @@ class BuiltInRangesTest {
     var species = Arrays.stream(Species.values()).map(Species::id).collect(Collectors.toSet());
     var figures = Set.of("dressing", "chill", "take_home", "bone", "fat");
     assertAll(
-        ranges.ranges().entrySet().stream()
+        ranges.all().stream()
             .map(
-                entry ->
+                of ->
                     () -> {
-                      var key = entry.getKey().split(" ");
-                      var range = entry.getValue();
-                      assertTrue(species.contains(key[0]), entry.getKey());
-                      assertTrue(figures.contains(key[1]), entry.getKey());
-                      assertFalse(range.source().isBlank(), entry.getKey());
-                      assertTrue(range.low().compareTo(range.high()) <= 0, entry.getKey());
+                      assertTrue(species.contains(of.species()), of::toString);
+                      assertTrue(figures.contains(of.figure()), of::toString);
+                      assertFalse(of.range().source().isBlank(), of::toString);
+                      assertTrue(of.range().low().compareTo(of.range().high()) <= 0, of::toString);
                     }));
   }
 }

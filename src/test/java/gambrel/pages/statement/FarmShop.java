@@ -1,5 +1,6 @@
 package gambrel.pages.statement;
 
+import gambrel.insight.usual.LikeBodies;
 import gambrel.night.Inputs;
 import gambrel.night.RefusedException;
 import gambrel.pages.views.Answer;
@@ -153,7 +154,13 @@ public final class FarmShop {
     var night = night();
     boolean draft = planned.account().decision().state() == State.HELD;
     String language = night.shop().customer(planned.customer()).language();
-    return StatementComposer.compose(night, planned, changes, draft, words(night).of(language));
+    return StatementComposer.compose(
+        night,
+        planned,
+        LikeBodies.of(night).compare(planned.body()),
+        changes,
+        draft,
+        words(night).of(language));
   }
 
   private static WordFiles words(Night night) {

@@ -22,7 +22,7 @@ class StatementAnswersTest {
   void inTheOrderInWhichCustomersAsk() {
     var view = shop().steer().statement("B1", "c-ann");
     assertEquals(
-        List.of("packs", "owe", "why", "normal", "mine", "rest"),
+        List.of("packs", "owe", "why", "mine", "rest"),
         view.answers().stream().map(Answer::key).toList());
   }
 
@@ -79,47 +79,6 @@ class StatementAnswersTest {
     var why = answer(shop.weighed("B1").statement("B1", "c-ann"), "why");
     assertEquals("100.0 kg on the rail, hot, became 76.00 kg in the boxes.", why.get(0));
     assertEquals("We have no live weight.", why.get(1));
-  }
-
-  @Test
-  void whetherThatIsNormalWithWhoPublishedTheRange() {
-    var normal = answer(shop().steer().statement("B1", "c-ann"), "normal");
-    assertEquals("Not in everything: see what differs.", normal.get(0));
-    assertEquals(
-        "Carcase 55.6% of the live weight; published 56% to 63% (grass- and grain-fed,"
-            + " Univ. of Kentucky ASC-179). Yours is lower.",
-        normal.get(1));
-    assertTrue(normal.get(2).startsWith("Lost in the chiller 2.0% of the hot weight; published"));
-  }
-
-  @Test
-  void nothingOnWhatIsNormalForAKindOfWhichNothingIsPublished() {
-    var shop = shop().add("bodies.csv", "D1,game,,2026-03-02,,,,c-ann,1,,,");
-    assertEquals(List.of(), answer(shop.weighed("D1").statement("D1", "c-ann"), "normal"));
-  }
-
-  @Test
-  void aGuessedLiveWeightWithoutCallingItUnusual() {
-    var shop = shop().add("bodies.csv", "B1,beef,steer,2026-03-02,180,yes,20,c-ann,1,,,");
-    assertEquals("Yes.", answer(shop.weighed("B1").statement("B1", "c-ann"), "normal").get(0));
-  }
-
-  @Test
-  void withTheShopsOwnFiguresOnceFiveOthersOfTheKindWereCutBefore() {
-    var shop = shop();
-    for (int i = 2; i <= 5; i++) {
-      shop.add("bodies.csv", "B" + i + ",beef,steer,2026-03-02,,,20,c-bob,1,,,").weighed("B" + i);
-    }
-    shop.add("bodies.csv", "B9,beef,steer,2026-03-02,,,20,c-ann,1,,,").weighed("B9");
-    shop.row("06T09:00", "B9", "rump", "0.1");
-    var four = answer(shop.statement("B9", "c-ann"), "normal");
-    assertTrue(four.stream().noneMatch(line -> line.startsWith("Take-home")), four::toString);
-    shop.add("bodies.csv", "B6,beef,steer,2026-03-02,,,20,c-bob,1,,,").weighed("B6");
-    var five = answer(shop.statement("B9", "c-ann"), "normal");
-    assertEquals(
-        "Take-home 77.7% of the cold weight; our last 5 (steer) gave 77.6% to 77.6%."
-            + " Yours is higher.",
-        five.get(2));
   }
 
   @Test

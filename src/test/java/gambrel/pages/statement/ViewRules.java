@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.views.CutsView;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.StatementView;
@@ -115,6 +116,8 @@ final class ViewRules {
   /** The statement or draft of what is planned. */
   static StatementView view(Night night, Planned planned, Wording wording) {
     boolean draft = planned.account().decision().state() == State.HELD;
-    return StatementComposer.compose(night, planned, Optional.of(List.of()), draft, wording);
+    var comparison = LikeBodies.of(night).compare(planned.body());
+    return StatementComposer.compose(
+        night, planned, comparison, Optional.of(List.of()), draft, wording);
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.pages.views;
 
+import gambrel.insight.usual.LikeBodies;
 import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.PdfDocuments;
@@ -56,7 +57,8 @@ final class GoldenSet {
     giveAway(folder.resolve("bodies.csv"), "V0901", "osei");
     var inputs = Inputs.read(folder, Progress.NONE);
     var night = new Reckoner(inputs.shop(), inputs.exports()).at(AS_OF);
-    var documents = PdfDocuments.of(folder, inputs.shop().settings());
+    var documents =
+        PdfDocuments.of(folder, inputs.shop().settings()).comparing(LikeBodies.of(night));
     var pages = new LinkedHashMap<String, byte[]>();
     for (var body : BODIES) {
       for (var customer : night.bodies().get(body).customers()) {

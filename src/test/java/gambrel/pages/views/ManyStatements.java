@@ -86,8 +86,8 @@ public final class ManyStatements {
             W.say("why.water"))
         .answer(
             "normal",
-            W.say("normal.lead.within"),
-            W.say("normal.home", "6" + percent(), "20", "steer", "64.9%", "71.2%"),
+            W.say("normal.lead.usual", W.say("normal.name.take_home"), "20", "steer"),
+            W.say("normal.take_home", "6" + percent(), W.say("normal.ours", "64.9%", "71.2%")),
             W.say("normal.depends"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
         .rest(

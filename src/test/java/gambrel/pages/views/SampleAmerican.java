@@ -43,10 +43,12 @@ final class SampleAmerican {
             w.say("why.water"))
         .answer(
             "normal",
-            w.say("normal.lead.outside"),
-            w.say("normal.home", "62.6%", "5", "cow", "63.0%", "66.1%")
+            w.say("normal.lead.outside", "8", "cow"),
+            w.say("normal.take_home", "62.6%", w.say("normal.ours", "63.0%", "66.1%"))
                 + " "
-                + w.say("normal.below"))
+                + w.say("normal.below"),
+            w.say("normal.one_in_twenty"),
+            w.say("normal.depends"))
         .answer("mine", w.say("mine.lead"), w.say("mine.alone"))
         .rest(
             "rest.lead",

@@ -66,14 +66,14 @@ final class SampleBeef {
             W.say("why.water"))
         .answer(
             "normal",
-            W.say("normal.lead.within"),
-            W.say("normal.home", "68.4%", "20", "steer", "64.9%", "71.2%"),
             W.say(
-                "normal.dressing.guessed",
-                "56.5%",
-                "56%",
-                "63%",
-                "grass- and grain-fed, Univ. of Kentucky ASC-179"),
+                "normal.lead.usual",
+                W.say("normal.name.bench") + ", " + W.say("normal.name.take_home"),
+                "20",
+                "steer"),
+            W.say("normal.bench", "0.9%", W.say("normal.ours", "0.4%", "1.7%")),
+            W.say("normal.take_home", "68.4%", W.say("normal.ours", "64.9%", "71.2%")),
+            W.say("normal.one_in_twenty"),
             W.say("normal.depends"))
         .answer(
             "mine",

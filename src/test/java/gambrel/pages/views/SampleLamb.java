@@ -49,8 +49,11 @@ final class SampleLamb {
             W.say("why.water"))
         .answer(
             "normal",
-            W.say("normal.lead.within"),
-            W.say("normal.dressing", "51.5%", "50%", "53%", "shorn, Univ. of Kentucky ASC-179"))
+            W.say("normal.lead.published"),
+            W.say(
+                "normal.dressing",
+                "51.5%",
+                W.say("normal.published", "50%", "53%", "shorn, Univ. of Kentucky ASC-179")))
         .answer("mine", W.say("mine.lead.mob", "6"), W.say("mine.alone.mob"), W.say("mine.divided"))
         .rest(
             "rest.lead",

@@ -69,7 +69,7 @@ public enum BodyFigure {
   }
 
   /** The figure of one body; empty if unknown. */
-  Optional<Share> read(BodyBalance balance) {
+  public Optional<Share> of(BodyBalance balance) {
     return share.apply(balance);
   }
 

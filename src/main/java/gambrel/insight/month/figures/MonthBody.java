@@ -70,7 +70,7 @@ public record MonthBody(
     var balance = account.balance();
     var shares = new EnumMap<BodyFigure, Share>(BodyFigure.class);
     for (var figure : BodyFigure.values()) {
-      figure.read(balance).ifPresent(share -> shares.put(figure, share));
+      figure.of(balance).ifPresent(share -> shares.put(figure, share));
     }
     return new MonthBody(
         account,
