@@ -129,26 +129,28 @@ final class BoxesPart extends StatementPart {
         divided ? say("boxes.by_weight", formats.opening(yours())) : say("boxes.title"),
         counted ? packs : "",
         formats.unit(),
-        columns(),
-        lines.size() > 1 && is(Outcome.CUT) ? Optional.of(total()) : Optional.empty(),
+        blocks(),
         divided ? List.of(say("boxes.divided")) : List.of());
   }
 
-  /** The lines in columns, two and two about as long. */
-  private List<CutsView.Column> columns() {
+  /** The lines in blocks, each in two columns of about the same height; a short list in one. */
+  private List<CutsView.Block> blocks() {
+    var total = Optional.of(total()).filter(sum -> lines.size() > 1 && is(Outcome.CUT));
     if (lines.size() < TWO_COLUMNS) {
-      return List.of(column(lines));
+      return List.of(new CutsView.Block(column(lines), Optional.empty(), total));
     }
-    var columns = new ArrayList<CutsView.Column>();
-    int blocks = (lines.size() - 1) / (2 * LONGEST_COLUMN) + 1;
-    for (int block = 0; block < blocks; block++) {
-      var some =
-          lines.subList(lines.size() * block / blocks, lines.size() * (block + 1) / blocks);
+    var blocks = new ArrayList<CutsView.Block>();
+    int count = (lines.size() - 1) / (2 * LONGEST_COLUMN) + 1;
+    for (int i = 0; i < count; i++) {
+      var some = lines.subList(lines.size() * i / count, lines.size() * (i + 1) / count);
       int middle = middle(some);
-      columns.add(column(some.subList(0, middle)));
-      columns.add(column(some.subList(middle, some.size())));
+      blocks.add(
+          new CutsView.Block(
+              column(some.subList(0, middle)),
+              Optional.of(column(some.subList(middle, some.size()))),
+              i + 1 == count ? total : Optional.empty()));
     }
-    return columns;
+    return blocks;
   }
 
   /** How many lines stand in the first column, with the heads of groups about half of all. */
