@@ -5,6 +5,7 @@ import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
+import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,11 @@ public record BatchBalance(
   /** The meat in the output: the sum of all parts. */
   public Weight meatOut() {
     return Weight.sum(partByBody.values());
+  }
+
+  /** The number of its packs. */
+  public int packs() {
+    return (int) weighings.stream().filter(weighing -> weighing.step() == Step.PACK).count();
   }
 
   /** The meat that came from a body; zero if none did. */
