@@ -9,7 +9,7 @@ import java.util.Map;
  * @param page what every page carries
  * @param words labels by key, see {@link Words#labels()}
  * @param shop the name of the shop
- * @param heading the day
+ * @param heading what it is, and the day
  * @param story the morning in a few sentences; if nothing has to be done, that all is well
  * @param waits what waits for the owner, in groups, worst first
  * @param rail what hangs, is on the block and is not packed yet

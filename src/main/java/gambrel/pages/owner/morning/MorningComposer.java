@@ -41,7 +41,7 @@ public final class MorningComposer {
             wording.say("morning.running", settings.name(), day)),
         wording.words().labels(),
         new ShopView(settings.name(), List.of()),
-        wording.formats().opening(wording.formats().day(date)),
+        wording.say("morning.title", wording.formats().day(date)),
         story(waiting, rail),
         waiting.groups(),
         rail.rail(),
