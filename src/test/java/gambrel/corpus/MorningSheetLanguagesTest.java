@@ -62,7 +62,7 @@ class MorningSheetLanguagesTest {
     rail.hanging().forEach(row -> texts.addAll(List.of(row.body(), row.cutBy())));
     rail.onBlock().forEach(row -> texts.addAll(List.of(row.body(), row.rest())));
     var ring = sheet.ring();
-    texts.addAll(List.of(ring.issuedMore(), ring.owing(), ring.owingMore()));
+    texts.addAll(List.of(ring.issuedMore(), ring.owing()));
     ring.issued().forEach(row -> texts.addAll(List.of(row.body(), row.revision(), row.goesBy())));
     return texts;
   }

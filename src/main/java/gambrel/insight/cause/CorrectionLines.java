@@ -114,13 +114,17 @@ public final class CorrectionLines {
   /** A row for {@code corrections.csv} that voids the row of the exports which a notice is about. */
   public static Phrase voiding(Notice notice) {
     boolean conflict = notice.code() == NoticeCode.TICKET_CONFLICT;
-    return line(
-        conflict ? "CORRECTION.CONFLICT" : "CORRECTION.NO_WEIGHING",
-        notice.scale(),
-        notice.place().toString(),
-        "",
-        Field.STATUS.id(),
-        "void");
+    String key = conflict ? "CORRECTION.CONFLICT" : "CORRECTION.NO_WEIGHING";
+    return ofRow(key, notice, Field.STATUS.id(), "void");
+  }
+
+  /** The same that corrects a field of that row; a question mark stands for the value. */
+  public static Phrase correcting(Notice notice, String field) {
+    return ofRow("CORRECTION.TYPED", notice, field, "?");
+  }
+
+  private static Phrase ofRow(String key, Notice notice, String field, String value) {
+    return line(key, notice.scale(), notice.place().toString(), "", field, value);
   }
 
   /** The cells, those of {@code by} and {@code on} blank, and the reason. */

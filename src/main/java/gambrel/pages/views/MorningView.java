@@ -117,10 +117,10 @@ public record MorningView(
    * @param issued statements issued in the night
    * @param issuedMore how many issued statements have no row, and where they are listed; empty if
    *     none
-   * @param owing who has owed longest, how much and since when; empty if nobody
-   * @param owingMore how many others owe, and where they are listed; empty if none
+   * @param owing who has owed longest, how much and since when, and how many others owe; empty if
+   *     nobody
    */
-  public record Ring(List<Issued> issued, String issuedMore, String owing, String owingMore) {}
+  public record Ring(List<Issued> issued, String issuedMore, String owing) {}
 
   /**
    * A statement issued in the night.

@@ -43,8 +43,9 @@ final class SampleMorning {
                     "",
                     W.say("morning.by.print"))),
             W.count("morning.issued.more", 12, "12"),
-            W.say("morning.owing", "Aroha Ngātuere", "$512.54", "12 January 2026") + ".",
-            W.count("morning.owing.more", 7, "7")),
+            W.say("morning.owing", "Aroha Ngātuere", "$512.54", "12 January 2026")
+                + " · "
+                + W.count("morning.owing.more", 7, "7")),
         List.of(
             W.count(
                 "morning.read", 412, "412", W.count("morning.files", 3, "3"), "371", "36", "2", "3"),
@@ -153,7 +154,7 @@ final class SampleMorning {
         List.of(W.say("morning.well"), W.say("morning.issued.none")),
         List.of(),
         new MorningView.Rail(List.of(), false, "", List.of(), "", List.of()),
-        new MorningView.Ring(List.of(), "", "", ""),
+        new MorningView.Ring(List.of(), "", ""),
         List.of(W.say("morning.read.none")));
   }
 }

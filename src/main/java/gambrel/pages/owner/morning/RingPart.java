@@ -13,6 +13,8 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.shop.Customer.Delivery;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,18 +80,16 @@ final class RingPart {
     return new Ring(
         told.stream().map(this::issued).toList(),
         more > 0 ? wording.counted(first ? "morning.issued.earlier" : "morning.issued.more", more) : "",
-        owing(owing),
-        others(owing.size() - MOST_OWING));
+        owing(owing));
   }
 
+  /** Who has owed longest, and how many others owe. */
   private String owing(List<CustomerAccount> owing) {
-    String first =
-        owing.stream().limit(MOST_OWING).map(this::owing).collect(Collectors.joining("; "));
-    return first.isEmpty() ? "" : first + '.';
-  }
-
-  private String others(int others) {
-    return others > 0 ? wording.counted("morning.owing.more", others) : "";
+    var said = new ArrayList<>(owing.stream().limit(MOST_OWING).map(this::owing).toList());
+    if (owing.size() > MOST_OWING) {
+      said.add(wording.counted("morning.owing.more", owing.size() - MOST_OWING));
+    }
+    return String.join(" · ", said);
   }
 
   private Issued issued(RegisterRow row) {
@@ -120,11 +120,16 @@ final class RingPart {
     return packs > 0 ? formats.count(packs) : "";
   }
 
+  /** A date without its year if that is the night's. */
+  private String date(LocalDate day) {
+    return day.getYear() == night.asOf().getYear() ? formats.brief(day) : formats.date(day);
+  }
+
   private String owing(CustomerAccount account) {
     return wording.say(
         "morning.owing",
         names.customer(account.customer()),
         formats.money(account.due()),
-        account.oldest().map(formats::date).orElse(""));
+        account.oldest().map(this::date).orElse(""));
   }
 }

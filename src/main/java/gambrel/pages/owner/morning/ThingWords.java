@@ -8,28 +8,20 @@ import gambrel.pages.views.MorningView.Item;
 import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.notice.Notice;
-import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
-import java.util.EnumSet;
+import gambrel.trade.rows.Field;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Puts into words what waits for the owner: whom it concerns, what is wrong, and what to do. */
 final class ThingWords {
   private static final int MOST_NAMES = 3;
-
-  /** Rows that are simply left out if they do not count. */
-  private static final Set<NoticeCode> VOIDABLE =
-      EnumSet.of(
-          NoticeCode.TICKET_CONFLICT,
-          NoticeCode.NET_MISSING,
-          NoticeCode.NET_ZERO,
-          NoticeCode.NET_NEGATIVE,
-          NoticeCode.ROW_BROKEN);
 
   private final Night night;
   private final Wording wording;
@@ -57,16 +49,44 @@ final class ThingWords {
    */
   Item of(List<Notice> alike, List<Notice> rows, List<String> bodies) {
     var first = alike.get(0);
-    boolean voidable = VOIDABLE.contains(first.code()) && !first.scale().isEmpty();
-    boolean conflict = first.code() == NoticeCode.TICKET_CONFLICT;
+    var line = alike.size() == 1 && !first.scale().isEmpty() ? line(first, rows) : none();
     return new Item(
         who(first, bodies),
         message(alike),
-        voidable && conflict ? "" : wording.notices().advice(first),
+        line.isEmpty() ? wording.notices().advice(first) : "",
         rows.stream().map(this::row).filter(row -> !row.isEmpty()).toList(),
-        voidable
-            ? List.of(voiding(conflict ? "morning.void.conflict" : "morning.void.row", rows))
-            : List.of());
+        line.stream().toList());
+  }
+
+  private static Optional<Held.Likely> none() {
+    return Optional.empty();
+  }
+
+  /** The lines for the corrections that settle a row or a conflict; empty if none can. */
+  private Optional<Held.Likely> line(Notice first, List<Notice> rows) {
+    return switch (first.code()) {
+      case TICKET_CONFLICT -> lines("morning.line.conflict", rows, CorrectionLines::voiding);
+      case NET_MISSING, NET_ZERO, NET_NEGATIVE, ROW_BROKEN ->
+          lines("morning.line.void", rows, CorrectionLines::voiding);
+      case NUMBER_BAD ->
+          first.saying().values().get("column") instanceof Value.Text column
+              ? value(column.text(), rows)
+              : value(Field.PIECES.id(), rows);
+      case TIME_BAD -> value(Field.TIME.id(), rows);
+      case NET_DISAGREES, OVER_CAPACITY -> value(Field.NET.id(), rows);
+      case BODY_AMBIGUOUS -> value(Field.BODY.id(), rows);
+      default -> Optional.empty();
+    };
+  }
+
+  private Optional<Held.Likely> value(String field, List<Notice> rows) {
+    return lines("morning.line.value", rows, row -> CorrectionLines.correcting(row, field));
+  }
+
+  private Optional<Held.Likely> lines(
+      String key, List<Notice> rows, Function<Notice, Phrase> line) {
+    var lines = rows.stream().map(line).map(wording.notices()::of).toList();
+    return Optional.of(new Held.Likely("", wording.say(key), lines));
   }
 
   private String who(Notice notice, List<String> bodies) {
@@ -92,14 +112,6 @@ final class ThingWords {
         alike ? "morning.group.alike" : "morning.group.kind",
         wording.formats().count(group.size()),
         message);
-  }
-
-  /** The lines that void rows, for the corrections. */
-  private Held.Likely voiding(String key, List<Notice> rows) {
-    return new Held.Likely(
-        "",
-        wording.say(key),
-        rows.stream().map(row -> wording.notices().of(CorrectionLines.voiding(row))).toList());
   }
 
   /** Where a row is, and what stands there; empty if the notice is about none. */
