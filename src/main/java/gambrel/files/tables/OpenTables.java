@@ -19,8 +19,7 @@ public final class OpenTables {
   private OpenTables() {}
 
   /** All of them; {@code accounts} have tonight's statements too. */
-  public static List<Table> of(
-      Night night, List<CustomerAccount> accounts, LikelyCauses causes) {
+  public static List<Table> of(Night night, List<CustomerAccount> accounts, LikelyCauses causes) {
     return List.of(accounts(night, accounts), rail(night), causes(causes));
   }
 

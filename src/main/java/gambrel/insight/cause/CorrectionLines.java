@@ -111,7 +111,9 @@ public final class CorrectionLines {
         correction.value());
   }
 
-  /** A row for {@code corrections.csv} that voids the row of the exports which a notice is about. */
+  /**
+   * A row for {@code corrections.csv} that voids the row of the exports which a notice is about.
+   */
   public static Phrase voiding(Notice notice) {
     boolean conflict = notice.code() == NoticeCode.TICKET_CONFLICT;
     String key = conflict ? "CORRECTION.CONFLICT" : "CORRECTION.NO_WEIGHING";

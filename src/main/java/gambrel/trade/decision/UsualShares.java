@@ -61,8 +61,7 @@ public final class UsualShares {
   }
 
   private Optional<Reason> fault(Share share, Optional<BigFraction> median) {
-    var least =
-        median.map(OF_MEDIAN::multiply).orElse(WITHOUT_MEDIAN.multiply(Exact.HUNDRED));
+    var least = median.map(OF_MEDIAN::multiply).orElse(WITHOUT_MEDIAN.multiply(Exact.HUNDRED));
     if (share.percent().compareTo(least) >= 0) {
       return Optional.empty();
     }

@@ -42,8 +42,7 @@ public record BodyAccount(
 
   /**
    * The number of packs that are wholly a customer's: those that name him or are of a body that he
-   * owns alone, and those of batches of this body's meat alone.
-   * Offal is left out.
+   * owns alone, and those of batches of this body's meat alone. Offal is left out.
    */
   public int packs(String customer) {
     var own = entitlements.get(customer);

@@ -102,8 +102,7 @@ class MorningPagesTest {
     String asked = dice.nextInt(3) == 0 ? killed.plusDays(14).toString() : "";
     String owner = OWNERS[dice.nextInt(OWNERS.length)];
     shop.add(
-        "bodies.csv",
-        String.join(",", id, "beef,steer", killed.toString(), owner, "north", asked));
+        "bodies.csv", String.join(",", id, "beef,steer", killed.toString(), owner, "north", asked));
     shop.hung(id, killed.toString(), "204", "200");
     if (fate >= 5) {
       String day = fate == 5 ? "2026-07-14" : killed.plusDays(2).toString();
@@ -130,8 +129,7 @@ class MorningPagesTest {
         .distinct()
         .forEach(customer -> accounts.add(owing(customer, issued.get(0).body())));
     var notices = new ArrayList<Notice>(night.notices());
-    return new MorningReport(
-        night, issued, accounts, List.of(), notices, LikelyCauses.NONE, false);
+    return new MorningReport(night, issued, accounts, List.of(), notices, LikelyCauses.NONE, false);
   }
 
   private static CustomerAccount owing(String customer, String body) {

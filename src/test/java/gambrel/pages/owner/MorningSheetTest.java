@@ -198,7 +198,8 @@ class MorningSheetTest {
     shop.add("releases.csv", "body,by,on,reason\nB2,Ann,,no moment");
     shop.row("bench", "2026-07-09T10:00", "B1", "nothing", "4.00");
     var sheet = night();
-    assertEquals(2, things(sheet, "Statements that wait").stream().map(Item::who).distinct().count());
+    assertEquals(
+        2, things(sheet, "Statements that wait").stream().map(Item::who).distinct().count());
     assertFalse(sheet.waits().toString().contains("morning"), sheet.waits()::toString);
   }
 
@@ -279,7 +280,8 @@ class MorningSheetTest {
     assertEquals(
         "1 statement more is of a body cut earlier; it stands in data/statements.csv.",
         ring.issuedMore());
-    assertEquals(2, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
+    assertEquals(
+        2, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
   }
 
   /** Of 300 kg 20 are missing, of each. */
@@ -294,8 +296,7 @@ class MorningSheetTest {
     var sheet = sheet(shop.at("2026-09-15T02:00:00Z"), List.of(), List.of(), List.of(), false);
     assertEquals(300, sheet.waits().get(0).items().size());
     assertEquals(
-        "2 things more stand in data/bodies.csv or data/notices.csv.",
-        sheet.waits().get(0).more());
+        "2 things more stand in data/bodies.csv or data/notices.csv.", sheet.waits().get(0).more());
     assertTrue(sheet.story().get(0).startsWith("302 bodies wait for you."), sheet.story().get(0));
   }
 

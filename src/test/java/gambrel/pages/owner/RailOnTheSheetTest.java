@@ -106,8 +106,7 @@ class RailOnTheSheetTest {
                 "60.00\u00a0kg",
                 "At least 134.00\u00a0kg more")),
         rail().onBlock());
-    assertEquals(
-        "To finish: A1 (Ann Lowry). No statement was issued.", sheet().story().get(1));
+    assertEquals("To finish: A1 (Ann Lowry). No statement was issued.", sheet().story().get(1));
   }
 
   /** The five before gave 156 of 200 each, 78 %; so of 200 kg 156 are usual, and 50 are packed. */
@@ -118,7 +117,8 @@ class RailOnTheSheetTest {
       cut("S" + i, "2026-06-0" + (i + 1), 3);
     }
     body("A1", "2026-07-06", "c-ann", ",");
-    shop.hung("A1", "2026-07-06", "204", "200").row("bench", "2026-07-14T09:00", "A1", "mince", "50");
+    shop.hung("A1", "2026-07-06", "204", "200")
+        .row("bench", "2026-07-14T09:00", "A1", "mince", "50");
     assertEquals("About 106.00\u00a0kg more", rail().onBlock().get(0).rest());
   }
 
@@ -126,7 +126,8 @@ class RailOnTheSheetTest {
   void withoutAUsualWeightItOnlySaysThatTheRestIsToCome() {
     shop.add("shop.properties", "bins=no");
     body("A1", "2026-07-06", "c-ann", ",");
-    shop.hung("A1", "2026-07-06", "204", "200").row("bench", "2026-07-14T09:00", "A1", "mince", "50");
+    shop.hung("A1", "2026-07-06", "204", "200")
+        .row("bench", "2026-07-14T09:00", "A1", "mince", "50");
     assertEquals("The rest", rail().onBlock().get(0).rest());
     assertEquals("", rail().onBlockNote());
   }

@@ -214,7 +214,12 @@ class SampleOwnerPagesTest {
   }
 
   private static List<Object> summaryLike(MorningView sheet) {
-    return List.of(sheet.story(), waiting().items().stream().map(i -> i.who()).toList(), sheet.rail(), sheet.ring(), sheet.notes());
+    return List.of(
+        sheet.story(),
+        waiting().items().stream().map(i -> i.who()).toList(),
+        sheet.rail(),
+        sheet.ring(),
+        sheet.notes());
   }
 
   private static String textOf(Object view) {

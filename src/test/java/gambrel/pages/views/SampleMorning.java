@@ -48,7 +48,14 @@ final class SampleMorning {
                 + W.count("morning.owing.more", 7, "7")),
         List.of(
             W.count(
-                "morning.read", 412, "412", W.count("morning.files", 3, "3"), "371", "36", "2", "3"),
+                "morning.read",
+                412,
+                "412",
+                W.count("morning.files", 3, "3"),
+                "371",
+                "36",
+                "2",
+                "3"),
             W.say("morning.register.new")));
   }
 
@@ -63,8 +70,7 @@ final class SampleMorning {
                 List.of("bench-1,5121,2026-04-01,body,P-0077,,,keyed to the wrong body")),
             new Held.Likely(
                 "Of P-0077 8.1 % is bone, here usually about 12.5 %.",
-                "Look for bone of P-0077 that was not weighed.",
-                List.of()));
+                "Look for bone of P-0077 that was not weighed.", List.of()));
     return List.of(
         new MorningView.Waits(
             W.say("morning.group.stop"),

@@ -20,8 +20,7 @@ final class NoticedReasons {
 
   NoticedReasons(Night night) {
     this.night = night;
-    this.rows =
-        Groups.inOrder(night.ledger().setAside().stream(), row -> Subject.of(row.notice()));
+    this.rows = Groups.inOrder(night.ledger().setAside().stream(), row -> Subject.of(row.notice()));
   }
 
   /** What the notices of set-aside rows are about: a row or, in one for all its rows, a body. */

@@ -87,7 +87,8 @@ final class RailPart {
   /** The bodies to finish, those to cut today or, if none is due, the one to cut next. */
   List<String> first() {
     var first = new ArrayList<String>();
-    sentence("morning.cut.finish", onBlock.stream().filter(RailPart::isPartCut)).ifPresent(first::add);
+    sentence("morning.cut.finish", onBlock.stream().filter(RailPart::isPartCut))
+        .ifPresent(first::add);
     var due = sentence("morning.cut.now", hanging.stream().filter(this::isDue));
     due.or(this::next).ifPresent(first::add);
     return first;

@@ -48,10 +48,7 @@ final class RingPart {
     this.issued = report.issued();
     this.first = report.newRegister();
     this.told =
-        issued.stream()
-            .filter(row -> !first || isOfLately(row))
-            .limit(MOST_ISSUED)
-            .toList();
+        issued.stream().filter(row -> !first || isOfLately(row)).limit(MOST_ISSUED).toList();
     this.accounts =
         report.accounts().stream()
             .collect(Collectors.toMap(CustomerAccount::customer, Function.identity()));
@@ -79,7 +76,9 @@ final class RingPart {
             .toList();
     return new Ring(
         told.stream().map(this::issued).toList(),
-        more > 0 ? wording.counted(first ? "morning.issued.earlier" : "morning.issued.more", more) : "",
+        more > 0
+            ? wording.counted(first ? "morning.issued.earlier" : "morning.issued.more", more)
+            : "",
         owing(owing));
   }
 

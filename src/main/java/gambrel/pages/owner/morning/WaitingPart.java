@@ -140,7 +140,8 @@ final class WaitingPart {
     }
     things.sort(
         Comparator.comparing(Thing::group)
-            .thenComparing(thing -> thing.group() == Group.HOLD ? thing.first() : "", ByteOrder.IDS));
+            .thenComparing(
+                thing -> thing.group() == Group.HOLD ? thing.first() : "", ByteOrder.IDS));
     return things;
   }
 
@@ -162,9 +163,7 @@ final class WaitingPart {
     for (var account : held) {
       String id = account.body().id();
       for (var reason : account.decision().reasons()) {
-        waiting
-            .computeIfAbsent(NoticedReasons.name(id, reason), r -> new ArrayList<>())
-            .add(id);
+        waiting.computeIfAbsent(NoticedReasons.name(id, reason), r -> new ArrayList<>()).add(id);
       }
     }
     return waiting;
