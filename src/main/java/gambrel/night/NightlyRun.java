@@ -20,6 +20,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
+import gambrel.trade.register.Accounts;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.IssuePlanner;
@@ -172,11 +173,12 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
+    var accounts = Accounts.of(night, register);
     Supplier<MorningReport> morning =
         () -> {
           notices.sort(Notice.ORDER);
           var issued = register.issuedAt(now);
-          return new MorningReport(night, issued, allowed.held(), notices, causes, first);
+          return new MorningReport(night, issued, accounts, allowed.held(), notices, causes, first);
         };
     var printed = morning.get();
     Page.of(() -> pages.morning(printed)).write("morning.pdf", cache, notices);
@@ -184,7 +186,7 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var report = morning.get();
     cache.writeList();
     tables.add(NightTables.notices(report.notices()));
-    tables.addAll(OpenTables.of(night, register, causes));
+    tables.addAll(OpenTables.of(night, accounts, causes));
     tables.addAll(store.tables(register));
     write(tables, changes);
     store.seal(register);

@@ -7,9 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
 import gambrel.pages.render.template.Templates;
-import gambrel.pages.views.Held;
 import gambrel.pages.views.MorningView;
-import gambrel.pages.views.MorningView.Todo;
 import gambrel.pages.words.WordFiles;
 import gambrel.trade.notice.NoticeCode;
 import java.nio.file.Path;
@@ -51,15 +49,21 @@ class MorningSheetLanguagesTest {
     var texts = new ArrayList<>(sheet.story());
     texts.add(sheet.heading());
     texts.addAll(sheet.notes());
-    for (Todo todo : sheet.todo()) {
-      texts.addAll(
-          List.of(todo.severity(), todo.place(), todo.ticket(), todo.message(), todo.advice()));
+    for (var group : sheet.waits()) {
+      texts.add(group.title());
+      for (var item : group.items()) {
+        texts.addAll(List.of(item.who(), item.message(), item.advice()));
+        item.likely().forEach(likely -> texts.addAll(List.of(likely.evidence(), likely.advice())));
+        item.likely().forEach(likely -> texts.addAll(likely.lines()));
+      }
     }
-    for (Held held : sheet.held()) {
-      texts.addAll(List.of(held.reason(), held.advice()));
-      held.likely().forEach(likely -> texts.addAll(List.of(likely.evidence(), likely.advice())));
-      held.likely().forEach(likely -> texts.addAll(likely.lines()));
-    }
+    var rail = sheet.rail();
+    texts.addAll(List.of(rail.hangingNote(), rail.onBlockNote()));
+    rail.hanging().forEach(row -> texts.addAll(List.of(row.body(), row.cutBy())));
+    rail.onBlock().forEach(row -> texts.addAll(List.of(row.body(), row.rest())));
+    var ring = sheet.ring();
+    texts.addAll(List.of(ring.issuedMore(), ring.owing()));
+    ring.issued().forEach(row -> texts.addAll(List.of(row.body(), row.revision(), row.goesBy())));
     return texts;
   }
 

@@ -63,7 +63,7 @@ final class MonthStory {
   /** The loss of a body that waits for it. */
   void waiting(PrintedPage page, String where) {
     for (var row : page.rows("waiting")) {
-      var said = words.read("summary.reason.loss-high", row.cell(2));
+      var said = words.read("summary.reason.loss-high", String.join(" ", row.cells()));
       if (said.isPresent()) {
         var body = row.cell(0).replaceFirst(", .*", "");
         var numbers = exact.body(body);

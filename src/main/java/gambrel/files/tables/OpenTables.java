@@ -6,8 +6,6 @@ import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Unfinished;
-import gambrel.trade.register.Accounts;
-import gambrel.trade.register.Register;
 import gambrel.trade.shop.Correction;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +18,13 @@ import java.util.stream.Stream;
 public final class OpenTables {
   private OpenTables() {}
 
-  /** All of them; {@code register} has tonight's statements too. */
-  public static List<Table> of(Night night, Register register, LikelyCauses causes) {
-    return List.of(accounts(night, register), rail(night), causes(causes));
+  /** All of them; {@code accounts} have tonight's statements too. */
+  public static List<Table> of(Night night, List<CustomerAccount> accounts, LikelyCauses causes) {
+    return List.of(accounts(night, accounts), rail(night), causes(causes));
   }
 
   /** What each customer was charged, has paid and owes. */
-  private static Table accounts(Night night, Register register) {
+  private static Table accounts(Night night, List<CustomerAccount> accounts) {
     var currency = night.shop().settings().currency();
     return new Columns<CustomerAccount>()
         .add("customer", CustomerAccount::customer)
@@ -36,7 +34,7 @@ public final class OpenTables {
         .add("paid", account -> account.paid().decimal(currency))
         .add("due", account -> account.due().decimal(currency))
         .add("oldest", CustomerAccount::oldest)
-        .table("accounts.csv", () -> Accounts.of(night, register).stream());
+        .table("accounts.csv", accounts::stream);
   }
 
   /** Every body that is open or held. */

@@ -1,5 +1,7 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
@@ -14,7 +16,14 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Writes a change as corrections, and as the rows that a person pastes into their file. */
-record CorrectionLines(RowIndex rows) {
+public final class CorrectionLines {
+  private final RowIndex rows;
+
+  /** For changes of these rows. */
+  CorrectionLines(RowIndex rows) {
+    this.rows = rows;
+  }
+
   /** The corrections that make a change, {@code by} left blank and dated by the night. */
   List<Correction> of(Candidate candidate) {
     var corrections = new ArrayList<Correction>();
@@ -93,18 +102,38 @@ record CorrectionLines(RowIndex rows) {
 
   /** A row for {@code corrections.csv}; its reason is in the words of the reader. */
   static Phrase line(Cause cause, Correction correction) {
-    String cells =
-        Stream.of(
-                correction.scale(),
-                correction.ticket(),
-                correction.date().map(LocalDate::toString).orElse(""),
-                correction.field(),
-                correction.value(),
-                "",
-                "")
-            .map(CorrectionLines::quoted)
-            .collect(Collectors.joining(","));
-    return Phrase.of("CORRECTION." + cause).with("cells", cells);
+    return line(
+        "CORRECTION." + cause,
+        correction.scale(),
+        correction.ticket(),
+        correction.date().map(LocalDate::toString).orElse(""),
+        correction.field(),
+        correction.value());
+  }
+
+  /**
+   * A row for {@code corrections.csv} that voids the row of the exports which a notice is about.
+   */
+  public static Phrase voiding(Notice notice) {
+    boolean conflict = notice.code() == NoticeCode.TICKET_CONFLICT;
+    String key = conflict ? "CORRECTION.CONFLICT" : "CORRECTION.NO_WEIGHING";
+    return ofRow(key, notice, Field.STATUS.id(), "void");
+  }
+
+  /** The same that corrects a field of that row; a question mark stands for the value. */
+  public static Phrase correcting(Notice notice, String field) {
+    return ofRow("CORRECTION.TYPED", notice, field, "?");
+  }
+
+  private static Phrase ofRow(String key, Notice notice, String field, String value) {
+    return line(key, notice.scale(), notice.place().toString(), "", field, value);
+  }
+
+  /** The cells, those of {@code by} and {@code on} blank, and the reason. */
+  private static Phrase line(String key, String... cells) {
+    String quoted =
+        Stream.of(cells).map(CorrectionLines::quoted).collect(Collectors.joining(",", "", ",,"));
+    return Phrase.of(key).with("cells", quoted);
   }
 
   private static String quoted(String cell) {

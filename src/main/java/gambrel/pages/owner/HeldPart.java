@@ -40,7 +40,12 @@ public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
   }
 
   private Held held(BodyAccount account) {
-    var byCode = new TreeMap<>(Groups.inOrder(account.decision().reasons().stream(), Reason::code));
+    return of(account, account.decision().reasons());
+  }
+
+  /** A body that is held, with some of its reasons. */
+  public Held of(BodyAccount account, List<Reason> reasons) {
+    var byCode = new TreeMap<>(Groups.inOrder(reasons.stream(), Reason::code));
     var why = new ArrayList<String>();
     byCode.forEach((code, of) -> why.add(sentence(account, code, of)));
     var advice = byCode.keySet().stream().map(code -> wording.say("summary.cure." + code.id()));

@@ -22,13 +22,24 @@ public record Names(Night night, Wording wording) {
     return night.shop().customer(id).name();
   }
 
+  /** A body's id and kind, and its owners and the customers who get packs of it. */
+  public String ofWhom(BodyAccount account) {
+    return body(account) + " · " + customers(account);
+  }
+
+  /** A body's id and its owners in brackets; the shop for its reserved id. */
+  public String ofBody(String id) {
+    var account = night.bodies().get(id);
+    return account == null ? customer(id) : id + " (" + owners(account.body()) + ")";
+  }
+
   /** The owners of a body, with commas between their names. */
   public String owners(Body body) {
     return names(body.owners().keySet());
   }
 
   /** The owners of a body and the customers who get packs of it. */
-  String customers(BodyAccount account) {
+  public String customers(BodyAccount account) {
     return names(account.entitlements().keySet());
   }
 
@@ -37,7 +48,7 @@ public record Names(Night night, Wording wording) {
   }
 
   /** The id and species of a body. */
-  String body(BodyAccount account) {
+  public String body(BodyAccount account) {
     return account.body().id() + ", " + wording.kind(account.body().species());
   }
 

@@ -16,6 +16,12 @@ import java.util.function.Function;
  * @param other payments that name none of their bodies; negative if more was paid back
  */
 public record CustomerAccount(String customer, List<Statement> statements, Money other) {
+  /** Who has owed longest first, then who owes most; who owes nothing comes last. */
+  public static final Comparator<CustomerAccount> LONGEST_OWING_FIRST =
+      Comparator.comparing((CustomerAccount account) -> account.oldest().orElse(LocalDate.MAX))
+          .thenComparing(CustomerAccount::due, Comparator.reverseOrder())
+          .thenComparing(CustomerAccount::customer, ByteOrder.IDS);
+
   private static final Comparator<Statement> OLDEST_FIRST =
       Comparator.comparing(Statement::since).thenComparing(Statement::body, ByteOrder.IDS);
 

@@ -6,6 +6,7 @@ import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
+import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.HashMap;
 import java.util.List;
@@ -90,6 +91,11 @@ public record BatchBalance(
     return none
         ? Weight.ZERO
         : Weight.ofThousandths(Division.divide(addedOut().thousandths(), shares).get(body));
+  }
+
+  /** The number of its packs. */
+  public int packs() {
+    return (int) weighings.stream().filter(weighing -> weighing.step() == Step.PACK).count();
   }
 
   /** The meat that came from a body; zero if none did. */

@@ -3,6 +3,7 @@ package gambrel.trade.decision;
 import gambrel.trade.account.Bill;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Release;
@@ -75,10 +76,16 @@ public record Decider(Judge judge, Releases releases) {
     balance.batches().stream()
         .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
         .forEach(b -> waiting.add(batchOpen(b.batch().id())));
-    if (judge.isCutLately(balance) && judge.isIncomplete(balance)) {
-      waiting.add(new Reason(ReasonCode.PART_CUT, ""));
+    if (judge.isCutLately(balance)) {
+      judge.incomplete(balance).map(Decider::partCut).ifPresent(waiting::add);
     }
     return waiting.isEmpty() && balance.finished() ? Optional.empty() : Optional.of(waiting);
+  }
+
+  /** That a body is cut in part, with the numbers that show it. */
+  private static Reason partCut(Reason fault) {
+    return new Reason(
+        ReasonCode.PART_CUT, "", new Phrase("REASON.PART_CUT", fault.saying().values()));
   }
 
   private static Reason batchOpen(String batch) {

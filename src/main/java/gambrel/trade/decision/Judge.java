@@ -60,12 +60,14 @@ public final class Judge {
     return balance.lastCut().filter(time -> time.isAfter(since)).isPresent();
   }
 
-  /** Whether so much of it is missing that it looks cut in part. */
-  boolean isIncomplete(BodyBalance balance) {
-    return usual.fault(balance).isPresent()
-        || LossLimit.fault(settings, balance)
-            .filter(reason -> reason.code() == ReasonCode.LOSS_HIGH)
-            .isPresent();
+  /** That so much of it is missing that it looks cut in part; empty if it does not. */
+  Optional<Reason> incomplete(BodyBalance balance) {
+    return usual
+        .fault(balance)
+        .or(
+            () ->
+                LossLimit.fault(settings, balance)
+                    .filter(reason -> reason.code() == ReasonCode.LOSS_HIGH));
   }
 
   /**

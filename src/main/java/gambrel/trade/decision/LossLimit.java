@@ -76,6 +76,7 @@ public final class LossLimit {
             .with("loss", loss, unit)
             .with("surplus", Weight.ZERO.minus(loss), unit)
             .with("limit", Weight.of(limit), unit)
+            .with(Reason.REST, Weight.of(loss.fraction().subtract(limit)), unit)
             .with("uncertainty", Weight.of(Exact.sqrt(uncertainty, Weight.DECIMALS)), unit)
             .with("boning", balance.boning().orElse(Weight.ZERO), unit));
   }

@@ -18,6 +18,13 @@ import java.util.Objects;
  */
 public record Reason(ReasonCode code, String name, Phrase saying)
     implements Comparable<Reason>, NamedValues<Reason> {
+  /**
+   * The name of the weight that is still to be weighed for a body to balance: where bins are
+   * weighed its loss less the limit, else the usual weight of packs and tubs less theirs so far. A
+   * reason has none where the usual weight is not known.
+   */
+  public static final String REST = "rest";
+
   private static final Comparator<Reason> ORDER =
       Comparator.comparing(Reason::code).thenComparing(Reason::name, ByteOrder.IDS);
 

@@ -5,6 +5,7 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Settings;
 import java.time.OffsetDateTime;
@@ -56,23 +57,31 @@ public final class UsualShares {
 
   /** The reason to hold a body that is below its usual share; empty if it is not, or not tested. */
   Optional<Reason> fault(BodyBalance balance) {
-    var share = tested(balance);
-    var least = share.map(s -> least(balance));
-    return share
-        .filter(s -> s.percent().compareTo(least.orElseThrow()) < 0)
-        .map(s -> reason(s, least.orElseThrow()));
+    return tested(balance).flatMap(share -> fault(share, median(balance)));
   }
 
-  private Reason reason(Share share, BigFraction least) {
-    return new Reason(ReasonCode.HOME_LOW, "")
-        .with("home", share.part(), settings.unit())
-        .with("boning", share.whole(), settings.unit())
-        .with("share", new Value.Percent(share.percent()))
-        .with("least", new Value.Percent(least));
+  private Optional<Reason> fault(Share share, Optional<BigFraction> median) {
+    var least = median.map(OF_MEDIAN::multiply).orElse(WITHOUT_MEDIAN.multiply(Exact.HUNDRED));
+    if (share.percent().compareTo(least) >= 0) {
+      return Optional.empty();
+    }
+    var reason =
+        new Reason(ReasonCode.HOME_LOW, "")
+            .with("home", share.part(), settings.unit())
+            .with("boning", share.whole(), settings.unit())
+            .with("share", new Value.Percent(share.percent()))
+            .with("least", new Value.Percent(least));
+    return Optional.of(
+        median.map(m -> reason.with(Reason.REST, rest(share, m), settings.unit())).orElse(reason));
   }
 
-  /** The least usual share, in per cent: of the median of the bodies cut before, if enough were. */
-  private BigFraction least(BodyBalance balance) {
+  private static Weight rest(Share share, BigFraction median) {
+    var usual = share.whole().fraction().multiply(median).divide(Exact.HUNDRED);
+    return Weight.of(usual).minus(share.part());
+  }
+
+  /** The median share of the bodies cut before, in per cent; empty if they are too few. */
+  private Optional<BigFraction> median(BodyBalance balance) {
     var end = lastCut(balance).minusHours(24L * settings.cuttingDays());
     var shares =
         latest.get(balance.body().species()).stream()
@@ -82,10 +91,9 @@ public final class UsualShares {
             .sorted()
             .toList();
     if (shares.size() < FEWEST) {
-      return WITHOUT_MEDIAN.multiply(Exact.HUNDRED);
+      return Optional.empty();
     }
     int middle = shares.size() / 2;
-    var median = shares.get(middle).add(shares.get((shares.size() - 1) / 2)).divide(2);
-    return median.multiply(OF_MEDIAN);
+    return Optional.of(shares.get(middle).add(shares.get((shares.size() - 1) / 2)).divide(2));
   }
 }

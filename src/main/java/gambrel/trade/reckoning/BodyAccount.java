@@ -9,6 +9,7 @@ import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 
 /**
@@ -37,6 +38,27 @@ public record BodyAccount(
   /** The customers who get a statement: every customer but the shop. */
   public List<String> customers() {
     return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+  }
+
+  /**
+   * The number of packs that are wholly a customer's: those that name him or are of a body that he
+   * owns alone, and those of batches of this body's meat alone. Offal is left out.
+   */
+  public int packs(String customer) {
+    var own = entitlements.get(customer);
+    int packs =
+        own.lines().stream()
+            .filter(line -> !line.isOffal())
+            .mapToInt(line -> line.packs().orElse(0))
+            .sum();
+    return own.isSoleOwner() ? packs + packsOfOwnBatches() : packs;
+  }
+
+  private int packsOfOwnBatches() {
+    return balance.batches().stream()
+        .filter(b -> !b.isOpen() && b.meatInByBody().keySet().equals(Set.of(body().id())))
+        .mapToInt(BatchBalance::packs)
+        .sum();
   }
 
   /**

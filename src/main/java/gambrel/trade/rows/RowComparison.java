@@ -214,6 +214,7 @@ public final class RowComparison {
             : Notice.of(NoticeCode.TICKET_CONFLICT);
     return row.read()
         .about(notice)
+        .with("first", rows.get(0).place().toString())
         .with(
             "others",
             others.size() > MOST_NAMED ? Phrase.of("LIST.MORE").with("named", list) : list);

@@ -26,6 +26,16 @@ public record RowCount(String file, int used, int repeat, int voided, int setAsi
         counts[RowDisposition.SET_ASIDE.ordinal()] + file.leftOut());
   }
 
+  /** The rows of some files together; without a file's name. */
+  public static RowCount sum(List<RowCount> counts) {
+    return new RowCount(
+        "",
+        counts.stream().mapToInt(RowCount::used).sum(),
+        counts.stream().mapToInt(RowCount::repeat).sum(),
+        counts.stream().mapToInt(RowCount::voided).sum(),
+        counts.stream().mapToInt(RowCount::setAside).sum());
+  }
+
   /** The number of all rows of the file. */
   public int read() {
     return used + repeat + voided + setAside;

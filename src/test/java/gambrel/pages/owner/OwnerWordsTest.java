@@ -11,7 +11,6 @@ import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
-import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.Body.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -49,8 +48,7 @@ class OwnerWordsTest {
             Stream.of(BatchBalance.State.values()).map(s -> "summary.batch." + s.id()),
             Stream.of("hot", "cold", "aged").map(step -> "summary.step." + step),
             EnumSet.complementOf(EnumSet.of(Outcome.CUT)).stream().map(OwnerWordsTest::outcome),
-            EnumSet.complementOf(EnumSet.of(Severity.NOTE)).stream()
-                .map(s -> "morning.severity." + s.id()))
+            Stream.of("stop", "hold", "rows", "mark").map(group -> "morning.group." + group))
         .flatMap(keys -> keys);
   }
 

@@ -182,7 +182,7 @@ class SampleOwnerPagesTest {
             .map(row -> row.get("body"))
             .collect(Collectors.toSet());
     assertFalse(held.isEmpty());
-    assertEquals(held, heldBodies(morning().held().stream().map(h -> h.body())));
+    assertEquals(held, heldBodies(waiting().items().stream().map(item -> item.who())));
     assertEquals(
         held, heldBodies(months().flatMap(m -> summary(m).held().stream()).map(h -> h.body())));
   }
@@ -197,20 +197,29 @@ class SampleOwnerPagesTest {
   }
 
   @Test
-  void rowsReadOnTheMorningSheetAddUp() {
-    var total = morning().fileTotal();
-    assertEquals(
-        number(total.read()),
-        number(total.used())
-            + number(total.repeat())
-            + number(total.voided())
-            + number(total.setAside()));
-    assertEquals(
-        number(total.read()), morning().files().stream().mapToLong(f -> number(f.read())).sum());
+  void everyBodyThatHangsOrIsOnTheBlockStandsOnTheMorningSheetOnce() {
+    var open =
+        bodies().stream()
+            .filter(row -> row.get("state").equals("open"))
+            .map(row -> row.get("body"))
+            .collect(Collectors.toSet());
+    var rail = morning().rail();
+    var shown =
+        Stream.concat(
+                rail.hanging().stream().map(row -> row.body()),
+                rail.onBlock().stream().map(row -> row.body()))
+            .toList();
+    assertEquals(open, heldBodies(shown.stream()));
+    assertEquals(open.size(), shown.size());
   }
 
   private static List<Object> summaryLike(MorningView sheet) {
-    return List.of(sheet.story(), sheet.held(), sheet.issued(), sheet.notes());
+    return List.of(
+        sheet.story(),
+        waiting().items().stream().map(i -> i.who()).toList(),
+        sheet.rail(),
+        sheet.ring(),
+        sheet.notes());
   }
 
   private static String textOf(Object view) {
@@ -228,14 +237,18 @@ class SampleOwnerPagesTest {
     return named.map(body -> body.replaceAll(",.*", "")).collect(Collectors.toSet());
   }
 
-  private static long number(String text) {
-    return Long.parseLong(text.replace(",", ""));
-  }
-
   private static SummaryView summary(YearMonth month) {
     return SUMMARIES.computeIfAbsent(
         month,
         m -> SummaryComposer.compose(MonthReport.of(MonthRecords.of(night, register, m)), wording));
+  }
+
+  /** The statements that wait. */
+  private static MorningView.Waits waiting() {
+    return morning().waits().stream()
+        .filter(group -> group.title().equals(wording.say("morning.group.hold")))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static MorningView morning() {

@@ -206,7 +206,7 @@ class PagesTest {
   void aQuietMorningSaysThatAllIsWellAndNoMore() {
     var page = print(SampleMorning.quietMorning());
     assertTrue(page.prints(W.say("morning.well")));
-    for (var label : List.of("waits", "todo", "issued", "files")) {
+    for (var label : List.of("hangs", "on_the_block", "not_packed", "issued")) {
       assertFalse(page.prints(W.say(label)), label);
     }
   }

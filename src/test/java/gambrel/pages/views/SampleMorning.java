@@ -14,10 +14,39 @@ final class SampleMorning {
         SampleMonth.page(W.say("morning.title", "2 April 2026"), "2 April 2026"),
         W.labels(),
         SampleStatement.SHOP,
-        "Thursday 2 April 2026",
+        W.say("morning.title", "Thursday 2 April 2026"),
         List.of(
-            W.count("morning.held", 2, "2") + " " + W.count("morning.todo", 3, "3"),
-            W.count("morning.issued", 2, "2"),
+            W.count("morning.held", 2, "2") + " " + W.count("morning.todo", 2, "2"),
+            W.count("morning.cut.finish", 1, "1", "B-0420 (Ada Moss)")
+                + " "
+                + W.say("morning.cut.next", "L-0110 (Ada Moss)", "Friday 3 April 2026")),
+        waits(),
+        rail(),
+        new MorningView.Ring(
+            List.of(
+                new MorningView.Issued(
+                    "Aroha Ngātuere",
+                    "B-0341, beef",
+                    "",
+                    "219",
+                    "231.44 kg",
+                    "$399.04",
+                    "$512.54",
+                    W.say("morning.by.email")),
+                new MorningView.Issued(
+                    "Muirne Ó Cathasaigh",
+                    "L-0102, lamb",
+                    W.say("morning.revision", "2"),
+                    "",
+                    "60.13 kg",
+                    "",
+                    "",
+                    W.say("morning.by.print"))),
+            W.count("morning.issued.more", 12, "12"),
+            W.say("morning.owing", "Aroha Ngātuere", "$512.54", "12 January 2026")
+                + " · "
+                + W.count("morning.owing.more", 7, "7")),
+        List.of(
             W.count(
                 "morning.read",
                 412,
@@ -26,25 +55,12 @@ final class SampleMorning {
                 "371",
                 "36",
                 "2",
-                "3")),
-        held(),
-        "",
-        todo(),
-        List.of(
-            new MorningView.Issued("Aroha Ngātuere", "B-0341", "", "231.44 kg", "$399.04"),
-            new MorningView.Issued(
-                "Muirne Ó Cathasaigh", "L-0102", W.say("morning.revision", "2"), "60.13 kg", "")),
-        "",
-        List.of(
-            new MorningView.FileRow("exports/bench-1/2026-04-01.csv", "212", "208", "0", "2", "2"),
-            new MorningView.FileRow("exports/bench-2/2026-04-01.csv", "164", "127", "36", "0", "1"),
-            new MorningView.FileRow("exports/rail/2026-04-01.csv", "36", "36", "0", "0", "0")),
-        new MorningView.FileRow(W.say("total"), "412", "371", "36", "2", "3"),
-        List.of(W.count("morning.open", 4, "4"), W.say("morning.register.new")));
+                "3"),
+            W.say("morning.register.new")));
   }
 
-  private static List<Held> held() {
-    var first = SampleMonth.held().get(0);
+  private static List<MorningView.Waits> waits() {
+    var held = SampleMonth.held();
     var likely =
         List.of(
             new Held.Likely(
@@ -56,33 +72,83 @@ final class SampleMorning {
                 "Of P-0077 8.1 % is bone, here usually about 12.5 %.",
                 "Look for bone of P-0077 that was not weighed.", List.of()));
     return List.of(
-        new Held(first.body(), first.customer(), first.reason(), first.advice(), likely),
-        SampleMonth.held().get(1));
+        new MorningView.Waits(
+            W.say("morning.group.stop"),
+            List.of(
+                item(
+                    "",
+                    "7 statements would be revised in one night, more than 5.",
+                    "Find what changed so much; if it is right, raise limit.revisions once.")),
+            ""),
+        new MorningView.Waits(
+            W.say("morning.group.hold"),
+            List.of(waiting(held.get(0), likely), waiting(held.get(1), List.of())),
+            W.count("morning.more", 3, "3")),
+        new MorningView.Waits(
+            W.say("morning.group.rows"),
+            List.of(
+                item(
+                    "B-0431",
+                    "bodies.csv has no body B-0431.",
+                    "Add the body to bodies.csv, or give its id as a tag of a body.",
+                    "exports/bench-1/2026-04-01.csv:88"
+                        + " · bench-1,5120,2026-04-01T10:14:31,B-0431,7102,4.36")),
+            ""),
+        new MorningView.Waits(
+            W.say("morning.group.mark"),
+            List.of(
+                item(
+                    "",
+                    "No row of scale bench-2 has ticket 77.",
+                    "Check scale, ticket and date against the export; it changed nothing.",
+                    "corrections.csv:4 · " + W.say("morning.ticket", "bench-2", "77"))),
+            ""));
   }
 
-  private static List<MorningView.Todo> todo() {
-    return List.of(
-        new MorningView.Todo(
-            W.say("morning.severity.stop"),
-            "",
-            "",
-            "7 statements would be revised in one night, more than 5.",
-            "Find what changed so much; if it is right, raise limit.revisions once.",
-            ""),
-        new MorningView.Todo(
-            W.say("morning.severity.hold"),
-            W.say("morning.place", "exports/bench-1/2026-04-01.csv", "88"),
-            W.say("morning.ticket", "bench-1", "5120"),
-            "The body B-0431 is not in bodies.csv.",
-            "Add the body to bodies.csv, or give its id as a tag of a body.",
-            "bench-1,5120,2026-04-01T10:14:31,B-0431,7102,4.36,,,kg,1,,,"),
-        new MorningView.Todo(
-            W.say("morning.severity.mark"),
-            W.say("morning.place", "corrections.csv", "4"),
-            W.say("morning.ticket", "bench-2", "77"),
-            "The correction fits no row.",
-            "Check scale, ticket and date against the export; it changed nothing.",
-            ""));
+  private static MorningView.Item waiting(Held of, List<Held.Likely> likely) {
+    return new MorningView.Item(
+        of.body() + " · " + of.customer(), of.reason(), of.advice(), List.of(), likely);
+  }
+
+  private static MorningView.Item item(String who, String message, String advice, String... rows) {
+    return new MorningView.Item(who, message, advice, List.of(rows), List.of());
+  }
+
+  private static MorningView.Rail rail() {
+    return new MorningView.Rail(
+        List.of(
+            new MorningView.Hanging(
+                "L-0110, lamb",
+                "Ada Moss",
+                "north",
+                "31 Mar",
+                "2",
+                "21.8 kg",
+                W.say("morning.due.asked", "2 Apr"),
+                true),
+            new MorningView.Hanging(
+                "B-0425, beef, steer",
+                "Ben Oram",
+                "",
+                "",
+                "",
+                "",
+                W.count("morning.due.usual", 10, "10", "9 Apr"),
+                false)),
+        true,
+        W.say("morning.usual.note"),
+        List.of(
+            new MorningView.OnBlock(
+                "B-0420, beef, heifer",
+                "Ada Moss",
+                "1 Apr",
+                "225.0 kg",
+                "55.44 kg",
+                W.say("morning.rest.least", "162.81 kg"))),
+        W.say("morning.rest.least.note"),
+        List.of(
+            new MorningView.Unpacked(
+                "H12, Smoked ham", "P-0070 (Ben Oram)", "24 Mar", "17.28 kg", "15 Apr")));
   }
 
   static MorningView quietMorning() {
@@ -90,15 +156,11 @@ final class SampleMorning {
         SampleMonth.page(W.say("morning.title", "3 April 2026"), "3 April 2026"),
         W.labels(),
         SampleStatement.SHOP,
-        "Friday 3 April 2026",
-        List.of(W.say("morning.well"), W.say("morning.issued.none"), W.say("morning.read.none")),
+        W.say("morning.title", "Friday 3 April 2026"),
+        List.of(W.say("morning.well"), W.say("morning.issued.none")),
         List.of(),
-        "",
-        List.of(),
-        List.of(),
-        "",
-        List.of(),
-        new MorningView.FileRow("", "", "", "", "", ""),
-        List.of());
+        new MorningView.Rail(List.of(), false, "", List.of(), "", List.of()),
+        new MorningView.Ring(List.of(), "", ""),
+        List.of(W.say("morning.read.none")));
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.pages.owner.morning;
 
 import gambrel.insight.cause.LikelyCauses;
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Planned;
@@ -12,6 +13,7 @@ import java.util.List;
  *
  * @param night the night's figures
  * @param issued the statements issued in the night
+ * @param accounts the customers' accounts after the night, by id
  * @param held the drafts of statements that are held
  * @param notices the notices of the night, in order
  * @param causes what probably went wrong with the bodies that do not balance
@@ -20,6 +22,7 @@ import java.util.List;
 public record MorningReport(
     Night night,
     List<RegisterRow> issued,
+    List<CustomerAccount> accounts,
     List<Planned> held,
     List<Notice> notices,
     LikelyCauses causes,
