@@ -40,7 +40,7 @@ public final class MorningComposer {
             wording.say("morning.title", day),
             wording.say("morning.running", settings.name(), day)),
         wording.words().labels(),
-        new ShopView(settings.name(), List.of()),
+        new ShopView(settings.name(), List.of(), List.of()),
         wording.say("morning.title", wording.formats().day(date)),
         story(waiting, rail),
         waiting.groups(),
