@@ -89,7 +89,7 @@ final class RunCommand extends ShopCommand {
         .forEach(line -> to.println("gambrel: " + line));
     long waiting = notices.stream().filter(n -> n.severity() == Severity.HOLD).count();
     if (waiting > 0) {
-      to.println("gambrel: things that wait for a person, on the morning sheet: " + waiting);
+      to.println("gambrel: see the morning sheet; notices that wait for a person: " + waiting);
     }
   }
 }
