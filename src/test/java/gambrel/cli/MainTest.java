@@ -114,7 +114,7 @@ class MainTest {
     assertEquals(1, result.code());
     assertTrue(result.out().contains("1 statements held"), result.out());
     assertEquals(
-        "gambrel: things that wait for a person, on the morning sheet: 2", result.err().strip());
+        "gambrel: see the morning sheet; notices that wait for a person: 2", result.err().strip());
   }
 
   @Test
