@@ -16,3 +16,6 @@ ${shop.name}
 <#list shop.lines as line>
 ${line}
 </#list>
+<#list shop.contact as contact>
+${contact.text}
+</#list>

@@ -4,6 +4,7 @@ import gambrel.files.publish.Changes;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
+import gambrel.trade.register.Accounts;
 import gambrel.trade.register.ChargeLine;
 import gambrel.trade.register.Digest;
 import gambrel.trade.register.Figures;
@@ -45,7 +46,9 @@ record Statements(
     var done = progress.begin(Progress.Stage.STATEMENTS, plan.issue().size() + plan.held().size());
     int number = before.nextNumber(night.shop().settings().terms().numberFrom());
     var rows = new ArrayList<RegisterRow>();
-    for (var left = plan.issue(); !left.isEmpty(); ) {
+    var accounts = Accounts.of(night, before, plan.issue());
+    var all = plan.issue().stream().map(one -> one.owing(accounts.get(one.customer()))).toList();
+    for (var left = all; !left.isEmpty(); ) {
       left = issue(left, number + rows.size(), names, done, rows);
     }
     Set<String> drafts = new HashSet<>();

@@ -18,6 +18,10 @@ final class OfficeFiles {
       paper=a4
       tax_name=GST
       tax_included=yes
+      tax_number_name=ABN
+      tax_number=00 000 000 000
+      pay_by_days=14
+      pay_to=Bank transfer to BSB 000-000; account 0000 0000
       rail=hot,cold
       rail.game=cold
       bins=weighed

@@ -17,28 +17,24 @@ final class StatementPlaces {
           Map.entry("why.lead.whole", List.of("live", "take_home")),
           Map.entry("why.lead.whole.hot", List.of("hot", "take_home")),
           Map.entry("why.pending", List.of("put_into_open_batches")),
-          Map.entry("why.dressing", List.of("dressing_pct")),
-          Map.entry("why.dressing.pork", List.of("dressing_pct")),
+          Map.entry("why.of_cold", List.of("take_home_of_cold_pct", "cold")),
+          Map.entry("why.of_hot", List.of("take_home_of_hot_pct", "hot")),
           Map.entry("normal.dressing", List.of("dressing_pct")),
           Map.entry("normal.chill", List.of("chill_shrink_pct")),
           Map.entry("normal.bench", List.of("cutting_loss_pct")),
           Map.entry("normal.take_home", List.of("take_home_of_cold_pct")),
           Map.entry("normal.take_home_of_hot", List.of("take_home_of_hot_pct")),
-          Map.entry("flow.offal", List.of("offal")),
+          Map.entry("rest.offal.packed", List.of("offal")),
           Map.entry("flow.trim", List.of("rail_trim")),
           Map.entry("draft.reason.loss-high", List.of("cutting_loss")));
 
   private static final Map<String, List<String>> OF_THE_CUSTOMER =
       Map.of(
-          "packs.lead.one", List.of("-", "take_home"),
-          "packs.lead.many", List.of("-", "take_home"),
-          "packs.some.one", List.of("-", "take_home"),
-          "packs.some.many", List.of("-", "take_home"),
-          "packs.share.lead", List.of("take_home"),
-          "packs.meat", List.of("meat_home", "other_home"),
-          "packs.offal.one", List.of("-", "offal"),
-          "packs.offal.many", List.of("-", "offal"),
-          "packs.offal.share", List.of("offal"),
+          "packs.lead.all.one", List.of("-", "boxes"),
+          "packs.lead.all.many", List.of("-", "boxes"),
+          "packs.lead.some.one", List.of("-", "boxes"),
+          "packs.lead.some.many", List.of("-", "boxes"),
+          "packs.offal", List.of("offal"),
           "packs.whole.lead", List.of("take_home"));
 
   private final ExactNight exact;
@@ -58,7 +54,6 @@ final class StatementPlaces {
     if (own.containsKey("share")) {
       picture(name + " picture ", page, body);
       rest(name + " rest ", page, whole);
-      shares(name + " shares ", page, whole, own);
     }
     for (var sentence : page.sentences()) {
       OF_THE_BODY.forEach((key, figures) -> sentence(name, key, sentence, figures, whole));
@@ -98,7 +93,7 @@ final class StatementPlaces {
   private void picture(String place, PrintedPage page, String body) {
     var lines = exact.picture(body);
     var rows = page.rows("flow");
-    if (rows.isEmpty() && !page.sentences().toString().contains(words.say("why.water"))) {
+    if (rows.isEmpty() && !page.sentences().toString().contains("became")) {
       return;
     }
     agreement.same(
@@ -108,12 +103,8 @@ final class StatementPlaces {
     for (int i = 0; i < Math.min(lines.size(), rows.size()); i++) {
       var line = lines.get(i);
       var row = rows.get(i);
-      agreement.number(place + line.label(), row.cell(2), line.weight());
+      agreement.part(place + line.label(), row.cell(2), line.weight());
       agreement.number(place + line.label() + " share", row.cell(3), line.percent());
-      if (!line.of().isEmpty() && !line.of().equals("100")) {
-        var says = words.read("flow.of." + line.of(), row.cell(3));
-        agreement.same(place + line.label() + " is of " + line.of(), true, says.isPresent());
-      }
     }
   }
 
@@ -187,29 +178,11 @@ final class StatementPlaces {
         .ifPresent(said -> agreement.number(place + " left", said.get(0), binned));
   }
 
-  private void shares(
-      String place,
-      PrintedPage page,
-      Map<String, BigFraction> whole,
-      Map<String, BigFraction> own) {
-    var rows = page.rows("figures").stream().filter(row -> row.style().isEmpty()).toList();
-    for (var row : rows) {
-      if (row.cells().size() == 3 && row.cell(0).equals(words.say("shares.take_home"))) {
-        agreement.number(place + "take_home of all", row.cell(1), whole.get("take_home"));
-        agreement.number(place + "take_home", row.cell(2), own.get("take_home"));
-      }
-      if (row.cells().size() == 3 && row.cell(0).equals(words.say("shares.offal"))) {
-        agreement.number(place + "offal of all", row.cell(1), whole.get("offal"));
-        agreement.number(place + "offal", row.cell(2), own.get("offal"));
-      }
-    }
-  }
-
-  /** The boxes' total is the take-home weight. */
+  /** The boxes' total is what a scale shows. */
   private void boxes(String place, PrintedPage page, Map<String, BigFraction> own) {
     for (var row : page.rows("figures")) {
       if (row.style().equals("total")) {
-        agreement.number(place + "total", row.cell(row.cells().size() - 2), own.get("take_home"));
+        agreement.number(place + "total", row.cell(row.cells().size() - 1), own.get("boxes"));
       }
     }
   }

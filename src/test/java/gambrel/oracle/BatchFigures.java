@@ -30,6 +30,9 @@ final class BatchFigures {
   /** Each owner's part of the output, in thousandths; a tub without a body is the shop's. */
   final Map<String, BigInteger> parts = new TreeMap<>();
 
+  /** Each owner's part of what the output weighs more than its meat, in thousandths. */
+  final Map<String, BigInteger> addedParts = new TreeMap<>();
+
   /** Its tubs, what was added, and its packs. */
   final List<Row> rows;
 
@@ -92,6 +95,14 @@ final class BatchFigures {
       }
     }
     parts.putAll(Split.of(Num.steps(part, 3), owners));
+    var meatOut = parts.values().stream().reduce(BigInteger.ZERO, BigInteger::add);
+    var more = Num.steps(out, 3).subtract(meatOut).max(BigInteger.ZERO);
+    addedParts.putAll(Split.of(more, owners));
+  }
+
+  /** A body's part of what the output weighs more than its meat; nothing while it is open. */
+  BigFraction addedPart(String body) {
+    return Num.ofSteps(addedParts.getOrDefault(body, BigInteger.ZERO), 3);
   }
 
   /** A body's part of the output; nothing while the batch is open. */

@@ -8,7 +8,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The exact figures of one customer's part of a body, by the names that the attachment of a
- * statement gives them; {@code meat_home}, {@code other_home}, {@code offal} and {@code outright}
+ * statement gives them; {@code meat_home}, {@code other_home}, {@code offal}, {@code outright},
+ * {@code added} and {@code boxes}
  * are sums that only the page prints.
  */
 final class CustomerNumbers {
@@ -26,13 +27,15 @@ final class CustomerNumbers {
   static Map<String, BigFraction> of(World world, String body, String customer) {
     var shares = world.verdicts.get(body).shares();
     var numbers = new CustomerNumbers(world.yields.get(body), shares, customer);
-    for (var sum : Set.of("take_home", "meat_home", "other_home", "offal", "outright")) {
+    for (var sum : Set.of("take_home", "meat_home", "other_home", "offal", "outright", "added")) {
       numbers.numbers.put(sum, BigFraction.ZERO);
     }
     numbers.packs();
     if (numbers.owns() && !numbers.yield.body.beast.uncut()) {
       numbers.batches();
     }
+    var boxes = numbers.numbers.get("take_home").add(numbers.numbers.get("offal"));
+    numbers.numbers.put("boxes", boxes.add(numbers.numbers.get("added")));
     if (numbers.owns()) {
       numbers.numbers.put("share", shares.all().get(customer));
     }
@@ -92,6 +95,8 @@ final class CustomerNumbers {
         numbers.put("batch:" + batch.id, part);
         numbers.merge("take_home", part, BigFraction::add);
         numbers.merge("meat_home", part, BigFraction::add);
+        var added = part(batch.addedPart(yield.body.beast.id()));
+        numbers.merge("added", added, BigFraction::add);
       }
     }
   }

@@ -34,12 +34,9 @@ public final class ExactNight {
    *
    * @param label the last part of the key of its words: {@code flow.LABEL}
    * @param weight its weight
-   * @param of of what {@code percent} is: {@code live}, {@code hot}, {@code cold}, or {@code 100}
-   *     for a part of the weight into the boning room; empty without a percentage
-   * @param percent its percentage, or null; that of a part of the boning room is in whole tenths,
-   *     so that all add up
+   * @param percent of the first line, in whole tenths; the parts of a line add up to its own
    */
-  public record Line(String label, BigFraction weight, String of, BigFraction percent) {}
+  public record Line(String label, BigFraction weight, BigFraction percent) {}
 
   /** Calculates a folder. */
   public static ExactNight of(Path shopFolder, OffsetDateTime asOf, TreeSource trees) {

@@ -31,16 +31,16 @@ class OraclePagesTest {
   void drawsTheWayFromAliveToTheBoxes() {
     var lines = shop.exactlyAt("06T00:00").picture("B1");
     assertEquals(9, lines.size());
-    assertLine("live 560", lines.get(0));
-    assertLine("dressing 260 46.4", lines.get(1)); // 260 / 560
+    assertLine("live 560 100.0", lines.get(0));
+    assertLine("dressing 260 46.4", lines.get(1)); // 100 - 53.6
     assertLine("hot 300 53.6", lines.get(2)); // 300 / 560
-    assertLine("chill 6 2.0", lines.get(3)); // 6 / 300
-    assertLine("boning 294 100.0", lines.get(4));
-    // 68.03, 20.41, 9.52 and 2.04 of 294: rounded down one tenth is left, for the largest rest
-    assertLine("home 200 68.0", lines.get(5));
-    assertLine("bone 60 20.4", lines.get(6));
-    assertLine("fat 28 9.5", lines.get(7));
-    assertLine("bench 6 2.1", lines.get(8));
+    assertLine("chill 6 1.1", lines.get(3)); // 53.6 - 52.5
+    assertLine("boning 294 52.5", lines.get(4)); // 294 / 560
+    // 35.71, 10.71, 5.00 and 1.07 are rounded down to 52.4: a tenth for the largest rest
+    assertLine("home 200 35.7", lines.get(5));
+    assertLine("bone 60 10.7", lines.get(6));
+    assertLine("fat 28 5.0", lines.get(7));
+    assertLine("bench 6 1.1", lines.get(8));
   }
 
   @Test

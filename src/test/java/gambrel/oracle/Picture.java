@@ -1,10 +1,11 @@
 package gambrel.oracle;
 
-import java.math.BigInteger;
+import static java.math.RoundingMode.FLOOR;
+
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The lines of the picture on a statement's first page, from alive to the boxes. */
@@ -13,6 +14,9 @@ final class Picture {
   private final Beast beast;
   private final String bins;
   private final List<ExactNight.Line> lines = new ArrayList<>();
+
+  /** The first weight of the picture, of which all percentages are; null before it is known. */
+  private BigFraction base;
 
   private Picture(Yield yield) {
     numbers = BodyNumbers.of(yield);
@@ -35,8 +39,21 @@ final class Picture {
     return picture.lines;
   }
 
-  private void add(String label, BigFraction weight, String of, BigFraction percent) {
-    lines.add(new ExactNight.Line(label, weight, percent == null ? "" : of, percent));
+  /** Adds a weight that is left after a step. */
+  private void stage(String label, BigFraction weight) {
+    if (base == null) {
+      base = weight;
+    }
+    add(label, weight, tenths(weight));
+  }
+
+  private void add(String label, BigFraction weight, long tenths) {
+    lines.add(new ExactNight.Line(label, weight, BigFraction.of(tenths, 10)));
+  }
+
+  /** A weight's share of the first one in whole tenths of a percent. */
+  private long tenths(BigFraction weight) {
+    return Num.steps(Num.percent(weight, base), 1).longValueExact();
   }
 
   private boolean known(String... names) {
@@ -45,37 +62,45 @@ final class Picture {
 
   private void rail() {
     var hot = numbers.get("hot");
-    boolean alive = known("live", "hot") && hot.compareTo(numbers.get("live")) < 0;
-    if (alive) {
-      add("live", numbers.get("live"), "", null);
-      add("dressing", numbers.get("dressed_off"), "live", numbers.get("dressed_off_pct"));
+    if (known("live", "hot") && hot.compareTo(numbers.get("live")) < 0) {
+      stage("live", numbers.get("live"));
+      between(numbers.get("live"), hot, "dressing", BigFraction.ZERO, numbers.get("dressed_off"));
     }
     if (known("hot")) {
-      add("hot", hot, "live", alive ? numbers.get("dressing_pct") : null);
+      stage("hot", hot);
     }
     if (known("hot", "chill_shrink_pct")) {
-      trimmed("trim_before_cold");
-      add("chill", numbers.get("chill_loss"), "hot", numbers.get("chill_shrink_pct"));
+      var trimmed = numbers.get("trim_before_cold");
+      between(hot, numbers.get("cold"), "chill", trimmed, numbers.get("chill_loss"));
+    }
+    // Without a hot weight the cold one is the first, whether it is drawn or not.
+    if (base == null && known("cold")) {
+      base = numbers.get("cold");
     }
     if (known("cold", "ageing_shrink_pct")) {
-      add("cold", numbers.get("cold"), "hot", numbers.get("cold_of_hot_pct"));
-      trimmed("trim_after_cold");
-      add("ageing", numbers.get("ageing_loss"), "cold", numbers.get("ageing_shrink_pct"));
+      stage("cold", numbers.get("cold"));
+      var trimmed = numbers.get("trim_after_cold");
+      var boning = numbers.get("boning");
+      between(numbers.get("cold"), boning, "ageing", trimmed, numbers.get("ageing_loss"));
     }
   }
 
-  private void trimmed(String name) {
-    if (numbers.get(name).signum() != 0) {
-      add("trimmed", numbers.get(name), "", null);
+  /** What went between two weights, with the percentage that lies between theirs. */
+  private void between(
+      BigFraction before, BigFraction after, String label, BigFraction trimmed, BigFraction lost) {
+    var tenths = parts(tenths(before) - tenths(after), List.of(trimmed, lost));
+    if (trimmed.signum() != 0) {
+      add("trimmed", trimmed, tenths.get(0));
     }
+    add(label, lost, tenths.get(1));
   }
 
   private void boning() {
     if (beast.uncut()) {
-      add("home", numbers.get("boning"), "", null);
+      stage("home", numbers.get("boning"));
       return;
     }
-    add("boning", numbers.get("boning"), "100", Num.HUNDRED);
+    stage("boning", numbers.get("boning"));
     int first = lines.size();
     part("home", "boning_home", true);
     part("pending", "boning_pending", false);
@@ -86,36 +111,41 @@ final class Picture {
     part(bins.equals("partly") ? "bench.partly" : "bench", "cutting_loss", true);
     part("batch", "boning_batch_loss", false);
     var parts = List.copyOf(lines.subList(first, lines.size()));
-    var tenths = tenths(parts.stream().map(ExactNight.Line::weight).toList());
+    var weights = parts.stream().map(ExactNight.Line::weight).toList();
+    var tenths = parts(tenths(numbers.get("boning")), weights);
+    lines.subList(first, lines.size()).clear();
     for (int i = 0; i < parts.size(); i++) {
-      var part = parts.get(i);
-      lines.set(first + i, new ExactNight.Line(part.label(), part.weight(), "100", tenths.get(i)));
+      add(parts.get(i).label(), parts.get(i).weight(), tenths.get(i));
     }
   }
 
   /** A part of nothing is left out unless it is one that is always told. */
   private void part(String label, String name, boolean always) {
     if (known(name) && (always || Num.steps(numbers.get(name), 3).signum() != 0)) {
-      add(label, numbers.get(name), "100", BigFraction.ZERO);
+      add(label, numbers.get(name), 0);
     }
   }
 
-  /** Percentages that add up to 100.0; where a part is below nothing, each is rounded alone. */
-  static List<BigFraction> tenths(List<BigFraction> weights) {
-    var rounded = weights.stream().map(w -> Num.rounded(w, 3)).toList();
-    var sum = rounded.stream().reduce(BigFraction.ZERO, BigFraction::add);
-    if (sum.signum() <= 0) {
-      return rounded.stream().map(w -> BigFraction.ZERO).toList();
+  /** Tenths of a percent that add up to {@code total}: rounded down, the rest by remainder. */
+  private List<Long> parts(long total, List<BigFraction> weights) {
+    var exact = weights.stream().map(w -> Num.round(w.multiply(1000).divide(base), 20));
+    var rests = new ArrayList<BigDecimal>();
+    var tenths = new ArrayList<Long>();
+    exact.forEach(
+        value -> {
+          var down = value.setScale(0, FLOOR);
+          tenths.add(down.longValueExact());
+          rests.add(value.subtract(down));
+        });
+    long left = total - tenths.stream().mapToLong(Long::longValue).sum();
+    for (; left > 0; left--) {
+      int most = 0;
+      for (int i = 1; i < rests.size(); i++) {
+        most = rests.get(i).compareTo(rests.get(most)) > 0 ? i : most;
+      }
+      tenths.set(most, tenths.get(most) + 1);
+      rests.set(most, BigDecimal.valueOf(-1));
     }
-    if (rounded.stream().anyMatch(w -> w.signum() < 0)) {
-      return rounded.stream().map(w -> Num.rounded(Num.percent(w, sum), 1)).toList();
-    }
-    var byPlace = new TreeMap<String, BigFraction>();
-    for (int i = 0; i < rounded.size(); i++) {
-      byPlace.put(String.format("%04d", i), rounded.get(i));
-    }
-    return Split.of(BigInteger.valueOf(1000), byPlace).values().stream()
-        .map(tenths -> Num.ofSteps(tenths, 1))
-        .toList();
+    return tenths;
   }
 }

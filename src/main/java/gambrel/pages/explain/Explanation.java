@@ -160,7 +160,9 @@ public final class Explanation {
             .map(Explanation::words));
     lines.section(
         "Rows that a correction took away from it",
-        night.ledger().corrections().stream().filter(this::takesAway).map(Explanation::words));
+        night.ledger().corrections().stream()
+            .filter(applied -> applied.takesFrom(account.body()))
+            .map(Explanation::words));
     lines.section(
         "Rows set aside that name it",
         night.ledger().setAside().stream()
@@ -176,19 +178,6 @@ public final class Explanation {
             release.on().toLocalDateTime(),
             release.reason(),
             release.place());
-  }
-
-  /** Whether a correction voids a row of this body or gives it to another body. */
-  private boolean takesAway(AppliedCorrection applied) {
-    var correction = applied.correction();
-    if (correction.field().equals(Field.BODY.id())) {
-      return names(applied.was()) && !names(correction.value());
-    }
-    return correction.field().equals(Field.STATUS.id()) && names(applied.row().get(Field.BODY));
-  }
-
-  private boolean names(String text) {
-    return text.equals(account.body().id()) || account.body().tags().contains(text);
   }
 
   private static String words(AppliedCorrection applied) {

@@ -4,6 +4,7 @@ import gambrel.pages.views.PageView;
 import gambrel.pages.views.ShopView;
 import gambrel.pages.words.Wording;
 import gambrel.trade.shop.Settings;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -26,7 +27,7 @@ public record ShopPart(Settings settings, Wording wording) {
 
   /** Name, address and contact of the shop. */
   public ShopView shop() {
-    return new ShopView(settings.name(), lines().toList());
+    return new ShopView(settings.name(), lines().toList(), List.of());
   }
 
   /** The lines of address and contact. In the settings semicolons divide them. */

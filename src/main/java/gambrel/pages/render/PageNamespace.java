@@ -36,6 +36,12 @@ final class PageNamespace extends XhtmlNamespaceHandler {
     return Optional.of(DEFAULT_STYLES);
   }
 
+  /** None, so that the engine makes no links: the device makes them with their tags. */
+  @Override
+  public String getLinkUri(Element element) {
+    return null;
+  }
+
   @Override
   protected StylesheetInfo readLinkElement(Element link) {
     return placed(super.readLinkElement(link), ClosedUserAgent.address(link.getAttribute("href")));

@@ -16,8 +16,9 @@ import java.util.stream.Collectors;
  * @param subject the customer's part of a body
  * @param batch the batch
  * @param part the customer's part of the batch's meat; zero while the batch is open
+ * @param packed the same with what was added to the meat
  */
-record BatchMeat(StatementPart subject, BatchBalance batch, Weight part) {
+record BatchMeat(StatementPart subject, BatchBalance batch, Weight part, Weight packed) {
 
   /** The batch's product or, if the shop names none, the items of its packs. */
   String name() {
@@ -57,11 +58,6 @@ record BatchMeat(StatementPart subject, BatchBalance batch, Weight part) {
   /** The weight of the body's tubs in the batch. */
   Weight put() {
     return batch.meatInOf(subject.body.id());
-  }
-
-  /** Whether the packs weigh more than the meat in them. */
-  boolean hasMoreThanMeat() {
-    return !batch.isOpen() && batch.out().thousandths() > batch.meatOut().thousandths();
   }
 
   /** The weighings of its packs, with everything added. */

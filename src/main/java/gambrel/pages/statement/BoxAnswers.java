@@ -1,9 +1,12 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
+import gambrel.pages.words.PrintedShares;
 import gambrel.trade.account.Entitlement;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
+import gambrel.trade.shop.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,18 +21,19 @@ final class BoxAnswers extends StatementPart {
     super(statement);
   }
 
-  /** Answers "How many packs, and what weight?". */
+  /** Answers "How much is there?" with the weight that a scale shows, and what it is made of. */
   Answer packs() {
     var lines = new ArrayList<String>();
     if (is(Outcome.CUT)) {
-      meat().ifPresent(lines::add);
+      kinds().ifPresent(lines::add);
       outrightPacks().ifPresent(lines::add);
+      whole().ifPresent(lines::add);
+      if (!openBatches().isEmpty()) {
+        lines.add(say("packs.pending"));
+      }
     } else {
       lines.add(say(is(Outcome.WHOLE) ? "packs.whole" : "packs.condemned"));
-    }
-    offalPacks().ifPresent(lines::add);
-    if (is(Outcome.CUT) && !openBatches().isEmpty()) {
-      lines.add(say("packs.pending"));
+      offalPacks().ifPresent(lines::add);
     }
     return answer("packs.question", packed(), lines);
   }
@@ -41,59 +45,86 @@ final class BoxAnswers extends StatementPart {
     if (is(Outcome.WHOLE)) {
       String weight = hung(own.takeHome());
       return isSharer()
-          ? say("packs.share.lead", weight, share())
+          ? say("packs.share.lead", weight, yours())
           : say("packs.whole.lead", weight);
     }
-    if (own.takeHome().isZero()) {
+    if (own.boxes().isZero()) {
       return say("packs.none.lead");
     }
-    String weight = home(own.takeHome());
+    String weight = headline(own.boxes());
     if (isSharer()) {
-      return say("packs.share.lead", weight, share());
+      return say("packs.share.lead", weight, yours());
     }
-    String uncounted =
+    int packs = own.lines().stream().mapToInt(line -> line.packs().orElse(0)).sum();
+    return packs("packs.lead.", packs, weight);
+  }
+
+  /** A sentence with packs, to which those of the body's own batches are added, and a weight. */
+  private String packs(String key, int packs, String weight) {
+    int batched =
         batchMeat().stream()
-            .filter(batch -> batch.packs().isEmpty())
+            .filter(BatchMeat::isAlone)
+            .mapToInt(batch -> batch.packings().size())
+            .sum();
+    String mixed =
+        batchMeat().stream()
+            .filter(batch -> !batch.isAlone())
             .map(BatchMeat::name)
+            .distinct()
             .collect(Collectors.joining(", "));
-    return uncounted.isEmpty()
-        ? wording.counted("packs.lead", counted(), weight)
-        : wording.counted("packs.some", counted(), weight, uncounted);
+    return mixed.isEmpty()
+        ? wording.counted(key + "all", packs + batched, weight)
+        : wording.counted(key + "some", packs + batched, weight, mixed);
   }
 
-  /** The number of packs that are wholly the customer's, without offal. */
-  private int counted() {
-    var batches = batchMeat().stream().mapToInt(batch -> batch.packs().orElse(0));
-    return packs(own.lines()) - packs(offalLines) + batches.sum();
+  /** What the boxes hold by kind, rounded so that it adds up; empty if it is all one kind. */
+  private Optional<String> kinds() {
+    var weights = List.of(own.takeHome(), own.offal(), own.added());
+    var printed = PrintedShares.weights(weights, headlineDecimals());
+    var keys = List.of(meat(), "packs.part.offal", "packs.part.added");
+    var parts = new ArrayList<String>();
+    for (int i = 0; i < keys.size(); i++) {
+      if (!printed.get(i).isZero()) {
+        parts.add(say(keys.get(i), headline(printed.get(i))));
+      }
+    }
+    boolean plain = parts.size() == 1 && own.otherHome().isZero();
+    return parts.isEmpty() || plain
+        ? Optional.empty()
+        : Optional.of(say("packs.parts", String.join(", ", parts)));
   }
 
-  private static int packs(List<Entitlement.Line> lines) {
-    return lines.stream().mapToInt(line -> line.packs().orElse(0)).sum();
-  }
-
-  private Optional<String> meat() {
-    return Optional.of(own.otherHome())
-        .filter(other -> !other.isZero())
-        .map(other -> say("packs.meat", home(own.meatHome()), home(other)));
+  private String meat() {
+    boolean fat =
+        own.lines().stream().anyMatch(l -> l.kind() == Kind.FAT && !l.weight().isZero());
+    if (own.otherHome().isZero()) {
+      return "packs.part.meat";
+    }
+    return fat ? "packs.part.fat" : "packs.part.bone";
   }
 
   /** The packs that name a customer who also has a share. */
   private Optional<String> outrightPacks() {
     int packs = outright().size();
     return isSharer() && packs > 0
-        ? Optional.of(wording.counted("packs.outright", packs, home(own.outright())))
+        ? Optional.of(wording.counted("packs.outright", packs, headline(own.outright())))
         : Optional.empty();
   }
 
-  private Optional<String> offalPacks() {
-    if (offalLines.isEmpty() || is(Outcome.CONDEMNED)) {
+  /** The packs and the weight of the whole body, for a customer who has a part of it. */
+  private Optional<String> whole() {
+    int packs = weighings.of(Step.PACK).size();
+    if (!isSharer() || packs == 0) {
       return Optional.empty();
     }
-    String weight = home(own.offal());
-    return Optional.of(
-        offalLines.stream().allMatch(line -> line.packs().isPresent())
-            ? wording.counted("packs.offal", packs(offalLines), weight)
-            : say("packs.offal.share", weight));
+    var all = account.entitlements().values().stream().map(Entitlement::boxes).toList();
+    return Optional.of(packs("packs.of_whole.", packs, headline(Weight.sum(all))));
+  }
+
+  private Optional<String> offalPacks() {
+    return offalLines.isEmpty() || is(Outcome.CONDEMNED)
+        ? Optional.empty()
+        : Optional.of(say("packs.offal", home(own.offal())));
   }
 
   /** Answers "Is this all mine, and only mine?"; empty before the first pack. */
@@ -122,7 +153,7 @@ final class BoxAnswers extends StatementPart {
       return say("mine.lead.mixed");
     }
     if (isSharer()) {
-      return say("mine.lead.share", share());
+      return say("mine.lead.share", yours());
     }
     return isMob() ? say("mine.lead.mob", formats.count(body.head())) : say("mine.lead");
   }

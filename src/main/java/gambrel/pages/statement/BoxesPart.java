@@ -1,22 +1,27 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.CutsView;
-import gambrel.pages.views.TextTable;
-import gambrel.pages.words.Shares100;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
+import gambrel.trade.shop.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The tables of what the customer gets: the boxes cut by cut, and the part of the whole body. */
+/** The list of what the customer gets, cut by cut: for a customer with a share, by weight. */
 final class BoxesPart extends StatementPart {
   /** Up to this many cuts are listed without group heads. */
-  private static final int SHORT_LIST = 8;
+  private static final int SHORT_LIST = 12;
+
+  /** From this many lines on, a list stands in two columns. */
+  private static final int TWO_COLUMNS = 8;
+
+  /** The most lines of a column: two of them fit a sheet. */
+  private static final int LONGEST_COLUMN = 36;
 
   private final int decimals = homeDecimals();
   private final List<Line> lines = new ArrayList<>();
@@ -26,24 +31,18 @@ final class BoxesPart extends StatementPart {
   }
 
   /**
-   * One line of the table.
+   * One line of the list.
    *
-   * @param group the quarter that the cut comes from; may be empty
+   * @param group the head above it, such as the quarter that the cut comes from; may be empty
    * @param name name of the cut
-   * @param note a remark, such as what a batch was made of; may be empty
-   * @param packs the number of packs; empty if the packs are divided
-   * @param weight the customer's weight
-   * @param offal whether it is outside the take-home weight
+   * @param note a remark, such as how much of a batch is meat; may be empty
+   * @param packs the number of packs, for a divided cut that of the whole body; may be empty
+   * @param weight the customer's weight as packed
    */
   private record Line(
-      String group,
-      String name,
-      String note,
-      Optional<Integer> packs,
-      Weight weight,
-      boolean offal) {}
+      String group, String name, String note, Optional<Integer> packs, Weight weight) {}
 
-  /** The table of cuts; empty if the customer has no packs or may not have them. */
+  /** The list; empty if the customer has no packs or may not have them. */
   Optional<CutsView> boxes() {
     addLines();
     boolean none = lines.isEmpty() || is(Outcome.CONDEMNED);
@@ -51,39 +50,56 @@ final class BoxesPart extends StatementPart {
   }
 
   /**
-   * Adds the lines in the order of the cut tree, then the batches. If the body is divided, the
-   * packs that name the customer come first.
+   * Adds the lines in the order of the cut tree, then batches and offal. If the body is divided,
+   * the packs that name the customer come first.
    */
   private void addLines() {
-    boolean apart = isSharer() && !own.outright().isZero();
-    String divided = apart ? say("boxes.group.divided", share()) : "";
+    boolean apart = isSharer() && own.lines().stream().anyMatch(l -> !l.outright().isZero());
+    String divided = apart ? formats.opening(yours()) : "";
     if (apart) {
-      addOutright(say("boxes.group.outright"));
+      own.lines().forEach(line -> addOutright(line, say("boxes.group.outright")));
     }
     boolean grouped =
         !apart && own.lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
     for (var line : own.lines()) {
-      boolean split = apart && !line.isOffal();
-      add(
-          grouped ? quarter(line.item()) : divided,
-          line,
-          split ? Optional.empty() : line.packs(),
-          split ? line.shared() : line.weight());
-    }
-    String last = grouped ? say("boxes.group.other") : divided;
-    for (var batch : batchMeat()) {
-      if (!batch.part().isZero()) {
-        lines.add(new Line(last, batch.name(), note(batch), batch.packs(), batch.part(), false));
+      if (!line.isOffal()) {
+        addDivided(line, grouped ? quarter(line.item()) : divided);
       }
+    }
+    for (var batch : batchMeat()) {
+      if (!batch.packed().isZero()) {
+        String note =
+            batch.packed().equals(batch.part())
+                ? ""
+                : say("boxes.batch.meat", formats.weight(batch.part(), decimals));
+        var packs =
+            batch.isAlone() ? Optional.of(batch.packings().size()) : Optional.<Integer>empty();
+        String group = grouped ? say("boxes.group.batches") : divided;
+        lines.add(new Line(group, batch.name(), note, packs, batch.packed()));
+      }
+    }
+    own.lines().stream()
+        .filter(Entitlement.Line::isOffal)
+        .forEach(line -> addDivided(line, say("boxes.offal")));
+  }
+
+  private void addOutright(Entitlement.Line line, String group) {
+    if (!line.outright().isZero()) {
+      var packs = weighings.of(Step.PACK, w -> w.customer().equals(own.customer()));
+      var count = packs.stream().filter(w -> w.item().equals(line.item())).count();
+      add(group, line, Optional.of(Math.toIntExact(count)), line.outright());
     }
   }
 
-  private void addOutright(String group) {
-    for (var line : own.lines()) {
-      if (!line.isOffal()) {
-        var packs = outright().stream().filter(w -> w.item().equals(line.item())).count();
-        add(group, line, Optional.of(Math.toIntExact(packs)), line.outright());
-      }
+  /** Adds a line without the packs that name a customer who also has a share. */
+  private void addDivided(Entitlement.Line line, String group) {
+    if (isSharer()) {
+      var packs = weighings.of(Step.PACK, w -> w.customer().isEmpty());
+      long count = packs.stream().filter(w -> w.item().equals(line.item())).count();
+      var shown = Optional.of(Math.toIntExact(count)).filter(n -> n > 0);
+      add(group, line, shown, line.shared());
+    } else {
+      add(group, line, line.packs(), line.weight());
     }
   }
 
@@ -91,7 +107,7 @@ final class BoxesPart extends StatementPart {
     if (!weight.isZero()) {
       boolean whole = line.item().equals(CutTree.ROOT) && is(Outcome.WHOLE);
       String name = whole ? say("boxes.whole") : itemName(line.item());
-      lines.add(new Line(group, name, "", packs, weight, line.isOffal()));
+      lines.add(new Line(group, name, "", packs, weight));
     }
   }
 
@@ -105,115 +121,88 @@ final class BoxesPart extends StatementPart {
         .orElseGet(() -> say("boxes.group.other"));
   }
 
-  private String note(BatchMeat batch) {
-    String note;
-    if (batch.isAlone()) {
-      note = sayForHead("boxes.batch.alone");
-    } else if (batch.others() > 0) {
-      note = wording.counted("boxes.batch.mixed", batch.others());
-    } else {
-      note = say("boxes.batch.shop");
-    }
-    return batch.hasMoreThanMeat() && batch.packs().isPresent()
-        ? say("boxes.batch.packed", note, total(batch.packings()))
-        : note;
-  }
-
   private CutsView view() {
-    var cuts = lines.stream().filter(line -> !line.offal()).toList();
-    var offal = lines.stream().filter(Line::offal).map(line -> row(line, "")).toList();
-    boolean summed = cuts.size() > 1;
+    boolean divided = isSharer() && is(Outcome.CUT);
+    boolean counted = lines.stream().anyMatch(line -> line.packs().isPresent());
+    String packs = divided ? say("boxes.packs.whole") : say("boxes.packs");
     return new CutsView(
-        new KeepingPart(this).backbone().orElse(""),
+        divided ? say("boxes.by_weight", formats.opening(yours())) : say("boxes.title"),
+        counted ? packs : "",
         formats.unit(),
-        lines.stream().anyMatch(line -> line.packs().isPresent()),
-        summed,
-        groups(cuts),
-        summed ? Optional.of(total(cuts)) : Optional.empty(),
-        offal.isEmpty()
-            ? Optional.empty()
-            : Optional.of(new CutsView.Group(say("boxes.offal"), offal)),
-        notes(summed && !offal.isEmpty()));
+        blocks(),
+        divided ? List.of(say("boxes.divided")) : List.of());
   }
 
-  private List<CutsView.Group> groups(List<Line> cuts) {
-    var shares = Shares100.tenths(cuts.stream().map(Line::weight).toList());
+  /** The lines in blocks, each in two columns of about the same height; a short list in one. */
+  private List<CutsView.Block> blocks() {
+    var total = Optional.of(total()).filter(sum -> lines.size() > 1 && is(Outcome.CUT));
+    if (lines.size() < TWO_COLUMNS) {
+      return List.of(new CutsView.Block(column(lines), Optional.empty(), total));
+    }
+    var blocks = new ArrayList<CutsView.Block>();
+    int count = (lines.size() - 1) / (2 * LONGEST_COLUMN) + 1;
+    for (int i = 0; i < count; i++) {
+      var some = lines.subList(lines.size() * i / count, lines.size() * (i + 1) / count);
+      int middle = middle(some);
+      blocks.add(
+          new CutsView.Block(
+              column(some.subList(0, middle)),
+              Optional.of(column(some.subList(middle, some.size()))),
+              i + 1 == count ? total : Optional.empty()));
+    }
+    return blocks;
+  }
+
+  /** How many lines stand in the first column, with the heads of groups about half of all. */
+  private static int middle(List<Line> some) {
+    int middle = 1;
+    while (height(some.subList(0, middle)) < height(some.subList(middle, some.size()))) {
+      middle++;
+    }
+    return middle;
+  }
+
+  private static int height(List<Line> some) {
+    int height = 0;
+    for (int i = 0; i < some.size(); i++) {
+      var line = some.get(i);
+      boolean head =
+          !line.group().isEmpty() && (i == 0 || !line.group().equals(some.get(i - 1).group()));
+      height += (head ? 1 : 0) + (line.note().isEmpty() ? 1 : 2);
+    }
+    return height;
+  }
+
+  private CutsView.Column column(List<Line> some) {
     var groups = new ArrayList<CutsView.Group>();
-    for (int i = 0; i < cuts.size(); i++) {
-      var line = cuts.get(i);
-      if (i == 0 || !line.group().equals(cuts.get(i - 1).group())) {
+    for (int i = 0; i < some.size(); i++) {
+      var line = some.get(i);
+      if (i == 0 || !line.group().equals(some.get(i - 1).group())) {
         groups.add(new CutsView.Group(line.group(), new ArrayList<>()));
       }
-      String share = cuts.size() > 1 ? formats.percentTenths(shares.get(i)) : "";
-      groups.get(groups.size() - 1).rows().add(row(line, share));
+      groups.get(groups.size() - 1).rows().add(row(line));
     }
-    return groups;
+    return new CutsView.Column(groups);
   }
 
   /** A row. The weight of a body left whole has the decimals of the rail scale. */
-  private CutsView.Row row(Line line, String share) {
-    boolean hung = is(Outcome.WHOLE) && !line.offal();
+  private CutsView.Row row(Line line) {
+    int least = is(Outcome.WHOLE) ? hungDecimals() : decimals;
     return new CutsView.Row(
         line.name(),
         line.note(),
         line.packs().map(formats::count).orElse(""),
         formats.bareWeight(
-            line.weight(),
-            hung ? WeightDecimals.fitting(hungDecimals(), List.of(line.weight())) : decimals),
-        share);
+            line.weight(), WeightDecimals.fitting(least, List.of(line.weight()))));
   }
 
-  private CutsView.Row total(List<Line> cuts) {
-    boolean counted = cuts.stream().allMatch(line -> line.packs().isPresent());
-    int packs = cuts.stream().mapToInt(line -> line.packs().orElse(0)).sum();
+  private CutsView.Row total() {
+    boolean counted = !isSharer() && lines.stream().allMatch(line -> line.packs().isPresent());
+    int packs = lines.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     return new CutsView.Row(
-        "",
+        isSharer() ? formats.opening(yours()) : say("boxes.title"),
         "",
         counted ? formats.count(packs) : "",
-        formats.bareWeight(Weight.sum(cuts.stream().map(Line::weight).toList()), decimals),
-        formats.percentTenths(1000));
-  }
-
-  private List<String> notes(boolean offalOutside) {
-    var notes = new ArrayList<String>();
-    boolean divided = isSharer() && is(Outcome.CUT);
-    if (divided && lines.stream().anyMatch(line -> line.packs().isEmpty())) {
-      notes.add(say("boxes.divided"));
-    }
-    if (batchMeat().stream().anyMatch(BatchMeat::hasMoreThanMeat)) {
-      notes.add(say("boxes.added"));
-    }
-    if (offalOutside) {
-      notes.add(say("boxes.offal.outside"));
-    }
-    return notes;
-  }
-
-  /**
-   * The weights of the whole body beside those of the customer; empty for a customer who has no
-   * share, or the whole body, and if the shares do not add up.
-   */
-  Optional<TextTable> shares() {
-    boolean divided = isSharer() && body.sharesAddUp() && !is(Outcome.CONDEMNED);
-    if (!divided || balance.outputs().isEmpty()) {
-      return Optional.empty();
-    }
-    var outputs = balance.outputs().get();
-    var rows = new ArrayList<List<String>>();
-    rows.add(share("shares.take_home", outputs.takeHome(), own.takeHome()));
-    var named = account.entitlements().values().stream().map(Entitlement::outright).toList();
-    if (!Weight.sum(named).isZero()) {
-      rows.add(share("shares.outright", Weight.sum(named), own.outright()));
-    }
-    if (!outputs.offal().isZero()) {
-      rows.add(share("shares.offal", outputs.offal(), own.offal()));
-    }
-    String key = is(Outcome.WHOLE) ? "shares.sentence.whole" : "shares.sentence";
-    var heads = List.of("", say("shares.in_all"), say("shares.yours", share()));
-    return Optional.of(new TextTable(say(key, share()), heads, rows, ""));
-  }
-
-  private List<String> share(String label, Weight whole, Weight yours) {
-    return List.of(say(label), home(whole), home(yours));
+        formats.bareWeight(own.boxes(), decimals));
   }
 }

@@ -2,10 +2,17 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
 import gambrel.pages.words.WeightDecimals;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Figures.Change;
+import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
+import gambrel.trade.shop.Correction;
+import gambrel.trade.shop.Release;
+import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +22,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The revision that a statement replaces, with a table of the changed figures. */
+/** The revision that a statement replaces, with a table of the changed figures, and why. */
 final class ChangesPart extends StatementPart {
   private static final String OPEN = "open";
 
@@ -28,6 +35,23 @@ final class ChangesPart extends StatementPart {
           Figures.BODY + "head",
           Figures.BODY + "days_hung");
 
+  /** Weights with the decimals of the rail scale. */
+  private static final Set<String> HUNG =
+      Set.of(
+          Figures.BODY + "hot", Figures.BODY + "cold", Figures.BODY + "boning");
+
+  /** Weights that the page does not print. */
+  private static final Set<String> UNPRINTED =
+      Set.of(Figures.BODY + "meat_home", Figures.BODY + "tub");
+
+  private static final String LIVE = Figures.BODY + "live";
+
+  private static final String PERCENT = "_pct";
+
+  /** The one percentage that the page prints as such: take-home of the hanging weight. */
+  private final String hanging =
+      Figures.BODY + "take_home_of_" + (balance.cold().isPresent() ? "cold" : "hot") + PERCENT;
+
   ChangesPart(StatementPart statement) {
     super(statement);
   }
@@ -38,27 +62,64 @@ final class ChangesPart extends StatementPart {
    * @param changes the figures that differ from the replaced statement; empty if unknown
    */
   Optional<TextTable> table(Optional<List<Change>> changes) {
-    String remark =
-        changes.map(all -> all.isEmpty() ? "changes.none" : "").orElse("changes.unknown");
+    if (planned.replaces().isEmpty()) {
+      return Optional.empty();
+    }
+    var replaced = planned.replaces().get();
+    var rows = rows(changes.orElse(List.of()));
+    var lead = new ArrayList<String>();
+    lead.add(
+        say(
+            "changes.sentence",
+            formats.count(planned.revision()),
+            formats.count(replaced.revision()),
+            formats.date(replaced.issued().toLocalDate())));
+    reasons(replaced.issued()).forEach(reason -> lead.add(say("changes.why", reason)));
+    if (rows.isEmpty()) {
+      boolean none = changes.filter(List::isEmpty).isPresent();
+      lead.add(
+          say(none ? "changes.none" : changes.isEmpty() ? "changes.unknown" : "changes.unprinted"));
+    }
     var heads = List.of(say("changes.item"), say("changes.was"), say("changes.now"));
-    return planned
-        .replaces()
-        .map(
-            replaced ->
-                say(
-                    "changes.sentence",
-                    formats.count(planned.revision()),
-                    formats.count(replaced.revision()),
-                    formats.date(replaced.issued().toLocalDate())))
-        .map(sentence -> remark.isEmpty() ? sentence : sentence + ' ' + say(remark))
-        .map(lead -> new TextTable(lead, heads, rows(changes.orElse(List.of())), ""));
+    return Optional.of(new TextTable(String.join(" ", lead), heads, rows, ""));
+  }
+
+  /** Why the shop corrected a weighing of the body, or released it, since {@code issued}. */
+  private List<String> reasons(LocalDateTime issued) {
+    var places =
+        Stream.concat(
+                weighings.all().stream(),
+                balance.batches().stream().flatMap(batch -> batch.weighings().stream()))
+            .map(Weighing::place)
+            .collect(Collectors.toSet());
+    var corrections =
+        night.ledger().corrections().stream()
+            .filter(one -> places.contains(one.row().place()) || one.takesFrom(body))
+            .map(AppliedCorrection::correction)
+            .filter(one -> isSince(one.on(), issued))
+            .map(Correction::reason);
+    var releases =
+        night.shop().releases().stream()
+            .filter(one -> one.body().equals(body.id()) && !one.on().isAfter(night.asOf()))
+            .filter(one -> isSince(one.on(), issued))
+            .map(Release::reason);
+    return Stream.concat(corrections, releases)
+        .map(reason -> reason.endsWith(".") ? reason : reason + '.')
+        .distinct()
+        .toList();
+  }
+
+  /** Whether a decision may be younger than a statement: one without a time is as old as its day. */
+  private boolean isSince(OffsetDateTime decided, LocalDateTime issued) {
+    var local = decided.atZoneSameInstant(settings.zone()).toLocalDateTime();
+    return local.isAfter(issued) || local.equals(issued.toLocalDate().atStartOfDay());
   }
 
   /** One row for each name: packs and weight of a cut share a row. */
   private List<List<String>> rows(List<Change> changes) {
     var byLabel =
         changes.stream()
-            .filter(change -> !isTwice(change))
+            .filter(this::isPrinted)
             .collect(
                 Collectors.groupingBy(
                     change -> label(change.name()), LinkedHashMap::new, Collectors.toList()));
@@ -66,12 +127,17 @@ final class ChangesPart extends StatementPart {
     byLabel.forEach(
         (label, list) ->
             rows.add(List.of(label, values(list, Change::was), values(list, Change::now))));
+    rows.removeIf(row -> row.get(1).equals(row.get(2)));
     return rows;
   }
 
-  /** Whether a change repeats another: a sole owner's take-home is that of the body. */
-  private boolean isTwice(Change change) {
-    return own.isSoleOwner() && change.name().equals(Figures.BODY + Figures.TAKE_HOME);
+  /** Whether the page prints a figure. A sole owner's take-home is that of the body. */
+  private boolean isPrinted(Change change) {
+    String name = change.name();
+    boolean twice = own.isSoleOwner() && name.equals(Figures.BODY + Figures.TAKE_HOME);
+    return !twice
+        && !UNPRINTED.contains(name)
+        && (!name.endsWith(PERCENT) || name.equals(hanging));
   }
 
   /** The values of one row, packs before weight. */
@@ -93,7 +159,7 @@ final class ChangesPart extends StatementPart {
     String kind = name.substring(0, id);
     return switch (kind) {
       case Figures.ITEM, Figures.PACKS -> itemName(rest);
-      case Figures.BATCH -> batchName(rest);
+      case Figures.BATCH -> say("changes.batch", batchName(rest));
       case Figures.BATCH_BODIES -> say("changes.bodies", batchName(rest));
       default -> {
         String key = "figure." + (kind.equals(Figures.BODY) ? "body." : "") + rest;
@@ -107,8 +173,8 @@ final class ChangesPart extends StatementPart {
     if (name.startsWith(Figures.PACKS)) {
       return wording.counted("changes.packs", Long.parseLong(value));
     }
-    if (name.endsWith("_pct")) {
-      return formats.percent(new BigDecimal(value));
+    if (name.endsWith(PERCENT)) {
+      return formats.percent(Exact.fraction(new BigDecimal(value)));
     }
     if (PLAIN.contains(name) || name.startsWith(Figures.BATCH_BODIES)) {
       return value;
@@ -118,17 +184,19 @@ final class ChangesPart extends StatementPart {
         : formats.weight(Weight.of(new BigDecimal(value)), decimals(change));
   }
 
-  /**
-   * The decimals of a weight: those of the page for what goes home, else as many as the weight
-   * needs.
-   */
+  /** The decimals of a weight on the page, or as many as it needs. */
   private int decimals(Change change) {
     var weights =
         Stream.of(change.was(), change.now())
             .filter(value -> !value.isEmpty() && !value.equals(OPEN))
             .map(value -> Weight.of(new BigDecimal(value)))
             .toList();
-    return WeightDecimals.fitting(
-        change.name().startsWith(Figures.BODY) ? 0 : homeDecimals(), weights);
+    int least = Math.max(decimals(weighings.out()), homeDecimals());
+    if (HUNG.contains(change.name())) {
+      least = hungDecimals();
+    } else if (change.name().equals(LIVE)) {
+      least = 0;
+    }
+    return WeightDecimals.fitting(least, weights);
   }
 }

@@ -2,20 +2,21 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.ChargesView;
-import gambrel.pages.views.Fact;
 import gambrel.trade.account.Bill;
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Charge;
 import gambrel.trade.shop.Payment;
+import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What the customer owes: the answer, and the table of charges, tax and payments. */
@@ -23,18 +24,33 @@ final class ChargesPart extends StatementPart {
   private static final int QUANTITY_DECIMALS = 3;
 
   private final CustomerMoney money = night.money(account, own.customer());
-  private final List<Bill.Line> bill = account.bill().linesOf(own.customer());
   private final boolean included = settings.taxIncluded();
 
   ChargesPart(StatementPart statement) {
     super(statement);
   }
 
-  /** Answers "What do I owe?". */
+  /**
+   * The key of the title that the region's tax office asks for: that of an invoice if the shop has
+   * a tax number and charges tax.
+   */
+  String title() {
+    boolean taxed = bill().sales().tax(own.customer()).compareTo(Money.ZERO) > 0;
+    boolean invoice = taxed && !held && !settings.terms().taxNumber().isEmpty();
+    String key = "statement.invoice." + settings.region().id();
+    return invoice && wording.words().has(key) ? key : "statement.kind";
+  }
+
+  private Bill bill() {
+    return account.bill();
+  }
+
+  /** Answers "What do I owe?": how much, by when, and how to pay it. */
   Answer owed() {
-    return own.isOutrightOnly()
-        ? answer("owe.question", say("owe.free.lead"), List.of(say("owe.outright")))
-        : answer("owe.question", due(), explained());
+    if (own.isOutrightOnly()) {
+      return answer("owe.question", say("owe.free.lead"), List.of(say("owe.outright")));
+    }
+    return answer("owe.question", due(), explained());
   }
 
   private String due() {
@@ -42,8 +58,17 @@ final class ChargesPart extends StatementPart {
       return say("owe.held.lead");
     }
     int sign = money.due().compareTo(Money.ZERO);
+    if (sign > 0 && !isPayable()) {
+      return say("owe.covered.lead");
+    }
     if (sign > 0) {
-      return say("owe.due.lead", formats.money(money.due()));
+      var issued = night.asOf().toLocalDate();
+      String due = formats.money(money.due());
+      return settings
+          .terms()
+          .payByDays()
+          .map(days -> say("owe.by.lead", due, formats.date(issued.plusDays(days))))
+          .orElseGet(() -> say("owe.due.lead", due));
     }
     if (sign < 0) {
       return say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
@@ -51,30 +76,64 @@ final class ChargesPart extends StatementPart {
     return say(money.total().equals(Money.ZERO) ? "owe.free.lead" : "owe.paid.lead");
   }
 
+  /** Whether anything of it is still to be paid when other payments are counted too. */
+  private boolean isPayable() {
+    return !held
+        && money.due().compareTo(Money.ZERO) > 0
+        && planned.owed().filter(all -> all.due().compareTo(Money.ZERO) <= 0).isEmpty();
+  }
+
   private List<String> explained() {
     var lines = new ArrayList<String>();
-    if (!bill.isEmpty()) {
-      lines.add(charged());
-    }
-    unknown().ifPresent(lines::add);
+    howToPay().ifPresent(lines::add);
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(say("owe.payments", formats.money(money.paid())));
     }
-    if (isSharer() && !lines.isEmpty() && body.sharesAddUp()) {
-      lines.add(say("owe.part", share()));
+    if (isSharer() && !bill().linesOf(own.customer()).isEmpty() && body.sharesAddUp()) {
+      lines.add(say("owe.part", yours()));
     }
+    unknown().ifPresent(lines::add);
+    elsewhere().ifPresent(lines::add);
     return lines;
   }
 
-  private String charged() {
-    String total = formats.money(money.total());
-    String tax = formats.money(money.tax());
-    if (money.tax().equals(Money.ZERO)) {
-      return say("owe.charges", total);
+  /** What is owed in all, with the customer's other statements and payments; empty if nothing. */
+  private Optional<String> elsewhere() {
+    return planned
+        .owed()
+        .filter(all -> !held && !all.due().equals(money.due()))
+        .map(
+            all -> {
+              boolean credit = all.due().compareTo(Money.ZERO) < 0;
+              var sum = credit ? Money.ZERO.minus(all.due()) : all.due();
+              return say(credit ? "owe.all.credit" : "owe.all", others(all), formats.money(sum));
+            });
+  }
+
+  /** The other statements and payments with their sums. */
+  private String others(CustomerAccount all) {
+    var others = all.without(body.id());
+    var due = Money.sum(others.stream().map(statement -> statement.money().due()));
+    var parts = new ArrayList<String>();
+    if (!due.equals(Money.ZERO)) {
+      parts.add(wording.counted("owe.others", others.size(), formats.money(due)));
     }
-    return included
-        ? say("owe.charges.included", total, tax, taxName())
-        : say("owe.charges.tax", formats.money(money.net()), taxName(), tax);
+    if (!all.other().equals(Money.ZERO)) {
+      parts.add(say("owe.others.paid", formats.money(Money.ZERO.minus(all.other()))));
+    }
+    return String.join(", ", parts);
+  }
+
+  /** How to pay, with the number of the statement as the reference; empty if nothing is due. */
+  private Optional<String> howToPay() {
+    String payTo = oneLine(settings.terms().payTo());
+    return isPayable() && !payTo.isEmpty()
+        ? Optional.of(
+            planned
+                .number()
+                .map(number -> say("pay.reference", payTo, String.valueOf(number)))
+                .orElseGet(() -> say("pay.to", payTo)))
+        : Optional.empty();
   }
 
   /** The shop's name for its tax. */
@@ -84,53 +143,106 @@ final class ChargesPart extends StatementPart {
 
   /** A sentence that names the charges with unknown quantity; empty if there are none. */
   private Optional<String> unknown() {
-    var unknown = account.bill().unknown();
+    var unknown = bill().unknown();
     var names = unknown.stream().map(Charge::description).collect(Collectors.joining(", "));
     return unknown.isEmpty() ? Optional.empty() : Optional.of(say("charges.unknown", names));
   }
 
   /** The table; empty for a customer without a share, or if it would have no line. */
   Optional<ChargesView> table() {
-    var lines = account.bill().printedLinesOf(own.customer());
-    var sums = sums();
+    var lines = bill().printedLinesOf(own.customer());
+    var settling = settling();
+    if (own.isOutrightOnly() || lines.isEmpty() && settling.size() < 2) {
+      return Optional.empty();
+    }
     var notes = new ArrayList<String>();
     if (isSharer() && !lines.isEmpty()) {
       notes.add(say("charges.part"));
     }
-    unknown().ifPresent(notes::add);
-    if (own.isOutrightOnly() || lines.isEmpty() && sums.size() < 2 && notes.isEmpty()) {
-      return Optional.empty();
-    }
+    packs().ifPresent(notes::add);
+    var sections =
+        Stream.of(
+                section("", bill().sales()),
+                section(say("charges.bought"), bill().credits()),
+                new ChargesView.Section("", List.of(), settling))
+            .filter(section -> !section.rows().isEmpty() || !section.sums().isEmpty())
+            .toList();
     String currency = formats.currency();
     return Optional.of(
         new ChargesView(
-            isSharer() ? say("charges.yours", share(), currency) : currency,
+            isSharer() ? say("charges.yours", formats.opening(yours()), currency) : currency,
             isSharer() ? say("charges.in_all") : "",
-            lines.stream().map(this::row).toList(),
-            sums,
-            held ? List.of() : paying(),
+            sections,
             notes));
   }
 
-  /** The tax number and, if something is due, when and how to pay. */
-  private List<Fact> paying() {
-    var terms = settings.terms();
-    var facts = new ArrayList<Fact>();
-    if (!terms.taxNumber().isEmpty()) {
-      boolean named = !terms.taxNumberName().isEmpty();
-      String label = named ? terms.taxNumberName() : say("pay.tax_number");
-      facts.add(new Fact(label, terms.taxNumber()));
+  /** Charges with their sum and tax; without them if there is neither tax nor anything else. */
+  private ChargesView.Section section(String title, Bill bill) {
+    var rows = bill.printedLinesOf(own.customer()).stream().map(this::row).toList();
+    var rates = bill.byRate(own.customer());
+    var sums = new ArrayList<ChargesView.Sum>();
+    if (!included && !rates.isEmpty()) {
+      sums.add(sum(say("charges.net"), bill.net(own.customer())));
+      rates.forEach((rate, part) -> sums.add(sum(taxLabel(rate, part), part.tax())));
     }
-    if (money.due().compareTo(Money.ZERO) > 0) {
-      var issued = night.asOf().toLocalDate();
-      terms
-          .payByDays()
-          .ifPresent(days -> facts.add(fact("pay.by", formats.date(issued.plusDays(days)))));
-      if (!terms.payTo().isEmpty()) {
-        facts.add(fact("pay.to", oneLine(terms.payTo())));
-      }
+    if (rows.size() > 1 || !included && !rates.isEmpty()) {
+      sums.add(sum(say("charges.total"), total(bill)));
     }
-    return facts;
+    if (included) {
+      rates.forEach(
+          (rate, part) ->
+              sums.add(sum(say("charges.tax.included", taxLabel(rate, part)), part.tax())));
+    }
+    return new ChargesView.Section(title, rows, rows.isEmpty() ? List.of() : sums);
+  }
+
+  private Money total(Bill bill) {
+    return bill.net(own.customer()).plus(bill.tax(own.customer()));
+  }
+
+  private String taxLabel(BigDecimal rate, Bill.Part part) {
+    return say("charges.tax", taxName(), formats.percent(rate), formats.bareMoney(part.net()));
+  }
+
+  /** Payments and the amount due. */
+  private List<ChargesView.Sum> settling() {
+    var sums = new ArrayList<ChargesView.Sum>();
+    night.payments(own.customer(), body.id()).stream()
+        .sorted(Comparator.comparing(Payment::date))
+        .map(p -> sum(say("charges.paid", formats.date(p.date())), Money.ZERO.minus(p.amount())))
+        .forEach(sums::add);
+    boolean credit = !held && money.due().compareTo(Money.ZERO) < 0;
+    var due = credit ? Money.ZERO.minus(money.due()) : money.due();
+    String label = "charges.due." + (credit ? "credit" : held ? "held" : "left");
+    sums.add(new ChargesView.Sum(say(label), formats.bareMoney(due), true));
+    return sums;
+  }
+
+  private ChargesView.Sum sum(String label, Money amount) {
+    return new ChargesView.Sum(label, formats.bareMoney(amount), false);
+  }
+
+  /** Why packs that are charged by number are not as many as those in the boxes. */
+  private Optional<String> packs() {
+    boolean charged =
+        bill().printedLinesOf(own.customer()).stream()
+            .anyMatch(l -> l.charge().basis() == Charge.Basis.PACK && l.charge().item().isEmpty());
+    if (!charged) {
+      return Optional.empty();
+    }
+    String batches =
+        batchMeat().stream().map(BatchMeat::name).distinct().collect(Collectors.joining(", "));
+    var others =
+        weighings.of(
+            Step.PACK, w -> !w.customer().isEmpty() && !w.customer().equals(own.customer()));
+    var sentences = new ArrayList<String>();
+    if (!batches.isEmpty()) {
+      sentences.add(say("charges.packs.batches", batches));
+    }
+    if (!others.isEmpty()) {
+      sentences.add(wording.counted("charges.packs.others", others.size()));
+    }
+    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }
 
   private ChargesView.Row row(Bill.Line line) {
@@ -141,7 +253,7 @@ final class ChargesPart extends StatementPart {
         quantity(line),
         formats.price(line.charge().price()),
         whole ? formats.bareMoney(line.amount()) : "",
-        formats.bareMoney(included ? part.net().plus(part.tax()) : part.net()));
+        formats.bareMoney(included ? part.total() : part.net()));
   }
 
   /** The charged quantity with its unit; says if it is the minimum or if some of it is free. */
@@ -168,50 +280,5 @@ final class ChargesPart extends StatementPart {
 
   private String number(BigFraction quantity) {
     return formats.quantity(quantity, QUANTITY_DECIMALS);
-  }
-
-  /** Tax, total, payments and the amount due. */
-  private List<ChargesView.Sum> sums() {
-    var sums = new ArrayList<ChargesView.Sum>();
-    var rates = taxByRate();
-    if (!included && !rates.isEmpty()) {
-      sums.add(sum(say("charges.net"), money.net()));
-      rates.forEach((rate, tax) -> sums.add(sum(taxLabel(rate), tax)));
-    }
-    var payments = night.payments(own.customer(), body.id());
-    if (!rates.isEmpty() || !payments.isEmpty()) {
-      sums.add(sum(say("charges.total"), money.total()));
-    }
-    if (included) {
-      rates.forEach((rate, tax) -> sums.add(sum(say("charges.tax.included", taxLabel(rate)), tax)));
-    }
-    payments.stream()
-        .sorted(Comparator.comparing(Payment::date))
-        .map(p -> sum(say("charges.paid", formats.date(p.date())), Money.ZERO.minus(p.amount())))
-        .forEach(sums::add);
-    boolean credit = !held && money.due().compareTo(Money.ZERO) < 0;
-    var due = credit ? Money.ZERO.minus(money.due()) : money.due();
-    String label = credit ? "charges.credit" : held ? "charges.due.held" : "charges.due";
-    sums.add(new ChargesView.Sum(say(label), formats.bareMoney(due), true));
-    return sums;
-  }
-
-  private ChargesView.Sum sum(String label, Money amount) {
-    return new ChargesView.Sum(label, formats.bareMoney(amount), false);
-  }
-
-  private String taxLabel(BigDecimal rate) {
-    return say("charges.tax", taxName(), formats.percent(rate));
-  }
-
-  private TreeMap<BigDecimal, Money> taxByRate() {
-    var rates = new TreeMap<BigDecimal, Money>();
-    for (var line : bill) {
-      var rate = line.charge().taxPercent().stripTrailingZeros();
-      if (rate.signum() != 0) {
-        rates.merge(rate, line.parts().get(own.customer()).tax(), Money::plus);
-      }
-    }
-    return rates;
   }
 }

@@ -2,11 +2,10 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
-import gambrel.pages.words.Shares100;
+import gambrel.pages.words.PrintedShares;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.balance.BodyBalance.Shares;
 import gambrel.trade.measure.Exact;
-import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings.Bins;
@@ -27,7 +26,9 @@ final class FlowPart extends StatementPart {
   private final Optional<Weight> live =
       body.liveWeight().filter(w -> hot.filter(h -> h.compareTo(w) < 0).isPresent());
 
-  private final String ofLive = body.liveGuessed() ? "flow.of.live.guessed" : "flow.of.live";
+  /** The first weight of the picture, of which all percentages are. */
+  private final Weight whole = live.or(() -> hot).or(() -> cold).orElse(boning);
+
   private final List<FlowView.Row> bars = new ArrayList<>();
 
   FlowPart(StatementPart statement) {
@@ -47,7 +48,7 @@ final class FlowPart extends StatementPart {
     chilling();
     hanging();
     if (is(Outcome.WHOLE)) {
-      bar(Kind.HOME, "flow.home", Weight.ZERO, boning, hung(boning), "");
+      bar(Kind.HOME, "flow.home", Weight.ZERO, boning, hung(boning), share(boning));
     } else {
       boning();
     }
@@ -59,57 +60,59 @@ final class FlowPart extends StatementPart {
       var weight = live.get();
       var lost = shares.dressing().orElseThrow().rest();
       String stage = body.liveGuessed() ? "flow.live.guessed" : "flow.live";
-      bar(Kind.STAGE, stage, Weight.ZERO, weight, live(weight), "");
+      bar(Kind.STAGE, stage, Weight.ZERO, weight, live(weight), share(weight));
       String label = isSkinned() ? "flow.dressing" : "flow.dressing.pork";
-      off(Kind.LOST, label, hot.orElseThrow(), lost.part(), share(ofLive, lost));
+      lost(weight, hot.orElseThrow(), label, Weight.ZERO, lost.part());
     }
   }
 
   private void chilling() {
     if (hot.isPresent()) {
-      var dressed = live.flatMap(weight -> shares.dressing());
-      stage("flow.hot", hot.get(), dressed.map(share -> share(ofLive, share)).orElse(""));
+      stage("flow.hot", hot.get());
       var trimmed = balance.trim().weightBeforeCold();
       shares
           .chillShrink()
-          .ifPresent(s -> shrunk("flow.chill", "flow.of.hot", s, trimmed, cold.orElseThrow()));
+          .ifPresent(s -> lost(hot.get(), cold.orElseThrow(), "flow.chill", trimmed, s.part()));
     }
   }
 
   private void hanging() {
     var shrink = shares.ageingShrink();
     if (cold.isPresent() && shrink.isPresent()) {
-      var ofHot = shares.coldOfHot().map(share -> share("flow.of.hot", share));
-      stage("flow.cold", cold.get(), ofHot.orElse(""));
+      stage("flow.cold", cold.get());
       var trimmed = balance.trim().weightAfterCold();
-      shrunk("flow.ageing", "flow.of.cold", shrink.get(), trimmed, boning);
+      lost(cold.get(), boning, "flow.ageing", trimmed, shrink.get().part());
     }
   }
 
-  /** Adds the rail trim and the shrink of a step, down to the weight {@code left}. */
-  private void shrunk(String label, String of, Share shrink, Weight trimmed, Weight left) {
-    var lost = shrink.part();
+  /** Adds the rail trim and the loss of a step from one weight of the body to the next. */
+  private void lost(Weight before, Weight after, String label, Weight trimmed, Weight lost) {
+    long total = PrintedShares.tenths(before, whole) - PrintedShares.tenths(after, whole);
+    var shares = PrintedShares.tenths(total, List.of(trimmed, lost), whole);
     if (!trimmed.isZero()) {
-      off(Kind.LEFT, "flow.trimmed", left.plus(lost), trimmed, "");
+      var from = after.plus(lost);
+      bar(Kind.LEFT, "flow.trimmed", from, trimmed, hung(trimmed), percent(shares.get(0)));
     }
-    off(Kind.LOST, label, left, lost, share(of, shrink));
+    // As the weights are printed: converted ones are rounded to thousandths.
+    long left = before.thousandths() - after.thousandths() - trimmed.thousandths();
+    String text = hung(Weight.ofThousandths(left));
+    bar(Kind.LOST, label, after, lost, text, percent(shares.get(1)));
   }
 
   private void boning() {
-    stage("flow.boning", boning, formats.percentTenths(1000));
+    stage("flow.boning", boning);
     var parts = parts();
     var weights = parts.stream().map(Part::weight).toList();
-    var tenths =
-        Shares100.tenths(weights.stream().map(w -> Weight.ofThousandths(w.thousandths())).toList());
+    var tenths = PrintedShares.tenths(PrintedShares.tenths(boning, whole), weights, whole);
     // As many decimals as let the parts add up as printed.
     int least = Math.max(decimals(weighings.out()), homeDecimals());
     int decimals = WeightDecimals.fitting(least, weights);
+    var printed = PrintedShares.weights(weights, decimals);
     var left = Weight.ZERO;
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
-      String text = formats.weight(part.weight(), decimals);
-      String share = formats.percentTenths(tenths.get(i));
-      bar(part.kind(), part.label(), left, part.weight(), text, share);
+      String text = formats.weight(printed.get(i), decimals);
+      bar(part.kind(), part.label(), left, part.weight(), text, percent(tenths.get(i)));
       left = left.plus(part.weight());
     }
   }
@@ -147,13 +150,8 @@ final class FlowPart extends StatementPart {
   }
 
   /** Adds the weight of the body at a step. */
-  private void stage(String label, Weight weight, String share) {
-    bar(Kind.STAGE, label, Weight.ZERO, weight, hung(weight), share);
-  }
-
-  /** Adds a loss, to the right of the weight {@code left} that remains. */
-  private void off(Kind kind, String label, Weight left, Weight lost, String share) {
-    bar(kind, label, left, lost, hung(lost), share);
+  private void stage(String label, Weight weight) {
+    bar(Kind.STAGE, label, Weight.ZERO, weight, hung(weight), share(weight));
   }
 
   /** Adds a bar to scale. One that is negative or beyond the chart is a line at its place. */
@@ -173,20 +171,18 @@ final class FlowPart extends StatementPart {
     return Exact.round(place.divide(longest.fraction()), 0).intValueExact();
   }
 
-  private String share(String key, Share share) {
-    return say(key, formats.percent(share.percent()));
+  private String share(Weight weight) {
+    return percent(PrintedShares.tenths(weight, whole));
+  }
+
+  private String percent(long tenths) {
+    return formats.percentTenths(tenths);
   }
 
   /** All notes below the chart as one paragraph; an empty list if there are none. */
   private List<String> notes() {
     var outputs = balance.outputs().orElseThrow();
-    var sentences = new ArrayList<String>();
-    if (!is(Outcome.WHOLE)) {
-      sentences.add(say("flow.base"));
-    }
-    if (!outputs.offal().isZero()) {
-      sentences.add(say("flow.offal", home(outputs.offal())));
-    }
+    var sentences = new ArrayList<>(new RestFacts(this).notes());
     if (balance.fromBlock()) {
       sentences.add(say("flow.block"));
     }

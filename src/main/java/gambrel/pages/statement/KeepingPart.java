@@ -29,7 +29,7 @@ final class KeepingPart extends StatementPart {
     var rows = kinds().stream().map(this::row).toList();
     var heads =
         List.of(
-            say("keeping.food"),
+            "",
             say("keeping.fridge", temperature(foods.fridge())),
             say("keeping.freezer", temperature(foods.freezer())),
             say("keeping.cook"));
@@ -77,17 +77,18 @@ final class KeepingPart extends StatementPart {
     return say(american ? "keeping.fahrenheit" : "keeping.celsius", formats.number(degrees));
   }
 
-  /** The rule on the backbone of cattle, if cuts that have it are in the boxes; else empty. */
-  Optional<String> backbone() {
+  /** The rule on the backbone of cattle; names the cuts in the boxes that have it. */
+  private Optional<String> backbone() {
+    if (!body.mayHoldRiskMaterial()) {
+      return Optional.empty();
+    }
     var cuts =
         own.lines().stream()
             .map(Entitlement.Line::item)
             .filter(item -> tree.facts(item).hasVertebra())
             .map(this::itemName)
             .collect(Collectors.joining("; "));
-    return cuts.isEmpty() || !body.mayHoldRiskMaterial()
-        ? Optional.empty()
-        : Optional.of(say("boxes.vertebra", cuts) + ' ' + cattle());
+    return Optional.of(cuts.isEmpty() ? cattle() : say("caution.vertebra", cuts) + ' ' + cattle());
   }
 
   /** The age of the body and the rule of the region on cattle of this age. */
@@ -99,19 +100,15 @@ final class KeepingPart extends StatementPart {
     return known + ' ' + say("caution.cattle." + settings.region().id());
   }
 
-  /** Cautions for the end of the page, a sentence or two each. */
+  /** Cautions, a sentence or two each. */
   List<String> cautions() {
     var cautions = new ArrayList<String>();
-    String region = settings.region().id();
     if (!is(Outcome.CONDEMNED)) {
-      if (body.mayHoldRiskMaterial() && backbone().isEmpty()) {
-        cautions.add(cattle());
-      }
-      cautions.add(say("caution.sale." + region));
+      backbone().ifPresent(cautions::add);
       cautions.add(say("caution.raw"));
+      cautions.add(say("caution.sale." + settings.region().id()));
     }
     cautions.add(say("caution.label"));
-    cautions.add(say("caution.local"));
     return cautions;
   }
 }

@@ -2,6 +2,7 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.trade.balance.Outputs;
+import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
 import java.util.ArrayList;
@@ -51,25 +52,33 @@ final class LossAnswers extends StatementPart {
     if (is(Outcome.WHOLE)) {
       return say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home));
     }
-    String sentence = say(start.key(), weight, home(home));
     var put = openBatches().stream().map(BatchMeat::put).toList();
-    return put.isEmpty() ? sentence : sentence + " " + say("why.pending", home(Weight.sum(put)));
+    if (!put.isEmpty()) {
+      String sentence = say(start.key(), weight, headline(home));
+      return sentence + ' ' + say("why.pending", headline(Weight.sum(put)));
+    }
+    return say(start.key(), weight, headline(home));
+  }
+
+  /** Take-home as a percentage of the weight that hung: of the cold, else of the hot weight. */
+  private Optional<String> ofHanging() {
+    var shares = balance.shares();
+    return shares
+        .takeHomeOfCold()
+        .map(share -> hanging("why.of_cold", share))
+        .or(() -> shares.takeHomeOfHot().map(share -> hanging("why.of_hot", share)))
+        .filter(sentence -> is(Outcome.CUT) && openBatches().isEmpty());
+  }
+
+  private String hanging(String key, Share share) {
+    return say(key, formats.percent(share.percent()), hung(share.whole()));
   }
 
   private List<String> reasons(boolean alive) {
     var reasons = new ArrayList<String>();
+    ofHanging().ifPresent(reasons::add);
     if (!alive) {
       reasons.add(say("why.live.unknown"));
-    }
-    String dressing = isSkinned() ? "why.dressing" : "why.dressing.pork";
-    String guessed = body.liveGuessed() ? ".guessed" : "";
-    balance
-        .shares()
-        .dressing()
-        .map(share -> formats.percent(share.percent()))
-        .ifPresent(percent -> reasons.add(say(dressing + guessed, percent)));
-    if (balance.shares().chillShrink().isPresent()) {
-      reasons.add(say("why.water"));
     }
     if (isSharer()) {
       reasons.add(say("flow.whole"));

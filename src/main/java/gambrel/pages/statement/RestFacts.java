@@ -2,9 +2,11 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Settings.Bins;
 import gambrel.trade.shop.Step;
@@ -16,6 +18,10 @@ import java.util.function.Predicate;
 
 /** Answers "Where is the rest?" for the whole body: bone, fat, waste, offal, hide and head. */
 final class RestFacts extends StatementPart {
+  /** What dressing takes off, in the order of the page. */
+  private static final List<Offal> DRESSED =
+      List.of(Offal.LIVER, Offal.OTHER, Offal.HIDE, Offal.SKIN, Offal.HEAD);
+
   private final List<Fact> facts = new ArrayList<>();
 
   /** Whether the shop weighed the body alive or hot, so that offal can be expected. */
@@ -38,11 +44,38 @@ final class RestFacts extends StatementPart {
         : Optional.of(new Answer("rest", say("rest.question"), lead, List.of(), facts));
   }
 
-  private void addFacts() {
-    if (slaughtered || weights(weighings::isOffal).isPresent()) {
-      add("rest.liver", offal(Offal.LIVER, "rest.none"));
-      add("rest.offal", offal(Offal.OTHER, "rest.none"));
+  /** Sentences below the picture on what it does not draw: what dressing took off, packed bone. */
+  List<String> notes() {
+    var known = new ArrayList<String>();
+    var unknown = new ArrayList<String>();
+    weights(Step.PACK, weighings::isOffal)
+        .ifPresent(weight -> known.add(say("rest.offal.packed", weight)));
+    for (var line : dressed()) {
+      String name = formats.inside(say(label(line)));
+      boolean offal = line == Offal.LIVER || line == Offal.OTHER;
+      dressed(line)
+          .filter(text -> !offal || weights(Step.PACK, w -> isOf(line, w)).isEmpty())
+          .ifPresent(text -> known.add(say("rest.fact", name, text)));
+      if (dressed(line).isEmpty()) {
+        unknown.add(name);
+      }
     }
+    var sentences = new ArrayList<String>();
+    if (!known.isEmpty()) {
+      sentences.add(say("rest.known", String.join("; ", known)));
+    }
+    if (!unknown.isEmpty()) {
+      sentences.add(say("rest.unknown", String.join(", ", unknown)));
+    }
+    var other =
+        Weight.sum(account.entitlements().values().stream().map(Entitlement::otherHome).toList());
+    if (is(Outcome.CUT) && !other.isZero()) {
+      sentences.add(say("flow.other", home(other)));
+    }
+    return sentences;
+  }
+
+  private void addFacts() {
     if (is(Outcome.CUT)) {
       addKind("rest.bone", Kind.BONE);
       addKind("rest.fat", Kind.FAT);
@@ -50,27 +83,49 @@ final class RestFacts extends StatementPart {
           .filter(left -> settings.bins() != Bins.NO)
           .ifPresent(left -> add("rest.waste", say("rest.left", left)));
     }
-    if (slaughtered) {
-      addDressed("rest.hide", Offal.HIDE, isBought(Offal.HIDE));
-      addDressed("rest.skin", Offal.SKIN, isBought(Offal.SKIN));
-      addDressed("rest.head", Offal.HEAD, false);
+    for (var line : dressed()) {
+      boolean offal = line == Offal.LIVER || line == Offal.OTHER;
+      String otherwise = offal ? "rest.none" : "rest.slaughter";
+      add(label(line), dressed(line).orElseGet(() -> say(otherwise)));
     }
   }
 
-  /** Adds a line for a part that dressing takes off, if the cut table of the species has it. */
-  private void addDressed(String label, Offal line, boolean bought) {
-    if (!offal(line).isEmpty()) {
-      add(label, bought ? say("rest.kept") : offal(line, "rest.slaughter"));
-    }
+  /** What dressing takes off, as far as the cut table of the species has it. */
+  private List<Offal> dressed() {
+    boolean weighed = weights(weighings::isOffal).isPresent();
+    return DRESSED.stream()
+        .filter(
+            line ->
+                line == Offal.LIVER || line == Offal.OTHER
+                    ? slaughtered || weighed
+                    : slaughtered && !offal(line).isEmpty())
+        .toList();
+  }
+
+  private static String label(Offal line) {
+    return switch (line) {
+      case LIVER -> "rest.liver";
+      case HIDE -> "rest.hide";
+      case SKIN -> "rest.skin";
+      case HEAD -> "rest.head";
+      case OTHER -> "rest.offal";
+    };
+  }
+
+  /** What became of a part that dressing takes off; empty if it is not known. */
+  private Optional<String> dressed(Offal line) {
+    boolean bought = line == Offal.HIDE || line == Offal.SKIN;
+    return bought && isBought(line)
+        ? Optional.of(say("rest.kept"))
+        : weights(w -> isOf(line, w));
+  }
+
+  private boolean isOf(Offal line, Weighing weighing) {
+    return offal(line).stream().anyMatch(item -> item.id().equals(weighing.item()));
   }
 
   private void add(String label, String text) {
     facts.add(fact(label, text));
-  }
-
-  private String offal(Offal line, String otherwise) {
-    var items = offal(line).stream().map(Item::id).toList();
-    return weights(w -> items.contains(w.item())).orElseGet(() -> say(otherwise));
   }
 
   private void addKind(String label, Kind kind) {

@@ -3,6 +3,7 @@ package gambrel.pages.statement;
 import gambrel.insight.usual.Comparison;
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
+import gambrel.pages.views.Link;
 import gambrel.pages.views.PageView;
 import gambrel.pages.views.ShopView;
 import gambrel.pages.views.StatementView;
@@ -12,15 +13,18 @@ import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Planned;
 import gambrel.trade.shop.Body.Outcome;
+import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Composes the view of a customer's statement. */
 public final class StatementComposer extends StatementPart {
   private final boolean draft;
+  private final Customer customer;
   private final String name;
   private final Optional<Comparison> comparison;
 
@@ -33,7 +37,8 @@ public final class StatementComposer extends StatementPart {
     super(night, planned, wording);
     this.comparison = comparison;
     this.draft = draft;
-    this.name = night.shop().customer(planned.customer()).name();
+    this.customer = night.shop().customer(planned.customer());
+    this.name = customer.name();
   }
 
   /**
@@ -59,12 +64,16 @@ public final class StatementComposer extends StatementPart {
     var boxes = new BoxesPart(this);
     var charges = new ChargesPart(this);
     var keeping = new KeepingPart(this);
+    var flow = new FlowPart(this).chart();
+    String invoice = charges.title();
     return new StatementView(
         page(),
         wording.words().labels(),
-        shop(settings),
+        letterhead(),
+        say(invoice),
         issue(),
         name,
+        invoice.equals("statement.kind") || draft ? "" : oneLine(customer.address()),
         heading(),
         animal(),
         own.isOutrightOnly() ? "" : body.note(),
@@ -72,9 +81,8 @@ public final class StatementComposer extends StatementPart {
             ? Optional.of(new StatementView.Draft(say("draft.sentence"), reasons()))
             : Optional.empty(),
         draft ? Optional.empty() : new ChangesPart(this).table(changes),
-        answers(charges.owed()),
-        new FlowPart(this).chart(),
-        boxes.shares(),
+        answers(charges.owed(), flow.isPresent()),
+        flow,
         boxes.boxes(),
         pending(),
         charges.table(),
@@ -82,8 +90,12 @@ public final class StatementComposer extends StatementPart {
         keeping.cautions());
   }
 
-  /** The answers to customers' questions, in the order of the page. */
-  private List<Answer> answers(Answer owed) {
+  /**
+   * The answers to customers' questions, in the order of the page.
+   *
+   * @param drawn whether the picture shows where the rest is
+   */
+  private List<Answer> answers(Answer owed, boolean drawn) {
     boolean condemned = is(Outcome.CONDEMNED);
     boolean owner = !own.isOutrightOnly();
     var boxes = new BoxAnswers(this);
@@ -95,7 +107,7 @@ public final class StatementComposer extends StatementPart {
     if (!condemned) {
       boxes.mine().ifPresent(answers::add);
     }
-    if (owner) {
+    if (owner && !drawn) {
       new RestFacts(this).answer().ifPresent(answers::add);
     }
     return answers;
@@ -152,10 +164,32 @@ public final class StatementComposer extends StatementPart {
         draft ? say("statement.draft.foot", foot) : foot);
   }
 
-  /** The shop's name and address lines, as every page prints them. */
-  public static ShopView shop(Settings settings) {
-    var lines = Stream.of(settings.address(), settings.contact()).filter(text -> !text.isEmpty());
-    return new ShopView(settings.name(), lines.map(StatementComposer::oneLine).toList());
+  /** The shop's name, address and contact. */
+  static ShopView shop(Settings settings) {
+    return shop(settings, List.of());
+  }
+
+  private static ShopView shop(Settings settings, List<String> numbers) {
+    var lines =
+        Stream.concat(Stream.of(oneLine(settings.address())), numbers.stream())
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(" · "));
+    var contact = Stream.of(settings.contact().split("[;\\n]")).filter(text -> !text.isBlank());
+    return new ShopView(
+        settings.name(),
+        lines.isEmpty() ? List.of() : List.of(lines),
+        contact.map(Link::of).toList());
+  }
+
+  /** The shop with its tax number. */
+  private ShopView letterhead() {
+    var terms = settings.terms();
+    if (terms.taxNumber().isEmpty()) {
+      return shop(settings);
+    }
+    boolean named = !terms.taxNumberName().isEmpty();
+    String label = named ? terms.taxNumberName() : say("pay.tax_number");
+    return shop(settings, List.of(say("statement.tax_number", label, terms.taxNumber())));
   }
 
   private List<String> issue() {
@@ -163,9 +197,13 @@ public final class StatementComposer extends StatementPart {
       return List.of(say("statement.draft.issue"));
     }
     var issued = say("statement.issued", formats.date(night.asOf().toLocalDate()));
-    var revision = say("statement.revision", formats.count(planned.revision()));
-    var number = planned.number().map(n -> say("statement.number", String.valueOf(n)));
-    return Stream.concat(Stream.of(issued, revision), number.stream()).toList();
+    String revision = say("statement.revision", formats.count(planned.revision()));
+    return List.of(
+        issued,
+        planned
+            .number()
+            .map(number -> say("statement.number", String.valueOf(number), revision))
+            .orElse(revision));
   }
 
   /** The reasons why a statement is held, each as a sentence, and the statement that stands. */

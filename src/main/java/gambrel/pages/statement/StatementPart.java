@@ -113,7 +113,20 @@ abstract class StatementPart {
 
   /** The customer's share as a fraction, such as {@code 1/2}; words if the shares do not add up. */
   final String share() {
-    return body.sharesAddUp() ? own.share().toString().replace(" ", "") : say("share.open");
+    return body.sharesAddUp() ? fraction() : say("share.open");
+  }
+
+  /** The customer's share in words, such as {@code your half}. */
+  final String yours() {
+    if (!body.sharesAddUp()) {
+      return say("yours.open");
+    }
+    String key = "yours." + fraction();
+    return wording.words().has(key) ? say(key) : say("yours.other", fraction());
+  }
+
+  private String fraction() {
+    return own.share().toString().replace(" ", "");
   }
 
   final String itemName(String item) {
@@ -145,7 +158,10 @@ abstract class StatementPart {
   /** The customer's parts of the body's finished batches. */
   final List<BatchMeat> batchMeat() {
     return own.batchParts().stream()
-        .map(part -> new BatchMeat(this, night.batches().get(part.batch()), part.weight()))
+        .map(
+            part ->
+                new BatchMeat(
+                    this, night.batches().get(part.batch()), part.weight(), part.packed()))
         .toList();
   }
 
@@ -153,7 +169,7 @@ abstract class StatementPart {
   final List<BatchMeat> openBatches() {
     return balance.batches().stream()
         .filter(batch -> batch.isOpen() && !own.isOutrightOnly())
-        .map(batch -> new BatchMeat(this, batch, Weight.ZERO))
+        .map(batch -> new BatchMeat(this, batch, Weight.ZERO, Weight.ZERO))
         .toList();
   }
 
@@ -162,14 +178,14 @@ abstract class StatementPart {
     var batch = night.batches().get(id);
     return batch == null
         ? say("batch.unnamed", id)
-        : new BatchMeat(this, batch, Weight.ZERO).name();
+        : new BatchMeat(this, batch, Weight.ZERO, Weight.ZERO).name();
   }
 
   /** The decimals of every weight that goes home, so that printed parts add up. */
   final int homeDecimals() {
     var weights = new ArrayList<Weight>();
     own.lines().forEach(line -> weights.addAll(List.of(line.weight(), line.outright())));
-    own.batchParts().forEach(part -> weights.add(part.weight()));
+    own.batchParts().forEach(part -> weights.addAll(List.of(part.weight(), part.packed())));
     balance.outputs().map(Outputs::takeHome).ifPresent(weights::add);
     return WeightDecimals.fitting(decimals(weighings.of(Step.PACK)), weights);
   }
@@ -177,6 +193,16 @@ abstract class StatementPart {
   /** Prints a weight that goes home. */
   final String home(Weight weight) {
     return formats.weight(weight, homeDecimals());
+  }
+
+  /** Prints a weight in a headline. */
+  final String headline(Weight weight) {
+    return formats.weight(weight, headlineDecimals());
+  }
+
+  /** The decimals of headlines: one, and none if the scales show none. */
+  final int headlineDecimals() {
+    return Math.min(1, homeDecimals());
   }
 
   /** The decimals of the scales of the rail and of the weight into the boning room. */

@@ -7,18 +7,20 @@ import java.util.List;
  *
  * @param money head of the column of amounts: the currency, and the share if there is one
  * @param whole head of the column of amounts for the whole body; empty if the body has one owner
- * @param rows the charges
- * @param sums tax, total, payments and the amount due, in that order
- * @param paying tax number, when and how to pay; may be empty
+ * @param sections what the shop charges; what it buys; payments and what is left to pay
  * @param notes such as how the charges were divided; may be empty
  */
 public record ChargesView(
-    String money,
-    String whole,
-    List<Row> rows,
-    List<Sum> sums,
-    List<Fact> paying,
-    List<String> notes) {
+    String money, String whole, List<Section> sections, List<String> notes) {
+  /**
+   * Lines that are summed together.
+   *
+   * @param title what they are; may be empty
+   * @param rows charges; may be empty
+   * @param sums sums under them; may be empty
+   */
+  public record Section(String title, List<Row> rows, List<Sum> sums) {}
+
   /**
    * A charge.
    *
@@ -39,4 +41,14 @@ public record ChargesView(
    * @param strong whether it is printed in bold
    */
   public record Sum(String label, String amount, boolean strong) {}
+
+  /** All charges. */
+  public List<Row> rows() {
+    return sections.stream().flatMap(section -> section.rows().stream()).toList();
+  }
+
+  /** All sums. */
+  public List<Sum> sums() {
+    return sections.stream().flatMap(section -> section.sums().stream()).toList();
+  }
 }

@@ -2,28 +2,39 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * What is in the boxes, cut by cut in the order of the carcase.
+ * What is in the boxes, cut by cut in the order of the carcase, as a scale shows it.
  *
- * @param rule a rule on some of the cuts, or empty
- * @param unit head of the column of weights: the unit alone
- * @param packs whether numbers of packs are shown; a share of divided packs has none
- * @param shares whether shares of the take-home weight are shown
- * @param groups the cuts; offal is not among them
- * @param total the take-home weight; empty if there is none
- * @param offal offal, which is not part of take-home and has no percentages
+ * @param title heading of the list
+ * @param packs head of the column of packs; empty if no number of packs is known
+ * @param weight head of the column of weights
+ * @param blocks the list in blocks that are not broken across sheets
  * @param notes remarks on the list; may be empty
  */
 public record CutsView(
-    String rule,
-    String unit,
-    boolean packs,
-    boolean shares,
-    List<Group> groups,
-    Optional<Row> total,
-    Optional<Group> offal,
+    String title,
+    String packs,
+    String weight,
+    List<Block> blocks,
     List<String> notes) {
+  /**
+   * Lines that stay together.
+   *
+   * @param left its lines, or the first half of them
+   * @param right the second half; empty for a short list
+   * @param total the sum of the list below its last block; empty for a list of one row
+   */
+  public record Block(Column left, Optional<Column> right, Optional<Row> total) {}
+
+  /**
+   * A column of the list.
+   *
+   * @param groups its cuts
+   */
+  public record Column(List<Group> groups) {}
+
   /**
    * Cuts that lie together.
    *
@@ -36,10 +47,23 @@ public record CutsView(
    * One cut.
    *
    * @param name as the region calls it
-   * @param note such as what a batch was made of; may be empty
+   * @param note such as how much of it is meat; may be empty
    * @param packs their number, or empty
    * @param weight without its unit
-   * @param share of the take-home weight; the shares of a list add up to 100.0; or empty
    */
-  public record Row(String name, String note, String packs, String weight, String share) {}
+  public record Row(String name, String note, String packs, String weight) {}
+
+  /** The sum of the list; empty for a list of one row. */
+  public Optional<Row> total() {
+    return blocks.get(blocks.size() - 1).total();
+  }
+
+  /** All cuts. */
+  public List<Row> rows() {
+    return blocks.stream()
+        .flatMap(block -> Stream.concat(Stream.of(block.left()), block.right().stream()))
+        .flatMap(column -> column.groups().stream())
+        .flatMap(group -> group.rows().stream())
+        .toList();
+  }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * off begins where the part was, so that the parts of a weight lie end to end below it.
  *
  * @param rows from alive to the last part
- * @param notes what the percentages are of, and what is only estimated
+ * @param notes what became of what is not drawn
  */
 public record FlowView(List<Row> rows, List<String> notes) {
   /** Length of the longest bar; every bar's place and length are in these units. */
@@ -35,7 +35,7 @@ public record FlowView(List<Row> rows, List<String> notes) {
    * @param x where the bar begins, from 0 to {@link #FULL}
    * @param width its length, at least 1
    * @param weight with its unit
-   * @param share with what it is a share of; may be empty
+   * @param share of the first weight, so that the parts of a weight add up to its share
    */
   public record Row(Kind kind, String label, int x, int width, String weight, String share) {
     /** Keeps the bar within the drawing. */

@@ -2,8 +2,10 @@ package gambrel.trade.account;
 
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Charge;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -37,7 +39,12 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
       BigFraction quantity,
       Money amount,
       Money tax,
-      SortedMap<String, Part> parts) {}
+      SortedMap<String, Part> parts) {
+    /** Whether the shop pays for it. */
+    public boolean isCredit() {
+      return charge.price().signum() < 0;
+    }
+  }
 
   /**
    * A customer's part of a line.
@@ -45,7 +52,17 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
    * @param net without tax
    * @param tax the tax
    */
-  public record Part(Money net, Money tax) {}
+  public record Part(Money net, Money tax) {
+    /** With tax. */
+    public Money total() {
+      return net.plus(tax);
+    }
+
+    /** Both parts together. */
+    Part plus(Part other) {
+      return new Part(net.plus(other.net), tax.plus(other.tax));
+    }
+  }
 
   /** The lines in which a customer has a part. */
   public List<Line> linesOf(String customer) {
@@ -55,6 +72,16 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
   /** The lines that a customer's statement prints: those that cost something. */
   public List<Line> printedLinesOf(String customer) {
     return linesOf(customer).stream().filter(line -> !line.amount().equals(Money.ZERO)).toList();
+  }
+
+  /** The lines that charge something. */
+  public Bill sales() {
+    return new Bill(lines.stream().filter(line -> !line.isCredit()).toList(), unknown);
+  }
+
+  /** The lines that pay the customers for something, such as a hide that the shop keeps. */
+  public Bill credits() {
+    return new Bill(lines.stream().filter(Line::isCredit).toList(), List.of());
   }
 
   /** A customer's charges without tax. */
@@ -70,6 +97,17 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
   /** A customer's tax. */
   public Money tax(String customer) {
     return Money.sum(partsOf(customer).map(Part::tax));
+  }
+
+  /** A customer's charges by rate of tax, in per cent; none if there is no tax at any rate. */
+  public SortedMap<BigDecimal, Part> byRate(String customer) {
+    var rates = new TreeMap<BigDecimal, Part>();
+    for (var line : printedLinesOf(customer)) {
+      rates.merge(
+          line.charge().taxPercent().stripTrailingZeros(), line.parts().get(customer), Part::plus);
+    }
+    boolean taxed = rates.keySet().stream().anyMatch(rate -> rate.signum() != 0);
+    return taxed ? rates : new TreeMap<>();
   }
 
   private Stream<Part> partsOf(String customer) {

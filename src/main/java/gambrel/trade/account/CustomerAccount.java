@@ -53,6 +53,11 @@ public record CustomerAccount(String customer, List<Statement> statements, Money
     return sum(CustomerMoney::due).minus(other);
   }
 
+  /** The statements about other bodies. */
+  public List<Statement> without(String body) {
+    return statements.stream().filter(statement -> !statement.body().equals(body)).toList();
+  }
+
   private Money sum(Function<CustomerMoney, Money> amount) {
     return Money.sum(statements.stream().map(statement -> amount.apply(statement.money())));
   }

@@ -55,9 +55,15 @@ public record Entitlement(
    * The customer's part of a batch's meat.
    *
    * @param batch the batch's id
-   * @param weight in whole thousandths
+   * @param weight of the meat, in whole thousandths
+   * @param added weight of what was added to it, in whole thousandths
    */
-  public record BatchPart(String batch, Weight weight) {}
+  public record BatchPart(String batch, Weight weight, Weight added) {
+    /** What the part weighs packed. */
+    public Weight packed() {
+      return weight.plus(added);
+    }
+  }
 
   /** Take-home weight: all lines but offal, and the batch parts. */
   public Weight takeHome() {
@@ -82,6 +88,16 @@ public record Entitlement(
   /** The weight of offal. */
   public Weight offal() {
     return sum(Line::isOffal, Line::weight);
+  }
+
+  /** The weight of what was added to the meat of batches: seasoning, water. */
+  public Weight added() {
+    return Weight.sum(batchParts.stream().map(BatchPart::added).toList());
+  }
+
+  /** All that is packed, as a scale shows it: take-home, offal and what was added. */
+  public Weight boxes() {
+    return takeHome().plus(offal()).plus(added());
   }
 
   private Weight sum(Predicate<Line> which, Function<Line, Weight> weight) {

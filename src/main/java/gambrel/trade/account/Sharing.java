@@ -112,7 +112,12 @@ public final class Sharing {
     return balance.batches().stream()
         .filter(batch -> body.isCut() && owners.containsKey(customer))
         .filter(batch -> !batch.isOpen())
-        .map(b -> new BatchPart(b.batch().id(), partOf(b.partOf(body.id()), customer)))
+        .map(
+            batch ->
+                new BatchPart(
+                    batch.batch().id(),
+                    partOf(batch.partOf(body.id()), customer),
+                    partOf(batch.addedOutOf(body.id()), customer)))
         .toList();
   }
 

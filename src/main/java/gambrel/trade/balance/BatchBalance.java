@@ -1,11 +1,13 @@
 package gambrel.trade.balance;
 
 import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Division;
 import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Batch;
 import gambrel.trade.weighing.Weighing;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -72,6 +74,22 @@ public record BatchBalance(
   /** The meat in the output: the sum of all parts. */
   public Weight meatOut() {
     return Weight.sum(partByBody.values());
+  }
+
+  /** What the output weighs more than the meat in it: seasoning, water; zero while open. */
+  public Weight addedOut() {
+    long more = out.thousandths() - meatOut().thousandths();
+    return Weight.ofThousandths(isOpen() ? 0 : Math.max(0, more));
+  }
+
+  /** A body's part of {@link #addedOut}, by the meat that each put in, in whole thousandths. */
+  public Weight addedOutOf(String body) {
+    var shares = new HashMap<String, BigFraction>();
+    meatInByBody.forEach((other, weight) -> shares.put(other, weight.fraction()));
+    boolean none = meatIn.isZero() || !shares.containsKey(body);
+    return none
+        ? Weight.ZERO
+        : Weight.ofThousandths(Division.divide(addedOut().thousandths(), shares).get(body));
   }
 
   /** The meat that came from a body; zero if none did. */

@@ -1,5 +1,6 @@
 package gambrel.trade.register;
 
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.reckoning.BodyAccount;
 import java.util.Comparator;
@@ -14,13 +15,15 @@ import java.util.Optional;
  * @param replaces the last statement of the customer about the body; empty if there is none
  * @param reissue whether its figures are those of the last statement
  * @param number its number; empty for a draft, and before it is given
+ * @param owed the customer's account with this statement; empty for a draft, and before it is given
  */
 public record Planned(
     String customer,
     BodyAccount account,
     Optional<RegisterRow> replaces,
     boolean reissue,
-    Optional<Integer> number) {
+    Optional<Integer> number,
+    Optional<CustomerAccount> owed) {
   /** In the order in which the statements of one night are numbered: by customer, then body. */
   static final Comparator<Planned> ORDER =
       Comparator.comparing(Planned::customer, ByteOrder.IDS)
@@ -29,12 +32,17 @@ public record Planned(
   /** A statement or draft without a number. */
   public Planned(
       String customer, BodyAccount account, Optional<RegisterRow> replaces, boolean reissue) {
-    this(customer, account, replaces, reissue, Optional.empty());
+    this(customer, account, replaces, reissue, Optional.empty(), Optional.empty());
   }
 
   /** The same with its number. */
   public Planned numbered(int number) {
-    return new Planned(customer, account, replaces, reissue, Optional.of(number));
+    return new Planned(customer, account, replaces, reissue, Optional.of(number), owed);
+  }
+
+  /** The same with the account of its customer. */
+  public Planned owing(CustomerAccount all) {
+    return new Planned(customer, account, replaces, reissue, number, Optional.of(all));
   }
 
   /** Its revision. */

@@ -3,6 +3,7 @@ package gambrel.trade.rows;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
 import java.time.OffsetDateTime;
@@ -26,7 +27,19 @@ public record CorrectedRows(
    * @param was the text of the field before this correction
    * @param correction the new value, who decided and why
    */
-  public record AppliedCorrection(ExportRow row, String was, Correction correction) {}
+  public record AppliedCorrection(ExportRow row, String was, Correction correction) {
+    /** Whether it voids a row of a body or gives it to another body. */
+    public boolean takesFrom(Body body) {
+      if (correction.field().equals(Field.BODY.id())) {
+        return names(body, was) && !names(body, correction.value());
+      }
+      return correction.field().equals(Field.STATUS.id()) && names(body, row.get(Field.BODY));
+    }
+
+    private static boolean names(Body body, String text) {
+      return text.equals(body.id()) || body.tags().contains(text);
+    }
+  }
 
   /** Reads the rows of {@code files}, which are given in path order. */
   public static CorrectedRows of(List<ExportFile> files, Shop shop, OffsetDateTime asOf) {

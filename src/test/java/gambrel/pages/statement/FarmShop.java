@@ -53,12 +53,14 @@ public final class FarmShop {
         unit=kg
         zone=UTC
         tax_name=GST""");
-    add("customers.csv", "customer,name,language\nc-ann,Ann Lowry,\nc-bob,Bob Teasel,");
+    add("customers.csv", "customer,name,language,address\nc-ann,Ann Lowry,,Lowry Road 1; Hilltop\nc-bob,Bob Teasel,,");
     add(
         "bodies.csv",
         "body,species,class,killed,live_weight,live_guessed,age_months,customer,head,mark"
             + ",outcome,note");
     add("shares.csv", "body,customer,share");
+    add("corrections.csv", "scale,ticket,date,field,value,by,on,reason");
+    add("releases.csv", "body,by,on,reason,action");
     add("scales.csv", "scale,division\nrail,0.5\nbench,0.02");
     add("batches.csv", "batch,product,due,added");
     add("payments.csv", "customer,body,date,amount");

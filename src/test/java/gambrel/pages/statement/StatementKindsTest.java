@@ -22,10 +22,9 @@ class StatementKindsTest {
     return new FarmShop(folder);
   }
 
-  /** {@code name, note | packs | weight | share} of every line but offal. */
+  /** {@code name, note | packs | weight} of every line. */
   private static List<String> lines(CutsView boxes) {
-    return boxes.groups().stream()
-        .flatMap(group -> group.rows().stream())
+    return boxes.rows().stream()
         .map(
             row ->
                 plain(
@@ -34,9 +33,7 @@ class StatementKindsTest {
                         + " | "
                         + row.packs()
                         + " | "
-                        + row.weight()
-                        + " | "
-                        + row.share()))
+                        + row.weight()))
         .toList();
   }
 
@@ -50,27 +47,26 @@ class StatementKindsTest {
   void aWholeOwnerListsItsCutsInTheOrderOfTheCarcase() {
     var boxes = shop().steer().statement("B1", "c-ann").boxes().orElseThrow();
     assertEquals(
-        List.of(
-            "Rump steak | 1 | 10.00 | 13.2%",
-            "Mince | 2 | 60.00 | 78.9%", "Dog bones | 1 | 6.00 | 7.9%"),
+        List.of("Rump steak | 1 | 10.00", "Mince | 2 | 60.00", "Dog bones | 1 | 6.00"),
         lines(boxes));
+    assertEquals("In the boxes", boxes.total().orElseThrow().name());
+    assertEquals("4", boxes.total().orElseThrow().packs());
     assertEquals("76.00", boxes.total().orElseThrow().weight());
-    assertEquals("100.0%", boxes.total().orElseThrow().share());
   }
 
   @Test
   void aWholeOwnerDrawsWhereEachKiloWent() {
     assertEquals(
         List.of(
-            "Alive: 180 kg",
-            "Head, hide, feet, blood, gut: 80.0 kg 44.4% of live",
-            "On the rail, hot: 100.0 kg 55.6% of live",
-            "Lost in the chiller: 2.0 kg 2.0% of hot",
-            "Weight into the boning room: 98.0 kg 100.0%",
-            "Take-home: 76.00 kg 77.6%",
-            "Bone, not taken home: 15.00 kg 15.3%",
-            "Fat, not taken home: 5.00 kg 5.1%",
-            "Bench loss (drip, evaporation, not weighed): 2.00 kg 2.0%"),
+            "Alive: 180 kg 100.0%",
+            "Head, hide, feet, blood, gut: 80.0 kg 44.4%",
+            "On the rail, hot: 100.0 kg 55.6%",
+            "Lost in the chiller: 2.0 kg 1.2%",
+            "Weight into the boning room: 98.0 kg 54.4%",
+            "Take-home: 76.00 kg 42.2%",
+            "Bone, not taken home: 15.00 kg 8.3%",
+            "Fat, not taken home: 5.00 kg 2.8%",
+            "Bench loss (drip, evaporation, not weighed): 2.00 kg 1.1%"),
         flow(shop().steer().statement("B1", "c-ann").flow().orElseThrow()));
   }
 
@@ -84,16 +80,16 @@ class StatementKindsTest {
                 .statement("B1", "c-ann")
                 .flow()
                 .orElseThrow());
-    assertTrue(rows.contains("Lost while it hung: 1.0 kg 1.0% of cold"), rows::toString);
-    assertTrue(rows.contains("Weight into the boning room: 97.0 kg 100.0%"), rows::toString);
+    assertTrue(rows.contains("Lost while it hung: 1.0 kg 0.5%"), rows::toString);
+    assertTrue(rows.contains("Weight into the boning room: 97.0 kg 53.9%"), rows::toString);
   }
 
   @Test
   void anAnimalTrimmedOnTheRailShowsTheTrimmingApart() {
     var view = shop().steer().row("02T12:00", "B1", "waste", "1.5").statement("B1", "c-ann");
     var rows = flow(view.flow().orElseThrow());
-    assertTrue(rows.contains("Trimmed off on the rail: 1.5 kg"), rows::toString);
-    assertTrue(rows.contains("Lost in the chiller: 0.5 kg 0.5% of hot"), rows::toString);
+    assertTrue(rows.contains("Trimmed off on the rail: 1.5 kg 0.9%"), rows::toString);
+    assertTrue(rows.contains("Lost in the chiller: 0.5 kg 0.3%"), rows::toString);
     assertTrue(plain(view.flow().orElseThrow().notes().get(0)).contains("leave out 1.50 kg"));
   }
 
@@ -103,7 +99,7 @@ class StatementKindsTest {
     shop.row("05T08:00", "B1", "block", "50").row("05T09:00", "B1", "rump", "49.5");
     var view = shop.statement("B1", "c-ann");
     assertEquals(
-        "50.00 kg into the boning room became 49.50 kg in the boxes.", answer(view, "why").get(0));
+        "50.00 kg into the boning room became 49.5 kg to take home.", answer(view, "why").get(0));
     assertTrue(view.flow().orElseThrow().notes().get(0).contains("not weighed on the rail"));
   }
 
@@ -117,14 +113,17 @@ class StatementKindsTest {
     var view = shop.statement("B1", "c-ann");
     assertEquals(
         List.of(
-            "38.00 kg to take home: your 1/2.",
-            "35.00 kg of that is meat; 3.00 kg is bone or fat."),
+            "38.0 kg: your half, by weight.",
+            "38.0 kg meat and bone.",
+            "The whole, before it was divided: 4 packs, 76.0 kg."),
         answer(view, "packs"));
-    var shares = view.shares().orElseThrow();
-    assertEquals("76.00 kg", plain(shares.rows().get(0).get(1)));
-    assertEquals("38.00 kg", plain(shares.rows().get(0).get(2)));
-    assertFalse(view.boxes().orElseThrow().packs());
-    assertEquals("Rump steak |  | 5.00 | 13.2%", lines(view.boxes().orElseThrow()).get(0));
+    var boxes = view.boxes().orElseThrow();
+    assertEquals("Your half, by weight", boxes.title());
+    assertEquals("Packs, whole", boxes.packs());
+    assertEquals(
+        List.of("Rump steak | 1 | 5.00", "Mince | 2 | 30.00", "Dog bones | 1 | 3.00"),
+        lines(boxes));
+    assertEquals("", boxes.total().orElseThrow().packs());
     assertTrue(answer(view, "mine").contains("The other shares are not on this page."));
     assertFalse(view.toString().contains("Teasel"));
     assertFalse(view.toString().contains("c-bob"));
@@ -140,14 +139,14 @@ class StatementKindsTest {
             .row("05T10:00", "B1", "rump", "2", "", "c-ann");
     var boxes = shop.statement("B1", "c-ann").boxes().orElseThrow();
     assertEquals(
-        List.of("Packed for you by name", "Your 1/2 of what was divided"),
-        boxes.groups().stream().map(CutsView.Group::title).toList());
+        List.of("Packed for you by name", "Your half"),
+        boxes.blocks().get(0).left().groups().stream().map(CutsView.Group::title).toList());
     assertEquals(
         List.of(
-            "Rump steak | 1 | 2.00 | 5.0%",
-            "Rump steak |  | 5.00 | 12.5%",
-            "Mince |  | 30.00 | 75.0%",
-            "Dog bones |  | 3.00 | 7.5%"),
+            "Rump steak | 1 | 2.00",
+            "Rump steak | 1 | 5.00",
+            "Mince | 2 | 30.00",
+            "Dog bones | 1 | 3.00"),
         lines(boxes));
   }
 
@@ -155,12 +154,12 @@ class StatementKindsTest {
   void somebodyWithPacksByNameOnlyTellsNothingOfTheAnimalsOwner() {
     var view =
         shop().steer().row("05T10:00", "B1", "rump", "2", "", "c-bob").statement("B1", "c-bob");
-    assertEquals(List.of("1 pack, 2.00 kg to take home."), answer(view, "packs"));
+    assertEquals(List.of("1 pack, 2.0 kg in your boxes."), answer(view, "packs"));
     assertEquals(
         List.of("Nothing.", "The charges of this animal are its owner's."), answer(view, "owe"));
     assertEquals(List.of(), answer(view, "why"));
     assertEquals(List.of(), answer(view, "rest"));
-    assertTrue(view.flow().isEmpty() && view.charges().isEmpty() && view.shares().isEmpty());
+    assertTrue(view.flow().isEmpty() && view.charges().isEmpty());
     for (var secret : List.of("Blue 7", "Lowry", "c-ann", "180")) {
       assertFalse(view.toString().contains(secret), secret);
     }
@@ -197,7 +196,7 @@ class StatementKindsTest {
     assertEquals("The carcase as it hung, 98.0 kg.", answer(view, "packs").get(0));
     assertEquals("210 kg alive became 98.0 kg on the rail.", answer(view, "why").get(0));
     assertEquals(
-        List.of("Whole carcase, as it hung |  | 98.0 | "), lines(view.boxes().orElseThrow()));
+        List.of("Whole carcase, as it hung |  | 98.0"), lines(view.boxes().orElseThrow()));
     assertTrue(view.keeping().isEmpty());
   }
 
@@ -218,7 +217,7 @@ class StatementKindsTest {
     var shop = shop().add("batches.csv", "M1,Beef mince,,").steer();
     shop.row("05T09:10", "B1", "trim", "1", "M1").row("05T11:00", "", "mince", "0.98", "M1");
     var boxes = lines(shop.statement("B1", "c-ann").boxes().orElseThrow());
-    assertEquals("Beef mince, weighed in from this animal alone | 1 | 0.98 | 1.3%", boxes.get(3));
+    assertEquals("Beef mince | 1 | 0.98", boxes.get(3));
   }
 
   @Test
@@ -235,7 +234,7 @@ class StatementKindsTest {
                 + " meat that went in."),
         answer(view, "mine"));
     assertEquals(
-        "76.49 kg to take home: 4 packs, and your part of Beef mince.",
+        "76.5 kg in your boxes: 4 packs, and your part of Beef mince.",
         answer(view, "packs").get(0));
     assertFalse(view.toString().contains("B2"));
   }
@@ -248,8 +247,10 @@ class StatementKindsTest {
     var view = shop.statement("B1", "c-ann");
     assertTrue(answer(view, "mine").contains("Beef sausages, also in it: rice flour, salt."));
     assertEquals(
-        "Beef sausages, weighed in from this animal alone; packed 1.96 kg with what was added | 1 | 1.47 |"
-            + " 1.9%",
+        List.of("5 packs, 78.0 kg in your boxes.", "77.5 kg meat and bone, 0.5 kg seasoning and water."),
+        answer(view, "packs"));
+    assertEquals(
+        "Beef sausages, 1.47 kg meat | 1 | 1.96",
         lines(view.boxes().orElseThrow()).get(3));
   }
 
@@ -258,7 +259,7 @@ class StatementKindsTest {
     var shop = shop().add("batches.csv", "H1,Smoked ham,2026-04-10,salt").steer();
     shop.row("05T09:10", "B1", "trim", "1.5", "H1");
     var view = shop.statement("B1", "c-ann");
-    assertTrue(answer(view, "packs").contains("A batch is not weighed out yet: see below."));
+    assertTrue(answer(view, "packs").contains("A batch is not weighed out yet: see “Still to come”."));
     assertEquals(
         new Fact(
             "Smoked ham",
@@ -266,7 +267,7 @@ class StatementKindsTest {
                 + " when it is weighed out."),
         view.pending().get(0));
     var rows = flow(view.flow().orElseThrow());
-    assertTrue(rows.contains("In a batch, not weighed out: 1.50 kg 1.5%"), rows::toString);
+    assertTrue(rows.contains("In a batch, not weighed out: 1.50 kg 0.8%"), rows::toString);
   }
 
   @Test

@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.ChargesView;
 import gambrel.pages.views.StatementView;
+import gambrel.trade.account.CustomerAccount;
+import gambrel.trade.account.CustomerMoney;
+import gambrel.trade.measure.Money;
+import java.time.LocalDate;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -45,16 +49,14 @@ class StatementMoneyTest {
     assertEquals(
         List.of(
             "Charges: 270.00",
-            "GST 10%: 27.00",
+            "GST 10% on 270.00: 27.00",
             "Total: 297.00",
             "Paid 4 March 2026: -100.00",
             "Still to pay: 197.00"),
         sums(charges));
     assertEquals(
         List.of(
-            "$197.00 still to pay.",
-            "Charges are $270.00 and GST is $27.00.",
-            "You have paid $100.00. Thank you."),
+            "$197.00 still to pay.", "You have paid $100.00. Thank you."),
         answer(view, "owe"));
   }
 
@@ -67,9 +69,8 @@ class StatementMoneyTest {
             .steer()
             .statement("B1", "c-ann");
     assertEquals(
-        List.of("Total: 110.00", "of which GST 10%: 10.00", "Still to pay: 110.00"),
+        List.of("of which GST 10% on 100.00: 10.00", "Still to pay: 110.00"),
         sums(view.charges().orElseThrow()));
-    assertEquals("Charges are $110.00, which includes $10.00 of GST.", answer(view, "owe").get(1));
   }
 
   @Test
@@ -82,8 +83,13 @@ class StatementMoneyTest {
             .statement("B1", "c-ann");
     assertEquals("Nothing. We owe you $10.00.", answer(view, "owe").get(0));
     assertEquals(
-        List.of("Total: 80.00", "Paid 4 March 2026: -90.00", "We owe you: 10.00"),
+        List.of("Paid 4 March 2026: -90.00", "We owe you: 10.00"),
         sums(view.charges().orElseThrow()));
+    assertEquals(
+        List.of("", "What we buy from you", ""),
+        view.charges().orElseThrow().sections().stream()
+            .map(ChargesView.Section::title)
+            .toList());
   }
 
   @Test
@@ -97,39 +103,106 @@ class StatementMoneyTest {
     assertEquals("Nothing: it is paid in full.", answer(view, "owe").get(0));
   }
 
-  private static List<String> paying(StatementView view) {
-    return view.charges().orElseThrow().paying().stream()
-        .map(fact -> plain(fact.label() + ": " + fact.text()))
-        .toList();
+  /** A shop in Australia that prints its tax number, and when and how to pay. */
+  private FarmShop withTerms(String... lines) {
+    var shop = shop().add("shop.properties", "tax_number=12 345\ntax_number_name=ABN");
+    shop.add("shop.properties", "pay_by_days=14\npay_to=Bank 012-345; Account 678");
+    List.of(lines).forEach(line -> shop.add("shop.properties", line));
+    return shop.add("charges.csv", "kill,Slaughter,head,100,10,,,").steer();
+  }
+
+  private static StatementView numbered(FarmShop shop) {
+    var planned = shop.planned("B1", "c-ann", Optional.empty()).numbered(17);
+    return shop.statement(planned, Optional.of(List.of()));
   }
 
   @Test
   void saysItsNumberAndWhenAndHowToPay() {
-    var shop =
-        shop()
-            .add("shop.properties", "tax_number=12 345\ntax_number_name=ABN\npay_by_days=14")
-            .add("shop.properties", "pay_to=Bank 012-345; Account 678")
-            .add("charges.csv", "kill,Slaughter,head,100,,,,")
-            .steer();
-    var view =
-        shop.statement(
-            shop.planned("B1", "c-ann", Optional.empty()).numbered(17), Optional.of(List.of()));
-    assertEquals(List.of("Issued 20 March 2026", "Revision 1", "Number 17"), view.issue());
+    var view = numbered(withTerms());
+    assertEquals(List.of("Issued 20 March 2026", "Number 17 · Revision 1"), view.issue());
     assertEquals(
-        List.of("ABN: 12 345", "To pay by: 3 April 2026", "How to pay: Bank 012-345, Account 678"),
-        paying(view));
+        List.of(
+            "$110.00 to pay by 3 April 2026.",
+            "How to pay: Bank 012-345, Account 678; reference 17."),
+        answer(view, "owe"));
+  }
+
+  @Test
+  void isATaxInvoiceWhereTheRegionsTaxOfficeAsksForOne() {
+    var view = numbered(withTerms());
+    assertEquals("Tax invoice and take-home statement", view.kind());
+    assertTrue(view.shop().lines().get(0).endsWith("ABN 12 345"), view.shop()::toString);
+    assertEquals("Lowry Road 1, Hilltop", view.address());
+    assertEquals(
+        "VAT invoice and take-home statement", numbered(withTerms("region=uk")).kind());
+    assertEquals("Take-home statement", numbered(withTerms("region=us")).kind());
+  }
+
+  @Test
+  void isNoTaxInvoiceWithoutATaxNumberOrWithoutTax() {
+    var untaxed = shop().add("charges.csv", "kill,Slaughter,head,100,,,,").steer();
+    assertEquals("Take-home statement", untaxed.statement("B1", "c-ann").kind());
+    untaxed.add("shop.properties", "tax_number=12 345");
+    assertEquals("Take-home statement", untaxed.statement("B1", "c-ann").kind());
   }
 
   @Test
   void ofWhichNothingIsDueSaysNotHowToPay() {
-    var view =
-        shop()
-            .add("shop.properties", "tax_number=12 345\npay_by_days=14\npay_to=Bank 012-345")
-            .add("charges.csv", "kill,Slaughter,head,100,,,,")
-            .add("payments.csv", "c-ann,B1,2026-03-04,100")
-            .steer()
-            .statement("B1", "c-ann");
-    assertEquals(List.of("Tax number: 12 345"), paying(view));
+    var view = numbered(withTerms().add("payments.csv", "c-ann,B1,2026-03-04,110"));
+    assertEquals(
+        List.of("Nothing: it is paid in full.", "You have paid $110.00. Thank you."),
+        answer(view, "owe"));
+  }
+
+  private static CustomerAccount account(long others, long unnamed) {
+    var here = new CustomerMoney(new Money(10_000), new Money(1000), Money.ZERO);
+    var there = new CustomerMoney(new Money(others), Money.ZERO, Money.ZERO);
+    var day = LocalDate.parse("2026-03-01");
+    return new CustomerAccount(
+        "c-ann",
+        List.of(
+            new CustomerAccount.Statement("B1", day, here),
+            new CustomerAccount.Statement("B0", day, there)),
+        new Money(unnamed));
+  }
+
+  private List<String> owed(CustomerAccount account) {
+    var shop = withTerms();
+    var planned = shop.planned("B1", "c-ann", Optional.empty()).numbered(17).owing(account);
+    return answer(shop.statement(planned, Optional.of(List.of())), "owe");
+  }
+
+  @Test
+  void saysWhatIsOwedOnOtherStatementsAndInSum() {
+    assertEquals(
+        "With 1 other statement ($20.00), other payments (-$5.00) you owe us $125.00 in all.",
+        owed(account(2000, 500)).get(2));
+    assertEquals(2, owed(account(0, 0)).size());
+  }
+
+  @Test
+  void isNotToBePaidAgainWhereOtherPaymentsCoverIt() {
+    assertEquals(
+        List.of(
+            "Nothing more: your other payments cover it.",
+            "With other payments (-$120.00) we owe you $10.00 in all."),
+        owed(account(0, 12_000)));
+  }
+
+  @Test
+  void saysWhyItCountsOtherPacksThanTheBoxes() {
+    var shop = shop().add("charges.csv", "vac,Vacuum packs,pack,1,,,,");
+    shop.add("batches.csv", "M1,Beef mince,,").steer();
+    shop.row("05T09:10", "B1", "trim", "1", "M1").row("05T11:00", "", "mince", "0.98", "M1");
+    shop.row("05T10:00", "B1", "rump", "0.5", "", "c-bob");
+    var view = shop.statement("B1", "c-ann");
+    assertEquals("5 packs, 77.0 kg in your boxes.", answer(view, "packs").get(0));
+    assertEquals("5 packs", view.charges().orElseThrow().rows().get(0).quantity());
+    assertEquals(
+        List.of(
+            "The packs charged by number leave out those of Beef mince. They include 1 pack that"
+                + " went to somebody else by name."),
+        view.charges().orElseThrow().notes());
   }
 
   @Test
@@ -164,7 +237,7 @@ class StatementMoneyTest {
             .weighed("B1")
             .statement("B1", "c-ann");
     var charges = view.charges().orElseThrow();
-    assertEquals("Your 1/2, AUD", charges.money());
+    assertEquals("Your half, AUD", charges.money());
     assertEquals(
         List.of("101.00", ""), charges.rows().stream().map(ChargesView.Row::whole).toList());
     assertEquals(

@@ -69,12 +69,44 @@ class StatementRevisionTest {
         List.of(
             "Take-home: 75.90 kg > 76.90 kg",
             "Rump steak: 9.00 kg > 1 pack, 10.00 kg",
-            "Beef mince: still to come > 0.90 kg",
-            "Lost in the chiller, % of hot: 2.512% > 2%",
-            "Trimmed off on the rail: 1.5 kg > –"),
+            "Beef mince: meat in it: still to come > 0.90 kg",
+            "Trimmed off on the rail: 1.50 kg > –"),
         view.rows().stream()
             .map(r -> plain(r.get(0) + ": " + r.get(1) + " > " + r.get(2)))
             .toList());
+  }
+
+  @Test
+  void printsTakeHomeOfTheHangingWeightAsThePageDoes() {
+    var rows =
+        changes(
+                Optional.of(
+                    List.of(
+                        new Change("body:take_home_of_cold_pct", "77.449", "78.461"),
+                        new Change("body:hot", "99.500", "100.000"))))
+            .rows();
+    assertEquals(List.of("Take-home, % of cold", "77.4%", "78.5%"), rows.get(0));
+    assertEquals("99.5 kg", plain(rows.get(1).get(1)));
+    assertEquals("100.0 kg", plain(rows.get(1).get(2)));
+  }
+
+  @Test
+  void hasNoTableWhereNothingThatIsPrintedHasChanged() {
+    var view = changes(Optional.of(List.of(new Change("body:meat_of_cold_pct", "70.001", "70"))));
+    assertEquals(List.of(), view.rows());
+    assertTrue(view.lead().endsWith("No figure that this page prints has changed."), view.lead());
+  }
+
+  @Test
+  void saysWhyWithTheReasonsOfCorrectionsAndReleasesSince() {
+    var shop = new FarmShop(folder).steer();
+    shop.add("corrections.csv", "bench,5,2026-03-05,net,9,Hetty,2026-03-06T09:00,too early");
+    shop.add("corrections.csv", "bench,6,2026-03-05,net,31,Hetty,2026-03-08T09:00,misread label");
+    shop.add("releases.csv", "B1,Hetty,2026-03-09T09:00,a tub was tipped,release");
+    var planned = shop.planned("B1", "c-ann", Optional.of(FIRST));
+    var lead = shop.statement(planned, Optional.empty()).changes().orElseThrow().lead();
+    assertTrue(lead.contains("Why: misread label. Why: a tub was tipped."), lead);
+    assertTrue(!lead.contains("too early"), lead);
   }
 
   @Test

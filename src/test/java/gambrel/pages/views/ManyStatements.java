@@ -55,15 +55,15 @@ public final class ManyStatements {
     cuts.group("Hindquarter");
     HIND.forEach(name -> cuts.cut(name, 2 + dice.nextInt(6), weight()));
     cuts.group("Mince, sausages, bones")
-        .cut("Mince", W.say("boxes.batch.alone"), 12 + dice.nextInt(6), weight())
-        .cut("Beef sausages", W.count("boxes.batch.mixed", 2, "2"), 6, weight());
+        .cut("Mince", 12 + dice.nextInt(6), weight())
+        .cut("Beef sausages", W.say("boxes.batch.meat", "5.20 kg"), 6, weight());
     answers();
     sample.flow = flow();
     sample.boxes = cuts.view("kg", null);
     sample.charges = charges();
     return sample
         .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage")
-        .caution("caution.sale.au", "caution.raw", "caution.local")
+        .caution("caution.sale.au", "caution.raw", "caution.label")
         .view();
   }
 
@@ -74,27 +74,21 @@ public final class ManyStatements {
   private void answers() {
     sample
         .answer(
-            "packs", W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"))
+            "packs", W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"))
         .answer(
             "owe",
             W.say("owe.due.lead", "$" + money(200)),
-            W.say("owe.charges.tax", "$" + money(500), "GST", "$" + money(50)))
+            W.say("owe.payments", "$" + money(50)))
         .answer(
             "why",
             W.say("why.lead.guessed", "612 kg", cuts.weight() + " kg"),
-            W.say("why.dressing.guessed", "5" + percent()),
-            W.say("why.water"))
+            W.say("why.of_cold", "6" + percent(), "338.4 kg"))
         .answer(
             "normal",
             W.say("normal.lead.usual", W.say("normal.name.take_home"), "20", "steer"),
             W.say("normal.take_home", "6" + percent(), W.say("normal.ours", "64.9%", "71.2%")),
-            W.say("normal.depends"))
-        .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
-        .rest(
-            "rest.lead",
-            new Fact(W.say("rest.bone"), W.say("rest.left", weight() + " kg")),
-            new Fact(W.say("rest.fat"), W.say("rest.left", weight() + " kg")),
-            new Fact(W.say("rest.head"), W.say("rest.slaughter")));
+            W.say("normal.like"))
+        .answer("mine", W.say("mine.lead"), W.say("mine.alone"));
   }
 
   private String percent() {
@@ -107,16 +101,16 @@ public final class ManyStatements {
 
   private FlowView flow() {
     return new SampleFlow("kg", "612")
-        .stage(W.say("flow.live.guessed"), "612", "")
-        .off(W.say("flow.dressing"), "345.5", "266.5", W.say("flow.of.live.guessed", "43.5%"))
-        .stage(W.say("flow.hot"), "345.5", W.say("flow.of.live.guessed", "56.5%"))
-        .off(W.say("flow.chill"), "338.4", "7.1", W.say("flow.of.hot", "2.1%"))
-        .stage(W.say("flow.boning"), "338.4", "100.0%")
-        .part(HOME, W.say("flow.home"), cuts.weight(), "4" + percent())
-        .part(LEFT, W.say("flow.bone"), weight(), percent())
-        .part(LEFT, W.say("flow.fat"), weight(), percent())
-        .part(LOST, W.say("flow.bench"), weight(), percent())
-        .view(W.say("flow.base"));
+        .stage(W.say("flow.live.guessed"), "612")
+        .off(W.say("flow.dressing"), "345.5", "266.5")
+        .stage(W.say("flow.hot"), "345.5")
+        .off(W.say("flow.chill"), "338.4", "7.1")
+        .stage(W.say("flow.boning"), "338.4")
+        .part(HOME, W.say("flow.home"), cuts.weight())
+        .part(LEFT, W.say("flow.bone"), weight())
+        .part(LEFT, W.say("flow.fat"), weight())
+        .part(LOST, W.say("flow.bench"), weight())
+        .view();
   }
 
   private ChargesView charges() {
@@ -124,14 +118,18 @@ public final class ManyStatements {
         "AUD",
         "",
         List.of(
-            new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
-            new ChargesView.Row("Cutting and packing", weight() + " kg", "1.10", "", money(300)),
-            new ChargesView.Row("Making sausages", weight() + " kg", "3.50", "", money(80))),
-        List.of(
-            new ChargesView.Sum(W.say("charges.net"), money(500), false),
-            new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), money(50), false),
-            new ChargesView.Sum(W.say("charges.due"), money(500), true)),
-        List.of(),
+            new ChargesView.Section(
+                "",
+                List.of(
+                    new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
+                    new ChargesView.Row(
+                        "Cutting and packing", weight() + " kg", "1.10", "", money(300)),
+                    new ChargesView.Row("Making sausages", weight() + " kg", "3.50", "", money(80))),
+                List.of(
+                    new ChargesView.Sum(W.say("charges.net"), money(500), false),
+                    new ChargesView.Sum(
+                        W.say("charges.tax", "GST", "10%", money(500)), money(50), false),
+                    new ChargesView.Sum(W.say("charges.due.left"), money(500), true)))),
         List.of());
   }
 }

@@ -40,30 +40,35 @@ final class SampleBeef {
     sample.animal.add(new Fact(W.say("animal.hung"), W.count("animal.hung.days", 14, "14")));
     steerAnswers(sample, cuts);
     sample.flow = steerFlow();
-    sample.boxes = cuts.view("kg", steerOffal(), W.say("boxes.offal.outside"));
+    sample.boxes = cuts.view("kg", steerOffal());
     sample.charges = steerCharges();
     return sample
         .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage", "offal")
-        .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local");
+        .caution("caution.sale.au", "caution.label", "caution.raw");
   }
 
   private static void steerAnswers(SampleStatement sample, SampleCuts cuts) {
     sample
         .answer(
             "packs",
-            W.count("packs.lead", cuts.packs(), "" + cuts.packs(), "231.44 kg"),
-            W.say("packs.meat", "219.24 kg", "12.20 kg"),
-            W.count("packs.offal", 5, "5", "9.86 kg"))
+            W.count("packs.lead.all", cuts.packs() + 5, "" + (cuts.packs() + 5), "243.3 kg"),
+            W.say(
+                "packs.parts",
+                W.say("packs.part.bone", "231.4 kg")
+                    + ", "
+                    + W.say("packs.part.offal", "9.9 kg")
+                    + ", "
+                    + W.say("packs.part.added", "2.0 kg")))
         .answer(
             "owe",
-            W.say("owe.due.lead", "$399.04"),
-            W.say("owe.charges.tax", "$544.58", "GST", "$54.46"),
-            W.say("owe.payments", "$200.00"))
+            W.say("owe.by.lead", "$399.04", "11 April 2026"),
+            W.say("pay.reference", "Bank transfer to 000-000, account 12 345", "17"),
+            W.say("owe.payments", "$200.00"),
+            W.say("owe.all", W.count("owe.others", 2, "2", "$120.00"), "$519.04"))
         .answer(
             "why",
-            W.say("why.lead.guessed", "612 kg", "231.44 kg"),
-            W.say("why.dressing.guessed", "56.5%"),
-            W.say("why.water"))
+            W.say("why.lead.guessed", "612 kg", "231.4 kg"),
+            W.say("why.of_cold", "68.4%", "338.4 kg"))
         .answer(
             "normal",
             W.say(
@@ -73,20 +78,12 @@ final class SampleBeef {
                 "steer"),
             W.say("normal.bench", "0.9%", W.say("normal.ours", "0.4%", "1.7%")),
             W.say("normal.take_home", "68.4%", W.say("normal.ours", "64.9%", "71.2%")),
-            W.say("normal.depends"))
+            W.say("normal.like"))
         .answer(
             "mine",
             W.say("mine.lead.mixed"),
             W.count("mine.batch.mixed", 2, "Beef sausages", "2", "24.36 kg"),
-            W.say("mine.added", "Beef sausages", "rice flour, salt, pepper, water"))
-        .rest(
-            "rest.lead",
-            new Fact(W.say("rest.offal"), W.say("rest.packed", "9.86 kg")),
-            new Fact(W.say("rest.bone"), W.say("rest.packed.left", "12.20 kg", "61.84 kg")),
-            new Fact(W.say("rest.fat"), W.say("rest.left", "27.36 kg")),
-            new Fact(W.say("rest.waste"), W.say("rest.left", "6.20 kg")),
-            new Fact(W.say("rest.hide"), W.say("rest.kept")),
-            new Fact(W.say("rest.head"), W.say("rest.slaughter")));
+            W.say("mine.added", "Beef sausages", "rice flour, salt, pepper, water"));
   }
 
   private static SampleCuts steerCuts() {
@@ -109,8 +106,8 @@ final class SampleBeef {
         .cut("Flank and skirt", 3, "2.74")
         .cut("Shank, sliced on the bone", 6, "6.38")
         .group("Mince, sausages, bones")
-        .cut("Mince", W.say("boxes.batch.alone"), 72, "67.96")
-        .cut("Beef sausages", W.count("boxes.batch.mixed", 2, "2"), 26, "24.36")
+        .cut("Mince", 72, "67.96")
+        .cut("Beef sausages", W.say("boxes.batch.meat", "24.36 kg"), 26, "26.36")
         .cut("Bones for the dog", 8, "12.20");
   }
 
@@ -118,27 +115,30 @@ final class SampleBeef {
     return new CutsView.Group(
         W.say("boxes.offal"),
         List.of(
-            new CutsView.Row("Liver", "", "3", "6.14", ""),
-            new CutsView.Row("Heart", "", "1", "2.08", ""),
-            new CutsView.Row("Tongue", "", "1", "1.64", "")));
+            new CutsView.Row("Liver", "", "3", "6.14"),
+            new CutsView.Row("Heart", "", "1", "2.08"),
+            new CutsView.Row("Tongue", "", "1", "1.64")));
   }
 
   private static FlowView steerFlow() {
     return new SampleFlow("kg", "612")
-        .stage(W.say("flow.live.guessed"), "612", "")
-        .off(W.say("flow.dressing"), "345.5", "266.5", W.say("flow.of.live.guessed", "43.5%"))
-        .stage(W.say("flow.hot"), "345.5", W.say("flow.of.live.guessed", "56.5%"))
-        .off(W.say("flow.chill"), "338.4", "7.1", W.say("flow.of.hot", "2.1%"))
-        .stage(W.say("flow.cold"), "338.4", W.say("flow.of.hot", "97.9%"))
-        .off(W.say("flow.ageing"), "331.2", "7.2", W.say("flow.of.cold", "2.1%"))
-        .stage(W.say("flow.boning"), "331.2", "100.0%")
-        .part(HOME, W.say("flow.home"), "231.44", "69.9%")
-        .part(LEFT, W.say("flow.bone"), "61.84", "18.7%")
-        .part(LEFT, W.say("flow.fat"), "27.36", "8.2%")
-        .part(LEFT, W.say("flow.waste"), "6.20", "1.9%")
-        .part(LOST, W.say("flow.bench"), "3.94", "1.2%")
-        .part(LOST, W.say("flow.batch"), "0.42", "0.1%")
-        .view(W.say("flow.base"), W.say("flow.offal", "9.86 kg"));
+        .stage(W.say("flow.live.guessed"), "612")
+        .off(W.say("flow.dressing"), "345.5", "266.5")
+        .stage(W.say("flow.hot"), "345.5")
+        .off(W.say("flow.chill"), "338.4", "7.1")
+        .stage(W.say("flow.cold"), "338.4")
+        .off(W.say("flow.ageing"), "331.2", "7.2")
+        .stage(W.say("flow.boning"), "331.2")
+        .part(HOME, W.say("flow.home"), "231.44")
+        .part(LEFT, W.say("flow.bone"), "61.84")
+        .part(LEFT, W.say("flow.fat"), "27.36")
+        .part(LEFT, W.say("flow.waste"), "6.20")
+        .part(LOST, W.say("flow.bench"), "3.94")
+        .part(LOST, W.say("flow.batch"), "0.42")
+        .view(
+            W.say("rest.known", W.say("rest.offal.packed", "9.86 kg"))
+                + " "
+                + W.say("rest.unknown", "head and feet"));
   }
 
   private static ChargesView steerCharges() {
@@ -146,17 +146,27 @@ final class SampleBeef {
         "AUD",
         "",
         List.of(
-            new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
-            new ChargesView.Row("Cutting and packing", "331.2 kg", "1.10", "", "364.32"),
-            new ChargesView.Row("Making sausages", "24.36 kg", "3.50", "", "85.26"),
-            new ChargesView.Row("Hide, taken in payment", "1 head", "−25.00", "", "−25.00")),
-        List.of(
-            new ChargesView.Sum(W.say("charges.net"), "544.58", false),
-            new ChargesView.Sum(W.say("charges.tax", "GST", "10%"), "54.46", false),
-            new ChargesView.Sum(W.say("charges.total"), "599.04", false),
-            new ChargesView.Sum(W.say("charges.paid", "12 March 2026"), "−200.00", false),
-            new ChargesView.Sum(W.say("charges.due"), "399.04", true)),
-        List.of(),
-        List.of());
+            new ChargesView.Section(
+                "",
+                List.of(
+                    new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
+                    new ChargesView.Row("Cutting and packing", "331.2 kg", "1.10", "", "364.32"),
+                    new ChargesView.Row("Making sausages", "24.36 kg", "3.50", "", "85.26")),
+                List.of(
+                    new ChargesView.Sum(W.say("charges.net"), "569.58", false),
+                    new ChargesView.Sum(
+                        W.say("charges.tax", "GST", "10%", "569.58"), "56.96", false),
+                    new ChargesView.Sum(W.say("charges.total"), "626.54", false))),
+            new ChargesView.Section(
+                W.say("charges.bought"),
+                List.of(new ChargesView.Row("Hide", "1 head", "−27.50", "", "−27.50")),
+                List.of()),
+            new ChargesView.Section(
+                "",
+                List.of(),
+                List.of(
+                    new ChargesView.Sum(W.say("charges.paid", "12 March 2026"), "−200.00", false),
+                    new ChargesView.Sum(W.say("charges.due.left"), "399.04", true)))),
+        List.of(W.say("charges.packs.batches", "Beef sausages")));
   }
 }

@@ -2,24 +2,26 @@ package gambrel.pages.views;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Lists of cuts for samples, whose weights and percentages add up. */
+/** Lists of cuts for samples, whose weights add up. */
 final class SampleCuts {
 
   /** Packs, or -1 where they were divided and have no number; weight in hundredths. */
   private record Cut(String group, String name, String note, int packs, int weight) {}
 
+  private static final Words W = SampleWords.ENGLISH;
+
   private final List<Cut> cuts = new ArrayList<>();
   private String group = "";
-  private String rule = "";
+  private String title = W.say("boxes.title");
 
-  /** A rule on some of the cuts. */
-  SampleCuts rule(String text) {
-    rule = text;
+  /** The heading of the list. */
+  SampleCuts title(String text) {
+    title = text;
     return this;
   }
 
@@ -47,53 +49,61 @@ final class SampleCuts {
   }
 
   CutsView view(String unit, CutsView.Group offal, String... notes) {
-    var counted = cuts.stream().anyMatch(cut -> cut.packs() >= 0);
-    var shares = shares();
-    var groups = new ArrayList<CutsView.Group>();
-    for (var title : cuts.stream().map(Cut::group).distinct().toList()) {
-      groups.add(
-          new CutsView.Group(
-              title,
-              IntStream.range(0, cuts.size())
-                  .filter(i -> cuts.get(i).group().equals(title))
-                  .mapToObj(i -> row(cuts.get(i), shares[i]))
-                  .toList()));
+    var all = new ArrayList<CutsView.Group>();
+    for (var cut : cuts) {
+      all.add(new CutsView.Group(cut.group(), List.of(row(cut))));
     }
-    var allCounted = cuts.stream().allMatch(cut -> cut.packs() >= 0);
-    var total =
-        new CutsView.Row("", "", allCounted ? "" + packs() : "", weight(), text(1000, 1) + "%");
+    if (offal != null) {
+      offal.rows().forEach(row -> all.add(new CutsView.Group(offal.title(), List.of(row))));
+    }
+    var counted = cuts.stream().allMatch(cut -> cut.packs() >= 0);
+    var total = new CutsView.Row(title, "", counted ? "" + packs() : "", weight());
     return new CutsView(
-        rule,
+        title,
+        cuts.stream().anyMatch(cut -> cut.packs() >= 0) ? W.say("boxes.packs") : "",
         unit,
-        counted,
-        true,
-        groups,
-        Optional.of(total),
-        Optional.ofNullable(offal),
+        blocks(all, Optional.of(total).filter(sum -> all.size() > 1)),
         List.of(notes));
   }
 
-  private static CutsView.Row row(Cut cut, int share) {
+  /** The lines in blocks that fit a sheet. */
+  private static List<CutsView.Block> blocks(
+      List<CutsView.Group> lines, Optional<CutsView.Row> total) {
+    if (lines.size() < 8) {
+      return List.of(new CutsView.Block(part(lines, 0, 1), Optional.empty(), total));
+    }
+    int count = (lines.size() - 1) / 60 + 1;
+    return IntStream.range(0, count)
+        .mapToObj(
+            i ->
+                new CutsView.Block(
+                    part(lines, 2 * i, 2 * count),
+                    Optional.of(part(lines, 2 * i + 1, 2 * count)),
+                    total.filter(sum -> i == count - 1)))
+        .toList();
+  }
+
+  private static CutsView.Column part(List<CutsView.Group> lines, int i, int count) {
+    return new CutsView.Column(
+        joined(lines.subList(lines.size() * i / count, lines.size() * (i + 1) / count)));
+  }
+
+  /** Groups of one line each, with those of one title joined. */
+  private static List<CutsView.Group> joined(List<CutsView.Group> lines) {
+    var rows = new LinkedHashMap<String, List<CutsView.Row>>();
+    lines.forEach(
+        line -> rows.computeIfAbsent(line.title(), t -> new ArrayList<>()).addAll(line.rows()));
+    return rows.entrySet().stream()
+        .map(group -> new CutsView.Group(group.getKey(), group.getValue()))
+        .toList();
+  }
+
+  private static CutsView.Row row(Cut cut) {
     return new CutsView.Row(
         cut.name(),
         cut.note(),
         cut.packs() < 0 ? "" : Integer.toString(cut.packs()),
-        text(cut.weight(), 2),
-        text(share, 1) + "%");
-  }
-
-  /** Tenths of a percent that add up to 100.0, by largest remainder. */
-  private int[] shares() {
-    var sum = cuts.stream().mapToLong(Cut::weight).sum();
-    var shares = cuts.stream().mapToInt(cut -> (int) (cut.weight() * 1000L / sum)).toArray();
-    var byRest =
-        IntStream.range(0, shares.length)
-            .boxed()
-            .sorted(Comparator.comparing(i -> -(cuts.get(i).weight() * 1000L % sum)))
-            .toList();
-    var left = 1000 - IntStream.of(shares).sum();
-    byRest.stream().limit(left).forEach(i -> shares[i]++);
-    return shares;
+        text(cut.weight(), 2));
   }
 
   static String text(long digits, int scale) {

@@ -18,9 +18,9 @@ final class SampleFlow {
     this.longest = new BigDecimal(longest);
   }
 
-  SampleFlow stage(String label, String weight, String share) {
+  SampleFlow stage(String label, String weight) {
     at = BigDecimal.ZERO;
-    rows.add(row(FlowView.Kind.STAGE, label, weight, share));
+    rows.add(row(FlowView.Kind.STAGE, label, weight));
     at = BigDecimal.ZERO;
     return this;
   }
@@ -28,18 +28,18 @@ final class SampleFlow {
   /** What is left at the end, drawn below the stage that it is all of. */
   SampleFlow fromStart(FlowView.Kind kind, String label, String weight) {
     at = BigDecimal.ZERO;
-    return part(kind, label, weight, "");
+    return part(kind, label, weight);
   }
 
   /** What went off between two stages: it lies behind what is left. */
-  SampleFlow off(String label, String left, String weight, String share) {
+  SampleFlow off(String label, String left, String weight) {
     at = new BigDecimal(left);
-    rows.add(row(FlowView.Kind.LOST, label, weight, share));
+    rows.add(row(FlowView.Kind.LOST, label, weight));
     return this;
   }
 
-  SampleFlow part(FlowView.Kind kind, String label, String weight, String share) {
-    rows.add(row(kind, label, weight, share));
+  SampleFlow part(FlowView.Kind kind, String label, String weight) {
+    rows.add(row(kind, label, weight));
     return this;
   }
 
@@ -47,10 +47,12 @@ final class SampleFlow {
     return new FlowView(rows, List.of(notes));
   }
 
-  private FlowView.Row row(FlowView.Kind kind, String label, String weight, String share) {
+  private FlowView.Row row(FlowView.Kind kind, String label, String weight) {
     var from = place(at);
     at = at.add(new BigDecimal(weight));
     var width = Math.max(1, place(at) - from);
+    var share =
+        new BigDecimal(weight).movePointRight(2).divide(longest, 1, RoundingMode.HALF_UP) + "%";
     return new FlowView.Row(
         kind, label, Math.min(from, FlowView.FULL - width), width, weight + " " + unit, share);
   }

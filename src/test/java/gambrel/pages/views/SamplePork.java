@@ -21,7 +21,7 @@ final class SamplePork {
             .cut("Belly, sliced", 8, "7.44")
             .cut("Spare ribs", 4, "3.12")
             .cut("Leg steaks", 5, "4.02")
-            .cut("Mince", W.say("boxes.batch.alone"), 7, "6.38");
+            .cut("Mince", 7, "6.38");
     var sample =
         new SampleStatement(
             W,
@@ -40,15 +40,14 @@ final class SamplePork {
     sample
         .answer(
             "packs",
-            W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"),
+            W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"),
             W.say("packs.pending"))
-        .answer("owe", W.say("owe.due.lead", "$96.00"), W.say("owe.charges", "$96.00"))
+        .answer("owe", W.say("owe.held.lead"))
         .answerTo(
             "why.question.hot",
             "why",
             W.say("why.lead.hot", "70.6 kg", cuts.weight() + " kg"),
-            W.say("why.live.unknown"),
-            W.say("why.water"))
+            W.say("why.live.unknown"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
         .rest(
             "rest.lead",
@@ -56,14 +55,14 @@ final class SamplePork {
             new Fact(W.say("rest.bone"), W.say("rest.left", "6.46 kg")));
     sample.flow =
         new SampleFlow("kg", "70.6")
-            .stage(W.say("flow.hot"), "70.6", "")
-            .off(W.say("flow.chill"), "69.2", "1.4", W.say("flow.of.hot", "2.0%"))
-            .stage(W.say("flow.boning"), "69.2", "100.0%")
-            .part(HOME, W.say("flow.home"), "43.02", "62.2%")
-            .part(HOME, W.say("flow.pending"), "15.60", "22.5%")
-            .part(LEFT, W.say("flow.bone"), "6.46", "9.3%")
-            .part(LOST, W.say("flow.bench"), "4.12", "6.0%")
-            .view(W.say("flow.base"));
+            .stage(W.say("flow.hot"), "70.6")
+            .off(W.say("flow.chill"), "69.2", "1.4")
+            .stage(W.say("flow.boning"), "69.2")
+            .part(HOME, W.say("flow.home"), "43.02")
+            .part(HOME, W.say("flow.pending"), "15.60")
+            .part(LEFT, W.say("flow.bone"), "6.46")
+            .part(LOST, W.say("flow.bench"), "4.12")
+            .view();
     sample.boxes = cuts.view("kg", null);
     sample.pending.add(
         new Fact(
@@ -77,15 +76,22 @@ final class SamplePork {
         new ChargesView(
             "AUD",
             "",
-            List.of(new ChargesView.Row("Cutting and packing", "1 head", "96.00", "", "96.00")),
             List.of(
-                new ChargesView.Sum(W.say("charges.tax.included", "GST"), "8.73", false),
-                new ChargesView.Sum(W.say("charges.due"), "96.00", true)),
-            List.of(),
+                new ChargesView.Section(
+                    "",
+                    List.of(
+                        new ChargesView.Row("Cutting and packing", "1 head", "96.00", "", "96.00")),
+                    List.of(
+                        new ChargesView.Sum(
+                            W.say(
+                                "charges.tax.included", W.say("charges.tax", "GST", "10%", "87.27")),
+                            "8.73",
+                            false),
+                        new ChargesView.Sum(W.say("charges.due.held"), "96.00", true)))),
             List.of());
     return sample
         .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
-        .caution("caution.sale.au", "caution.label", "caution.raw", "caution.local")
+        .caution("caution.sale.au", "caution.label", "caution.raw")
         .view();
   }
 }

@@ -13,7 +13,7 @@ final class SampleRare {
   static StatementView minimal() {
     var sample = new SampleStatement(W, "G-2", W.say("species.goat"), "Ines Plover");
     sample.animal.add(new Fact(W.say("animal.number"), "G-2"));
-    sample.answer("packs", W.count("packs.lead", 1, "1", "2.20 kg"));
+    sample.answer("packs", W.count("packs.lead.all", 1, "1", "2.20 kg"));
     sample.boxes = new SampleCuts().cut("Diced goat", 1, "2.20").view("kg", null);
     return sample.view();
   }
@@ -25,7 +25,7 @@ final class SampleRare {
     sample.known("GB 0522", "Thursday 12 March 2026").issued("13 March 2026", 1);
     sample
         .answer("packs", W.say("packs.condemned.lead"), W.say("packs.condemned"))
-        .answer("owe", W.say("owe.due.lead", "$120.00"), W.say("owe.charges", "$120.00"))
+        .answer("owe", W.say("owe.due.lead", "$120.00"))
         .rest(
             "rest.lead.condemned",
             new Fact(W.say("rest.carcase"), W.say("rest.condemned", "212.4 kg")));
@@ -33,9 +33,13 @@ final class SampleRare {
         new ChargesView(
             "AUD",
             "",
-            List.of(new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00")),
-            List.of(new ChargesView.Sum(W.say("charges.due"), "120.00", true)),
-            List.of(),
+            List.of(
+                new ChargesView.Section(
+                    "",
+                    List.of(
+                        new ChargesView.Row(
+                            "Killing and dressing", "1 head", "120.00", "", "120.00")),
+                    List.of(new ChargesView.Sum(W.say("charges.due.left"), "120.00", true)))),
             List.of());
     return sample.view();
   }
@@ -47,7 +51,7 @@ final class SampleRare {
             W, "B-0341", W.say("animal.heading", W.say("species.beef"), "steer"), "Ines Plover");
     sample.known("GB 0417, left ear", "Tuesday 10 March 2026").issued("28 March 2026", 1);
     sample
-        .answer("packs", W.count("packs.lead", 16, "16", cuts.weight() + " kg"))
+        .answer("packs", W.count("packs.lead.all", 16, "16", cuts.weight() + " kg"))
         .answer("owe", W.say("owe.free.lead"), W.say("owe.outright"))
         .answer("mine", W.say("mine.lead.outright"), W.say("mine.alone"));
     sample.boxes = cuts.view("kg", null);
@@ -75,8 +79,8 @@ final class SampleRare {
         "UK 740 123 456 789, notched, brand of two crossed keys on the near hip",
         "Tuesday 10 March 2026");
     sample.answer(
-        "packs", W.count("packs.lead", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"));
+        "packs", W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"));
     sample.boxes = cuts.view("kg", null);
-    return sample.caution("caution.label", "caution.local").view();
+    return sample.caution("caution.label").view();
   }
 }

@@ -10,7 +10,8 @@ final class SampleStatement {
   static final ShopView SHOP =
       new ShopView(
           "Windrow Lane Boning Room",
-          List.of("3 Windrow Lane, Marlow Flat", "5550 0142 · kitchen@windrow.example"));
+          List.of("3 Windrow Lane, Marlow Flat"),
+          List.of(Link.of("5550 0142"), Link.of("kitchen@windrow.example")));
 
   private static final String FOOT = SHOP.name() + " · 5550 0142";
 
@@ -25,10 +26,11 @@ final class SampleStatement {
   private final String customer;
   boolean letter;
   String note = "";
+  String address = "";
+  String kind;
   StatementView.Draft draft;
   TextTable changes;
   FlowView flow;
-  TextTable shares;
   CutsView boxes;
   ChargesView charges;
   TextTable keeping;
@@ -38,6 +40,7 @@ final class SampleStatement {
     this.body = body;
     this.heading = heading;
     this.customer = customer;
+    kind = words.say("statement.kind");
   }
 
   /** Mark, kill date and number. */
@@ -78,7 +81,7 @@ final class SampleStatement {
         new TextTable(
             "",
             List.of(
-                words.say("keeping.food"),
+                "",
                 words.say("keeping.fridge", fridge),
                 words.say("keeping.freezer", freezer),
                 words.say("keeping.cook")),
@@ -104,8 +107,10 @@ final class SampleStatement {
             draft == null ? FOOT : words.say("statement.draft.foot", FOOT)),
         words.labels(),
         SHOP,
+        kind,
         issue,
         customer,
+        address,
         heading,
         animal,
         note,
@@ -113,7 +118,6 @@ final class SampleStatement {
         Optional.ofNullable(changes),
         answers,
         Optional.ofNullable(flow),
-        Optional.ofNullable(shares),
         Optional.ofNullable(boxes),
         pending,
         Optional.ofNullable(charges),

@@ -124,7 +124,8 @@ class SharingTest extends FiguresTest {
         05T10:00 B1 tub  trim  20 batch=M1
         05T12:00 -  pack mince 20 batch=M1
         """);
-    assertEquals(List.of(new Entitlement.BatchPart("M1", kg("15"))), of("ann").batchParts());
+    assertEquals(
+        List.of(new Entitlement.BatchPart("M1", kg("15"), kg("0"))), of("ann").batchParts());
     assertEquals(kg("5"), of("bob").takeHome());
     assertEquals(kg("5"), of("bob").meatHome());
   }

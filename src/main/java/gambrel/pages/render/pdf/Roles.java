@@ -57,9 +57,14 @@ final class Roles {
     return INLINE.contains(name(element));
   }
 
-  /** Whether a block contains only text and inline elements. */
+  /** Whether an element is a link. */
+  static boolean isLink(Element element) {
+    return name(element).equals("a") && !element.getAttribute("href").isEmpty();
+  }
+
+  /** Whether a block contains only text and inline elements other than links. */
   static boolean isLeaf(Element block) {
-    return children(block).allMatch(child -> isInline(child) && isLeaf(child));
+    return children(block).allMatch(child -> isInline(child) && !isLink(child) && isLeaf(child));
   }
 
   /** The elements in an element, in their order. */

@@ -1,6 +1,7 @@
 package gambrel.pages.render.pdf;
 
 import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfAnnotation;
 import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
@@ -52,11 +53,40 @@ final class StructureTree {
   PdfStructureElement ofText(Node text) {
     var block = block(text);
     var element = element(block);
+    var link = link(text);
+    if (link.isPresent()) {
+      return made(link.get(), element, PdfName.LINK);
+    }
     var role = Roles.of(block);
     if (!Roles.isLeaf(block)) {
       return made(text, element, role.equals(PdfName.P) ? PdfName.SPAN : PdfName.P);
     }
     return role.equals(PdfName.LI) ? made(bodies, block, element, PdfName.LBODY) : element;
+  }
+
+  /** The link around a text node. */
+  static Optional<Element> link(Node text) {
+    var at = text.getParentNode();
+    while (at instanceof Element element && Roles.isInline(element)) {
+      if (Roles.isLink(element)) {
+        return Optional.of(element);
+      }
+      at = at.getParentNode();
+    }
+    return Optional.empty();
+  }
+
+  /** Adds a link's area on the page to its structure element, after its text. */
+  void addArea(PdfStructureElement link, PdfAnnotation area, PdfWriter writer) {
+    area.put(
+        PdfName.STRUCTPARENT,
+        new PdfNumber(writer.getStructureTreeRoot().addExistingObject(link.getReference())));
+    var reference = new PdfDictionary(PdfName.OBJR);
+    reference.put(PdfName.OBJ, area.getIndirectReference());
+    reference.put(PdfName.PG, writer.getCurrentPage());
+    var kids = link.get(PdfName.K) instanceof PdfArray some ? some : new PdfArray(link.get(PdfName.K));
+    kids.add(reference);
+    link.put(PdfName.K, kids);
   }
 
   /**

@@ -1,6 +1,11 @@
 package gambrel.pages.render.pdf;
 
+import com.lowagie.text.pdf.PdfAction;
+import com.lowagie.text.pdf.PdfAnnotation;
+import com.lowagie.text.pdf.PdfBorderArray;
 import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfWriter;
 import java.awt.Shape;
@@ -9,6 +14,7 @@ import java.util.IdentityHashMap;
 import java.util.Optional;
 import java.util.Set;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.xhtmlrenderer.extend.FSImage;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
@@ -30,6 +36,7 @@ public final class TaggingDevice extends ITextOutputDevice {
   private Box root;
   private Node source;
   private StructureTree tree;
+  private PdfWriter writer;
   private boolean marked;
 
   /** A device with the given resolution. */
@@ -52,6 +59,7 @@ public final class TaggingDevice extends ITextOutputDevice {
   @Override
   public void setWriter(PdfWriter writer) {
     super.setWriter(writer);
+    this.writer = writer;
     tree = new StructureTree(writer, source);
   }
 
@@ -67,8 +75,32 @@ public final class TaggingDevice extends ITextOutputDevice {
     if (node == null || !isOfSource(text.getParent()) || !painted.add(text)) {
       super.drawText(c, text);
     } else if (!text.isEmpty()) {
-      as(tree.ofText(node), () -> super.drawText(c, text));
+      var element = tree.ofText(node);
+      as(element, () -> super.drawText(c, text));
+      StructureTree.link(node).ifPresent(link -> addLink(c, text, link, element));
     }
+  }
+
+  /** Makes the area of a text a link, which readers can follow and screen readers announce. */
+  private void addLink(
+      RenderingContext c, InlineText text, Element link, PdfStructureElement element) {
+    var area = createLocalTargetArea(c, text.getParent());
+    var annotation =
+        new PdfAnnotation(
+            writer,
+            area.getLeft(),
+            area.getBottom(),
+            area.getRight(),
+            area.getTop(),
+            new PdfAction(link.getAttribute("href")));
+    annotation.put(PdfName.SUBTYPE, PdfName.LINK);
+    annotation.put(
+        PdfName.CONTENTS, new PdfString(link.getTextContent(), PdfObject.TEXT_UNICODE));
+    annotation.setFlags(PdfAnnotation.FLAGS_PRINT);
+    annotation.setBorder(new PdfBorderArray(0, 0, 0));
+    tree.addArea(element, annotation, writer);
+    writer.addAnnotation(annotation);
+    writer.setTabs(PdfName.S);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package gambrel.pages.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.measure.Weight;
 import java.util.Arrays;
@@ -12,10 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class Shares100Test {
+class PrintedSharesTest {
+
+  private static List<Weight> weights(long... thousandths) {
+    return Arrays.stream(thousandths).mapToObj(Weight::ofThousandths).toList();
+  }
 
   private static List<Long> tenths(long... thousandths) {
-    return Shares100.tenths(Arrays.stream(thousandths).mapToObj(Weight::ofThousandths).toList());
+    var parts = weights(thousandths);
+    return PrintedShares.tenths(1000, parts, Weight.sum(parts));
   }
 
   @Test
@@ -30,14 +36,17 @@ class Shares100Test {
   }
 
   @Test
-  void ofNothingAreNothing() {
-    assertEquals(List.of(0L, 0L), tenths(0, 0));
-    assertEquals(List.of(), tenths());
+  void addUpWithALossBelowZeroToo() {
+    assertEquals(List.of(1100L, -100L), tenths(110, -10));
+    assertEquals(List.of(671L, 332L, -3L), tenths(20_130, 9_955, -85));
   }
 
+  /** 180.44, 9.14 and 1.95 are 191.53: printed 191.5, of which one part is rounded down. */
   @Test
-  void withALossBelowZeroAreRoundedAlone() {
-    assertEquals(List.of(1100L, -100L), tenths(110, -10));
+  void letWeightsWithOneDecimalAddUpToTheirRoundedSum() {
+    assertEquals(
+        weights(180_400, 9_100, 2_000),
+        PrintedShares.weights(weights(180_440, 9_140, 1_950), 1));
   }
 
   static Stream<List<Weight>> tables() {
@@ -54,7 +63,12 @@ class Shares100Test {
 
   @ParameterizedTest
   @MethodSource("tables")
-  void alwaysAddUpToAHundred(List<Weight> table) {
-    assertEquals(1000, Shares100.tenths(table).stream().mapToLong(Long::longValue).sum());
+  void alwaysAddUpAndAreNeverAStepAway(List<Weight> table) {
+    var whole = Weight.sum(table);
+    var tenths = PrintedShares.tenths(1000, table, whole);
+    assertEquals(1000, tenths.stream().mapToLong(Long::longValue).sum());
+    for (int i = 0; i < table.size(); i++) {
+      assertTrue(Math.abs(tenths.get(i) - PrintedShares.tenths(table.get(i), whole)) <= 1);
+    }
   }
 }
