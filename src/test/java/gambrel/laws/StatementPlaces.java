@@ -23,6 +23,7 @@ final class StatementPlaces {
           Map.entry("normal.chill", List.of("chill_shrink_pct")),
           Map.entry("normal.bench", List.of("cutting_loss_pct")),
           Map.entry("normal.take_home", List.of("take_home_of_cold_pct")),
+          Map.entry("normal.take_home_of_hot", List.of("take_home_of_hot_pct")),
           Map.entry("rest.offal.packed", List.of("offal")),
           Map.entry("flow.trim", List.of("rail_trim")),
           Map.entry("draft.reason.loss-high", List.of("cutting_loss")));

@@ -29,10 +29,11 @@ public record Comparison(int bodies, List<Compared> figures) {
    *
    * @param figure the figure
    * @param share its value
+   * @param bodies how many like bodies have it
    * @param range the range; its ends are as printed
    * @param verdict what the comparison shows
    */
-  public record Compared(BodyFigure figure, Share share, Range range, Verdict verdict) {
+  public record Compared(BodyFigure figure, Share share, int bodies, Range range, Verdict verdict) {
     /** Whether it lies outside the range. */
     public boolean isOutside() {
       return verdict == Verdict.BELOW || verdict == Verdict.ABOVE;

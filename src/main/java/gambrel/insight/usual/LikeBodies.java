@@ -8,6 +8,7 @@ import gambrel.insight.usual.Comparison.Verdict;
 import gambrel.trade.balance.Uncertainty;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Groups;
+import gambrel.trade.measure.Share;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.PublishedRanges.Range;
 import gambrel.trade.shop.Settings;
@@ -25,8 +26,9 @@ import java.util.TreeMap;
 
 /**
  * Compares a body with the last like bodies that were cut before it: of its species and class, the
- * same items on the bone, the same figures known, one animal or a mob as it is. Bodies count that
- * were issued or closed and needed no release. A later body changes no comparison.
+ * same items on the bone, the same steps weighed, one animal or a mob as it is. If they are too
+ * few, those count that like it were boned out or had anything on the bone. Bodies count that were
+ * issued or closed and needed no release. A later body changes no comparison.
  *
  * <p>Each figure has the range that one further body leaves by chance once in 20 times the number
  * of figures (see {@link FurtherValue}), so that a sound body leaves any of its ranges at most once
@@ -55,7 +57,12 @@ public final class LikeBodies {
 
   /** Each loss stands before the yield whose weights it confirms. */
   private static final List<BodyFigure> FIGURES =
-      List.of(BodyFigure.CHILL, BodyFigure.DRESSING, BodyFigure.BENCH, BodyFigure.TAKE_HOME);
+      List.of(
+          BodyFigure.CHILL,
+          BodyFigure.DRESSING,
+          BodyFigure.BENCH,
+          BodyFigure.TAKE_HOME,
+          BodyFigure.TAKE_HOME_OF_HOT);
 
   private final Settings settings;
   private final Map<String, MonthBody> bodies = new HashMap<>();
@@ -68,10 +75,13 @@ public final class LikeBodies {
       bodies.put(body.id(), body);
       boolean released = !body.account().decision().released().isEmpty();
       if (isCut(body) && body.account().isSettled() && !released) {
-        sound
-            .computeIfAbsent(kind(body), k -> new TreeMap<>(OffsetDateTime.timeLineOrder()))
-            .computeIfAbsent(lastCut(body), cut -> new ArrayList<>())
-            .add(body);
+        for (Object style : List.of(body.style(), body.style().isEmpty())) {
+          sound
+              .computeIfAbsent(
+                  kind(body, style), k -> new TreeMap<>(OffsetDateTime.timeLineOrder()))
+              .computeIfAbsent(lastCut(body), cut -> new ArrayList<>())
+              .add(body);
+        }
       }
     }
   }
@@ -90,64 +100,82 @@ public final class LikeBodies {
   }
 
   /** Bodies are alike if they agree in all of these. */
-  private List<Object> kind(MonthBody body) {
+  private List<Object> kind(MonthBody body, Object style) {
     return List.of(
         body.species(),
-        body.classAndStyle(),
+        body.body().category(),
+        style,
         body.body().head() > 1,
         body.share(BodyFigure.AGEING).isPresent(),
-        known(body));
+        known(body).stream().filter(figure -> figure != BodyFigure.DRESSING).toList());
   }
 
+  /** The figures that are known. Take-home is of the cold weight, else of the hot. */
   private List<BodyFigure> known(MonthBody body) {
     return FIGURES.stream()
-        .filter(figure -> figure != BodyFigure.BENCH || settings.bins() == Bins.WEIGHED)
         .filter(figure -> body.share(figure).isPresent())
+        .filter(
+            figure ->
+                switch (figure) {
+                  case BENCH -> settings.bins() == Bins.WEIGHED;
+                  case TAKE_HOME_OF_HOT -> body.share(BodyFigure.TAKE_HOME).isEmpty();
+                  default -> true;
+                })
         .toList();
   }
 
   /**
-   * The comparison of a body; empty if there are fewer than {@link #FEWEST} like bodies or it has
-   * no figure, if it is not cut, and if a release covers something of it. Take-home is not compared
+   * The comparison of a body; empty if fewer than {@link #FEWEST} like bodies have one of its
+   * figures, if it is not cut, and if a release covers something of it. Take-home is not compared
    * while a batch is open.
    */
   public Optional<Comparison> compare(String id) {
     return Optional.ofNullable(bodies.get(id))
         .filter(body -> isCut(body) && body.account().decision().released().isEmpty())
         .map(body -> compare(body, before(body)))
-        .filter(of -> of.bodies() >= FEWEST && !of.figures().isEmpty());
+        .filter(of -> !of.figures().isEmpty());
   }
 
   private List<MonthBody> before(MonthBody body) {
-    var alike = sound.getOrDefault(kind(body), new TreeMap<>()).headMap(lastCut(body), false);
+    var same = before(body, body.style());
+    return same.size() < FEWEST ? before(body, body.style().isEmpty()) : same;
+  }
+
+  private List<MonthBody> before(MonthBody body, Object style) {
+    var alike =
+        sound.getOrDefault(kind(body, style), new TreeMap<>()).headMap(lastCut(body), false);
     return alike.descendingMap().values().stream().flatMap(List::stream).limit(MOST).toList();
   }
 
   private Comparison compare(MonthBody body, List<MonthBody> like) {
-    if (like.size() < FEWEST) {
-      return new Comparison(like.size(), List.of());
+    var values = new EnumMap<BodyFigure, List<Double>>(BodyFigure.class);
+    for (var figure : known(body)) {
+      var of = like.stream().flatMap(other -> other.share(figure).stream());
+      values.put(figure, of.map(LikeBodies::percent).toList());
     }
-    var figures = new ArrayList<>(known(body));
     if (!body.account().isSettled()) {
-      figures.remove(BodyFigure.TAKE_HOME);
+      values.keySet().removeAll(List.of(BodyFigure.TAKE_HOME, BodyFigure.TAKE_HOME_OF_HOT));
     }
+    values.values().removeIf(of -> of.size() < FEWEST);
     var verdicts = new EnumMap<BodyFigure, Verdict>(BodyFigure.class);
     var compared = new ArrayList<Compared>();
-    for (var figure : figures) {
-      var share = body.share(figure).orElseThrow();
-      var values = like.stream().map(of -> percent(of, figure)).toList();
-      var further = FurtherValue.of(values, resolution(body, figure));
-      double half = further.half(OUTSIDE / figures.size());
-      var range = new Range(printed(further.mean() - half), printed(further.mean() + half), "", "");
-      double distance = Math.abs(percent(body, figure) - further.mean());
-      var verdict =
-          switch (range.compare(share.percent())) {
-            case -1 -> Verdict.BELOW;
-            case 1 -> Verdict.ABOVE;
-            default -> within(figure, further.above(ERROR - distance), verdicts);
-          };
-      verdicts.put(figure, verdict);
-      compared.add(new Compared(figure, share, range, verdict));
+    for (var figure : FIGURES) {
+      if (values.containsKey(figure)) {
+        var of = values.get(figure);
+        var further = FurtherValue.of(of, resolution(body, figure));
+        double half = further.half(OUTSIDE / values.size());
+        var range = new Range(printed(further.mean() - half), printed(further.mean() + half));
+        var share = body.share(figure).orElseThrow();
+        double distance = Math.abs(percent(share) - further.mean());
+        var verdict =
+            switch (range.compare(share.percent())) {
+              case -1 -> Verdict.BELOW;
+              case 1 -> Verdict.ABOVE;
+              default -> within(figure, further.above(ERROR - distance), verdicts);
+            };
+        verdicts.put(figure, verdict);
+        compared.add(new Compared(figure, share, of.size(), range, verdict));
+      }
     }
     return new Comparison(like.size(), compared);
   }
@@ -162,14 +190,14 @@ public final class LikeBodies {
     boolean usual =
         switch (figure) {
           case DRESSING -> others.get(BodyFigure.CHILL) == Verdict.USUAL;
-          case TAKE_HOME -> others.get(BodyFigure.BENCH) == Verdict.USUAL;
+          case TAKE_HOME, TAKE_HOME_OF_HOT -> others.get(BodyFigure.BENCH) == Verdict.USUAL;
           default -> hidden <= HIDDEN;
         };
     return usual ? Verdict.USUAL : Verdict.WITHIN;
   }
 
-  private static double percent(MonthBody body, BodyFigure figure) {
-    return body.percent(figure).orElseThrow().doubleValue();
+  private static double percent(Share share) {
+    return 100.0 * share.part().hundredThousandths() / share.whole().hundredThousandths();
   }
 
   private static BigDecimal printed(double percent) {
@@ -181,7 +209,7 @@ public final class LikeBodies {
     var balance = body.balance();
     var behind =
         figure.isOnRail()
-            ? balance.weighings().rail()
+            ? Groups.both(balance.rail().hot().weighings(), balance.rail().cold().weighings())
             : Groups.both(balance.boningWeighings(), balance.outOfBoning());
     double squared = new Uncertainty(settings.unit()).resolutionSquared(behind).doubleValue();
     double whole = body.share(figure).orElseThrow().whole().fraction().doubleValue();

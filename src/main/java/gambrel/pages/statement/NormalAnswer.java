@@ -27,12 +27,15 @@ final class NormalAnswer extends StatementPart {
     this.comparison = comparison;
   }
 
-  /** The answer; empty if there is nothing to compare with. */
-  Optional<Answer> answer() {
+  /** The answer; it says so if there is nothing to compare with. */
+  Answer answer() {
     if (!account.decision().released().isEmpty()) {
-      return Optional.of(answer(say("normal.lead.released"), List.of()));
+      return answer(say("normal.lead.released"), List.of());
     }
-    return comparison.map(of -> answer(lead(of), own(of))).or(this::published);
+    return comparison
+        .map(of -> answer(lead(of), own(of)))
+        .or(this::published)
+        .orElseGet(() -> answer(say("normal.lead.few"), List.of()));
   }
 
   private Answer answer(String lead, List<String> lines) {
@@ -62,18 +65,20 @@ final class NormalAnswer extends StatementPart {
 
   private List<String> own(Comparison comparison) {
     var lines = new ArrayList<String>();
-    comparison.figures().forEach(of -> lines.add(own(of)));
-    lines.add(say("normal.one_in_twenty"));
+    comparison.figures().forEach(of -> lines.add(own(of, comparison.bodies())));
     lines.add(say("normal.depends"));
     return lines;
   }
 
-  private String own(Compared of) {
+  /** A figure with its range, and of how many bodies that is if not of all that are alike. */
+  private String own(Compared of, int alike) {
     String low = formats.percent(Exact.fraction(of.range().low()));
     String high = formats.percent(Exact.fraction(of.range().high()));
     boolean none = of.range().low().signum() <= 0;
     String ours = none ? say("normal.ours.most", high) : say("normal.ours", low, high);
-    String line = line(of.figure(), formats.percent(of.share().percent()), ours);
+    String range =
+        of.bodies() < alike ? say("normal.ours.some", ours, formats.count(of.bodies())) : ours;
+    String line = line(of.figure(), formats.percent(of.share().percent()), range);
     return of.isOutside()
         ? line + " " + say(of.verdict() == Verdict.BELOW ? "normal.below" : "normal.above")
         : line;

@@ -72,6 +72,10 @@ public record PublishedRanges(List<Published> all) {
    * @param source the publication, or empty
    */
   public record Range(BigDecimal low, BigDecimal high, String about, String source) {
+    /** A range of this shop. */
+    public Range(BigDecimal low, BigDecimal high) {
+      this(low, high, "", "");
+    }
 
     /** −1, 0 or 1 if a percentage, rounded to one decimal, is below, in or above the range. */
     public int compare(BigFraction percent) {

@@ -80,13 +80,14 @@ class SoundAndFaultyBodiesTest {
         }
         room.body("class" + i % CLASSES, false, Fault.NONE);
       }
-      room.nextDay();
-      for (var fault : Fault.values()) {
-        var ids = new ArrayList<String>();
-        for (int i = 0; i < FAULTS; i++) {
-          ids.add(room.body("class" + i % CLASSES, false, fault));
+      for (int i = 0; i < FAULTS; i++) {
+        if (i % (FAULTS / CLASSES) == 0) {
+          room.nextDay();
         }
-        faulty.put(fault, ids);
+        for (var fault : Fault.values()) {
+          String id = room.body("class" + i / (FAULTS / CLASSES), false, fault);
+          faulty.computeIfAbsent(fault, f -> new ArrayList<>()).add(id);
+        }
       }
       var like = LikeBodies.of(room.night());
       faulty.forEach((fault, ids) -> check(fault, ids, like));

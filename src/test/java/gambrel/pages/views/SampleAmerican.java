@@ -45,7 +45,6 @@ final class SampleAmerican {
             w.say("normal.take_home", "62.6%", w.say("normal.ours", "63.0%", "66.1%"))
                 + " "
                 + w.say("normal.below"),
-            w.say("normal.one_in_twenty"),
             w.say("normal.depends"))
         .answer("mine", w.say("mine.lead"), w.say("mine.alone"));
     sample.flow =

@@ -33,6 +33,8 @@ public enum BodyFigure {
   DRESSING(b -> b.body().liveGuessed() ? Optional.empty() : b.shares().dressing()),
   /** Take-home, of cold. */
   TAKE_HOME(of(BodyBalance.Shares::takeHomeOfCold)),
+  /** Take-home, of hot. */
+  TAKE_HOME_OF_HOT(of(BodyBalance.Shares::takeHomeOfHot)),
   /** Take-home, of the weight into the boning room. */
   TAKE_HOME_OF_BONING(of(BodyBalance.Shares::takeHomeOfBoning)),
   /** Meat, of cold. */
