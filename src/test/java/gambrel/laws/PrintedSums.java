@@ -147,7 +147,10 @@ final class PrintedSums {
         .anyMatch(kind -> read("packs.part." + kind, part).isPresent());
   }
 
-  /** Each weight of the body is what is taken off it and what is left of it. */
+  /**
+   * Each weight of the body is what is taken off it and what is left of it. Where no loss stands
+   * between two weights, nothing is said of it: parts were not weighed at both.
+   */
   private void picture(FlowView flow) {
     var rows = flow.rows();
     for (int i = 0; i < rows.size(); i++) {
@@ -157,7 +160,8 @@ final class PrintedSums {
           next++;
         }
         var parts = new ArrayList<>(rows.subList(i + 1, next));
-        if (!parts.isEmpty()) {
+        boolean whole = parts.size() == 1 && parts.get(0).kind() == FlowView.Kind.HOME;
+        if (!parts.isEmpty() && !whole) {
           parts.addAll(rows.subList(next, Math.min(next + 1, rows.size())));
           add("picture, " + rows.get(i).label(), rows.get(i), parts);
         }

@@ -78,10 +78,11 @@ final class FlowPart extends StatementPart {
 
   private void hanging() {
     var shrink = shares.ageingShrink();
-    if (cold.isPresent() && shrink.isPresent()) {
+    boolean left = shares.chillShrink().isPresent() && !cold.equals(Optional.of(boning));
+    if (cold.isPresent() && (shrink.isPresent() || left)) {
       stage("flow.cold", cold.get());
       var trimmed = balance.trim().weightAfterCold();
-      lost(cold.get(), boning, "flow.ageing", trimmed, shrink.get().part());
+      shrink.ifPresent(s -> lost(cold.get(), boning, "flow.ageing", trimmed, s.part()));
     }
   }
 
