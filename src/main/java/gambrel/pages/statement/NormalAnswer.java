@@ -27,12 +27,15 @@ final class NormalAnswer extends StatementPart {
     this.comparison = comparison;
   }
 
-  /** The answer; empty if there is nothing to compare with. */
-  Optional<Answer> answer() {
+  /** The answer; it says so if there is nothing to compare with. */
+  Answer answer() {
     if (!account.decision().released().isEmpty()) {
-      return Optional.of(answer(say("normal.lead.released"), List.of()));
+      return answer(say("normal.lead.released"), List.of());
     }
-    return comparison.map(of -> answer(lead(of), own(of))).or(this::published);
+    return comparison
+        .map(of -> answer(lead(of), own(of)))
+        .or(this::published)
+        .orElseGet(() -> answer(say("normal.lead.few"), List.of()));
   }
 
   private Answer answer(String lead, List<String> lines) {
@@ -63,7 +66,7 @@ final class NormalAnswer extends StatementPart {
   private List<String> own(Comparison comparison) {
     var lines = new ArrayList<String>();
     comparison.figures().forEach(of -> lines.add(own(of, comparison.bodies())));
-    lines.add(say("normal.depends"));
+    lines.add(say("normal.like"));
     return lines;
   }
 

@@ -102,7 +102,7 @@ public final class StatementComposer extends StatementPart {
     var answers = new ArrayList<>(List.of(boxes.packs(), owed));
     if (owner && !condemned && !held) {
       new LossAnswers(this).why().ifPresent(answers::add);
-      new NormalAnswer(this, comparison).answer().ifPresent(answers::add);
+      answers.add(new NormalAnswer(this, comparison).answer());
     }
     if (!condemned) {
       boxes.mine().ifPresent(answers::add);
@@ -143,7 +143,7 @@ public final class StatementComposer extends StatementPart {
     var share = Optional.of(share()).filter(text -> isSharer());
     return Stream.of(
             mark.map(text -> fact("animal.mark", text)),
-            body.killed().map(day -> fact("animal.killed", formats.day(day))),
+            body.killed().map(day -> fact("animal.killed", formats.date(day))),
             Optional.of(fact("animal.number", body.id())),
             hung.map(days -> fact("animal.hung", wording.counted("animal.hung.days", days))),
             share.map(text -> fact("animal.share", text)))

@@ -76,7 +76,7 @@ class NormalAnswerTest {
   void saysNothingOfItsOwnWithFewerThanEightBefore() {
     cutBefore(7);
     steer("100", "60");
-    assertEquals(List.of(), normal());
+    assertEquals(List.of("We have had too few like it to say."), normal());
   }
 
   @Test
@@ -120,6 +120,8 @@ class NormalAnswerTest {
   @Test
   void saysNothingOfAKindOfWhichNothingIsPublished() {
     shop.add("bodies.csv", "D1,game,,2026-03-02,,,,c-ann,1,,,").weighed("D1");
-    assertEquals(List.of(), answer(shop.statement("D1", "c-ann"), "normal"));
+    assertEquals(
+        List.of("We have had too few like it to say."),
+        answer(shop.statement("D1", "c-ann"), "normal"));
   }
 }
