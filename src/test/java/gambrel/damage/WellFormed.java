@@ -136,7 +136,7 @@ final class WellFormed {
 
   /** Whether a text is the id or a tag of a body. */
   boolean isBody(String text) {
-    return known(CellKind.BODY, text);
+    return !text.isEmpty() && known(CellKind.BODY, text);
   }
 
   private boolean isBatch(String id) {

@@ -320,4 +320,18 @@ class UnreadRowsTest extends SceneTest {
     assertEquals("held row-set-aside", found.state("B1"));
     assertTrue(found.notice("item-not-in-species", "message").contains("cuts.csv, line 2"));
   }
+
+  @Test
+  void aSecondRowOfAnIdThatCannotBeReadHoldsToo() {
+    scene.add("bodies.csv", "B2,lamb,2O26-03-02,bob,");
+    assertEquals("B2", waiting(scene.at(LATER)));
+  }
+
+  @Test
+  void aSecondRowOfAnIdThatCanBeReadIsLeftOut() {
+    scene.add("bodies.csv", "B2,lamb,2026-03-03,bob,");
+    var found = scene.at(LATER);
+    assertEquals("neither", waiting(found));
+    assertEquals("mark", found.notice("id-twice", "severity"));
+  }
 }

@@ -92,8 +92,11 @@ record ShopFolder(Path folder, CellTypes types, List<Notice> notices, List<ShopR
     each(
         table,
         row -> {
-          String id = row.newId(table.required().get(0), values.keySet());
-          values.put(id, reader.apply(id, row));
+          String column = table.required().get(0);
+          String id = row.need(column, CellTypes::id);
+          if (values.putIfAbsent(id, reader.apply(id, row)) != null) {
+            throw row.leaveOut(row.cell(Notice.of(NoticeCode.ID_TWICE, row.place()), column));
+          }
         });
     return values;
   }

@@ -185,15 +185,6 @@ final class ShopRow {
     }
   }
 
-  /** The id that the row defines; one that is among {@code taken} refuses the row. */
-  String newId(String column, Set<String> taken) {
-    String id = need(column, CellTypes::id);
-    if (taken.contains(id)) {
-      throw leaveOut(cell(Notice.of(NoticeCode.ID_TWICE, place), column));
-    }
-    return id;
-  }
-
   /**
    * An id of another file, or empty if the cell is blank. If it fits only without leading zeros,
    * the id of the other file is returned with a note. An unknown one is returned as it stands, and

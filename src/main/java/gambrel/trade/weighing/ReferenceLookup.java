@@ -6,6 +6,7 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.IdIndex;
@@ -97,13 +98,13 @@ final class ReferenceLookup {
   }
 
   /**
-   * The words of a row that stand for a body and for nothing else: written as its id or tag is, and
-   * neither a number nor the id of a code, scale or customer.
+   * The cells of a row that stand for a body and for nothing else: written as its id or tag is, and
+   * neither a number nor the id of a code, scale or customer. Of a broken row, the words of its
+   * text.
    */
-  Stream<String> bodyWords(String row) {
-    return WORDS
-        .splitAsStream(row)
-        .map(String::strip)
+  Stream<String> bodyWords(ExportRow row) {
+    boolean broken = row.broken().isPresent();
+    return (broken ? WORDS.splitAsStream(row.raw()).map(String::strip) : row.values().stream())
         .filter(word -> shop.bodies().containsKey(word) || tags.find(word).isPresent())
         .filter(word -> DecimalText.of(word).isEmpty() && !codes.containsKey(word))
         .filter(word -> !shop.scales().containsKey(word) && !shop.customers().containsKey(word));

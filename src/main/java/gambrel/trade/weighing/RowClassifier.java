@@ -140,7 +140,7 @@ record RowClassifier(
   /** The bodies that the body cell may name; if it names none, those that any other cell names. */
   private List<String> bodies(ReadRow row, List<ExportRow> filled) {
     var bodies = bodies(row, filled.stream().map(cells -> cells.get(Field.BODY)));
-    return bodies.isEmpty() ? bodies(row, factory.references().bodyWords(row.row().raw())) : bodies;
+    return bodies.isEmpty() ? bodies(row, factory.references().bodyWords(row.row())) : bodies;
   }
 
   private List<String> bodies(ReadRow row, Stream<String> named) {
