@@ -65,7 +65,7 @@ final class NoticedReasons {
             rows(notice).stream().flatMap(row -> row.bodies().stream()),
             Stream.ofNullable(batch).flatMap(b -> b.meatInByBody().keySet().stream()))
         .flatMap(ids -> ids)
-        .filter(night.bodies()::containsKey);
+        .filter(id -> night.bodies().containsKey(id));
   }
 
   private static String batch(Notice notice) {
