@@ -10,8 +10,8 @@ import gambrel.pages.views.StatementView;
 import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.measure.Money;
-import java.time.LocalDate;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,9 +55,7 @@ class StatementMoneyTest {
             "Still to pay: 197.00"),
         sums(charges));
     assertEquals(
-        List.of(
-            "$197.00 still to pay.", "You have paid $100.00. Thank you."),
-        answer(view, "owe"));
+        List.of("$197.00 still to pay.", "You have paid $100.00. Thank you."), answer(view, "owe"));
   }
 
   @Test
@@ -74,6 +72,28 @@ class StatementMoneyTest {
   }
 
   @Test
+  void ofSeveralRatesNamesTheRateOfEachLineAndTheTaxOfEachRate() {
+    var charges =
+        shop()
+            .add("charges.csv", "kill,Slaughter,head,120,10,,,\ncut,Cutting,hot,1.5,,,,")
+            .steer()
+            .statement("B1", "c-ann")
+            .charges()
+            .orElseThrow();
+    assertEquals(
+        List.of("Slaughter (GST 10%)", "Cutting (GST 0%)"),
+        charges.rows().stream().map(ChargesView.Row::description).toList());
+    assertEquals(
+        List.of(
+            "Charges: 270.00",
+            "GST 0% on 150.00: 0.00",
+            "GST 10% on 120.00: 12.00",
+            "Total: 282.00",
+            "Still to pay: 282.00"),
+        sums(charges));
+  }
+
+  @Test
   void beyondWhatIsOwedIsACredit() {
     var view =
         shop()
@@ -87,9 +107,7 @@ class StatementMoneyTest {
         sums(view.charges().orElseThrow()));
     assertEquals(
         List.of("", "What we buy from you", ""),
-        view.charges().orElseThrow().sections().stream()
-            .map(ChargesView.Section::title)
-            .toList());
+        view.charges().orElseThrow().sections().stream().map(ChargesView.Section::title).toList());
   }
 
   @Test
@@ -133,8 +151,7 @@ class StatementMoneyTest {
     assertEquals("Tax invoice and take-home statement", view.kind());
     assertTrue(view.shop().lines().get(0).endsWith("ABN 12 345"), view.shop()::toString);
     assertEquals("Lowry Road 1, Hilltop", view.address());
-    assertEquals(
-        "VAT invoice and take-home statement", numbered(withTerms("region=uk")).kind());
+    assertEquals("VAT invoice and take-home statement", numbered(withTerms("region=uk")).kind());
     assertEquals("Take-home statement", numbered(withTerms("region=us")).kind());
   }
 
