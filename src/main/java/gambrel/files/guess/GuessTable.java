@@ -6,11 +6,19 @@ import gambrel.files.csv.Header;
 import gambrel.files.csv.TextForm;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
+import gambrel.trade.notice.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The exports of a folder as a table. Its delimiter is the one by which most lines of the first
@@ -23,6 +31,7 @@ import java.util.stream.IntStream;
  * @param header whether this line names columns
  * @param repeated whether it stands again between rows
  * @param columns its columns
+ * @param heads what lines above the rows, and the names of the files, give all rows below them
  * @param rows its rows
  * @param ignore a regular expression of the lines that are no rows, without its anchor; or empty
  * @param ignored the lines that are no rows
@@ -36,13 +45,14 @@ record GuessTable(
     boolean header,
     boolean repeated,
     List<Column> columns,
+    List<Column> heads,
     List<Row> rows,
     String ignore,
     List<String> ignored,
     List<String> unlike) {
   /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
   private static final List<Character> DELIMITERS =
-      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ');
+      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ', TextForm.ANY_BLANKS);
 
   private static final int MOST_COLUMNS = 60;
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
@@ -51,25 +61,52 @@ record GuessTable(
   /** The characters that mean something else in a regular expression. */
   private static final String SIGNS = "\\.[]{}()*+-?^$|/#&";
 
+  /** What may follow the beginning of a line that says something of the rows below. */
+  private static final List<String> HEADS =
+      Stream.of("[^\\p{L}\\d]*(%s)", ".*?[:=#]\\s*(%s)", ".*\\s(%s)[^\\p{L}\\d]*$")
+          .map(rest -> rest.formatted("[\\p{L}\\d./:_-]*"))
+          .toList();
+
+  /** What may be a date in the name of a file. */
+  private static final Pattern IN_NAME =
+      Pattern.compile("(?<!\\d)(\\d{8}|\\d{6}|\\d{1,4}([-_.])\\d{1,2}\\2\\d{1,4})(?!\\d)");
+
   private static final String NO_LETTER_OR_DIGIT = "[^\\p{L}\\d]+$";
 
   /**
-   * One column.
+   * One column, or what a line above the rows or the name of the file gives.
    *
    * @param number from 1
-   * @param header its text in the header, or empty
+   * @param header its text in the header, or the first word of the lines above the rows, or empty
    * @param unit the unit in the line below the header, or empty
    * @param cells its cells, row by row
+   * @param above the expression of the lines that give it; {@link #NAME} for the name of the file;
+   *     empty if it is a column
    */
-  record Column(int number, String header, String unit, List<String> cells) {
-    /** Its name or number in a layout. */
-    String reference() {
-      return header.isEmpty() ? Integer.toString(number) : header;
+  record Column(int number, String header, String unit, List<String> cells, String above) {
+    static final String NAME = "name";
+
+    /** The line of a layout that makes it a field. */
+    String line(String field) {
+      return above.isEmpty()
+          ? "column." + field + '=' + (header.isEmpty() ? "" + number : header.replace("\\", "\\\\"))
+          : isName() ? "constant." + field + '=' + NAME : "above." + field + '=' + above;
+    }
+
+    /** Whether the name of the file gives it. */
+    boolean isName() {
+      return above.equals(NAME);
     }
 
     /** Its name or number in a sentence. */
     String name() {
       return header.isEmpty() ? "column " + number : '"' + header + '"';
+    }
+
+    /** Its cells that hold figures, if others are few, such as dashes for no weight. */
+    List<String> figures() {
+      var figures = values().stream().filter(value -> value.matches(".*\\d.*")).toList();
+      return figures.size() * 4 > values().size() * 3 ? figures : values();
     }
 
     /** Its cells that are not blank. */
@@ -90,9 +127,15 @@ record GuessTable(
     for (char candidate : DELIMITERS) {
       var rows = rows(files.get(0), candidate, quote);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
-      long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
+      // Where rows are set out by single blanks, some of them are more than one.
+      long fitting =
+          rows.stream()
+              .filter(row -> row.cells().size() == usual)
+              .filter(row -> candidate != ' ' || !row.cells().contains(""))
+              .count();
       // A blank stands within cells, too.
-      boolean enough = Character.isSpaceChar(candidate) ? usual > 3 && fitting > 2 : usual > 1;
+      boolean blank = candidate == ' ' || candidate < ' ' && candidate != '\t';
+      boolean enough = blank ? usual > 3 && fitting > 2 : usual > 1;
       if (enough && fitting > most && (width < 3 || usual * 2 > width)) {
         most = fitting;
         delimiter = candidate;
@@ -107,6 +150,7 @@ record GuessTable(
             "",
             false,
             false,
+            List.of(),
             List.of(),
             List.of(),
             "",
@@ -181,6 +225,7 @@ record GuessTable(
           IntStream.range(0, Math.min(width, MOST_COLUMNS))
               .mapToObj(i -> column(i, header ? text(top, i) : "", hasUnits ? units.cell(i) : ""))
               .toList(),
+          heads(files, top, header),
           rows,
           String.join("|", ignore),
           ignored,
@@ -192,7 +237,9 @@ record GuessTable(
      * which most cells are blank is a title, such as spreadsheets write.
      */
     private int top(List<CsvRow> all) {
-      var whole = all.stream().filter(row -> row.cells().size() == width).toList();
+      var fitting = all.stream().filter(row -> row.cells().size() == width).toList();
+      var unruled = fitting.stream().filter(row -> !isRule(row)).toList();
+      var whole = unruled.isEmpty() ? fitting : unruled;
       var counts = whole.stream().map(Builder::texts).sorted().toList();
       long usual = counts.get(counts.size() / 2);
       int first = all.indexOf(whole.stream().filter(r -> texts(r) * 2 > usual).findFirst().get());
@@ -319,7 +366,65 @@ record GuessTable(
           at + 1,
           header,
           isUnit ? unit : "",
-          rows.stream().map(row -> row.csv().cell(at)).toList());
+          rows.stream().map(row -> row.csv().cell(at)).toList(),
+          "");
+    }
+
+    /** What lines that are no rows, and the names of the files, may say of the rows below them. */
+    private List<Column> heads(List<SampleFile> files, CsvRow top, boolean header) {
+      var isRow = new HashSet<Place>();
+      rows.forEach(row -> isRow.add(new Place(row.file(), row.csv().line())));
+      var expressions = new LinkedHashMap<String, String>();
+      for (var file : files) {
+        for (var line : file.lines()) {
+          boolean free = !isRow.contains(new Place(file.path(), line.number()));
+          if (free && line.text().matches(".*\\p{L}.*") && !(header && line.text().equals(top.raw()))) {
+            HEADS.forEach(
+                rest ->
+                    expressions.putIfAbsent(
+                        "^\\s*" + expression(line.text()) + rest, firstWord(line.text())));
+          }
+        }
+      }
+      var heads = new ArrayList<Column>();
+      expressions.forEach(
+          (expression, word) ->
+              given(files, Pattern.compile(expression))
+                  .ifPresent(cells -> heads.add(new Column(0, word, "", cells, expression))));
+      var names = rows.stream().map(row -> IN_NAME.matcher(nameOf(row.file()))).toList();
+      if (!names.isEmpty() && names.stream().allMatch(Matcher::find)) {
+        heads.add(
+            new Column(0, "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
+      }
+      return heads;
+    }
+
+    private static String nameOf(String path) {
+      return path.substring(path.lastIndexOf('/') + 1);
+    }
+
+    private static String firstWord(String line) {
+      return line.replaceAll("^[^\\p{L}]+|(?<=\\p{L})[^\\p{L}].*$", "");
+    }
+
+    /** By row what the nearest line above it gives; empty if a row has no such line above it. */
+    private Optional<List<String>> given(List<SampleFile> files, Pattern expression) {
+      var byFile = new HashMap<String, TreeMap<Integer, String>>();
+      for (var file : files) {
+        var given = byFile.computeIfAbsent(file.path(), path -> new TreeMap<>());
+        for (var line : file.lines()) {
+          var found = expression.matcher(line.text());
+          if (found.find()) {
+            given.put(line.number(), found.group(1));
+          }
+        }
+      }
+      var cells =
+          rows.stream()
+              .map(row -> byFile.get(row.file()).floorEntry(row.csv().line()))
+              .map(above -> above == null ? "" : above.getValue())
+              .toList();
+      return Optional.of(cells).filter(all -> !all.contains(""));
     }
 
     /** The header text of a column; empty if it runs over lines or another column has it, too. */

@@ -5,8 +5,7 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.IdIndex;
-import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,14 +22,11 @@ record MissingCodes(Shop shop, AsRead read) {
 
   /** What is to be said; no lines if no code is missing. */
   List<String> lines() {
-    var whole = new IdIndex(shop.codes().stream().map(ScaleCode::pattern).toList());
+    var known = CodeIndex.of(shop);
     var examples = new TreeMap<String, ExportRow>();
     for (var row : read.rows()) {
       String code = row.get(Field.CODE);
-      if (!code.isEmpty()
-          && row.broken().isEmpty()
-          && whole.find(code).isEmpty()
-          && !begins(code)) {
+      if (!code.isEmpty() && row.broken().isEmpty() && known.find(code).isEmpty()) {
         examples.putIfAbsent(code, row);
       }
     }
@@ -45,13 +41,6 @@ record MissingCodes(Shop shop, AsRead read) {
         .limit(MOST)
         .forEach(code -> lines.add("    " + line(code, names.getOrDefault(code, ""))));
     return lines;
-  }
-
-  private boolean begins(String code) {
-    return shop.codes().stream()
-        .map(ScaleCode::pattern)
-        .filter(pattern -> pattern.endsWith("*"))
-        .anyMatch(pattern -> code.startsWith(pattern.substring(0, pattern.length() - 1)));
   }
 
   private String line(String code, String name) {
