@@ -23,8 +23,7 @@ import org.apache.commons.io.input.BOMInputStream;
  * give a value to the rows below.
  *
  * @param lines in file order; each keeps its number in the file
- * @param above by line number the columns that lines give to the rows below them, from this line
- *     on
+ * @param above by line number the columns that lines give to the rows below them, from this line on
  * @param emptied the first line of the file that holds a block of NUL characters, as a crash leaves
  *     them in a file
  * @param gaveUp the line on which the expression of lines to ignore took too many steps; this line
@@ -60,7 +59,7 @@ public record CountedLines(
             .findFirst();
     return form.ignore().isEmpty() && form.above().isEmpty()
         ? new CountedLines(rest, new TreeMap<>(), emptied, OptionalInt.empty())
-        : counted(form, rest, emptied);
+        : counted(form, all, emptied);
   }
 
   private static CountedLines counted(
@@ -71,15 +70,18 @@ public record CountedLines(
     for (int i = 0; i < lines.size(); i++) {
       var line = lines.get(i);
       try {
-        if (line.text().length() > LONGEST_IGNORED || line.overlong()) {
+        boolean overlong = line.text().length() > LONGEST_IGNORED || line.overlong();
+        if (overlong && line.number() > form.skip()) {
           counted.add(line);
-        } else if (gives(form.above(), line.text(), given)) {
+        } else if (!overlong && gives(form.above(), line.text(), given)) {
           above.put(line.number(), Map.copyOf(given));
-        } else if (form.ignore().filter(e -> finds(e, line.text()).find()).isEmpty()) {
+        } else if (!overlong
+            && line.number() > form.skip()
+            && form.ignore().filter(e -> finds(e, line.text()).find()).isEmpty()) {
           counted.add(line);
         }
       } catch (TooManySteps e) {
-        counted.addAll(lines.subList(i, lines.size()));
+        lines.stream().skip(i).filter(l -> l.number() > form.skip()).forEach(counted::add);
         return new CountedLines(counted, above, emptied, OptionalInt.of(line.number()));
       }
     }
@@ -91,8 +93,7 @@ public record CountedLines(
   }
 
   /** Whether a line gives columns their values in the rows below; puts them into {@code given}. */
-  private static boolean gives(
-      Map<String, Pattern> above, String text, Map<String, String> given) {
+  private static boolean gives(Map<String, Pattern> above, String text, Map<String, String> given) {
     boolean gives = false;
     for (var column : above.entrySet()) {
       var found = finds(column.getValue(), text);

@@ -51,11 +51,7 @@ final class ExportRows {
    * @param lines its lines, of which some give values to the rows below them
    */
   ExportRows(
-      String path,
-      Layout layout,
-      int width,
-      Map<String, Integer> positions,
-      CountedLines lines) {
+      String path, Layout layout, int width, Map<String, Integer> positions, CountedLines lines) {
     this.path = path;
     this.layout = layout;
     this.width = width;

@@ -148,6 +148,9 @@ public final class ExportAssistant {
                             proposal
                                 .flatMap(p -> p.why(entry.getKey()))
                                 .orElse(saved ? "as the layout says" : "its name"))));
+    read.above().stream()
+        .sorted()
+        .forEach(column -> say("    %-9s on a line above the rows".formatted(column)));
     var unused =
         IntStream.range(0, width(read))
             .filter(i -> !read.positions().containsValue(i))

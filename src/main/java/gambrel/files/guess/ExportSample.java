@@ -114,16 +114,16 @@ record ExportSample(Charset charset, List<SampleFile> files) {
       return Long.MIN_VALUE;
     }
     long signs = text.get().chars().filter(c -> c > LAST_ASCII && !Character.isLetter(c)).count();
-    return WORD
-        .matcher(text.get())
-        .results()
-        .map(MatchResult::group)
-        .mapToLong(
-            word -> {
-              long others = word.chars().filter(c -> c > LAST_ASCII).count();
-              boolean latin = LATIN.matcher(word).matches() && others * 2 <= word.length() + 1;
-              return latin || OTHER_SCRIPT.matcher(word).matches() ? others : -others;
-            })
-        .sum() - signs;
+    return WORD.matcher(text.get())
+            .results()
+            .map(MatchResult::group)
+            .mapToLong(
+                word -> {
+                  long others = word.chars().filter(c -> c > LAST_ASCII).count();
+                  boolean latin = LATIN.matcher(word).matches() && others * 2 <= word.length() + 1;
+                  return latin || OTHER_SCRIPT.matcher(word).matches() ? others : -others;
+                })
+            .sum()
+        - signs;
   }
 }

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Finds the fields of the columns of a table, the surest first. */
@@ -27,6 +28,9 @@ final class GuessFields {
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
   private static final int MOST_STATUSES = 8;
+
+  /** A short word or sign, such as a scale prints beside a weight that is not like the others. */
+  private static final Pattern MARK = Pattern.compile("[^\\d\\s]{1,12}");
 
   private static final Set<String> DATED = Set.of("time", "date", "clock", "barcode");
 
@@ -39,11 +43,7 @@ final class GuessFields {
   private final List<Choice> choices = new ArrayList<>();
 
   GuessFields(
-      GuessTable table,
-      GuessTimes times,
-      GuessNumbers numbers,
-      Shop shop,
-      Optional<Scale> scale) {
+      GuessTable table, GuessTimes times, GuessNumbers numbers, Shop shop, Optional<Scale> scale) {
     this.table = table;
     this.times = times;
     this.numbers = numbers;
@@ -173,9 +173,29 @@ final class GuessFields {
                         && weight.remainder(division.get()).signum() == 0);
   }
 
-  /** Whether most rows have a value of their own, as weights have and prices have not. */
-  private static boolean changes(GuessTable.Column column) {
-    return column.values().stream().distinct().count() * 2 > column.values().size();
+  /**
+   * Whether most rows have a value of their own, as weights have; a price comes again wherever its
+   * code does.
+   */
+  private boolean changes(GuessTable.Column column) {
+    long different = distinct(column.cells());
+    return different * 2 > column.values().size()
+        && (different == column.cells().size()
+            || table.columns().stream().noneMatch(other -> follows(column, other)));
+  }
+
+  private static long distinct(List<String> texts) {
+    return texts.stream().distinct().count();
+  }
+
+  /** Whether a column has the same value wherever another one has, as the price of a code. */
+  private static boolean follows(GuessTable.Column column, GuessTable.Column other) {
+    long different = distinct(other.cells());
+    var both =
+        IntStream.range(0, other.cells().size())
+            .mapToObj(row -> other.cells().get(row) + '\n' + column.cells().get(row))
+            .toList();
+    return !column.equals(other) && different < other.cells().size() && distinct(both) == different;
   }
 
   /** Whether one weight is another one and the same tare in every row. */
@@ -267,8 +287,7 @@ final class GuessFields {
       return;
     }
     int content = content(field, column, reasons);
-    if (field.equals("net") && isOfOtherSystem(column)
-        || score > 0 && GuessWords.isSecond(column.header())) {
+    if (field.equals("net") && isOfOtherSystem(column) || GuessWords.isSecond(column.header())) {
       // It comes second beside the same weight in the shop's own unit, or beside the time at which
       // it was weighed and not printed.
       score--;
@@ -288,7 +307,7 @@ final class GuessFields {
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
       case "ticket" -> ofTicket(values, reasons);
-      case "unit" -> values.stream().allMatch(GuessFields::isUnit) ? BY_CONTENT : -1;
+      case "unit" -> ofUnit(values, reasons);
       case "status" -> ofStatus(column, reasons);
       case "body", "code", "scale", "customer" -> isDecimal(values) ? -1 : 0;
       default -> 0;
@@ -318,7 +337,7 @@ final class GuessFields {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
-    if (!field.equals("net") || bare) {
+    if (!field.equals("net") || bare || !changes(column) && distinct(column.cells()) > 1) {
       return 0;
     }
     boolean net = table.columns().stream().anyMatch(other -> isGrossOf(other, column));
@@ -369,6 +388,14 @@ final class GuessFields {
     return values.stream().allMatch(value -> value.matches("[+-]?\\d*[.,]\\d+"));
   }
 
+  private static int ofUnit(List<String> values, List<String> reasons) {
+    if (!values.stream().allMatch(GuessFields::isUnit)) {
+      return -1;
+    }
+    reasons.add("values such as " + values.get(0));
+    return BY_CONTENT;
+  }
+
   /** Whether a text is a unit of weight. */
   static boolean isUnit(String text) {
     return text.matches("(?i)(kilo|kg|g|gr|gram|gramm|lb|pound|oz|ounce)[s.]?");
@@ -391,7 +418,10 @@ final class GuessFields {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    return words.stream().anyMatch(GuessWords::isDoubtful)
+    boolean sparse =
+        column.values().size() * 4 < column.cells().size()
+            && words.stream().allMatch(word -> MARK.matcher(word).matches());
+    return sparse || words.stream().anyMatch(GuessWords::isDoubtful)
         ? formed(reasons, "a mark in some rows")
         : 0;
   }

@@ -18,7 +18,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The exports of a folder as a table. Its delimiter is the one by which most lines of the first
@@ -55,6 +54,7 @@ record GuessTable(
       List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ', TextForm.ANY_BLANKS);
 
   private static final int MOST_COLUMNS = 60;
+  private static final Pattern PRINTED = Pattern.compile("\\S+(?:\\h\\S+)*");
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
   private static final Pattern UNIT = Pattern.compile("(?i)[(\\[]?(kgs?|g|grams?|lbs?|oz)[)\\]]?");
 
@@ -63,9 +63,10 @@ record GuessTable(
 
   /** What may follow the beginning of a line that says something of the rows below. */
   private static final List<String> HEADS =
-      Stream.of("[^\\p{L}\\d]*(%s)", ".*?[:=#]\\s*(%s)", ".*\\s(%s)[^\\p{L}\\d]*$")
-          .map(rest -> rest.formatted("[\\p{L}\\d./:_-]*"))
-          .toList();
+      List.of(
+          "[^\\p{L}\\d]*([\\p{L}\\d./:_-]*)",
+          ".*?[:=#]\\s*([\\p{L}\\d./:_-]*)",
+          ".*\\s([\\p{L}\\d][\\p{L}\\d./:_-]*)[^\\p{L}\\d]*$");
 
   /** What may be a date in the name of a file. */
   private static final Pattern IN_NAME =
@@ -89,7 +90,10 @@ record GuessTable(
     /** The line of a layout that makes it a field. */
     String line(String field) {
       return above.isEmpty()
-          ? "column." + field + '=' + (header.isEmpty() ? "" + number : header.replace("\\", "\\\\"))
+          ? "column."
+              + field
+              + '='
+              + (header.isEmpty() ? "" + number : header.replace("\\", "\\\\"))
           : isName() ? "constant." + field + '=' + NAME : "above." + field + '=' + above;
     }
 
@@ -123,7 +127,9 @@ record GuessTable(
     char quote = quote(files.get(0));
     char delimiter = ',';
     int width = 0;
+    int least = 0;
     long most = 0;
+    boolean named = false;
     for (char candidate : DELIMITERS) {
       var rows = rows(files.get(0), candidate, quote);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
@@ -136,10 +142,21 @@ record GuessTable(
       // A blank stands within cells, too.
       boolean blank = candidate == ' ' || candidate < ' ' && candidate != '\t';
       boolean enough = blank ? usual > 3 && fitting > 2 : usual > 1;
-      if (enough && fitting > most && (width < 3 || usual * 2 > width)) {
+      if (named && candidate == TextForm.ANY_BLANKS) {
+        break;
+      }
+      // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
+      int names = candidate == TextForm.BLANKS && enough ? names(files.get(0), rows, usual) : 0;
+      boolean asGood =
+          usual > width
+              && fitting >= most
+              && (names > 0 || candidate == TextForm.ANY_BLANKS && delimiter == TextForm.BLANKS);
+      if (enough && (fitting > most || asGood) && (width < 3 || usual * 2 > width)) {
         most = fitting;
+        named = names > 0;
         delimiter = candidate;
-        width = usual;
+        least = usual;
+        width = Math.max(usual, names);
       }
     }
     return width == 0
@@ -156,7 +173,49 @@ record GuessTable(
             "",
             List.of(),
             List.of())
-        : new Builder(delimiter, quote, width).table(files);
+        : new Builder(delimiter, quote, least, width).table(files);
+  }
+
+  /**
+   * The number of names in the header of printed columns: the line above the first row, each of
+   * whose names stands over a cell, but for one or two that may stand over blanks; else 0.
+   */
+  private static int names(SampleFile file, List<CsvRow> rows, int usual) {
+    var unruled = rows.stream().filter(row -> !isRule(row)).toList();
+    int first = 0;
+    while (first < unruled.size()
+        && (unruled.get(first).cells().size() != usual
+            || unruled.get(first).cells().stream().noneMatch(GuessTable::isFigure))) {
+      first++;
+    }
+    if (first == 0 || first == unruled.size()) {
+      return 0;
+    }
+    var header = unruled.get(first - 1);
+    var texts = new HashMap<Integer, String>();
+    file.lines().forEach(line -> texts.put(line.number(), line.text()));
+    var names = PRINTED.matcher(texts.get(header.line())).results().toList();
+    var cells = PRINTED.matcher(texts.get(unruled.get(first).line())).results().toList();
+    boolean over =
+        names.size() >= usual
+            && names.size() <= usual + 2
+            && cells.size() == usual
+            && header.cells().stream().noneMatch(GuessTable::isFigure)
+            && IntStream.range(0, usual)
+                .allMatch(
+                    i ->
+                        names.get(i).start() < cells.get(i).end()
+                            && cells.get(i).start() < names.get(i).end());
+    return over ? names.size() : 0;
+  }
+
+  /** Whether a line only rules off others, as dashes do. */
+  private static boolean isRule(CsvRow row) {
+    return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
+  }
+
+  private static boolean isFigure(String cell) {
+    return FIGURE.matcher(cell.strip()).matches();
   }
 
   private static List<CsvRow> rows(SampleFile file, char delimiter, char quote) {
@@ -173,6 +232,7 @@ record GuessTable(
   private static final class Builder {
     private final char delimiter;
     private final char quote;
+    private final int least;
     private final int width;
     private final List<Row> rows = new ArrayList<>();
     private final List<CsvRow> others = new ArrayList<>();
@@ -181,20 +241,28 @@ record GuessTable(
     /** The columns that nearly every row fills. */
     private int[] filled = {};
 
-    private Builder(char delimiter, char quote, int width) {
+    private Builder(char delimiter, char quote, int least, int width) {
       this.delimiter = delimiter;
       this.quote = quote;
+      this.least = least;
       this.width = width;
     }
 
+    /** The rows of a file; those whose last cells are printed as blanks get them back. */
+    private List<CsvRow> read(SampleFile file) {
+      return rows(file, delimiter, quote).stream()
+          .map(row -> row.cells().size() < least ? row : row.padded(width))
+          .toList();
+    }
+
     private GuessTable table(List<SampleFile> files) {
-      var first = rows(files.get(0), delimiter, quote);
+      var first = read(files.get(0));
       int at = top(first);
       var top = first.get(at);
-      boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
+      boolean header = top.cells().stream().noneMatch(GuessTable::isFigure);
       var found = new ArrayList<Row>();
       for (var file : files) {
-        var all = rows(file, delimiter, quote);
+        var all = read(file);
         if (all.size() <= at || header && !all.get(at).cells().equals(top.cells())) {
           unlike.add(file.path());
         } else {
@@ -272,7 +340,7 @@ record GuessTable(
                 && csv.broken().isEmpty()
                 && !isRule(csv)
                 && (header.isEmpty() || !csv.cells().equals(units.cells()))
-                && present(csv) * 2 > filled.length
+                && (present(csv) * 2 > filled.length || cancels(csv))
                 && !(counted && beginsWithLetter(csv) && present(csv) < filled.length);
         if (csv.cells().equals(header)) {
           continue;
@@ -283,11 +351,6 @@ record GuessTable(
           others.add(csv);
         }
       }
-    }
-
-    /** Whether a line only rules off others, as dashes do. */
-    private static boolean isRule(CsvRow row) {
-      return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
     }
 
     private static boolean isFilled(List<CsvRow> rows, int column) {
@@ -304,10 +367,15 @@ record GuessTable(
       return !cell.isEmpty() && Character.isLetter(cell.charAt(0));
     }
 
+    /** Whether a line with few cells is a row that cancels another one. */
+    private static boolean cancels(CsvRow row) {
+      return GuessWords.mentionsVoid(row.raw()) && !row.cell(0).isEmpty() && !beginsWithLetter(row);
+    }
+
     /** Whether a line below the header holds units and no figure. */
     private boolean isUnits(CsvRow row) {
       return row.cells().size() >= width - 1
-          && row.cells().stream().noneMatch(cell -> FIGURE.matcher(cell.strip()).matches())
+          && row.cells().stream().noneMatch(GuessTable::isFigure)
           && row.cells().stream().anyMatch(cell -> UNIT.matcher(cell.strip()).matches());
     }
 
@@ -378,7 +446,9 @@ record GuessTable(
       for (var file : files) {
         for (var line : file.lines()) {
           boolean free = !isRow.contains(new Place(file.path(), line.number()));
-          if (free && line.text().matches(".*\\p{L}.*") && !(header && line.text().equals(top.raw()))) {
+          if (free
+              && line.text().matches(".*\\p{L}.*")
+              && !(header && line.text().equals(top.raw()))) {
             HEADS.forEach(
                 rest ->
                     expressions.putIfAbsent(
@@ -393,8 +463,7 @@ record GuessTable(
                   .ifPresent(cells -> heads.add(new Column(0, word, "", cells, expression))));
       var names = rows.stream().map(row -> IN_NAME.matcher(nameOf(row.file()))).toList();
       if (!names.isEmpty() && names.stream().allMatch(Matcher::find)) {
-        heads.add(
-            new Column(0, "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
+        heads.add(new Column(0, "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
       }
       return heads;
     }

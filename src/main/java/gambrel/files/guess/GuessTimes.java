@@ -35,14 +35,12 @@ final class GuessTimes {
   private static final Pattern DAYS = Pattern.compile("[45]\\d{4}[.,]\\d{4,}");
 
   private static final Pattern PART = Pattern.compile("\\d+|[\\p{L}\\p{M}]+|[^\\p{L}\\p{M}\\d]+");
-  private static final Pattern OFFSET =
-      Pattern.compile("(?<=\\d)(\\h?)(Z|[+-]\\d{2}(:?)\\d{2})$");
+  private static final Pattern OFFSET = Pattern.compile("(?<=\\d)(\\h?)(Z|[+-]\\d{2}(:?)\\d{2})$");
   private static final Pattern BEFORE_DIGITS = Pattern.compile("(\\D*)\\d+");
   private static final String HALF_DAY = "(?i)[ap]m";
 
   /** The parts of dates in the orders in which they stand; {@code N} is a month by its name. */
-  private static final List<String> DATES =
-      List.of("yMd", "dMy", "Mdy", "dNy", "Ndy", "yNd", "c");
+  private static final List<String> DATES = List.of("yMd", "dMy", "Mdy", "dNy", "Ndy", "yNd", "c");
 
   private static final List<String> CLOCKS = List.of("Hms", "Hm", "HmsS", "k");
 
@@ -55,7 +53,8 @@ final class GuessTimes {
           'k',
           List.of("HHmmss", "HHmm"),
           'b',
-          List.of("yyyyMMddHHmmss", "yyyyMMddHHmm", "ddMMyyyyHHmmss", "yyMMddHHmmss", "yyMMddHHmm"));
+          List.of(
+              "yyyyMMddHHmmss", "yyyyMMddHHmm", "ddMMyyyyHHmmss", "yyMMddHHmmss", "yyMMddHHmm"));
 
   private final Locale locale;
   private final Map<String, TimePattern> read = new HashMap<>();
@@ -117,8 +116,7 @@ final class GuessTimes {
 
   private static LocalDateTime moment(TemporalAccessor parsed) {
     return LocalDateTime.of(
-        Objects.requireNonNullElse(
-            parsed.query(TemporalQueries.localDate()), LocalDate.EPOCH),
+        Objects.requireNonNullElse(parsed.query(TemporalQueries.localDate()), LocalDate.EPOCH),
         Objects.requireNonNullElse(parsed.query(TemporalQueries.localTime()), LocalTime.MIN));
   }
 
@@ -197,14 +195,11 @@ final class GuessTimes {
       var names = Stream.<String>of();
       boolean named = Character.isLetter(part.charAt(0)) && part.length() > 2;
       if (named && next < order.length() && order.charAt(next) == 'N') {
-        names =
-            Stream.of("MMM", "MMMM").flatMap(as -> name(order, at, next + 1, before + as));
+        names = Stream.of("MMM", "MMMM").flatMap(as -> name(order, at, next + 1, before + as));
       } else if (named && order.matches(".*[dMN].*")) {
-        names =
-            Stream.of("EEE", "EEEE").flatMap(as -> name(order, at, next, before + as));
+        names = Stream.of("EEE", "EEEE").flatMap(as -> name(order, at, next, before + as));
       }
-      return Stream.concat(
-          names, written(order, at + 1, next, before + literal(part)));
+      return Stream.concat(names, written(order, at + 1, next, before + literal(part)));
     }
 
     /** A name, after which a point may belong to it. */
@@ -236,7 +231,10 @@ final class GuessTimes {
           }
         } else if (clock
             ? !isOfClock(mark, meanings.indexOf('s') < 0)
-            : i > 1 && !named && isUnlike(mark, marks.get(i - 1))) {
+            : i > 1
+                && !named
+                && !isOfClock(meanings.charAt(i - 2))
+                && isUnlike(mark, marks.get(i - 1))) {
           return false;
         }
       }
@@ -245,12 +243,14 @@ final class GuessTimes {
 
     /** Whether two marks between the parts of a date are not the same, and no words either. */
     private static boolean isUnlike(String mark, String other) {
-      return !mark.equals(other) && !mark.matches(".*\\p{L}.*");
+      boolean danish = other.equals("/") && mark.equals("-");
+      return !mark.equals(other) && !danish && !mark.matches(".*\\p{L}.*");
     }
 
     /** Whether a mark may stand in a clock; one without seconds has no other marks than these. */
     private static boolean isOfClock(String mark, boolean withoutSeconds) {
-      return !mark.isBlank() && (mark.matches(".*[:.\\p{L}].*") || !withoutSeconds && !mark.isEmpty());
+      return !mark.isBlank()
+          && (mark.matches(".*[:.\\p{L}].*") || !withoutSeconds && !mark.isEmpty());
     }
 
     private static boolean isOfClock(char meaning) {

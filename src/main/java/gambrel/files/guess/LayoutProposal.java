@@ -7,11 +7,12 @@ import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layout;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
-import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Scale;
+import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -26,13 +27,17 @@ import java.util.stream.Stream;
 final class LayoutProposal {
   private static final Map<String, String> DELIMITER_WORDS =
       Map.of(
-          "\t", "tab",
-          " ", "space",
-          Character.toString(TextForm.BLANKS), "blanks",
-          Character.toString(TextForm.ANY_BLANKS), "any-blanks");
+          "\t",
+          "tab",
+          " ",
+          "space",
+          Character.toString(TextForm.BLANKS),
+          "blanks",
+          Character.toString(TextForm.ANY_BLANKS),
+          "any-blanks");
 
-  /** What may stand between the parts of a body's id on one side and not on the other. */
-  private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_");
+  /** What may stand in an id at the scale and not in the shop's files. */
+  private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
 
   private final ExportSample sample;
   private final Shop shop;
@@ -144,6 +149,7 @@ final class LayoutProposal {
     addNumbers();
     askWhichColumns();
     times.askDayAbove();
+    times.askHalfDays();
     times.askClock();
     weights.propose();
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
@@ -280,7 +286,11 @@ final class LayoutProposal {
     draft.add(column.line(field));
     times.line(field).ifPresent(draft::add);
     if (field.equals("body")) {
-      addBodies(column);
+      addOmitted(field, column, shop.bodies().keySet());
+      addNoBody(column);
+    }
+    if (field.equals("code")) {
+      addOmitted(field, column, shop.codes().stream().map(ScaleCode::pattern).toList());
     }
     if (field.equals(Layout.BARCODE)
         && column.values().stream().allMatch(value -> value.matches("\\d+"))) {
@@ -292,27 +302,51 @@ final class LayoutProposal {
     }
   }
 
-  /** Adds how ids of bodies are written otherwise than in bodies.csv, and what stands for none. */
-  private void addBodies(Column column) {
-    var known = new IdIndex(shop.bodies().keySet());
-    WITHIN_IDS.stream()
-        .filter(mark -> shop.bodies().keySet().stream().noneMatch(id -> id.contains(mark)))
+  /** Adds what stands in ids that the shop folder writes without it. */
+  private void addOmitted(String field, Column column, Collection<String> ids) {
+    var known = new CodeIndex(ids);
+    Stream.concat(WITHIN_IDS.stream(), Stream.of(commonBeginning(column.values())))
+        .filter(mark -> !mark.isEmpty())
+        .filter(mark -> ids.stream().noneMatch(id -> id.contains(mark)))
         .filter(mark -> column.values().stream().allMatch(value -> value.contains(mark)))
         .filter(
             mark ->
                 column.values().stream()
-                    .anyMatch(value -> known.find(value.replace(mark, "")).isPresent()))
+                    .map(value -> value.replace(mark, "").strip())
+                    .anyMatch(value -> known.find(value).isPresent()))
         .findFirst()
         .ifPresent(
             mark ->
                 setting(
-                    "Bodies are written with \"%s\" here, in bodies.csv without.".formatted(mark),
-                    "omit.body=" + mark));
+                    "The %s is written with \"%s\" here, in the shop's files without."
+                        .formatted(field, mark),
+                    "omit." + field + '=' + (mark.isBlank() ? "space" : mark)));
+  }
+
+  /** Adds what stands for no body. */
+  private void addNoBody(Column column) {
     column.values().stream()
         .distinct()
         .filter(value -> value.matches("0+|-+") && !shop.bodies().containsKey(value))
         .forEach(
             value -> setting("Body " + value + " stands for none.", "value.body." + value + '='));
+  }
+
+  /** What all texts begin with up to the last mark that is no letter or digit, without blanks. */
+  private static String commonBeginning(List<String> texts) {
+    String common =
+        texts.stream()
+            .reduce(
+                (one, other) -> {
+                  int same = 0;
+                  while (same < Math.min(one.length(), other.length())
+                      && one.charAt(same) == other.charAt(same)) {
+                    same++;
+                  }
+                  return one.substring(0, same);
+                })
+            .orElse("");
+    return common.replaceFirst("[\\p{L}\\d]*$", "").strip();
   }
 
   /** The usual plan of in-store numbers: a prefix, five digits of item, five of weight, a check. */

@@ -2,11 +2,13 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -44,10 +46,20 @@ record MissingCodes(Shop shop, AsRead read) {
   }
 
   private String line(String code, String name) {
-    var item = Stream.of(name, code).flatMap(text -> item(text).stream()).findFirst();
     String description = name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
-    return Stream.of(code, item.map(Item::id).orElse(""), item.map(MissingCodes::step).orElse(""))
-        .collect(Collectors.joining(",", "", ',' + description));
+    return Stream.of(name, code)
+        .flatMap(text -> meaning(text).stream())
+        .findFirst()
+        .map(meaning -> code + ',' + meaning + ',' + description)
+        .orElse(code + ",,," + description);
+  }
+
+  /** Item and step of a text that is a step of the rail, or the id or name of an item. */
+  private Optional<String> meaning(String text) {
+    return FileWord.find(Step.class, text)
+        .filter(Step::isRail)
+        .map(step -> "carcase," + step.id())
+        .or(() -> item(text).map(item -> item.id() + ',' + step(item)));
   }
 
   /** The item of that id or name, of the species of the shop's bodies first. */

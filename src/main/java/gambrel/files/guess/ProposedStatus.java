@@ -129,6 +129,7 @@ record ProposedStatus(LayoutDraft draft) {
             .findFirst();
   }
 
+  /** Whether a row has the body, code and weight of another one, or leaves them blank. */
   private boolean isSame(int row, int other) {
     return !draft.cells("status").get(row).equals(draft.cells("status").get(other))
         && List.of("body", "code", "net", "gross").stream()
@@ -136,6 +137,7 @@ record ProposedStatus(LayoutDraft draft) {
             .allMatch(
                 cells ->
                     cells.isEmpty()
+                        || cells.get(row).isEmpty()
                         || cells.get(row).equals(cells.get(other))
                         || cells.get(row).equals('-' + cells.get(other)));
   }

@@ -4,6 +4,7 @@ import gambrel.files.guess.GuessTable.Column;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -21,6 +22,11 @@ final class ProposedTimes {
   /** Hours and minutes, and maybe more, with a mark that no weight has. */
   private static final Predicate<String> CLOCK =
       Pattern.compile("\\d{1,2}\\s*[:hH]\\s*\\d{2}(\\D.*)?").asMatchPredicate();
+
+  private static final int NOON = 12;
+
+  /** A clock of twelve hours goes back by more minutes than this after a break at noon. */
+  private static final int LEAST_BACK = 480;
 
   private final LayoutDraft draft;
   private final GuessTimes times;
@@ -72,7 +78,11 @@ final class ProposedTimes {
       draft.leaveOut("date");
       var lines = new ArrayList<>(List.of(date.line("date")));
       lines.addAll(line("date", date));
-      draft.ask("The rows have no date. Is it the one above them?", List.of(lines));
+      draft.ask(
+          "The rows have no date. Is it the one that stands above them, as "
+              + date.values().get(0)
+              + "?",
+          List.of(lines));
     }
   }
 
@@ -174,6 +184,38 @@ final class ProposedTimes {
             || candidates.contains(settled);
     String pattern = same ? settled : candidates.stream().findFirst().orElse("");
     return pattern.isEmpty() ? List.of() : List.of(field + '=' + pattern);
+  }
+
+  /** Keeps out a clock of twelve hours that says neither AM nor PM: it goes back after noon. */
+  void askHalfDays() {
+    String field = draft.has("clock") ? "clock" : "time";
+    String pattern = patterns.getOrDefault(field, "");
+    if (!pattern.contains("H") || draft.isWithheld(field)) {
+      return;
+    }
+    var column = draft.column(field);
+    var moments = moments(pattern, column);
+    var dates = draft.cells("date");
+    var back =
+        IntStream.range(1, moments.size())
+            .filter(i -> dates.isEmpty() || dates.get(i).equals(dates.get(i - 1)))
+            .mapToObj(i -> ChronoUnit.MINUTES.between(moments.get(i), moments.get(i - 1)))
+            .toList();
+    // Where the newest row is first, most go back.
+    int way = back.stream().filter(minutes -> minutes > 0).count() * 2 > back.size() ? -1 : 1;
+    boolean twelve =
+        moments.size() == column.cells().size()
+            && moments.stream().allMatch(m -> m.getHour() >= 1 && m.getHour() <= NOON)
+            && back.stream().anyMatch(m -> m * way > LEAST_BACK && m * way < NOON * 60L);
+    if (twelve) {
+      draft.withhold(field);
+      line(field).ifPresent(draft::add);
+      draft.ask(
+          column.name()
+              + " goes back within a day: if it counts twelve hours and says neither AM nor PM, set"
+              + " the scale to 24 hours. If it is right as it stands:",
+          List.of(List.of(column.line(field))));
+    }
   }
 
   /** Keeps a date out whose clock cannot be read, and asks how to read it. */

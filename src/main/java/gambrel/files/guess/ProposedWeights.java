@@ -108,7 +108,7 @@ record ProposedWeights(
         && areSteps(values, division.movePointRight(3))) {
       draft.setting(
           "Its whole numbers are grams: %s kilograms are too much, and all are in steps of %s g,"
-              .formatted(most.toPlainString(), division.movePointRight(3).toPlainString())
+                  .formatted(most.toPlainString(), division.movePointRight(3).toPlainString())
               + " as the scale weighs.",
           "unit=g");
       return;

@@ -23,6 +23,7 @@ import java.util.regex.Pattern;
 final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
+
   /** In place of a constant date: the date in the file's name. */
   private static final String IN_NAME = "name";
 
@@ -33,8 +34,7 @@ final class LayoutReader {
       Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
   /** The beginnings of the keys of a column. */
-  private static final List<String> KINDS =
-      List.of("column", "constant", "omit", "above", "value");
+  private static final List<String> KINDS = List.of("column", "constant", "omit", "above", "value");
 
   /** The keys but those of values, which may hold any foreign word. */
   private static final List<String> KEYS =
@@ -179,7 +179,7 @@ final class LayoutReader {
     switch (key[0]) {
       case "column" -> columns.put(column, reference(found, header));
       case "constant" -> constants.put(column, found);
-      case "omit" -> omitted.put(column, found);
+      case "omit" -> omitted.put(column, found.equals("space") ? " " : found);
       case "above" -> above.put(column, LayoutTypes.expression(found));
       default ->
           values

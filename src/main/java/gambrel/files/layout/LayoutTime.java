@@ -17,8 +17,7 @@ import java.util.Optional;
  * @param clock the pattern of the column of clock times
  * @param timed whether the export has clock times at all
  */
-record LayoutTime(
-    Optional<TimePattern> time, TimePattern date, TimePattern clock, boolean timed) {
+record LayoutTime(Optional<TimePattern> time, TimePattern date, TimePattern clock, boolean timed) {
   /**
    * The ISO time of a cell that holds date and clock.
    *

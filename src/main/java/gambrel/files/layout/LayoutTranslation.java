@@ -51,7 +51,8 @@ record LayoutTranslation(
   TranslatedRow translate(Map<String, String> cells) {
     var raw = new HashMap<>(cells);
     omitted.forEach(
-        (column, text) -> raw.computeIfPresent(column, (c, cell) -> cell.replace(text, "").strip()));
+        (column, text) ->
+            raw.computeIfPresent(column, (c, cell) -> cell.replace(text, "").strip()));
     raw.replaceAll(this::own);
     raw.values().removeIf(String::isEmpty);
     values.forEach((column, own) -> fillBlank(raw, column, own.getOrDefault("", "")));
@@ -68,8 +69,7 @@ record LayoutTranslation(
       raw.compute(Field.NET.id(), (net, lb) -> (lb == null ? "0" : lb) + " lb " + ounces + " oz");
     }
     String voided = raw.getOrDefault(Layout.VOIDS, "");
-    if (!voided.isEmpty()
-        && raw.getOrDefault(Field.STATUS.id(), VOID).equalsIgnoreCase(VOID)) {
+    if (!voided.isEmpty() && raw.getOrDefault(Field.STATUS.id(), VOID).equalsIgnoreCase(VOID)) {
       raw.put(Field.STATUS.id(), VOID + ':' + voided);
     }
     var row = new TranslatedRow(raw);

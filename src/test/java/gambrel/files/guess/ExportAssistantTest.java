@@ -426,7 +426,8 @@ class ExportAssistantTest {
 
   @Test
   void aDateIsNotReadWithoutAClockThatCannotBeRead() {
-    var said = said(
+    var said =
+        said(
             "No,Date,At,Body,Code,Net\n1,28/07/2026,9:00 early,B17,ROAST,2.5\n"
                 + "2,28/07/2026,9:05 late,B17,ROAST,2.4\n");
     assertSays(said, "  To be answered: \"At\" looks like a clock. How is it to be read?");

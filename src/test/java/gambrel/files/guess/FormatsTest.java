@@ -29,7 +29,12 @@ class FormatsTest {
 
   /** The formats that are not yet read right, and why. Of each of them the user is told. */
   private static final Map<String, String> NOT_YET_RIGHT =
-      Map.of("fresh-thai-buddhist-years", "years are those of the Thai calendar");
+      Map.of(
+          "fresh-thai-buddhist-years", "years are those of the Thai calendar",
+          "later-hundredths-without-point", "hundredths of a kilogram without a point",
+          "later-keys-and-values", "each cell has its name before it",
+          "then-twelve-hours-without-a-mark", "morning and afternoon look the same",
+          "then-two-lines-each", "a weighing is printed on two lines");
 
   private static final List<Result> RESULTS = new ArrayList<>();
 
@@ -59,10 +64,10 @@ class FormatsTest {
   }
 
   @Test
-  void sevenOfTenAreRightAsProposed() {
+  void eightOfTenAreRightAsProposed() {
     long right = RESULTS.stream().filter(r -> r.outcome() == Outcome.RIGHT_AS_PROPOSED).count();
     assertTrue(
-        right * 10 >= RESULTS.size() * 7L,
+        right * 10 >= RESULTS.size() * 8L,
         () -> table(result -> result.outcome() != Outcome.RIGHT_AS_PROPOSED));
   }
 
