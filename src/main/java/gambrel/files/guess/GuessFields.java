@@ -337,7 +337,7 @@ final class GuessFields {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
-    if (!field.equals("net") || bare || !changes(column) && distinct(column.cells()) > 1) {
+    if (!field.equals("net") || bare) {
       return 0;
     }
     boolean net = table.columns().stream().anyMatch(other -> isGrossOf(other, column));
