@@ -6,6 +6,7 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.weighing.SetAside;
 import java.time.DateTimeException;
@@ -60,33 +61,25 @@ record UnknownBodies(Inputs inputs) {
     }
   }
 
+  private Optional<String> item(String pattern) {
+    return inputs.shop().codes().stream()
+        .filter(code -> code.pattern().equals(pattern))
+        .map(ScaleCode::item)
+        .findFirst();
+  }
+
   /** The species that has every item that the rows name; empty if none or several have. */
   private Optional<Species> species(List<ExportRow> naming) {
     Set<Species> possible = EnumSet.allOf(Species.class);
+    var patterns = CodeIndex.of(inputs.shop());
     for (var row : naming) {
-      code(row.get(Field.CODE))
-          .map(ScaleCode::item)
+      patterns
+          .find(row.get(Field.CODE))
+          .flatMap(this::item)
           .filter(item -> !item.isEmpty())
           .ifPresent(
               item -> possible.removeIf(s -> inputs.shop().cuts().of(s).find(item).isEmpty()));
     }
     return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
-  }
-
-  /** The code that fits a text: the exact one, else the one with the longest beginning. */
-  private Optional<ScaleCode> code(String text) {
-    return inputs.shop().codes().stream()
-        .filter(code -> isExact(code, text) || isBeginning(code.pattern(), text))
-        .max(
-            Comparator.comparing((ScaleCode code) -> isExact(code, text))
-                .thenComparing(code -> code.pattern().length()));
-  }
-
-  private static boolean isExact(ScaleCode code, String text) {
-    return code.pattern().equals(text);
-  }
-
-  private static boolean isBeginning(String pattern, String text) {
-    return pattern.endsWith("*") && text.startsWith(pattern.substring(0, pattern.length() - 1));
   }
 }

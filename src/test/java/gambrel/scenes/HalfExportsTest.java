@@ -232,7 +232,7 @@ class HalfExportsTest extends SceneTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"a.pdf", "b.bak", "Thumbs.db"})
+  @ValueSource(strings = {"a.pdf", "b.bak", "Thumbs.db", "PACK.001"})
   void anyOtherFileIsAMark(String name) {
     var found = scene.text("exports/" + name, "x").at(LATER);
     assertEquals(List.of("mark export-other"), found.notices());

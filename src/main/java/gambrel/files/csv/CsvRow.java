@@ -3,6 +3,7 @@ package gambrel.files.csv;
 import gambrel.trade.notice.Phrase;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One record of a delimited file.
@@ -34,5 +35,16 @@ public record CsvRow(int line, String raw, List<String> cells, Optional<Phrase> 
   /** Whether every cell from {@code index} on is blank. */
   public boolean isBlankFrom(int index) {
     return cells.size() <= index || cells.stream().skip(index).allMatch(String::isBlank);
+  }
+
+  /** The row with blank cells at its end, up to {@code width} cells. */
+  public CsvRow padded(int width) {
+    return new CsvRow(
+        line,
+        raw,
+        Stream.concat(cells.stream(), Stream.generate(() -> ""))
+            .limit(Math.max(width, cells.size()))
+            .toList(),
+        broken);
   }
 }

@@ -30,7 +30,12 @@ public final class CsvRows {
   /** The most lines of a record. */
   static final int MOST_LINES = 200;
 
-  private static final Pattern BLANKS = Pattern.compile("\\h{2,}|\t");
+  /** What stands between cells in place of a delimiter. */
+  private static final Map<Character, Pattern> GAPS =
+      Map.of(
+          TextForm.BLANKS, Pattern.compile("\\h{2,}|\t"),
+          TextForm.ANY_BLANKS, Pattern.compile("\\h+"));
+
   private static final char REPLACED = '\uFFFD';
 
   private final List<TextLine> lines;
@@ -53,8 +58,9 @@ public final class CsvRows {
    * @param most the most cells of such a record
    */
   public CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
+    var gap = GAPS.get(delimiter);
     this.lines =
-        delimiter == TextForm.BLANKS ? lines.stream().map(CsvRows::parted).toList() : lines;
+        gap == null ? lines : lines.stream().map(line -> parted(line, gap, delimiter)).toList();
     this.delimiter = delimiter;
     this.quote = quote;
     this.fewest = fewest;
@@ -62,8 +68,8 @@ public final class CsvRows {
   }
 
   /** The line with one mark in place of each run of blanks that parts its cells. */
-  private static TextLine parted(TextLine line) {
-    String text = BLANKS.matcher(line.text().strip()).replaceAll("" + TextForm.BLANKS);
+  private static TextLine parted(TextLine line, Pattern gap, char delimiter) {
+    String text = gap.matcher(line.text().strip()).replaceAll("" + delimiter);
     return new TextLine(line.number(), text, line.end(), line.overlong());
   }
 
@@ -207,7 +213,7 @@ public final class CsvRows {
   }
 
   private CsvRow row(Span span, List<String> cells) {
-    String raw = delimiter == TextForm.BLANKS ? span.text().replace(delimiter, ' ') : span.text();
+    String raw = GAPS.containsKey(delimiter) ? span.text().replace(delimiter, ' ') : span.text();
     return new CsvRow(lines.get(span.start()).number(), raw, cells, span.fault());
   }
 

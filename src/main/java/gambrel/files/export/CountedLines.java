@@ -6,23 +6,34 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.io.ByteOrderMark;
 import org.apache.commons.io.input.BOMInputStream;
 
 /**
- * The lines of an export that may be rows: without those that its layout skips or ignores.
+ * The lines of an export that may be rows: without those that its layout skips or ignores, or that
+ * give a value to the rows below.
  *
  * @param lines in file order; each keeps its number in the file
+ * @param above by line number the columns that lines give to the rows below them, from this line on
  * @param emptied the first line of the file that holds a block of NUL characters, as a crash leaves
  *     them in a file
  * @param gaveUp the line on which the expression of lines to ignore took too many steps; this line
  *     and those after it are all kept
  */
-public record CountedLines(List<TextLine> lines, Optional<Integer> emptied, OptionalInt gaveUp) {
+public record CountedLines(
+    List<TextLine> lines,
+    NavigableMap<Integer, Map<String, String>> above,
+    Optional<Integer> emptied,
+    OptionalInt gaveUp) {
   private static final String NUL_BLOCK = "\0\0";
 
   /** Totals and page heads are short; longer lines are never ignored. */
@@ -46,28 +57,58 @@ public record CountedLines(List<TextLine> lines, Optional<Integer> emptied, Opti
             .filter(line -> line.text().contains(NUL_BLOCK))
             .map(TextLine::number)
             .findFirst();
-    return form.ignore()
-        .map(expression -> without(expression, rest, emptied))
-        .orElseGet(() -> new CountedLines(rest, emptied, OptionalInt.empty()));
+    return form.ignore().isEmpty() && form.above().isEmpty()
+        ? new CountedLines(rest, new TreeMap<>(), emptied, OptionalInt.empty())
+        : counted(form, all, emptied);
   }
 
-  private static CountedLines without(
-      Pattern expression, List<TextLine> lines, Optional<Integer> emptied) {
+  private static CountedLines counted(
+      TextForm form, List<TextLine> lines, Optional<Integer> emptied) {
     var counted = new ArrayList<TextLine>();
+    var above = new TreeMap<Integer, Map<String, String>>();
+    var given = new HashMap<String, String>();
     for (int i = 0; i < lines.size(); i++) {
       var line = lines.get(i);
       try {
-        if (line.text().length() > LONGEST_IGNORED
-            || line.overlong()
-            || !expression.matcher(new MeteredText(line.text())).find()) {
+        boolean overlong = line.text().length() > LONGEST_IGNORED || line.overlong();
+        if (overlong && line.number() > form.skip()) {
+          counted.add(line);
+        } else if (!overlong && gives(form.above(), line.text(), given)) {
+          above.put(line.number(), Map.copyOf(given));
+        } else if (!overlong
+            && line.number() > form.skip()
+            && form.ignore().filter(e -> finds(e, line.text()).find()).isEmpty()) {
           counted.add(line);
         }
       } catch (TooManySteps e) {
-        counted.addAll(lines.subList(i, lines.size()));
-        return new CountedLines(counted, emptied, OptionalInt.of(line.number()));
+        lines.stream().skip(i).filter(l -> l.number() > form.skip()).forEach(counted::add);
+        return new CountedLines(counted, above, emptied, OptionalInt.of(line.number()));
       }
     }
-    return new CountedLines(counted, emptied, OptionalInt.empty());
+    return new CountedLines(counted, above, emptied, OptionalInt.empty());
+  }
+
+  private static Matcher finds(Pattern expression, String text) {
+    return expression.matcher(new MeteredText(text));
+  }
+
+  /** Whether a line gives columns their values in the rows below; puts them into {@code given}. */
+  private static boolean gives(Map<String, Pattern> above, String text, Map<String, String> given) {
+    boolean gives = false;
+    for (var column : above.entrySet()) {
+      var found = finds(column.getValue(), text);
+      if (found.find()) {
+        String value = found.group(Math.min(1, found.groupCount()));
+        given.put(column.getKey(), value == null ? "" : value.strip());
+        gives = true;
+      }
+    }
+    return gives;
+  }
+
+  /** What lines above a line give to its columns. */
+  Map<String, String> above(int line) {
+    return Optional.ofNullable(above.floorEntry(line)).map(Map.Entry::getValue).orElse(Map.of());
   }
 
   /** The expression has read too many characters. */

@@ -62,13 +62,14 @@ final class ExportFileReader {
         counted.emptied().map(line -> Phrase.of("FAULT.NULS").with("at", line)).or(() -> misfit);
     var file =
         Header.find(lines, layout.text(), header -> layout.positions(header).size())
-            .map(header -> file(lines, header, unfit))
+            .map(header -> file(counted, header, unfit))
             .orElseGet(() -> new ExportFile(path, List.of()));
     return new Exports(List.of(file), notices);
   }
 
   /** The file by its header; {@code unfit} says why it cannot be read, whatever its header. */
-  private ExportFile file(List<TextLine> lines, Header header, Optional<Phrase> unfit) {
+  private ExportFile file(CountedLines counted, Header header, Optional<Phrase> unfit) {
+    var lines = counted.lines();
     var positions = layout.positions(header);
     var fault = unfit.or(() -> fault(header, positions));
     if (unfit.isEmpty() && layout.areCompared() && !positions.isEmpty()) {
@@ -87,7 +88,7 @@ final class ExportFileReader {
     int fewest = Math.max(1, layout.fewest(positions));
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
     int width = named ? header.width() : usualWidth(csv, header.next());
-    var read = csv.all(header.next(), new ExportRows(path, layout, width, positions)::row);
+    var read = csv.all(header.next(), new ExportRows(path, layout, width, positions, counted)::row);
     String top = header.row().raw();
     var known =
         read.stream().filter(row -> !layout.headerRepeated() || !row.raw().equals(top)).toList();

@@ -34,6 +34,8 @@ final class ExportRows {
   private final int fewest;
   private final Map<String, Integer> positions;
 
+  private final CountedLines lines;
+
   /** The date in the file's name, if the layout takes it. */
   private final Optional<String> dateInName;
 
@@ -46,14 +48,17 @@ final class ExportRows {
    * @param path relative to the shop folder
    * @param width number of its columns
    * @param positions the index of each column
+   * @param lines its lines, of which some give values to the rows below them
    */
-  ExportRows(String path, Layout layout, int width, Map<String, Integer> positions) {
+  ExportRows(
+      String path, Layout layout, int width, Map<String, Integer> positions, CountedLines lines) {
     this.path = path;
     this.layout = layout;
     this.width = width;
     this.positions = positions;
     this.fewest = layout.fewest(positions);
-    this.dateInName = layout.dateInName() ? Layout.dateIn(path) : Optional.empty();
+    this.lines = lines;
+    this.dateInName = layout.dateInName().apply(path);
   }
 
   /** The row of a record in a file whose columns are known. */
@@ -84,6 +89,7 @@ final class ExportRows {
     var cells = new HashMap<String, String>();
     positions.forEach((column, position) -> cells.put(column, cell(csv, position)));
     cells.values().removeIf(String::isEmpty);
+    lines.above(csv.line()).forEach(cells::putIfAbsent);
     dateInName.ifPresent(date -> cells.putIfAbsent("date", date));
     return cells;
   }

@@ -97,8 +97,7 @@ final class ExportTree {
     if (SPREADSHEETS.contains(suffix)) {
       return unreadable(path, "FAULT.SPREADSHEET").map(n -> n.advising("SPREADSHEET"));
     }
-    // Some scales count their files: PACK.001, PACK.002.
-    if (!SUFFIXES.contains(suffix) && !suffix.matches("\\d+")) {
+    if (!SUFFIXES.contains(suffix)) {
       return Optional.of(Notice.of(NoticeCode.EXPORT_OTHER, new Place(path, 0)));
     }
     return regular ? Optional.empty() : unreadable(path, "FAULT.NO_FILE");

@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,14 +36,16 @@ import java.util.stream.Stream;
  * @param fault why one of the files cannot be read
  * @param names the columns' names in the first file
  * @param positions the index of each column that is read
- * @param records the records of the first file
+ * @param records the records of all files
+ * @param above the columns that lines above the rows give
  */
 record AsRead(
     List<ExportRow> rows,
     Optional<String> fault,
     List<String> names,
     Map<String, Integer> positions,
-    List<CsvRow> records) {
+    List<CsvRow> records,
+    Set<String> above) {
   private static final Pattern TIME = Pattern.compile("\\d{4}-\\d{2}-\\d{2}[T ]\\d{2}:\\d{2}.*");
   private static final Set<Field> WEIGHTS = EnumSet.of(Field.NET, Field.GROSS, Field.TARE);
   private static final Pattern STATUS = Pattern.compile("(?i)|ok|void(:.+)?");
@@ -59,29 +62,37 @@ record AsRead(
           .forEach(faults::add);
     }
     var fault = faults.stream().findFirst().map(NoticeWords.ENGLISH::message);
-    return with(rows, fault, folder.resolve(paths.get(0)), choice.layout());
+    var names = new ArrayList<String>();
+    var positions = new HashMap<String, Integer>();
+    var records = new ArrayList<CsvRow>();
+    for (String path : paths) {
+      read(folder.resolve(path), choice.layout(), names, positions, records);
+    }
+    var above = choice.layout().text().above().keySet();
+    return new AsRead(rows, fault, names, positions, records, above);
   }
 
-  private static AsRead with(List<ExportRow> rows, Optional<String> fault, Path file, Layout layout)
+  /** Adds the records of a file, and of the first one the columns. */
+  private static void read(
+      Path file,
+      Layout layout,
+      List<String> names,
+      Map<String, Integer> positions,
+      List<CsvRow> records)
       throws IOException {
     try (var in = Files.newInputStream(file)) {
-      var lines = CountedLines.read(in, layout.text()).lines();
-      return Header.find(lines, layout.text(), found -> layout.positions(found).size())
-          .map(
-              header ->
-                  new AsRead(
-                      rows,
-                      fault,
-                      header.names(),
-                      layout.positions(header),
-                      new CsvRows(
-                              lines,
-                              header.delimiter(),
-                              layout.text().quote(),
-                              1,
-                              Integer.MAX_VALUE)
-                          .all(header.next())))
-          .orElseGet(() -> new AsRead(rows, fault, List.of(), Map.of(), List.of()));
+      var form = layout.text();
+      var lines = CountedLines.read(in, form).lines();
+      var found = Header.find(lines, form, header -> layout.positions(header).size());
+      if (found.isPresent()) {
+        var header = found.get();
+        if (names.isEmpty()) {
+          names.addAll(header.names());
+          positions.putAll(layout.positions(header));
+        }
+        var csv = new CsvRows(lines, header.delimiter(), form.quote(), 1, Integer.MAX_VALUE);
+        records.addAll(csv.all(header.next()));
+      }
     }
   }
 

@@ -2,7 +2,7 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.export.ExportReader;
-import gambrel.files.guess.LayoutProposal.Question;
+import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.rows.DecimalText;
@@ -148,6 +148,9 @@ public final class ExportAssistant {
                             proposal
                                 .flatMap(p -> p.why(entry.getKey()))
                                 .orElse(saved ? "as the layout says" : "its name"))));
+    read.above().stream()
+        .sorted()
+        .forEach(column -> say("    %-9s on a line above the rows".formatted(column)));
     var unused =
         IntStream.range(0, width(read))
             .filter(i -> !read.positions().containsValue(i))
@@ -272,7 +275,7 @@ public final class ExportAssistant {
             .map(row -> row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
             .flatMap(text -> DecimalText.of(text).stream())
             .toList();
-    if (LayoutProposal.mayBeGrams(weights)) {
+    if (ProposedWeights.mayBeGrams(weights)) {
       var row = unnamed.get(0);
       String own = unit(row);
       say("  To be answered: Are its whole numbers grams, or " + own + "? Say so in the layout:");

@@ -13,7 +13,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
  * The beginnings of the exports in one folder.
@@ -25,8 +28,16 @@ record ExportSample(Charset charset, List<SampleFile> files) {
   private static final int MOST_FILES = 40;
   private static final int MOST_BYTES = 100_000;
 
-  /** The letter ü of German and the letter ü of DOS, which no Western text of Windows has. */
-  private static final byte DOS_LETTER = (byte) 0x81;
+  /** The character sets that are tried where a file is not UTF-8, the more usual first. */
+  private static final List<String> OTHERS =
+      List.of("windows-1252", "IBM850", "windows-1250", "windows-1251", "Shift_JIS");
+
+  private static final int LAST_ASCII = 127;
+  private static final Pattern WORD = Pattern.compile("\\p{L}+");
+  private static final Pattern LATIN = Pattern.compile("\\p{IsLatin}+");
+  private static final Pattern OTHER_SCRIPT =
+      Pattern.compile(
+          "\\p{IsCyrillic}+|\\p{IsGreek}+|[\\p{IsHan}\\p{IsHiragana}\\p{IsKatakana}ー&&[^\uff61-\uff9f]]+");
 
   /** The beginning of one export; {@code path} is relative to the shop folder. */
   record SampleFile(String path, List<TextLine> lines) {}
@@ -56,7 +67,7 @@ record ExportSample(Charset charset, List<SampleFile> files) {
   }
 
   private static List<TextLine> lines(byte[] bytes, Charset charset) throws IOException {
-    var form = new TextForm(List.of(), '"', charset, 0, true, Optional.empty(), '.');
+    var form = new TextForm(List.of(), '"', charset, 0, true, Optional.empty(), Map.of(), '.');
     var all = CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
     // If the file goes on, the last line is incomplete.
     boolean cut = bytes.length == MOST_BYTES && all.size() > 1;
@@ -64,30 +75,55 @@ record ExportSample(Charset charset, List<SampleFile> files) {
   }
 
   /**
-   * UTF-8 if it is, UTF-16 if every other byte is zero, else windows-1252, as most scales write, or
-   * that of DOS.
+   * UTF-16 if every other byte is zero, UTF-8 if it is, else the set by which its words look most
+   * like words.
    */
   private static Charset charset(byte[] bytes) {
     int zeros = 0;
     int odd = 0;
-    boolean dos = false;
     for (int i = 0; i < bytes.length; i++) {
       zeros += bytes[i] == 0 ? 1 : 0;
       odd += bytes[i] == 0 && i % 2 == 1 ? 1 : 0;
-      dos |= bytes[i] == DOS_LETTER;
     }
     if (zeros * 3 > bytes.length) {
       return odd * 2 > zeros ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
     }
-    return isUtf8(bytes)
+    return decoded(bytes, StandardCharsets.UTF_8).isPresent()
         ? StandardCharsets.UTF_8
-        : Charset.forName(dos ? "IBM850" : "windows-1252");
+        : OTHERS.stream()
+            .map(Charset::forName)
+            .reduce((best, next) -> words(bytes, next) > words(bytes, best) ? next : best)
+            .orElseThrow();
   }
 
-  private static boolean isUtf8(byte[] bytes) {
+  /** The text in a character set; empty if it is not in that set. */
+  private static Optional<String> decoded(byte[] bytes, Charset charset) {
     // The bytes may end within a character.
     var text = CharBuffer.allocate(bytes.length);
-    var decoder = StandardCharsets.UTF_8.newDecoder();
-    return !decoder.decode(ByteBuffer.wrap(bytes), text, false).isError();
+    boolean wrong = charset.newDecoder().decode(ByteBuffer.wrap(bytes), text, false).isError();
+    return wrong ? Optional.empty() : Optional.of(text.flip().toString());
+  }
+
+  /**
+   * How many characters beyond ASCII stand in words as words have them, less those that do not: a
+   * word has letters of one script, and a Latin one has not many with accents.
+   */
+  private static long words(byte[] bytes, Charset charset) {
+    var text = decoded(bytes, charset);
+    if (text.isEmpty()) {
+      return Long.MIN_VALUE;
+    }
+    long signs = text.get().chars().filter(c -> c > LAST_ASCII && !Character.isLetter(c)).count();
+    return WORD.matcher(text.get())
+            .results()
+            .map(MatchResult::group)
+            .mapToLong(
+                word -> {
+                  long others = word.chars().filter(c -> c > LAST_ASCII).count();
+                  boolean latin = LATIN.matcher(word).matches() && others * 2 <= word.length() + 1;
+                  return latin || OTHER_SCRIPT.matcher(word).matches() ? others : -others;
+                })
+            .sum()
+        - signs;
   }
 }

@@ -3,8 +3,11 @@ package gambrel.files.guess;
 import gambrel.files.barcode.ElementString;
 import gambrel.files.csv.BadCell;
 import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -12,8 +15,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Finds the fields of the columns of a table, the surest first. */
@@ -23,6 +28,10 @@ final class GuessFields {
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
   private static final int MOST_STATUSES = 8;
+
+  /** A short word or sign, such as a scale prints beside a weight that is not like the others. */
+  private static final Pattern MARK = Pattern.compile("[^\\d\\s]{1,12}");
+
   private static final Set<String> DATED = Set.of("time", "date", "clock", "barcode");
 
   private final GuessTable table;
@@ -30,37 +39,35 @@ final class GuessFields {
   private final GuessNumbers numbers;
   private final Map<String, Predicate<String>> known;
   private final WeightUnit own;
+  private final Optional<Scale> scale;
   private final List<Choice> choices = new ArrayList<>();
 
-  GuessFields(GuessTable table, GuessTimes times, GuessNumbers numbers, Shop shop) {
+  GuessFields(
+      GuessTable table, GuessTimes times, GuessNumbers numbers, Shop shop, Optional<Scale> scale) {
     this.table = table;
     this.times = times;
     this.numbers = numbers;
     this.known = known(shop);
     this.own = shop.settings().unit();
+    this.scale = scale;
   }
 
   /** Tests, by column, whether a text is an id or code of the shop. */
   private static Map<String, Predicate<String>> known(Shop shop) {
     var bodies = new ArrayList<>(shop.bodies().keySet());
     shop.bodies().values().forEach(body -> bodies.addAll(body.tags()));
+    var codes = CodeIndex.of(shop);
     return Map.of(
         "body", isOneOf(bodies),
         "scale", isOneOf(shop.scales().keySet()),
         "customer", isOneOf(shop.customers().keySet()),
         "batch", isOneOf(shop.batches().keySet()),
-        "code", text -> shop.codes().stream().anyMatch(code -> fits(code.pattern(), text)));
+        "code", text -> codes.find(text).isPresent());
   }
 
   private static Predicate<String> isOneOf(Collection<String> ids) {
     var index = new IdIndex(ids);
     return text -> index.find(text).isPresent();
-  }
-
-  private static boolean fits(String pattern, String text) {
-    return pattern.endsWith("*")
-        ? text.startsWith(pattern.substring(0, pattern.length() - 1))
-        : text.equals(pattern);
   }
 
   /**
@@ -83,17 +90,18 @@ final class GuessFields {
     for (var column : table.columns()) {
       GuessWords.columns().forEach(field -> add(field, column));
     }
+    table.heads().forEach(this::addHead);
     choices.sort(
         Comparator.comparingInt(Choice::score)
             .reversed()
             .thenComparing(choice -> GuessWords.columns().indexOf(choice.field()))
             .thenComparing(choice -> choice.column().number()));
     var best = new LinkedHashMap<String, Choice>();
-    var taken = new HashSet<Integer>();
+    var taken = new HashSet<GuessTable.Column>();
     for (var choice : choices) {
-      boolean free = !taken.contains(choice.column().number()) && !clashes(choice, best);
+      boolean free = !taken.contains(choice.column()) && !clashes(choice, best);
       if (free && best.putIfAbsent(choice.field(), choice) == null) {
-        taken.add(choice.column().number());
+        taken.add(choice.column());
       }
     }
     var net = best.get("net");
@@ -113,9 +121,11 @@ final class GuessFields {
   List<GuessTable.Column> rivals(Choice choice, Map<String, Choice> best) {
     String field = choice.field();
     int name = name(field, choice.column());
+    boolean other = GuessWords.isSecond(choice.column().header());
     var rivals =
         table.columns().stream()
             .filter(c -> best.values().stream().noneMatch(taken -> taken.column().equals(c)))
+            .filter(c -> other || !GuessWords.isSecond(c.header()))
             .filter(c -> !GuessWords.isOther(c.header()) && isRival(choice, name, c))
             .toList();
     return rivals.isEmpty()
@@ -129,13 +139,68 @@ final class GuessFields {
     String field = choice.field();
     int other = name(field, column);
     return switch (field) {
-      case "net" -> choice.score() < BY_SUM && other >= name && isRivalWeight(choice, column);
+      case "net" ->
+          choice.score() < BY_SUM
+              && other >= name
+              && isRivalWeight(choice, column)
+              && (fitsScale(column) || !fitsScale(choice.column()))
+              && !isGrossOf(column, choice.column());
       case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
       case "body", "code" ->
           other > name && hasDigits(column) && fits(field, column, 0)
               || other == name && fits(field, column, BY_KNOWN);
       default -> false;
     };
+  }
+
+  /** How many different values of a column are ids or codes of the shop. */
+  private long known(String field, GuessTable.Column column) {
+    return column.values().stream().distinct().filter(known.get(field)).count();
+  }
+
+  /** Whether the scale could show all weights of a column: its decimals, its division. */
+  private boolean fitsScale(GuessTable.Column column) {
+    var division = scale.map(Scale::division).map(BigDecimal::stripTrailingZeros);
+    var weights = numbers.numbers(column);
+    return division.isPresent()
+        && changes(column)
+        && division.get().scale() > 0
+        && weights.isPresent()
+        && weights.get().stream()
+            .allMatch(
+                weight ->
+                    weight.scale() >= division.get().scale()
+                        && weight.remainder(division.get()).signum() == 0);
+  }
+
+  /**
+   * Whether most rows have a value of their own, as weights have; a price comes again wherever its
+   * code does.
+   */
+  private boolean changes(GuessTable.Column column) {
+    long different = distinct(column.cells());
+    return different * 2 > column.values().size()
+        && (different == column.cells().size()
+            || table.columns().stream().noneMatch(other -> follows(column, other)));
+  }
+
+  private static long distinct(List<String> texts) {
+    return texts.stream().distinct().count();
+  }
+
+  /** Whether a column has the same value wherever another one has, as the price of a code. */
+  private static boolean follows(GuessTable.Column column, GuessTable.Column other) {
+    long different = distinct(other.cells());
+    var both =
+        IntStream.range(0, other.cells().size())
+            .mapToObj(row -> other.cells().get(row) + '\n' + column.cells().get(row))
+            .toList();
+    return !column.equals(other) && different < other.cells().size() && distinct(both) == different;
+  }
+
+  /** Whether one weight is another one and the same tare in every row. */
+  private boolean isGrossOf(GuessTable.Column column, GuessTable.Column net) {
+    return numbers.above(column, net).filter(tare -> tare.signum() > 0).isPresent();
   }
 
   /** Whether a column may hold ids or codes; without any digit it holds their names in words. */
@@ -161,7 +226,7 @@ final class GuessFields {
             || GuessNumbers.unit(choice.column()).isEmpty();
     return free
         && sameSystem
-        && column.values().stream().distinct().count() * 2 > column.values().size()
+        && changes(column)
         && numbers.numbers(column).isPresent()
         && !isCounting(column.values())
         && !numbers.isRunningTotal(table, column);
@@ -187,6 +252,17 @@ final class GuessFields {
     };
   }
 
+  /** What stands above the rows may be the body, if the shop has it, or the day. */
+  private void addHead(GuessTable.Column head) {
+    if (head.cells().stream().allMatch(known.get("body"))) {
+      choices.add(new Choice("body", head, BY_FORM + 1, "on a line above its rows"));
+    } else if (!GuessWords.isSecond(head.header())
+        && !times.patterns("date", head.cells()).isEmpty()) {
+      String why = head.isName() ? "in the names of the files" : "on a line above its rows";
+      choices.add(new Choice("date", head, head.isName() ? 1 : 2, why));
+    }
+  }
+
   private void add(String field, GuessTable.Column column) {
     var reasons = new ArrayList<String>();
     boolean other = GuessWords.isOther(column.header());
@@ -197,7 +273,7 @@ final class GuessFields {
     var isKnown = known.getOrDefault(field, text -> false);
     long named = column.values().stream().filter(isKnown).count();
     if (named > 0 && named * 2 >= column.values().size()) {
-      score += BY_KNOWN;
+      score += BY_KNOWN + (int) Math.min(known(field, column), BY_FORM - 1);
       reasons.add(named + " of " + column.values().size() + " values are in the shop's files");
     }
     if (other && score == 0) {
@@ -211,8 +287,9 @@ final class GuessFields {
       return;
     }
     int content = content(field, column, reasons);
-    if (field.equals("net") && isOfOtherSystem(column)) {
-      // Beside the same weight in the shop's own unit it comes second.
+    if (field.equals("net") && isOfOtherSystem(column) || GuessWords.isSecond(column.header())) {
+      // It comes second beside the same weight in the shop's own unit, or beside the time at which
+      // it was weighed and not printed.
       score--;
     }
     if (content >= 0 && score + content > 0) {
@@ -230,7 +307,7 @@ final class GuessFields {
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
       case "ticket" -> ofTicket(values, reasons);
-      case "unit" -> values.stream().allMatch(GuessFields::isUnit) ? BY_CONTENT : -1;
+      case "unit" -> ofUnit(values, reasons);
       case "status" -> ofStatus(column, reasons);
       case "body", "code", "scale", "customer" -> isDecimal(values) ? -1 : 0;
       default -> 0;
@@ -243,6 +320,9 @@ final class GuessFields {
       return -1;
     }
     reasons.add("values such as " + values.get(0));
+    if (isDecimal(values)) {
+      return BY_FORM / 2;
+    }
     boolean marked = values.stream().anyMatch(value -> !value.matches("\\d*"));
     if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
       return BY_CONTENT;
@@ -257,9 +337,13 @@ final class GuessFields {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
-    return field.equals("net") && !bare
-        ? formed(reasons, "values such as " + column.values().get(0))
-        : 0;
+    if (!field.equals("net") || bare) {
+      return 0;
+    }
+    boolean net = table.columns().stream().anyMatch(other -> isGrossOf(other, column));
+    return formed(reasons, "values such as " + column.values().get(0))
+        + (fitsScale(column) ? formed(reasons, "in steps of the scale's division") : 0)
+        + (net ? formed(reasons, "another column is more by the same in every row") : 0);
   }
 
   private static int formed(List<String> reasons, String reason) {
@@ -304,6 +388,14 @@ final class GuessFields {
     return values.stream().allMatch(value -> value.matches("[+-]?\\d*[.,]\\d+"));
   }
 
+  private static int ofUnit(List<String> values, List<String> reasons) {
+    if (!values.stream().allMatch(GuessFields::isUnit)) {
+      return -1;
+    }
+    reasons.add("values such as " + values.get(0));
+    return BY_CONTENT;
+  }
+
   /** Whether a text is a unit of weight. */
   static boolean isUnit(String text) {
     return text.matches("(?i)(kilo|kg|g|gr|gram|gramm|lb|pound|oz|ounce)[s.]?");
@@ -313,7 +405,7 @@ final class GuessFields {
   private static int ofStatus(GuessTable.Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
     boolean few = column.values().size() * 2 < column.cells().size();
-    if (few && words.stream().anyMatch(StatusWords::mentionsVoid)) {
+    if (few && words.stream().anyMatch(GuessWords::mentionsVoid)) {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
@@ -322,11 +414,14 @@ final class GuessFields {
     if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
       return -1;
     }
-    if (words.stream().anyMatch(StatusWords::isCommon)) {
+    if (words.stream().anyMatch(GuessWords::isStatus)) {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    return words.stream().anyMatch(StatusWords::isDoubtful)
+    boolean sparse =
+        column.values().size() * 4 < column.cells().size()
+            && words.stream().allMatch(word -> MARK.matcher(word).matches());
+    return sparse || words.stream().anyMatch(GuessWords::isDoubtful)
         ? formed(reasons, "a mark in some rows")
         : 0;
   }

@@ -19,7 +19,7 @@ final class GuessNumbers {
   private static final Pattern NUMBER =
       Pattern.compile(
           "(?i)[+-]?\\s*(\\d+|\\d{1,3}([.,'’ \u00A0\u202F]\\d{3})+)([.,]\\d+)?"
-              + "\\s*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
+              + "\\s*-?\\s*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
   private static final Pattern UNIT =
       Pattern.compile(
@@ -38,6 +38,9 @@ final class GuessNumbers {
           "[+-]?\\d{1,3}(?:([.,'’ \u00A0\u202F])\\d{3}[.,'’ \u00A0\u202F].*"
               + "|(['’ \u00A0\u202F])\\d{3}\\D*)");
 
+  /** What holds in so many rows is no chance. */
+  static final int SOME = 4;
+
   private final List<String> texts;
   private final boolean grams;
 
@@ -49,14 +52,14 @@ final class GuessNumbers {
     texts =
         table.columns().stream()
             .filter(column -> isNumeric(column) && !isTime(column))
-            .flatMap(column -> column.values().stream())
+            .flatMap(column -> column.figures().stream())
             .toList();
   }
 
   /** Whether every value of a column is a number, maybe with a unit. */
   static boolean isNumeric(GuessTable.Column column) {
     return !column.values().isEmpty()
-        && column.values().stream().allMatch(value -> NUMBER.matcher(value).matches());
+        && column.figures().stream().allMatch(value -> NUMBER.matcher(value).matches());
   }
 
   /**
@@ -155,7 +158,7 @@ final class GuessNumbers {
     var mark = thousands().filter(c -> c != decimal);
     var type = new WeightText(decimal, mark, false);
     try {
-      return Optional.of(column.values().stream().map(v -> type.read(v).value()).toList());
+      return Optional.of(column.figures().stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {
       return Optional.empty();
     }
@@ -178,6 +181,19 @@ final class GuessNumbers {
       }
     }
     return sums;
+  }
+
+  /** Whether a column is the same amount above or below another one, as gross and net are. */
+  Optional<BigDecimal> above(GuessTable.Column column, GuessTable.Column other) {
+    var ones = numbers(column).orElse(List.of());
+    var others = numbers(other).orElse(List.of());
+    boolean alike = ones.size() > SOME && ones.size() == others.size();
+    var differences =
+        IntStream.range(0, alike ? ones.size() : 0)
+            .mapToObj(i -> ones.get(i).subtract(others.get(i)).stripTrailingZeros())
+            .distinct()
+            .toList();
+    return differences.stream().filter(d -> differences.size() == 1).findFirst();
   }
 
   /** Whether each value of a column is the one above it and that of another column together. */
@@ -207,7 +223,7 @@ final class GuessNumbers {
         return false;
       }
       // Of the two that add up to gross, the tare is the lighter.
-      tared |= tare.get(i).signum() != 0 && tare.get(i).compareTo(net.get(i)) < 0;
+      tared |= tare.get(i).signum() != 0 && tare.get(i).abs().compareTo(net.get(i).abs()) < 0;
     }
     return tared;
   }

@@ -6,9 +6,16 @@ import gambrel.files.csv.Header;
 import gambrel.files.csv.TextForm;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
+import gambrel.trade.notice.Place;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -23,6 +30,7 @@ import java.util.stream.IntStream;
  * @param header whether this line names columns
  * @param repeated whether it stands again between rows
  * @param columns its columns
+ * @param heads what lines above the rows, and the names of the files, give all rows below them
  * @param rows its rows
  * @param ignore a regular expression of the lines that are no rows, without its anchor; or empty
  * @param ignored the lines that are no rows
@@ -36,40 +44,73 @@ record GuessTable(
     boolean header,
     boolean repeated,
     List<Column> columns,
+    List<Column> heads,
     List<Row> rows,
     String ignore,
     List<String> ignored,
     List<String> unlike) {
   /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
   private static final List<Character> DELIMITERS =
-      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ');
+      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ', TextForm.ANY_BLANKS);
 
   private static final int MOST_COLUMNS = 60;
+  private static final Pattern PRINTED = Pattern.compile("\\S+(?:\\h\\S+)*");
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
   private static final Pattern UNIT = Pattern.compile("(?i)[(\\[]?(kgs?|g|grams?|lbs?|oz)[)\\]]?");
 
   /** The characters that mean something else in a regular expression. */
   private static final String SIGNS = "\\.[]{}()*+-?^$|/#&";
 
+  /** What may follow the beginning of a line that says something of the rows below. */
+  private static final List<String> HEADS =
+      List.of(
+          "[^\\p{L}\\d]*([\\p{L}\\d./:_-]*)",
+          ".*?[:=#]\\s*([\\p{L}\\d./:_-]*)",
+          ".*\\s([\\p{L}\\d][\\p{L}\\d./:_-]*)[^\\p{L}\\d]*$");
+
+  /** What may be a date in the name of a file. */
+  private static final Pattern IN_NAME =
+      Pattern.compile("(?<!\\d)(\\d{8}|\\d{6}|\\d{1,4}([-_.])\\d{1,2}\\2\\d{1,4})(?!\\d)");
+
   private static final String NO_LETTER_OR_DIGIT = "[^\\p{L}\\d]+$";
 
   /**
-   * One column.
+   * One column, or what a line above the rows or the name of the file gives.
    *
    * @param number from 1
-   * @param header its text in the header, or empty
+   * @param header its text in the header, or the first word of the lines above the rows, or empty
    * @param unit the unit in the line below the header, or empty
    * @param cells its cells, row by row
+   * @param above the expression of the lines that give it; {@link #NAME} for the name of the file;
+   *     empty if it is a column
    */
-  record Column(int number, String header, String unit, List<String> cells) {
-    /** Its name or number in a layout. */
-    String reference() {
-      return header.isEmpty() ? Integer.toString(number) : header;
+  record Column(int number, String header, String unit, List<String> cells, String above) {
+    static final String NAME = "name";
+
+    /** The line of a layout that makes it a field. */
+    String line(String field) {
+      return above.isEmpty()
+          ? "column."
+              + field
+              + '='
+              + (header.isEmpty() ? "" + number : header.replace("\\", "\\\\"))
+          : isName() ? "constant." + field + '=' + NAME : "above." + field + '=' + above;
+    }
+
+    /** Whether the name of the file gives it. */
+    boolean isName() {
+      return above.equals(NAME);
     }
 
     /** Its name or number in a sentence. */
     String name() {
       return header.isEmpty() ? "column " + number : '"' + header + '"';
+    }
+
+    /** Its cells that hold figures, if others are few, such as dashes for no weight. */
+    List<String> figures() {
+      var figures = values().stream().filter(value -> value.matches(".*\\d.*")).toList();
+      return figures.size() * 4 > values().size() * 3 ? figures : values();
     }
 
     /** Its cells that are not blank. */
@@ -86,17 +127,36 @@ record GuessTable(
     char quote = quote(files.get(0));
     char delimiter = ',';
     int width = 0;
+    int least = 0;
     long most = 0;
+    boolean named = false;
     for (char candidate : DELIMITERS) {
       var rows = rows(files.get(0), candidate, quote);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
-      long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
+      // Where rows are set out by single blanks, some of them are more than one.
+      long fitting =
+          rows.stream()
+              .filter(row -> row.cells().size() == usual)
+              .filter(row -> candidate != ' ' || !row.cells().contains(""))
+              .count();
       // A blank stands within cells, too.
-      boolean enough = Character.isSpaceChar(candidate) ? usual > 3 && fitting > 2 : usual > 1;
-      if (enough && fitting > most && (width < 3 || usual * 2 > width)) {
+      boolean blank = candidate == ' ' || candidate < ' ' && candidate != '\t';
+      boolean enough = blank ? usual > 3 && fitting > 2 : usual > 1;
+      if (named && candidate == TextForm.ANY_BLANKS) {
+        break;
+      }
+      // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
+      int names = candidate == TextForm.BLANKS && enough ? names(files.get(0), rows, usual) : 0;
+      boolean asGood =
+          usual > width
+              && fitting >= most
+              && (names > 0 || candidate == TextForm.ANY_BLANKS && delimiter == TextForm.BLANKS);
+      if (enough && (fitting > most || asGood) && (width < 3 || usual * 2 > width)) {
         most = fitting;
+        named = names > 0;
         delimiter = candidate;
-        width = usual;
+        least = usual;
+        width = Math.max(usual, names);
       }
     }
     return width == 0
@@ -109,10 +169,53 @@ record GuessTable(
             false,
             List.of(),
             List.of(),
+            List.of(),
             "",
             List.of(),
             List.of())
-        : new Builder(delimiter, quote, width).table(files);
+        : new Builder(delimiter, quote, least, width).table(files);
+  }
+
+  /**
+   * The number of names in the header of printed columns: the line above the first row, each of
+   * whose names stands over a cell, but for one or two that may stand over blanks; else 0.
+   */
+  private static int names(SampleFile file, List<CsvRow> rows, int usual) {
+    var unruled = rows.stream().filter(row -> !isRule(row)).toList();
+    int first = 0;
+    while (first < unruled.size()
+        && (unruled.get(first).cells().size() != usual
+            || unruled.get(first).cells().stream().noneMatch(GuessTable::isFigure))) {
+      first++;
+    }
+    if (first == 0 || first == unruled.size()) {
+      return 0;
+    }
+    var header = unruled.get(first - 1);
+    var texts = new HashMap<Integer, String>();
+    file.lines().forEach(line -> texts.put(line.number(), line.text()));
+    var names = PRINTED.matcher(texts.get(header.line())).results().toList();
+    var cells = PRINTED.matcher(texts.get(unruled.get(first).line())).results().toList();
+    boolean over =
+        names.size() >= usual
+            && names.size() <= usual + 2
+            && cells.size() == usual
+            && header.cells().stream().noneMatch(GuessTable::isFigure)
+            && IntStream.range(0, usual)
+                .allMatch(
+                    i ->
+                        names.get(i).start() < cells.get(i).end()
+                            && cells.get(i).start() < names.get(i).end());
+    return over ? names.size() : 0;
+  }
+
+  /** Whether a line only rules off others, as dashes do. */
+  private static boolean isRule(CsvRow row) {
+    return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
+  }
+
+  private static boolean isFigure(String cell) {
+    return FIGURE.matcher(cell.strip()).matches();
   }
 
   private static List<CsvRow> rows(SampleFile file, char delimiter, char quote) {
@@ -129,6 +232,7 @@ record GuessTable(
   private static final class Builder {
     private final char delimiter;
     private final char quote;
+    private final int least;
     private final int width;
     private final List<Row> rows = new ArrayList<>();
     private final List<CsvRow> others = new ArrayList<>();
@@ -137,20 +241,28 @@ record GuessTable(
     /** The columns that nearly every row fills. */
     private int[] filled = {};
 
-    private Builder(char delimiter, char quote, int width) {
+    private Builder(char delimiter, char quote, int least, int width) {
       this.delimiter = delimiter;
       this.quote = quote;
+      this.least = least;
       this.width = width;
     }
 
+    /** The rows of a file; those whose last cells are printed as blanks get them back. */
+    private List<CsvRow> read(SampleFile file) {
+      return rows(file, delimiter, quote).stream()
+          .map(row -> row.cells().size() < least ? row : row.padded(width))
+          .toList();
+    }
+
     private GuessTable table(List<SampleFile> files) {
-      var first = rows(files.get(0), delimiter, quote);
+      var first = read(files.get(0));
       int at = top(first);
       var top = first.get(at);
-      boolean header = top.cells().stream().noneMatch(c -> FIGURE.matcher(c.strip()).matches());
+      boolean header = top.cells().stream().noneMatch(GuessTable::isFigure);
       var found = new ArrayList<Row>();
       for (var file : files) {
-        var all = rows(file, delimiter, quote);
+        var all = read(file);
         if (all.size() <= at || header && !all.get(at).cells().equals(top.cells())) {
           unlike.add(file.path());
         } else {
@@ -181,6 +293,7 @@ record GuessTable(
           IntStream.range(0, Math.min(width, MOST_COLUMNS))
               .mapToObj(i -> column(i, header ? text(top, i) : "", hasUnits ? units.cell(i) : ""))
               .toList(),
+          heads(files, top, header),
           rows,
           String.join("|", ignore),
           ignored,
@@ -192,7 +305,9 @@ record GuessTable(
      * which most cells are blank is a title, such as spreadsheets write.
      */
     private int top(List<CsvRow> all) {
-      var whole = all.stream().filter(row -> row.cells().size() == width).toList();
+      var fitting = all.stream().filter(row -> row.cells().size() == width).toList();
+      var unruled = fitting.stream().filter(row -> !isRule(row)).toList();
+      var whole = unruled.isEmpty() ? fitting : unruled;
       var counts = whole.stream().map(Builder::texts).sorted().toList();
       long usual = counts.get(counts.size() / 2);
       int first = all.indexOf(whole.stream().filter(r -> texts(r) * 2 > usual).findFirst().get());
@@ -225,7 +340,7 @@ record GuessTable(
                 && csv.broken().isEmpty()
                 && !isRule(csv)
                 && (header.isEmpty() || !csv.cells().equals(units.cells()))
-                && present(csv) * 2 > filled.length
+                && (present(csv) * 2 > filled.length || cancels(csv))
                 && !(counted && beginsWithLetter(csv) && present(csv) < filled.length);
         if (csv.cells().equals(header)) {
           continue;
@@ -236,11 +351,6 @@ record GuessTable(
           others.add(csv);
         }
       }
-    }
-
-    /** Whether a line only rules off others, as dashes do. */
-    private static boolean isRule(CsvRow row) {
-      return Pattern.matches(NO_LETTER_OR_DIGIT, row.raw());
     }
 
     private static boolean isFilled(List<CsvRow> rows, int column) {
@@ -257,10 +367,15 @@ record GuessTable(
       return !cell.isEmpty() && Character.isLetter(cell.charAt(0));
     }
 
+    /** Whether a line with few cells is a row that cancels another one. */
+    private static boolean cancels(CsvRow row) {
+      return GuessWords.mentionsVoid(row.raw()) && !row.cell(0).isEmpty() && !beginsWithLetter(row);
+    }
+
     /** Whether a line below the header holds units and no figure. */
     private boolean isUnits(CsvRow row) {
       return row.cells().size() >= width - 1
-          && row.cells().stream().noneMatch(cell -> FIGURE.matcher(cell.strip()).matches())
+          && row.cells().stream().noneMatch(GuessTable::isFigure)
           && row.cells().stream().anyMatch(cell -> UNIT.matcher(cell.strip()).matches());
     }
 
@@ -319,7 +434,66 @@ record GuessTable(
           at + 1,
           header,
           isUnit ? unit : "",
-          rows.stream().map(row -> row.csv().cell(at)).toList());
+          rows.stream().map(row -> row.csv().cell(at)).toList(),
+          "");
+    }
+
+    /** What lines that are no rows, and the names of the files, may say of the rows below them. */
+    private List<Column> heads(List<SampleFile> files, CsvRow top, boolean header) {
+      var isRow = new HashSet<Place>();
+      rows.forEach(row -> isRow.add(new Place(row.file(), row.csv().line())));
+      var expressions = new LinkedHashMap<String, String>();
+      for (var file : files) {
+        for (var line : file.lines()) {
+          boolean free = !isRow.contains(new Place(file.path(), line.number()));
+          if (free
+              && line.text().matches(".*\\p{L}.*")
+              && !(header && line.text().equals(top.raw()))) {
+            HEADS.forEach(
+                rest ->
+                    expressions.putIfAbsent(
+                        "^\\s*" + expression(line.text()) + rest, firstWord(line.text())));
+          }
+        }
+      }
+      var heads = new ArrayList<Column>();
+      expressions.forEach(
+          (expression, word) ->
+              given(files, Pattern.compile(expression))
+                  .ifPresent(cells -> heads.add(new Column(0, word, "", cells, expression))));
+      var names = rows.stream().map(row -> IN_NAME.matcher(nameOf(row.file()))).toList();
+      if (!names.isEmpty() && names.stream().allMatch(Matcher::find)) {
+        heads.add(new Column(0, "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
+      }
+      return heads;
+    }
+
+    private static String nameOf(String path) {
+      return path.substring(path.lastIndexOf('/') + 1);
+    }
+
+    private static String firstWord(String line) {
+      return line.replaceAll("^[^\\p{L}]+|(?<=\\p{L})[^\\p{L}].*$", "");
+    }
+
+    /** By row what the nearest line above it gives; empty if a row has no such line above it. */
+    private Optional<List<String>> given(List<SampleFile> files, Pattern expression) {
+      var byFile = new HashMap<String, TreeMap<Integer, String>>();
+      for (var file : files) {
+        var given = byFile.computeIfAbsent(file.path(), path -> new TreeMap<>());
+        for (var line : file.lines()) {
+          var found = expression.matcher(line.text());
+          if (found.find()) {
+            given.put(line.number(), found.group(1));
+          }
+        }
+      }
+      var cells =
+          rows.stream()
+              .map(row -> byFile.get(row.file()).floorEntry(row.csv().line()))
+              .map(above -> above == null ? "" : above.getValue())
+              .toList();
+      return Optional.of(cells).filter(all -> !all.contains(""));
     }
 
     /** The header text of a column; empty if it runs over lines or another column has it, too. */

@@ -1,21 +1,25 @@
 package gambrel.files.guess;
 
-import java.util.LinkedHashMap;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
-/** Finds columns by their header texts, in the languages that scales print. */
+/** The words that scales print above columns and for a status, in several languages. */
 final class GuessWords {
-  /** Words that fit many columns. */
-  private static final List<String> WEAK =
-      List.of(
-          "no", "nr", "num", "number", "nummer", "numero", "numéro", "id", "weight", "time", "art",
-          "st", "op", "day", "tag", "data", "label", "mass", "key", "res", "ear");
+  /** The words for columns that hold something else. */
+  private static final String NONE = "none";
 
-  /** The group of the words for columns that hold something else. */
-  static final String NONE = "none";
+  /** Words that fit many columns. */
+  private static final String WEAK = "weak";
 
   private static final int WHOLE = 60;
   private static final int WORD = 45;
@@ -23,48 +27,42 @@ final class GuessWords {
   private static final int WEAKLY = 15;
   private static final int SHORTEST_BEGINNING = 4;
 
-  /** A column of ours at the beginning of each line, then words for it. */
-  private static final Map<String, List<String>> WORDS =
-      """
-      scale scale station waage bascule balance bascula báscula weegschaal device terminal balanza
-      ticket ticket beleg belegnr volgnr bon receipt seq sequence record transaction trans slip label weighing wägung pesada pesée ticketnr id no nr num number nummer numéro numero folio lfd
-      time timestamp stamp datetime zeitpunkt zeitstempel when horodatage quand epoch recorded weighed ts time
-      date date datum fecha day tag jour data
-      clock clock uhrzeit zeit heure hora tijd time ora
-      body body carcase carcass animal lot kill schlacht tier bête bete res canal karkas beast ear tier-nr schlachtnr carcasse
-      code code plu item article artikel articulo artículo product produkt produit producto cut key art ware teil pieza sku material
-      net net netto neto nett weight wt gewicht poids peso gew masse mass
-      gross gross brutto brut bruto lordo
-      tare tare tara
-      unit unit units uom einheit unite unité unidad eh
-      pieces pieces pcs count qty quantity stück stueck stk piezas stuks pièces pz pc
-      operator operator user clerk bediener vendeur operador cutter op personal staff opérateur
-      batch batch charge lote partie charge-nr
-      customer customer kunde client cliente owner farmer klant
-      status status stat state void voided storno stornokz vermerk flag estado etat état st kz annul annulé cancelled deleted stab stability
-      barcode barcode ean etiquette étiquette gtin scan strichcode
-      none price preis prix precio amount betrag total montant value wert cost use best expiry expires mhd bbd slaughtered geschlachtet temp temperature importe eur usd aud gbp description bezeichnung desc libellé beschreibung descripción
-      """
-          .lines()
-          .map(line -> List.of(line.split(" ")))
-          .collect(
-              Collectors.toMap(
-                  line -> line.get(0),
-                  line -> line.subList(1, line.size()),
-                  (one, other) -> one,
-                  LinkedHashMap::new));
+  private static final Map<String, List<String>> WORDS = read();
+
+  /** Headers that say how a date or a clock time is written. */
+  private static final Map<String, Pattern> WRITTEN_AS =
+      Map.of("date", Pattern.compile("[ymdj/.-]{4,10}"), "clock", Pattern.compile("hh:?mm(:?ss)?"));
 
   private GuessWords() {}
 
-  /** All columns that have words. */
+  private static Map<String, List<String>> read() {
+    var texts = new Properties();
+    try (var in = GuessWords.class.getResourceAsStream("/gambrel/guess/words.properties")) {
+      texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    var words = new HashMap<String, List<String>>();
+    texts
+        .stringPropertyNames()
+        .forEach(key -> words.put(key, List.of(texts.getProperty(key).split(" +"))));
+    return Map.copyOf(words);
+  }
+
+  /** All columns that have words, in the order of a layout. */
   static List<String> columns() {
-    return WORDS.keySet().stream().filter(word -> !word.equals(NONE)).toList();
+    return WORDS.get("columns");
   }
 
   /** Whether a header text is of a column that holds something else. */
   static boolean isOther(String header) {
     int other = score(NONE, header);
     return other > 0 && columns().stream().allMatch(column -> score(column, header) < other);
+  }
+
+  /** Whether another column of that kind is rather meant, as beside the time of printing. */
+  static boolean isSecond(String header) {
+    return score(NONE, header) > 0 || score("second", header) > 0;
   }
 
   /** A header text with blanks between words that only a capital sets apart: {@code netGrams}. */
@@ -74,20 +72,61 @@ final class GuessWords {
 
   /** How well a header text fits a column; 0 if not at all. */
   static int score(String column, String header) {
-    String text = header.toLowerCase(Locale.ROOT);
-    var parts = spaced(header).toLowerCase(Locale.ROOT).split("[^\\p{L}]+");
+    String text = header.strip().toLowerCase(Locale.ROOT);
+    var as = WRITTEN_AS.get(column);
+    if (as != null && as.matcher(text).matches() && text.matches(".*[dh].*")) {
+      return WHOLE;
+    }
+    var parts = spaced(header).toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+");
     int best = 0;
-    for (String word : WORDS.get(column)) {
+    for (String word : WORDS.getOrDefault(column, List.of())) {
+      int score = text.equals(word) ? WHOLE : 0;
       for (String part : parts) {
-        int score =
-            text.equals(word)
-                ? WHOLE
-                : part.equals(word)
-                    ? WORD
-                    : word.length() >= SHORTEST_BEGINNING && part.startsWith(word) ? BEGINNING : 0;
-        best = Math.max(best, WEAK.contains(word) ? Math.min(score, WEAKLY) : score);
+        boolean begins = word.length() >= SHORTEST_BEGINNING && part.startsWith(word);
+        score = Math.max(score, part.equals(word) ? WORD : begins ? BEGINNING : 0);
       }
+      best = Math.max(best, isIn(WEAK, word) ? Math.min(score, WEAKLY) : score);
     }
     return best;
+  }
+
+  private static boolean isIn(String key, String word) {
+    return WORDS.get(key).contains(word);
+  }
+
+  // Words for a weighing that counts, or for one that is cancelled.
+
+  /** Whether common practice gives a word one meaning. */
+  static boolean isStatus(String word) {
+    return status(word, "").isPresent();
+  }
+
+  /** Whether one of the words of a text is for a cancelled weighing, such as before a number. */
+  static boolean mentionsVoid(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"))
+        .anyMatch(word -> isIn("status.void", word));
+  }
+
+  /** Whether a word may say that a weighing does not count. */
+  static boolean isDoubtful(String word) {
+    String plain = word.toLowerCase(Locale.ROOT);
+    return isIn("status.doubtful", plain)
+        || plain.startsWith("unst")
+        || plain.matches("[^\\p{L}\\d]+");
+  }
+
+  /**
+   * What a status means, {@code ok} or {@code void}; empty if it could mean either.
+   *
+   * @param header the text above its column
+   */
+  static Optional<String> status(String word, String header) {
+    String plain = word.toLowerCase(Locale.ROOT);
+    boolean asksForVoid = isIn("status.void", header.toLowerCase(Locale.ROOT));
+    if (isIn("status.ok", plain) || asksForVoid && isIn("status.no", plain)) {
+      return Optional.of("ok");
+    }
+    boolean isVoid = isIn("status.void", plain) || asksForVoid && isIn("status.yes", plain);
+    return isVoid ? Optional.of("void") : Optional.empty();
   }
 }

@@ -2,12 +2,13 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Body;
-import gambrel.trade.shop.IdIndex;
-import gambrel.trade.shop.ScaleCode;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,14 +24,11 @@ record MissingCodes(Shop shop, AsRead read) {
 
   /** What is to be said; no lines if no code is missing. */
   List<String> lines() {
-    var whole = new IdIndex(shop.codes().stream().map(ScaleCode::pattern).toList());
+    var known = CodeIndex.of(shop);
     var examples = new TreeMap<String, ExportRow>();
     for (var row : read.rows()) {
       String code = row.get(Field.CODE);
-      if (!code.isEmpty()
-          && row.broken().isEmpty()
-          && whole.find(code).isEmpty()
-          && !begins(code)) {
+      if (!code.isEmpty() && row.broken().isEmpty() && known.find(code).isEmpty()) {
         examples.putIfAbsent(code, row);
       }
     }
@@ -47,18 +45,21 @@ record MissingCodes(Shop shop, AsRead read) {
     return lines;
   }
 
-  private boolean begins(String code) {
-    return shop.codes().stream()
-        .map(ScaleCode::pattern)
-        .filter(pattern -> pattern.endsWith("*"))
-        .anyMatch(pattern -> code.startsWith(pattern.substring(0, pattern.length() - 1)));
+  private String line(String code, String name) {
+    String description = name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
+    return Stream.of(name, code)
+        .flatMap(text -> meaning(text).stream())
+        .findFirst()
+        .map(meaning -> code + ',' + meaning + ',' + description)
+        .orElse(code + ",,," + description);
   }
 
-  private String line(String code, String name) {
-    var item = Stream.of(name, code).flatMap(text -> item(text).stream()).findFirst();
-    String description = name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
-    return Stream.of(code, item.map(Item::id).orElse(""), item.map(MissingCodes::step).orElse(""))
-        .collect(Collectors.joining(",", "", ',' + description));
+  /** Item and step of a text that is a step of the rail, or the id or name of an item. */
+  private Optional<String> meaning(String text) {
+    return FileWord.find(Step.class, text)
+        .filter(Step::isRail)
+        .map(step -> "carcase," + step.id())
+        .or(() -> item(text).map(item -> item.id() + ',' + step(item)));
   }
 
   /** The item of that id or name, of the species of the shop's bodies first. */

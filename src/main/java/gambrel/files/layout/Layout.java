@@ -6,6 +6,7 @@ import gambrel.files.csv.TextForm;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -14,13 +15,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * The description of one make of export. A column has the id of a field, or is {@code date}, {@code
- * clock} or {@code barcode}.
+ * clock}, {@code barcode}, {@code ounces} or {@code voids}.
  *
  * @param place the file of the layout, if any
  * @param text the form of the file
@@ -29,10 +31,12 @@ import java.util.stream.Stream;
  * @param needed groups of columns; a file must have one column of each
  * @param reach groups of columns; a row must not end before the first column of each that the file
  *     has
- * @param elsewhere columns whose values come from constants or from the folder's name
+ * @param elsewhere columns whose values come from constants, from lines above the rows or from the
+ *     folder's name
  * @param unit the unit of rows that name none, if the layout gives it
  * @param negativesVoid whether a weight below zero cancels the row with that weight before it
- * @param dateInName whether rows without a date are of the date in the file's name
+ * @param dateInName finds the date in a file's path for rows without a date, if the layout takes it
+ *     from there
  * @param headerRepeated whether a line like the header is no row
  * @param translation makes a row of stripped texts by column, without blank ones
  */
@@ -46,7 +50,7 @@ public record Layout(
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
     boolean negativesVoid,
-    boolean dateInName,
+    Function<String, Optional<String>> dateInName,
     boolean headerRepeated,
     Function<Map<String, String>, TranslatedRow> translation) {
   static final String DATE = "date";
@@ -55,10 +59,15 @@ public record Layout(
   /** The ounces of weights whose pounds stand in another column. */
   public static final String OUNCES = "ounces";
 
+  /** The ticket that a row cancels. */
+  public static final String VOIDS = "voids";
+
   /** The column of a barcode. */
   public static final String BARCODE = "barcode";
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
 
   /** A date of this century in the name of a file. */
   private static final Pattern IN_NAME =
@@ -69,7 +78,7 @@ public record Layout(
 
   /** All columns that a layout may name. */
   static final Set<String> ALL =
-      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE, OUNCES))
+      Stream.concat(FIELDS.stream(), Stream.of(DATE, CLOCK, BARCODE, OUNCES, VOIDS))
           .collect(Collectors.toUnmodifiableSet());
 
   private static final List<List<String>> PLAIN_NEEDS =
@@ -87,7 +96,7 @@ public record Layout(
           Set.of(),
           Optional.empty(),
           false,
-          false,
+          path -> Optional.empty(),
           false,
           TranslatedRow::new);
 
@@ -116,6 +125,17 @@ public record Layout(
     return found.find()
         ? Optional.of(found.group(1) + '-' + found.group(2) + '-' + found.group(3))
         : Optional.empty();
+  }
+
+  /** The first part of a file's name, between digits of other parts, that is of a pattern. */
+  public static Optional<String> dateIn(String path, TimePattern pattern) {
+    String name = path.substring(path.lastIndexOf('/') + 1);
+    var starts = DIGITS.matcher(name).results().map(MatchResult::start).toList();
+    var ends = DIGITS.matcher(name).results().map(MatchResult::end).toList();
+    return starts.stream()
+        .flatMap(from -> ends.stream().filter(to -> to > from).map(to -> name.substring(from, to)))
+        .filter(text -> pattern.read(text, LocalDate::from).isPresent())
+        .findFirst();
   }
 
   /** The names of a header whose columns the layout does not give, compared with the fields. */

@@ -10,7 +10,6 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
 import java.nio.charset.StandardCharsets;
-import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,15 +17,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.regex.Pattern;
 
 /** Reads the file of one layout. */
 final class LayoutReader {
   private static final int USUAL_DECIMALS = 3;
   private static final String TIME = Field.TIME.id();
-  private static final List<DateTimeFormatter> ISO_DATE = List.of(DateTimeFormatter.ISO_LOCAL_DATE);
-  private static final List<DateTimeFormatter> ANY_CLOCK =
-      List.of(DateTimeFormatter.ofPattern("H:mm[:ss]"));
 
   /** In place of a constant date: the date in the file's name. */
   private static final String IN_NAME = "name";
@@ -37,14 +33,16 @@ final class LayoutReader {
   private static final List<List<String>> REACH =
       Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
+  /** The beginnings of the keys of a column. */
+  private static final List<String> KINDS = List.of("column", "constant", "omit", "above", "value");
+
   /** The keys but those of values, which may hold any foreign word. */
   private static final List<String> KEYS =
-      Stream.of("column.", "constant.")
-          .flatMap(kind -> Layout.ALL.stream().map(column -> kind + column))
+      KINDS.stream()
+          .filter(kind -> !kind.equals("value"))
+          .flatMap(kind -> Layout.ALL.stream().map(column -> kind + '.' + column))
           .sorted()
           .toList();
-
-  private static final Set<String> KINDS = Set.of("column", "constant", "value");
 
   private final SettingsFile file;
   private final Locale locale;
@@ -56,14 +54,21 @@ final class LayoutReader {
   /** The texts for blank cells by column. */
   private final Map<String, String> constants = new HashMap<>();
 
+  /** What is left out of cells, by column. */
+  private final Map<String, String> omitted = new HashMap<>();
+
+  /** Expressions of lines that give a column its value in the rows below. */
+  private final Map<String, Pattern> above = new HashMap<>();
+
   /** Own values by column and foreign value. */
   private final Map<String, Map<String, String>> values = new HashMap<>();
 
   private LayoutReader(SettingsFile file, Locale locale) {
     this.file = file;
     this.locale = locale;
-    this.text = text();
-    readColumns();
+    boolean header = isHeaderRepeated() || file.yesNo("header").orElse(true);
+    readColumns(header);
+    this.text = text(header);
   }
 
   /**
@@ -87,19 +92,22 @@ final class LayoutReader {
     if (!scale.isEmpty()) {
       constants.putIfAbsent(Field.SCALE.id(), scale);
     }
-    var elsewhere = Set.copyOf(constants.keySet());
+    var elsewhere = new HashSet<>(constants.keySet());
+    elsewhere.addAll(above.keySet());
     boolean dateInName = constants.remove(Layout.DATE, IN_NAME);
+    var time = time();
     var given = file.get("unit", LayoutTypes::unit);
     var unit = given.flatMap(single -> single);
     var weights = weights(given.isPresent() && unit.isEmpty());
     int decimals = file.count("instore.decimals").orElse(USUAL_DECIMALS);
     var translation =
         new LayoutTranslation(
+            omitted,
             values,
             constants,
             weights,
             unit,
-            time(),
+            time,
             file.get("instore", plan -> new InStorePlan(plan, decimals)),
             thisYear,
             file.get("identity", LayoutTypes::columns).orElse(List.of()));
@@ -113,12 +121,20 @@ final class LayoutReader {
         elsewhere,
         unit,
         file.get("negative", LayoutTypes::negative).isPresent(),
-        dateInName,
+        dateInName ? path -> dateIn(path, time.date()) : path -> Optional.empty(),
         isHeaderRepeated(),
         translation::translate);
   }
 
-  private TextForm text() {
+  /** The date in the name of a file: by the pattern of dates if there is one, else ISO 8601. */
+  private Optional<String> dateIn(String path, TimePattern date) {
+    return Optional.of(path)
+        .filter(name -> file.has(Layout.DATE))
+        .flatMap(name -> Layout.dateIn(name, date))
+        .or(() -> Layout.dateIn(path));
+  }
+
+  private TextForm text(boolean header) {
     var delimiters =
         file.getCharacter("delimiter", LayoutTypes::delimiter)
             .map(List::of)
@@ -132,16 +148,18 @@ final class LayoutReader {
         quote,
         file.get("charset", LayoutTypes::charset).orElse(StandardCharsets.UTF_8),
         file.count("skip").orElse(0),
-        isHeaderRepeated() || file.yesNo("header").orElse(true),
+        header,
         file.get("ignore", LayoutTypes::expression),
+        above,
         file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
   }
 
   /**
-   * Reads the keys that begin with {@code column.}, {@code constant.} or {@code value.}; a wrong
-   * one is refused.
+   * Reads the keys of columns, such as {@code column.body}; a wrong one is refused.
+   *
+   * @param header whether columns have names
    */
-  private void readColumns() {
+  private void readColumns(boolean header) {
     for (String key : file.keys()) {
       var parts = key.split("\\.", 3);
       parts[0] = NameComparison.plain(parts[0]);
@@ -149,7 +167,7 @@ final class LayoutReader {
         try {
           String column = LayoutTypes.column(NameComparison.plain(parts[1]));
           boolean plain = parts.length == 2;
-          readColumn(parts, column, file.text(plain ? parts[0] + '.' + column : key));
+          readColumn(parts, column, file.text(plain ? parts[0] + '.' + column : key), header);
         } catch (BadCell e) {
           file.refuse(key, e);
         }
@@ -157,10 +175,12 @@ final class LayoutReader {
     }
   }
 
-  private void readColumn(String[] key, String column, String found) {
+  private void readColumn(String[] key, String column, String found, boolean header) {
     switch (key[0]) {
-      case "column" -> columns.put(column, reference(found));
+      case "column" -> columns.put(column, reference(found, header));
       case "constant" -> constants.put(column, found);
+      case "omit" -> omitted.put(column, found.equals("space") ? " " : found);
+      case "above" -> above.put(column, LayoutTypes.expression(found));
       default ->
           values
               .computeIfAbsent(column, c -> new HashMap<>())
@@ -169,17 +189,19 @@ final class LayoutReader {
   }
 
   /** A column's header text or number; a text needs a header line. */
-  private String reference(String found) {
+  private static String reference(String found, boolean header) {
     boolean number = Layout.isNumber(found);
-    if (!found.isEmpty() && (number ? Integer.parseInt(found) == 0 : !text.header())) {
+    if (!found.isEmpty() && (number ? Integer.parseInt(found) == 0 : !header)) {
       throw new BadCell(Phrase.of("CELL.NO_COLUMN_NUMBER").with("named", found));
     }
     return found;
   }
 
-  /** Whether the layout gives a column's place or a constant for it. */
+  /** Whether the layout gives a column's place, a line above for it or a constant. */
   private boolean gives(String column) {
-    return !columns.getOrDefault(column, "").isEmpty() || constants.containsKey(column);
+    return !columns.getOrDefault(column, "").isEmpty()
+        || constants.containsKey(column)
+        || above.containsKey(column);
   }
 
   /** Whether the header may stand in the file again, as where files were joined. */
@@ -201,14 +223,14 @@ final class LayoutReader {
       file.refuse(TIME, "BESIDE_DATE");
     }
     return new LayoutTime(
-        patterns(TIME, PatternType.TIME).orElse(List.of()),
-        patterns(Layout.DATE, PatternType.DATE).orElse(ISO_DATE),
-        patterns(Layout.CLOCK, PatternType.CLOCK).orElse(ANY_CLOCK),
+        pattern(TIME, PatternType.TIME),
+        pattern(Layout.DATE, PatternType.DATE).orElse(TimePattern.ISO_DATE),
+        pattern(Layout.CLOCK, PatternType.CLOCK).orElse(TimePattern.ANY_CLOCK),
         file.has(Layout.CLOCK) || gives(Layout.CLOCK));
   }
 
-  private Optional<List<DateTimeFormatter>> patterns(String key, PatternType type) {
-    return file.get(key, pattern -> type.formatters(pattern, locale));
+  private Optional<TimePattern> pattern(String key, PatternType type) {
+    return file.get(key, pattern -> type.pattern(pattern, locale));
   }
 
   private boolean isInTwo() {

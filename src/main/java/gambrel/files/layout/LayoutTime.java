@@ -1,31 +1,23 @@
 package gambrel.files.layout;
 
 import gambrel.files.csv.BadCell;
-import gambrel.files.csv.Dates;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.time.temporal.TemporalQueries;
-import java.time.temporal.TemporalQuery;
-import java.util.List;
 import java.util.Optional;
 
 /**
  * Reads the times of an export, which stand in one column, or in two for date and clock.
  *
- * @param time formats of the one column; empty for ISO 8601
- * @param date formats of the column of dates
- * @param clock formats of the column of clock times
+ * @param time the pattern of the one column; empty for ISO 8601
+ * @param date the pattern of the column of dates
+ * @param clock the pattern of the column of clock times
  * @param timed whether the export has clock times at all
  */
-record LayoutTime(
-    List<DateTimeFormatter> time,
-    List<DateTimeFormatter> date,
-    List<DateTimeFormatter> clock,
-    boolean timed) {
+record LayoutTime(Optional<TimePattern> time, TimePattern date, TimePattern clock, boolean timed) {
   /**
    * The ISO time of a cell that holds date and clock.
    *
@@ -34,7 +26,9 @@ record LayoutTime(
   String ofOne(String text) {
     return time.isEmpty()
         ? text
-        : parse(time, text, LayoutTime::moment).orElseThrow(() -> new BadCell("NOT_BY_PATTERN"));
+        : time.get()
+            .read(text, LayoutTime::moment)
+            .orElseThrow(() -> new BadCell("NOT_BY_PATTERN"));
   }
 
   /**
@@ -50,14 +44,15 @@ record LayoutTime(
     var day =
         dateText.isEmpty()
             ? stamped.get()
-            : parse(date, dateText, LocalDate::from)
+            : date.read(dateText, LocalDate::from)
                 .orElseThrow(() -> new BadCell("DATE_NOT_BY_PATTERN"));
     if (clockText.isEmpty() && timed) {
       throw new BadCell("NO_CLOCK");
     }
     return clockText.isEmpty()
         ? firstOf(day)
-        : parse(clock, clockText, LocalTime::from)
+        : clock
+            .read(clockText, LocalTime::from)
             .map(found -> day.atTime(found).toString())
             .orElseThrow(() -> new BadCell("CLOCK_NOT_BY_PATTERN"));
   }
@@ -74,18 +69,5 @@ record LayoutTime(
   private static String offset(TemporalAccessor parsed) {
     boolean zoned = parsed.query(TemporalQueries.zone()) != null;
     return zoned ? ZonedDateTime.from(parsed).getOffset().getId() : "";
-  }
-
-  private static <T> Optional<T> parse(
-      List<DateTimeFormatter> formatters, String text, TemporalQuery<T> query) {
-    String plain = Dates.withHalfDays(text);
-    for (var formatter : formatters) {
-      try {
-        return Optional.of(formatter.parse(plain, query));
-      } catch (DateTimeException e) {
-        // The next format is tried: the same pattern in another language.
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -9,6 +9,7 @@ import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -22,7 +23,9 @@ import java.util.stream.Stream;
  * Makes fields of cells by a layout: foreign values, numbers, units, times, barcodes. A column goes
  * before the barcode, the barcode before a constant.
  *
- * @param values own values by column and foreign value
+ * @param omitted the text that is left out of cells, by column
+ * @param values own values by column and foreign value; where both end in {@code *} it stands for
+ *     any further text
  * @param constants the texts for blank cells by column
  * @param weights reads weights and numbers
  * @param unit the unit of weights for which nothing else names one
@@ -32,6 +35,7 @@ import java.util.stream.Stream;
  * @param identity the columns that identify a weighing in place of its ticket; may be empty
  */
 record LayoutTranslation(
+    Map<String, String> omitted,
     Map<String, Map<String, String>> values,
     Map<String, String> constants,
     WeightText weights,
@@ -40,10 +44,15 @@ record LayoutTranslation(
     Optional<InStorePlan> inStore,
     int thisYear,
     List<String> identity) {
+  private static final String ANY = "*";
+  private static final String VOID = "void";
 
   /** The row of stripped texts by column, without blank ones. */
   TranslatedRow translate(Map<String, String> cells) {
     var raw = new HashMap<>(cells);
+    omitted.forEach(
+        (column, text) ->
+            raw.computeIfPresent(column, (c, cell) -> cell.replace(text, "").strip()));
     raw.replaceAll(this::own);
     raw.values().removeIf(String::isEmpty);
     values.forEach((column, own) -> fillBlank(raw, column, own.getOrDefault("", "")));
@@ -59,6 +68,10 @@ record LayoutTranslation(
     if (!ounces.isEmpty()) {
       raw.compute(Field.NET.id(), (net, lb) -> (lb == null ? "0" : lb) + " lb " + ounces + " oz");
     }
+    String voided = raw.getOrDefault(Layout.VOIDS, "");
+    if (!voided.isEmpty() && raw.getOrDefault(Field.STATUS.id(), VOID).equalsIgnoreCase(VOID)) {
+      raw.put(Field.STATUS.id(), VOID + ':' + voided);
+    }
     var row = new TranslatedRow(raw);
     row.replace(Field.PIECES, text -> weights.number(text).toPlainString());
     translateWeights(row, unweighed ? barcode.net() : Optional.empty());
@@ -71,7 +84,24 @@ record LayoutTranslation(
   }
 
   private String own(String column, String text) {
-    return values.getOrDefault(column, Map.of()).getOrDefault(text, text);
+    var own = values.getOrDefault(column, Map.of());
+    return own.containsKey(text)
+        ? own.get(text)
+        : own.entrySet().stream()
+            .filter(value -> value.getKey().endsWith(ANY) && value.getValue().endsWith(ANY))
+            .filter(value -> text.startsWith(withoutAny(value.getKey())))
+            .max(Comparator.comparing(value -> value.getKey().length()))
+            .map(value -> withoutAny(value.getValue()) + rest(text, value.getKey()))
+            .orElse(text);
+  }
+
+  private static String withoutAny(String text) {
+    return text.substring(0, text.length() - ANY.length());
+  }
+
+  /** What of a text stands where a pattern has {@code *}. */
+  private static String rest(String text, String pattern) {
+    return text.substring(pattern.length() - ANY.length()).strip();
   }
 
   private static void fillBlank(Map<String, String> raw, String column, String text) {

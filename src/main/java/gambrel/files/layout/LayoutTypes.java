@@ -11,9 +11,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalQuery;
 import java.util.List;
 import java.util.Locale;
@@ -35,26 +32,11 @@ final class LayoutTypes {
           "space", ' ',
           "apostrophe", '\'',
           "blanks", TextForm.BLANKS,
+          "any-blanks", TextForm.ANY_BLANKS,
           "none", TextForm.NO_QUOTE);
 
   /** A longer expression could nest deeper than the machine's stack. */
   private static final int LONGEST_EXPRESSION = 500;
-
-  private static final int SECONDS_DIGITS = 10;
-
-  /** Seconds since 1970 in UTC, or milliseconds, of which there are 13 digits. */
-  private static final List<DateTimeFormatter> EPOCH =
-      List.of(
-          new DateTimeFormatterBuilder()
-              .appendValue(ChronoField.INSTANT_SECONDS, SECONDS_DIGITS)
-              .appendFraction(ChronoField.NANO_OF_SECOND, 0, 9, true)
-              .toFormatter(Locale.ROOT)
-              .withZone(ZoneOffset.UTC),
-          new DateTimeFormatterBuilder()
-              .appendValue(ChronoField.INSTANT_SECONDS, SECONDS_DIGITS)
-              .appendValue(ChronoField.MILLI_OF_SECOND, 3)
-              .toFormatter(Locale.ROOT)
-              .withZone(ZoneOffset.UTC));
 
   private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
 
@@ -137,19 +119,16 @@ final class LayoutTypes {
       this.sample = sample;
     }
 
-    /**
-     * The formatters of a pattern, as {@link Dates#formatters} has them. What the pattern prints
-     * must read back as the same time.
-     */
-    List<DateTimeFormatter> formatters(String pattern, Locale locale) {
-      if (this == TIME && pattern.equalsIgnoreCase("epoch")) {
-        return EPOCH;
+    /** A pattern. What it prints must read back as the same time. */
+    TimePattern pattern(String pattern, Locale locale) {
+      if (TimePattern.isWord(pattern)) {
+        return TimePattern.of(pattern, locale);
       }
       try {
         var own = Dates.formatter(pattern, locale);
         String text = own.format(SAMPLE.atOffset(ZoneOffset.UTC));
         if (own.parse(text, query).equals(sample)) {
-          return Dates.formatters(pattern, locale);
+          return TimePattern.of(pattern, locale);
         }
       } catch (IllegalArgumentException | DateTimeException e) {
         // Refused below, as a pattern that leaves a part of the time out.

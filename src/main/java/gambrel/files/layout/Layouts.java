@@ -171,7 +171,8 @@ public final class Layouts {
    * ignore=^\d+} are meant as they stand.
    */
   private static final class LayoutEscapes {
-    private static final Pattern EXPRESSION = Pattern.compile("\\s*ignore\\s*[=:].*");
+    private static final Pattern EXPRESSION =
+        Pattern.compile("\\s*(ignore|above\\.\\w+)\\s*[=:].*");
     private static final Pattern FOREIGN =
         Pattern.compile("\\s*(value\\.(?:[^=\\\\]|\\\\.)*?)\\s*=(.*)");
     private static final Pattern LONE_BACKSLASH =

@@ -26,6 +26,7 @@ public final class WeightText {
   private static final Pattern BOTH_BARE = Pattern.compile("([+-]?)(\\d+)\\s*[-:]\\s*(.+)");
   private static final Pattern FRACTION =
       Pattern.compile("(?:(\\d+)(?:\\s+|-))?(\\d{1,2})\\s*/\\s*(\\d{1,2})");
+  private static final Pattern SIGN_BEHIND = Pattern.compile("^([^+-]+?)\\s*-$");
   private static final Pattern HALVES = Pattern.compile("[½¼¾⅛⅜⅝⅞]");
 
   private final char decimal;
@@ -139,7 +140,7 @@ public final class WeightText {
    * @throws BadCell if it is none, or has more than 12 digits before or after the decimal mark
    */
   BigDecimal number(String text) {
-    var parts = form.matcher(text);
+    var parts = form.matcher(SIGN_BEHIND.matcher(text).replaceFirst("-$1"));
     if (!parts.matches()) {
       throw new BadCell(Phrase.of("CELL.NO_NUMBER").with("mark", "" + decimal));
     }

@@ -8,6 +8,7 @@ import gambrel.trade.notice.Value;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.shop.Body;
+import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Scale;
@@ -15,7 +16,6 @@ import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -41,8 +41,7 @@ final class ReferenceLookup {
   private final IdIndex batches;
   private final TagIndex tags;
   private final Map<String, ScaleCode> codes = new HashMap<>();
-  private final List<String> beginnings;
-  private final IdIndex wholeCodes;
+  private final CodeIndex patterns;
   private final Map<String, Notice> notices = new ConcurrentSkipListMap<>();
 
   ReferenceLookup(Shop shop) {
@@ -53,15 +52,9 @@ final class ReferenceLookup {
     batches = new IdIndex(shop.batches().keySet());
     tags = new TagIndex(shop.bodies().values());
     shop.codes().forEach(code -> codes.putIfAbsent(code.pattern(), code));
-    var patterns = new HashSet<>(codes.keySet());
-    shop.unread().stream().flatMap(row -> row.named("code").stream()).forEach(patterns::add);
-    beginnings =
-        patterns.stream()
-            .filter(pattern -> pattern.endsWith("*"))
-            .sorted(Comparator.comparing(String::length).reversed())
-            .toList();
-    patterns.removeAll(beginnings);
-    wholeCodes = new IdIndex(patterns);
+    var all = new HashSet<>(codes.keySet());
+    shop.unread().stream().flatMap(row -> row.named("code").stream()).forEach(all::add);
+    patterns = new CodeIndex(all);
   }
 
   /** A notice for each id that fits only without its leading zeros. */
@@ -124,16 +117,12 @@ final class ReferenceLookup {
   }
 
   private String pattern(String text) throws Refusal {
-    if (wholeCodes.find(text).equals(Optional.of(text))) {
-      return text;
-    }
-    for (var beginning : beginnings) {
-      if (text.startsWith(beginning.substring(0, beginning.length() - 1))) {
-        return beginning;
-      }
-    }
-    return find("code", wholeCodes, text)
-        .orElseThrow(() -> new Refusal(unknown(NoticeCode.CODE_UNKNOWN, text).with("code", text)));
+    String pattern =
+        patterns
+            .find(text)
+            .orElseThrow(
+                () -> new Refusal(unknown(NoticeCode.CODE_UNKNOWN, text).with("code", text)));
+    return CodeIndex.isBeginning(pattern) ? pattern : id("code", text, pattern);
   }
 
   /** A notice of what is unknown because its row in the shop folder cannot be read. */

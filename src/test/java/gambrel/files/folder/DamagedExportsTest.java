@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -73,7 +74,7 @@ class DamagedExportsTest {
 
   private static List<TextLine> lines(byte[] bytes, String charset) {
     var set = Charset.forName(charset);
-    var form = new TextForm(List.of(';'), '"', set, 0, true, Optional.empty(), '.');
+    var form = new TextForm(List.of(';'), '"', set, 0, true, Optional.empty(), Map.of(), '.');
     try {
       return CountedLines.read(new ByteArrayInputStream(bytes), form).lines();
     } catch (IOException e) {

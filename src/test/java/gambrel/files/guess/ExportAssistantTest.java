@@ -426,7 +426,10 @@ class ExportAssistantTest {
 
   @Test
   void aDateIsNotReadWithoutAClockThatCannotBeRead() {
-    var said = said("No,Date,At,Body,Code,Net\n1,28/07/2026,9:00 sharp,B17,ROAST,2.5\n");
+    var said =
+        said(
+            "No,Date,At,Body,Code,Net\n1,28/07/2026,9:00 early,B17,ROAST,2.5\n"
+                + "2,28/07/2026,9:05 late,B17,ROAST,2.4\n");
     assertSays(said, "  To be answered: \"At\" looks like a clock. How is it to be read?");
     assertTrue(settings(said).contains("column.date="), said::toString);
   }
@@ -447,12 +450,25 @@ class ExportAssistantTest {
   }
 
   @Test
-  void aVoidOnATicketOfItsOwnThatNamesAnotherTicketIsAsked() {
+  void aColumnOfTheTicketsThatVoidRowsCancelIsReadSo() {
     var said =
         said(
             "No,Kind,Of,When,Body,Code,Net\n1,WEIGH,,2026-07-28 9:00,B17,ROAST,2.5\n"
                 + "2,WEIGH,,2026-07-28 9:01,B17,BONE,1.5\n"
                 + "3,STORNO,1,2026-07-28 9:02,B17,ROAST,2.5\n");
+    assertTrue(settings(said).contains("column.voids=Of"), said::toString);
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("ticket 3,") && line.endsWith("void:1")),
+        said::toString);
+  }
+
+  @Test
+  void aVoidOnATicketOfItsOwnBelowAnEqualRowIsAsked() {
+    var said =
+        said(
+            "No,Kind,When,Body,Code,Net\n1,WEIGH,2026-07-28 9:00,B17,ROAST,2.5\n"
+                + "2,WEIGH,2026-07-28 9:01,B17,BONE,1.5\n"
+                + "3,STORNO,2026-07-28 9:02,B17,ROAST,2.5\n");
     assertTrue(
         settings(said).stream().noneMatch(line -> line.startsWith("value.status.STORNO=")),
         said::toString);

@@ -3,6 +3,7 @@ package gambrel.files.guess;
 import gambrel.cli.Main;
 import gambrel.night.Inputs;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.weighing.Ledger;
@@ -27,7 +28,8 @@ import java.util.stream.Stream;
  * {@code base}; {@code expected.csv}, the weighings that the exports mean ({@code
  * scale,time,body,code,net}, and behind them {@code batch,customer} in a case where a weighing has
  * one); and where the user has to answer questions {@code edits.txt}, at most two lines {@code
- * key=value} for the proposed layout.
+ * key=value} for the proposed layout. The line {@code rename .SUFFIX} follows the notice of exports
+ * whose names do not end as those of text files do.
  */
 final class FormatCase {
   /** Where all cases are. */
@@ -37,6 +39,7 @@ final class FormatCase {
   private static final String NIGHT = "2026-08-05T02:00";
 
   private static final Pattern SAVE = Pattern.compile(".*save as (\\S.*):");
+  private static final String RENAME = "rename ";
   private static final String QUESTION = "To be answered";
 
   /** Half a gram and a little more: no scale of the cases shows less than a gram. */
@@ -142,8 +145,22 @@ final class FormatCase {
     if (proposed.outcome() != Outcome.TOLD || !Files.exists(answers)) {
       return proposed;
     }
-    answer(saved, Files.readAllLines(answers).stream().filter(a -> !a.isBlank()).toList());
+    var edits = Files.readAllLines(answers).stream().filter(a -> !a.isBlank()).toList();
+    for (var rename : edits.stream().filter(edit -> edit.startsWith(RENAME)).toList()) {
+      rename(rename.substring(RENAME.length()));
+      saved = save(check());
+    }
+    answer(saved, edits.stream().filter(edit -> !edit.startsWith(RENAME)).toList());
     return night(Outcome.RIGHT_AFTER_EDITS);
+  }
+
+  /** Gives the exports another ending. */
+  private void rename(String suffix) throws IOException {
+    try (var files = Files.walk(shop.resolve("exports"))) {
+      for (var file : files.filter(Files::isRegularFile).toList()) {
+        Files.move(file, file.resolveSibling(file.getFileName() + suffix));
+      }
+    }
   }
 
   private void copy(Path from) throws IOException {
@@ -248,7 +265,9 @@ final class FormatCase {
   }
 
   private static boolean tells(Notice notice) {
-    return notice.severity() == Severity.STOP || notice.severity() == Severity.HOLD;
+    return notice.severity() == Severity.STOP
+        || notice.severity() == Severity.HOLD
+        || notice.code() == NoticeCode.EXPORT_OTHER;
   }
 
   private static String words(Notice notice) {

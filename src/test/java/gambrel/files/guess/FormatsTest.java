@@ -29,21 +29,12 @@ class FormatsTest {
 
   /** The formats that are not yet read right, and why. Of each of them the user is told. */
   private static final Map<String, String> NOT_YET_RIGHT =
-      Map.ofEntries(
-          Map.entry("animal-on-a-line-above", "a row cannot take its body from a line above it"),
-          Map.entry("cancelled-by-a-later-ticket", "a void of another ticket needs a correction"),
-          Map.entry("spreadsheet-day-numbers", "days are counted from 1900"),
-          Map.entry("fresh-bulgarian-newest-first", "its characters are those of windows-1251"),
-          Map.entry("fresh-danish-trailing-minus", "the minus stands behind the number"),
-          Map.entry("fresh-day-of-year-plus-signs", "dates are the day of the year"),
-          Map.entry("fresh-day-only-in-file-name", "the date in the name begins with the day"),
-          Map.entry(
-              "fresh-italian-gross-and-tare-storno-of-number",
-              "a void of another ticket needs a correction"),
-          Map.entry("fresh-japanese-shift-jis", "its characters are those of Shift-JIS"),
-          Map.entry("fresh-swedish-dos-printer-pages", "columns are set by blanks, under titles"),
-          Map.entry("fresh-thai-buddhist-years", "years are those of the Thai calendar"),
-          Map.entry("fresh-two-channels-own-counters", "its column of scales is not proposed"));
+      Map.of(
+          "fresh-thai-buddhist-years", "years are those of the Thai calendar",
+          "later-hundredths-without-point", "hundredths of a kilogram without a point",
+          "later-keys-and-values", "each cell has its name before it",
+          "then-twelve-hours-without-a-mark", "morning and afternoon look the same",
+          "then-two-lines-each", "a weighing is printed on two lines");
 
   private static final List<Result> RESULTS = new ArrayList<>();
 
@@ -73,10 +64,10 @@ class FormatsTest {
   }
 
   @Test
-  void sevenOfTenAreRightAsProposed() {
+  void eightOfTenAreRightAsProposed() {
     long right = RESULTS.stream().filter(r -> r.outcome() == Outcome.RIGHT_AS_PROPOSED).count();
     assertTrue(
-        right * 10 >= RESULTS.size() * 7L,
+        right * 10 >= RESULTS.size() * 8L,
         () -> table(result -> result.outcome() != Outcome.RIGHT_AS_PROPOSED));
   }
 

@@ -586,4 +586,113 @@ class LayoutTest {
     assertEquals("7 void", rows.get(4).get(Field.TICKET) + " " + rows.get(4).get(Field.STATUS));
     assertEquals("-2.5", rows.get(5).get(Field.NET));
   }
+
+  @Test
+  void aLineAboveGivesAFieldToTheRowsBelowItUntilTheNextOne() {
+    var rows =
+        rows(
+            "above.body=^Animal:\\s*(\\S*)",
+            """
+            ticket,time,code,net
+            1,2026-07-01T09:00,71,2.5
+            Animal: B1
+            2,2026-07-01T09:01,71,2.5
+            3,2026-07-01T09:02,71,2.5
+            Animal:
+            4,2026-07-01T09:03,71,2.5
+            """);
+    assertEquals(List.of("", "B1", "B1", ""), rows.stream().map(r -> r.get(Field.BODY)).toList());
+  }
+
+  @Test
+  void aLineAboveMayStandAmongThoseThatAreSkipped() {
+    var row =
+        row(
+            "skip=2\nabove.date=^Day (\\S+)\ndate=dd.MM.yyyy\ncolumn.clock=clock\n"
+                + "column.ticket=ticket\ncolumn.body=body\ncolumn.code=code\ncolumn.net=net",
+            "Day 03.07.2026\nAll weighings\nticket,clock,body,code,net\n7,9:05,B1,71,2.5\n");
+    assertEquals("2026-07-03T09:05", row.get(Field.TIME));
+  }
+
+  @Test
+  void anOmittedTextIsLeftOutOfTheCellsOfItsFieldOnly() {
+    var row =
+        row(
+            "omit.body=No.\nomit.ticket=space",
+            "ticket,time,body,code,net\n1 204,2026-07-01T09:00,No. B1,No.71,2.5\n");
+    assertEquals(
+        List.of("1204", "B1", "No.71"),
+        List.of(row.get(Field.TICKET), row.get(Field.BODY), row.get(Field.CODE)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"STORNO 0004, void:0004", "STORNO, STORNO", "STORNIERT 4, STORNIERT 4", "'', ''"})
+  void aValueThatEndsInAStarKeepsTheRestOfTheCell(String cell, String status) {
+    var row =
+        row(
+            "value.status.STORNO *=void:*",
+            "ticket,time,body,code,net,status\n7,2026-07-01T09:00,B1,71,2.5," + cell + "\n");
+    assertEquals(status, row.get(Field.STATUS));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',3,void:3", "void,3,void:3", "ok,3,ok", "void,'',void", "'','',''"})
+  void aRowMayNameTheTicketThatItCancels(String status, String voids, String read) {
+    var row =
+        row(
+            "column.voids=of",
+            "ticket,time,body,code,net,status,of\n7,2026-07-01T09:00,B1,71,2.5,%s,%s\n"
+                .formatted(status, voids));
+    assertEquals(read, row.get(Field.STATUS));
+  }
+
+  /** Day 1 is 1 January 1900, day 61 is 1 March: spreadsheets count a 29 February 1900. */
+  @ParameterizedTest
+  @CsvSource({
+    "61,1900-03-01T00:00:00",
+    "61.5,1900-03-01T12:00:00",
+    "'45292,25',2024-01-01T06:00:00",
+    "45292.000011574,2024-01-01T00:00:01"
+  })
+  void daysAreCountedAsSpreadsheetsDo(String cell, String time) {
+    var row = row("time=days", "ticket,time,body,code,net\n7,\"" + cell + "\",B1,71,2.5\n");
+    assertEquals(time, row.get(Field.TIME));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"-1", "110000", "1e4", "noon"})
+  void whatIsNoDayNumberIsNoTime(String cell) {
+    var row = row("time=days", "ticket,time,body,code,net\n7," + cell + ",B1,71,2.5\n");
+    assertTrue(row.unreadable().containsKey(Field.TIME));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'3,415-',-3.415", "3.415 -,refused", "'-3,415-',refused", "'-3,415',-3.415"})
+  void aMinusMayStandBehindANumber(String cell, String net) {
+    var row =
+        row(
+            "decimal=,\ndelimiter=;",
+            "ticket;time;body;code;net\n7;2026-07-01T09:00;B1;71;" + cell + "\n");
+    assertEquals(net, row.unreadable().isEmpty() ? row.get(Field.NET) : "refused");
+  }
+
+  @Test
+  void anyBlanksPartCells() {
+    var row =
+        row(
+            "delimiter=any-blanks\nheader=no\ncolumn.ticket=1\ncolumn.time=2\ncolumn.body=3\n"
+                + "column.code=4\ncolumn.net=5",
+            "   7 2026-07-01T09:00   B1  71      2.5  \n");
+    assertEquals("B1", row.get(Field.BODY));
+    assertEquals("2.5", row.get(Field.NET));
+  }
+
+  @Test
+  void theDateInAFilesNameMayBeByThePatternOfDates() {
+    files
+        .with("layouts/make.properties", "constant.date=name\ndate=ddMMyy\ncolumn.clock=clock")
+        .with("exports/S1/scale2_030726.csv", "ticket,clock,body,code,net\n7,9:05,B1,71,2.5\n");
+    var exports = ExportReader.read(folder, files.clean(), Progress.NONE);
+    assertEquals("2026-07-03T09:05", exports.files().get(0).rows().get(0).get(Field.TIME));
+  }
 }

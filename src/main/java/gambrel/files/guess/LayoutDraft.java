@@ -1,0 +1,150 @@
+package gambrel.files.guess;
+
+import gambrel.files.guess.GuessTable.Column;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** A layout in the making: its lines, what was found about the exports, and what is open. */
+final class LayoutDraft {
+  private final GuessTable table;
+  private final Map<String, GuessFields.Choice> fields;
+  private final List<String> lines = new ArrayList<>();
+  private final List<String> found = new ArrayList<>();
+  private final List<Question> questions = new ArrayList<>();
+
+  /** Fields that stay out of the layout until a question is answered. */
+  private final Set<String> withheld = new HashSet<>();
+
+  /**
+   * What only a person can answer.
+   *
+   * @param asks the question
+   * @param options the lines that each answer adds to the layout
+   * @param row the index of a row that it is about
+   */
+  record Question(String asks, List<List<String>> options, int row) {}
+
+  LayoutDraft(GuessTable table, Map<String, GuessFields.Choice> fields) {
+    this.table = table;
+    this.fields = new HashMap<>(fields);
+  }
+
+  GuessTable table() {
+    return table;
+  }
+
+  /** The choices of columns by field. */
+  Map<String, GuessFields.Choice> fields() {
+    return fields;
+  }
+
+  List<String> lines() {
+    return lines;
+  }
+
+  List<String> found() {
+    return found;
+  }
+
+  List<Question> questions() {
+    return questions;
+  }
+
+  boolean has(String field) {
+    return fields.containsKey(field);
+  }
+
+  Column column(String field) {
+    return fields.get(field).column();
+  }
+
+  /** The cells of a field, row by row; none if no column is of that field. */
+  List<String> cells(String field) {
+    return has(field) ? column(field).cells() : List.of();
+  }
+
+  /** Takes a column for a field. */
+  void choose(String field, Column column, String reason) {
+    fields.put(field, new GuessFields.Choice(field, column, 0, reason));
+  }
+
+  /** The columns that are of no field. */
+  List<Column> unused() {
+    return table.columns().stream()
+        .filter(column -> fields.values().stream().noneMatch(c -> c.column().equals(column)))
+        .toList();
+  }
+
+  boolean isWithheld(String field) {
+    return withheld.contains(field);
+  }
+
+  /** Keeps a field out without a word. */
+  void leaveOut(String field) {
+    withheld.add(field);
+  }
+
+  /** Keeps a column out, even under the field's own name, until a question is answered. */
+  void withhold(String field) {
+    withheld.add(field);
+    lines.add("# Not read until what is asked at the end is answered:");
+    lines.add("column." + field + '=');
+  }
+
+  void add(String line) {
+    lines.add(line);
+  }
+
+  void tell(String sentence) {
+    found.add(sentence);
+  }
+
+  /** Adds a line and says why. */
+  void setting(String reason, String line) {
+    found.add(reason);
+    lines.add("# " + reason);
+    lines.add(line);
+  }
+
+  /** Asks which of several lines, or groups of lines, is right. */
+  void ask(String asks, List<List<String>> options) {
+    ask(asks, options, 0);
+  }
+
+  /** As above, about a row. */
+  void ask(String asks, List<List<String>> options, int row) {
+    questions.add(new Question(onOneLine(asks), options, row));
+  }
+
+  /** Adds the questions at the end, their answers commented out. */
+  void finish() {
+    for (var question : questions) {
+      lines.add("# " + question.asks() + " Take away the # before one of these:");
+      for (int i = 0; i < question.options().size(); i++) {
+        if (i > 0 && question.options().get(0).size() > 1) {
+          lines.add("# or");
+        }
+        question.options().get(i).forEach(line -> lines.add('#' + line));
+      }
+    }
+    lines.replaceAll(LayoutDraft::onOneLine);
+    found.replaceAll(LayoutDraft::onOneLine);
+  }
+
+  private static String onOneLine(String text) {
+    return text.replaceAll("\\p{Cntrl}+", " ");
+  }
+
+  /** A foreign text in the key of a layout. */
+  static String escaped(String foreign) {
+    return foreign
+        .replace("\\", "\\\\")
+        .replace("=", "\\=")
+        .replace("#", "\\#")
+        .replace("!", "\\!");
+  }
+}

@@ -1,0 +1,169 @@
+package gambrel.files.guess;
+
+import gambrel.files.guess.GuessTable.Column;
+import gambrel.files.layout.Layout;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/** Proposes what the words of a status column mean, and which tickets are cancelled by others. */
+record ProposedStatus(LayoutDraft draft) {
+  /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
+  private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
+
+  void propose() {
+    if (!draft.has("status")) {
+      return;
+    }
+    var column = draft.column("status");
+    var counts = new TreeMap<String, Integer>();
+    column.values().forEach(word -> counts.merge(word, 1, Integer::sum));
+    var beginnings = new TreeSet<String>();
+    for (var count : counts.entrySet()) {
+      String word = count.getKey();
+      var ofTicket = ofTicket(word);
+      if (ofTicket.isPresent()) {
+        beginnings.add(ofTicket.get());
+      } else if (isOwn(word)) {
+        cancelsOther(word).ifPresent(row -> draft.tell(ofItsOwn(word, row)));
+      } else {
+        propose(column, word, count.getValue());
+      }
+    }
+    for (String beginning : beginnings) {
+      draft.setting(
+          "\"%s\" and a number cancels the ticket of that number.".formatted(beginning.strip()),
+          "value.status." + LayoutDraft.escaped(beginning) + "*=void:*");
+    }
+    reference()
+        .ifPresent(
+            tickets ->
+                draft.setting(
+                    tickets.name() + " names the ticket that such a row cancels.",
+                    tickets.line(Layout.VOIDS)));
+  }
+
+  /** Whether a status is one of the program's own words. */
+  private static boolean isOwn(String word) {
+    return word.equalsIgnoreCase("ok") || word.toLowerCase(Locale.ROOT).matches("void(:.+)?");
+  }
+
+  private void propose(Column column, String word, int count) {
+    String key = "value.status." + LayoutDraft.escaped(word) + '=';
+    var meaning = GuessWords.status(word, column.header());
+    if (meaning.isEmpty() && count * 2 > column.cells().size()) {
+      draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
+    } else if (meaning.isEmpty() && isUnweighed(word)) {
+      draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
+    } else if (meaning.equals(Optional.of("void")) && cancelsOther(word).isPresent()) {
+      int row = cancelsOther(word).get();
+      draft.ask(
+          ofItsOwn(word, row) + " Until then such a row is set aside.",
+          List.of(List.of(key + "void"), List.of(key + "ok")),
+          row);
+    } else if (meaning.isPresent()) {
+      draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
+    } else {
+      draft.ask(
+          "What does the status \"%s\" mean (%d of %d rows)? Until then such a row is set aside."
+              .formatted(word, count, column.cells().size()),
+          List.of(List.of(key + "ok"), List.of(key + "void")),
+          column.cells().indexOf(word));
+    }
+  }
+
+  private String ofItsOwn(String word, int row) {
+    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Void cancels that"
+            + " ticket itself; if another ticket is meant, void that one in corrections.csv, too.")
+        .formatted(word, draft.cells("ticket").get(row));
+  }
+
+  private static String taken(String word, String meaning, String why) {
+    return "Status \"%s\" is taken for %s: %s.".formatted(word, meaning, why);
+  }
+
+  /** The beginning of a status that names the ticket of another row which it cancels. */
+  private Optional<String> ofTicket(String word) {
+    var parts = WITH_TICKET.matcher(word);
+    return parts.matches()
+            && GuessWords.mentionsVoid(parts.group(1))
+            && rowsWith(word).allMatch(row -> cancels(row, parts.group(2)))
+        ? Optional.of(parts.group(1))
+        : Optional.empty();
+  }
+
+  private IntStream rowsWith(String word) {
+    return IntStream.range(0, draft.cells("status").size())
+        .filter(row -> draft.cells("status").get(row).equals(word));
+  }
+
+  /** Whether no row with a status has a weight, nor a ticket that another row has. */
+  private boolean isUnweighed(String word) {
+    var weights = draft.cells(draft.has("net") ? "net" : "gross");
+    return !weights.isEmpty()
+        && rowsWith(word)
+            .allMatch(row -> !weights.get(row).matches(".*\\d.*") && hasOwnTicket(row));
+  }
+
+  private boolean hasOwnTicket(int row) {
+    var tickets = draft.cells("ticket");
+    return !tickets.isEmpty()
+        && tickets.indexOf(tickets.get(row)) == tickets.lastIndexOf(tickets.get(row));
+  }
+
+  /**
+   * The first row with a status whose ticket no other row has, though a row above it has the same
+   * body, code and weight.
+   */
+  private Optional<Integer> cancelsOther(String word) {
+    return reference().isPresent()
+        ? Optional.empty()
+        : rowsWith(word)
+            .filter(this::hasOwnTicket)
+            .filter(row -> IntStream.range(0, row).anyMatch(above -> isSame(row, above)))
+            .boxed()
+            .findFirst();
+  }
+
+  /** Whether a row has the body, code and weight of another one, or leaves them blank. */
+  private boolean isSame(int row, int other) {
+    return !draft.cells("status").get(row).equals(draft.cells("status").get(other))
+        && List.of("body", "code", "net", "gross").stream()
+            .map(draft::cells)
+            .allMatch(
+                cells ->
+                    cells.isEmpty()
+                        || cells.get(row).isEmpty()
+                        || cells.get(row).equals(cells.get(other))
+                        || cells.get(row).equals('-' + cells.get(other)));
+  }
+
+  /** The column that only cancelling rows fill, with the tickets of other rows. */
+  private Optional<Column> reference() {
+    var status = draft.cells("status");
+    return draft.unused().stream()
+        .filter(column -> !column.values().isEmpty())
+        .filter(
+            column ->
+                IntStream.range(0, status.size())
+                    .filter(row -> !column.cells().get(row).isEmpty())
+                    .allMatch(
+                        row -> isVoid(status.get(row)) && cancels(row, column.cells().get(row))))
+        .findFirst();
+  }
+
+  /** Whether a row above another one has a ticket, and the same body, code and weight. */
+  private boolean cancels(int row, String ticket) {
+    var tickets = draft.cells("ticket");
+    int above = tickets.indexOf(ticket);
+    return above >= 0 && above < row && isSame(row, above);
+  }
+
+  private boolean isVoid(String word) {
+    return GuessWords.status(word, draft.column("status").header()).equals(Optional.of("void"));
+  }
+}

@@ -1,0 +1,251 @@
+package gambrel.files.guess;
+
+import gambrel.files.guess.GuessTable.Column;
+import gambrel.trade.shop.Shop;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/** Proposes how dates and clock times are read; asks where two readings are possible. */
+final class ProposedTimes {
+  /** The fields of times. */
+  static final List<String> FIELDS = List.of("time", "date", "clock");
+
+  /** Hours and minutes, and maybe more, with a mark that no weight has. */
+  private static final Predicate<String> CLOCK =
+      Pattern.compile("\\d{1,2}\\s*[:hH]\\s*\\d{2}(\\D.*)?").asMatchPredicate();
+
+  private static final int NOON = 12;
+
+  /** A clock of twelve hours goes back by more minutes than this after a break at noon. */
+  private static final int LEAST_BACK = 480;
+
+  private final LayoutDraft draft;
+  private final GuessTimes times;
+  private final Shop shop;
+  private final LocalDate today;
+
+  /** The settled pattern by field. */
+  private final Map<String, String> patterns = new HashMap<>();
+
+  ProposedTimes(LayoutDraft draft, GuessTimes times, Shop shop, LocalDate today) {
+    this.draft = draft;
+    this.times = times;
+    this.shop = shop;
+    this.today = today;
+  }
+
+  /** Takes the one column of hours and minutes in bare digits that only rises within a day. */
+  void takeDigitsForClock() {
+    var rising =
+        draft.unused().stream()
+            .filter(column -> column.values().stream().allMatch(v -> v.matches("\\d{4}|\\d{6}")))
+            .filter(column -> !times.patterns("clock", column.values()).isEmpty())
+            .filter(column -> column.values().stream().distinct().count() * 2 > rows())
+            .filter(this::risesWithinDays)
+            .toList();
+    if (draft.has("date") && !draft.has("clock") && rising.size() == 1) {
+      draft.choose("clock", rising.get(0), "it rises within each day");
+    }
+  }
+
+  /** Drops a date above the rows, or in the file's name, if the clock begins again below it. */
+  void dropDayOfSeveral() {
+    boolean several = draft.has("clock") && !risesWithinDays(draft.column("clock"));
+    if (several && isAbove()) {
+      draft.fields().remove("date");
+    }
+  }
+
+  private boolean isAbove() {
+    return draft.has("date") && !draft.column("date").above().isEmpty();
+  }
+
+  /** Asks whether a date above the rows is theirs, unless it is called a date. */
+  void askDayAbove() {
+    if (isAbove()
+        && !draft.column("date").isName()
+        && GuessWords.score("date", draft.column("date").header()) == 0) {
+      var date = draft.column("date");
+      draft.leaveOut("date");
+      var lines = new ArrayList<>(List.of(date.line("date")));
+      lines.addAll(line("date", date));
+      draft.ask(
+          "The rows have no date. Is it the one that stands above them, as "
+              + date.values().get(0)
+              + "?",
+          List.of(lines));
+    }
+  }
+
+  private int rows() {
+    return draft.table().rows().size();
+  }
+
+  /** Whether a clock never goes back, or never forward, in the rows of one day. */
+  private boolean risesWithinDays(Column column) {
+    var clocks = column.cells();
+    var dates = draft.cells("date");
+    return dates.size() == clocks.size()
+        && (goes(clocks, dates, 1) || draft.table().rows().size() > 2 && goes(clocks, dates, -1));
+  }
+
+  private static boolean goes(List<String> clocks, List<String> dates, int way) {
+    return IntStream.range(1, clocks.size())
+        .filter(i -> dates.get(i).equals(dates.get(i - 1)))
+        .allMatch(i -> padded(clocks.get(i)).compareTo(padded(clocks.get(i - 1))) * way >= 0);
+  }
+
+  /** A clock time with two digits of hours, to be compared as a text. */
+  private static String padded(String clock) {
+    return clock.matches("\\d(\\D.*)?") ? '0' + clock : clock;
+  }
+
+  /** Finds the pattern of each column of times; asks where two readings are possible. */
+  void settle() {
+    FIELDS.stream().filter(draft::has).forEach(this::settle);
+  }
+
+  private void settle(String field) {
+    var column = draft.column(field);
+    var candidates = times.patterns(field, column.values());
+    var filled =
+        IntStream.range(0, column.cells().size())
+            .filter(i -> !column.cells().get(i).isEmpty())
+            .boxed()
+            .toList();
+    var bodies = draft.cells("body");
+    var evidence =
+        new DateEvidence(
+            shop,
+            today,
+            filled.stream().map(draft.table().rows()::get).toList(),
+            filled.stream().map(i -> bodies.isEmpty() ? "" : bodies.get(i)).toList());
+    var readings =
+        candidates.stream()
+            .filter(pattern -> !pattern.isEmpty() && !pattern.equals("epoch"))
+            .map(pattern -> new DateEvidence.Reading(pattern, moments(pattern, column)))
+            .toList();
+    var settled =
+        readings.isEmpty() ? new DateEvidence.Settled(candidates, "") : evidence.settle(readings);
+    boolean dated = !field.equals("clock") && readings.size() == 1;
+    if (dated && evidence.contradicts(readings.get(0))) {
+      draft.tell("Its dates do not fit the kill dates or lie ahead: was the scale's clock right?");
+    }
+    if (settled.patterns().size() == 1) {
+      String pattern = settled.patterns().get(0);
+      patterns.put(field, pattern);
+      if (!settled.why().isEmpty()) {
+        draft.tell("Its %s is read as %s: %s.".formatted(field, pattern, settled.why()));
+      }
+    } else {
+      draft.ask(
+          field.equals("clock")
+              ? "How is " + column.name() + " to be read?"
+              : "Which is the day and which the month in " + column.name() + '?',
+          settled.patterns().stream().map(p -> List.of(field + '=' + p)).toList());
+    }
+  }
+
+  private List<LocalDateTime> moments(String pattern, Column column) {
+    return times.readings(pattern, column.values()).orElseThrow();
+  }
+
+  /** The line with the settled pattern of a field; empty if it needs none. */
+  Optional<String> line(String field) {
+    boolean iso = draft.has(field) && draft.column(field).isName() && isIso(field);
+    return Optional.ofNullable(patterns.get(field))
+        .filter(pattern -> !pattern.isEmpty() && !iso)
+        .map(pattern -> field + '=' + pattern);
+  }
+
+  /** Whether dates are year, month and day, which the name of a file may give without a pattern. */
+  private boolean isIso(String field) {
+    return patterns.getOrDefault(field, "").matches("yyyy\\W?MM?\\W?dd?");
+  }
+
+  /** The line with which a column could be read as a field of times, if it needs one. */
+  List<String> line(String field, Column column) {
+    if (!FIELDS.contains(field)) {
+      return List.of();
+    }
+    String settled = patterns.getOrDefault(field, "");
+    var candidates = times.patterns(field, column.values());
+    boolean same =
+        !settled.isEmpty() && times.readings(settled, column.values()).isPresent()
+            || candidates.contains(settled);
+    String pattern = same ? settled : candidates.stream().findFirst().orElse("");
+    return pattern.isEmpty() ? List.of() : List.of(field + '=' + pattern);
+  }
+
+  /** Keeps out a clock of twelve hours that says neither AM nor PM: it goes back after noon. */
+  void askHalfDays() {
+    String field = draft.has("clock") ? "clock" : "time";
+    String pattern = patterns.getOrDefault(field, "");
+    if (!pattern.contains("H") || draft.isWithheld(field)) {
+      return;
+    }
+    var column = draft.column(field);
+    var moments = moments(pattern, column);
+    var dates = draft.cells("date");
+    var back =
+        IntStream.range(1, moments.size())
+            .filter(i -> dates.isEmpty() || dates.get(i).equals(dates.get(i - 1)))
+            .mapToObj(i -> ChronoUnit.MINUTES.between(moments.get(i), moments.get(i - 1)))
+            .toList();
+    // Where the newest row is first, most go back.
+    int way = back.stream().filter(minutes -> minutes > 0).count() * 2 > back.size() ? -1 : 1;
+    boolean twelve =
+        moments.size() == column.cells().size()
+            && moments.stream().allMatch(m -> m.getHour() >= 1 && m.getHour() <= NOON)
+            && back.stream().anyMatch(m -> m * way > LEAST_BACK && m * way < NOON * 60L);
+    if (twelve) {
+      draft.withhold(field);
+      line(field).ifPresent(draft::add);
+      draft.ask(
+          column.name()
+              + " goes back within a day: if it counts twelve hours and says neither AM nor PM, set"
+              + " the scale to 24 hours. If it is right as it stands:",
+          List.of(List.of(column.line(field))));
+    }
+  }
+
+  /** Keeps a date out whose clock cannot be read, and asks how to read it. */
+  void askClock() {
+    var clock =
+        draft.unused().stream()
+            .filter(column -> !column.values().isEmpty())
+            .filter(c -> c.values().stream().filter(CLOCK).count() * 2 > c.values().size())
+            .findFirst();
+    if (!draft.has("date") || draft.has("clock") || clock.isEmpty()) {
+      return;
+    }
+    var date = draft.column("date");
+    if (!draft.isWithheld("date")) {
+      draft.withhold("date");
+      line("date", date).forEach(draft::add);
+    }
+    draft.ask(
+        clock.get().name() + " looks like a clock. How is it to be read?",
+        List.of(List.of(date.line("date"), clock.get().line("clock"), "clock=HH:mm:ss")));
+  }
+
+  /** The day of a row's time by the settled pattern; a text of its own if it is not settled. */
+  String day(int row, String time) {
+    var pattern = patterns.get("time");
+    return pattern == null || pattern.isEmpty()
+        ? time.substring(0, Math.min(time.length(), "2026-07-31".length()))
+        : times
+            .readings(pattern, List.of(time))
+            .map(read -> read.get(0).toLocalDate().toString())
+            .orElse("" + row);
+  }
+}

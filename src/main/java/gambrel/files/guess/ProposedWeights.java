@@ -1,0 +1,155 @@
+package gambrel.files.guess;
+
+import gambrel.files.guess.GuessTable.Column;
+import gambrel.files.layout.Layout;
+import gambrel.trade.measure.WeightUnit;
+import gambrel.trade.shop.Scale;
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Proposes how the weights of an export are read: their unit, pounds and ounces in two columns,
+ * gross or net, weights below zero.
+ *
+ * @param scale the scale of all rows, if the shop folder says so
+ * @param own the unit of the scale or the shop
+ */
+record ProposedWeights(
+    LayoutDraft draft, GuessNumbers numbers, Optional<Scale> scale, WeightUnit own) {
+  private static final int USUAL_GRAMS = 100;
+
+  /** No body weighs as many kilograms, let alone a pack. */
+  private static final int NO_KILOGRAMS = 1500;
+
+  void propose() {
+    String field = draft.has("net") ? "net" : "gross";
+    if (!draft.has(field) || addOunces() || draft.isWithheld(field)) {
+      return;
+    }
+    var column = draft.column(field);
+    String unit = GuessNumbers.unit(column);
+    boolean inCells =
+        column.figures().stream().allMatch(v -> v.matches("(?i).*(kg|g|lb|oz)s?\\.?"));
+    if (!unit.isEmpty()) {
+      draft.setting("Its weights are in " + unit + ".", "unit=" + unit);
+    } else if (!draft.has("unit") && !inCells) {
+      proposeUnit(field, column);
+    }
+    if (isGrossOrNet(field, column)) {
+      draft.withhold(field);
+      draft.ask(
+          column.name() + " stands beside a tare: is it the weight without the tare or with it?",
+          List.of(List.of(column.line("net")), List.of(column.line("gross"))));
+    }
+    addNegative(column);
+  }
+
+  /** Adds the columns of pounds and of ounces, if the weights stand in two; returns whether. */
+  private boolean addOunces() {
+    if (!isInOunces()) {
+      return false;
+    }
+    draft.leaveOut("net");
+    draft.leaveOut("gross");
+    draft.setting("Pounds and ounces stand in two columns.", inUnit("lb").get().line("net"));
+    draft.add(inUnit("oz").get().line(Layout.OUNCES));
+    return true;
+  }
+
+  /** Whether one column has pounds and another ounces. */
+  boolean isInOunces() {
+    return inUnit("lb").isPresent() && inUnit("oz").isPresent();
+  }
+
+  /** The first column of numbers in a unit. */
+  private Optional<Column> inUnit(String unit) {
+    return draft.table().columns().stream()
+        .filter(c -> GuessNumbers.unit(c).equals(unit) && GuessNumbers.isNumeric(c))
+        .findFirst();
+  }
+
+  /** Whether a weight that is not called net or gross stands beside a tare above zero. */
+  private boolean isGrossOrNet(String field, Column column) {
+    return field.equals("net")
+        && draft.has("tare")
+        && !draft.has("gross")
+        && !column.header().toLowerCase(Locale.ROOT).matches(".*net.*")
+        && numbers
+            .numbers(draft.column("tare"))
+            .filter(tares -> tares.stream().anyMatch(tare -> tare.signum() != 0))
+            .isPresent();
+  }
+
+  /** Whole numbers without a unit may be grams; the scale's division tells, or else the shop. */
+  private void proposeUnit(String field, Column column) {
+    var values = numbers.numbers(column).orElse(List.of());
+    if (!mayBeGrams(values) || own != WeightUnit.KG && own != WeightUnit.LB) {
+      return;
+    }
+    var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
+    var capacity = scale.flatMap(Scale::capacity);
+    if (capacity.isPresent() && most.compareTo(capacity.get().multiply(BigDecimal.TEN)) > 0) {
+      draft.setting(
+          "Its whole numbers are grams: the scale weighs at most %s %s."
+              .formatted(capacity.get().toPlainString(), own.id()),
+          "unit=g");
+      return;
+    }
+    var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
+    if (division.compareTo(new BigDecimal("0.5")) >= 0
+        && capacity.filter(c -> most.compareTo(c) <= 0).isPresent()) {
+      return;
+    }
+    if (own == WeightUnit.KG
+        && most.compareTo(BigDecimal.valueOf(NO_KILOGRAMS)) > 0
+        && areSteps(values, division.movePointRight(3))) {
+      draft.setting(
+          "Its whole numbers are grams: %s kilograms are too much, and all are in steps of %s g,"
+                  .formatted(most.toPlainString(), division.movePointRight(3).toPlainString())
+              + " as the scale weighs.",
+          "unit=g");
+      return;
+    }
+    draft.withhold(field);
+    draft.ask(
+        "Are the whole numbers of " + column.name() + " grams, or " + own.id() + "?",
+        List.of(
+            List.of("unit=g", column.line(field)),
+            List.of("unit=" + own.id(), column.line(field))));
+  }
+
+  /** Whether weights, some of them different, are all multiples of a step. */
+  private static boolean areSteps(List<BigDecimal> weights, BigDecimal step) {
+    return weights.stream().distinct().count() > GuessNumbers.SOME
+        && weights.stream().allMatch(weight -> weight.remainder(step).signum() == 0);
+  }
+
+  /** Whether all weights are whole numbers, and some so large that they may be grams. */
+  static boolean mayBeGrams(List<BigDecimal> weights) {
+    return weights.stream().allMatch(weight -> weight.scale() <= 0)
+        && weights.stream().anyMatch(weight -> weight.intValue() >= USUAL_GRAMS);
+  }
+
+  private void addNegative(Column column) {
+    var all = numbers.numbers(column).orElse(List.of());
+    if (all.size() != column.cells().size() || all.stream().noneMatch(n -> n.signum() < 0)) {
+      return;
+    }
+    var positive = new HashSet<BigDecimal>();
+    boolean pairs = true;
+    for (var number : all) {
+      var plain = number.stripTrailingZeros();
+      pairs &= number.signum() >= 0 || positive.contains(plain.negate());
+      positive.add(plain);
+    }
+    if (pairs) {
+      draft.setting(
+          "A weight below zero cancels the row before it with that weight, of the same body and"
+              + " code.",
+          "negative=void");
+    }
+  }
+}

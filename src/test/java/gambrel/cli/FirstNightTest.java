@@ -1,0 +1,117 @@
+package gambrel.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The manual's walk from an empty folder to the first night, done as the page says. */
+class FirstNightTest {
+  private static final Path PAGE = Path.of("src/site/markdown/first-night.md");
+  private static final Path EXPORTS = Path.of("src/test/resources/gambrel/first-night/exports");
+  private static final Pattern BLOCK = Pattern.compile("(?ms)^```\\n(.*?)^```$");
+  private static final String NIGHT = "2026-08-05T02:00";
+
+  @TempDir Path work;
+
+  private String said;
+
+  private int gambrel(String... arguments) {
+    var text = new StringWriter();
+    var out = new PrintWriter(text);
+    int code = Main.run(out, out, arguments);
+    said = text.toString();
+    return code;
+  }
+
+  private int check() {
+    return gambrel("check", shop().toString(), "--as-of", NIGHT);
+  }
+
+  private Path shop() {
+    return work.resolve("shop");
+  }
+
+  private void add(String file, String rows) throws IOException {
+    Files.writeString(shop().resolve(file), rows, StandardOpenOption.APPEND);
+  }
+
+  private void assertSaid(String lines) {
+    lines.lines().forEach(line -> assertTrue(said.contains(line), () -> line + "\n\n" + said));
+  }
+
+  @Test
+  void thePageGoesFromAnEmptyFolderToFiveStatements() throws IOException {
+    var blocks =
+        BLOCK.matcher(Files.readString(PAGE)).results().map(found -> found.group(1)).toList();
+    assertEquals(12, blocks.size());
+
+    assertEquals(0, gambrel("start", shop().toString()));
+    set(blocks.get(1).lines().toList());
+    add("scales.csv", blocks.get(2));
+    add("customers.csv", blocks.get(3));
+    add("bodies.csv", blocks.get(4));
+    Files.createDirectories(shop().resolve("exports/hall"));
+    for (String day : List.of("J28.TXT", "J29.TXT", "J30.TXT")) {
+      Files.copy(EXPORTS.resolve("hall").resolve(day), shop().resolve("exports/hall/" + day));
+    }
+    String last = Files.readString(shop().resolve("exports/hall/J30.TXT"));
+    assertTrue(last.replace("\r", "").startsWith(blocks.get(5)));
+
+    assertEquals(1, check());
+    assertSaid(blocks.get(7));
+    save(blocks.get(8).lines().toList());
+
+    assertEquals(1, check());
+    assertSaid(blocks.get(9));
+    add("codes.csv", blocks.get(9));
+
+    assertEquals(0, check(), said);
+    assertTrue(said.startsWith("note register-new"), said);
+
+    assertEquals(0, gambrel("run", shop().toString(), "--as-of", NIGHT), said);
+    assertSaid(blocks.get(11).replace("shop/reports", shop() + "/reports"));
+    assertTrue(Files.exists(shop().resolve("reports/statements/ann/L31-r1.pdf")));
+  }
+
+  /** Puts lines in place of those with their keys. */
+  private void set(List<String> settings) throws IOException {
+    var file = shop().resolve("shop.properties");
+    var lines = new ArrayList<>(Files.readAllLines(file));
+    for (String setting : settings) {
+      String key = setting.substring(0, setting.indexOf('=') + 1);
+      lines.removeIf(line -> line.startsWith(key));
+      lines.add(setting);
+    }
+    Files.write(file, lines);
+  }
+
+  /** Saves the layout that was printed, with some lines of answers no longer commented out. */
+  private void save(List<String> answers) throws IOException {
+    var lines =
+        said.lines()
+            .dropWhile(line -> !line.endsWith("save as layouts/hall.properties:"))
+            .skip(1)
+            .takeWhile(line -> line.startsWith("  "))
+            .map(String::strip)
+            .toList();
+    for (String answer : answers) {
+      assertTrue(lines.contains('#' + answer), () -> answer + "\n\n" + said);
+    }
+    Files.write(
+        shop().resolve("layouts/hall.properties"),
+        lines.stream()
+            .map(line -> answers.contains(line.replaceFirst("^#", "")) ? line.substring(1) : line)
+            .toList());
+  }
+}
