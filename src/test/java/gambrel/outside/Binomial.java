@@ -1,19 +1,17 @@
 package gambrel.outside;
 
 /**
- * How many of a few trials must come out well. With 20 trials and more the rate itself is asked
- * for; with fewer, a number that a program which keeps the rate falls short of once in a hundred
- * times.
+ * How many of some trials must come out well. In a long run the rate itself is asked for; in a
+ * short one, a number that a program which keeps the rate falls short of once in a hundred times.
+ *
+ * @param exact whether it is a long run
  */
-final class Binomial {
-  private static final int MANY = 20;
+record Binomial(boolean exact) {
   private static final double CHANCE = 0.01;
 
-  private Binomial() {}
-
   /** The fewest successes of some trials at a rate. */
-  static int least(int trials, double rate) {
-    if (trials >= MANY) {
+  int least(int trials, double rate) {
+    if (exact) {
       return (int) Math.ceil(trials * rate - 1e-9);
     }
     int least = 0;
@@ -29,7 +27,7 @@ final class Binomial {
   }
 
   /** The most failures of some trials at a rate. */
-  static int most(int trials, double rate) {
+  int most(int trials, double rate) {
     return trials - least(trials, 1 - rate);
   }
 

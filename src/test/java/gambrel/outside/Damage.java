@@ -114,10 +114,7 @@ enum Damage {
     @Override
     Optional<Truth> doTo(Room room, Chance chance) {
       return missing(
-          room,
-          chance,
-          t -> t.item.equals("side") && !t.step.equals("aged"),
-          "part-not-weighed");
+          room, chance, t -> t.item.equals("side") && !t.step.equals("aged"), "part-not-weighed");
     }
   },
   /** A tub is keyed to another batch. */
@@ -207,12 +204,14 @@ enum Damage {
       if (carcase.isEmpty() || room.neighbours(carcase.get()).isEmpty()) {
         return Optional.empty();
       }
-      var bodies =
-          Set.of(carcase.get().id(), chance.pick(room.neighbours(carcase.get())).id());
+      var bodies = Set.of(carcase.get().id(), chance.pick(room.neighbours(carcase.get())).id());
       bodies.forEach(body -> lose(room, body, chance.between(4.8, 5.6)));
       return Optional.of(Truth.natural("natural losses of neighbours " + bodies, bodies));
     }
   };
+
+  /** Both say that tickets are keyed to another body; a run may be one ticket long. */
+  private static final Set<String> KEYED = Set.of("wrong-body", "changeover");
 
   /** Does it to a room; empty if the room has no body that it can happen to. */
   abstract Optional<Truth> doTo(Room room, Chance chance);
@@ -271,7 +270,7 @@ enum Damage {
     return Optional.of(
         new Truth(
             ticket + " is of " + own,
-            Set.of("wrong-body"),
+            KEYED,
             Set.of(own, other),
             List.of(Map.of(ticket.key(), own)),
             "body",
@@ -395,12 +394,9 @@ enum Damage {
             .filter(isPack())
             .toList();
     boolean before =
-        room.of(other).stream()
-            .filter(isPack())
-            .anyMatch(t -> t.time.isBefore(packs.get(0).time));
+        room.of(other).stream().filter(isPack()).anyMatch(t -> t.time.isBefore(packs.get(0).time));
     int run = chance.whole(2, Math.min(6, packs.size() - 1));
-    var wrong =
-        before ? packs.subList(0, run) : packs.subList(packs.size() - run, packs.size());
+    var wrong = before ? packs.subList(0, run) : packs.subList(packs.size() - run, packs.size());
     var right = new LinkedHashMap<String, String>();
     for (var ticket : wrong) {
       ticket.body = other;
@@ -409,7 +405,7 @@ enum Damage {
     return Optional.of(
         new Truth(
             "a run " + right + " keyed as " + other,
-            Set.of("changeover", "wrong-body"),
+            KEYED,
             Set.of(own, other),
             List.of(right),
             "body",
@@ -417,8 +413,7 @@ enum Damage {
   }
 
   private static Optional<Truth> twice(Room room, Chance chance) {
-    Predicate<Ticket> such =
-        heavy(room).and(t -> !t.isOffal() && !t.isRail() && t.batch.isEmpty());
+    Predicate<Ticket> such = heavy(room).and(t -> !t.isOffal() && !t.isRail() && t.batch.isEmpty());
     var carcase = body(room, chance, such);
     if (carcase.isEmpty()) {
       return Optional.empty();
@@ -474,17 +469,11 @@ enum Damage {
       right.put(ticket.key(), room.plan.pounds() ? "kg" : "lb");
     }
     return Optional.of(
-        new Truth(
-            right + " of " + own,
-            Set.of("unit"),
-            Set.of(own),
-            List.of(right),
-            "unit",
-            0));
+        new Truth(right + " of " + own, Set.of("unit"), Set.of(own), List.of(right), "unit", 0));
   }
 
   /** Takes some per cent of the weight into the boning room off all that was packed and binned. */
-  private static void lose(Room room, String body, double percent) {
+  static void lose(Room room, String body, double percent) {
     Predicate<Ticket> cut =
         t -> !t.isOffal() && (t.step.equals("bin") || t.step.equals("pack") && t.batch.isEmpty());
     var tickets = room.of(body).stream().filter(cut).toList();

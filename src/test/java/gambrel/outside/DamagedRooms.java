@@ -25,10 +25,13 @@ final class DamagedRooms {
     /** Rooms in which a body was held, or something suggested. */
     int held;
 
-    /** Of these, rooms with a suggestion. */
+    /** Rooms in which the rail weights of the damaged body are marked. */
+    int marked;
+
+    /** Of those that are held, rooms with a suggestion. */
     int any;
 
-    /** Of these, rooms whose first suggestions are all true. */
+    /** Of those with a suggestion, rooms whose first suggestions are all true. */
     int first;
 
     /** Rooms with suggestions none of which is true. */
@@ -78,6 +81,9 @@ final class DamagedRooms {
     var truth = drawn.get();
     var found = RoomNight.in(room, night -> kept(night.at(room.finished())));
     check(truth, found);
+    if (truth.bodies().stream().anyMatch(found.marked()::contains)) {
+      tally.marked++;
+    }
     if (found.held().isEmpty() && found.suggestions().isEmpty()) {
       return;
     }
@@ -107,15 +113,20 @@ final class DamagedRooms {
    *
    * @param held the reasons of the bodies that are held
    * @param suggestions what is suggested
+   * @param marked bodies whose weights on the rail are marked
    */
-  record Kept(Map<String, String> held, List<Suggestion> suggestions) {}
+  record Kept(Map<String, String> held, List<Suggestion> suggestions, Set<String> marked) {}
 
   private static Kept kept(Found found) {
     var held = new LinkedHashMap<String, String>();
     found
         .rows("bodies", "state=held")
         .forEach(row -> held.put(row.get("body"), row.get("reasons")));
-    return new Kept(held, Suggestion.of(found));
+    var marked = new TreeSet<String>();
+    found.rows("notices").stream()
+        .filter(row -> Set.of("chill-unusual", "cold-above-hot").contains(row.get("code")))
+        .forEach(row -> marked.add(row.get("body")));
+    return new Kept(held, Suggestion.of(found), marked);
   }
 
   /** A damage holds bodies for what it does to them and for nothing else. */
@@ -161,7 +172,10 @@ final class DamagedRooms {
 
   /** Whether something else than what is corrected ends further from where it truly lies. */
   private static boolean isWorse(
-      Map<String, Double> truly, Map<String, Double> before, Map<String, Double> after, String own) {
+      Map<String, Double> truly,
+      Map<String, Double> before,
+      Map<String, Double> after,
+      String own) {
     return after.keySet().stream()
         .filter(id -> !id.equals(own) && truly.containsKey(id) && before.containsKey(id))
         .anyMatch(

@@ -76,8 +76,8 @@ final class FaultyMonths {
     /** Months before the fault, but for each room's first. */
     int soundMonths;
 
-    /** Findings in months before the fault. */
-    int early;
+    /** What was found in months before the fault, and in how many rows. */
+    final Map<String, Integer> early = new TreeMap<>();
 
     /** What happened, in words. */
     final List<String> told = new ArrayList<>();
@@ -111,8 +111,7 @@ final class FaultyMonths {
       int length = chance.whole(6, 8);
       boolean twoLines = chance.happens(0.25);
       var lines = twoLines ? List.of("bench1", "bench3") : List.of("bench1");
-      var plan =
-          RoomPlan.ofMonths(chance, length, lines, chance.happens(0.25) ? "rail2" : "rail");
+      var plan = RoomPlan.ofMonths(chance, length, lines, chance.happens(0.25) ? "rail2" : "rail");
       var room = RoomWork.of(plan, Nature.SOUND, chance);
       values(room, null);
       sound.months += length - 1;
@@ -169,12 +168,11 @@ final class FaultyMonths {
       var at = YearMonth.parse(row.get("month"));
       boolean names = fault.isNamedBy(row, concerned);
       if (at.isBefore(month)) {
-        // An unpaid statement may be shown with the month of its body.
-        tally.early += names ? 0 : 1;
+        tally.early.merge(row.get("finding"), 1, Integer::sum);
       } else if (!at.isAfter(month.plusMonths(1)) && names) {
         named = true;
         first |= row.get("rank").equals("1");
-      } else if (!names) {
+      } else if (!names && !at.isAfter(month.plusMonths(1))) {
         others.add(row.get("finding"));
       }
       if (!at.isBefore(month)) {
@@ -188,31 +186,35 @@ final class FaultyMonths {
     tally.told.add(fault + (named ? " named " : " not named ") + told);
   }
 
-  /** Runs a night after each month; all pay after twelve days, but for one from a month on. */
+  /** Runs nights in the middle and at the end of each month; all but one customer pay in time. */
   private static Found unpaid(Room room, RoomNight night, YearMonth month) {
-    var found = new ArrayList<Found>();
-    var paid = new HashSet<String>();
-    var last = month.plusMonths(2);
-    for (var at = YearMonth.from(room.plan.start()).plusMonths(1);
-        !at.isAfter(last);
+    var nights = new ArrayList<LocalDateTime>();
+    for (var at = YearMonth.from(room.plan.start());
+        !at.isAfter(month.plusMonths(1));
         at = at.plusMonths(1)) {
-      LocalDate day = at.atDay(1);
-      found.add(night.at(LocalDateTime.of(day, java.time.LocalTime.of(2, 0))));
-      for (var row : found.get(found.size() - 1).rows("statements")) {
-        boolean grant = row.get("customer").equals("grant") && at.isAfter(month);
-        if (!grant && paid.add(row.get("customer") + row.get("body"))) {
+      nights.add(at.atDay(15).atTime(2, 0));
+      nights.add(at.atEndOfMonth().atTime(20, 0));
+    }
+    var seen = new HashSet<String>();
+    var found = night.at(nights.get(0));
+    for (var at : nights.subList(1, nights.size())) {
+      for (var row : found.rows("statements")) {
+        var issued = LocalDate.parse(row.get("issued").substring(0, 10));
+        boolean owed = row.get("customer").equals("grant") && !issued.isBefore(month.atDay(1));
+        if (seen.add(row.get("customer") + row.get("body")) && !owed) {
           room.payments.add(
               String.join(
                   ",",
                   row.get("customer"),
                   row.get("body"),
-                  day.plusDays(12).toString(),
+                  issued.plusDays(12).toString(),
                   row.get("due")));
         }
       }
       RoomFolder.payments(room, night.shop());
+      found = night.at(at);
     }
-    return found.get(found.size() - 1);
+    return found;
   }
 
   private static void values(Room room, LocalDate cheap) {

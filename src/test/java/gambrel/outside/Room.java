@@ -107,7 +107,9 @@ final class Room {
         .filter(Ticket::isRail)
         .forEach(
             t ->
-                steps.computeIfAbsent(t.body, b -> new HashMap<>()).merge(t.step, t.net, Long::sum));
+                steps
+                    .computeIfAbsent(t.body, b -> new HashMap<>())
+                    .merge(t.step, t.net, Long::sum));
     var boning = new HashMap<String, Long>();
     steps.forEach(
         (body, weights) ->
@@ -142,7 +144,8 @@ final class Room {
     var percent = new TreeMap<String, Double>();
     losses(tickets)
         .forEach(
-            (body, loss) -> percent.put(body, 100.0 * loss / Math.max(1, boning.getOrDefault(body, 0L))));
+            (body, loss) ->
+                percent.put(body, 100.0 * loss / Math.max(1, boning.getOrDefault(body, 0L))));
     return percent;
   }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ final class RoomFolder {
             "rail=" + (plan.hotOnly() ? "hot" : "hot,cold"),
             "bins=weighed",
             // Without a cold weight, what a body loses in the chiller counts as bench loss.
-            "limit.cutting_loss_pct=" + (plan.hotOnly() ? "7.0" : "3.0"),
+            "limit.cutting_loss_pct=" + (plan.hotOnly() ? "6.0" : "3.0"),
             "allow_mixed_batches=yes"));
     write(folder, "shop.properties", settings);
     customers(room, folder);
@@ -109,9 +110,15 @@ final class RoomFolder {
   }
 
   private static void codes(Room room, Path folder) {
-    var lines =
-        codes(room.tickets).entrySet().stream().map(e -> e.getValue() + ',' + e.getKey()).toList();
-    write(folder, "codes.csv", headed("code,item,step", lines));
+    var lug = room.plan.scales().get("bench2").shows(room.plan.inUnit(RoomWork.LUG));
+    var lines = new ArrayList<String>();
+    codes(room.tickets)
+        .forEach(
+            (key, code) -> {
+              boolean lugged = key.endsWith(",bin") || key.endsWith(",tub");
+              lines.add(code + ',' + key + ',' + (lugged && room.plan.lugs() ? weight(lug) : ""));
+            });
+    write(folder, "codes.csv", headed("code,item,step,tare", lines));
   }
 
   private static void scales(Room room, Path folder) {
@@ -141,6 +148,11 @@ final class RoomFolder {
     write(folder, "bench.csv", headed("scale,from,to,boner", lines));
   }
 
+  /** Small rooms export a day at a time, those of many months a month at a time. */
+  private static Object file(Room room, Ticket ticket) {
+    return room.plan.alike() ? YearMonth.from(ticket.time) : ticket.time.toLocalDate();
+  }
+
   private static void exports(Room room, Path folder) {
     var codes = codes(room.tickets);
     boolean tares = room.plan.tares();
@@ -148,7 +160,7 @@ final class RoomFolder {
     for (var t : room.tickets) {
       var lines =
           files.computeIfAbsent(
-              "exports/" + t.scale + '/' + t.time.toLocalDate() + ".csv",
+              "exports/" + t.scale + '/' + file(room, t) + ".csv",
               f ->
                   new ArrayList<>(
                       List.of(

@@ -18,9 +18,11 @@ import java.util.TreeMap;
  * @param most bodies of a species on a day of kill
  * @param pounds whether the shop works in pounds
  * @param tares whether its scales write gross and tare
+ * @param lugs whether the office wrote down what a lug weighs
  * @param hotOnly whether the rail has no cold weight
  * @param aged whether cattle are weighed again before they are cut
  * @param sides whether pigs hang as sides
+ * @param alike whether all bodies of a species are cut alike
  * @param coarse how many small packs go on the scale at once
  * @param chillers where bodies hang
  * @param boners who bones; empty if the shop does not write it down
@@ -38,9 +40,11 @@ record RoomPlan(
     Map<Species, Integer> most,
     boolean pounds,
     boolean tares,
+    boolean lugs,
     boolean hotOnly,
     boolean aged,
     boolean sides,
+    boolean alike,
     int coarse,
     List<String> chillers,
     List<String> boners,
@@ -76,9 +80,11 @@ record RoomPlan(
         most,
         pounds,
         chance.happens(0.3),
+        chance.happens(0.7),
         hotOnly,
         chance.happens(0.4),
         chance.happens(0.6),
+        false,
         1,
         List.of(),
         List.of(),
@@ -87,10 +93,7 @@ record RoomPlan(
         List.of("bench1"),
         "rail",
         scales(
-            chance,
-            pounds,
-            List.of("rail", "bench1", "bench2"),
-            chance.happens(0.7) ? "III" : ""));
+            chance, pounds, List.of("rail", "bench1", "bench2"), chance.happens(0.7) ? "III" : ""));
   }
 
   /** A room that kills twice a week for some months, about 45 bodies a month. */
@@ -113,8 +116,10 @@ record RoomPlan(
         false,
         false,
         false,
+        false,
         true,
         false,
+        true,
         4,
         List.of("K1", "K2"),
         List.of("Ana", "Ben", "Col"),

@@ -78,7 +78,8 @@ final class RoomWork {
           int heads = chance.whole(plan.fewest().get(species), plan.most().get(species));
           for (int i = 0; i < heads; i++) {
             int count = counts.merge(species, 1, Integer::sum);
-            room.carcases.add(carcase(species, String.format("%c%03d", species.letter, count), day));
+            room.carcases.add(
+                carcase(species, String.format("%c%03d", species.letter, count), day));
           }
         }
       }
@@ -95,8 +96,7 @@ final class RoomWork {
             species,
             chance.pick(species.classes),
             styles.computeIfAbsent(
-                customer + species,
-                c -> customer.equals("shop") ? Style.of(species).get(0) : chance.pick(Style.of(species))),
+                (plan.alike() ? "all" : customer) + species, c -> chance.pick(Style.of(species))),
             killed,
             killed,
             customer,
@@ -186,8 +186,7 @@ final class RoomWork {
   private Ticket weigh(
       String scale, LocalDateTime time, String body, String step, String item, double grams) {
     double shown = plan.inUnit(grams) * nature.scale(scale, time.toLocalDate());
-    var ticket =
-        new Ticket(scale, time, body, step, item, plan.scales().get(scale).shows(shown));
+    var ticket = new Ticket(scale, time, body, step, item, plan.scales().get(scale).shows(shown));
     room.tickets.add(ticket);
     return ticket;
   }

@@ -10,8 +10,8 @@ import java.util.Set;
  * @param what in words, for a reader of a failure
  * @param causes causes that name it
  * @param bodies whose mass is wrong for it
- * @param answers what to paste: the value by scale and ticket; several where they come to the
- *     same; none where nothing can be pasted
+ * @param answers what to paste: the value by scale and ticket; several where they come to the same;
+ *     none where nothing can be pasted
  * @param field what to correct, or empty
  * @param tolerance by how many thousandths of the unit a weight may be off
  */
