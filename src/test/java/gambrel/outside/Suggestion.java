@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * One suggestion of {@code causes.csv}: the rows of a body with the same rank.
@@ -12,10 +13,10 @@ import java.util.Map;
  * @param body for which it is suggested
  * @param rank 1 is the best
  * @param cause the cause
- * @param field what to correct, or empty
- * @param values the value by scale and ticket; empty where there is nothing to paste
+ * @param values what to correct: by field, the value by scale and ticket; empty where there is
+ *     nothing to paste
  */
-record Suggestion(String body, int rank, String cause, String field, Map<String, String> values) {
+record Suggestion(String body, int rank, String cause, Map<String, Map<String, String>> values) {
 
   /** All suggestions of a night. */
   static List<Suggestion> of(Found found) {
@@ -25,15 +26,12 @@ record Suggestion(String body, int rank, String cause, String field, Map<String,
       var suggestion =
           all.computeIfAbsent(
               row.get("body") + ' ' + rank,
-              key ->
-                  new Suggestion(
-                      row.get("body"),
-                      rank,
-                      row.get("cause"),
-                      row.get("field"),
-                      new LinkedHashMap<>()));
+              key -> new Suggestion(row.get("body"), rank, row.get("cause"), new TreeMap<>()));
       for (var ticket : tickets(row.get("ticket"))) {
-        suggestion.values().put(row.get("scale") + '/' + ticket, row.get("value"));
+        suggestion
+            .values()
+            .computeIfAbsent(row.get("field"), f -> new LinkedHashMap<>())
+            .put(row.get("scale") + '/' + ticket, row.get("value"));
       }
     }
     return List.copyOf(all.values());
@@ -57,26 +55,28 @@ record Suggestion(String body, int rank, String cause, String field, Map<String,
   List<Ticket> laidOver(Room room) {
     var changed = new ArrayList<Ticket>();
     for (var ticket : room.tickets) {
-      var value = values.get(ticket.key());
-      if (value == null) {
-        changed.add(ticket);
-      } else if (!field.equals("status")) {
-        changed.add(corrected(room, ticket, value));
+      if (!values.getOrDefault("status", Map.of()).containsKey(ticket.key())) {
+        var copy = ticket.copy();
+        values.forEach((field, byTicket) -> correct(room, copy, field, byTicket.get(copy.key())));
+        changed.add(copy);
       }
     }
     return changed;
   }
 
-  private Ticket corrected(Room room, Ticket ticket, String value) {
-    var copy = ticket.copy();
-    switch (field) {
-      case "body" -> copy.body = value;
-      case "batch" -> copy.batch = value;
-      case "net" -> copy.net = thousandths(value);
-      case "unit" -> copy.net = Math.round(ticket.net * (room.plan.pounds() ? POUNDS : 1 / POUNDS));
-      default -> {}
+  private static void correct(Room room, Ticket ticket, String field, String value) {
+    if (value != null) {
+      switch (field) {
+        case "body" -> ticket.body = value;
+        case "batch" -> ticket.batch = value;
+        case "net" -> ticket.net = thousandths(value);
+        case "unit" -> {
+          double factor = room.plan.pounds() ? POUNDS : 1 / POUNDS;
+          ticket.net = Math.round(ticket.net * factor);
+        }
+        default -> {}
+      }
     }
-    return copy;
   }
 
   /** Pounds in a kilogram. */

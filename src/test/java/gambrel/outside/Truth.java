@@ -3,6 +3,7 @@ package gambrel.outside;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What is wrong with a room.
@@ -41,8 +42,11 @@ record Truth(
     if (answers.isEmpty()) {
       return suggestion.values().isEmpty() && bodies.contains(suggestion.body());
     }
-    return suggestion.field().equals(field)
-        && answers.stream().anyMatch(answer -> fits(answer, suggestion.values()));
+    // Where a scale writes gross and tare too, they go with the net weight.
+    var corrected = new TreeSet<>(suggestion.values().keySet());
+    corrected.removeAll(Set.of("gross", "tare"));
+    return corrected.equals(Set.of(field))
+        && answers.stream().anyMatch(answer -> fits(answer, suggestion.values().get(field)));
   }
 
   private boolean fits(Map<String, String> answer, Map<String, String> values) {
