@@ -16,7 +16,7 @@ enum Damage {
   PACK_TO_NEIGHBOUR {
     @Override
     Optional<Truth> doTo(Room room, Chance chance) {
-      return toNeighbour(room, chance, isPack());
+      return toNeighbour(room, chance, Damage::isPack);
     }
   },
   /** A tub of trim is keyed to the body before or after. */
@@ -92,7 +92,7 @@ enum Damage {
   PACK_MISSING {
     @Override
     Optional<Truth> doTo(Room room, Chance chance) {
-      return missing(room, chance, isPack(), "pack-not-weighed");
+      return missing(room, chance, Damage::isPack, "pack-not-weighed");
     }
   },
   /** A bin of bone is not weighed. */
@@ -226,8 +226,8 @@ enum Damage {
     return this == NATURAL || this == NATURAL_PAIR;
   }
 
-  private static Predicate<Ticket> isPack() {
-    return t -> t.step.equals("pack") && t.batch.isEmpty() && !t.isOffal();
+  private static boolean isPack(Ticket ticket) {
+    return ticket.step.equals("pack") && ticket.batch.isEmpty() && !ticket.isOffal();
   }
 
   private static Predicate<Ticket> isBin(String item) {
@@ -382,7 +382,7 @@ enum Damage {
   }
 
   private static Optional<Truth> changeover(Room room, Chance chance) {
-    var carcase = body(room, chance, isPack());
+    var carcase = body(room, chance, Damage::isPack);
     if (carcase.isEmpty() || room.neighbours(carcase.get()).isEmpty()) {
       return Optional.empty();
     }
@@ -391,10 +391,12 @@ enum Damage {
     var packs =
         room.tickets.stream()
             .filter(t -> t.scale.equals(carcase.get().bench()) && t.body.equals(own))
-            .filter(isPack())
+            .filter(Damage::isPack)
             .toList();
     boolean before =
-        room.of(other).stream().filter(isPack()).anyMatch(t -> t.time.isBefore(packs.get(0).time));
+        room.of(other).stream()
+            .filter(Damage::isPack)
+            .anyMatch(t -> t.time.isBefore(packs.get(0).time));
     int run = chance.whole(2, Math.min(6, packs.size() - 1));
     var wrong = before ? packs.subList(0, run) : packs.subList(packs.size() - run, packs.size());
     var right = new LinkedHashMap<String, String>();

@@ -58,9 +58,8 @@ class DamagedRoomsTest {
   /** Two bodies lose nearly as much as the limit. */
   private static void nearTheLimit(Room room, Chance chance) {
     var losses = Room.lossPercent(room.tickets);
-    for (int i = 0; i < 2; i++) {
-      var body = chance.pick(room.carcases).id();
-      Damage.lose(room, body, Math.max(0, 2.85 - losses.get(body)));
+    for (var carcase : chance.shuffled(room.carcases).subList(0, 2)) {
+      Damage.lose(room, carcase.id(), Math.max(0, 2.85 - losses.get(carcase.id())));
     }
   }
 
