@@ -16,7 +16,8 @@ public final class Found {
   private final Path root;
   private final int exit;
 
-  Found(Path root, int exit) {
+  /** An output folder, and the exit code of the night that left it. */
+  public Found(Path root, int exit) {
     this.root = root;
     this.exit = exit;
   }
