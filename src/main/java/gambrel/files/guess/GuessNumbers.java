@@ -4,6 +4,7 @@ import gambrel.files.csv.BadCell;
 import gambrel.files.layout.WeightText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -41,19 +42,32 @@ final class GuessNumbers {
   /** What holds in so many rows is no chance. */
   static final int SOME = 4;
 
-  private final List<String> texts;
-  private final boolean grams;
+  private final boolean undecided;
+  private final boolean decimalComma;
+  private final Optional<Character> thousands;
+  private final Map<GuessTable.Column, Optional<List<BigDecimal>>> numbers =
+      new IdentityHashMap<>();
 
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
     boolean byRow = table.columns().stream().anyMatch(GuessNumbers::isOfManyUnits);
-    grams =
+    boolean grams =
         !byRow && table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
-    texts =
+    var texts =
         table.columns().stream()
             .filter(column -> isNumeric(column) && !isTime(column))
             .flatMap(column -> column.figures().stream())
             .toList();
+    long commas = count(texts, COMMA);
+    long points = count(texts, POINT);
+    undecided =
+        commas == 0
+            && points == 0
+            && texts.stream().anyMatch(text -> has(text, ',') || has(text, '.'));
+    decimalComma =
+        undecided ? texts.stream().anyMatch(t -> has(t, grams ? '.' : ',')) : commas > points;
+    thousands = thousands(texts, decimalComma ? '.' : ',');
+    table.columns().forEach(column -> numbers.put(column, read(column)));
   }
 
   /** Whether every value of a column is a number, maybe with a unit. */
@@ -102,20 +116,15 @@ final class GuessNumbers {
    * thousands if the weights are in grams; of kilograms or pounds there are never so many.
    */
   boolean hasDecimalComma() {
-    if (isUndecided()) {
-      return texts.stream().anyMatch(t -> has(t, grams ? '.' : ','));
-    }
-    return count(COMMA) > count(POINT);
+    return decimalComma;
   }
 
   /** Whether the numbers have marks, and each could be of decimals or of thousands. */
   boolean isUndecided() {
-    return count(COMMA) == 0
-        && count(POINT) == 0
-        && texts.stream().anyMatch(text -> has(text, ',') || has(text, '.'));
+    return undecided;
   }
 
-  private long count(Pattern pattern) {
+  private static long count(List<String> texts, Pattern pattern) {
     return texts.stream().filter(text -> pattern.matcher(text).matches()).count();
   }
 
@@ -125,7 +134,10 @@ final class GuessNumbers {
 
   /** The mark between thousands, if there is one. */
   Optional<Character> thousands() {
-    char other = hasDecimalComma() ? '.' : ',';
+    return thousands;
+  }
+
+  private static Optional<Character> thousands(List<String> texts, char other) {
     var grouped = Pattern.compile("[+-]?\\d{1,3}([" + other + "]\\d{3})+\\D*");
     if (texts.stream().anyMatch(text -> grouped.matcher(text).matches())) {
       return Optional.of(other);
@@ -154,8 +166,13 @@ final class GuessNumbers {
 
   /** The values of a column as numbers; empty if one of them is no number. */
   Optional<List<BigDecimal>> numbers(GuessTable.Column column) {
-    char decimal = hasDecimalComma() ? ',' : '.';
-    var mark = thousands().filter(c -> c != decimal);
+    var known = numbers.get(column);
+    return known == null ? read(column) : known;
+  }
+
+  private Optional<List<BigDecimal>> read(GuessTable.Column column) {
+    char decimal = decimalComma ? ',' : '.';
+    var mark = thousands.filter(c -> c != decimal);
     var type = new WeightText(decimal, mark, false);
     try {
       return Optional.of(column.figures().stream().map(v -> type.read(v).value()).toList());
