@@ -55,17 +55,11 @@ final class BoxAnswers extends StatementPart {
     if (isSharer()) {
       return say("packs.share.lead", weight, yours());
     }
-    int packs = own.lines().stream().mapToInt(line -> line.packs().orElse(0)).sum();
-    return packs("packs.lead.", packs, weight);
+    return packs("packs.lead.", account.packs(own.customer()), weight);
   }
 
-  /** A sentence with packs, to which those of the body's own batches are added, and a weight. */
+  /** A sentence with packs and a weight, which also names batches with meat of others. */
   private String packs(String key, int packs, String weight) {
-    int batched =
-        batchMeat().stream()
-            .filter(BatchMeat::isAlone)
-            .mapToInt(batch -> batch.packings().size())
-            .sum();
     String mixed =
         batchMeat().stream()
             .filter(batch -> !batch.isAlone())
@@ -73,8 +67,8 @@ final class BoxAnswers extends StatementPart {
             .distinct()
             .collect(Collectors.joining(", "));
     return mixed.isEmpty()
-        ? wording.counted(key + "all", packs + batched, weight)
-        : wording.counted(key + "some", packs + batched, weight, mixed);
+        ? wording.counted(key + "all", packs, weight)
+        : wording.counted(key + "some", packs, weight, mixed);
   }
 
   /** What the boxes hold by kind, rounded so that it adds up; empty if it is all one kind. */
@@ -112,7 +106,7 @@ final class BoxAnswers extends StatementPart {
 
   /** The packs and the weight of the whole body, for a customer who has a part of it. */
   private Optional<String> whole() {
-    int packs = weighings.of(Step.PACK).size();
+    int packs = weighings.of(Step.PACK).size() + account.packsOfOwnBatches();
     if (!isSharer() || packs == 0) {
       return Optional.empty();
     }

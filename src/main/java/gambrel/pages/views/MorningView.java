@@ -129,7 +129,7 @@ public record MorningView(
    * @param body the id and kind of the body
    * @param revision in words, or empty for the first
    * @param packs the number of packs that are wholly the customer's, or empty
-   * @param takeHome weight with its unit
+   * @param boxes the weight in the boxes, with its unit
    * @param due what is to be paid of it, with its currency, or empty
    * @param owes what the customer owes in all, with its currency, or empty
    * @param goesBy how it gets to the customer
@@ -139,7 +139,7 @@ public record MorningView(
       String body,
       String revision,
       String packs,
-      String takeHome,
+      String boxes,
       String due,
       String owes,
       String goesBy) {}

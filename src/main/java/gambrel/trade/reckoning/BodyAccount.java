@@ -42,19 +42,16 @@ public record BodyAccount(
 
   /**
    * The number of packs that are wholly a customer's: those that name him or are of a body that he
-   * owns alone, and those of batches of this body's meat alone. Offal is left out.
+   * owns alone, and those of batches of this body's meat alone.
    */
   public int packs(String customer) {
     var own = entitlements.get(customer);
-    int packs =
-        own.lines().stream()
-            .filter(line -> !line.isOffal())
-            .mapToInt(line -> line.packs().orElse(0))
-            .sum();
+    int packs = own.lines().stream().mapToInt(line -> line.packs().orElse(0)).sum();
     return own.isSoleOwner() ? packs + packsOfOwnBatches() : packs;
   }
 
-  private int packsOfOwnBatches() {
+  /** The number of packs of finished batches that have no meat but this body's. */
+  public int packsOfOwnBatches() {
     return balance.batches().stream()
         .filter(b -> !b.isOpen() && b.meatInByBody().keySet().equals(Set.of(body().id())))
         .mapToInt(BatchBalance::packs)

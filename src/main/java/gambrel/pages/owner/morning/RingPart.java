@@ -106,7 +106,7 @@ final class RingPart {
         account.map(names::body).orElse(row.body()),
         row.revision() == 1 ? "" : wording.say("morning.revision", revision),
         own.isPresent() ? packs(account.get().packs(row.customer())) : "",
-        formats.fitting(row.takeHome(), decimals),
+        own.map(e -> formats.fitting(e.boxes(), decimals)).orElse(""),
         free ? "" : formats.money(row.due()),
         owes.filter(due -> due.compareTo(Money.ZERO) > 0).map(formats::money).orElse(""),
         wording.say(
