@@ -10,27 +10,32 @@ import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Finds weights that are ten or a hundred times too large or too small for what was weighed; and
- * pounds taken for kilograms, or the reverse, in one row or on a scale's whole day.
+ * Finds weights that are ten or a hundred times too large or too small for what was weighed, or in
+ * which two digits beside each other are exchanged; and pounds taken for kilograms, or the reverse,
+ * in one row or on a scale's whole day.
  */
 record MisreadWeight(RowIndex rows, BodyFacts suspect) {
-  private static final long DECIMAL = 100;
-  private static final long UNIT_OF_A_DAY = 200;
-  private static final long UNIT_OF_A_BODY = 300;
-  private static final long UNIT_OF_A_ROW = 200;
+  private static final long DECIMAL = 900;
+  private static final long DIGITS = 500;
+  private static final long UNIT_OF_A_DAY = 500;
+  private static final long UNIT_OF_A_BODY = 700;
+  private static final long UNIT_OF_A_ROW = 1500;
   private static final int LEAST_ROWS = 3;
   private static final Map<WeightUnit, WeightUnit> OTHER_UNIT =
       Map.of(WeightUnit.KG, WeightUnit.LB, WeightUnit.LB, WeightUnit.KG);
 
   Stream<Candidate> candidates() {
     return Stream.of(
-            suspect.weighings().stream().flatMap(this::slips),
+            suspect.weighings().stream().filter(this::isTyped).flatMap(this::slips),
+            suspect.weighings().stream().filter(this::isTyped).flatMap(this::exchanges),
             rows.setAside(NoticeCode.OVER_CAPACITY)
                 .filter(aside -> aside.bodies().contains(suspect.id))
                 .map(aside -> rows.row(aside.notice().place()))
@@ -41,23 +46,62 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
         .flatMap(found -> found);
   }
 
+  /** Whether a row has its net weight alone, which no other weight of the row contradicts. */
+  private boolean isTyped(Weighing row) {
+    return !rows.cell(row, Field.NET).isEmpty()
+        && rows.cell(row, Field.GROSS).isEmpty()
+        && row.shown().signum() > 0
+        && rows.isUncorrected(row);
+  }
+
   /** A weight far from that of others, with the point where the weight comes near theirs. */
   private Stream<Candidate> slips(Weighing row) {
-    boolean typed = !rows.cell(row, Field.NET).isEmpty() && rows.cell(row, Field.GROSS).isEmpty();
     return rows.ranges.ofOthers(row).stream()
         .filter(range -> range.isFar(row.net().hundredThousandths()))
-        .filter(range -> typed && rows.isUncorrected(row))
         .flatMap(
             range ->
                 Stream.of(1, -1, 2, -2)
-                    .map(places -> slip(row, row.shown().scaleByPowerOfTen(places)))
-                    .filter(slip -> range.isNear(slip.first().net()))
+                    .map(places -> row.shown().scaleByPowerOfTen(places))
+                    .filter(net -> isShowable(row, net))
+                    .map(net -> misread(Cause.DECIMAL, row, net, DECIMAL))
+                    .filter(slip -> range.holds(slip.first().net()))
                     .map(slip -> slip.with("witness", range.phrase())));
   }
 
-  private Candidate slip(Weighing row, BigDecimal net) {
+  /** A weight with each two digits beside each other exchanged, if it is then like others. */
+  private Stream<Candidate> exchanges(Weighing row) {
+    // One digit at least stands before the point.
+    int places = Math.max(0, row.shown().scale());
+    var unscaled = row.shown().setScale(places).unscaledValue().toString();
+    var digits = "0".repeat(Math.max(0, places + 1 - unscaled.length())) + unscaled;
+    return rows.ranges.ofOthers(row).stream()
+        .flatMap(
+            range ->
+                IntStream.range(1, digits.length())
+                    .filter(at -> digits.charAt(at) != digits.charAt(at - 1))
+                    .mapToObj(at -> new BigDecimal(exchanged(digits, at), places))
+                    .filter(net -> net.signum() > 0 && isShowable(row, net))
+                    .map(net -> misread(Cause.DIGITS_TRANSPOSED, row, net, DIGITS))
+                    .filter(exchange -> range.holds(exchange.first().net()))
+                    .map(exchange -> exchange.with("witness", range.phrase())));
+  }
+
+  private static BigInteger exchanged(String digits, int at) {
+    return new BigInteger(
+        digits.substring(0, at - 1)
+            + digits.charAt(at)
+            + digits.charAt(at - 1)
+            + digits.substring(at + 1));
+  }
+
+  /** Whether a scale can show a weight: a multiple of its division. */
+  private static boolean isShowable(Weighing row, BigDecimal net) {
+    return row.divisions(net).getDenominator().equals(BigInteger.ONE);
+  }
+
+  private Candidate misread(Cause cause, Weighing row, BigDecimal net, long prior) {
     var change = RowChange.net(row, Tares.plain(net), Optional.empty(), rows.unit());
-    return Candidate.of(Cause.DECIMAL, change, DECIMAL);
+    return Candidate.of(cause, change, prior).witnessed(rows.ranges.odder(row, change.net()));
   }
 
   /** A weight beyond what the scale can weigh is set aside and so in no sum. */
@@ -74,9 +118,9 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
             weighing ->
                 rows.ranges
                     .ofOthers(weighing)
-                    .filter(range -> range.isNear(weighing.net().hundredThousandths()))
+                    .filter(range -> range.holds(weighing.net().hundredThousandths()))
                     .isPresent())
-        .map(weighing -> slip(weighing, weighing.shown()))
+        .map(weighing -> misread(Cause.DECIMAL, weighing, weighing.shown(), DECIMAL))
         .map(slip -> slip.with("witness", Phrase.of("CAUSE.CAPACITY")).notEstimated());
   }
 
@@ -89,7 +133,8 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                     .ofOthers(row)
                     .filter(range -> !range.holds(row.net().hundredThousandths()))
                     .filter(range -> range.holds(candidate.first().net()))
-                    .map(range -> candidate.with("witness", range.phrase())));
+                    .map(range -> candidate.with("witness", range.phrase())))
+        .map(c -> c.witnessed(rows.ranges.odder(row, c.first().net())));
   }
 
   /** All that a scale weighed on a day, and what it weighed of the suspect. */
@@ -105,12 +150,12 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
     return Groups.inOrder(packs, RowIndex.ScaleDay::of).values().stream();
   }
 
-  private Stream<Candidate> unitOf(List<Weighing> some, long penalty) {
-    return some.size() < LEAST_ROWS ? Stream.empty() : inOtherUnit(some, penalty).stream();
+  private Stream<Candidate> unitOf(List<Weighing> some, long prior) {
+    return some.size() < LEAST_ROWS ? Stream.empty() : inOtherUnit(some, prior).stream();
   }
 
   /** Rows read in the other unit; empty if one was corrected or is in neither unit. */
-  private Optional<Candidate> inOtherUnit(List<Weighing> some, long penalty) {
+  private Optional<Candidate> inOtherUnit(List<Weighing> some, long prior) {
     return some.stream()
             .allMatch(row -> rows.isUncorrected(row) && OTHER_UNIT.containsKey(row.unit()))
         ? Optional.of(
@@ -119,7 +164,7 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                 some.stream()
                     .map(row -> RowChange.unit(row, OTHER_UNIT.get(row.unit()), rows.unit()))
                     .toList(),
-                penalty))
+                prior))
         : Optional.empty();
   }
 }

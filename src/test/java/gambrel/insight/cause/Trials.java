@@ -94,12 +94,18 @@ final class Trials {
         continue;
       }
       shop.number();
-      if (failing(look(shop, touched(truth.get())).night()).isEmpty()) {
+      boolean hook = damage == Damage.UNKNOWN_HOOK;
+      if (!hook && failing(look(shop, touched(truth.get())).night()).isEmpty()) {
         score.passing++;
         continue;
       }
       score.failing++;
-      score(truth.get(), look(shop), score, damage + " seed " + seed);
+      var found = look(shop);
+      String body =
+          hook
+              ? truth.get().owner()
+              : failing(found.night()).orElseThrow(() -> new AssertionError(damage + " " + seed));
+      score(truth.get(), found, body, score, damage + " seed " + seed);
       return;
     }
   }
@@ -119,7 +125,7 @@ final class Trials {
   }
 
   /** The first body that is held, or whose cold weight is above its hot one. */
-  private static Optional<String> failing(Night night) {
+  static Optional<String> failing(Night night) {
     return night.bodies().values().stream()
         .filter(
             a ->
@@ -133,8 +139,8 @@ final class Trials {
         .findFirst();
   }
 
-  private static void score(Damage.Truth truth, Found found, Score score, String where) {
-    String body = failing(found.night()).orElseThrow(() -> new AssertionError(where));
+  private static void score(
+      Damage.Truth truth, Found found, String body, Score score, String where) {
     long start = cpu();
     var suggestions = found.causes().of(body);
     score.nanos += cpu() - start;
@@ -152,7 +158,7 @@ final class Trials {
     return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
-  private static void tell(
+  static void tell(
       Damage.Truth truth, Found found, String body, List<Suggestion> said, String where) {
     var decision = found.night().bodies().get(body).decision();
     System.out.println(where + " " + body + " " + decision.reasons());
@@ -167,7 +173,10 @@ final class Trials {
                 "  said " + s.cause() + " " + NoticeWords.ENGLISH.of(s.evidence()) + s.lines()));
   }
 
-  private static boolean isNamed(Damage.Truth truth, Suggestion said) {
+  static boolean isNamed(Damage.Truth truth, Suggestion said) {
+    if (truth.cause() == Cause.HOOK && !truth.owner().isEmpty()) {
+      return said.cause() == Cause.HOOK;
+    }
     boolean moved = truth.cause() == Cause.WRONG_BODY;
     if (moved) {
       return (said.cause() == Cause.WRONG_BODY || said.cause() == Cause.CHANGEOVER)
