@@ -167,15 +167,15 @@ final class BodyFacts {
         .filter(loss -> account.body().isCut());
   }
 
-  /** The strain of all its figures together, and of what cannot be. */
+  /** The strain of its loss and shrink, and of what cannot be. */
   long strain() {
     return strain(Shift.NONE)
         + IMPOSSIBLE * faultCodes().stream().filter(OF_RAIL::contains).count();
   }
 
-  /** The strain of its figures with {@code shift} in its sums. */
+  /** The strain of its loss and shrink with {@code shift} in its sums. */
   long strain(Shift shift) {
-    return lossStrain(shift) + chillStrain(shift) + productStrain(shift);
+    return lossStrain(shift) + chillStrain(shift);
   }
 
   /** The strain of its cutting loss; 0 if the loss is not tested. */
@@ -217,16 +217,14 @@ final class BodyFacts {
   }
 
   private long chillStrain(Shift shift) {
-    var shrink = chillShrink(shift);
-    return shrink
-        .flatMap(value -> usual.chill(species).map(range -> range.strain(value, CHILL_KNEE)))
-        .orElse(shrink.filter(value -> value < 0).isPresent() ? IMPOSSIBLE : 0L);
+    return chillShrink(shift)
+        .map(value -> usual.chill(species).strain(value, CHILL_KNEE))
+        .orElse(0L);
   }
 
   /** How far its chill shrink is from the usual; empty if it is not known. */
   Optional<Long> chillDistance() {
-    return chillShrink(Shift.NONE)
-        .flatMap(value -> usual.chill(species).map(range -> range.distance(value)));
+    return chillShrink(Shift.NONE).map(usual.chill(species)::distance);
   }
 
   private Optional<Long> chillShrink(Shift shift) {
@@ -242,7 +240,12 @@ final class BodyFacts {
   }
 
   /** How odd the weights and numbers of what came of it are; 0 if too few like it are known. */
-  private long productStrain(Shift shift) {
+  long productStrain() {
+    return productStrain(Shift.NONE);
+  }
+
+  /** As above, with {@code shift} in its sums. */
+  long productStrain(Shift shift) {
     var habits = usual.habits(species);
     long boning =
         balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
@@ -294,13 +297,16 @@ final class BodyFacts {
 
   /** Whether its chill shrink is odd for its species and beside the bodies killed on its day. */
   private boolean hasOddShrink() {
-    if (chillStrain() < BALANCED) {
+    var usualShrink = usual.knownChill(species);
+    if (usualShrink.isEmpty() || chillStrain() < BALANCED) {
       return false;
     }
-    var range = usual.chill(species).orElseThrow();
+    var range = usualShrink.get();
     long own = chillShrink(Shift.NONE).orElseThrow();
-    return usual.chillOfDay(balance).stream()
-        .noneMatch(other -> new Usual.Range(other, range.spread()).strain(own, KNEE) < BALANCED);
+    var ofDay = usual.chillOfDay(balance);
+    return ofDay.isEmpty()
+        || new Usual.Range(Usual.Range.of(ofDay, 1).middle(), range.spread()).strain(own, KNEE)
+            >= BALANCED;
   }
 
   /**

@@ -73,9 +73,20 @@ record Candidate(
     return new Candidate(cause, changes, prior, witness, evidence, estimated, false);
   }
 
+  /**
+   * By how much rows and products look less odd with the change. An odd weight makes its product
+   * odd too, so that the two do not add up.
+   *
+   * @param products by how much the products of its bodies look less odd
+   */
+  long withProducts(long products) {
+    return witness > 0 && products > 0 ? Math.max(witness, products) : witness + products;
+  }
+
   /** Changes of one group are as likely before any figure is looked at, and share that chance. */
   List<Object> group() {
-    return List.of(evidence.key(), first().weighing().step(), prior);
+    Object step = cause == Cause.WRONG_BODY ? first().weighing().step() : "";
+    return List.of(evidence.key(), step, prior);
   }
 
   /** The row that changes first. */

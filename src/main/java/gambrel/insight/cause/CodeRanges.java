@@ -47,7 +47,7 @@ final class CodeRanges {
   private static final int SPREAD_OF_WEIGHT = 10;
 
   /** Up to so many spreads the oddness of a weight counts in full. */
-  private static final int KNEE = 3;
+  private static final int KNEE = 4;
 
   /** How much odder a weighing's weight is among those like it than {@code net} would be. */
   long odder(Weighing weighing, long net) {

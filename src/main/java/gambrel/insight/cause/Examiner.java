@@ -34,10 +34,10 @@ record Examiner(RowIndex rows) {
   private static final int MOST_TRIALS = 8;
 
   /**
-   * A suggestion explains so much more than that the bodies are odd by nature: odds of 20 to 1, as
+   * A suggestion explains so much more than that the bodies are odd by nature: odds of 50 to 1, as
    * {@link Odds} has them.
    */
-  private static final long LEAST_GAIN = 600;
+  private static final long LEAST_GAIN = 800;
 
   /** What may be wrong with a body that balances and has an odd chill shrink. */
   private static final Set<Cause> OF_ODD_SHRINK =
@@ -138,7 +138,7 @@ record Examiner(RowIndex rows) {
 
   /** A change, one of {@code alike}, if it may mend a body as far as sums show; else none. */
   private Stream<Estimate> promising(BodyFacts suspect, Candidate candidate, int alike) {
-    long chance = candidate.prior() + Odds.of(alike) - candidate.witness();
+    long chance = candidate.prior() + Odds.of(alike);
     if (!candidate.estimated()) {
       return Stream.of(new Estimate(candidate, chance, Long.MAX_VALUE));
     }
@@ -151,10 +151,13 @@ record Examiner(RowIndex rows) {
       return Stream.empty();
     }
     long gain = -chance;
+    long products = 0;
     for (var shift : shifts.entrySet()) {
       var facts = rows.facts(shift.getKey());
       gain += facts.strain(BodyFacts.Shift.NONE) - facts.strain(shift.getValue());
+      products += facts.productStrain() - facts.productStrain(shift.getValue());
     }
+    gain += candidate.withProducts(products);
     for (var shift : candidate.batchShifts().entrySet()) {
       var facts = rows.batch(shift.getKey());
       gain += facts.strain(BatchFacts.Shift.NONE) - facts.strain(shift.getValue());
@@ -182,6 +185,7 @@ record Examiner(RowIndex rows) {
     var corrections = new CorrectionLines(rows).of(candidate);
     var then = trial(bodies, candidate.batches(), corrections);
     long gain = -estimate.chance();
+    long products = 0;
     for (String body : bodies) {
       var before = rows.facts(body);
       var after = rows.facts(then, body);
@@ -191,7 +195,9 @@ record Examiner(RowIndex rows) {
       boolean open = before.account.decision().state() == State.OPEN;
       long healed = before.strain() - after.strain();
       gain += open ? Math.min(MOST_OF_OPEN, healed) : healed;
+      products += before.productStrain() - after.productStrain();
     }
+    gain += candidate.withProducts(products);
     for (String batch : candidate.batches()) {
       var before = rows.batch(batch);
       var after = rows.batch(then, batch);
@@ -279,7 +285,7 @@ record Examiner(RowIndex rows) {
         && isNoFurther(before.lossDistance(), after.lossDistance())
         && isNoFurther(before.chillDistance(), after.chillDistance())
         && (before.lossDistance().isPresent() || after.lossStrain() <= BodyFacts.BALANCED)
-        && after.strain() <= before.strain();
+        && after.strain() + after.productStrain() <= before.strain() + before.productStrain();
   }
 
   /** What is not known now may be anything. */

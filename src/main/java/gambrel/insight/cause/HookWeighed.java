@@ -74,9 +74,10 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private Optional<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
     var row = some.get(0);
     return rows.usual
-        .chill(suspect.species)
+        .knownChill(suspect.species)
         .filter(range -> row.step() != Step.AGED)
         .filter(range -> suspect.balance.shares().chillShrink().isPresent())
+        .filter(range -> rows.usual.isChilledAsOthers(suspect.balance))
         .flatMap(
             range ->
                 Optional.of(excess(row.step(), range.middle()).divide(some.size()))
@@ -101,9 +102,9 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
         : cold.subtract(hot.multiply(kept));
   }
 
-  /** Whether the scale can show so much more, and a hook can weigh it. */
+  /** Whether it is more than two divisions of the scale, and a hook can weigh it. */
   private static boolean isHook(BigFraction weight, Weighing row) {
-    return weight.compareTo(row.scale().divisionIn(row.unit())) > 0
+    return weight.compareTo(row.scale().divisionIn(row.unit()).multiply(2)) > 0
         && weight.compareTo(WeightUnit.KG.convert(HEAVIEST, row.unit())) < 0;
   }
 

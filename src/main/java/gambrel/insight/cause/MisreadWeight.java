@@ -23,11 +23,14 @@ import java.util.stream.Stream;
  * in one row or on a scale's whole day.
  */
 record MisreadWeight(RowIndex rows, BodyFacts suspect) {
-  private static final long DECIMAL = 900;
-  private static final long DIGITS = 500;
+  private static final long MISREAD = 500;
+
+  /** It still counts among the changes that might have been. */
+  private static final long RULED_OUT = -10_000;
+
   private static final long UNIT_OF_A_DAY = 500;
   private static final long UNIT_OF_A_BODY = 700;
-  private static final long UNIT_OF_A_ROW = 1500;
+  private static final long UNIT_OF_A_ROW = 800;
   private static final int LEAST_ROWS = 3;
   private static final Map<WeightUnit, WeightUnit> OTHER_UNIT =
       Map.of(WeightUnit.KG, WeightUnit.LB, WeightUnit.LB, WeightUnit.KG);
@@ -54,21 +57,17 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
         && rows.isUncorrected(row);
   }
 
-  /** A weight far from that of others, with the point where the weight comes near theirs. */
+  /** A weight far from that of others, with the point one or two places further. */
   private Stream<Candidate> slips(Weighing row) {
     return rows.ranges.ofOthers(row).stream()
-        .filter(range -> range.isFar(row.net().hundredThousandths()))
         .flatMap(
             range ->
                 Stream.of(1, -1, 2, -2)
                     .map(places -> row.shown().scaleByPowerOfTen(places))
-                    .filter(net -> isShowable(row, net))
-                    .map(net -> misread(Cause.DECIMAL, row, net, DECIMAL))
-                    .filter(slip -> range.holds(slip.first().net()))
-                    .map(slip -> slip.with("witness", range.phrase())));
+                    .map(net -> misread(Cause.DECIMAL, row, net, range, isFar(row, range))));
   }
 
-  /** A weight with each two digits beside each other exchanged, if it is then like others. */
+  /** A weight with each two digits beside each other exchanged. */
   private Stream<Candidate> exchanges(Weighing row) {
     // One digit at least stands before the point.
     int places = Math.max(0, row.shown().scale());
@@ -80,10 +79,12 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                 IntStream.range(1, digits.length())
                     .filter(at -> digits.charAt(at) != digits.charAt(at - 1))
                     .mapToObj(at -> new BigDecimal(exchanged(digits, at), places))
-                    .filter(net -> net.signum() > 0 && isShowable(row, net))
-                    .map(net -> misread(Cause.DIGITS_TRANSPOSED, row, net, DIGITS))
-                    .filter(exchange -> range.holds(exchange.first().net()))
-                    .map(exchange -> exchange.with("witness", range.phrase())));
+                    .filter(net -> net.signum() > 0)
+                    .map(net -> misread(Cause.DIGITS_TRANSPOSED, row, net, range, true)));
+  }
+
+  private static boolean isFar(Weighing row, CodeRanges.Range range) {
+    return range.isFar(row.net().hundredThousandths());
   }
 
   private static BigInteger exchanged(String digits, int at) {
@@ -99,9 +100,23 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
     return row.divisions(net).getDenominator().equals(BigInteger.ONE);
   }
 
-  private Candidate misread(Cause cause, Weighing row, BigDecimal net, long prior) {
+  /**
+   * A row with another weight. It is ruled out unless it is possible, and the scale can show the
+   * weight as one of its like.
+   */
+  private Candidate misread(
+      Cause cause, Weighing row, BigDecimal net, CodeRanges.Range range, boolean possible) {
     var change = RowChange.net(row, Tares.plain(net), Optional.empty(), rows.unit());
-    return Candidate.of(cause, change, prior).witnessed(rows.ranges.odder(row, change.net()));
+    return witnessed(Candidate.of(cause, change, MISREAD), range, possible && isShowable(row, net));
+  }
+
+  /** With the evidence of the row itself; ruled out if its weight would then be unlike others. */
+  private Candidate witnessed(Candidate candidate, CodeRanges.Range range, boolean possible) {
+    long net = candidate.first().net();
+    long odder = rows.ranges.odder(candidate.first().weighing(), net);
+    return candidate
+        .witnessed(possible && range.holds(net) ? odder : RULED_OUT)
+        .with("witness", range.phrase());
   }
 
   /** A weight beyond what the scale can weigh is set aside and so in no sum. */
@@ -114,13 +129,13 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                     .map(net -> net.scaleByPowerOfTen(places)))
         .flatMap(net -> rows.alone(row.with(Field.NET, net.toPlainString())).stream())
         .filter(rows::isUncorrected)
-        .filter(
+        .flatMap(
             weighing ->
                 rows.ranges
                     .ofOthers(weighing)
                     .filter(range -> range.holds(weighing.net().hundredThousandths()))
-                    .isPresent())
-        .map(weighing -> misread(Cause.DECIMAL, weighing, weighing.shown(), DECIMAL))
+                    .map(range -> misread(Cause.DECIMAL, weighing, weighing.shown(), range, true))
+                    .stream())
         .map(slip -> slip.with("witness", Phrase.of("CAUSE.CAPACITY")).notEstimated());
   }
 
@@ -131,10 +146,10 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
             candidate ->
                 rows.ranges
                     .ofOthers(row)
-                    .filter(range -> !range.holds(row.net().hundredThousandths()))
-                    .filter(range -> range.holds(candidate.first().net()))
-                    .map(range -> candidate.with("witness", range.phrase())))
-        .map(c -> c.witnessed(rows.ranges.odder(row, c.first().net())));
+                    .map(
+                        range ->
+                            witnessed(
+                                candidate, range, !range.holds(row.net().hundredThousandths()))));
   }
 
   /** All that a scale weighed on a day, and what it weighed of the suspect. */

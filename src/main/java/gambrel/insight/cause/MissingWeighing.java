@@ -27,12 +27,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * look for.
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
-  private static final long OF_A_BIN = 1000;
+  private static final long OF_A_BIN = 1500;
   private static final long OF_A_PACK = 1200;
   private static final long OF_A_PART = 300;
-
-  /** The chill shrink where too few bodies are known, in millionths of the hot weight. */
-  private static final long CHILL = 20_000;
 
   /** The loss with both sides may be so many per cent, since sides differ. */
   private static final BigFraction SIDES_DIFFER = BigFraction.of(3);
@@ -69,6 +66,8 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     long gain =
         suspect.strain(BodyFacts.Shift.NONE)
             - suspect.strain(shift)
+            + suspect.productStrain()
+            - suspect.productStrain(shift)
             - habit.each().strain(weight, Usual.PRODUCT_KNEE)
             - (bin ? OF_A_BIN : OF_A_PACK)
             - Odds.of(alike);
@@ -126,7 +125,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
 
   /** The lighter step lacks what is expected from the other one and the usual chill shrink. */
   private Optional<Examiner.Scored> atOneStep(Weight hot, Weight cold) {
-    long shrink = rows.usual.chill(suspect.species).map(Usual.Range::middle).orElse(CHILL);
+    long shrink = rows.usual.chill(suspect.species).middle();
     var kept = BigFraction.ONE.subtract(BigFraction.of(shrink, 1_000_000));
     if (hot.compareTo(cold) <= 0) {
       var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);

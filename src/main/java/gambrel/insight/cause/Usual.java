@@ -33,14 +33,23 @@ final class Usual {
   /** The usual loss where too few bodies are known: from nothing to what the shop allows. */
   private static final Range ALLOWED = new Range(500_000, 250_000);
 
+  /** The usual chill shrink where too few bodies are known; from memory. */
+  private static final Range CHILL = new Range(20_000, 10_000);
+
   /** The usual loss of a batch, of what went in, where too few batches are known. */
   private static final Range OF_A_BATCH = new Range(20_000, 15_000);
 
   private static final int LEAST_BODIES = 5;
 
+  /** What a body is made of differs less than what is lost of it. */
+  private static final int LEAST_BODIES_FOR_PRODUCTS = 3;
+
   private static final long LEAST_LOSS_SPREAD = 50_000;
   private static final long LEAST_SHRINK_SPREAD = 1_000;
   private static final long LEAST_BATCH_SPREAD = 5_000;
+
+  /** Two weights rounded to a division differ by 0.41 of it (√2 / √12). */
+  private static final long DIVISIONS_A_SPREAD = 2;
 
   /** A product's share differs by so much of itself, and of the weight into the boning room. */
   private static final long SPREAD_OF_SHARE = 20;
@@ -51,8 +60,10 @@ final class Usual {
   /** One pack or tub is a quarter heavier or lighter than another. */
   private static final long SPREAD_OF_WEIGHT = 4;
 
-  /** A third of a weighing, in millionths. */
+  /** Numbers of weighings differ by a third of one, in millionths; by more if few are known. */
   private static final long LEAST_COUNT_SPREAD = 350_000;
+
+  private static final long COUNT_SPREAD_OF_FEW = 1_500_000;
 
   /** The night that has these bodies. */
   final Night night;
@@ -91,10 +102,49 @@ final class Usual {
     return loss.computeIfAbsent(species, s -> lossRange(of(s)).orElse(ofAll));
   }
 
-  /** Chill shrink as a part of the hot weight; empty if it is known of too few bodies. */
-  Optional<Range> chill(Species species) {
+  /** Chill shrink as a part of the hot weight. */
+  Range chill(Species species) {
+    return knownChill(species).orElse(CHILL);
+  }
+
+  /** The same; empty if it is known of too few bodies. */
+  Optional<Range> knownChill(Species species) {
     return chill.computeIfAbsent(
-        species, s -> range(of(s).stream().flatMap(Usual::chillOf).toList(), LEAST_SHRINK_SPREAD));
+        species,
+        s -> {
+          var steps = of(s).stream().flatMap(this::chillStep).sorted().toList();
+          long step = steps.isEmpty() ? 0 : steps.get(steps.size() / 2);
+          return range(
+              of(s).stream().flatMap(Usual::chillOf).toList(),
+              Math.max(LEAST_SHRINK_SPREAD, step / DIVISIONS_A_SPREAD));
+        });
+  }
+
+  /** A division of the rail scale as a part of the hot weight, in millionths. */
+  private Stream<Long> chillStep(BodyBalance balance) {
+    return balance.rail().hot().weighings().stream()
+        .limit(1)
+        .flatMap(
+            weighing ->
+                millionths(
+                        weighing.scale().divisionIn(settings.unit()),
+                        balance.hot().orElse(Weight.ZERO).fraction())
+                    .stream());
+  }
+
+  /** Whether a body hung between its hot and cold weighings about as long as others mostly do. */
+  boolean isChilledAsOthers(BodyBalance balance) {
+    var hours =
+        of(balance.body().species()).stream()
+            .flatMap(other -> other.hoursChilled().stream())
+            .sorted()
+            .toList();
+    return !hours.isEmpty()
+        && balance
+            .hoursChilled()
+            .map(own -> own.divide(hours.get(hours.size() / 2)).multiply(4).intValue())
+            .filter(quarters -> quarters == 3 || quarters == 4)
+            .isPresent();
   }
 
   /** The chill shrink of the other bodies of the species that were killed on a body's day. */
@@ -126,7 +176,7 @@ final class Usual {
 
   private Map<Product, Habit> habitsOf(Species species) {
     var bodies = of(species).stream().filter(body -> body.boning().isPresent()).toList();
-    if (bodies.size() < LEAST_BODIES) {
+    if (bodies.size() < LEAST_BODIES_FOR_PRODUCTS) {
       return Map.of();
     }
     var makeups = bodies.stream().map(Makeup::of).toList();
@@ -150,7 +200,9 @@ final class Usual {
     long usual = Range.of(each, 1).middle();
     return new Habit(
         shareRange(product, shares),
-        Range.of(amounts.stream().map(a -> millions(a.count())).toList(), LEAST_COUNT_SPREAD),
+        Range.of(
+            amounts.stream().map(a -> millions(a.count())).toList(),
+            LEAST_COUNT_SPREAD + COUNT_SPREAD_OF_FEW / amounts.size()),
         Range.of(each, Math.max(1, usual / SPREAD_OF_WEIGHT)));
   }
 

@@ -4,14 +4,17 @@ import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Finds a tub keyed to the wrong one of two batches of about the same days. */
 record WrongBatch(RowIndex rows, BodyFacts suspect) {
   private static final long PRIOR = 500;
+
+  /** The tubs of one body, and tubs weighed one after the other, mostly go into one batch. */
+  private static final long BESIDE = 200;
 
   Stream<Candidate> candidates() {
     return suspect
@@ -38,7 +41,22 @@ record WrongBatch(RowIndex rows, BodyFacts suspect) {
   private Stream<Candidate> tubs(BatchBalance from, BatchBalance to) {
     return from.weighings().stream()
         .filter(weighing -> weighing.step() == Step.TUB && rows.isUncorrected(weighing))
-        .map(tub -> RowChange.toBatch(tub, to.batch().id()))
-        .map(change -> Candidate.of(Cause.WRONG_BATCH, List.of(change), PRIOR));
+        .map(
+            tub ->
+                Candidate.of(
+                        Cause.WRONG_BATCH, RowChange.toBatch(tub, to.batch().id()), PRIOR)
+                    .witnessed(BESIDE * (fits(tub, to) - fits(tub, from))));
+  }
+
+  /** How many of the tub before it, the one after it and another of its body are in a batch. */
+  private long fits(Weighing tub, BatchBalance batch) {
+    var tubs = rows.day(tub).stream().filter(w -> w.step() == Step.TUB).toList();
+    int at = tubs.indexOf(tub);
+    var beside = IntStream.of(at - 1, at + 1).filter(i -> i >= 0 && i < tubs.size());
+    return beside.filter(i -> tubs.get(i).batch().equals(batch.batch().id())).count()
+        + batch.weighings().stream()
+            .filter(w -> w.step() == Step.TUB && !w.equals(tub) && w.body().equals(tub.body()))
+            .limit(1)
+            .count();
   }
 }

@@ -162,7 +162,11 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
       var moved = last ? weighings.subList(border, weighings.size()) : weighings.subList(0, border);
       boolean paused = pause(weighings, border) == longest;
       long prior = beside.isEmpty() ? AT_ANOTHER_SCALE : paused ? AT_A_PAUSE : ELSEWHERE;
-      candidates.add(Candidate.of(Cause.CHANGEOVER, RowChange.move(moved, to), prior));
+      var changes = RowChange.move(moved, to);
+      candidates.add(
+          n == 1
+              ? Candidate.of(Cause.WRONG_BODY, changes, prior).variant("BESIDE")
+              : Candidate.of(Cause.CHANGEOVER, changes, prior));
     }
     return candidates.stream();
   }
