@@ -50,8 +50,7 @@ record BatchFacts(Usual usual, BatchBalance balance) {
 
   /** Its loss in millionths of what went in; empty if nothing went in. */
   private Optional<Long> loss(Shift shift) {
-    long in =
-        balance.meatIn().plus(balance.added()).hundredThousandths() + shift.in();
+    long in = balance.meatIn().plus(balance.added()).hundredThousandths() + shift.in();
     long lost = in - balance.out().hundredThousandths() - shift.out();
     return Usual.millionths(BigFraction.of(lost), BigFraction.of(in));
   }

@@ -247,8 +247,7 @@ final class BodyFacts {
   /** As above, with {@code shift} in its sums. */
   long productStrain(Shift shift) {
     var habits = usual.habits(species);
-    long boning =
-        balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
+    long boning = balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
     if (habits.isEmpty() || boning <= 0 || balance.outputs().isEmpty()) {
       return 0;
     }
@@ -258,8 +257,7 @@ final class BodyFacts {
     long strain = 0;
     for (var product : products) {
       var habit = habits.getOrDefault(product, Usual.none(product));
-      var amount =
-          makeup().of(product).plus(shift.products().getOrDefault(product, Amount.NONE));
+      var amount = makeup().of(product).plus(shift.products().getOrDefault(product, Amount.NONE));
       strain +=
           habit.share().strain(amount.weight() * 1_000_000 / boning, Usual.PRODUCT_KNEE)
               + habit.count().strain(Usual.millions(amount.count()), Usual.PRODUCT_KNEE);

@@ -113,8 +113,7 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
   }
 
   private String how() {
-    if (candidate.first().value(Field.BODY).isPresent()
-        || candidate.cause() == Cause.WRONG_BATCH) {
+    if (candidate.first().value(Field.BODY).isPresent() || candidate.cause() == Cause.WRONG_BATCH) {
       return "MOVED";
     }
     if (candidate.cause() == Cause.DOUBLE_PRESS) {

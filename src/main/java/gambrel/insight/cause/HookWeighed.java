@@ -97,9 +97,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
     var kept = BigFraction.ONE.subtract(BigFraction.of(shrink, 1_000_000));
     var hot = suspect.balance.hot().orElseThrow().fraction();
     var cold = suspect.balance.cold().orElseThrow().fraction();
-    return step == Step.HOT
-        ? hot.subtract(cold.divide(kept))
-        : cold.subtract(hot.multiply(kept));
+    return step == Step.HOT ? hot.subtract(cold.divide(kept)) : cold.subtract(hot.multiply(kept));
   }
 
   /** Whether it is more than two divisions of the scale, and a hook can weigh it. */

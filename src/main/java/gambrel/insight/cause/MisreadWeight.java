@@ -131,7 +131,8 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
         .filter(rows::isUncorrected)
         .flatMap(
             weighing ->
-                rows.ranges
+                rows
+                    .ranges
                     .ofOthers(weighing)
                     .filter(range -> range.holds(weighing.net().hundredThousandths()))
                     .map(range -> misread(Cause.DECIMAL, weighing, weighing.shown(), range, true))

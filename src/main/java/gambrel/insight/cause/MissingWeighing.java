@@ -51,9 +51,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
               var products =
                   habits.keySet().stream().filter(product -> product.step() == step).toList();
               return products.stream()
-                  .map(
-                      product ->
-                          missing(product, habits.get(product), missing, products.size()));
+                  .map(product -> missing(product, habits.get(product), missing, products.size()));
             });
   }
 
@@ -71,11 +69,17 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
             - habit.each().strain(weight, Usual.PRODUCT_KNEE)
             - (bin ? OF_A_BIN : OF_A_PACK)
             - Odds.of(alike);
-    var found = suspect.balance.boning().flatMap(w -> Usual.share(suspect.makeup().of(product).weight(), w));
+    var found =
+        suspect
+            .balance
+            .boning()
+            .flatMap(w -> Usual.share(suspect.makeup().of(product).weight(), w));
     var cause = bin ? Cause.BIN_NOT_WEIGHED : Cause.PACK_NOT_WEIGHED;
     var evidence =
         Phrase.of("LIKELY_CAUSE." + cause)
-            .with("kind", bin ? Phrase.of("KIND." + product.item().toUpperCase(Locale.ROOT)) : part(product))
+            .with(
+                "kind",
+                bin ? Phrase.of("KIND." + product.item().toUpperCase(Locale.ROOT)) : part(product))
             .with("found", percent(found.orElse(0L)))
             .with("expected", percent(habit.share().middle()))
             .with("missing", new Weight(weight), rows.unit());
@@ -192,8 +196,6 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     var saying = evidence.with("body", suspect.id);
     var notice = Notice.of(NoticeCode.LIKELY_CAUSE, saying, Place.NONE).aboutBody(suspect.id);
     return new Examiner.Scored(
-        new Suggestion(cause, notice, List.of(), List.of(), loss(), lossAfter),
-        gain,
-        cause + kind);
+        new Suggestion(cause, notice, List.of(), List.of(), loss(), lossAfter), gain, cause + kind);
   }
 }

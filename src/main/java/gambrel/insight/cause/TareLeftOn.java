@@ -47,8 +47,7 @@ record TareLeftOn(RowIndex rows, BodyFacts suspect) {
   }
 
   private Candidate candidate(RowChange change, Tares.Lacking lacking) {
-    return Candidate.of(
-            Cause.TARE_LEFT_ON, change, lacking.shown() ? OTHERS_SHOW_IT : ONLY_OF_CODE)
+    return Candidate.of(Cause.TARE_LEFT_ON, change, lacking.shown() ? OTHERS_SHOW_IT : ONLY_OF_CODE)
         .witnessed(rows.ranges.odder(change.weighing(), change.net()))
         .with("witness", new Value.Shown(Tares.plain(lacking.tare()), change.weighing().unit()));
   }

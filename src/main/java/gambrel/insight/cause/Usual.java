@@ -17,7 +17,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -127,8 +126,8 @@ final class Usual {
         .flatMap(
             weighing ->
                 millionths(
-                        weighing.scale().divisionIn(settings.unit()),
-                        balance.hot().orElse(Weight.ZERO).fraction())
+                    weighing.scale().divisionIn(settings.unit()),
+                    balance.hot().orElse(Weight.ZERO).fraction())
                     .stream());
   }
 
@@ -192,8 +191,7 @@ final class Usual {
         IntStream.range(0, bodies.size())
             .boxed()
             .flatMap(
-                i ->
-                    share(amounts.get(i).weight(), bodies.get(i).boning().orElseThrow()).stream())
+                i -> share(amounts.get(i).weight(), bodies.get(i).boning().orElseThrow()).stream())
             .toList();
     var each =
         amounts.stream().filter(a -> a.count() > 0).map(a -> a.weight() / a.count()).toList();

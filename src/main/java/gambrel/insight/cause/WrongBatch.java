@@ -20,9 +20,7 @@ record WrongBatch(RowIndex rows, BodyFacts suspect) {
     return suspect
         .unbalancedBatches()
         .flatMap(
-            out ->
-                others(out)
-                    .flatMap(other -> Stream.concat(tubs(out, other), tubs(other, out))));
+            out -> others(out).flatMap(other -> Stream.concat(tubs(out, other), tubs(other, out))));
   }
 
   /** The other batches that were worked on on a day of this one. */
@@ -43,8 +41,7 @@ record WrongBatch(RowIndex rows, BodyFacts suspect) {
         .filter(weighing -> weighing.step() == Step.TUB && rows.isUncorrected(weighing))
         .map(
             tub ->
-                Candidate.of(
-                        Cause.WRONG_BATCH, RowChange.toBatch(tub, to.batch().id()), PRIOR)
+                Candidate.of(Cause.WRONG_BATCH, RowChange.toBatch(tub, to.batch().id()), PRIOR)
                     .witnessed(BESIDE * (fits(tub, to) - fits(tub, from))));
   }
 

@@ -320,7 +320,9 @@ class LikelyCauseTest {
     otherBodies("80");
   }
 
-  /** Six bodies that balance, with two tubs of bone and 80 of rump each, in packs of these weights. */
+  /**
+   * Six bodies that balance, with two tubs of bone and 80 of rump each, in packs of these weights.
+   */
   private void otherBodies(String... rumps) {
     for (int i = 11; i <= 16; i++) {
       scene.body("B" + i + ",beef,2026-03-02,ann,560");
@@ -372,7 +374,8 @@ class LikelyCauseTest {
     firstBody(40, 32);
     // 32 of mince instead of 50 is as low as the loss is high.
     assertEquals(
-        List.of(Cause.PACK_NOT_WEIGHED), causes().of("B1").stream().map(Suggestion::cause).toList());
+        List.of(Cause.PACK_NOT_WEIGHED),
+        causes().of("B1").stream().map(Suggestion::cause).toList());
   }
 
   /** B1's last of six rumps weighs so much; the others 10 to 12. */
