@@ -110,7 +110,7 @@ record Examiner(RowIndex rows) {
 
   /** Changes of rows that make a body balance and put no other body out of balance. */
   private List<Scored> changes(BodyFacts suspect) {
-    var groups =
+    var candidates =
         Stream.of(
                 new DoublePress(rows, suspect).candidates(),
                 new WrongBody(rows, suspect).candidates(),
@@ -118,8 +118,8 @@ record Examiner(RowIndex rows) {
                 new TareLeftOn(rows, suspect).candidates(),
                 new HookWeighed(rows, suspect).candidates(),
                 new MisreadWeight(rows, suspect).candidates())
-            .flatMap(found -> found)
-            .collect(Collectors.groupingBy(Candidate::group));
+            .flatMap(found -> found);
+    var groups = Groups.inOrder(candidates, Candidate::group);
     return groups.values().stream()
         .flatMap(group -> group.stream().flatMap(one -> promising(suspect, one, group.size())))
         .sorted(Comparator.comparingLong(Estimate::gain).reversed())

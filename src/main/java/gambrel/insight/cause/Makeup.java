@@ -3,6 +3,7 @@ package gambrel.insight.cause;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -23,7 +24,15 @@ record Makeup(Map<Product, Amount> amounts) {
    * @param step pack, tub or bin
    * @param item the item packed; of a bin bone, fat or waste
    */
-  record Product(Step step, String item) {
+  record Product(Step step, String item) implements Comparable<Product> {
+    private static final Comparator<Product> ORDER =
+        Comparator.comparing(Product::step).thenComparing(Product::item);
+
+    @Override
+    public int compareTo(Product other) {
+      return ORDER.compare(this, other);
+    }
+
     /** The product that a weighing of a body is. */
     static Product of(BodyBalance balance, Weighing weighing) {
       return new Product(

@@ -28,7 +28,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
   private static final long OF_A_BIN = 1500;
-  private static final long OF_A_PACK = 1200;
+  private static final long OF_A_PACK = 1100;
   private static final long OF_A_PART = 300;
 
   /** The loss with both sides may be so many per cent, since sides differ. */

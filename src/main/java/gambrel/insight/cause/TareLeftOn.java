@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Finds weighings from which the tare of a tray or bin was not taken off. */
 record TareLeftOn(RowIndex rows, BodyFacts suspect) {
   private static final long OTHERS_SHOW_IT = 400;
-  private static final long ONLY_OF_CODE = 1100;
+  private static final long ONLY_OF_CODE = 800;
   private static final int MOST_ROWS = 12;
 
   Stream<Candidate> candidates() {

@@ -17,6 +17,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -72,7 +74,7 @@ final class Usual {
   private final Range ofAll;
   private final Map<Species, Range> loss = new EnumMap<>(Species.class);
   private final Map<Species, Optional<Range>> chill = new EnumMap<>(Species.class);
-  private final Map<Species, Map<Product, Habit>> habits = new EnumMap<>(Species.class);
+  private final Map<Species, SortedMap<Product, Habit>> habits = new EnumMap<>(Species.class);
   private Optional<Range> batchLoss = Optional.empty();
 
   Usual(Night night) {
@@ -169,20 +171,25 @@ final class Usual {
   }
 
   /** What bodies of a species usually give; none if too few are known. */
-  Map<Product, Habit> habits(Species species) {
+  SortedMap<Product, Habit> habits(Species species) {
     return habits.computeIfAbsent(species, this::habitsOf);
   }
 
-  private Map<Product, Habit> habitsOf(Species species) {
+  private SortedMap<Product, Habit> habitsOf(Species species) {
     var bodies = of(species).stream().filter(body -> body.boning().isPresent()).toList();
     if (bodies.size() < LEAST_BODIES_FOR_PRODUCTS) {
-      return Map.of();
+      return new TreeMap<>();
     }
     var makeups = bodies.stream().map(Makeup::of).toList();
     return makeups.stream()
         .flatMap(makeup -> makeup.amounts().keySet().stream())
         .distinct()
-        .collect(Collectors.toMap(product -> product, product -> habit(product, bodies, makeups)));
+        .collect(
+            Collectors.toMap(
+                product -> product,
+                product -> habit(product, bodies, makeups),
+                (one, same) -> one,
+                TreeMap::new));
   }
 
   private static Habit habit(Product product, List<BodyBalance> bodies, List<Makeup> makeups) {

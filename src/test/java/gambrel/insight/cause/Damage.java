@@ -289,7 +289,7 @@ enum Damage {
       if (random.nextBoolean()) {
         othersOfDay(shop, row).stream().findFirst().ifPresent(bodies::add);
       }
-      long lost = 25 + random.nextInt(40);
+      long lost = 25L + random.nextInt(40);
       for (var one : shop.rows) {
         if (bodies.contains(one.body) && !one.isRail()) {
           one.net = shop.style.shown(one.scale, one.net * (1000 - lost) / 1000);

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dcause.shops=100} damages so many of each kind, {@code -Dcause.seed=N} takes other shops.
  */
 class DamagedShopsTest {
-  private static final int SHOPS = Integer.getInteger("cause.shops", 3);
+  private static final int SHOPS = Integer.getInteger("cause.shops", 2);
   private static final long SEED = Long.getLong("cause.seed", 1L);
   private static final int TRIES = 12;
 
