@@ -1,5 +1,7 @@
 package gambrel.insight.cause;
 
+import gambrel.insight.cause.Makeup.Amount;
+import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
@@ -8,6 +10,7 @@ import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.BodyAccount;
@@ -15,6 +18,7 @@ import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,11 +32,20 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * not add up.
  */
 final class BodyFacts {
-  /** A body balances if its figures are within four spreads of the usual. */
-  static final long BALANCED = Usual.Range.strainOf(4);
+  /** Up to so many spreads oddness of loss and shrink counts in full. */
+  private static final int KNEE = 4;
 
-  /** From this strain of the chill shrink on, a settled body's rail weights are looked at. */
-  private static final long ODD_SHRINK = Usual.Range.strainOf(4);
+  /** Bodies chill alike, so that an odd shrink is hardly ever natural. */
+  private static final int CHILL_KNEE = 5;
+
+  /** A body balances if its figures are within four spreads of the usual. */
+  static final long BALANCED = 100L * KNEE * KNEE;
+
+  /** What cannot be, such as more cold than hot, counts like a figure far from the usual. */
+  private static final long IMPOSSIBLE = BALANCED;
+
+  private static final Set<ReasonCode> OF_RAIL =
+      EnumSet.of(ReasonCode.RAIL_MISSING, ReasonCode.PARTS_MISSING, ReasonCode.ROW_SET_ASIDE);
 
   private static final Set<ReasonCode> OF_BALANCE =
       EnumSet.of(
@@ -52,6 +65,7 @@ final class BodyFacts {
   final String id;
   final Species species;
   private final Usual usual;
+  private Makeup makeup;
 
   /** In which sums each weighing counts, once or not at all. */
   private final Map<Place, Shift> sums = new HashMap<>();
@@ -76,28 +90,43 @@ final class BodyFacts {
    * @param into the weight into the boning room
    * @param hot the hot weight
    * @param cold the cold weight
+   * @param products what came out by product
    */
-  record Shift(long out, long into, long hot, long cold) {
-    static final Shift NONE = new Shift(0, 0, 0, 0);
+  record Shift(long out, long into, long hot, long cold, Map<Product, Amount> products) {
+    static final Shift NONE = new Shift(0, 0, 0, 0, Map.of());
 
     Shift plus(Shift other) {
-      return new Shift(out + other.out, into + other.into, hot + other.hot, cold + other.cold);
+      var sums = new HashMap<>(products);
+      other.products.forEach((product, amount) -> sums.merge(product, amount, Amount::plus));
+      return new Shift(
+          out + other.out, into + other.into, hot + other.hot, cold + other.cold, sums);
     }
 
-    Shift times(long change) {
-      return new Shift(out * change, into * change, hot * change, cold * change);
+    /** Out of the boning room came more of a product. */
+    static Shift of(Product product, Amount more) {
+      return new Shift(more.weight(), 0, 0, 0, Map.of(product, more));
+    }
+
+    private Shift times(long change) {
+      return new Shift(out * change, into * change, hot * change, cold * change, Map.of());
     }
   }
 
-  /** By how much the sums rise if {@code change} is added to a weighing's net weight. */
-  Shift shift(Weighing weighing, long change) {
+  /**
+   * By how much the sums rise if {@code change} is added to a weighing's net weight, and {@code
+   * count} to the number of weighings.
+   */
+  Shift shift(Weighing weighing, long change, int count) {
     if (sums.isEmpty()) {
-      count(balance.outOfBoning(), new Shift(1, 0, 0, 0));
-      count(balance.boningWeighings(), new Shift(0, 1, 0, 0));
-      count(balance.rail().hot().weighings(), new Shift(0, 0, 1, 0));
-      count(balance.rail().cold().weighings(), new Shift(0, 0, 0, 1));
+      count(balance.outOfBoning(), new Shift(1, 0, 0, 0, Map.of()));
+      count(balance.boningWeighings(), new Shift(0, 1, 0, 0, Map.of()));
+      count(balance.rail().hot().weighings(), new Shift(0, 0, 1, 0, Map.of()));
+      count(balance.rail().cold().weighings(), new Shift(0, 0, 0, 1, Map.of()));
     }
-    return sums.getOrDefault(weighing.place(), Shift.NONE).times(change);
+    var one = sums.getOrDefault(weighing.place(), Shift.NONE);
+    return one.out() == 0
+        ? one.times(change)
+        : Shift.of(Product.of(balance, weighing), new Amount(change, count));
   }
 
   private void count(List<Weighing> weighings, Shift one) {
@@ -113,9 +142,20 @@ final class BodyFacts {
 
   /** The weighings of its batches that are out of balance. */
   Stream<Weighing> unbalancedBatchRows() {
-    return balance.batches().stream()
-        .filter(BatchBalance::isOut)
-        .flatMap(batch -> batch.weighings().stream());
+    return unbalancedBatches().flatMap(batch -> batch.weighings().stream());
+  }
+
+  /** Its batches that are out of balance. */
+  Stream<BatchBalance> unbalancedBatches() {
+    return balance.batches().stream().filter(BatchBalance::isOut);
+  }
+
+  /** What came of it, by product. */
+  Makeup makeup() {
+    if (makeup == null) {
+      makeup = Makeup.of(balance);
+    }
+    return makeup;
   }
 
   /** Its cutting loss, if it is known and tested. */
@@ -127,12 +167,13 @@ final class BodyFacts {
         .filter(loss -> account.body().isCut());
   }
 
-  /** The strain of its cutting loss and chill shrink together. */
+  /** The strain of its loss and shrink, and of what cannot be. */
   long strain() {
-    return strain(Shift.NONE);
+    return strain(Shift.NONE)
+        + IMPOSSIBLE * faultCodes().stream().filter(OF_RAIL::contains).count();
   }
 
-  /** As above, with {@code shift} in its sums. */
+  /** The strain of its loss and shrink with {@code shift} in its sums. */
   long strain(Shift shift) {
     return lossStrain(shift) + chillStrain(shift);
   }
@@ -144,20 +185,30 @@ final class BodyFacts {
 
   /** As above, with {@code shift} in its sums. */
   long lossStrain(Shift shift) {
-    if (testedLoss().isEmpty()) {
-      return 0;
-    }
-    var share = testedLoss().get();
-    long boning = share.whole().hundredThousandths();
-    long into = boning + shift.into();
-    if (into <= 0) {
-      return Usual.Range.MOST_STRAIN;
-    }
-    long loss = share.part().hundredThousandths() + shift.into() - shift.out();
-    var limit = LossLimit.of(usual.settings, balance).multiply(BigFraction.of(into, boning));
-    return Usual.millionths(BigFraction.of(loss, 100_000), limit)
-        .map(usual.loss(species)::strain)
-        .orElse(0L);
+    return testedLoss().isEmpty()
+        ? 0
+        : lossOfAllowed(shift)
+            .map(loss -> usual.loss(species).strain(loss, KNEE))
+            .orElse(2 * IMPOSSIBLE);
+  }
+
+  /** How far its cutting loss is from the usual; empty if it is not tested. */
+  Optional<Long> lossDistance() {
+    return lossOfAllowed(Shift.NONE).map(usual.loss(species)::distance);
+  }
+
+  /** Its cutting loss in millionths of what the shop allows it; empty if it is not tested. */
+  private Optional<Long> lossOfAllowed(Shift shift) {
+    return testedLoss()
+        .flatMap(
+            share -> {
+              long boning = share.whole().hundredThousandths();
+              long into = boning + shift.into();
+              long loss = share.part().hundredThousandths() + shift.into() - shift.out();
+              var limit = LossLimit.of(usual.settings, balance);
+              return Usual.millionths(
+                  BigFraction.of(loss, 100_000), limit.multiply(BigFraction.of(into, boning)));
+            });
   }
 
   /** The strain of its chill shrink; 0 if it is not known. */
@@ -166,16 +217,52 @@ final class BodyFacts {
   }
 
   private long chillStrain(Shift shift) {
-    var range = usual.chill(species);
-    var shrink = balance.shares().chillShrink();
-    if (range.isEmpty() || shrink.isEmpty()) {
+    return chillShrink(shift)
+        .map(value -> usual.chill(species).strain(value, CHILL_KNEE))
+        .orElse(0L);
+  }
+
+  /** How far its chill shrink is from the usual; empty if it is not known. */
+  Optional<Long> chillDistance() {
+    return chillShrink(Shift.NONE).map(usual.chill(species)::distance);
+  }
+
+  private Optional<Long> chillShrink(Shift shift) {
+    return balance
+        .shares()
+        .chillShrink()
+        .flatMap(
+            shrink -> {
+              long lost = shrink.part().hundredThousandths() + shift.hot() - shift.cold();
+              long hot = shrink.whole().hundredThousandths() + shift.hot();
+              return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot));
+            });
+  }
+
+  /** How odd the weights and numbers of what came of it are; 0 if too few like it are known. */
+  long productStrain() {
+    return productStrain(Shift.NONE);
+  }
+
+  /** As above, with {@code shift} in its sums. */
+  long productStrain(Shift shift) {
+    var habits = usual.habits(species);
+    long boning = balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
+    if (habits.isEmpty() || boning <= 0 || balance.outputs().isEmpty()) {
       return 0;
     }
-    long lost = shrink.get().part().hundredThousandths() + shift.hot() - shift.cold();
-    long hot = shrink.get().whole().hundredThousandths() + shift.hot();
-    return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot))
-        .map(range.get()::strain)
-        .orElse(0L);
+    var products = new HashSet<>(habits.keySet());
+    products.addAll(makeup().amounts().keySet());
+    products.addAll(shift.products().keySet());
+    long strain = 0;
+    for (var product : products) {
+      var habit = habits.getOrDefault(product, Usual.none(product));
+      var amount = makeup().of(product).plus(shift.products().getOrDefault(product, Amount.NONE));
+      strain +=
+          habit.share().strain(amount.weight() * 1_000_000 / boning, Usual.PRODUCT_KNEE)
+              + habit.count().strain(Usual.millions(amount.count()), Usual.PRODUCT_KNEE);
+    }
+    return strain;
   }
 
   /** The reasons to hold that come from weighings that do not add up; none if it is not held. */
@@ -192,13 +279,32 @@ final class BodyFacts {
     return faults().stream().map(Reason::code).collect(Collectors.toSet());
   }
 
+  /** Whether a weighing on the rail is missing, or one is set aside. */
+  boolean lacksRail() {
+    return faultCodes().stream().anyMatch(OF_RAIL::contains);
+  }
+
   /** Whether a cause is looked for: it does not balance, or has an odd chill shrink. */
   boolean isSuspect() {
     var decision = account.decision();
     return isUnbalanced()
         || decision.state().isSettled()
             && decision.released().isEmpty()
-            && (chillStrain() >= ODD_SHRINK || balance.isColdAboveHot());
+            && (hasOddShrink() || balance.isColdAboveHot());
+  }
+
+  /** Whether its chill shrink is odd for its species and beside the bodies killed on its day. */
+  private boolean hasOddShrink() {
+    var usualShrink = usual.knownChill(species);
+    if (usualShrink.isEmpty() || chillStrain() < BALANCED) {
+      return false;
+    }
+    var range = usualShrink.get();
+    long own = chillShrink(Shift.NONE).orElseThrow();
+    var ofDay = usual.chillOfDay(balance);
+    return ofDay.isEmpty()
+        || new Usual.Range(Usual.Range.of(ofDay, 1).middle(), range.spread()).strain(own, KNEE)
+            >= BALANCED;
   }
 
   /**

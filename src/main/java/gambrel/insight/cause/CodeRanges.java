@@ -43,6 +43,25 @@ final class CodeRanges {
         : List.of(code);
   }
 
+  /** Weights of one code differ by a tenth at least. */
+  private static final int SPREAD_OF_WEIGHT = 10;
+
+  /** Up to so many spreads the oddness of a weight counts in full. */
+  private static final int KNEE = 4;
+
+  /** How much odder a weighing's weight is among those like it than {@code net} would be. */
+  long odder(Weighing weighing, long net) {
+    return like(weighing)
+        .map(
+            all -> {
+              long middle = all.get(all.size() / 2);
+              var range = Usual.Range.of(all, Math.max(1, middle / SPREAD_OF_WEIGHT));
+              return range.strain(weighing.net().hundredThousandths(), KNEE)
+                  - range.strain(net, KNEE);
+            })
+        .orElse(0L);
+  }
+
   /**
    * The least and the most of some weighings.
    *
@@ -65,20 +84,12 @@ final class CodeRanges {
     boolean isFar(long net) {
       return net > 3 * most || net * 3 < least;
     }
-
-    /** Whether a weight is at most twice the most and at least half of the least. */
-    boolean isNear(long net) {
-      return net <= 2 * most && net * 2 >= least;
-    }
   }
 
   /** The range of the weighings that are like this one, itself left out; empty if too few are. */
   Optional<Range> ofOthers(Weighing weighing) {
     long own = weighing.net().hundredThousandths();
-    return keys(weighing).stream()
-        .map(key -> nets.getOrDefault(key, List.of()))
-        .filter(all -> all.size() > LEAST_OTHERS)
-        .findFirst()
+    return like(weighing)
         .map(
             all -> {
               int last = all.size() - 1;
@@ -86,5 +97,13 @@ final class CodeRanges {
                   all.get(all.get(0) == own ? 1 : 0),
                   all.get(all.get(last) == own ? last - 1 : last));
             });
+  }
+
+  /** The weights of the weighings like this one, lightest first; empty if they are too few. */
+  private Optional<List<Long>> like(Weighing weighing) {
+    return keys(weighing).stream()
+        .map(key -> nets.getOrDefault(key, List.of()))
+        .filter(all -> all.size() > LEAST_OTHERS)
+        .findFirst();
   }
 }

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /** Finds two weighings that are equal, seconds apart, with consecutive tickets. */
 record DoublePress(RowIndex rows, BodyFacts suspect) {
   private static final int MOST_SECONDS = 15;
-  private static final long PENALTY = 50;
+  private static final long PRIOR = 200;
 
   Stream<Candidate> candidates() {
     return suspect.weighings().stream()
@@ -27,7 +27,7 @@ record DoublePress(RowIndex rows, BodyFacts suspect) {
         .filter(first -> isTwice(first, weighing))
         .map(
             first ->
-                Candidate.of(Cause.DOUBLE_PRESS, RowChange.remove(weighing), PENALTY)
+                Candidate.of(Cause.DOUBLE_PRESS, RowChange.remove(weighing), PRIOR)
                     .with("witness", EvidenceText.ticket(first, "MIDDLE"))
                     .with("seconds", seconds(first, weighing)));
   }

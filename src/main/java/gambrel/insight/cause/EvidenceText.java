@@ -26,6 +26,8 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
         .with("count", candidate.changes().size())
         .with("body", suspect.id)
         .with("from", first.body())
+        .with("fromBatch", first.batch())
+        .with("toBatch", candidate.first().batch())
         .with("to", candidate.first().body())
         .with("rows", changed())
         .with("ticket", ticket(first, "START"))
@@ -98,26 +100,32 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
   }
 
   private Phrase outcome() {
+    boolean batch = candidate.cause() == Cause.WRONG_BATCH;
+    var bodies = Stream.concat(Stream.of(suspect.id), candidate.bodies().stream()).distinct();
     var figures =
-        Stream.concat(Stream.of(suspect.id), candidate.bodies().stream())
-            .distinct()
-            .limit(MOST_BODIES)
-            .map(body -> figures(rows.facts(then, body)))
-            .toList();
+        batch
+            ? candidate.batches().stream().map(this::figures)
+            : bodies.limit(MOST_BODIES).map(body -> figures(rows.facts(then, body)));
     return Phrase.of("CAUSE.OUTCOME." + how())
-        .with("to", candidate.first().body())
+        .with("to", batch ? candidate.first().batch() : candidate.first().body())
         .with("weight", new Weight(candidate.first().net()), rows.unit())
-        .with("figures", new Value.Phrases(figures, "; "));
+        .with("figures", new Value.Phrases(figures.toList(), "; "));
   }
 
   private String how() {
-    if (candidate.first().value(Field.BODY).isPresent()) {
+    if (candidate.first().value(Field.BODY).isPresent() || candidate.cause() == Cause.WRONG_BATCH) {
       return "MOVED";
     }
     if (candidate.cause() == Cause.DOUBLE_PRESS) {
       return "WITHOUT";
     }
     return candidate.changes().size() == 1 ? "WITH" : "RIGHT";
+  }
+
+  private Phrase figures(String batch) {
+    return Phrase.of("CAUSE.FIGURES.BATCH")
+        .with("batch", batch)
+        .with("loss", percent(then.batches().get(batch).lossShare()));
   }
 
   private Phrase figures(BodyFacts facts) {

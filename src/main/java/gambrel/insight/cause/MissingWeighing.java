@@ -1,7 +1,7 @@
 package gambrel.insight.cause;
 
+import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.cuts.CutTree;
-import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.decision.LossLimit;
 import gambrel.trade.decision.ReasonCode;
@@ -15,6 +15,8 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Step;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -25,60 +27,74 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * look for.
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
-  private static final long BIN_PENALTY = 300;
-  private static final long PART_PENALTY = 100;
-
-  /** A share so many spreads below the usual is far below it. */
-  private static final long SPREADS_BELOW = 2;
-
-  /** The excess of the loss equals what the bins lack within three spreads of both together. */
-  private static final long AGREE = Usual.Range.strainOf(3);
-
-  /** The chill shrink where too few bodies are known, in millionths of the hot weight. */
-  private static final long CHILL = 20_000;
+  private static final long OF_A_BIN = 1500;
+  private static final long OF_A_PACK = 1100;
+  private static final long OF_A_PART = 300;
 
   /** The loss with both sides may be so many per cent, since sides differ. */
   private static final BigFraction SIDES_DIFFER = BigFraction.of(3);
 
   /**
-   * A suggestion for each kind of bin that would explain a loss above the limit: the loss is as
-   * high as bone, fat or waste is low.
+   * A suggestion for each product of which one weighing more would explain a loss above the limit:
+   * of the body there is less of it than of others, by as much as its loss is too high.
    */
-  Stream<Examiner.Scored> bins() {
-    return suspect.testedLoss().isPresent() && suspect.faultCodes().contains(ReasonCode.LOSS_HIGH)
-        ? Stream.of(Kind.BONE, Kind.FAT, Kind.WASTE)
-            .flatMap(
-                kind ->
-                    rows
-                        .usual
-                        .bin(suspect.species, kind)
-                        .flatMap(usual -> bin(kind, usual))
-                        .stream())
-        : Stream.empty();
+  Stream<Examiner.Scored> products() {
+    if (suspect.testedLoss().isEmpty() || !suspect.faultCodes().contains(ReasonCode.LOSS_HIGH)) {
+      return Stream.empty();
+    }
+    var habits = rows.usual.habits(suspect.species);
+    var loss = suspect.testedLoss().get().part().fraction();
+    var missing = loss.subtract(ofLimit(rows.usual.loss(suspect.species).middle()));
+    return Stream.of(Step.BIN, Step.PACK)
+        .flatMap(
+            step -> {
+              var products =
+                  habits.keySet().stream().filter(product -> product.step() == step).toList();
+              return products.stream()
+                  .map(product -> missing(product, habits.get(product), missing, products.size()));
+            });
   }
 
-  private Optional<Examiner.Scored> bin(Kind kind, Usual.Range usual) {
-    var lossRange = rows.usual.loss(suspect.species);
-    var loss = suspect.testedLoss().orElseThrow().part().fraction();
-    var missing = loss.subtract(ofLimit(lossRange.middle()));
-    long found = Usual.binned(suspect.balance, kind).orElse(0L);
-    long lacking = usual.middle() - found;
-    long excess = ofBoning(missing);
-    long strain =
-        new Usual.Range(lacking, usual.spread() + ofBoning(ofLimit(lossRange.spread())))
-            .strain(excess);
-    if (lacking < SPREADS_BELOW * usual.spread() || excess <= 0 || strain > AGREE) {
-      return Optional.empty();
-    }
+  /** One weighing of a product that was not made, one of {@code alike} products. */
+  private Examiner.Scored missing(
+      Product product, Usual.Habit habit, BigFraction missing, int alike) {
+    boolean bin = product.step() == Step.BIN;
+    long weight = Weight.of(missing).hundredThousandths();
+    var shift = BodyFacts.Shift.of(product, new Makeup.Amount(weight, 1));
+    long gain =
+        suspect.strain(BodyFacts.Shift.NONE)
+            - suspect.strain(shift)
+            + suspect.productStrain()
+            - suspect.productStrain(shift)
+            - habit.each().strain(weight, Usual.PRODUCT_KNEE)
+            - (bin ? OF_A_BIN : OF_A_PACK)
+            - Odds.of(alike);
+    var found =
+        suspect
+            .balance
+            .boning()
+            .flatMap(w -> Usual.share(suspect.makeup().of(product).weight(), w));
+    var cause = bin ? Cause.BIN_NOT_WEIGHED : Cause.PACK_NOT_WEIGHED;
     var evidence =
-        Phrase.of("LIKELY_CAUSE.BIN_NOT_WEIGHED")
-            .with("kind", Phrase.of("KIND." + kind))
-            .with("found", percent(found))
-            .with("expected", percent(usual.middle()))
-            .with("missing", Weight.of(missing), rows.unit());
-    var binned = loss().map(l -> new Share(l.part().minus(Weight.of(missing)), l.whole()));
-    return Optional.of(
-        scored(Cause.BIN_NOT_WEIGHED, kind.name(), evidence, BIN_PENALTY + strain, binned));
+        Phrase.of("LIKELY_CAUSE." + cause)
+            .with(
+                "kind",
+                bin ? Phrase.of("KIND." + product.item().toUpperCase(Locale.ROOT)) : part(product))
+            .with("found", percent(found.orElse(0L)))
+            .with("expected", percent(habit.share().middle()))
+            .with("missing", new Weight(weight), rows.unit());
+    var weighed = loss().map(l -> new Share(l.part().minus(new Weight(weight)), l.whole()));
+    return scored(cause, product.item(), evidence, gain, weighed);
+  }
+
+  private Value part(Product product) {
+    return suspect
+        .balance
+        .weighings()
+        .tree()
+        .find(product.item())
+        .<Value>map(item -> new Value.Part(suspect.species, item))
+        .orElse(new Value.Text(product.item()));
   }
 
   private Optional<Share> loss() {
@@ -91,12 +107,8 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
         .multiply(BigFraction.of(millionths, 1_000_000));
   }
 
-  /** A weight in millionths of the weight into the boning room. */
-  private long ofBoning(BigFraction weight) {
-    return Usual.millionths(weight, suspect.balance.boning().orElseThrow().fraction()).orElse(0L);
-  }
-
-  private static Value percent(long millionths) {
+  /** A part of a whole as a value of a sentence. */
+  static Value percent(long millionths) {
     return new Value.Percent(BigFraction.of(millionths, 1_000_000).multiply(Exact.HUNDRED));
   }
 
@@ -117,18 +129,18 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
 
   /** The lighter step lacks what is expected from the other one and the usual chill shrink. */
   private Optional<Examiner.Scored> atOneStep(Weight hot, Weight cold) {
-    long shrink = rows.usual.chill(suspect.species).map(Usual.Range::middle).orElse(CHILL);
+    long shrink = rows.usual.chill(suspect.species).middle();
     var kept = BigFraction.ONE.subtract(BigFraction.of(shrink, 1_000_000));
     if (hot.compareTo(cold) <= 0) {
       var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);
-      return atOneStep(Step.HOT, missing, 0, suspect.strain());
+      return atOneStep(Step.HOT, missing, 0, suspect.lossStrain());
     }
     var missing = Weight.of(hot.fraction().multiply(kept)).minus(cold);
     boolean countsIn =
         suspect.balance.rail().boning().pieces().stream()
             .allMatch(piece -> piece.step() == Step.COLD);
     long into = countsIn ? missing.hundredThousandths() : 0;
-    long strain = suspect.strain(new BodyFacts.Shift(0, into, 0, 0));
+    long strain = suspect.lossStrain(new BodyFacts.Shift(0, into, 0, 0, Map.of()));
     return atOneStep(Step.COLD, missing, into, strain);
   }
 
@@ -145,7 +157,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED." + step)
             .with("hot", parts.value("hot"))
             .with("cold", parts.value("cold"));
-    return Optional.of(part(missing, new Weight(into), evidence, strain));
+    return Optional.of(part(missing, new Weight(into), evidence));
   }
 
   /** One side was weighed hot and cold, and two were cut. */
@@ -168,23 +180,22 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     var evidence =
         Phrase.of("LIKELY_CAUSE.PART_NOT_WEIGHED.OTHER_SIDE")
             .with("percent", new Value.Percent(loss.rest().percent()));
-    return Optional.of(part(side, side, evidence, 0));
+    return Optional.of(part(side, side, evidence));
   }
 
   /** The suggestion for a part that weighs {@code missing}; so much of it adds to W. */
-  private Examiner.Scored part(Weight missing, Weight into, Phrase evidence, long strain) {
+  private Examiner.Scored part(Weight missing, Weight into, Phrase evidence) {
     var weighing = evidence.with("weight", missing, rows.unit());
     var weighed = loss().map(l -> new Share(l.part().plus(into), l.whole().plus(into)));
-    return scored(Cause.PART_NOT_WEIGHED, "", weighing, PART_PENALTY + strain, weighed);
+    long gain = suspect.strain() - OF_A_PART;
+    return scored(Cause.PART_NOT_WEIGHED, "", weighing, gain, weighed);
   }
 
   private Examiner.Scored scored(
-      Cause cause, String kind, Phrase evidence, long cost, Optional<Share> lossAfter) {
+      Cause cause, String kind, Phrase evidence, long gain, Optional<Share> lossAfter) {
     var saying = evidence.with("body", suspect.id);
     var notice = Notice.of(NoticeCode.LIKELY_CAUSE, saying, Place.NONE).aboutBody(suspect.id);
     return new Examiner.Scored(
-        new Suggestion(cause, notice, List.of(), List.of(), loss(), lossAfter),
-        cost - suspect.strain(),
-        cause + kind);
+        new Suggestion(cause, notice, List.of(), List.of(), loss(), lossAfter), gain, cause + kind);
   }
 }

@@ -31,6 +31,15 @@ record RowChange(Weighing weighing, String body, long net, List<Cell> cells) {
     return weighings.stream().map(weighing -> move(weighing, body)).toList();
   }
 
+  /** Keys a row to another batch. */
+  static RowChange toBatch(Weighing weighing, String batch) {
+    return new RowChange(
+        weighing,
+        weighing.body(),
+        weighing.net().hundredThousandths(),
+        List.of(new Cell(Field.BATCH, batch)));
+  }
+
   /** Voids a row. */
   static RowChange remove(Weighing weighing) {
     return new RowChange(weighing, weighing.body(), 0, List.of(new Cell(Field.STATUS, "void")));
@@ -56,6 +65,16 @@ record RowChange(Weighing weighing, String body, long net, List<Cell> cells) {
   static RowChange unit(Weighing weighing, WeightUnit unit, WeightUnit shop) {
     long then = unit.weight(weighing.shown(), shop).hundredThousandths();
     return new RowChange(weighing, weighing.body(), then, List.of(new Cell(Field.UNIT, unit.id())));
+  }
+
+  /** The batch that it would be keyed to; empty if none. */
+  String batch() {
+    return value(Field.BATCH).orElse(weighing.batch());
+  }
+
+  /** Whether the row would no longer count. */
+  boolean isVoid() {
+    return value(Field.STATUS).isPresent();
   }
 
   /** The new value of a cell, or empty if the cell stays as it is. */

@@ -74,6 +74,16 @@ final class RowIndex {
     return facts.computeIfAbsent(body, id -> facts(night, id));
   }
 
+  /** A batch that the shop has. */
+  BatchFacts batch(String batch) {
+    return batch(night, batch);
+  }
+
+  /** A batch on another night, compared with what is usual on this one. */
+  BatchFacts batch(Night other, String batch) {
+    return new BatchFacts(usual, other.batches().get(batch));
+  }
+
   /** A body on another night, compared with what is usual on this one. */
   BodyFacts facts(Night other, String body) {
     return new BodyFacts(usual, other.bodies().get(body));
@@ -110,6 +120,15 @@ final class RowIndex {
         .filter(day -> dates.contains(day.getKey().date()) && !own.contains(day.getKey()))
         .map(Map.Entry::getValue)
         .filter(day -> day.stream().anyMatch(weighing -> weighing.step().isCutting()));
+  }
+
+  /** What was cut of bodies on a date, at any scale. */
+  List<Weighing> cutOn(LocalDate date) {
+    return days.entrySet().stream()
+        .filter(day -> day.getKey().date().equals(date))
+        .flatMap(day -> day.getValue().stream())
+        .filter(weighing -> weighing.ofBody() && weighing.step().isCutting())
+        .toList();
   }
 
   /** The text of a cell of a row as it stands in the export. */

@@ -7,7 +7,6 @@ import gambrel.trade.weighing.SetAside;
 import gambrel.trade.weighing.Weighing;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -15,23 +14,24 @@ import java.util.stream.Stream;
 
 /**
  * Finds weighings keyed to the wrong body: a few tickets of one body between tickets of another
- * body, or beside them; tickets at a change of bodies, where the body key was changed too late or
- * too early; and a rail weighing that one body lacks among those of a body that has one too many.
+ * body, beside them, or anywhere on a day on which both were cut; tickets at a change of bodies,
+ * where the body key was changed too late or too early; and a rail weighing that one body lacks
+ * among those of a body that has one too many.
  */
 record WrongBody(RowIndex rows, BodyFacts suspect) {
-  private static final long BETWEEN = 100;
-  private static final long BESIDE = 300;
+  private static final long BETWEEN = 400;
+  private static final long BESIDE = 600;
   private static final long A_ROW = 50;
   private static final int MOST_BETWEEN = 3;
+  private static final long SAME_DAY = 600;
 
-  /** There is a pause where bodies change, so a change that begins or ends at one costs less. */
-  private static final long AT_A_PAUSE = 200;
+  /** There is a pause where bodies change, so that a run that begins or ends at one is likelier. */
+  private static final long AT_A_PAUSE = 300;
 
-  private static final long ELSEWHERE = 700;
+  private static final long ELSEWHERE = 600;
+  private static final long AT_ANOTHER_SCALE = 800;
   private static final int MOST_AT_A_CHANGE = 80;
-  private static final int KEPT = 3;
-
-  private static final long STRAY = 100;
+  private static final long STRAY = 300;
 
   /** Weighings of one body, one after the other at one scale; at least one. */
   private record Run(String body, List<Weighing> weighings) {
@@ -54,9 +54,30 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
     return Stream.of(
             rows.days(suspect.id).map(Run::of).flatMap(this::betweenOthers),
             rows.days(suspect.id).map(Run::of).flatMap(this::atChanges),
+            sameDay(),
             rows.night.bodies().keySet().stream().filter(this::lacksWeight).flatMap(this::atOthers),
             rows.setAside(NoticeCode.PART_TWICE).flatMap(this::strays))
         .flatMap(found -> found);
+  }
+
+  /** Each cut of the suspect keyed to each other body of its day, and each of theirs to it. */
+  private Stream<Candidate> sameDay() {
+    return suspect.balance.cuts().stream()
+        .map(Weighing::date)
+        .distinct()
+        .map(rows::cutOn)
+        .flatMap(
+            cuts -> {
+              var bodies = cuts.stream().map(Weighing::body).distinct().toList();
+              return cuts.stream()
+                  .filter(rows::isUncorrected)
+                  .flatMap(
+                      cut ->
+                          (isSuspect(cut.body()) ? bodies.stream() : Stream.of(suspect.id))
+                              .filter(to -> !to.equals(cut.body()))
+                              .map(to -> RowChange.move(cut, to)));
+            })
+        .map(change -> Candidate.of(Cause.WRONG_BODY, change, SAME_DAY).variant("SAME_DAY"));
   }
 
   private boolean isSuspect(String body) {
@@ -84,10 +105,10 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
       return Stream.empty();
     }
     boolean between = neighbours.size() == 1;
-    long penalty = (between ? BETWEEN : BESIDE) + A_ROW * size;
+    long prior = (between ? BETWEEN : BESIDE) + A_ROW * size;
     return neighbours.stream()
         .filter(to -> isSuspect(to) || isSuspect(run.body()))
-        .map(to -> Candidate.of(Cause.WRONG_BODY, RowChange.move(run.weighings(), to), penalty))
+        .map(to -> Candidate.of(Cause.WRONG_BODY, RowChange.move(run.weighings(), to), prior))
         .map(candidate -> candidate.variant(between ? "BETWEEN" : "BESIDE"));
   }
 
@@ -122,7 +143,7 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
   }
 
   /**
-   * The first weighings of a run, or its last, keyed to another body; the best of them.
+   * The first weighings of a run, or its last, keyed to another body.
    *
    * @param last whether they are the last
    * @param beside the weighing next to that end of the run, if it is known
@@ -139,12 +160,15 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
         break;
       }
       var moved = last ? weighings.subList(border, weighings.size()) : weighings.subList(0, border);
-      long penalty = pause(weighings, border) == longest ? AT_A_PAUSE : ELSEWHERE;
-      candidates.add(Candidate.of(Cause.CHANGEOVER, RowChange.move(moved, to), penalty));
+      boolean paused = pause(weighings, border) == longest;
+      long prior = beside.isEmpty() ? AT_ANOTHER_SCALE : paused ? AT_A_PAUSE : ELSEWHERE;
+      var changes = RowChange.move(moved, to);
+      candidates.add(
+          n == 1
+              ? Candidate.of(Cause.WRONG_BODY, changes, prior).variant("BESIDE")
+              : Candidate.of(Cause.CHANGEOVER, changes, prior));
     }
-    return candidates.stream()
-        .sorted(Comparator.comparingLong(candidate -> candidate.cost(rows)))
-        .limit(KEPT);
+    return candidates.stream();
   }
 
   /** The seconds between a weighing of a list and the one before it. */

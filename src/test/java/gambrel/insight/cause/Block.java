@@ -51,7 +51,7 @@ final class Block {
     var parts = shop.bodies.get(id).parts();
     var shares = new ArrayList<Long>();
     for (var part : parts) {
-      shares.add(Math.round(part.share() * (100 + random.nextGaussian() * 5)));
+      shares.add(Math.round(part.share() * Math.max(20, 100 + random.nextGaussian() * vary(part))));
     }
     long all = shares.stream().mapToLong(s -> s).sum();
     for (int i = 0; i < parts.size(); i++) {
@@ -62,8 +62,15 @@ final class Block {
     }
   }
 
+  private int vary(Recipe.Part part) {
+    return part.code().endsWith(".fat") ? style.varyFat : style.vary;
+  }
+
   private List<Piece> split(Recipe.Part part, long grams) {
-    int number = (int) Math.max(1, Math.round((double) grams / part.pack()));
+    var hot = shop.bodies.get(id).hot();
+    boolean same = style.samePacks && part.share() > 0;
+    long usual = same ? (hot[0] + hot[1]) / 2L * part.share() / 10_000 : grams;
+    int number = (int) Math.max(1, Math.round((double) usual / part.pack()));
     var pieces = new ArrayList<Piece>();
     long left = grams;
     for (int n = number; n > 1; n--) {

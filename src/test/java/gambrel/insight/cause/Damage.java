@@ -175,6 +175,129 @@ enum Damage {
       return Optional.of(new Truth(Cause.DECIMAL, Set.of(row), 1, ""));
     }
   },
+  /** Two digits of a typed weight exchanged. */
+  DIGITS(Cause.DIGITS_TRANSPOSED) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var rows = netOnly(shop).stream().filter(Damage::isCut).toList();
+      if (rows.isEmpty()) {
+        return Optional.empty();
+      }
+      var row = pick(random, rows);
+      var digits = new StringBuilder(Long.toString(row.net));
+      int at = random.nextInt(digits.length() - 1);
+      char first = digits.charAt(at);
+      digits.setCharAt(at, digits.charAt(at + 1));
+      digits.setCharAt(at + 1, first);
+      row.net = Long.parseLong(digits.toString());
+      return Optional.of(new Truth(Cause.DIGITS_TRANSPOSED, Set.of(row), 1, ""));
+    }
+  },
+  /** A hook of a weight that no file tells, in the hot weight. */
+  UNKNOWN_HOOK(Cause.HOOK) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      if (shop.style.hookKnown) {
+        return Optional.empty();
+      }
+      var row =
+          pick(random, shop.of("rail").stream().filter(r -> r.code.startsWith("hot.")).toList());
+      row.net += shop.style.shown("rail", shop.style.hook);
+      return Optional.of(new Truth(Cause.HOOK, Set.of(row), 1, row.body));
+    }
+  },
+  /** A tub keyed to another batch of the day. */
+  WRONG_BATCH(Cause.WRONG_BATCH) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var tubs = shop.rows.stream().filter(r -> r.code.startsWith("tub.")).toList();
+      if (tubs.isEmpty()) {
+        return Optional.empty();
+      }
+      var tub = pick(random, tubs);
+      var others =
+          tubs.stream()
+              .filter(r -> r.time.toLocalDate().equals(tub.time.toLocalDate()))
+              .map(r -> r.batch)
+              .filter(b -> !b.equals(tub.batch))
+              .distinct()
+              .toList();
+      if (others.isEmpty()) {
+        return Optional.empty();
+      }
+      tub.batch = pick(random, others);
+      return Optional.of(new Truth(Cause.WRONG_BATCH, Set.of(tub), 1, ""));
+    }
+  },
+  /** A pack that was not weighed. */
+  PACK_NOT_WEIGHED(Cause.PACK_NOT_WEIGHED) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var row =
+          pick(
+              random,
+              shop.rows.stream()
+                  .filter(r -> r.code.startsWith("pack.") && r.batch.isEmpty())
+                  .toList());
+      shop.rows.remove(row);
+      return Optional.of(new Truth(Cause.PACK_NOT_WEIGHED, Set.of(row), 0, row.body));
+    }
+  },
+  /** A tub of fat that was not weighed. */
+  FAT_NOT_WEIGHED(Cause.BIN_NOT_WEIGHED) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var row = pick(random, shop.rows.stream().filter(r -> r.code.equals("bin.fat")).toList());
+      shop.rows.remove(row);
+      return Optional.of(new Truth(Cause.BIN_NOT_WEIGHED, Set.of(row), 0, row.body));
+    }
+  },
+  /** A tub of bone keyed to another body of the day. */
+  BONE_TO_NEIGHBOUR(Cause.WRONG_BODY) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var row = pick(random, shop.rows.stream().filter(r -> r.code.equals("bin.bone")).toList());
+      var others = othersOfDay(shop, row);
+      return others.isEmpty()
+          ? Optional.empty()
+          : Optional.of(key(List.of(row), pick(random, others)));
+    }
+  },
+  /** Of each of two bodies of a day a tub of bone was not weighed. */
+  TWO_LACK_BONE(Cause.BIN_NOT_WEIGHED) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var bones = shop.rows.stream().filter(r -> r.code.equals("bin.bone")).toList();
+      var row = pick(random, bones);
+      var others = othersOfDay(shop, row);
+      if (others.isEmpty()) {
+        return Optional.empty();
+      }
+      String other = pick(random, others);
+      var also = bones.stream().filter(r -> r.body.equals(other)).findFirst();
+      shop.rows.remove(row);
+      also.ifPresent(shop.rows::remove);
+      return also.map(r -> new Truth(Cause.BIN_NOT_WEIGHED, Set.of(row, r), 0, row.body));
+    }
+  },
+  /** Two bodies of a day that lost more than the shop allows, by nature. */
+  NATURAL(null) {
+    @Override
+    Optional<Truth> happen(CleanShop shop, SplittableRandom random) {
+      var row = pick(random, shop.rows.stream().filter(Damage::isCut).toList());
+      var bodies = new ArrayList<>(List.of(row.body));
+      if (random.nextBoolean()) {
+        othersOfDay(shop, row).stream().findFirst().ifPresent(bodies::add);
+      }
+      long lost = 25L + random.nextInt(40);
+      for (var one : shop.rows) {
+        if (bodies.contains(one.body) && !one.isRail()) {
+          one.net = shop.style.shown(one.scale, one.net * (1000 - lost) / 1000);
+        }
+      }
+      return Optional.of(new Truth(null, Set.of(row), 0, row.body));
+    }
+  },
   /** One row in the other unit. */
   UNIT_ROW(Cause.UNIT) {
     @Override

@@ -19,6 +19,15 @@ final class ShopStyle {
   final long trayTare;
   final int loss;
   final int bodies;
+
+  /** By how many per cent of itself the share of a cut differs from body to body; of fat. */
+  final int vary;
+
+  final int varyFat;
+
+  /** Whether each cut is packed in the same number of packs from every body. */
+  final boolean samePacks;
+
   final List<Recipe> recipes = new ArrayList<>();
 
   ShopStyle(SplittableRandom random) {
@@ -34,6 +43,9 @@ final class ShopStyle {
     trayTare = shop(150 + random.nextInt(8) * 50L);
     loss = 80 + random.nextInt(80);
     bodies = 10 + random.nextInt(51);
+    vary = 3 + random.nextInt(6);
+    varyFat = 6 + random.nextInt(13);
+    samePacks = random.nextBoolean();
     int kinds = 1 + random.nextInt(3);
     for (int i = 0; i < kinds; i++) {
       recipes.add(Recipe.ALL.get(random.nextInt(Recipe.ALL.size())));

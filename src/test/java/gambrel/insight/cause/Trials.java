@@ -1,15 +1,17 @@
 package gambrel.insight.cause;
 
 import gambrel.files.folder.ShopReader;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Place;
+import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Reckoner;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.RowCells;
+import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Shop;
-import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -29,30 +31,34 @@ final class Trials {
     this.folder = folder;
   }
 
-  /** Counts of what was suggested. */
+  /** Counts of what was suggested first for the body that fails. */
   static final class Score {
     int passing;
     int failing;
     int first;
     int exact;
-    int amongThree;
     int silent;
-    long nanos;
+
+    /** Suggestions, of any body, that put another body further from the usual. */
+    int harming;
 
     void add(Score other) {
       passing += other.passing;
       failing += other.failing;
       first += other.first;
       exact += other.exact;
-      amongThree += other.amongThree;
       silent += other.silent;
-      nanos += other.nanos;
+      harming += other.harming;
+    }
+
+    int suggested() {
+      return failing - silent;
     }
 
     String line(String name) {
       return String.format(
           "| %s | %d | %d | %d | %d | %d | %d |",
-          name, passing, failing, first, exact, amongThree, silent);
+          name, passing, failing, suggested(), first, exact, harming);
     }
   }
 
@@ -60,6 +66,30 @@ final class Trials {
   record Found(Night night, List<ExportFile> exports) {
     LikelyCauses causes() {
       return LikelyCauses.of(night, exports);
+    }
+
+    /** The night with corrections. */
+    Night corrected(List<Correction> corrections) {
+      var shop = night.shop();
+      var then =
+          new Shop(
+              shop.settings(),
+              shop.cuts(),
+              shop.ranges(),
+              shop.foods(),
+              shop.customers(),
+              shop.bodies(),
+              shop.codes(),
+              shop.scales(),
+              shop.bench(),
+              shop.charges(),
+              shop.values(),
+              shop.batches(),
+              shop.payments(),
+              corrections,
+              shop.releases(),
+              shop.unread());
+      return new Reckoner(then, exports).at(night.asOf());
     }
   }
 
@@ -94,12 +124,18 @@ final class Trials {
         continue;
       }
       shop.number();
-      if (failing(look(shop, touched(truth.get())).night()).isEmpty()) {
+      boolean hook = damage == Damage.UNKNOWN_HOOK;
+      if (!hook && failing(look(shop, touched(truth.get())).night()).isEmpty()) {
         score.passing++;
         continue;
       }
       score.failing++;
-      score(truth.get(), look(shop), score, damage + " seed " + seed);
+      var found = look(shop);
+      String body =
+          hook
+              ? truth.get().owner()
+              : failing(found.night()).orElseThrow(() -> new AssertionError(damage + " " + seed));
+      score(truth.get(), found, body, score, damage + " seed " + seed);
       return;
     }
   }
@@ -133,23 +169,57 @@ final class Trials {
         .findFirst();
   }
 
-  private static void score(Damage.Truth truth, Found found, Score score, String where) {
-    String body = failing(found.night()).orElseThrow(() -> new AssertionError(where));
-    long start = cpu();
-    var suggestions = found.causes().of(body);
-    score.nanos += cpu() - start;
+  private static void score(
+      Damage.Truth truth, Found found, String body, Score score, String where) {
+    var causes = found.causes();
+    var suggestions = causes.of(body);
     boolean first = !suggestions.isEmpty() && isNamed(truth, suggestions.get(0));
     score.silent += suggestions.isEmpty() ? 1 : 0;
     score.first += first ? 1 : 0;
     score.exact += first && suggestions.get(0).rows().size() == truth.touched() ? 1 : 0;
-    score.amongThree += suggestions.stream().anyMatch(s -> isNamed(truth, s)) ? 1 : 0;
+    score.harming += harming(found, causes);
     if (!first && Boolean.getBoolean("cause.tell")) {
       tell(truth, found, body, suggestions, where);
     }
   }
 
-  private static long cpu() {
-    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  /** How many suggestions put a body other than their own further from the median loss. */
+  private static int harming(Found found, LikelyCauses causes) {
+    return (int)
+        causes.byBody().entrySet().stream()
+            .flatMap(
+                of ->
+                    of.getValue().stream()
+                        .map(suggestion -> found.corrected(suggestion.corrections()))
+                        .filter(then -> harms(found.night(), then, of.getKey())))
+            .count();
+  }
+
+  private static boolean harms(Night before, Night then, String own) {
+    return before.bodies().values().stream()
+        .filter(account -> !account.body().id().equals(own))
+        .anyMatch(
+            account -> {
+              double usual = usualLoss(before, account.body().species());
+              var now = then.bodies().get(account.body().id());
+              return Math.abs(loss(now) - usual) > Math.abs(loss(account) - usual) + 1e-9;
+            });
+  }
+
+  private static double usualLoss(Night night, Species species) {
+    var sorted =
+        night.bodies().values().stream()
+            .filter(account -> account.decision().state() == State.ISSUED)
+            .filter(account -> account.body().species() == species)
+            .mapToDouble(Trials::loss)
+            .sorted()
+            .toArray();
+    return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
+  }
+
+  private static double loss(BodyAccount account) {
+    var loss = account.balance().shares().cuttingLoss();
+    return loss.map(share -> share.percent().doubleValue()).orElse(0.0);
   }
 
   private static void tell(
@@ -168,6 +238,10 @@ final class Trials {
   }
 
   private static boolean isNamed(Damage.Truth truth, Suggestion said) {
+    // There is nothing to paste for a hook of unknown weight.
+    if (truth.cause() == Cause.HOOK && !truth.owner().isEmpty()) {
+      return said.cause() == Cause.HOOK;
+    }
     boolean moved = truth.cause() == Cause.WRONG_BODY;
     if (moved) {
       return (said.cause() == Cause.WRONG_BODY || said.cause() == Cause.CHANGEOVER)
