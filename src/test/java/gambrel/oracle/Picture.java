@@ -79,7 +79,7 @@ final class Picture {
     }
     var boning = numbers.get("boning");
     boolean left =
-        known("cold", "chill_shrink_pct") && !numbers.get("cold").equals(boning);
+        known("cold", "chill_shrink_pct") && numbers.get("cold").compareTo(boning) != 0;
     if (left || known("cold", "ageing_shrink_pct")) {
       stage("cold", numbers.get("cold"));
     }
