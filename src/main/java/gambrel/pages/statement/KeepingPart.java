@@ -35,7 +35,7 @@ final class KeepingPart extends StatementPart {
             say("keeping.cook"));
     return rows.isEmpty() || !is(Outcome.CUT)
         ? Optional.empty()
-        : Optional.of(new TextTable("", heads, rows, say("keeping.source")));
+        : Optional.of(new TextTable("", heads, rows, ""));
   }
 
   /** The kinds of food in the customer's boxes, in the order of food.csv. */
@@ -100,9 +100,12 @@ final class KeepingPart extends StatementPart {
     return known + ' ' + say("caution.cattle." + settings.region().id());
   }
 
-  /** Cautions, a sentence or two each. */
+  /** Where the advice is from, and cautions; a sentence or two each. */
   List<String> cautions() {
     var cautions = new ArrayList<String>();
+    if (is(Outcome.CUT) && !kinds().isEmpty()) {
+      cautions.add(say("keeping.source"));
+    }
     if (!is(Outcome.CONDEMNED)) {
       backbone().ifPresent(cautions::add);
       cautions.add(say("caution.raw"));

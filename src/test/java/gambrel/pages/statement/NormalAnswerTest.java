@@ -118,10 +118,10 @@ class NormalAnswerTest {
   }
 
   @Test
-  void saysNothingOfAKindOfWhichNothingIsPublished() {
-    shop.add("bodies.csv", "D1,game,,2026-03-02,,,,c-ann,1,,,").weighed("D1");
+  void saysThatTooFewAreKnownOfAKindOfWhichNothingIsPublished() {
+    shop.steer();
     assertEquals(
         List.of("We have had too few like it to say."),
-        answer(shop.statement("D1", "c-ann"), "normal"));
+        answer(shop.statement("B1", "c-ann"), "normal"));
   }
 }

@@ -57,12 +57,15 @@ final class SampleCuts {
       offal.rows().forEach(row -> all.add(new CutsView.Group(offal.title(), List.of(row))));
     }
     var counted = cuts.stream().allMatch(cut -> cut.packs() >= 0);
-    var total = new CutsView.Row(title, "", counted ? "" + packs() : "", weight());
+    var rows = all.stream().flatMap(group -> group.rows().stream()).toList();
+    var packs = rows.stream().filter(row -> counted).mapToInt(row -> Integer.parseInt(row.packs()));
+    var sum = rows.stream().map(row -> new BigDecimal(row.weight())).reduce(BigDecimal::add);
+    var total = new CutsView.Row(title, "", counted ? "" + packs.sum() : "", sum.get() + "");
     return new CutsView(
         title,
         cuts.stream().anyMatch(cut -> cut.packs() >= 0) ? W.say("boxes.packs") : "",
         unit,
-        blocks(all, Optional.of(total).filter(sum -> all.size() > 1)),
+        blocks(all, Optional.of(total).filter(of -> all.size() > 1)),
         List.of(notes));
   }
 

@@ -86,7 +86,8 @@ final class SampleStatement {
                 words.say("keeping.freezer", freezer),
                 words.say("keeping.cook")),
             rows,
-            words.say("keeping.source"));
+            "");
+    cautions.add(words.say("keeping.source"));
     return this;
   }
 
