@@ -88,8 +88,8 @@ class OneFigureEverywhereTest {
   }
 
   /**
-   * Hot 300, a tub of 5 kg without a batch that afternoon, cold 290: 10 of 300 are lost, 1.8 % of 560
-   * alive.
+   * Hot 300, a tub of 5 kg without a batch that afternoon, cold 290: 10 of 300 are lost, 1.8 % of
+   * 560 alive.
    *
    * @param packed 290 for a body that is issued, less for one that is held for its loss
    */

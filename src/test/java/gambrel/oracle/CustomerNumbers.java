@@ -9,8 +9,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 /**
  * The exact figures of one customer's part of a body, by the names that the attachment of a
  * statement gives them; {@code meat_home}, {@code other_home}, {@code offal}, {@code outright},
- * {@code added} and {@code boxes}
- * are sums that only the page prints.
+ * {@code added} and {@code boxes} are sums that only the page prints.
  */
 final class CustomerNumbers {
   private final Map<String, BigFraction> numbers = new TreeMap<>();

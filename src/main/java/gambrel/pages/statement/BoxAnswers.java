@@ -95,8 +95,7 @@ final class BoxAnswers extends StatementPart {
   }
 
   private String meat() {
-    boolean fat =
-        own.lines().stream().anyMatch(l -> l.kind() == Kind.FAT && !l.weight().isZero());
+    boolean fat = own.lines().stream().anyMatch(l -> l.kind() == Kind.FAT && !l.weight().isZero());
     if (own.otherHome().isZero()) {
       return "packs.part.meat";
     }

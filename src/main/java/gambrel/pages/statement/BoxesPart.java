@@ -192,8 +192,7 @@ final class BoxesPart extends StatementPart {
         line.name(),
         line.note(),
         line.packs().map(formats::count).orElse(""),
-        formats.bareWeight(
-            line.weight(), WeightDecimals.fitting(least, List.of(line.weight()))));
+        formats.bareWeight(line.weight(), WeightDecimals.fitting(least, List.of(line.weight()))));
   }
 
   private CutsView.Row total() {

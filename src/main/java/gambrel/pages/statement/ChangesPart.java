@@ -37,8 +37,7 @@ final class ChangesPart extends StatementPart {
 
   /** Weights with the decimals of the rail scale. */
   private static final Set<String> HUNG =
-      Set.of(
-          Figures.BODY + "hot", Figures.BODY + "cold", Figures.BODY + "boning");
+      Set.of(Figures.BODY + "hot", Figures.BODY + "cold", Figures.BODY + "boning");
 
   /** Weights that the page does not print. */
   private static final Set<String> UNPRINTED =
@@ -109,7 +108,9 @@ final class ChangesPart extends StatementPart {
         .toList();
   }
 
-  /** Whether a decision may be younger than a statement: one without a time is as old as its day. */
+  /**
+   * Whether a decision may be younger than a statement: one without a time is as old as its day.
+   */
   private boolean isSince(OffsetDateTime decided, LocalDateTime issued) {
     var local = decided.atZoneSameInstant(settings.zone()).toLocalDateTime();
     return local.isAfter(issued) || local.equals(issued.toLocalDate().atStartOfDay());
@@ -135,9 +136,7 @@ final class ChangesPart extends StatementPart {
   private boolean isPrinted(Change change) {
     String name = change.name();
     boolean twice = own.isSoleOwner() && name.equals(Figures.BODY + Figures.TAKE_HOME);
-    return !twice
-        && !UNPRINTED.contains(name)
-        && (!name.endsWith(PERCENT) || name.equals(hanging));
+    return !twice && !UNPRINTED.contains(name) && (!name.endsWith(PERCENT) || name.equals(hanging));
   }
 
   /** The values of one row, packs before weight. */

@@ -4,7 +4,6 @@ import gambrel.pages.views.Answer;
 import gambrel.pages.views.Fact;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Facts.Offal;
-import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
@@ -115,9 +114,7 @@ final class RestFacts extends StatementPart {
   /** What became of a part that dressing takes off; empty if it is not known. */
   private Optional<String> dressed(Offal line) {
     boolean bought = line == Offal.HIDE || line == Offal.SKIN;
-    return bought && isBought(line)
-        ? Optional.of(say("rest.kept"))
-        : weights(w -> isOf(line, w));
+    return bought && isBought(line) ? Optional.of(say("rest.kept")) : weights(w -> isOf(line, w));
   }
 
   private boolean isOf(Offal line, Weighing weighing) {

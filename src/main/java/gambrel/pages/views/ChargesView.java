@@ -10,8 +10,7 @@ import java.util.List;
  * @param sections what the shop charges; what it buys; payments and what is left to pay
  * @param notes such as how the charges were divided; may be empty
  */
-public record ChargesView(
-    String money, String whole, List<Section> sections, List<String> notes) {
+public record ChargesView(String money, String whole, List<Section> sections, List<String> notes) {
   /**
    * Lines that are summed together.
    *

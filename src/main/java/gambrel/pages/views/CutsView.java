@@ -14,11 +14,7 @@ import java.util.stream.Stream;
  * @param notes remarks on the list; may be empty
  */
 public record CutsView(
-    String title,
-    String packs,
-    String weight,
-    List<Block> blocks,
-    List<String> notes) {
+    String title, String packs, String weight, List<Block> blocks, List<String> notes) {
   /**
    * Lines that stay together.
    *

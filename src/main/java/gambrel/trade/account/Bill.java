@@ -35,11 +35,7 @@ public record Bill(List<Line> lines, List<Charge> unknown) {
    * @param parts each customer's part
    */
   public record Line(
-      Charge charge,
-      BigFraction quantity,
-      Money amount,
-      Money tax,
-      SortedMap<String, Part> parts) {
+      Charge charge, BigFraction quantity, Money amount, Money tax, SortedMap<String, Part> parts) {
     /** Whether the shop pays for it. */
     public boolean isCredit() {
       return charge.price().signum() < 0;

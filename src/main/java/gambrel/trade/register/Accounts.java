@@ -31,8 +31,7 @@ public final class Accounts {
       add(statements, row.customer(), row.body(), register.since(row).toLocalDate(), money);
     }
     for (var planned : issued) {
-      var since =
-          planned.replaces().map(register::since).orElse(night.issueTime()).toLocalDate();
+      var since = planned.replaces().map(register::since).orElse(night.issueTime()).toLocalDate();
       var money = night.money(planned.account(), planned.customer());
       add(statements, planned.customer(), planned.body(), since, money);
     }
@@ -45,8 +44,7 @@ public final class Accounts {
         (customer, all) -> {
           var of = statements.getOrDefault(customer, Map.of()).values();
           var named = Money.sum(of.stream().map(statement -> statement.money().paid()));
-          accounts.put(
-              customer, new CustomerAccount(customer, List.copyOf(of), all.minus(named)));
+          accounts.put(customer, new CustomerAccount(customer, List.copyOf(of), all.minus(named)));
         });
     return accounts;
   }

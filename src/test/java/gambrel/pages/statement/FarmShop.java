@@ -53,7 +53,9 @@ public final class FarmShop {
         unit=kg
         zone=UTC
         tax_name=GST""");
-    add("customers.csv", "customer,name,language,address\nc-ann,Ann Lowry,,Lowry Road 1; Hilltop\nc-bob,Bob Teasel,,");
+    add(
+        "customers.csv",
+        "customer,name,language,address\nc-ann,Ann Lowry,,Lowry Road 1; Hilltop\nc-bob,Bob Teasel,,");
     add(
         "bodies.csv",
         "body,species,class,killed,live_weight,live_guessed,age_months,customer,head,mark"

@@ -94,8 +94,7 @@ class StatementClaimsTest {
     shop.row("02T09:00", "B1", "hot", "100").row("03T09:00", "B1", "cold", "98");
     shop.row("05T09:00", "B1", "rump", "97.5", "", "c-bob");
     assertEquals(
-        "Nothing has been packed so far.",
-        answer(shop.statement("B1", "c-ann"), "packs").get(0));
+        "Nothing has been packed so far.", answer(shop.statement("B1", "c-ann"), "packs").get(0));
   }
 
   @Test

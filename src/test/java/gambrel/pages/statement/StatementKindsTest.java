@@ -195,8 +195,7 @@ class StatementKindsTest {
     var view = shop.statement("L1", "c-ann");
     assertEquals("The carcase as it hung, 98.0 kg.", answer(view, "packs").get(0));
     assertEquals("210 kg alive became 98.0 kg on the rail.", answer(view, "why").get(0));
-    assertEquals(
-        List.of("Whole carcase, as it hung |  | 98.0"), lines(view.boxes().orElseThrow()));
+    assertEquals(List.of("Whole carcase, as it hung |  | 98.0"), lines(view.boxes().orElseThrow()));
     assertTrue(view.keeping().isEmpty());
   }
 
@@ -247,11 +246,12 @@ class StatementKindsTest {
     var view = shop.statement("B1", "c-ann");
     assertTrue(answer(view, "mine").contains("Beef sausages, also in it: rice flour, salt."));
     assertEquals(
-        List.of("5 packs, 78.0 kg in your boxes.", "77.5 kg meat and bone, 0.5 kg seasoning and water."),
+        List.of(
+            "5 packs, 78.0 kg in your boxes.",
+            "77.5 kg meat and bone, 0.5 kg seasoning and water."),
         answer(view, "packs"));
     assertEquals(
-        "Beef sausages, 1.47 kg meat | 1 | 1.96",
-        lines(view.boxes().orElseThrow()).get(3));
+        "Beef sausages, 1.47 kg meat | 1 | 1.96", lines(view.boxes().orElseThrow()).get(3));
   }
 
   @Test
@@ -259,7 +259,8 @@ class StatementKindsTest {
     var shop = shop().add("batches.csv", "H1,Smoked ham,2026-04-10,salt").steer();
     shop.row("05T09:10", "B1", "trim", "1.5", "H1");
     var view = shop.statement("B1", "c-ann");
-    assertTrue(answer(view, "packs").contains("A batch is not weighed out yet: see “Still to come”."));
+    assertTrue(
+        answer(view, "packs").contains("A batch is not weighed out yet: see “Still to come”."));
     assertEquals(
         new Fact(
             "Smoked ham",

@@ -10,8 +10,8 @@ import gambrel.pages.views.StatementView;
 import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.account.CustomerMoney;
 import gambrel.trade.measure.Money;
-import java.time.LocalDate;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,9 +55,7 @@ class StatementMoneyTest {
             "Still to pay: 197.00"),
         sums(charges));
     assertEquals(
-        List.of(
-            "$197.00 still to pay.", "You have paid $100.00. Thank you."),
-        answer(view, "owe"));
+        List.of("$197.00 still to pay.", "You have paid $100.00. Thank you."), answer(view, "owe"));
   }
 
   @Test
@@ -87,9 +85,7 @@ class StatementMoneyTest {
         sums(view.charges().orElseThrow()));
     assertEquals(
         List.of("", "What we buy from you", ""),
-        view.charges().orElseThrow().sections().stream()
-            .map(ChargesView.Section::title)
-            .toList());
+        view.charges().orElseThrow().sections().stream().map(ChargesView.Section::title).toList());
   }
 
   @Test
@@ -133,8 +129,7 @@ class StatementMoneyTest {
     assertEquals("Tax invoice and take-home statement", view.kind());
     assertTrue(view.shop().lines().get(0).endsWith("ABN 12 345"), view.shop()::toString);
     assertEquals("Lowry Road 1, Hilltop", view.address());
-    assertEquals(
-        "VAT invoice and take-home statement", numbered(withTerms("region=uk")).kind());
+    assertEquals("VAT invoice and take-home statement", numbered(withTerms("region=uk")).kind());
     assertEquals("Take-home statement", numbered(withTerms("region=us")).kind());
   }
 

@@ -74,11 +74,10 @@ public final class ManyStatements {
   private void answers() {
     sample
         .answer(
-            "packs", W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"))
+            "packs",
+            W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"))
         .answer(
-            "owe",
-            W.say("owe.due.lead", "$" + money(200)),
-            W.say("owe.payments", "$" + money(50)))
+            "owe", W.say("owe.due.lead", "$" + money(200)), W.say("owe.payments", "$" + money(50)))
         .answer(
             "why",
             W.say("why.lead.guessed", "612 kg", cuts.weight() + " kg"),
@@ -124,7 +123,8 @@ public final class ManyStatements {
                     new ChargesView.Row("Killing and dressing", "1 head", "120.00", "", "120.00"),
                     new ChargesView.Row(
                         "Cutting and packing", weight() + " kg", "1.10", "", money(300)),
-                    new ChargesView.Row("Making sausages", weight() + " kg", "3.50", "", money(80))),
+                    new ChargesView.Row(
+                        "Making sausages", weight() + " kg", "3.50", "", money(80))),
                 List.of(
                     new ChargesView.Sum(W.say("charges.net"), money(500), false),
                     new ChargesView.Sum(

@@ -34,11 +34,10 @@ final class SampleAmerican {
     sample.known("Brand bar over J", "Tuesday, March 10, 2026").issued("March 24, 2026", 1);
     sample
         .answer(
-            "packs", w.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " lb"))
+            "packs",
+            w.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " lb"))
         .answer("owe", w.say("owe.paid.lead"), w.say("owe.payments", "$612.40"))
-        .answer(
-            "why",
-            w.say("why.lead", "1012 lb", cuts.weight() + " lb"))
+        .answer("why", w.say("why.lead", "1012 lb", cuts.weight() + " lb"))
         .answer(
             "normal",
             w.say("normal.lead.outside", "8", "cow"),
@@ -66,8 +65,6 @@ final class SampleAmerican {
             w.say("caution.cattle.us")));
     sample.boxes = cuts.view("lb", null);
     sample.keeping("40 °F", "0 °F", "steaks", "roasts", "mince");
-    return sample
-        .caution("caution.sale.us", "caution.label", "caution.raw")
-        .view();
+    return sample.caution("caution.sale.us", "caution.label", "caution.raw").view();
   }
 }

@@ -39,13 +39,8 @@ final class SampleLamb {
             W.say("packs.share.lead", "62.5 kg", W.say("yours.1/2")),
             W.count("packs.outright", 2, "2", "4.4 kg"),
             W.count("packs.of_whole.all", 98, "98", "120.7 kg"))
-        .answer(
-            "owe",
-            W.say("owe.due.lead", "$141.90"),
-            W.say("owe.part", W.say("yours.1/2")))
-        .answer(
-            "why",
-            W.say("why.lead", "264 kg", "115.90 kg"))
+        .answer("owe", W.say("owe.due.lead", "$141.90"), W.say("owe.part", W.say("yours.1/2")))
+        .answer("why", W.say("why.lead", "264 kg", "115.90 kg"))
         .answer(
             "normal",
             W.say("normal.lead.published"),
@@ -53,7 +48,8 @@ final class SampleLamb {
                 "normal.dressing",
                 "51.5%",
                 W.say("normal.published", "50%", "53%", "shorn, Univ. of Kentucky ASC-179")))
-        .answer("mine", W.say("mine.lead.mob", "6"), W.say("mine.alone.mob"), W.say("mine.divided"));
+        .answer(
+            "mine", W.say("mine.lead.mob", "6"), W.say("mine.alone.mob"), W.say("mine.divided"));
     sample.flow = mobFlow();
     sample.boxes =
         cuts.view(
@@ -105,9 +101,7 @@ final class SampleLamb {
     sample
         .answer("packs", W.say("packs.whole.lead", "21.6 kg"), W.say("packs.whole"))
         .answer("owe", W.say("owe.credit.lead", "$4.00"))
-        .answer(
-            "why",
-            W.say("why.lead.whole", "43 kg", "21.6 kg"))
+        .answer("why", W.say("why.lead.whole", "43 kg", "21.6 kg"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"));
     sample.flow =
         new SampleFlow("kg", "43")
@@ -128,8 +122,7 @@ final class SampleLamb {
                         List.of(
                             new CutsView.Group(
                                 "",
-                                List.of(
-                                    new CutsView.Row(W.say("boxes.whole"), "", "", "21.6"))))),
+                                List.of(new CutsView.Row(W.say("boxes.whole"), "", "", "21.6"))))),
                     Optional.empty(),
                     Optional.empty())),
             List.of());

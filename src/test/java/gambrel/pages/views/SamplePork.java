@@ -84,7 +84,8 @@ final class SamplePork {
                     List.of(
                         new ChargesView.Sum(
                             W.say(
-                                "charges.tax.included", W.say("charges.tax", "GST", "10%", "87.27")),
+                                "charges.tax.included",
+                                W.say("charges.tax", "GST", "10%", "87.27")),
                             "8.73",
                             false),
                         new ChargesView.Sum(W.say("charges.due.held"), "96.00", true)))),

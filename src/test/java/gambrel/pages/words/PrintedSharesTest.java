@@ -45,8 +45,7 @@ class PrintedSharesTest {
   @Test
   void letWeightsWithOneDecimalAddUpToTheirRoundedSum() {
     assertEquals(
-        weights(180_400, 9_100, 2_000),
-        PrintedShares.weights(weights(180_440, 9_140, 1_950), 1));
+        weights(180_400, 9_100, 2_000), PrintedShares.weights(weights(180_440, 9_140, 1_950), 1));
   }
 
   static Stream<List<Weight>> tables() {

@@ -84,7 +84,8 @@ final class StructureTree {
     var reference = new PdfDictionary(PdfName.OBJR);
     reference.put(PdfName.OBJ, area.getIndirectReference());
     reference.put(PdfName.PG, writer.getCurrentPage());
-    var kids = link.get(PdfName.K) instanceof PdfArray some ? some : new PdfArray(link.get(PdfName.K));
+    var kids =
+        link.get(PdfName.K) instanceof PdfArray some ? some : new PdfArray(link.get(PdfName.K));
     kids.add(reference);
     link.put(PdfName.K, kids);
   }

@@ -94,8 +94,7 @@ public final class TaggingDevice extends ITextOutputDevice {
             area.getTop(),
             new PdfAction(link.getAttribute("href")));
     annotation.put(PdfName.SUBTYPE, PdfName.LINK);
-    annotation.put(
-        PdfName.CONTENTS, new PdfString(link.getTextContent(), PdfObject.TEXT_UNICODE));
+    annotation.put(PdfName.CONTENTS, new PdfString(link.getTextContent(), PdfObject.TEXT_UNICODE));
     annotation.setFlags(PdfAnnotation.FLAGS_PRINT);
     annotation.setBorder(new PdfBorderArray(0, 0, 0));
     tree.addArea(element, annotation, writer);
