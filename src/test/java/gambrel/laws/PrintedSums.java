@@ -206,7 +206,9 @@ final class PrintedSums {
         read("owe.by.lead", owe.lead())
             .or(() -> read("owe.due.lead", owe.lead()))
             .map(said -> number(said.get(0)))
-            .or(() -> read("owe.credit.lead", owe.lead()).map(said -> number(said.get(0)).negate()));
+            .or(
+                () ->
+                    read("owe.credit.lead", owe.lead()).map(said -> number(said.get(0)).negate()));
     view.charges()
         .ifPresent(
             charges -> {

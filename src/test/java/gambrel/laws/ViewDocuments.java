@@ -56,8 +56,7 @@ final class ViewDocuments implements Documents {
 
   private void keep(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, boolean draft) {
-    var view =
-        StatementComposer.compose(night, planned, Optional.empty(), changes, draft, wording);
+    var view = StatementComposer.compose(night, planned, Optional.empty(), changes, draft, wording);
     made.add(new Made(planned, view));
   }
 

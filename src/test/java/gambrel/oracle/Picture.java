@@ -78,8 +78,7 @@ final class Picture {
       base = numbers.get("cold");
     }
     var boning = numbers.get("boning");
-    boolean left =
-        known("cold", "chill_shrink_pct") && !numbers.get("cold").equals(boning);
+    boolean left = known("cold", "chill_shrink_pct") && numbers.get("cold").compareTo(boning) != 0;
     if (left || known("cold", "ageing_shrink_pct")) {
       stage("cold", numbers.get("cold"));
     }
