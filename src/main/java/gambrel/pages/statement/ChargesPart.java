@@ -249,11 +249,19 @@ final class ChargesPart extends StatementPart {
     var part = line.parts().get(own.customer());
     boolean whole = isSharer() && line.charge().basis() != Charge.Basis.SHARE;
     return new ChargesView.Row(
-        line.charge().description(),
+        description(line),
         quantity(line),
         formats.price(line.charge().price()),
         whole ? formats.bareMoney(line.amount()) : "",
         formats.bareMoney(included ? part.total() : part.net()));
+  }
+
+  /** A charge's text; with the rate of its tax if the statement has several. */
+  private String description(Bill.Line line) {
+    String text = line.charge().description();
+    return bill().byRate(own.customer()).size() < 2
+        ? text
+        : say("charges.rated", text, taxName(), formats.percent(line.charge().taxPercent()));
   }
 
   /** The charged quantity with its unit; says if it is the minimum or if some of it is free. */

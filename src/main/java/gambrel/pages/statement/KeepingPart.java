@@ -100,14 +100,14 @@ final class KeepingPart extends StatementPart {
     return known + ' ' + say("caution.cattle." + settings.region().id());
   }
 
-  /** Where the advice is from, and cautions; a sentence or two each. */
+  /** The rule on the backbone, where the advice is from, and cautions; a sentence or two each. */
   List<String> cautions() {
     var cautions = new ArrayList<String>();
-    if (is(Outcome.CUT) && !kinds().isEmpty()) {
-      cautions.add(say("keeping.source"));
-    }
     if (!is(Outcome.CONDEMNED)) {
       backbone().ifPresent(cautions::add);
+      if (is(Outcome.CUT) && !kinds().isEmpty()) {
+        cautions.add(say("keeping.source"));
+      }
       cautions.add(say("caution.raw"));
       cautions.add(say("caution.sale." + settings.region().id()));
     }

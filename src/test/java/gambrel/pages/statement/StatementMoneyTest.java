@@ -72,6 +72,28 @@ class StatementMoneyTest {
   }
 
   @Test
+  void ofSeveralRatesNamesTheRateOfEachLineAndTheTaxOfEachRate() {
+    var charges =
+        shop()
+            .add("charges.csv", "kill,Slaughter,head,120,10,,,\ncut,Cutting,hot,1.5,,,,")
+            .steer()
+            .statement("B1", "c-ann")
+            .charges()
+            .orElseThrow();
+    assertEquals(
+        List.of("Slaughter (GST 10%)", "Cutting (GST 0%)"),
+        charges.rows().stream().map(ChargesView.Row::description).toList());
+    assertEquals(
+        List.of(
+            "Charges: 270.00",
+            "GST 0% on 150.00: 0.00",
+            "GST 10% on 120.00: 12.00",
+            "Total: 282.00",
+            "Still to pay: 282.00"),
+        sums(charges));
+  }
+
+  @Test
   void beyondWhatIsOwedIsACredit() {
     var view =
         shop()
