@@ -1,5 +1,6 @@
 package gambrel.insight.month;
 
+import gambrel.insight.month.change.ChangeFindings;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyRate;
 import gambrel.insight.month.figures.BodyValue;
@@ -16,19 +17,23 @@ import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.LossFigures;
-import gambrel.insight.month.loss.LossFindings;
 import gambrel.insight.month.money.Debt;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
+import gambrel.insight.month.value.BelowTrim;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
+import gambrel.insight.month.yields.SupplierComparison;
 import gambrel.insight.month.yields.Yields;
 import gambrel.trade.cuts.Species;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -79,15 +84,19 @@ public record MonthReport(
     var stock = stock(records, records.bodies().settled());
     var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
     var income = Income.of(records);
+    var bonersFound = boners.stream().flatMap(b -> b.findings(records).stream()).toList();
+    var ofBoners =
+        bonersFound.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
     var findings =
         Stream.of(
-            LossFindings.of(records, charts, chillDays).stream(),
+            ChangeFindings.of(records, ofBoners).stream(),
             completeness.stream().flatMap(Completeness::finding),
             hanging.stream().flatMap(of -> of.finding(records).stream()),
-            boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
-            Yields.findings(records).stream(),
+            bonersFound.stream(),
+            SupplierComparison.findings(records).stream(),
             pace.findings(records).stream(),
             choices.stream().flatMap(choice -> choice.findings(records)),
+            BelowTrim.findings(records).stream(),
             Debt.finding(records).stream(),
             Income.findings(records).stream(),
             OwnStock.finding(stock).stream(),
@@ -116,8 +125,17 @@ public record MonthReport(
         stock,
         suppliers,
         income,
-        findings.flatMap(of -> of).sorted(Finding.ORDER).toList(),
+        once(findings.flatMap(of -> of)),
         figures.flatMap(of -> of).toList());
+  }
+
+  /** Findings in order; of several that accuse the same of the same, the first. */
+  private static List<Finding> once(Stream<Finding> findings) {
+    var accused = new HashSet<Map.Entry<Finding.Kind, List<String>>>();
+    return findings
+        .sorted(Finding.ORDER)
+        .filter(f -> !f.accusesOne() || accused.add(Map.entry(f.kind(), f.accused())))
+        .toList();
   }
 
   private static List<OwnStock> stock(MonthRecords records, Collection<MonthBody> bodies) {
