@@ -87,11 +87,14 @@ public record MonthReport(
     var bonersFound = boners.stream().flatMap(b -> b.findings(records).stream()).toList();
     var ofBoners =
         bonersFound.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
+    var changes = ChangeFindings.of(records, ofBoners);
     var findings =
         Stream.of(
-            ChangeFindings.of(records, ofBoners).stream(),
+            changes.stream(),
             completeness.stream().flatMap(Completeness::finding),
-            hanging.stream().flatMap(of -> of.finding(records).stream()),
+            hanging.stream()
+                .flatMap(of -> of.finding(records).stream())
+                .filter(finding -> !isToldBy(changes, finding)),
             bonersFound.stream(),
             SupplierComparison.findings(records).stream(),
             pace.findings(records).stream(),
@@ -127,6 +130,13 @@ public record MonthReport(
         income,
         once(findings.flatMap(of -> of)),
         figures.flatMap(of -> of).toList());
+  }
+
+  /** Whether a change of the same kind is about the same bodies, and more. */
+  private static boolean isToldBy(List<Finding> changes, Finding finding) {
+    return changes.stream()
+        .filter(change -> change.kind() == finding.kind())
+        .anyMatch(change -> change.subjects().containsAll(finding.subjects()));
   }
 
   /** Findings in order; of several that accuse the same of the same, the first. */

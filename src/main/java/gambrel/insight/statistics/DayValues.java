@@ -41,14 +41,20 @@ public final class DayValues {
   /**
    * How much values rise for one unit of an exposure.
    *
-   * @param size the estimate
-   * @param variance its variance
+   * @param mean the estimate from the values as they are
+   * @param size the estimate from the values none of which counts as far away
+   * @param variance the variance of that
    * @param without the size without the value that speaks most for it
    * @param varianceWithout the variance of that
    * @param degrees degrees of freedom of the variances
    */
   public record Effect(
-      double size, double variance, double without, double varianceWithout, int degrees) {
+      double mean,
+      double size,
+      double variance,
+      double without,
+      double varianceWithout,
+      int degrees) {
     /** The smaller absolute t of the two estimates; 0 if their signs differ. */
     public double strength() {
       return size * without <= 0
@@ -63,29 +69,35 @@ public final class DayValues {
      */
     public static Effect of(Collection<Effect> effects) {
       double weights = 0;
+      double mean = 0;
       double sum = 0;
       double weightsWithout = 0;
       double sumWithout = 0;
       int degrees = 0;
       for (var effect : effects) {
         weights += 1 / effect.variance;
+        mean += effect.mean / effect.variance;
         sum += effect.size / effect.variance;
         weightsWithout += 1 / effect.varianceWithout;
         sumWithout += effect.without / effect.varianceWithout;
         degrees += effect.degrees;
       }
       return new Effect(
-          sum / weights, 1 / weights, sumWithout / weightsWithout, 1 / weightsWithout, degrees);
+          mean / weights,
+          sum / weights,
+          1 / weights,
+          sumWithout / weightsWithout,
+          1 / weightsWithout,
+          degrees);
     }
   }
 
   private final int[] kinds;
   private final int[] days;
   private final double[] covariate;
+  private final double[] asTheyAre;
   private final double[] values;
-  private final double within;
-  private final double between;
-  private final int degrees;
+  private final Scatter scatter;
 
   /**
    * The values.
@@ -97,13 +109,44 @@ public final class DayValues {
     kinds = numbers(all.stream().map(Value::kind).toList());
     days = numbers(all.stream().map(Value::day).toList());
     covariate = centred(all.stream().mapToDouble(Value::covariate).toArray());
+    asTheyAre = withoutCovariate(centred(all.stream().mapToDouble(Value::value).toArray()));
     var clipped = clipped(all, baseline);
     values = withoutCovariate(centred(clipped));
-    var scatter = scatter(all.subList(0, baseline), clipped);
-    within = Math.max(FINEST * FINEST, scatter[0]);
-    between = scatter[1];
-    degrees =
-        Math.max(1, (int) all.stream().limit(baseline).map(Value::day).distinct().count() - 1);
+    scatter = scatter(all.subList(0, baseline), clipped);
+  }
+
+  /**
+   * How values scatter.
+   *
+   * @param within mean square within days
+   * @param days mean square between days
+   * @param each values a day, as the mean square between days counts them
+   * @param degreesWithin degrees of freedom within days
+   * @param degreesDays degrees of freedom between days
+   */
+  private record Scatter(
+      double within, double days, double each, double degreesWithin, double degreesDays) {
+    /**
+     * The variance of a sum of values whose squared weights add up to {@code squares}, and those of
+     * each day's sum of weights to {@code byDay}.
+     */
+    double variance(double squares, double byDay) {
+      return within * squares + Math.max(0, days - within) / each * byDay;
+    }
+
+    /** The degrees of freedom of that variance (Satterthwaite, 1946). */
+    int degrees(double squares, double byDay) {
+      if (days <= within) {
+        return (int) degreesWithin;
+      }
+      double ofDays = byDay / each * days;
+      double ofWithin = Math.max(0, squares - byDay / each) * within;
+      double sum = ofDays + ofWithin;
+      return (int)
+          Math.max(
+              1,
+              sum * sum / (ofDays * ofDays / degreesDays + ofWithin * ofWithin / degreesWithin));
+    }
   }
 
   private static int[] numbers(List<?> names) {
@@ -159,8 +202,8 @@ public final class DayValues {
         .toArray();
   }
 
-  /** The variances within and between the days of the baseline. */
-  private double[] scatter(List<Value> baseline, double[] clipped) {
+  /** The scatter of the baseline. */
+  private Scatter scatter(List<Value> baseline, double[] clipped) {
     int number = baseline.size();
     var own = centred(Arrays.copyOf(clipped, number));
     var line = centred(baseline.stream().mapToDouble(Value::covariate).toArray());
@@ -173,13 +216,20 @@ public final class DayValues {
     var moments = byDay.values().stream().map(Moments::of).toList();
     int lost = (int) IntStream.range(0, number).map(i -> kinds[i]).distinct().count() - 1;
     double squared = moments.stream().mapToDouble(d -> (double) d.number() * d.number()).sum();
-    double freedom = Math.max(1, number - moments.size() - lost);
-    double inside = Moments.squaresWithin(moments) / freedom;
-    double daysFreedom = moments.size() - 1.0;
-    double each = (number - squared / number) / daysFreedom;
-    double outside = (Moments.squaresBetween(moments) / daysFreedom - inside) / each;
-    double total = product(own, own) / Math.max(1, number - lost - 1);
-    return new double[] {number > moments.size() + lost ? inside : total, Math.max(0, outside)};
+    double freedom = number - moments.size() - lost;
+    double finest = FINEST * FINEST;
+    if (freedom < moments.size()) {
+      // Too few days with several values: all scatter counts as that of single ones.
+      double degrees = Math.max(1, number - lost - 1);
+      return new Scatter(Math.max(finest, product(own, own) / degrees), 0, 1, degrees, 1);
+    }
+    double degreesDays = moments.size() - 1.0;
+    return new Scatter(
+        Math.max(finest, Moments.squaresWithin(moments) / freedom),
+        Moments.squaresBetween(moments) / degreesDays,
+        (number - squared / number) / degreesDays,
+        freedom,
+        degreesDays);
   }
 
   /**
@@ -201,16 +251,18 @@ public final class DayValues {
       most = more > 0 ? i : most;
     }
     double rest = squares - x[most] * x[most];
-    double variance = within / squares + between * squaredByDay(x) / (squares * squares);
+    double byDay = squaredByDay(x);
+    double variance = scatter.variance(squares, byDay) / (squares * squares);
     return rest < NOTHING
         ? Optional.empty()
         : Optional.of(
             new Effect(
+                product(x, asTheyAre) / squares,
                 sum / squares,
                 variance,
                 (sum - x[most] * values[most]) / rest,
                 variance * squares / rest,
-                degrees));
+                scatter.degrees(squares, byDay)));
   }
 
   private double squaredByDay(double[] x) {

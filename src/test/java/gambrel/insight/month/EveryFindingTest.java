@@ -18,12 +18,8 @@ import org.junit.jupiter.params.provider.EnumSource;
  * {@code -Dmonth.shops=N} takes so many sound shops, 12 by default, and a twelfth as many of each
  * fault, of which nine in ten must be told.
  *
- * <p>The counts of false alarms are held to binomial bounds, see {@link FalseAlarms}. The default
- * run would notice only rates that are many times too high: 12 shops allow 2 alarms of a kind at
- * one in a hundred, which a rate of one in four exceeds with probability 0.61. A rate twice as high
- * is noticed with probability 0.91 in 2,600 shops; single bodies beyond limits, 27 in a shop, in
- * 160 shops. {@code FalseAlarmsTest} shows these powers, {@code GroupComparisonTest} and {@code
- * MeanShiftRatesTest} try as many made-up months in every run.
+ * <p>The count of months with a false alarm is held to a binomial bound, see {@link FalseAlarms}: a
+ * rate twice as high is noticed with probability 0.91 in 2,600 shops.
  */
 class EveryFindingTest {
   private static final int SHOPS = Integer.getInteger("month.shops", 12);

@@ -26,6 +26,9 @@ class SeasonShopTest {
         var ofShop = new TreeMap<String, Integer>();
         for (var m = from; !m.isAfter(SeasonShop.LAST); m = m.plusMonths(1)) {
           for (var f : SeasonShop.report(night, m).findings()) {
+            if (Boolean.getBoolean("month.print")) {
+              System.out.printf("%s %s %s %s t=%s loss=%s usual=%s%n", seed, m, f.kind(), f.variant(), num(f, "t"), num(f, "loss"), num(f, "usual"));
+            }
             String key = f.kind().id() + "." + f.variant() + " " + label(f);
             if (wrong == SeasonShop.Wrong.NOTHING) {
               told.merge(key, 1, Integer::sum);
@@ -38,6 +41,15 @@ class SeasonShopTest {
       }
       System.out.printf("%s (%d): %s%n", wrong, SHOPS, told);
     }
+  }
+
+  private static String num(Finding f, String name) {
+    var e = f.evidence().get(name);
+    return e instanceof gambrel.insight.month.figures.Evidence.Percent p
+        ? "" + (float) p.value().doubleValue()
+        : e instanceof gambrel.insight.month.figures.Evidence.Number n
+            ? "" + (float) n.value().doubleValue()
+            : "" + e;
   }
 
   private static String label(Finding f) {

@@ -126,7 +126,7 @@ final class BatchFindings {
   }
 
   private Finding lostMore(Rise rise, double limit) {
-    double more = rise.effect().size();
+    double more = rise.effect().mean();
     double mean = rise.ofMonth().stream().mapToDouble(BatchFindings::percent).average().orElse(0);
     var ids = rise.ofMonth().stream().map(batch -> batch.batch().id()).toList();
     var in =

@@ -219,10 +219,10 @@ public record ChangeFindings(MonthRecords records) {
       Finding.Kind kind, String variant, Explanation one, Map<String, Evidence> more) {
     var measure = told(one).series().measure();
     var bodies = one.bodies();
-    double change = one.effect().size() * exposure(one);
+    double change = one.effect().mean() * exposure(one);
     double mean = mean(one, measure);
     double half = one.limit() * Math.sqrt(one.effect().variance());
-    double size = Math.abs(one.effect().size());
+    double size = Math.abs(one.effect().mean());
     int before =
         one.parts().stream()
             .map(Explanation.Part::series)

@@ -90,7 +90,7 @@ record Explanation(
   double explains(Series series, int place) {
     return parts.stream()
         .filter(part -> part.series() == series)
-        .mapToDouble(part -> effect.size() * part.exposure()[place])
+        .mapToDouble(part -> effect.mean() * part.exposure()[place])
         .sum();
   }
 

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * outside the interval in which all the month's bodies lie unless something is wrong with one: the
  * median of its kind ± t · spread, with the rate of false alarms divided among the bodies of the
  * month (Bonferroni). Since losses have a long upper end, it must lie outside on the scale of
- * logarithms too.
+ * square roots too.
  */
 final class OddBodies {
   private static final int MOST_BODIES = 3;
@@ -139,8 +139,8 @@ final class OddBodies {
         .toList();
   }
 
-  /** The usual values of a series, as they are and as logarithms. */
-  private record Judge(Series series, List<Value> values, double t, Usual usual, Usual logs) {
+  /** The usual values of a series, as they are and as square roots. */
+  private record Judge(Series series, List<Value> values, double t, Usual usual, Usual roots) {
     Judge(Series series, List<Value> values, double falseAlarms) {
       this(series, values, Usual.of(values.subList(0, series.baseline())), falseAlarms);
     }
@@ -154,26 +154,26 @@ final class OddBodies {
           Usual.of(
               values.subList(0, series.baseline()).stream()
                   .filter(v -> v.value() > 0)
-                  .map(Judge::log)
+                  .map(Judge::root)
                   .toList()));
     }
 
-    private static Value log(Value value) {
-      return new Value(value.kind(), value.day(), Math.log(value.value()), value.covariate());
+    private static Value root(Value value) {
+      return new Value(value.kind(), value.day(), Math.sqrt(value.value()), value.covariate());
     }
 
     Optional<Odd> odd(int place) {
       var value = values.get(place);
       var expected = usual.expected(value);
-      double half = t * Math.max(FINEST, usual.spread());
+      double half = t * Math.max(FINEST, usual.spreadAt(value));
       if (expected.isEmpty() || Math.abs(value.value() - expected.getAsDouble()) <= half) {
         return Optional.empty();
       }
       if (value.value() > 0) {
-        var log = log(value);
-        var middle = logs.expected(log);
+        var root = root(value);
+        var middle = roots.expected(root);
         if (middle.isEmpty()
-            || Math.abs(log.value() - middle.getAsDouble()) <= t * logs.spread()) {
+            || Math.abs(root.value() - middle.getAsDouble()) <= t * roots.spreadAt(root)) {
           return Optional.empty();
         }
       }

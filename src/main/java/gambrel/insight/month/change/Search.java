@@ -146,36 +146,37 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
         .flatMap(
             scale ->
                 days(series).stream()
-                    .flatMap(
-                        since ->
-                            Explanation.of(
-                                Factor.SCALE,
-                                scale,
-                                since,
-                                series.stream()
-                                    .map(
-                                        s ->
-                                            new Explanation.Part(
-                                                s,
-                                                s.exposure(
-                                                    i -> light(s.measure(), scale, since, s, i))))
-                                    .toList())
-                                .stream()));
+                    .flatMap(since -> Stream.of(true, false).map(h -> scale(scale, since, h))))
+        .flatMap(Optional::stream);
   }
 
   /**
-   * By how many points a loss rises for each per cent by which a scale reads light from a day on:
-   * the part of the whole that left on it, less the part that came in on it.
+   * That a scale reads light from a day on.
+   *
+   * @param hot whether under hot bodies too, or under cold ones alone
+   */
+  private Optional<Explanation> scale(String scale, LocalDate since, boolean hot) {
+    var parts =
+        series.stream()
+            .map(s -> new Explanation.Part(s, s.exposure(i -> light(scale, since, hot, s, i))))
+            .toList();
+    return Explanation.of(Factor.SCALE, scale, since, parts);
+  }
+
+  /**
+   * By how many points a loss rises for each per cent by which a scale reads light: the part of the
+   * whole that left on it, less the part that came in on it.
    */
   private static double light(
-      Measure measure, String scale, LocalDate since, Series series, int place) {
+      String scale, LocalDate since, boolean hot, Series series, int place) {
     var body = series.bodies().get(place);
     var balance = body.balance();
-    var whole = body.share(measure.figure()).orElseThrow().whole();
-    boolean chill = measure == Measure.CHILL;
+    var whole = body.share(series.measure().figure()).orElseThrow().whole();
+    boolean chill = series.measure() == Measure.CHILL;
     var left = chill ? balance.rail().cold().weighings() : balance.outOfBoning();
     var came = chill ? balance.rail().hot().weighings() : balance.boningWeighings();
-    return (on(scale, since, left) - on(scale, since, came)) / whole.hundredThousandths();
+    double in = chill && !hot ? 0 : on(scale, since, came);
+    return (on(scale, since, left) - in) / whole.hundredThousandths();
   }
 
   private static double on(String scale, LocalDate since, List<Weighing> weighings) {

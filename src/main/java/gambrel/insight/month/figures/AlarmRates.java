@@ -20,8 +20,8 @@ public final class AlarmRates {
   /** Each of the five other searches for a change. */
   public static final double CHANGE = MONTH / 50;
 
-  /** All single bodies of the month together. */
-  public static final double BODIES = MONTH / 10;
+  /** All single bodies of the month together, for their losses and for their days hung each. */
+  public static final double BODIES = MONTH / 20;
 
   private AlarmRates() {}
 }
