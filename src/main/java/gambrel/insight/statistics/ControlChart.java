@@ -21,6 +21,7 @@ public final class ControlChart {
   public static final String BEYOND_LIMITS = "beyond-limits";
 
   private static final MathContext SETTLED = new MathContext(30, RoundingMode.HALF_UP);
+
   /** Distances from the centre count to so many decimals: a mean of equal values is not exact. */
   private static final int DECIMALS = 30;
 

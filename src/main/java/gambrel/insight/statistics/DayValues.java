@@ -16,9 +16,9 @@ import java.util.stream.IntStream;
  * things of one day have partly in common.
  *
  * <p>A value farther than {@link #CLIP} robust spreads from the median of its kind counts as that
- * far, so that a single slip moves no mean (see {@link Usual}). The variances within and between days are the
- * moment estimators of the analysis of variance for a one-way layout of random days with unequal
- * numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
+ * far, so that a single slip moves no mean (see {@link Usual}). The variances within and between
+ * days are the moment estimators of the analysis of variance for a one-way layout of random days
+ * with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
  */
 public final class DayValues {
   private static final double CLIP = 4;
@@ -144,8 +144,7 @@ public final class DayValues {
       double sum = ofDays + ofWithin;
       return (int)
           Math.max(
-              1,
-              sum * sum / (ofDays * ofDays / degreesDays + ofWithin * ofWithin / degreesWithin));
+              1, sum * sum / (ofDays * ofDays / degreesDays + ofWithin * ofWithin / degreesWithin));
     }
   }
 

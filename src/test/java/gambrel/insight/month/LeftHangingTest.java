@@ -55,8 +55,8 @@ class LeftHangingTest {
   /**
    * Most hung 7 days, so that the spread is zero and counts as a day. The median absolute deviation
    * of 24 is worth 0.37 · 23 = 8 degrees of freedom; t(8) is exceeded with probability 0.0005 from
-   * 5.04 on by the printed tables, with 0.00025 from 5.62 on: the limit lies above 12 days, and
-   * for two bodies below 13.
+   * 5.04 on by the printed tables, with 0.00025 from 5.62 on: the limit lies above 12 days, and for
+   * two bodies below 13.
    */
   @Test
   void beyondTheLimitAndNotADayLate() {

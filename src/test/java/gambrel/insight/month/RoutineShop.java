@@ -123,7 +123,10 @@ final class RoutineShop {
         is(Fault.HILLS_BODIES_DRESS_WORSE, killed) && supplier.equals("Hill")
             || is(Fault.HEIFERS_DRESS_WORSE, killed) && category.equals("heifer");
     double live = hot / (56 + dice.nextGaussian() - (worse ? 3 : 0)) * 100;
-    String bought = own ? "shop," + supplier + "," + two(hot * price * (dear ? 3 : 1)) : "ann," + supplier + ",";
+    String bought =
+        own
+            ? "shop," + supplier + "," + two(hot * price * (dear ? 3 : 1))
+            : "ann," + supplier + ",";
     scene.body("%s,beef,%s,%s,%s,%s,,,".formatted(id, category, killed, bought, two(live)));
     double aged = hang(id, killed, days, hot);
     new Cutting(id, killed, killed.plusDays(days)).cut(aged);

@@ -15,11 +15,11 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 
 /**
- * A made-up shop from January to July 2026, about fifty bodies a month: steers and heifers killed on
- * Mondays and Wednesdays, lambs on Thursdays, of three suppliers, in two chillers, boned by three
- * boners, a third of them the shop's own, with two batches a week. Shops differ in what is weighed
- * on which scale and in whether beef is weighed again after hanging. From June on a fault may be
- * planted. All numbers are made up.
+ * A made-up shop from January to July 2026, about fifty bodies a month: steers and heifers killed
+ * on Mondays and Wednesdays, lambs on Thursdays, of three suppliers, in two chillers, boned by
+ * three boners, a third of them the shop's own, with two batches a week. Shops differ in what is
+ * weighed on which scale and in whether beef is weighed again after hanging. From June on a fault
+ * may be planted. All numbers are made up.
  */
 final class SeasonShop {
   /** What is wrong from June on. */
@@ -140,7 +140,8 @@ final class SeasonShop {
     dressing -= supplier.equals("Moor") && is(Wrong.MOOR_DRESSES_WORSE, killed) ? 2.5 : 0;
     dressing -= heifer && is(Wrong.HEIFERS_DRESS_WORSE, killed) ? 2.5 : 0;
     double hot = 230 + 20 * more();
-    String chiller = register(id, "beef", heifer ? "heifer" : "steer", killed, supplier, hot, dressing);
+    String chiller =
+        register(id, "beef", heifer ? "heifer" : "steer", killed, supplier, hot, dressing);
     double cold = chill(id, killed, hot, chiller, 1.8 + today, 0.25);
     int days = 8 + dice.nextInt(4);
     days += is(Wrong.HANGS_TOO_LONG, killed) || is(Wrong.HANGS_TOO_LONG_UNWEIGHED, killed) ? 8 : 0;
@@ -235,7 +236,13 @@ final class SeasonShop {
     double first = beef ? 6 + 0.3 * more() : 30 + more();
     double second = beef ? 4 + 0.3 * more() : 25 + more();
     pack(day, start, id, scale, "pack " + (beef ? "rump" : "leg"), weight * first / 100);
-    pack(day, start + 3, id, scale, "pack " + (beef ? "brisket" : "shoulder"), weight * second / 100);
+    pack(
+        day,
+        start + 3,
+        id,
+        scale,
+        "pack " + (beef ? "brisket" : "shoulder"),
+        weight * second / 100);
     if (beef && onTheBone) {
       pack(day, start + 5, id, scale, "pack t-bone", weight * loin / 100);
     } else if (beef) {
@@ -253,14 +260,10 @@ final class SeasonShop {
     return "%02d:%02d".formatted(minutes / 60, minutes % 60);
   }
 
-  private void pack(LocalDate day, int minute, String id, String scale, String what, double weight) {
+  private void pack(
+      LocalDate day, int minute, String id, String scale, String what, double weight) {
     boolean light = scale.equals("bench2") && is(Wrong.SCALE_LIGHT, day);
-    line(
-        day + "T" + clock(minute),
-        id,
-        what,
-        weight * (light ? 0.997 : 1),
-        " scale=" + scale);
+    line(day + "T" + clock(minute), id, what, weight * (light ? 0.997 : 1), " scale=" + scale);
   }
 
   private void line(String time, String id, String what, double weight, String more) {

@@ -114,8 +114,8 @@ class DayValuesTest {
   }
 
   /**
-   * The median of 1 to 9 is 5, the median distance from it 2; of one kind, nine values:
-   * 1.4826 · 2 · √(9/8).
+   * The median of 1 to 9 is 5, the median distance from it 2; of one kind, nine values: 1.4826 · 2
+   * · √(9/8).
    */
   @Test
   void usualIsTheMedianAndTheMedianDistanceFromIt() {

@@ -111,8 +111,7 @@ final class BatchFindings {
             .toList();
     var exposure =
         IntStream.range(0, batches.size())
-            .mapToDouble(
-                i -> concerned.get(i) && !day(batches.get(i)).isBefore(since) ? 1 : 0)
+            .mapToDouble(i -> concerned.get(i) && !day(batches.get(i)).isBefore(since) ? 1 : 0)
             .toArray();
     var ofMonth =
         IntStream.range(baseline, batches.size())
@@ -159,10 +158,14 @@ final class BatchFindings {
         loss.isNegative() ? "gain" : "loss",
         List.of(batch.batch().id()),
         Map.of(
-            "batch", new Evidence.Name(batch.batch().id()),
-            "weight", new Evidence.Mass(size),
-            "loss", Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
-            "limit", Evidence.percent(limit)),
+            "batch",
+            new Evidence.Name(batch.batch().id()),
+            "weight",
+            new Evidence.Mass(size),
+            "loss",
+            Evidence.percent(batch.lossShare().orElseThrow().percent().abs()),
+            "limit",
+            Evidence.percent(limit)),
         List.of());
   }
 }

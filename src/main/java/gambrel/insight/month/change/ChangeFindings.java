@@ -37,8 +37,7 @@ public record ChangeFindings(MonthRecords records) {
           Factor.CLASS);
 
   private static final Set<Factor> OF_YIELDS =
-      EnumSet.of(
-          Factor.EVERYTHING, Factor.SPECIES, Factor.CLASS, Factor.SUPPLIER, Factor.BONER);
+      EnumSet.of(Factor.EVERYTHING, Factor.SPECIES, Factor.CLASS, Factor.SUPPLIER, Factor.BONER);
 
   /**
    * The findings of a month.
@@ -140,8 +139,7 @@ public record ChangeFindings(MonthRecords records) {
   private Finding chiller(Explanation one) {
     var names = new TreeSet<String>();
     one.bodies().forEach(body -> names.add(body.body().chiller()));
-    var chillers =
-        Map.<String, Evidence>of("chillers", new Evidence.Names(List.copyOf(names)));
+    var chillers = Map.<String, Evidence>of("chillers", new Evidence.Names(List.copyOf(names)));
     return one.isMore()
         ? finding(Finding.Kind.CHILLER, "", one, chillers)
         : finding(Finding.Kind.SCALE, "chill", one, scales(railScales(one)));
@@ -152,8 +150,7 @@ public record ChangeFindings(MonthRecords records) {
     var evidence = new HashMap<String, Evidence>();
     evidence.put("which", new Evidence.Bodies(MonthBody.ids(one.bodies())));
     evidence.put("usual_hours", new Evidence.Number(Exact.ofStatistic(series.usualHours()), 0));
-    evidence.put(
-        "hours", new Evidence.Number(Exact.ofStatistic(Series.hours(one.bodies())), 0));
+    evidence.put("hours", new Evidence.Number(Exact.ofStatistic(Series.hours(one.bodies())), 0));
     return finding(Finding.Kind.CHILLED_BODIES, "late", one, evidence);
   }
 

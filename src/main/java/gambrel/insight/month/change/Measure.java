@@ -63,8 +63,7 @@ public enum Measure {
     var all =
         switch (this) {
           case BONE, HOME -> records.settled();
-          case DAYS ->
-              Compared.bySpecies(records.bodies().killed(), records.baseline().killed());
+          case DAYS -> Compared.bySpecies(records.bodies().killed(), records.baseline().killed());
           default -> records.with(figure);
         };
     return all.stream()

@@ -43,8 +43,7 @@ final class OddBodies {
    * @param half half the width of the interval
    * @param times by how many half widths it lies off
    */
-  private record Odd(
-      Series series, int place, double expected, double half, double times) {
+  private record Odd(Series series, int place, double expected, double half, double times) {
     Finding finding(MonthRecords records) {
       var body = series.bodies().get(place);
       var figure = series.measure().figure();
@@ -62,9 +61,7 @@ final class OddBodies {
       evidence.put("bodies_before", new Evidence.Count(series.baseline()));
       evidence.put("false_alarms", Evidence.FALSE_ALARMS);
       return Finding.likely(
-          figure == BodyFigure.CHILL
-              ? Finding.Kind.CHILLED_BODIES
-              : Finding.Kind.BENCH_BODIES,
+          figure == BodyFigure.CHILL ? Finding.Kind.CHILLED_BODIES : Finding.Kind.BENCH_BODIES,
           value < 0 ? "gain" : value > expected ? "above" : "below",
           List.of(body.id()),
           evidence,

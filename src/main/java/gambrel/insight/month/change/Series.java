@@ -61,8 +61,7 @@ record Series(
     var all = Compared.all(bodies);
     var listed = all.stream().map(body -> value(measure, body, alike)).toList();
     var values = new DayValues(listed, before.size());
-    return Optional.of(
-        new Series(measure, bodies.species(), all, before.size(), listed, values));
+    return Optional.of(new Series(measure, bodies.species(), all, before.size(), listed, values));
   }
 
   private static DayValues.Value value(
@@ -100,8 +99,7 @@ record Series(
     var before = bodies.subList(0, baseline).stream().map(Series::hours).sorted().toList();
     double limit = before.get(baseline - 1 - baseline / ONE_IN) + 1;
     var late = ofMonth().stream().filter(body -> hours(body) > limit).toList();
-    var others =
-        bodies.subList(0, baseline).stream().filter(body -> hours(body) <= limit).toList();
+    var others = bodies.subList(0, baseline).stream().filter(body -> hours(body) <= limit).toList();
     return of(measure, new Compared<>(species, late, others), body -> 0);
   }
 

@@ -39,12 +39,7 @@ public record ChillDays(
   private static ChillDays of(LossChart chart, BigFraction hours) {
     var baseline = chart.before().stream().filter(p -> isLike(p, hours)).toList();
     var month = chart.ofMonth().stream().collect(Collectors.partitioningBy(p -> isLike(p, hours)));
-    return new ChillDays(
-        chart,
-        hours,
-        baseline,
-        month.get(true),
-        month.get(false));
+    return new ChillDays(chart, hours, baseline, month.get(true), month.get(false));
   }
 
   private static boolean isLike(LossChart.Point point, BigFraction hours) {

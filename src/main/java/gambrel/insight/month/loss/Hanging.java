@@ -186,8 +186,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
         .map(bodies -> finding(records, bodies, usual.medians().get(""), limit));
   }
 
-  private Finding finding(
-      MonthRecords records, List<MonthBody> late, double usual, double limit) {
+  private Finding finding(MonthRecords records, List<MonthBody> late, double usual, double limit) {
     var median = Exact.ofStatistic(usual);
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;

@@ -76,8 +76,7 @@ public final class BelowTrim {
       BigFraction less) {
     var packed =
         bodies.month().stream().filter(body -> body.packs().containsKey(item.id())).toList();
-    var weights =
-        Ownership.weights(packed, body -> Optional.of(body.packs().get(item.id())));
+    var weights = Ownership.weights(packed, body -> Optional.of(body.packs().get(item.id())));
     var value = records.values().of(tree, item.id()).orElseThrow();
     return Finding.certain(
         Finding.Kind.BELOW_TRIM,

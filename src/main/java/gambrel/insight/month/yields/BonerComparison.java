@@ -4,7 +4,6 @@ import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.GroupComparison.Sample;
 import gambrel.insight.month.figures.LatestComparison;

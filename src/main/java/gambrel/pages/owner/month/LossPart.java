@@ -1,10 +1,10 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.statistics.Mean;
@@ -137,7 +137,8 @@ record LossPart(MonthPart.Page page) implements MonthPart {
     boolean marked =
         report().findings().stream()
             .filter(finding -> finding.kind() == Finding.Kind.CHILLER)
-            .anyMatch(finding -> finding.subjects().stream().anyMatch(MonthBody.ids(bodies)::contains));
+            .anyMatch(
+                finding -> finding.subjects().stream().anyMatch(MonthBody.ids(bodies)::contains));
     return new Counted(
             ratio.percent().map(p -> number(p, 2)).orElse(""),
             ratio.isKnown() ? ofBodies(ratio.bodies()) : "")
