@@ -16,9 +16,9 @@ import java.util.stream.IntStream;
  * things of one day have partly in common.
  *
  * <p>A value farther than {@link #CLIP} robust spreads from the median of its kind counts as that
- * far, so that a single slip moves no mean (see {@link Usual}). The variances within and between
- * days are the moment estimators of the analysis of variance for a one-way layout of random days
- * with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
+ * far, so that a single slip moves no mean (see {@link UsualValue}). The variances within and
+ * between days are the moment estimators of the analysis of variance for a one-way layout of random
+ * days with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
  */
 public final class DayValues {
   private static final double CLIP = 4;
@@ -186,7 +186,7 @@ public final class DayValues {
 
   /** The values, none farther from its kind's line in the baseline than the clip allows. */
   private double[] clipped(List<Value> all, int baseline) {
-    var usual = Usual.of(all.subList(0, baseline));
+    var usual = UsualValue.of(all.subList(0, baseline));
     return all.stream()
         .mapToDouble(
             value -> {

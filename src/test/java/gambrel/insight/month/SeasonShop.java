@@ -1,5 +1,6 @@
 package gambrel.insight.month;
 
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.scenes.Scene;
 import gambrel.trade.reckoning.Night;
@@ -90,8 +91,8 @@ final class SeasonShop {
     return Books.night(shop.scene, "2026-08-25T00:00:00Z");
   }
 
-  static MonthReport report(Night night, YearMonth month) {
-    return MonthReport.of(MonthRecords.of(night, new Register(List.of()), month));
+  static MonthReport report(Night night, List<MonthBody> bodies, YearMonth month) {
+    return MonthReport.of(MonthRecords.of(bodies, night, new Register(List.of()), month));
   }
 
   private boolean is(Wrong which, LocalDate day) {

@@ -7,6 +7,7 @@ import gambrel.insight.month.SeasonShop.Wrong;
 import gambrel.insight.month.figures.AlarmRates;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.Finding.Kind;
+import gambrel.insight.month.figures.MonthBody;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -57,10 +58,11 @@ class SeasonShopTest {
 
   private List<List<String>> months(Wrong wrong, long seed, YearMonth first) {
     var night = SeasonShop.night(folder.resolve(wrong + "-" + seed), seed, wrong);
+    var bodies = MonthBody.all(night);
     var months = new ArrayList<List<String>>();
     for (var month = first; !month.isAfter(SeasonShop.LAST); month = month.plusMonths(1)) {
       months.add(
-          SeasonShop.report(night, month).findings().stream()
+          SeasonShop.report(night, bodies, month).findings().stream()
               .map(SeasonShopTest::accused)
               .toList());
     }

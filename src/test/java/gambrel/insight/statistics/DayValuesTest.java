@@ -120,7 +120,7 @@ class DayValuesTest {
   @Test
   void usualIsTheMedianAndTheMedianDistanceFromIt() {
     var values = IntStream.rangeClosed(1, 9).mapToObj(i -> value("steer", i, i)).toList();
-    var usual = Usual.of(values);
+    var usual = UsualValue.of(values);
     assertEquals(5, usual.expected(value("steer", 20, 0)).orElseThrow(), CLOSE);
     assertEquals(1.4826 * 2 * Math.sqrt(9.0 / 8), usual.spread(), CLOSE);
     assertEquals(2, usual.degrees());

@@ -71,22 +71,23 @@ public record ChangeFindings(MonthRecords records) {
         .toList();
   }
 
-  private List<Explanation> search(Measure measure, Predicate<MonthBody> counted) {
+  private List<ChangeExplanation> search(Measure measure, Predicate<MonthBody> counted) {
     return search(Series.of(records, measure, counted), OF_YIELDS, AlarmRates.CHANGE);
   }
 
-  private List<Explanation> search(List<Series> series, Set<Factor> factors, double falseAlarms) {
+  private List<ChangeExplanation> search(
+      List<Series> series, Set<Factor> factors, double falseAlarms) {
     return new Search(series, factors, records.month().atDay(1), falseAlarms).found();
   }
 
   /** The finding that tells an explanation; empty if nothing is wrong with what it explains. */
-  private Optional<Finding> finding(Explanation one) {
+  private Optional<Finding> finding(ChangeExplanation one) {
     var measure = one.parts().get(0).series().measure();
     boolean more = one.isMore();
     boolean worse = more != (measure == Measure.DRESSING || measure == Measure.HOME);
     return switch (one.factor()) {
       case SCALE -> Optional.of(scale(one));
-      case LATE -> Optional.of(one).filter(Explanation::isMore).map(this::late);
+      case LATE -> Optional.of(one).filter(ChangeExplanation::isMore).map(this::late);
       case CHILLER -> Optional.of(chiller(one));
       case CLASS ->
           Optional.of(one)
@@ -111,7 +112,7 @@ public record ChangeFindings(MonthRecords records) {
     return Map.of(what, new Evidence.Name(name));
   }
 
-  private Optional<Finding> general(Measure measure, Explanation one) {
+  private Optional<Finding> general(Measure measure, ChangeExplanation one) {
     return switch (measure) {
       case CHILL -> Optional.of(chiller(one));
       case BENCH ->
@@ -129,14 +130,14 @@ public record ChangeFindings(MonthRecords records) {
               .map(o -> finding(Finding.Kind.YIELD, "", o, Map.of()));
       case DAYS ->
           Optional.of(one)
-              .filter(Explanation::isMore)
+              .filter(ChangeExplanation::isMore)
               .map(o -> finding(Finding.Kind.HANGING, "since", o, Map.of()));
       case DRESSING, BONE -> Optional.empty();
     };
   }
 
   /** A chiller does not get better by itself: if it seems to take less, a rail scale is wrong. */
-  private Finding chiller(Explanation one) {
+  private Finding chiller(ChangeExplanation one) {
     var names = new TreeSet<String>();
     one.bodies().forEach(body -> names.add(body.body().chiller()));
     var chillers = Map.<String, Evidence>of("chillers", new Evidence.Names(List.copyOf(names)));
@@ -145,7 +146,7 @@ public record ChangeFindings(MonthRecords records) {
         : finding(Finding.Kind.SCALE, "chill", one, scales(railScales(one)));
   }
 
-  private Finding late(Explanation one) {
+  private Finding late(ChangeExplanation one) {
     var series = one.parts().get(0).series();
     var evidence = new HashMap<String, Evidence>();
     evidence.put("which", new Evidence.Bodies(MonthBody.ids(one.bodies())));
@@ -154,11 +155,11 @@ public record ChangeFindings(MonthRecords records) {
     return finding(Finding.Kind.CHILLED_BODIES, "late", one, evidence);
   }
 
-  private static boolean isGain(Explanation one) {
+  private static boolean isGain(ChangeExplanation one) {
     return mean(one, Measure.BENCH) < 0;
   }
 
-  private Finding scale(Explanation one) {
+  private Finding scale(ChangeExplanation one) {
     boolean rail = one.changes(Measure.CHILL) || exposure(one) < 0;
     String variant = rail ? "rail" : one.isMore() ? "light" : "heavy";
     return finding(Finding.Kind.SCALE, variant, one, scales(Set.of(one.level())));
@@ -168,7 +169,7 @@ public record ChangeFindings(MonthRecords records) {
     return Map.of("scales", new Evidence.Names(List.copyOf(scales)));
   }
 
-  private static Set<String> railScales(Explanation one) {
+  private static Set<String> railScales(ChangeExplanation one) {
     var scales = new TreeSet<String>();
     for (var body : one.bodies()) {
       Stream.of(body.balance().rail().hot(), body.balance().rail().cold())
@@ -179,7 +180,7 @@ public record ChangeFindings(MonthRecords records) {
     return scales;
   }
 
-  private static Set<String> balanceScales(Explanation one) {
+  private static Set<String> balanceScales(ChangeExplanation one) {
     var scales = new TreeSet<String>();
     for (var body : one.bodies()) {
       Stream.of(body.balance().boningWeighings(), body.balance().outOfBoning())
@@ -191,19 +192,19 @@ public record ChangeFindings(MonthRecords records) {
   }
 
   /** The part that is told in figures: the bench of a scale, else the first. */
-  private static Explanation.Part told(Explanation one) {
+  private static ChangeExplanation.Part told(ChangeExplanation one) {
     return one.parts().stream()
         .filter(part -> part.series().measure() == Measure.BENCH)
         .findFirst()
         .orElse(one.parts().get(0));
   }
 
-  private static double exposure(Explanation one) {
+  private static double exposure(ChangeExplanation one) {
     var part = told(one);
     return part.places().mapToDouble(i -> part.exposure()[i]).average().orElse(0);
   }
 
-  private static double mean(Explanation one, Measure measure) {
+  private static double mean(ChangeExplanation one, Measure measure) {
     return one.parts().stream()
         .filter(part -> part.series().measure() == measure)
         .flatMapToDouble(
@@ -213,7 +214,7 @@ public record ChangeFindings(MonthRecords records) {
   }
 
   private Finding finding(
-      Finding.Kind kind, String variant, Explanation one, Map<String, Evidence> more) {
+      Finding.Kind kind, String variant, ChangeExplanation one, Map<String, Evidence> more) {
     var measure = told(one).series().measure();
     var bodies = one.bodies();
     double change = one.effect().mean() * exposure(one);
@@ -222,7 +223,7 @@ public record ChangeFindings(MonthRecords records) {
     double size = Math.abs(one.effect().mean());
     int before =
         one.parts().stream()
-            .map(Explanation.Part::series)
+            .map(ChangeExplanation.Part::series)
             .filter(series -> series.measure() == measure)
             .mapToInt(Series::baseline)
             .sum();

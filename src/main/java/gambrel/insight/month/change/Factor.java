@@ -1,11 +1,7 @@
 package gambrel.insight.month.change;
 
 import gambrel.insight.month.figures.MonthBody;
-import gambrel.trade.weighing.Weighing;
-import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * What may explain a change, the most general first. Where two explain it about as well, the more
@@ -34,34 +30,18 @@ enum Factor {
     return compareTo(SCALE) < 0;
   }
 
-  /** The scales, chillers or the like that a body names; none if it names none. */
+  /** The chillers, classes or the like that a body names; none if it names none. */
   Set<String> levels(MonthBody body) {
-    var names =
+    var name =
         switch (this) {
-          case LATE, EVERYTHING -> Stream.of(name());
-          case SPECIES -> Stream.of(body.species().id());
-          case SCALE -> scales(body).stream();
-          case CHILLER -> Stream.of(body.body().chiller());
-          case CLASS -> Stream.of(body.body().category());
-          case SUPPLIER -> Stream.of(body.body().supplier());
-          case BONER -> body.boner().stream();
+          case EVERYTHING -> name();
+          case SPECIES -> body.species().id();
+          case CHILLER -> body.body().chiller();
+          case CLASS -> body.body().category();
+          case SUPPLIER -> body.body().supplier();
+          case BONER -> body.boner().orElse("");
+          case LATE, SCALE -> "";
         };
-    var known = new TreeSet<>(names.toList());
-    known.remove("");
-    return known;
-  }
-
-  private static Set<String> scales(MonthBody body) {
-    var balance = body.balance();
-    var scales = new TreeSet<String>();
-    for (var weighings :
-        List.of(
-            balance.rail().hot().weighings(),
-            balance.rail().cold().weighings(),
-            balance.boningWeighings(),
-            balance.outOfBoning())) {
-      weighings.stream().map(Weighing::scale).forEach(scale -> scales.add(scale.id()));
-    }
-    return scales;
+    return name.isEmpty() ? Set.of() : Set.of(name);
   }
 }

@@ -8,7 +8,7 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.DayValues.Value;
 import gambrel.insight.statistics.Moments;
-import gambrel.insight.statistics.Usual;
+import gambrel.insight.statistics.UsualValue;
 import gambrel.trade.measure.Exact;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -82,7 +82,7 @@ final class OddBodies {
    *     out
    */
   static List<Finding> findings(
-      MonthRecords records, List<Series> all, Collection<Explanation> explained) {
+      MonthRecords records, List<Series> all, Collection<ChangeExplanation> explained) {
     int number = all.stream().mapToInt(series -> series.ofMonth().size()).sum();
     var odd = new ArrayList<Finding>();
     for (var measure : List.of(Measure.CHILL, Measure.BENCH)) {
@@ -97,7 +97,7 @@ final class OddBodies {
   }
 
   private static Stream<Odd> odd(
-      Series series, Collection<Explanation> explained, double falseAlarms) {
+      Series series, Collection<ChangeExplanation> explained, double falseAlarms) {
     var late =
         explained.stream()
             .filter(one -> one.factor() == Factor.LATE)
@@ -137,18 +137,19 @@ final class OddBodies {
   }
 
   /** The usual values of a series, as they are and as square roots. */
-  private record Judge(Series series, List<Value> values, double t, Usual usual, Usual roots) {
+  private record Judge(
+      Series series, List<Value> values, double t, UsualValue usual, UsualValue roots) {
     Judge(Series series, List<Value> values, double falseAlarms) {
-      this(series, values, Usual.of(values.subList(0, series.baseline())), falseAlarms);
+      this(series, values, UsualValue.of(values.subList(0, series.baseline())), falseAlarms);
     }
 
-    private Judge(Series series, List<Value> values, Usual usual, double falseAlarms) {
+    private Judge(Series series, List<Value> values, UsualValue usual, double falseAlarms) {
       this(
           series,
           values,
           Moments.studentsAbove(usual.degrees(), falseAlarms / 2),
           usual,
-          Usual.of(
+          UsualValue.of(
               values.subList(0, series.baseline()).stream()
                   .filter(v -> v.value() > 0)
                   .map(Judge::root)

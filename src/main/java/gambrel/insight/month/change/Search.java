@@ -1,14 +1,19 @@
 package gambrel.insight.month.change;
 
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -29,14 +34,14 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
   private static final double MARGIN = 6;
 
   /** The explanations of what changed, at most one for each figure; the strongest first. */
-  List<Explanation> found() {
+  List<ChangeExplanation> found() {
     var tried = tried();
     var beyond =
         tried.stream()
             .map(one -> one.of(tried.size(), falseAlarms))
-            .filter(Explanation::isBeyondLimit)
+            .filter(ChangeExplanation::isBeyondLimit)
             .collect(Collectors.toCollection(ArrayList::new));
-    var found = new ArrayList<Explanation>();
+    var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
       var best = best(beyond);
       found.add(best);
@@ -46,21 +51,21 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
     return found;
   }
 
-  private static double fit(Explanation explanation) {
+  private static double fit(ChangeExplanation explanation) {
     return explanation.effect().strength() * explanation.effect().strength();
   }
 
-  private static Explanation best(Collection<Explanation> all) {
+  private static ChangeExplanation best(Collection<ChangeExplanation> all) {
     var byFit = Comparator.comparingDouble(Search::fit);
     var best = all.stream().max(byFit).orElseThrow();
     return all.stream()
         .filter(other -> other.factor().isGeneral() && fit(other) >= fit(best) - MARGIN)
-        .min(Comparator.comparing(Explanation::factor).thenComparing(byFit.reversed()))
+        .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(byFit.reversed()))
         .orElse(best);
   }
 
-  private List<Explanation> tried() {
-    var tried = new ArrayList<Explanation>();
+  private List<ChangeExplanation> tried() {
+    var tried = new ArrayList<ChangeExplanation>();
     for (var measure : Measure.values()) {
       var own = series.stream().filter(s -> s.measure() == measure).toList();
       if (measure == Measure.CHILL && factors.contains(Factor.LATE)) {
@@ -78,13 +83,13 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
     return tried;
   }
 
-  private Optional<Explanation> late(List<Series> chill) {
+  private Optional<ChangeExplanation> late(List<Series> chill) {
     var late = chill.stream().flatMap(s -> s.late().stream()).toList();
     var parts =
         late.stream()
-            .map(s -> new Explanation.Part(s, s.exposure(i -> i < s.baseline() ? 0 : 1)))
+            .map(s -> new ChangeExplanation.Part(s, s.exposure(i -> i < s.baseline() ? 0 : 1)))
             .toList();
-    return Explanation.of(Factor.LATE, "", first, parts);
+    return ChangeExplanation.of(Factor.LATE, "", first, parts);
   }
 
   /** The first day of the month before, and every day of the month with a body. */
@@ -96,94 +101,117 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
         .toList();
   }
 
-  private static Set<String> levels(Factor factor, Collection<Series> some) {
-    var levels = new TreeSet<String>();
-    some.stream()
-        .flatMap(s -> s.ofMonth().stream())
-        .forEach(body -> levels.addAll(factor.levels(body)));
-    return levels;
-  }
-
-  private Stream<Explanation> byLevel(Factor factor, List<Series> some) {
+  private Stream<ChangeExplanation> byLevel(Factor factor, List<Series> some) {
     // Classes of one name in two species have nothing in common.
     return factor == Factor.CLASS || factor == Factor.BONER || factor == Factor.SUPPLIER
         ? some.stream().flatMap(one -> among(factor, List.of(one)))
         : among(factor, some);
   }
 
-  private Stream<Explanation> among(Factor factor, List<Series> some) {
-    var levels = levels(factor, some);
+  private Stream<ChangeExplanation> among(Factor factor, List<Series> some) {
+    var named = new IdentityHashMap<Series, List<Set<String>>>();
+    var levels = new TreeSet<String>();
+    for (var one : some) {
+      named.put(one, one.bodies().stream().map(factor::levels).toList());
+      one.ofMonth().forEach(body -> levels.addAll(factor.levels(body)));
+    }
     boolean tells = factor == Factor.EVERYTHING || levels.size() > 1;
     return levels.stream()
         .filter(level -> tells)
+        .flatMap(level -> days(some).stream().map(since -> Map.entry(level, since)))
         .flatMap(
-            level ->
-                days(some).stream().flatMap(since -> since(factor, level, since, some).stream()));
+            of ->
+                explanation(
+                    factor,
+                    of.getKey(),
+                    of.getValue(),
+                    some,
+                    one ->
+                        i ->
+                            one.isSince(i, of.getValue())
+                                    && named.get(one).get(i).contains(of.getKey())
+                                ? 1
+                                : 0)
+                    .stream());
   }
 
-  private static Optional<Explanation> since(
-      Factor factor, String level, LocalDate since, List<Series> some) {
-    return Explanation.of(
-        factor,
-        level,
-        since,
-        some.stream()
-            .map(
-                s ->
-                    new Explanation.Part(
-                        s, s.exposure(i -> isSince(factor, level, since, s, i) ? 1 : 0)))
-            .toList());
-  }
-
-  private static boolean isSince(
-      Factor factor, String level, LocalDate since, Series series, int place) {
-    return !series.listed().get(place).day().isBefore(since)
-        && factor.levels(series.bodies().get(place)).contains(level);
-  }
-
-  private Stream<Explanation> scales() {
-    return levels(Factor.SCALE, series).stream()
-        .flatMap(
-            scale ->
-                days(series).stream()
-                    .flatMap(since -> Stream.of(true, false).map(h -> scale(scale, since, h))))
-        .flatMap(Optional::stream);
-  }
-
-  /**
-   * That a scale reads light from a day on.
-   *
-   * @param hot whether under hot bodies too, or under cold ones alone
-   */
-  private Optional<Explanation> scale(String scale, LocalDate since, boolean hot) {
+  private static Optional<ChangeExplanation> explanation(
+      Factor factor,
+      String level,
+      LocalDate since,
+      List<Series> some,
+      Function<Series, IntToDoubleFunction> exposure) {
     var parts =
-        series.stream()
-            .map(s -> new Explanation.Part(s, s.exposure(i -> light(scale, since, hot, s, i))))
+        some.stream()
+            .map(one -> new ChangeExplanation.Part(one, one.exposure(exposure.apply(one))))
             .toList();
-    return Explanation.of(Factor.SCALE, scale, since, parts);
+    return ChangeExplanation.of(factor, level, since, parts);
   }
 
   /**
-   * By how many points a loss rises for each per cent by which a scale reads light: the part of the
-   * whole that left on it, less the part that came in on it.
+   * A weight that left a figure's whole, or came into it.
+   *
+   * @param hot whether it was of a hot body
+   * @param part the part of the whole; below zero if it came in
    */
-  private static double light(
-      String scale, LocalDate since, boolean hot, Series series, int place) {
-    var body = series.bodies().get(place);
-    var balance = body.balance();
-    var whole = body.share(series.measure().figure()).orElseThrow().whole();
-    boolean chill = series.measure() == Measure.CHILL;
-    var left = chill ? balance.rail().cold().weighings() : balance.outOfBoning();
-    var came = chill ? balance.rail().hot().weighings() : balance.boningWeighings();
-    double in = chill && !hot ? 0 : on(scale, since, came);
-    return (on(scale, since, left) - in) / whole.hundredThousandths();
+  private record Move(String scale, LocalDate day, boolean hot, double part) {
+    /** The moves of a body. */
+    static List<Move> of(Series series, MonthBody body) {
+      var balance = body.balance();
+      boolean chill = series.measure() == Measure.CHILL;
+      double whole =
+          body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
+      var moves = new ArrayList<Move>();
+      for (var left : chill ? balance.rail().cold().weighings() : balance.outOfBoning()) {
+        moves.add(of(left, false, 1 / whole));
+      }
+      for (var came : chill ? balance.rail().hot().weighings() : balance.boningWeighings()) {
+        moves.add(of(came, chill, -1 / whole));
+      }
+      return moves;
+    }
+
+    private static Move of(Weighing weighing, boolean hot, double factor) {
+      double part = factor * weighing.net().hundredThousandths();
+      return new Move(weighing.scale().id(), weighing.date(), hot, part);
+    }
   }
 
-  private static double on(String scale, LocalDate since, List<Weighing> weighings) {
+  /**
+   * That a scale reads light from a day on, under all bodies or under cold ones alone: a loss rises
+   * by the part of the whole that left on it, less the part that came in on it.
+   */
+  private Stream<ChangeExplanation> scales() {
+    var moves = new IdentityHashMap<Series, List<List<Move>>>();
+    var scales = new TreeSet<String>();
+    for (var one : series) {
+      moves.put(one, one.bodies().stream().map(body -> Move.of(one, body)).toList());
+      moves.get(one).stream()
+          .skip(one.baseline())
+          .flatMap(List::stream)
+          .forEach(move -> scales.add(move.scale()));
+    }
+    return scales.stream()
+        .flatMap(scale -> days(series).stream().map(since -> new Move(scale, since, true, 1)))
+        .flatMap(all -> Stream.of(all, new Move(all.scale(), all.day(), false, 1)))
+        .flatMap(
+            of ->
+                explanation(
+                    Factor.SCALE,
+                    of.scale(),
+                    of.day(),
+                    series,
+                    one -> i -> light(of, moves.get(one).get(i)))
+                    .stream());
+  }
+
+  private static double light(Move of, List<Move> moves) {
     double sum = 0;
-    for (var weighing : weighings) {
-      if (weighing.scale().id().equals(scale) && !weighing.date().isBefore(since)) {
-        sum += weighing.net().hundredThousandths();
+    for (var move : moves) {
+      if ((of.hot() || !move.hot())
+          && move.scale().equals(of.scale())
+          && !move.day().isBefore(of.day())) {
+        sum += move.part();
       }
     }
     return sum;

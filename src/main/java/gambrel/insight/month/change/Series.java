@@ -118,6 +118,11 @@ record Series(
     return bodies.subList(baseline, bodies.size());
   }
 
+  /** Whether the day of a body is not before another. */
+  boolean isSince(int place, LocalDate since) {
+    return !listed.get(place).day().isBefore(since);
+  }
+
   /** One number for each body, by its place. */
   double[] exposure(IntToDoubleFunction number) {
     return IntStream.range(0, bodies.size()).mapToDouble(number).toArray();

@@ -16,7 +16,7 @@ import gambrel.insight.month.figures.Spread;
 import gambrel.insight.statistics.DayValues;
 import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Trend;
-import gambrel.insight.statistics.Usual;
+import gambrel.insight.statistics.UsualValue;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
@@ -165,8 +165,9 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   /**
    * The shop's own bodies that were left hanging, and the cost of the days beyond the usual ones;
    * empty if there are none; needs a line. The limit is the median of the days that bodies of the
-   * twelve months before hung, and t times their spread (see {@link Usual}), which counts as at
-   * least one day. The rate of false alarms is divided among the month's own bodies (Bonferroni).
+   * twelve months before hung, and t times their spread (see {@link UsualValue}), which counts as
+   * at least one day. The rate of false alarms is divided among the month's own bodies
+   * (Bonferroni).
    */
   public Optional<Finding> finding(MonthRecords records) {
     var own = Ownership.OWN.of(compared.month());
@@ -177,7 +178,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
     if (before.size() < MonthRecords.ENOUGH || own.isEmpty() || !isSure()) {
       return Optional.empty();
     }
-    var usual = Usual.of(before);
+    var usual = UsualValue.of(before);
     double t = Moments.studentsAbove(usual.degrees(), AlarmRates.BODIES / own.size());
     double limit = usual.medians().get("") + t * Math.max(1, usual.spread());
     var late = own.stream().filter(body -> days(body).doubleValue() > limit).toList();

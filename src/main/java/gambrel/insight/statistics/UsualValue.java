@@ -22,7 +22,7 @@ import org.hipparchus.stat.StatUtils;
  *     as sure; the median absolute deviation is 0.37 times as efficient (Rousseeuw and Croux,
  *     Alternatives to the Median Absolute Deviation, 1993)
  */
-public record Usual(
+public record UsualValue(
     Map<String, Double> medians,
     double slope,
     double middle,
@@ -34,7 +34,7 @@ public record Usual(
   private static final double NOTHING = 1e-9;
 
   /** The usual values of a baseline. */
-  public static Usual of(Collection<DayValues.Value> baseline) {
+  public static UsualValue of(Collection<DayValues.Value> baseline) {
     var line = Line.of(baseline);
     var byKind = new HashMap<String, List<Double>>();
     for (var v : baseline) {
@@ -50,7 +50,7 @@ public record Usual(
             .toList();
     int free = baseline.size() - medians.size();
     double factor = free < 1 ? 0 : MAD_TO_SIGMA * Math.sqrt((double) baseline.size() / free);
-    return new Usual(
+    return new UsualValue(
         medians,
         line.slope(),
         line.middle(),

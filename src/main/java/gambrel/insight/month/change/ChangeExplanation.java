@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param effect by how much, for a unit of exposure
  * @param limit what its strength must exceed, so that the search as a whole keeps its rate
  */
-record Explanation(
+record ChangeExplanation(
     Factor factor, String level, LocalDate since, List<Part> parts, Effect effect, double limit) {
   /** The least exposure of a body that counts as concerned. */
   private static final double LEAST = 0.05;
@@ -46,7 +46,8 @@ record Explanation(
   }
 
   /** The explanation; empty if the figures do not show it, or if it is about too few bodies. */
-  static Optional<Explanation> of(Factor factor, String level, LocalDate since, List<Part> all) {
+  static Optional<ChangeExplanation> of(
+      Factor factor, String level, LocalDate since, List<Part> all) {
     var parts = new ArrayList<Part>();
     var effects = new ArrayList<Effect>();
     for (var part : all) {
@@ -59,7 +60,7 @@ record Explanation(
     }
     return Optional.of(parts)
         .filter(some -> !some.isEmpty())
-        .map(some -> new Explanation(factor, level, since, some, Effect.of(effects), 0))
+        .map(some -> new ChangeExplanation(factor, level, since, some, Effect.of(effects), 0))
         .filter(explanation -> explanation.bodies().size() >= LEAST_BODIES);
   }
 
@@ -72,9 +73,9 @@ record Explanation(
   }
 
   /** The same with the limit of a search. */
-  Explanation of(int explanations, double falseAlarms) {
+  ChangeExplanation of(int explanations, double falseAlarms) {
     double t = Moments.studentsAbove(effect.degrees(), falseAlarms / explanations / 2);
-    return new Explanation(factor, level, since, parts, effect, t);
+    return new ChangeExplanation(factor, level, since, parts, effect, t);
   }
 
   boolean isBeyondLimit() {
