@@ -21,7 +21,10 @@ import java.util.stream.IntStream;
  * days with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
  */
 public final class DayValues {
-  private static final double CLIP = 4;
+  private static final double CLIP = 3;
+
+  /** What a change must keep of its t without the value that speaks most for it. */
+  private static final double KEPT = 0.8;
 
   /** The least standard deviation within a day, finer than what a scale shows. */
   private static final double FINEST = 0.01;
@@ -55,12 +58,13 @@ public final class DayValues {
       double without,
       double varianceWithout,
       int degrees) {
-    /** The smaller absolute t of the two estimates; 0 if their signs differ. */
+    /** The absolute t; less if one value makes more than a fifth of it, and 0 if all of it. */
     public double strength() {
       return size * without <= 0
           ? 0
           : Math.min(
-              Math.abs(size) / Math.sqrt(variance), Math.abs(without) / Math.sqrt(varianceWithout));
+              Math.abs(size) / Math.sqrt(variance),
+              Math.abs(without) / Math.sqrt(varianceWithout) / KEPT);
     }
 
     /**

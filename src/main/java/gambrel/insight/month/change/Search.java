@@ -184,16 +184,22 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
   private Stream<ChangeExplanation> scales() {
     var moves = new IdentityHashMap<Series, List<List<Move>>>();
     var scales = new TreeSet<String>();
+    var underHot = new TreeSet<String>();
     for (var one : series) {
       moves.put(one, one.bodies().stream().map(body -> Move.of(one, body)).toList());
       moves.get(one).stream()
           .skip(one.baseline())
           .flatMap(List::stream)
-          .forEach(move -> scales.add(move.scale()));
+          .forEach(move -> (move.hot() ? underHot : scales).add(move.scale()));
     }
+    scales.addAll(underHot);
     return scales.stream()
         .flatMap(scale -> days(series).stream().map(since -> new Move(scale, since, true, 1)))
-        .flatMap(all -> Stream.of(all, new Move(all.scale(), all.day(), false, 1)))
+        .flatMap(
+            all ->
+                underHot.contains(all.scale())
+                    ? Stream.of(all, new Move(all.scale(), all.day(), false, 1))
+                    : Stream.of(all))
         .flatMap(
             of ->
                 explanation(

@@ -9,13 +9,13 @@ public final class AlarmRates {
   public static final double MONTH = 0.01;
 
   /**
-   * Each comparison of groups: boners, suppliers twice, ways to cut, charges and pace; six tenths
+   * Each comparison of groups: boners, suppliers twice, ways to cut, charges and pace; three tenths
    * of the month's rate.
    */
-  public static final double COMPARISON = MONTH / 10;
+  public static final double COMPARISON = MONTH / 20;
 
   /** The search for what changed the losses in the chiller and on the bench. */
-  public static final double LOSSES = MONTH / 5;
+  public static final double LOSSES = MONTH / 2;
 
   /** Each of the five other searches for a change. */
   public static final double CHANGE = MONTH / 50;

@@ -18,8 +18,8 @@ import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
- * Cuts that were packed although trim is worth more. A cut on the bone is left out, since its bone
- * is not told apart. It is told in the first month in which it is so, and in the last month of each
+ * Cuts of the shop's own bodies that were packed although trim is worth more. A cut on the bone is
+ * left out, since its bone is not told apart. What a customer orders is the customer's choice. It is told in the first month in which it is so, and in the last month of each
  * quarter.
  */
 public final class BelowTrim {
@@ -29,7 +29,10 @@ public final class BelowTrim {
 
   /** The cuts of a month, by species in tree order. */
   public static List<Finding> findings(MonthRecords records) {
-    return records.settled().stream().flatMap(bodies -> of(records, bodies)).toList();
+    return records.settled().stream()
+        .map(bodies -> bodies.map(Ownership.OWN::of))
+        .flatMap(bodies -> of(records, bodies))
+        .toList();
   }
 
   private static Stream<Finding> of(MonthRecords records, Compared<List<MonthBody>> bodies) {
@@ -55,7 +58,7 @@ public final class BelowTrim {
     var before = records.baseline().between(last, last).settled();
     var then = new ItemValues(records.night().shop().values(), last.atEndOfMonth());
     return records.month().getMonthValue() % QUARTER == 0
-        || !isPacked(item, MonthBody.of(bodies.species(), before))
+        || !isPacked(item, Ownership.OWN.of(MonthBody.of(bodies.species(), before)))
         || below(then, tree, item).isEmpty();
   }
 
