@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -83,33 +85,24 @@ public record ChangeFindings(MonthRecords records) {
   /** The finding that tells an explanation; empty if nothing is wrong with what it explains. */
   private Optional<Finding> finding(ChangeExplanation one) {
     var measure = one.parts().get(0).series().measure();
-    boolean more = one.isMore();
-    boolean worse = more != (measure == Measure.DRESSING || measure == Measure.HOME);
+    boolean worse = one.isMore() != (measure == Measure.DRESSING || measure == Measure.HOME);
     return switch (one.factor()) {
       case SCALE -> Optional.of(scale(one));
-      case LATE -> Optional.of(one).filter(ChangeExplanation::isMore).map(this::late);
       case CHILLER -> Optional.of(chiller(one));
-      case CLASS ->
-          Optional.of(one)
-              .filter(o -> worse)
-              .map(o -> finding(Finding.Kind.CLASS, measure.id(), o, named("class", o.level())));
-      case SUPPLIER ->
-          Optional.of(one)
-              .filter(o -> worse)
-              .map(
-                  o ->
-                      finding(
-                          Finding.Kind.SUPPLIER, measure.id(), o, named("supplier", o.level())));
-      case BONER ->
-          Optional.of(one)
-              .filter(o -> worse)
-              .map(o -> finding(Finding.Kind.BONER, "since", o, named("boner", o.level())));
       case EVERYTHING, SPECIES -> general(measure, one);
+      case LATE, CLASS, SUPPLIER, BONER ->
+          worse ? Optional.of(accusing(measure, one)) : Optional.empty();
     };
   }
 
-  private static Map<String, Evidence> named(String what, String name) {
-    return Map.of(what, new Evidence.Name(name));
+  private Finding accusing(Measure measure, ChangeExplanation one) {
+    var name = new Evidence.Name(one.level());
+    return switch (one.factor()) {
+      case CLASS -> finding(Finding.Kind.CLASS, measure.id(), one, Map.of("class", name));
+      case SUPPLIER -> finding(Finding.Kind.SUPPLIER, measure.id(), one, Map.of("supplier", name));
+      case BONER -> finding(Finding.Kind.BONER, "since", one, Map.of("boner", name));
+      default -> late(one);
+    };
   }
 
   private Optional<Finding> general(Measure measure, ChangeExplanation one) {
@@ -156,7 +149,7 @@ public record ChangeFindings(MonthRecords records) {
   }
 
   private static boolean isGain(ChangeExplanation one) {
-    return mean(one, Measure.BENCH) < 0;
+    return mean(one) < 0;
   }
 
   private Finding scale(ChangeExplanation one) {
@@ -191,34 +184,36 @@ public record ChangeFindings(MonthRecords records) {
     return scales;
   }
 
-  /** The part that is told in figures: the bench of a scale, else the first. */
-  private static ChangeExplanation.Part told(ChangeExplanation one) {
-    return one.parts().stream()
-        .filter(part -> part.series().measure() == Measure.BENCH)
-        .findFirst()
-        .orElse(one.parts().get(0));
+  /** What is told in figures: of a scale the bench. */
+  private static Measure told(ChangeExplanation one) {
+    return one.changes(Measure.BENCH) ? Measure.BENCH : one.parts().get(0).series().measure();
   }
 
+  /** How far the bodies that are told in figures are exposed, on average. */
   private static double exposure(ChangeExplanation one) {
-    var part = told(one);
-    return part.places().mapToDouble(i -> part.exposure()[i]).average().orElse(0);
+    return mean(one, part -> i -> part.exposure()[i]);
   }
 
-  private static double mean(ChangeExplanation one, Measure measure) {
+  /** The mean of the figures that are told. */
+  private static double mean(ChangeExplanation one) {
+    return mean(one, part -> i -> part.series().listed().get(i).value());
+  }
+
+  private static double mean(
+      ChangeExplanation one, Function<ChangeExplanation.Part, IntToDoubleFunction> number) {
     return one.parts().stream()
-        .filter(part -> part.series().measure() == measure)
-        .flatMapToDouble(
-            part -> part.places().mapToDouble(i -> part.series().listed().get(i).value()))
+        .filter(part -> part.series().measure() == told(one))
+        .flatMapToDouble(part -> part.places().mapToDouble(number.apply(part)))
         .average()
         .orElse(0);
   }
 
   private Finding finding(
       Finding.Kind kind, String variant, ChangeExplanation one, Map<String, Evidence> more) {
-    var measure = told(one).series().measure();
+    var measure = told(one);
     var bodies = one.bodies();
     double change = one.effect().mean() * exposure(one);
-    double mean = mean(one, measure);
+    double mean = mean(one);
     double half = one.limit() * Math.sqrt(one.effect().variance());
     double size = Math.abs(one.effect().mean());
     int before =
@@ -228,7 +223,9 @@ public record ChangeFindings(MonthRecords records) {
             .mapToInt(Series::baseline)
             .sum();
     var evidence = new HashMap<String, Evidence>(more);
-    evidence.put("since", new Evidence.Day(one.since()));
+    if (one.factor() != Factor.LATE) {
+      evidence.put("since", new Evidence.Day(one.since()));
+    }
     evidence.put("species", Evidence.species(bodies));
     evidence.put("bodies", new Evidence.Count(bodies.size()));
     evidence.put("bodies_before", new Evidence.Count(before));
