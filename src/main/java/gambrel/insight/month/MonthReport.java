@@ -6,6 +6,7 @@ import gambrel.insight.month.figures.BodyRate;
 import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthBody;
@@ -87,6 +88,7 @@ public record MonthReport(
     var bonersFound = boners.stream().flatMap(b -> b.findings(records).stream()).toList();
     var ofBoners =
         bonersFound.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
+    var belowTrim = BelowTrim.findings(records);
     var changes = ChangeFindings.of(records, ofBoners);
     var findings =
         Stream.of(
@@ -98,8 +100,10 @@ public record MonthReport(
             bonersFound.stream(),
             SupplierComparison.findings(records).stream(),
             pace.findings(records).stream(),
-            choices.stream().flatMap(choice -> choice.findings(records)),
-            BelowTrim.findings(records).stream(),
+            choices.stream()
+                .flatMap(choice -> choice.findings(records))
+                .filter(finding -> belowTrim.stream().noneMatch(cut -> isOf(finding, cut))),
+            belowTrim.stream(),
             Debt.finding(records).stream(),
             Income.findings(records).stream(),
             OwnStock.finding(stock).stream(),
@@ -130,6 +134,12 @@ public record MonthReport(
         income,
         once(findings.flatMap(of -> of)),
         figures.flatMap(of -> of).toList());
+  }
+
+  /** Whether a way to cut is poor because of a cut that is worth less than trim. */
+  private static boolean isOf(Finding choice, Finding cut) {
+    return choice.evidence().get("way") instanceof Evidence.Cuts way
+        && way.items().stream().anyMatch(item -> cut.accused().contains(item.id()));
   }
 
   /** Whether a change of the same kind is about the same bodies, and more. */

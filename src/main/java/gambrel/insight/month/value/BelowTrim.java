@@ -19,8 +19,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Cuts of the shop's own bodies that were packed although trim is worth more. A cut on the bone is
- * left out, since its bone is not told apart. What a customer orders is the customer's choice. It is told in the first month in which it is so, and in the last month of each
- * quarter.
+ * left out, since its bone is not told apart. What a customer orders is the customer's choice. It
+ * is told in the first month in which it is so, and in the last month of each quarter.
  */
 public final class BelowTrim {
   private static final int QUARTER = 3;

@@ -84,9 +84,9 @@ class GroupComparisonTest {
   }
 
   /**
-   * Three boners who do not differ, 52,000 times: with one false alarm in two thousand divided among
-   * them, at most 26 are expected, and at most 42 pass. At twice the rate 52 are expected, and this
-   * test fails with probability 0.91.
+   * Three boners who do not differ, 52,000 times: with one false alarm in two thousand divided
+   * among them, at most 26 are expected, and at most 42 pass. At twice the rate 52 are expected,
+   * and this test fails with probability 0.91.
    */
   @Test
   void groupsThatDoNotDifferAreToldApartNoMoreOftenThanPromised() {
