@@ -29,7 +29,10 @@ import java.util.stream.Stream;
  */
 final class OddBodies {
   private static final int MOST_BODIES = 3;
-  private static final int FEWEST_OF_KIND = 5;
+  private static final int FEWEST_OF_KIND = 20;
+
+  /** The median of so many values adds π/2 / 20 to the variance of a body's distance from it. */
+  private static final double OF_MEDIAN = Math.sqrt(1 + Math.PI / 2 / FEWEST_OF_KIND);
 
   /** The least spread, in per cent: finer than what a scale shows. */
   private static final double FINEST = 0.01;
@@ -147,7 +150,7 @@ final class OddBodies {
       this(
           series,
           values,
-          Moments.studentsAbove(usual.degrees(), falseAlarms / 2),
+          OF_MEDIAN * Moments.studentsAbove(usual.degrees(), falseAlarms / 2),
           usual,
           UsualValue.of(
               values.subList(0, series.baseline()).stream()

@@ -15,13 +15,16 @@ public final class AlarmRates {
   public static final double COMPARISON = MONTH / 20;
 
   /** The search for what changed the losses in the chiller and on the bench. */
-  public static final double LOSSES = MONTH / 2;
+  public static final double LOSSES = MONTH / 4;
 
   /** Each of the five other searches for a change. */
   public static final double CHANGE = MONTH / 50;
 
-  /** All single bodies of the month together, for their losses and for their days hung each. */
-  public static final double BODIES = MONTH / 20;
+  /** The losses of all single bodies of the month together. */
+  public static final double BODIES = MONTH / 100;
+
+  /** The days that all single bodies of the month hung. */
+  public static final double DAYS_HUNG = MONTH / 20;
 
   private AlarmRates() {}
 }

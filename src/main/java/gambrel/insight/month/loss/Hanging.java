@@ -179,7 +179,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
       return Optional.empty();
     }
     var usual = UsualValue.of(before);
-    double t = Moments.studentsAbove(usual.degrees(), AlarmRates.BODIES / own.size());
+    double t = Moments.studentsAbove(usual.degrees(), AlarmRates.DAYS_HUNG / own.size());
     double limit = usual.medians().get("") + t * Math.max(1, usual.spread());
     var late = own.stream().filter(body -> days(body).doubleValue() > limit).toList();
     return Optional.of(late)
