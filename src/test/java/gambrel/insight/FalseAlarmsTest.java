@@ -29,6 +29,7 @@ class FalseAlarmsTest {
   @ParameterizedTest
   @CsvSource({
     "a test at one in a hundred, 2600, 0.01",
+    "a test at one in two thousand, 52000, 0.0005",
     "a test at one in fifty, 1300, 0.02",
     "bodies beyond limits from 48 bodies, 4320, 0.006",
     "bodies beyond limits from 300 bodies, 8600, 0.003",

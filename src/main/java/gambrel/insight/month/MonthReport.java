@@ -1,10 +1,12 @@
 package gambrel.insight.month;
 
+import gambrel.insight.month.change.ChangeFindings;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyRate;
 import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Completeness;
+import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthBody;
@@ -16,19 +18,23 @@ import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.LossFigures;
-import gambrel.insight.month.loss.LossFindings;
 import gambrel.insight.month.money.Debt;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
+import gambrel.insight.month.value.BelowTrim;
 import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.yields.BonerComparison;
+import gambrel.insight.month.yields.SupplierComparison;
 import gambrel.insight.month.yields.Yields;
 import gambrel.trade.cuts.Species;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -79,15 +85,25 @@ public record MonthReport(
     var stock = stock(records, records.bodies().settled());
     var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
     var income = Income.of(records);
+    var bonersFound = boners.stream().flatMap(b -> b.findings(records).stream()).toList();
+    var ofBoners =
+        bonersFound.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
+    var belowTrim = BelowTrim.findings(records);
+    var changes = ChangeFindings.of(records, ofBoners);
     var findings =
         Stream.of(
-            LossFindings.of(records, charts, chillDays).stream(),
+            changes.stream(),
             completeness.stream().flatMap(Completeness::finding),
-            hanging.stream().flatMap(of -> of.finding(records).stream()),
-            boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
-            Yields.findings(records).stream(),
+            hanging.stream()
+                .flatMap(of -> of.finding(records).stream())
+                .filter(finding -> !isToldBy(changes, finding)),
+            bonersFound.stream(),
+            SupplierComparison.findings(records).stream(),
             pace.findings(records).stream(),
-            choices.stream().flatMap(choice -> choice.findings(records)),
+            choices.stream()
+                .flatMap(choice -> choice.findings(records))
+                .filter(finding -> belowTrim.stream().noneMatch(cut -> isOf(finding, cut))),
+            belowTrim.stream(),
             Debt.finding(records).stream(),
             Income.findings(records).stream(),
             OwnStock.finding(stock).stream(),
@@ -116,8 +132,30 @@ public record MonthReport(
         stock,
         suppliers,
         income,
-        findings.flatMap(of -> of).sorted(Finding.ORDER).toList(),
+        once(findings.flatMap(of -> of)),
         figures.flatMap(of -> of).toList());
+  }
+
+  /** Whether a way to cut is poor because of a cut that is worth less than trim. */
+  private static boolean isOf(Finding choice, Finding cut) {
+    return choice.evidence().get("way") instanceof Evidence.Cuts way
+        && way.items().stream().anyMatch(item -> cut.accused().contains(item.id()));
+  }
+
+  /** Whether a change of the same kind is about the same bodies, and more. */
+  private static boolean isToldBy(List<Finding> changes, Finding finding) {
+    return changes.stream()
+        .filter(change -> change.kind() == finding.kind())
+        .anyMatch(change -> change.subjects().containsAll(finding.subjects()));
+  }
+
+  /** Findings in order; of several that accuse the same of the same, the first. */
+  private static List<Finding> once(Stream<Finding> findings) {
+    var accused = new HashSet<Map.Entry<Finding.Kind, List<String>>>();
+    return findings
+        .sorted(Finding.ORDER)
+        .filter(f -> !f.accusesOne() || accused.add(Map.entry(f.kind(), f.accused())))
+        .toList();
   }
 
   private static List<OwnStock> stock(MonthRecords records, Collection<MonthBody> bodies) {

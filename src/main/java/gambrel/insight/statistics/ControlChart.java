@@ -21,6 +21,13 @@ public final class ControlChart {
   public static final String BEYOND_LIMITS = "beyond-limits";
 
   private static final MathContext SETTLED = new MathContext(30, RoundingMode.HALF_UP);
+
+  /** Distances from the centre count to so many decimals: a mean of equal values is not exact. */
+  private static final int DECIMALS = 30;
+
+  /** The zone of a value beyond a limit. */
+  private static final int BEYOND = 4;
+
   private static final BigDecimal D2 = new BigDecimal("1.128");
   private static final BigDecimal THREE = BigDecimal.valueOf(3);
 
@@ -49,11 +56,14 @@ public final class ControlChart {
   }
 
   private int zone(BigDecimal value) {
-    if (sigma.isEmpty() || sigma.get().signum() == 0) {
+    if (sigma.isEmpty()) {
       return 0;
     }
-    var distance = value.subtract(centre.orElseThrow());
+    var distance = value.subtract(centre.orElseThrow()).setScale(DECIMALS, RoundingMode.HALF_UP);
     int zone = distance.signum();
+    if (sigma.get().signum() == 0) {
+      return zone * BEYOND;
+    }
     for (var limit = sigma.get();
         Math.abs(zone) <= 3 && distance.abs().compareTo(limit) > 0;
         limit = limit.add(sigma.get())) {

@@ -28,6 +28,9 @@ public final class CutTree {
   /** Diced meat; any meat can be made into it. */
   public static final String DICE = "stewing-dice";
 
+  /** Trimmings of any part. */
+  public static final String TRIM = "trim";
+
   /** Bone of any part. */
   public static final String BONE = "bone";
 

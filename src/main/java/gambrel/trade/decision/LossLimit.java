@@ -35,7 +35,7 @@ public final class LossLimit {
   }
 
   /** Days from the last hot or cold weight to the first cut; 0 if an aged weight follows them. */
-  private static long daysWithoutWeighing(BodyBalance balance) {
+  public static long daysWithoutWeighing(BodyBalance balance) {
     var firstCut = balance.times().firstCut();
     if (firstCut.isEmpty() || !balance.weighings().of(Step.AGED).isEmpty()) {
       return 0;

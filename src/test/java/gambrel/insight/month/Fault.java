@@ -32,6 +32,12 @@ enum Fault {
   ONE_BODY_BOUGHT_TOO_DEAR,
   /** Of every body 2.5 % more goes into the fat bin. */
   MORE_FAT_TRIMMED_OFF,
+  /** A striploin is sold cheaper than mince. */
+  STRIPLOIN_IS_CHEAP,
+  /** Bodies that Hill delivers dress 3 % of live weight worse. */
+  HILLS_BODIES_DRESS_WORSE,
+  /** Heifers dress 3 % of live weight worse. */
+  HEIFERS_DRESS_WORSE,
   /** A quarter takes three tenths longer. */
   WORK_IS_SLOW
 }

@@ -63,7 +63,7 @@ final class RoutineShop {
                 "mince,12,,",
                 "short-loin," + loin + ",,",
                 "tenderloin,37.5,,",
-                "striploin,37.5,,",
+                "striploin," + (fault == Fault.STRIPLOIN_IS_CHEAP ? "11" : "37.5") + ",,",
                 "bone,0.2,,",
                 "fat,0.1,,")
             .file(
@@ -117,13 +117,26 @@ final class RoutineShop {
     int days = 8 + (int) Math.round(dice.nextGaussian()) + (late ? 14 : 0);
     double price = 6.5 + 0.1 * dice.nextGaussian();
     boolean dear = own && has(Fault.ONE_BODY_BOUGHT_TOO_DEAR, killed, 1);
-    String bought = "shop,Hill," + two(hot * price * (dear ? 3 : 1));
-    scene.body("%s,beef,steer,%s,%s,400,,,".formatted(id, killed, own ? bought : "ann,,"));
+    String supplier = dice.nextBoolean() ? "Hill" : "Vale";
+    String category = dice.nextBoolean() ? "heifer" : "steer";
+    boolean worse =
+        is(Fault.HILLS_BODIES_DRESS_WORSE, killed) && supplier.equals("Hill")
+            || is(Fault.HEIFERS_DRESS_WORSE, killed) && category.equals("heifer");
+    double live = hot / (56 + dice.nextGaussian() - (worse ? 3 : 0)) * 100;
+    String bought =
+        own
+            ? "shop," + supplier + "," + two(hot * price * (dear ? 3 : 1))
+            : "ann," + supplier + ",";
+    scene.body("%s,beef,%s,%s,%s,%s,,,".formatted(id, category, killed, bought, two(live)));
     double aged = hang(id, killed, days, hot);
     new Cutting(id, killed, killed.plusDays(days)).cut(aged);
     if (!own && killed.isBefore(MARCH)) {
       charged(id, killed.plusDays(days + 2L));
     }
+  }
+
+  private boolean is(Fault which, LocalDate killed) {
+    return fault == which && !killed.isBefore(MARCH);
   }
 
   private double hang(String id, LocalDate killed, int days, double hot) {

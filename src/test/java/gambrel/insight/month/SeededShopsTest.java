@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.FalseAlarms;
+import gambrel.insight.month.figures.AlarmRates;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.MonthRecords;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -38,8 +38,7 @@ class SeededShopsTest {
 
   private static boolean isComparison(Finding finding) {
     return switch (finding.kind()) {
-      case BONER, CUT_CHOICE, YIELD, PACE, CHARGES -> true;
-      case STOCK -> finding.variant().equals("supplier");
+      case BONER, CUT_CHOICE, YIELD, PACE, CHARGES, SUPPLIER, CLASS -> true;
       default -> false;
     };
   }
@@ -55,8 +54,7 @@ class SeededShopsTest {
   void whereNothingDiffersNobodyIsSingledOutMoreOftenThanPromised() {
     var found = findings(BoningShop::clean, SeededShopsTest::isComparison);
     long alarms = found.stream().mapToLong(List::size).sum();
-    new FalseAlarms(3 * SHOPS, 1.0 / GroupComparison.ONE_FALSE_IN)
-        .check("comparisons " + found, alarms);
+    new FalseAlarms(3 * SHOPS, AlarmRates.COMPARISON).check("comparisons " + found, alarms);
   }
 
   @Test
@@ -73,10 +71,7 @@ class SeededShopsTest {
   /** Chance gives Moor fewer than eight bodies now and then, which tell nothing. */
   @Test
   void supplierWhoseBodiesLeaveLessIsNamed() {
-    var found =
-        findings(
-            BoningShop::moorsBodiesAreFat,
-            f -> f.kind() == Finding.Kind.STOCK && f.variant().equals("supplier"));
+    var found = findings(BoningShop::moorsBodiesAreFat, f -> f.kind() == Finding.Kind.SUPPLIER);
     long named =
         found.stream().filter(fs -> fs.stream().anyMatch(f -> name(f).equals("Moor"))).count();
     assertTrue(named * 10 >= SHOPS * 9L, named + " named in " + SHOPS);

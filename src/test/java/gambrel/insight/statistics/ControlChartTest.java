@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -46,6 +48,14 @@ class ControlChartTest {
     var chart = chart("2", "2", "2");
     assertEquals("2.000", printed(chart.upper().orElseThrow(), 3));
     assertEquals(List.of(), chart.signals(2));
+  }
+
+  @Test
+  void whereValuesNeverMovedAnyOtherValueIsBeyondTheLimits() {
+    var thirds = Collections.nCopies(30, BigFraction.of(7, 3));
+    var chart = ControlChart.of(Groups.both(thirds, List.of(BigFraction.of(4))), 30);
+    assertEquals(List.of("beyond-limits"), chart.signals(30));
+    assertEquals(List.of(), chart.signals(29));
   }
 
   @Test

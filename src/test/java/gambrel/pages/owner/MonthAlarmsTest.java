@@ -79,17 +79,17 @@ class MonthAlarmsTest {
   /**
    * For independent normal values a point lies beyond three sigmas with probability 0.0027; with
    * limits from about 300 values it is 0.003. With the three run rules it is at most the sum of the
-   * four, 0.0027 + 0.0021 + 0.0045 + 0.0078 = 0.017. The tests of shifts promise one in a hundred
-   * each, two a shop.
+   * four, 0.0027 + 0.0021 + 0.0045 + 0.0078 = 0.017. The findings of a month together promise one
+   * in a hundred.
    *
    * <p>Counts are held to binomial bounds, see {@link FalseAlarms}. Signals of runs come in
    * clusters of about two, which doubles the variance of their number: so pairs of signals are
    * counted in half as many trials. The three shops of the default run, with 126 points, notice
    * rates that are ten times too high: 3 points may lie beyond limits, which 0.03 exceeds with
    * probability 0.53. A rate twice as high is noticed with probability 0.9 in 205 shops for points
-   * beyond limits, in 75 for signals and in 1,300 for shifts, as {@code FalseAlarmsTest} shows.
-   * {@code ControlChartRatesTest} and {@code MeanShiftRatesTest} try as many points and months in
-   * every run.
+   * beyond limits, in 75 for signals and in 2,600 for findings, as {@code FalseAlarmsTest} shows.
+   * {@code ControlChartRatesTest} and {@code DayValuesTest} try as many points and months in every
+   * run.
    */
   @Test
   void withNothingWrongAlarmsStayAtTheRateThatTheMethodPromises() {
@@ -111,7 +111,7 @@ class MonthAlarmsTest {
         SHOPS, points, beyond, signals, shifts);
     new FalseAlarms(points, 0.003).check("beyond limits", beyond);
     new FalseAlarms(points / 2, 0.017).check("pairs of signals", signals / 2);
-    new FalseAlarms(2 * SHOPS, 0.01).check("shifts", shifts);
+    new FalseAlarms(SHOPS, 0.01).check("shifts", shifts);
   }
 
   private static boolean isBeyond(LossChart.Point point) {

@@ -5,6 +5,7 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -41,6 +42,9 @@ public sealed interface Evidence {
   /** A species. */
   record Kind(Species value) implements Evidence {}
 
+  /** Several species. */
+  record Kinds(List<Species> values) implements Evidence {}
+
   /** Items of a species, printed by name. */
   record Cuts(Species species, List<Item> items) implements Evidence {}
 
@@ -52,6 +56,15 @@ public sealed interface Evidence {
 
   /** Ids of bodies; a page may print the first ones only. */
   record Bodies(List<String> ids) implements Evidence {}
+
+  /** The rate of false alarms of a month as a whole. */
+  Evidence FALSE_ALARMS = percent(BigFraction.of(1));
+
+  /** The species of some bodies. */
+  static Evidence species(Collection<MonthBody> bodies) {
+    var all = bodies.stream().map(MonthBody::species).distinct().sorted().toList();
+    return all.size() == 1 ? new Kind(all.get(0)) : new Kinds(all);
+  }
 
   /** A percentage with one decimal. */
   static Percent percent(BigFraction value) {

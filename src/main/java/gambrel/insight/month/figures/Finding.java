@@ -6,6 +6,7 @@ import gambrel.trade.measure.Money;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Currency;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -102,12 +103,18 @@ public record Finding(
       case SCALE -> names("scales");
       case CHILLER -> chiller();
       case BONER -> names("boner");
+      case SUPPLIER -> names("supplier");
+      case CLASS -> names("class");
       case UNPAID -> names("customers");
-      case CUT_CHOICE -> pieces();
-      case STOCK -> evidence.containsKey("supplier") ? names("supplier") : subjects;
-      case CHILLED_BODIES, BENCH_BODIES, HANGING, BATCH, PAPERWORK, PACE -> subjects;
+      case CUT_CHOICE, BELOW_TRIM -> pieces();
+      case STOCK, CHILLED_BODIES, BENCH_BODIES, HANGING, BATCH, PAPERWORK, PACE -> subjects;
       case BENCH, CHARGES, YIELD -> List.of();
     };
+  }
+
+  /** Whether it accuses one boner, supplier or class, of which another test may tell the same. */
+  public boolean accusesOne() {
+    return kind == Kind.BONER || kind == Kind.SUPPLIER || kind == Kind.CLASS;
   }
 
   private <E extends Evidence> Optional<E> evidence(String name, Class<E> type) {
@@ -160,6 +167,13 @@ public record Finding(
       return of(weights, records.values().onRail(species), records.settings().currency());
     }
 
+    /** Costs of which those of one owner are added. */
+    public static List<Cost> merged(List<Cost> costs) {
+      var sums = new EnumMap<Ownership, Money>(Ownership.class);
+      costs.forEach(cost -> sums.merge(cost.whose(), cost.value(), Money::plus));
+      return sums.entrySet().stream().map(e -> new Cost(e.getKey(), e.getValue())).toList();
+    }
+
     /** A cost to the shop alone. */
     public static List<Cost> ofShop(Money money) {
       return List.of(new Cost(Ownership.OWN, money));
@@ -173,7 +187,7 @@ public record Finding(
   public enum Kind {
     /** Bodies lost more in the chiller than before. */
     CHILLER,
-    /** Single bodies lost far more or far less in the chiller than others of their species. */
+    /** Single bodies lost far more or far less in the chiller, or were weighed cold late. */
     CHILLED_BODIES,
     /** The bench lost more than before. */
     BENCH,
@@ -181,9 +195,9 @@ public record Finding(
     BENCH_BODIES,
     /** A change of losses that a scale explains. */
     SCALE,
-    /** The shop's own bodies hung longer than usual. */
+    /** Bodies hung longer than usual. */
     HANGING,
-    /** Batches lost more than the shop's limit. */
+    /** Batches lost more than the shop's limit, or more than before. */
     BATCH,
     /** Bodies without a weight that figures need. */
     PAPERWORK,
@@ -195,8 +209,14 @@ public record Finding(
     BONER,
     /** A way to cut a piece brought less for a unit of weight than another way. */
     CUT_CHOICE,
-    /** Own bodies brought less than they cost, or less than those of other suppliers. */
+    /** A cut was packed that is worth less than trim. */
+    BELOW_TRIM,
+    /** Own bodies brought less than they cost. */
     STOCK,
+    /** Bodies of a supplier dressed worse or brought less than those of others. */
+    SUPPLIER,
+    /** Bodies of a class lost more, or gave less, than before. */
+    CLASS,
     /** Less was taken home than before. */
     YIELD,
     /** Work on the block took longer than before. */

@@ -27,12 +27,6 @@ public final class GroupComparison {
   /** The least number of bodies in each group. */
   public static final int FEWEST = 8;
 
-  /** At most one in so many comparisons of groups that do not differ finds a difference. */
-  public static final int ONE_FALSE_IN = 100;
-
-  /** The rate of false alarms in per cent, as a value of a finding. */
-  public static final Evidence FALSE_ALARMS = Evidence.percent(BigFraction.of(100, ONE_FALSE_IN));
-
   private GroupComparison() {}
 
   /**
@@ -81,7 +75,7 @@ public final class GroupComparison {
       evidence.put(names.get(2), new Evidence.Count(others));
       evidence.put("lower", print.apply(Exact.ofStatistic(low)));
       evidence.put("upper", print.apply(Exact.ofStatistic(high)));
-      evidence.put("false_alarms", FALSE_ALARMS);
+      evidence.put("false_alarms", Evidence.FALSE_ALARMS);
       return evidence;
     }
   }
@@ -201,7 +195,7 @@ public final class GroupComparison {
         sum += weight * (inside.get(i).mean() - outside.get(i).mean());
       }
       double mean = sum / weights;
-      double half = halfWidth(1.0 / ONE_FALSE_IN / comparisons, weights);
+      double half = halfWidth(AlarmRates.COMPARISON / comparisons, weights);
       return new Difference(
           Moments.number(inside), Moments.number(outside), mean, mean - half, mean + half);
     }

@@ -79,6 +79,15 @@ public final class ItemValues {
     return Optional.ofNullable(onRail.get(species));
   }
 
+  /**
+   * By how much a unit of weight is worth more as mince than as bone: what meat left on the bone
+   * loses. Bone without a value is worth nothing; empty if mince has no value.
+   */
+  public Optional<BigFraction> minceOverBone(CutTree tree) {
+    var bone = of(tree, CutTree.BONE).orElse(BigFraction.ZERO);
+    return of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
+  }
+
   private Optional<BigFraction> own(String item) {
     return Optional.ofNullable(inForce.get(item));
   }

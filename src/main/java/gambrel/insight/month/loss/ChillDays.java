@@ -17,15 +17,13 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param baseline the baseline's bodies within the window
  * @param month the month's bodies within the window
  * @param apart the month's bodies outside the window, or whose hours are unknown
- * @param shift the change of the month from the baseline; empty if there is none
  */
 public record ChillDays(
     LossChart chart,
     BigFraction hours,
     List<LossChart.Point> baseline,
     List<LossChart.Point> month,
-    List<LossChart.Point> apart,
-    Optional<MeanShift> shift) {
+    List<LossChart.Point> apart) {
   /** Hours on either side of the median. */
   public static final int WINDOW = 6;
 
@@ -41,13 +39,7 @@ public record ChillDays(
   private static ChillDays of(LossChart chart, BigFraction hours) {
     var baseline = chart.before().stream().filter(p -> isLike(p, hours)).toList();
     var month = chart.ofMonth().stream().collect(Collectors.partitioningBy(p -> isLike(p, hours)));
-    return new ChillDays(
-        chart,
-        hours,
-        baseline,
-        month.get(true),
-        month.get(false),
-        MeanShift.of(baseline, month.get(true)));
+    return new ChillDays(chart, hours, baseline, month.get(true), month.get(false));
   }
 
   private static boolean isLike(LossChart.Point point, BigFraction hours) {

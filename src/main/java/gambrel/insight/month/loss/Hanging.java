@@ -1,5 +1,6 @@
 package gambrel.insight.month.loss;
 
+import gambrel.insight.month.figures.AlarmRates;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.Compared;
@@ -12,12 +13,16 @@ import gambrel.insight.month.figures.MonthFigure.Interval.Kind;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
+import gambrel.insight.statistics.DayValues;
+import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.Trend;
+import gambrel.insight.statistics.UsualValue;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -159,29 +164,35 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
 
   /**
    * The shop's own bodies that were left hanging, and the cost of the days beyond the usual ones;
-   * empty if there are none; needs a line. The limit is the upper outer fence of the days that
-   * bodies of the twelve months before hung: their upper quartile and three times their
-   * interquartile range (NIST/SEMATECH e-Handbook, 7.1.6). That range counts as at least one day,
-   * since it is zero in a shop that always hangs a week.
+   * empty if there are none; needs a line. The limit is the median of the days that bodies of the
+   * twelve months before hung, and t times their spread (see {@link UsualValue}), which counts as
+   * at least one day. The rate of false alarms is divided among the month's own bodies
+   * (Bonferroni).
    */
   public Optional<Finding> finding(MonthRecords records) {
-    return Spread.of(compared.before().stream().map(Hanging::days).toList())
-        .filter(usual -> usual.number() >= MonthRecords.ENOUGH && isSure())
-        .map(usual -> finding(records, usual))
-        .filter(finding -> !finding.subjects().isEmpty());
+    var own = Ownership.OWN.of(compared.month());
+    var before =
+        compared.before().stream()
+            .map(body -> new DayValues.Value("", LocalDate.MIN, days(body).doubleValue(), 0))
+            .toList();
+    if (before.size() < MonthRecords.ENOUGH || own.isEmpty() || !isSure()) {
+      return Optional.empty();
+    }
+    var usual = UsualValue.of(before);
+    double t = Moments.studentsAbove(usual.degrees(), AlarmRates.DAYS_HUNG / own.size());
+    double limit = usual.medians().get("") + t * Math.max(1, usual.spread());
+    var late = own.stream().filter(body -> days(body).doubleValue() > limit).toList();
+    return Optional.of(late)
+        .filter(bodies -> !bodies.isEmpty())
+        .map(bodies -> finding(records, bodies, usual.medians().get(""), limit));
   }
 
-  private Finding finding(MonthRecords records, Spread usual) {
-    var range = Exact.max(BigFraction.ONE, usual.upper().subtract(usual.lower()));
-    var limit = usual.upper().add(range.multiply(3));
-    var late =
-        Ownership.OWN.of(compared.month()).stream()
-            .filter(body -> days(body).compareTo(limit) > 0)
-            .toList();
+  private Finding finding(MonthRecords records, List<MonthBody> late, double usual, double limit) {
+    var median = Exact.ofStatistic(usual);
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;
     for (var body : late) {
-      var over = days(body).subtract(usual.median());
+      var over = days(body).subtract(median);
       days = days.add(over);
       lost = lost.add(cold(body).multiply(over).multiply(percentADay()).divide(100));
     }
@@ -192,8 +203,9 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
         Map.of(
             "bodies", new Evidence.Count(late.size()),
             "species", new Evidence.Kind(species()),
-            "usual", new Evidence.Number(usual.median(), 0),
-            "limit", new Evidence.Number(limit, 0),
+            "usual", new Evidence.Number(median, 0),
+            "limit", new Evidence.Number(Exact.ofStatistic(limit), 0),
+            "false_alarms", Evidence.FALSE_ALARMS,
             "days", new Evidence.Number(days, 0),
             "weight", new Evidence.Mass(Weight.of(lost)),
             "loss", new Evidence.Percent(percentADay(), 2)),

@@ -1,2 +1,2 @@
-/** Losses of a month: charts, shifts of the mean, days in the chiller, days hung. */
+/** Losses of a month: charts, days in the chiller, days hung. */
 package gambrel.insight.month.loss;

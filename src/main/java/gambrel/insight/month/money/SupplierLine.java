@@ -92,8 +92,8 @@ public record SupplierLine(
     var accounts = bought.stream().map(OwnStock::account).toList();
     var cold = Weight.sum(accounts.stream().flatMap(a -> a.balance().cold().stream()).toList());
     return Finding.likely(
-        Finding.Kind.STOCK,
-        "supplier",
+        Finding.Kind.SUPPLIER,
+        "margin",
         MonthBody.ids(accounts),
         less.evidence(
             List.of("less", "bodies", "others"),

@@ -1,23 +1,15 @@
 package gambrel.insight.month.yields;
 
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.BodyValue;
 import gambrel.insight.month.figures.Compared;
-import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
-import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.GroupComparison;
-import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Ratio;
 import gambrel.insight.month.figures.Spread;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Share;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -37,36 +29,6 @@ public final class Yields {
             records.settled().stream().flatMap(Yields::groups),
             records.settled().stream().flatMap(bodies -> primals(records, bodies)))
         .toList();
-  }
-
-  /** Species of which less was taken home than of like bodies of the twelve months before. */
-  public static List<Finding> findings(MonthRecords records) {
-    return GroupComparison.falls(
-        records,
-        body -> body.percent(BodyFigure.TAKE_HOME),
-        MonthBody::classAndStyle,
-        (compared, less) -> finding(records, compared.species(), compared.month(), less));
-  }
-
-  private static Finding finding(
-      MonthRecords records, Species species, List<MonthBody> bodies, Difference less) {
-    var total =
-        bodies.stream()
-            .map(b -> BodyValue.of(b, records.values()))
-            .filter(BodyValue::isEnough)
-            .reduce(BodyValue::plus);
-    return Finding.likely(
-        Finding.Kind.YIELD,
-        "",
-        MonthBody.ids(bodies),
-        less.evidence(
-            List.of("difference", "bodies", "bodies_before"),
-            Evidence::percent,
-            Map.of("species", new Evidence.Kind(species))),
-        Finding.Cost.of(
-            Ownership.weights(bodies, body -> body.balance().cold()),
-            total.map(v -> less.times(v.value().divide(v.valued())).divide(100)),
-            records.settings().currency()));
   }
 
   private static Stream<MonthFigure> groups(Compared<List<MonthBody>> bodies) {

@@ -8,6 +8,8 @@ import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.stream.Collectors;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -60,6 +62,8 @@ record FindingWords(Wording wording, WeightPrinter weights) {
       return formats.date(day.value());
     } else if (evidence instanceof Evidence.Kind kind) {
       return wording.kind(kind.value());
+    } else if (evidence instanceof Evidence.Kinds kinds) {
+      return list(kinds.values().stream().map(wording::kind).toList());
     } else if (evidence instanceof Evidence.Bodies bodies) {
       return wording.names(bodies.ids(), MOST_BODIES);
     } else if (evidence instanceof Evidence.Cuts cuts) {
@@ -72,14 +76,20 @@ record FindingWords(Wording wording, WeightPrinter weights) {
         : ((Evidence.Name) evidence).value();
   }
 
-  /** A weight for each owner, with "and" before the last. */
+  /** A weight for each owner. */
   private String borne(Evidence.Borne borne) {
-    var parts = new ArrayDeque<String>();
+    var parts = new ArrayList<String>();
     borne
         .weights()
         .forEach(
             (whose, weight) ->
                 parts.add(wording.say("borne." + whose.id(), weights.inProse(Weight.of(weight)))));
+    return list(parts);
+  }
+
+  /** Several things, with "and" before the last. */
+  private String list(Collection<String> all) {
+    var parts = new ArrayDeque<>(all);
     String last = parts.removeLast();
     return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
   }

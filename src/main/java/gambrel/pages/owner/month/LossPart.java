@@ -3,9 +3,10 @@ package gambrel.pages.owner.month;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
-import gambrel.insight.month.loss.MeanShift;
 import gambrel.insight.statistics.Mean;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.owner.month.TableBuilder.Counted;
@@ -134,7 +135,10 @@ record LossPart(MonthPart.Page page) implements MonthPart {
             .toList();
     var ratio = BodyFigure.CHILL.of(bodies);
     boolean marked =
-        days.shift().filter(MeanShift::isMore).filter(s -> !date.isBefore(s.from())).isPresent();
+        report().findings().stream()
+            .filter(finding -> finding.kind() == Finding.Kind.CHILLER)
+            .anyMatch(
+                finding -> finding.subjects().stream().anyMatch(MonthBody.ids(bodies)::contains));
     return new Counted(
             ratio.percent().map(p -> number(p, 2)).orElse(""),
             ratio.isKnown() ? ofBodies(ratio.bodies()) : "")

@@ -29,17 +29,17 @@ class GroupComparisonTest {
   }
 
   /**
-   * Eight values of 9 and 11 by halves against eight two lower: scatter 16/14, standard error
-   * √(16/14 · 2/8) = 0.53452, t(14, 0.995) = 2.97684 by the printed tables.
+   * Eight values of 9 and 11 by halves against eight three lower: scatter 16/14, standard error
+   * √(16/14 · 2/8) = 0.53452, t(14, 0.99975) = 4.49916 by integrating its density apart.
    */
   @Test
   void twoGroupsOfOneKindGetTheTwoSampleInterval() {
     var a = samples("steer", "a", 9, 11, 9, 11, 9, 11, 9, 11);
-    var b = samples("steer", "b", 7, 9, 7, 9, 7, 9, 7, 9);
+    var b = samples("steer", "b", 6, 8, 6, 8, 6, 8, 6, 8);
     var difference = GroupComparison.of(both(a, b), "a", 1).orElseThrow();
-    assertEquals(2, difference.mean(), CLOSE);
-    assertEquals(2 - 2.97684 * 0.53452, difference.low(), CLOSE);
-    assertEquals(2 + 2.97684 * 0.53452, difference.high(), CLOSE);
+    assertEquals(3, difference.mean(), CLOSE);
+    assertEquals(3 - 4.49916 * 0.53452, difference.low(), CLOSE);
+    assertEquals(3 + 4.49916 * 0.53452, difference.high(), CLOSE);
     assertTrue(isSure(difference));
   }
 
@@ -84,15 +84,15 @@ class GroupComparisonTest {
   }
 
   /**
-   * Three boners who do not differ, 2,600 times: with one false alarm in a hundred divided among
-   * them, at most 26 are expected, and at most 42 pass. At twice the rate 52 are expected, and this
-   * test fails with probability 0.91.
+   * Three boners who do not differ, 52,000 times: with one false alarm in two thousand divided
+   * among them, at most 26 are expected, and at most 42 pass. At twice the rate 52 are expected,
+   * and this test fails with probability 0.91.
    */
   @Test
   void groupsThatDoNotDifferAreToldApartNoMoreOftenThanPromised() {
     var dice = new SplittableRandom(20260401);
     int alarms = 0;
-    for (int shop = 0; shop < 2600; shop++) {
+    for (int shop = 0; shop < 52_000; shop++) {
       var all = new ArrayList<Sample>();
       for (int body = 0; body < 36; body++) {
         String kind = body % 2 == 0 ? "steer" : "cow";
@@ -102,7 +102,7 @@ class GroupComparisonTest {
           GroupComparison.eachAgainstTheRest(all, 1).values().stream().anyMatch(d -> isSure(d));
       alarms += told ? 1 : 0;
     }
-    new FalseAlarms(2600, 0.01).check("boners", alarms);
+    new FalseAlarms(52_000, AlarmRates.COMPARISON).check("boners", alarms);
   }
 
   private static boolean isSure(GroupComparison.Difference difference) {

@@ -1,0 +1,186 @@
+package gambrel.insight.month.change;
+
+import gambrel.insight.month.figures.AlarmRates;
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.Evidence;
+import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.statistics.DayValues.Value;
+import gambrel.insight.statistics.Moments;
+import gambrel.insight.statistics.UsualValue;
+import gambrel.trade.measure.Exact;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Single bodies that lost far more or far less than like bodies before. A body is told if it lies
+ * outside the interval in which all the month's bodies lie unless something is wrong with one: the
+ * median of its kind ± t · spread, with the rate of false alarms divided among the bodies of the
+ * month (Bonferroni). Since losses have a long upper end, it must lie outside on the scale of
+ * square roots too.
+ */
+final class OddBodies {
+  private static final int MOST_BODIES = 3;
+  private static final int FEWEST_OF_KIND = 20;
+
+  /** The median of so many values adds π/2 / 20 to the variance of a body's distance from it. */
+  private static final double OF_MEDIAN = Math.sqrt(1 + Math.PI / 2 / FEWEST_OF_KIND);
+
+  /** The least spread, in per cent: finer than what a scale shows. */
+  private static final double FINEST = 0.01;
+
+  private OddBodies() {}
+
+  /**
+   * A body far from the usual.
+   *
+   * @param expected what it should have lost
+   * @param half half the width of the interval
+   * @param times by how many half widths it lies off
+   */
+  private record Odd(Series series, int place, double expected, double half, double times) {
+    Finding finding(MonthRecords records) {
+      var body = series.bodies().get(place);
+      var figure = series.measure().figure();
+      double value = series.listed().get(place).value();
+      var distance = Exact.ofStatistic(Math.abs(value - expected));
+      var lost = figure.lost(List.of(body), distance);
+      var evidence = new HashMap<String, Evidence>();
+      evidence.put("body", new Evidence.Bodies(List.of(body.id())));
+      evidence.put("loss", new Evidence.Percent(Exact.ofStatistic(Math.abs(value)), 2));
+      evidence.put("species", new Evidence.Kind(series.species()));
+      evidence.put("difference", new Evidence.Percent(distance, 2));
+      // A loss below zero is a gain, which is not expected: the limit is printed as zero.
+      evidence.put("lower", percent(Math.max(0, expected - half)));
+      evidence.put("upper", percent(expected + half));
+      evidence.put("bodies_before", new Evidence.Count(series.baseline()));
+      evidence.put("false_alarms", Evidence.FALSE_ALARMS);
+      return Finding.likely(
+          figure == BodyFigure.CHILL ? Finding.Kind.CHILLED_BODIES : Finding.Kind.BENCH_BODIES,
+          value < 0 ? "gain" : value > expected ? "above" : "below",
+          List.of(body.id()),
+          evidence,
+          Finding.Cost.onRail(lost, series.species(), records));
+    }
+
+    private static Evidence percent(double value) {
+      return new Evidence.Percent(Exact.ofStatistic(value), 2);
+    }
+  }
+
+  /**
+   * The farthest bodies, on the rail and on the bench each. What is held waits for a person anyway
+   * and is not judged on the bench.
+   *
+   * @param all the series
+   * @param explained what is explained already: it is taken off before, and late bodies are left
+   *     out
+   */
+  static List<Finding> findings(
+      MonthRecords records, List<Series> all, Collection<ChangeExplanation> explained) {
+    int number = all.stream().mapToInt(series -> series.ofMonth().size()).sum();
+    var odd = new ArrayList<Finding>();
+    for (var measure : List.of(Measure.CHILL, Measure.BENCH)) {
+      all.stream()
+          .filter(series -> series.measure() == measure)
+          .flatMap(series -> odd(series, explained, AlarmRates.BODIES / number))
+          .sorted(Comparator.comparingDouble(Odd::times).reversed())
+          .limit(MOST_BODIES)
+          .forEach(one -> odd.add(one.finding(records)));
+    }
+    return odd;
+  }
+
+  private static Stream<Odd> odd(
+      Series series, Collection<ChangeExplanation> explained, double falseAlarms) {
+    var late =
+        explained.stream()
+            .filter(one -> one.factor() == Factor.LATE)
+            .flatMap(one -> one.bodies().stream())
+            .collect(Collectors.toSet());
+    var values = new ArrayList<Value>();
+    for (int i = 0; i < series.bodies().size(); i++) {
+      int place = i;
+      double known = explained.stream().mapToDouble(one -> one.explains(series, place)).sum();
+      var listed = series.listed().get(i);
+      values.add(
+          new Value(listed.kind(), listed.day(), listed.value() - known, listed.covariate()));
+    }
+    var judge = new Judge(series, alike(values, series.baseline()), falseAlarms);
+    return IntStream.range(series.baseline(), values.size())
+        .filter(i -> !late.contains(series.bodies().get(i)))
+        .filter(i -> isJudged(series.measure(), series.bodies().get(i)))
+        .mapToObj(judge::odd)
+        .flatMap(Optional::stream);
+  }
+
+  private static boolean isJudged(Measure measure, MonthBody body) {
+    return measure == Measure.CHILL || body.account().isSettled();
+  }
+
+  /** Kinds of which there are few before become one. */
+  private static List<Value> alike(List<Value> values, int baseline) {
+    var numbers = new HashMap<String, Integer>();
+    values.subList(0, baseline).forEach(v -> numbers.merge(v.kind(), 1, Integer::sum));
+    return values.stream()
+        .map(
+            v ->
+                numbers.getOrDefault(v.kind(), 0) < FEWEST_OF_KIND
+                    ? new Value("", v.day(), v.value(), v.covariate())
+                    : v)
+        .toList();
+  }
+
+  /** The usual values of a series, as they are and as square roots. */
+  private record Judge(
+      Series series, List<Value> values, double t, UsualValue usual, UsualValue roots) {
+    Judge(Series series, List<Value> values, double falseAlarms) {
+      this(series, values, UsualValue.of(values.subList(0, series.baseline())), falseAlarms);
+    }
+
+    private Judge(Series series, List<Value> values, UsualValue usual, double falseAlarms) {
+      this(
+          series,
+          values,
+          OF_MEDIAN * Moments.studentsAbove(usual.degrees(), falseAlarms / 2),
+          usual,
+          UsualValue.of(
+              values.subList(0, series.baseline()).stream()
+                  .filter(v -> v.value() > 0)
+                  .map(Judge::root)
+                  .toList()));
+    }
+
+    private static Value root(Value value) {
+      return new Value(value.kind(), value.day(), Math.sqrt(value.value()), value.covariate());
+    }
+
+    Optional<Odd> odd(int place) {
+      var value = values.get(place);
+      var expected = usual.expected(value);
+      double half = t * Math.max(FINEST, usual.spreadAt(value));
+      if (expected.isEmpty() || Math.abs(value.value() - expected.getAsDouble()) <= half) {
+        return Optional.empty();
+      }
+      if (value.value() > 0) {
+        var root = root(value);
+        var middle = roots.expected(root);
+        if (middle.isEmpty()
+            || Math.abs(root.value() - middle.getAsDouble()) <= t * roots.spreadAt(root)) {
+          return Optional.empty();
+        }
+      }
+      double times = Math.abs(value.value() - expected.getAsDouble()) / half;
+      double known = series.listed().get(place).value() - value.value();
+      return Optional.of(new Odd(series, place, expected.getAsDouble() + known, half, times));
+    }
+  }
+}

@@ -1,0 +1,278 @@
+package gambrel.insight.statistics;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * Values of things of several kinds, taken on several days, and how much they rise with a given
+ * exposure: the linear model with a mean for each kind, an optional covariate, and errors that the
+ * things of one day have partly in common.
+ *
+ * <p>A value farther than {@link #CLIP} robust spreads from the median of its kind counts as that
+ * far, so that a single slip moves no mean (see {@link UsualValue}). The variances within and
+ * between days are the moment estimators of the analysis of variance for a one-way layout of random
+ * days with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
+ */
+public final class DayValues {
+  private static final double CLIP = 3;
+
+  /** What a change must keep of its t without the value that speaks most for it. */
+  private static final double KEPT = 0.8;
+
+  /** The least standard deviation within a day, finer than what a scale shows. */
+  private static final double FINEST = 0.01;
+
+  private static final double NOTHING = 1e-9;
+
+  /**
+   * One value.
+   *
+   * @param kind values of a kind have a mean in common
+   * @param day when it was taken
+   * @param value the value
+   * @param covariate a number on which the value depends in a straight line; 0 if there is none
+   */
+  public record Value(String kind, LocalDate day, double value, double covariate) {}
+
+  /**
+   * How much values rise for one unit of an exposure.
+   *
+   * @param mean the estimate from the values as they are
+   * @param size the estimate from the values none of which counts as far away
+   * @param variance the variance of that
+   * @param without the size without the value that speaks most for it
+   * @param varianceWithout the variance of that
+   * @param degrees degrees of freedom of the variances
+   */
+  public record Effect(
+      double mean,
+      double size,
+      double variance,
+      double without,
+      double varianceWithout,
+      int degrees) {
+    /** The absolute t; less if one value makes more than a fifth of it, and 0 if all of it. */
+    public double strength() {
+      return size * without <= 0
+          ? 0
+          : Math.min(
+              Math.abs(size) / Math.sqrt(variance),
+              Math.abs(without) / Math.sqrt(varianceWithout) / KEPT);
+    }
+
+    /**
+     * One effect estimated from several sets of values: the mean, weighted by the inverse variances
+     * (Graybill and Deal, Combining Unbiased Estimators, 1959). Needs an effect.
+     */
+    public static Effect of(Collection<Effect> effects) {
+      double weights = 0;
+      double mean = 0;
+      double sum = 0;
+      double weightsWithout = 0;
+      double sumWithout = 0;
+      int degrees = 0;
+      for (var effect : effects) {
+        weights += 1 / effect.variance;
+        mean += effect.mean / effect.variance;
+        sum += effect.size / effect.variance;
+        weightsWithout += 1 / effect.varianceWithout;
+        sumWithout += effect.without / effect.varianceWithout;
+        degrees += effect.degrees;
+      }
+      return new Effect(
+          mean / weights,
+          sum / weights,
+          1 / weights,
+          sumWithout / weightsWithout,
+          1 / weightsWithout,
+          degrees);
+    }
+  }
+
+  private final int[] kinds;
+  private final int[] days;
+  private final double[] covariate;
+  private final double[] asTheyAre;
+  private final double[] values;
+  private final Scatter scatter;
+
+  /**
+   * The values.
+   *
+   * @param all the values; those of the baseline first
+   * @param baseline how many are the baseline's, from at least two days: spreads are taken from it
+   */
+  public DayValues(List<Value> all, int baseline) {
+    kinds = numbers(all.stream().map(Value::kind).toList());
+    days = numbers(all.stream().map(Value::day).toList());
+    covariate = centred(all.stream().mapToDouble(Value::covariate).toArray());
+    asTheyAre = withoutCovariate(centred(all.stream().mapToDouble(Value::value).toArray()));
+    var clipped = clipped(all, baseline);
+    values = withoutCovariate(centred(clipped));
+    scatter = scatter(all.subList(0, baseline), clipped);
+  }
+
+  /**
+   * How values scatter.
+   *
+   * @param within mean square within days
+   * @param days mean square between days
+   * @param each values a day, as the mean square between days counts them
+   * @param degreesWithin degrees of freedom within days
+   * @param degreesDays degrees of freedom between days
+   */
+  private record Scatter(
+      double within, double days, double each, double degreesWithin, double degreesDays) {
+    /**
+     * The variance of a sum of values whose squared weights add up to {@code squares}, and those of
+     * each day's sum of weights to {@code byDay}.
+     */
+    double variance(double squares, double byDay) {
+      return within * squares + Math.max(0, days - within) / each * byDay;
+    }
+
+    /** The degrees of freedom of that variance (Satterthwaite, 1946). */
+    int degrees(double squares, double byDay) {
+      if (days <= within) {
+        return (int) degreesWithin;
+      }
+      double ofDays = byDay / each * days;
+      double ofWithin = Math.max(0, squares - byDay / each) * within;
+      double sum = ofDays + ofWithin;
+      return (int)
+          Math.max(
+              1, sum * sum / (ofDays * ofDays / degreesDays + ofWithin * ofWithin / degreesWithin));
+    }
+  }
+
+  private static int[] numbers(List<?> names) {
+    var known = new HashMap<Object, Integer>();
+    return names.stream()
+        .mapToInt(name -> known.computeIfAbsent(name, n -> known.size()))
+        .toArray();
+  }
+
+  /** Numbers less the mean of their kind. */
+  private double[] centred(double[] numbers) {
+    var sums = new double[numbers.length];
+    var counts = new int[numbers.length];
+    for (int i = 0; i < numbers.length; i++) {
+      sums[kinds[i]] += numbers[i];
+      counts[kinds[i]]++;
+    }
+    return IntStream.range(0, numbers.length)
+        .mapToDouble(i -> numbers[i] - sums[kinds[i]] / counts[kinds[i]])
+        .toArray();
+  }
+
+  /** Centred numbers less their straight line on the covariate. */
+  private double[] withoutCovariate(double[] numbers) {
+    double squares = product(covariate, covariate);
+    if (squares < NOTHING) {
+      return numbers;
+    }
+    double slope = product(numbers, covariate) / squares;
+    return IntStream.range(0, numbers.length)
+        .mapToDouble(i -> numbers[i] - slope * covariate[i])
+        .toArray();
+  }
+
+  private static double product(double[] a, double[] b) {
+    return IntStream.range(0, a.length).mapToDouble(i -> a[i] * b[i]).sum();
+  }
+
+  /** The values, none farther from its kind's line in the baseline than the clip allows. */
+  private double[] clipped(List<Value> all, int baseline) {
+    var usual = UsualValue.of(all.subList(0, baseline));
+    return all.stream()
+        .mapToDouble(
+            value -> {
+              var centre = usual.expected(value);
+              double most = CLIP * usual.spread();
+              return centre.isEmpty() || most == 0
+                  ? value.value()
+                  : Math.max(
+                      centre.getAsDouble() - most,
+                      Math.min(centre.getAsDouble() + most, value.value()));
+            })
+        .toArray();
+  }
+
+  /** The scatter of the baseline. */
+  private Scatter scatter(List<Value> baseline, double[] clipped) {
+    int number = baseline.size();
+    var own = centred(Arrays.copyOf(clipped, number));
+    var line = centred(baseline.stream().mapToDouble(Value::covariate).toArray());
+    double squares = product(line, line);
+    double slope = squares < NOTHING ? 0 : product(own, line) / squares;
+    var byDay = new TreeMap<Integer, List<Double>>();
+    for (int i = 0; i < number; i++) {
+      byDay.computeIfAbsent(days[i], d -> new ArrayList<>()).add(own[i] - slope * line[i]);
+    }
+    var moments = byDay.values().stream().map(Moments::of).toList();
+    int lost = (int) IntStream.range(0, number).map(i -> kinds[i]).distinct().count() - 1;
+    double squared = moments.stream().mapToDouble(d -> (double) d.number() * d.number()).sum();
+    double freedom = number - moments.size() - lost;
+    double finest = FINEST * FINEST;
+    if (freedom < moments.size()) {
+      // Too few days with several values: all scatter counts as that of single ones.
+      double degrees = Math.max(1, number - lost - 1);
+      return new Scatter(Math.max(finest, product(own, own) / degrees), 0, 1, degrees, 1);
+    }
+    double degreesDays = moments.size() - 1.0;
+    return new Scatter(
+        Math.max(finest, Moments.squaresWithin(moments) / freedom),
+        Moments.squaresBetween(moments) / degreesDays,
+        (number - squared / number) / degreesDays,
+        freedom,
+        degreesDays);
+  }
+
+  /**
+   * How much the values rise for each unit of an exposure; empty if the exposure does not vary
+   * within a kind.
+   *
+   * @param exposure one number for each value, in their order
+   */
+  public Optional<Effect> effect(double[] exposure) {
+    var x = withoutCovariate(centred(exposure));
+    double squares = product(x, x);
+    if (squares < NOTHING) {
+      return Optional.empty();
+    }
+    double sum = product(x, values);
+    int most = 0;
+    for (int i = 1; i < x.length; i++) {
+      double more = (x[i] * values[i] - x[most] * values[most]) * Math.signum(sum);
+      most = more > 0 ? i : most;
+    }
+    double rest = squares - x[most] * x[most];
+    double byDay = squaredByDay(x);
+    double variance = scatter.variance(squares, byDay) / (squares * squares);
+    return rest < NOTHING
+        ? Optional.empty()
+        : Optional.of(
+            new Effect(
+                product(x, asTheyAre) / squares,
+                sum / squares,
+                variance,
+                (sum - x[most] * values[most]) / rest,
+                variance * squares / rest,
+                scatter.degrees(squares, byDay)));
+  }
+
+  private double squaredByDay(double[] x) {
+    var sums = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      sums[days[i]] += x[i];
+    }
+    return product(sums, sums);
+  }
+}
