@@ -1,9 +1,7 @@
 package gambrel.insight.month;
 
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.BodyRate;
 import gambrel.insight.month.figures.BodyValue;
-import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
@@ -11,18 +9,23 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.RoomKilos;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.LossFigures;
 import gambrel.insight.month.loss.LossFindings;
+import gambrel.insight.month.money.Bid;
 import gambrel.insight.month.money.Debt;
+import gambrel.insight.month.money.Earned;
 import gambrel.insight.month.money.Income;
 import gambrel.insight.month.money.OwnStock;
+import gambrel.insight.month.money.Statements;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
 import gambrel.insight.month.value.CutChoice;
+import gambrel.insight.month.value.MarginalValue;
 import gambrel.insight.month.yields.BonerComparison;
 import gambrel.insight.month.yields.Yields;
 import gambrel.trade.cuts.Species;
@@ -44,7 +47,6 @@ import java.util.stream.Stream;
  * @param pace how fast pieces were boned
  * @param stock the shop's own bodies of the month
  * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
- * @param income the charges of customers, by species
  * @param findings what the owner should look at, most money first
  * @param figures the figures, in the order of {@code month-figures.csv}; the pages' tables select
  *     from them
@@ -59,7 +61,6 @@ public record MonthReport(
     Pace pace,
     List<OwnStock> stock,
     List<SupplierLine> suppliers,
-    List<Compared<List<BodyRate>>> income,
     List<Finding> findings,
     List<MonthFigure> figures) {
 
@@ -76,6 +77,7 @@ public record MonthReport(
     var boners = BonerComparison.of(records);
     var pace = Pace.of(records);
     var choices = CutChoice.of(records.settledOfAll(), records.values());
+    boolean review = CutChoice.isDue(records);
     var stock = stock(records, records.bodies().settled());
     var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
     var income = Income.of(records);
@@ -87,13 +89,14 @@ public record MonthReport(
             boners.stream().flatMap(comparison -> comparison.findings(records).stream()),
             Yields.findings(records).stream(),
             pace.findings(records).stream(),
-            choices.stream().flatMap(choice -> choice.findings(records)),
+            choices.stream().filter(of -> review).flatMap(choice -> choice.findings(records)),
             Debt.finding(records).stream(),
             Income.findings(records).stream(),
             OwnStock.finding(stock).stream(),
             suppliers.stream().flatMap(line -> line.finding(stock)));
     var figures =
         Stream.<Stream<MonthFigure>>of(
+            RoomKilos.of(records).stream(),
             LossFigures.of(records).stream(),
             hanging.stream().flatMap(of -> of.figures().stream()),
             furtherDays.stream().flatMap(day -> day.figures().stream()),
@@ -104,6 +107,14 @@ public record MonthReport(
             BodyValue.figures(records).stream(),
             choices.stream().flatMap(choice -> choice.figures().stream()),
             income.stream().map(Income::figure),
+            income.stream().flatMap(line -> Income.anHour(line, pace).stream()),
+            Earned.of(records, pace).stream(),
+            Bid.figures(records).stream(),
+            MarginalValue.figures(
+                MarginalValue.of(records.bodies().settled(), records.values()),
+                records.settings().unit())
+                .stream(),
+            Statements.of(records).stream(),
             suppliers.stream().map(SupplierLine::figure));
     return new MonthReport(
         records,
@@ -115,7 +126,6 @@ public record MonthReport(
         pace,
         stock,
         suppliers,
-        income,
         findings.flatMap(of -> of).sorted(Finding.ORDER).toList(),
         figures.flatMap(of -> of).toList());
   }

@@ -79,16 +79,7 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
 
   /** How many bodies have the weight. */
   public MonthFigure figure() {
-    return new MonthFigure(
-        FigureName.of(what),
-        Optional.empty(),
-        Optional.empty(),
-        BodyGroup.ALL,
-        of,
-        Optional.of(BigFraction.of(known)),
-        Optional.empty(),
-        MonthFigure.Comparison.NONE,
-        Optional.empty());
+    return MonthFigure.ofAll(FigureName.of(what), BodyGroup.ALL, of, BigFraction.of(known));
   }
 
   /** The finding that asks for the weight; empty if it was not forgotten. */

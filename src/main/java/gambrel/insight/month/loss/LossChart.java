@@ -66,7 +66,7 @@ public record LossChart(
 
   /** The chart of every species of which the month has a body with that loss. */
   public static List<LossChart> of(MonthRecords records, BodyFigure loss) {
-    return records.with(loss).stream()
+    return records.charted(loss).stream()
         .map(bodies -> of(loss, bodies.species(), bodies.map(some -> known(loss, some))))
         .filter(chart -> !chart.ofMonth().isEmpty())
         .toList();

@@ -35,11 +35,7 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
 
   private static OwnStock of(MonthBody own, Money cost, ItemValues values, Currency currency) {
     var value = Optional.of(BodyValue.of(own, values)).filter(BodyValue::isEnough);
-    return new OwnStock(own, cost, value.map(v -> Money.of(whole(v), currency)), currency);
-  }
-
-  private static BigFraction whole(BodyValue value) {
-    return value.value().multiply(value.takeHome()).divide(value.valued());
+    return new OwnStock(own, cost, value.map(v -> Money.of(v.whole(), currency)), currency);
   }
 
   /** Value less cost; empty if the value is unknown. */
