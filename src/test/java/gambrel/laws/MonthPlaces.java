@@ -1,7 +1,6 @@
 package gambrel.laws;
 
 import gambrel.oracle.ExactNight;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;

@@ -1,7 +1,6 @@
 package gambrel.laws;
 
 import gambrel.oracle.ExactNight;
-import java.util.List;
 
 /** The figures in the sentences about bodies that wait. */
 final class WaitingPlaces {

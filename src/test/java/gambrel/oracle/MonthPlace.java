@@ -46,8 +46,7 @@ enum MonthPlace {
     var weights = new TreeMap<String, BigFraction>();
     rows.forEach(r -> weights.merge(r.scale.id(), r.net, BigFraction::add));
     return weights.entrySet().stream()
-        .max(
-            Map.Entry.<String, BigFraction>comparingByValue().thenComparing(Map.Entry::getKey))
+        .max(Map.Entry.<String, BigFraction>comparingByValue().thenComparing(Map.Entry::getKey))
         .map(Map.Entry::getKey)
         .orElse(null);
   }

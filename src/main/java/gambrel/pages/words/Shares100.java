@@ -21,7 +21,9 @@ public final class Shares100 {
    */
   public static List<Weight> rounded(List<Weight> weights, int decimals) {
     if (weights.isEmpty() || weights.stream().anyMatch(Weight::isNegative)) {
-      return weights.stream().map(w -> printed(Exact.units(w.fraction(), decimals), decimals)).toList();
+      return weights.stream()
+          .map(w -> printed(Exact.units(w.fraction(), decimals), decimals))
+          .toList();
     }
     var sizes = byPlace(weights);
     long whole = Exact.units(Weight.sum(weights).fraction(), decimals);

@@ -69,8 +69,8 @@ public record CustomerAccount(String customer, List<Statement> statements, Money
   /**
    * The statements that are not paid in full, oldest first; together they come to what is due. What
    * the shop owes on a statement, and payments that name none of the bodies, go to the oldest
-   * first. Money that was paid back is due on the oldest. None if nothing is due, or if the customer
-   * has no statement.
+   * first. Money that was paid back is due on the oldest. None if nothing is due, or if the
+   * customer has no statement.
    */
   public List<Open> open() {
     var spare = other;

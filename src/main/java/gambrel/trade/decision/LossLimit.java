@@ -38,7 +38,9 @@ public final class LossLimit {
         Exact.fraction(settings.limits().hangingPercentPerDay()).multiply(days), balance);
   }
 
-  /** Whether it hung for more than two days after its last rail weight, and was not weighed again. */
+  /**
+   * Whether it hung for more than two days after its last rail weight, and was not weighed again.
+   */
   public static boolean hungUnweighed(BodyBalance balance) {
     return daysWithoutWeighing(balance) > DAYS_WITHOUT_WEIGHING;
   }

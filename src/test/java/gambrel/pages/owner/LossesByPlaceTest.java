@@ -60,7 +60,8 @@ class LossesByPlaceTest {
     shop.cut("B1", "2026-05-10", "156", "40").cut("B2", "2026-05-11", "158", "40");
     var may = may();
     assertEquals(
-        List.of(List.of("10 May", "1", "4.00", "2.00", ""), List.of("11 May", "1", "2.00", "1.00", "")),
+        List.of(
+            List.of("10 May", "1", "4.00", "2.00", ""), List.of("11 May", "1", "2.00", "1.00", "")),
         cut(may, "By day").subList(1, 3));
     assertEquals(List.of(List.of("bench", "2", "6.00", "1.50", "")), cut(may, "By bench scale"));
     assertEquals(List.of(List.of("Wyn", "1", "4.00", "2.00", "")), cut(may, "By boner"));

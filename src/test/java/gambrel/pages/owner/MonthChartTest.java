@@ -40,7 +40,10 @@ class MonthChartTest {
         SmallShop.remarks(july, "What beef lost").get(1));
   }
 
-  /** June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128; not below 0. */
+  /**
+   * June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128; not below
+   * 0.
+   */
   @Test
   void hasLinesAtTheMeanAnd3MeanMovingRangesOver1128OfTheMonthsBefore() {
     twentyInJune(20);

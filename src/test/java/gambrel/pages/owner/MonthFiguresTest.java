@@ -2,7 +2,6 @@ package gambrel.pages.owner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;

@@ -56,7 +56,10 @@ final class SampleLosses {
                     five(W.say("first.chill", "Beef"), "2.7%", "2.1%", "of 9", "of 11")))),
         List.of(
             SampleParts.table(
-                "sums", "|#Bodies killed|#Bodies cut", false, List.of(
+                "sums",
+                "|#Bodies killed|#Bodies cut",
+                false,
+                List.of(
                     SampleParts.row("", W.say("summary.customers") + "|#9|#8"),
                     SampleParts.row("", W.say("summary.own") + "|#5|#5")))));
   }

@@ -83,15 +83,15 @@ public record BodyGroup(
     private Optional<String> name(MonthBody body) {
       var name =
           switch (this) {
-        case CATEGORY -> Optional.of(body.body().category().strip().toLowerCase(Locale.ROOT));
-        case KILLED -> body.body().killed().map(LocalDate::toString);
-        case CHILLER -> Optional.of(body.body().chiller());
-        case HUNG_SCALE -> body.hungScale();
-        case CUT -> body.balance().lastCut().map(time -> time.toLocalDate().toString());
-        case BENCH_SCALE -> body.benchScale();
-        case BONER -> body.boner();
-        case ALL, DAYS, FAT, WEIGHT -> Optional.<String>empty();
-      };
+            case CATEGORY -> Optional.of(body.body().category().strip().toLowerCase(Locale.ROOT));
+            case KILLED -> body.body().killed().map(LocalDate::toString);
+            case CHILLER -> Optional.of(body.body().chiller());
+            case HUNG_SCALE -> body.hungScale();
+            case CUT -> body.balance().lastCut().map(time -> time.toLocalDate().toString());
+            case BENCH_SCALE -> body.benchScale();
+            case BONER -> body.boner();
+            case ALL, DAYS, FAT, WEIGHT -> Optional.<String>empty();
+          };
       return name.filter(text -> !text.isEmpty());
     }
 

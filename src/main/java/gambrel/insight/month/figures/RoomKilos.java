@@ -13,7 +13,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -21,8 +20,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * whole, from their first weight on the rail to what left the shop. The parts add up to that first
  * weight.
  *
- * <p>The first weight is the hot one; it is a later one where the hot weight, or what was lost after
- * it, is unknown. What a body may lose while it hangs without being weighed again ({@link
+ * <p>The first weight is the hot one; it is a later one where the hot weight, or what was lost
+ * after it, is unknown. What a body may lose while it hangs without being weighed again ({@link
  * LossLimit#hanging}) is not lost on the bench, up to all of its cutting loss.
  */
 public final class RoomKilos {

@@ -23,8 +23,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What a body of a class may cost at most for a unit of hot weight, so that its take-home brings
  * the money back. Of the shop's like bodies of the month and the twelve before: the worth of their
  * take-home at the values of the month's last day, less what the price list of that day asks for
- * the work on them, over their hot weight. What chilling, hanging, bone and the bench take is in it,
- * since the take-home is what they left.
+ * the work on them, over their hot weight. What chilling, hanging, bone and the bench take is in
+ * it, since the take-home is what they left.
  *
  * @param body a body whose hot weight, worth and work are known
  * @param hot its hot weight, in the shop's unit
@@ -60,11 +60,7 @@ public record Bid(
         ? Optional.empty()
         : Optional.of(
             new Bid(
-                body,
-                hot.get(),
-                home.get(),
-                value.get().whole(),
-                work.get().fraction(currency)));
+                body, hot.get(), home.get(), value.get().whole(), work.get().fraction(currency)));
   }
 
   private static void add(

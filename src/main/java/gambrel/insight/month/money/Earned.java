@@ -27,8 +27,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * What the month's statements charge, without tax, as issued: by description, in the order of the
  * price list, then all together. For each the money, the money for a unit of the customers' weight
  * into the boning room of the bodies charged, and the money for an hour on the block: that weight
- * over the weight boned in an hour of the species. Bodies of which the weight or the pace is unknown
- * are left out of the rates.
+ * over the weight boned in an hour of the species. Bodies of which the weight or the pace is
+ * unknown are left out of the rates.
  */
 public final class Earned {
   private final MonthRecords records;

@@ -13,7 +13,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A body that the shop bought for itself: its cost and the worth of its take-home.

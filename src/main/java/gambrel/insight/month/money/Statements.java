@@ -70,7 +70,12 @@ public final class Statements {
       var all = BodyGroup.ALL;
       figures.addAll(
           List.of(
-              sum(records, FigureName.STATEMENTS_NET, all, month, debt -> debt.statement().charges()),
+              sum(
+                  records,
+                  FigureName.STATEMENTS_NET,
+                  all,
+                  month,
+                  debt -> debt.statement().charges()),
               sum(records, FigureName.STATEMENTS_TAX, all, month, debt -> debt.statement().tax()),
               sum(records, FigureName.STATEMENTS_RECEIVED, all, month, Debt::received),
               sum(records, FigureName.STATEMENTS_OWED, all, month, Debt::due)));

@@ -195,9 +195,9 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   }
 
   /**
-   * Whether findings about values are due: at the end of a quarter, if a value changed in the month,
-   * or if a piece was cut in a way in which none was cut in the twelve months before. Else the month
-   * would only repeat an earlier one.
+   * Whether findings about values are due: at the end of a quarter, if a value changed in the
+   * month, or if a piece was cut in a way in which none was cut in the twelve months before. Else
+   * the month would only repeat an earlier one.
    */
   public static boolean isDue(MonthRecords records) {
     var month = records.month();

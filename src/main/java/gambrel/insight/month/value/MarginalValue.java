@@ -35,12 +35,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param over the value less that of {@code instead}
  */
 public record MarginalValue(
-    Species species,
-    Item cut,
-    Weight packed,
-    BigFraction value,
-    Item instead,
-    BigFraction over) {
+    Species species, Item cut, Weight packed, BigFraction value, Item instead, BigFraction over) {
   /** What the meat of a cut may become instead, the first that was made. */
   private static final List<String> INSTEAD = List.of(CutTree.MINCE, CutTree.SAUSAGES);
 

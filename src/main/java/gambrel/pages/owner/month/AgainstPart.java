@@ -7,7 +7,6 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.PartView;
-import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.util.List;

@@ -9,7 +9,6 @@ import gambrel.trade.balance.Outputs;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -38,9 +37,7 @@ record BodiesPart(MonthPart.Page page) implements MonthPart {
     percent(table, "bench_percent", body -> cut(body).flatMap(b -> b.shares().cuttingLoss()));
     percent(table, "home_percent", body -> cut(body).flatMap(b -> b.shares().takeHomeOfCold()));
     table.column(say("state"), "state", body -> say("summary.state." + body.state().id()));
-    month()
-        .bodies()
-        .forEach(body -> table.row(body.state() == State.HELD ? "waits" : "", body));
+    month().bodies().forEach(body -> table.row(body.state() == State.HELD ? "waits" : "", body));
     return PartView.withRoom(say("bodies"), table.table(say("bodies_explained")), List.of());
   }
 

@@ -2,7 +2,6 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.MonthBodies;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.FirstPage;
 import gambrel.pages.views.FirstPage.FiveCell;
@@ -16,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 

@@ -6,7 +6,6 @@ import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
-import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.pages.views.TableView.Cell;

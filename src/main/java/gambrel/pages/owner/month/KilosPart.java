@@ -75,8 +75,7 @@ record KilosPart(MonthPart.Page page) implements MonthPart {
 
   /** A weight that is divided into parts. */
   private static Part stage(FigureName name, List<Part> parts) {
-    return new Part(
-        name, Kind.STAGE, sum(parts), parts.stream().mapToLong(Part::tenths).sum());
+    return new Part(name, Kind.STAGE, sum(parts), parts.stream().mapToLong(Part::tenths).sum());
   }
 
   private static List<Part> of(Map<FigureName, Kind> names, List<Part> parts) {

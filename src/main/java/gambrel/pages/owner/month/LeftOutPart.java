@@ -24,7 +24,9 @@ record LeftOutPart(MonthPart.Page page) implements MonthPart {
     names("left_out.held", held).ifPresent(sentences::add);
     names("left_out.curing", curing).ifPresent(sentences::add);
     released.stream().limit(MOST_RELEASED).map(this::released).forEach(sentences::add);
-    names("left_out.released", released.subList(Math.min(MOST_RELEASED, released.size()), released.size()))
+    names(
+            "left_out.released",
+            released.subList(Math.min(MOST_RELEASED, released.size()), released.size()))
         .ifPresent(sentences::add);
     return sentences;
   }

@@ -12,7 +12,6 @@ import gambrel.insight.month.money.Statements.Age;
 import gambrel.insight.month.money.Statements.TaxRate;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.pages.views.PartView;
-import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Settings.Paper;
@@ -238,8 +237,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
         Stream.concat(
                 statements.table().stream(),
                 (owed.isEmpty() ? ages : ages.rows(List.of(say("accounts.ages", currency()))))
-                    .table(say("payments_known"))
-                    .stream())
+                    .table(say("payments_known")).stream())
             .toList();
     return PartView.of(say("accounts"), tables, List.of());
   }

@@ -1,10 +1,7 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.pages.owner.HeldPart;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.ShopView;

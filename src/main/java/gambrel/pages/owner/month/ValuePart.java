@@ -5,20 +5,15 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
-import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.measure.Money;
-import gambrel.trade.measure.WeightUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cuts were worth at the shop's own values. */
 record ValuePart(MonthPart.Page page) implements MonthPart {

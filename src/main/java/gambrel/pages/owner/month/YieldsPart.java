@@ -6,7 +6,6 @@ import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthFigure.By;
 import gambrel.insight.month.figures.Spread;
-import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
