@@ -20,8 +20,8 @@ import gambrel.insight.month.money.Bid;
 import gambrel.insight.month.money.Debt;
 import gambrel.insight.month.money.Earned;
 import gambrel.insight.month.money.Income;
+import gambrel.insight.month.money.MonthAccounts;
 import gambrel.insight.month.money.OwnStock;
-import gambrel.insight.month.money.Statements;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
 import gambrel.insight.month.value.CutChoice;
@@ -107,14 +107,15 @@ public record MonthReport(
             BodyValue.figures(records).stream(),
             choices.stream().flatMap(choice -> choice.figures().stream()),
             income.stream().map(Income::figure),
-            income.stream().flatMap(line -> Income.anHour(line, pace).stream()),
-            Earned.of(records, pace).stream(),
+            income.stream()
+                .flatMap(line -> Income.anHour(line, pace.weightAnHour(line.species())).stream()),
+            Earned.of(records, pace.weightAnHour()).stream(),
             Bid.figures(records).stream(),
             MarginalValue.figures(
                 MarginalValue.of(records.bodies().settled(), records.values()),
                 records.settings().unit())
                 .stream(),
-            Statements.of(records).stream(),
+            MonthAccounts.of(records).stream(),
             suppliers.stream().map(SupplierLine::figure));
     return new MonthReport(
         records,

@@ -5,14 +5,12 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.insight.month.pace.Pace;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.register.ChargeLine;
 import gambrel.trade.shop.Charge;
 import java.util.ArrayList;
 import java.util.Currency;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -33,21 +31,23 @@ import org.apache.commons.numbers.fraction.BigFraction;
 public final class Earned {
   private final MonthRecords records;
   private final Map<String, MonthBody> bodies = new HashMap<>();
-  private final Map<Species, Optional<BigFraction>> anHour = new EnumMap<>(Species.class);
+  private final Map<Species, BigFraction> anHour;
 
-  private Earned(MonthRecords records, Pace pace) {
+  private Earned(MonthRecords records, Map<Species, BigFraction> anHour) {
     this.records = records;
+    this.anHour = anHour;
     records.bodies().all().forEach(body -> bodies.put(body.id(), body));
-    for (var species : Species.values()) {
-      anHour.put(species, pace.of(species).month().weightAnHour());
-    }
   }
 
   /** A charge of a body. */
   private record Item(String body, Money amount) {}
 
-  /** The figures; none if nothing was issued. */
-  public static List<MonthFigure> of(MonthRecords records, Pace pace) {
+  /**
+   * The figures; none if nothing was issued.
+   *
+   * @param anHour weight boned in an hour, of the species of which it is known
+   */
+  public static List<MonthFigure> of(MonthRecords records, Map<Species, BigFraction> anHour) {
     var kinds = new LinkedHashMap<String, List<Item>>();
     records.night().shop().charges().stream()
         .map(Charge::description)
@@ -60,7 +60,7 @@ public final class Earned {
         all.add(item);
       }
     }
-    var earned = new Earned(records, pace);
+    var earned = new Earned(records, anHour);
     var figures = new ArrayList<MonthFigure>();
     kinds.forEach((kind, items) -> earned.add(figures, new MonthFigure.Named(kind), items));
     earned.add(figures, BodyGroup.ALL, all);
@@ -111,6 +111,7 @@ public final class Earned {
 
   /** Hours on the block for the customers' part of a body. */
   private Optional<BigFraction> hours(MonthBody body) {
-    return weight(body).flatMap(weight -> anHour.get(body.species()).map(weight::divide));
+    return weight(body)
+        .flatMap(weight -> Optional.ofNullable(anHour.get(body.species())).map(weight::divide));
   }
 }

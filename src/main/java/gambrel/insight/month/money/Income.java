@@ -11,8 +11,6 @@ import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.insight.month.pace.BoningIntervals;
-import gambrel.insight.month.pace.Pace;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
@@ -70,21 +68,26 @@ public final class Income {
         .with(MonthFigure.Comparison.of(before.size(), BodyRate.of(before)));
   }
 
-  /** The same for an hour on the block; empty without times of work. */
-  public static Optional<MonthFigure> anHour(Compared<List<BodyRate>> income, Pace pace) {
-    var work = pace.of(income.species());
-    var month = anHour(income.month(), work.month());
-    var before = anHour(income.before(), work.before());
-    return month.map(
-        value ->
-            figure(income)
-                .with(FigureName.CHARGES_AN_HOUR, value)
-                .withSpread(Optional.empty())
-                .with(MonthFigure.Comparison.of(income.before().size(), before)));
+  /**
+   * The same for an hour on the block; empty without times of work in the month.
+   *
+   * @param anHour weight boned in an hour, of the month and before; empty if unknown
+   */
+  public static Optional<MonthFigure> anHour(
+      Compared<List<BodyRate>> income, Compared<Optional<BigFraction>> anHour) {
+    var before = anHour(income.before(), anHour.before());
+    return anHour(income.month(), anHour.month())
+        .map(
+            value ->
+                figure(income)
+                    .with(FigureName.CHARGES_AN_HOUR, value)
+                    .withSpread(Optional.empty())
+                    .with(MonthFigure.Comparison.of(income.before().size(), before)));
   }
 
-  private static Optional<BigFraction> anHour(List<BodyRate> bodies, BoningIntervals work) {
-    return BodyRate.of(bodies).flatMap(rate -> work.weightAnHour().map(rate::multiply));
+  private static Optional<BigFraction> anHour(
+      List<BodyRate> bodies, Optional<BigFraction> weightAnHour) {
+    return BodyRate.of(bodies).flatMap(rate -> weightAnHour.map(rate::multiply));
   }
 
   /** Species of which customers were charged less for a unit of weight than before. */

@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import java.util.function.Function;
 
 /** The accounts of a month: what its statements charge, by rate of tax, and what is owed. */
-public final class Statements {
-  private Statements() {}
+public final class MonthAccounts {
+  private MonthAccounts() {}
 
   /** Charges at one rate of tax. */
   public record TaxRate(BigDecimal percent) implements MonthFigure.Group {
