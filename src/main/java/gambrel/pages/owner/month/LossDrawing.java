@@ -23,8 +23,8 @@ import java.util.stream.Stream;
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
-  private static final int HEIGHT = 172;
-  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 150, 30, 564, 164);
+  private static final int HEIGHT = 146;
+  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 124, 30, 564, 138);
   private static final int LINE_OF_TEXT = 10;
 
   /** More points than this would touch. */
@@ -33,7 +33,7 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
-  private static final int MOST_SIGNALS = 4;
+  private static final int MOST_SIGNALS = 1;
   private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;

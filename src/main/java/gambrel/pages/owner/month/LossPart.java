@@ -7,7 +7,6 @@ import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthFigure;
-import gambrel.insight.month.figures.Spread;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.PartView;
@@ -19,7 +18,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -28,8 +29,11 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   /** Another species than the main one needs as many bodies in the month for charts. */
   private static final int ENOUGH = 5;
 
-  /** A day or place, with what was lost there in the chiller and on the bench. */
-  private record Place(String name, Optional<MonthFigure> chill, Optional<MonthFigure> bench) {}
+  /** Columns of each loss. */
+  private static final int WIDTH = 5;
+
+  /** A title, or a day or place with what was lost there in the chiller or on the bench. */
+  private record Place(String name, Optional<MonthFigure> lost) {}
 
   /** The main species. */
   List<PartView> main() {
@@ -94,113 +98,107 @@ record LossPart(MonthPart.Page page) implements MonthPart {
         number(point.percent(), 2));
   }
 
-  /** What was lost by day, chiller, scale and boner; of all owners' bodies together. */
+  /**
+   * What was lost in the chiller, and beside it on the bench, by day and place; of all owners'
+   * bodies together.
+   */
   private List<TableView> places(Species species) {
+    var chill = places(species, BodyFigure.CHILL);
+    var bench = places(species, BodyFigure.BENCH);
     var table =
-        new TableBuilder<Place>("places figures even")
+        new TableBuilder<Integer>("places figures even")
             .headsAbove(
                 List.of(
-                    new Cell("", TableBuilder.FIRST),
-                    new Cell(say("in_the_chiller"), "number titled", 4),
-                    new Cell(say("on_the_bench"), "number titled", 4)))
-            .first("", Place::name, "titled");
-    add(table, BodyFigure.CHILL);
-    add(table, BodyFigure.BENCH);
-    table.group(
-        say("places.day"),
-        Stream.concat(
-                figures(species, BodyFigure.CHILL, Split.KILLED),
-                figures(species, BodyFigure.BENCH, Split.CUT))
-            .map(figure -> group(figure).name())
-            .distinct()
-            .sorted()
-            .map(
-                day ->
-                    new Place(
-                        formats().brief(LocalDate.parse(day)),
-                        named(figures(species, BodyFigure.CHILL, Split.KILLED), day),
-                        named(figures(species, BodyFigure.BENCH, Split.CUT), day)))
-            .toList());
-    for (var split : List.of(Split.CHILLER, Split.HUNG_SCALE)) {
-      table.group(
-          say("places." + split.name().toLowerCase(Locale.ROOT)),
-          figures(species, BodyFigure.CHILL, split)
-              .map(f -> new Place(group(f).name(), Optional.of(f), Optional.empty()))
-              .toList());
-    }
-    for (var split : List.of(Split.BENCH_SCALE, Split.BONER)) {
-      table.group(
-          say("places." + split.name().toLowerCase(Locale.ROOT)),
-          figures(species, BodyFigure.BENCH, split)
-              .map(f -> new Place(group(f).name(), Optional.empty(), Optional.of(f)))
-              .toList());
-    }
+                    new Cell(say("in_the_chiller"), "first titled", WIDTH),
+                    new Cell(say("on_the_bench"), "titled beside", WIDTH)));
+    add(table, "first", chill, BodyFigure.CHILL);
+    add(table, "beside", bench, BodyFigure.BENCH);
+    IntStream.range(0, Math.max(chill.size(), bench.size())).forEach(row -> table.row("", row));
     return table.table(say("places.read"));
+  }
+
+  /** The places of a loss, those of each kind below a title. */
+  private List<Place> places(Species species, BodyFigure loss) {
+    var places = new ArrayList<Place>();
+    for (var split : Split.places(loss)) {
+      var lost =
+          report()
+              .figures(FigureName.percentOf(loss))
+              .filter(figure -> figure.species().filter(species::equals).isPresent())
+              .filter(figure -> group(figure).split() == split)
+              .toList();
+      if (!lost.isEmpty()) {
+        places.add(new Place(say("places." + title(split)), Optional.empty()));
+        lost.forEach(figure -> places.add(new Place(name(group(figure)), Optional.of(figure))));
+      }
+    }
+    return places;
+  }
+
+  private static String title(Split split) {
+    return isDay(split) ? split.id() : split.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static boolean isDay(Split split) {
+    return split == Split.KILLED || split == Split.CUT;
+  }
+
+  private String name(BodyGroup group) {
+    return isDay(group.split())
+        ? formats().brief(LocalDate.parse(group.name()))
+        : group.name();
   }
 
   private static BodyGroup group(MonthFigure figure) {
     return (BodyGroup) figure.group();
   }
 
-  private Stream<MonthFigure> figures(Species species, BodyFigure loss, Split split) {
-    return report()
-        .figures(FigureName.percentOf(loss))
-        .filter(figure -> figure.species().filter(species::equals).isPresent())
-        .filter(figure -> group(figure).split() == split);
-  }
-
-  private static Optional<MonthFigure> named(Stream<MonthFigure> figures, String name) {
-    return figures.filter(figure -> group(figure).name().equals(name)).findFirst();
-  }
-
-  /** Adds the columns of a loss: bodies, weight, per cent, and the usual per cent. */
-  private void add(TableBuilder<Place> table, BodyFigure loss) {
+  /** Adds the columns of a loss: name, bodies, weight, per cent, and the usual per cent. */
+  private void add(
+      TableBuilder<Integer> table, String classes, List<Place> places, BodyFigure loss) {
+    Function<Integer, Optional<Place>> place =
+        row -> row < places.size() ? Optional.of(places.get(row)) : Optional.empty();
+    Function<Integer, Optional<MonthFigure>> lost = row -> place.apply(row).flatMap(Place::lost);
     table
-        .number(say("number"), place -> figure(place, loss).map(f -> count(f.bodies())).orElse(""))
+        .column(
+            new Cell("", classes),
+            row ->
+                List.of(
+                    new Cell(
+                        place.apply(row).map(Place::name).orElse(""),
+                        lost.apply(row).isPresent() ? classes : classes + " titled")))
+        .number(say("number"), row -> lost.apply(row).map(f -> count(f.bodies())).orElse(""))
         .number(
             unit(),
-            place ->
+            row ->
                 weights()
                     .lost(
                         loss,
-                        figure(place, loss)
-                            .flatMap(f -> report().find(FigureName.weightOf(loss), f))))
+                        lost.apply(row).flatMap(f -> report().find(FigureName.weightOf(loss), f))))
         .column(
             new Cell(say("percent"), TableBuilder.NUMBER),
-            place -> List.of(new Cell(percent(place, loss), style(place, loss))))
+            row -> List.of(percent(lost.apply(row), loss)))
         .number(
             say("usual"),
-            place ->
-                figure(place, loss)
+            row ->
+                lost.apply(row)
                     .flatMap(f -> f.before().spread())
-                    .map(Spread::median)
-                    .map(median -> number(median, 2))
+                    .map(spread -> number(spread.median(), 2))
                     .orElse(""));
   }
 
-  private static Optional<MonthFigure> figure(Place place, BodyFigure loss) {
-    return loss == BodyFigure.CHILL ? place.chill() : place.bench();
-  }
-
-  private String percent(Place place, BodyFigure loss) {
-    return figure(place, loss)
-        .flatMap(MonthFigure::value)
-        .map(value -> number(value, 2))
-        .orElse("");
-  }
-
-  /** Bold if a finding accuses the day or place. */
-  private String style(Place place, BodyFigure loss) {
+  /** What was lost in per cent; bold if a finding accuses the day or place. */
+  private Cell percent(Optional<MonthFigure> lost, BodyFigure loss) {
     boolean accused =
-        figure(place, loss)
-            .filter(figure -> report().findings().stream().anyMatch(f -> isAbout(f, figure, loss)))
+        lost.filter(of -> report().findings().stream().anyMatch(f -> isAbout(f, of, loss)))
             .isPresent();
-    return TableBuilder.NUMBER + (accused ? " marked" : "");
+    String text = lost.flatMap(MonthFigure::value).map(value -> number(value, 2)).orElse("");
+    return new Cell(text, TableBuilder.NUMBER + (accused ? " marked" : ""));
   }
 
   private static boolean isAbout(Finding finding, MonthFigure figure, BodyFigure loss) {
     var group = group(figure);
-    boolean day = group.split() == Split.KILLED || group.split() == Split.CUT;
+    boolean day = isDay(group.split());
     return switch (finding.kind()) {
       case CHILLER, BENCH, SCALE ->
           loss == (finding.kind() == Finding.Kind.CHILLER ? BodyFigure.CHILL : BodyFigure.BENCH)
