@@ -199,7 +199,8 @@ final class DataPlaces {
       var numbers = exact.month(row.get("month"));
       var name = row.get("figure").replace("_pct", "");
       if (name.matches("(chill|ageing|bench|batch)_loss") && row.get("group").isEmpty()) {
-        var key = row.get("whose") + " " + row.get("species") + " " + name;
+        var whose = row.get("whose").isEmpty() ? "any" : row.get("whose");
+        var key = whose + " " + row.get("species") + " " + name;
         boolean percent = row.get("figure").endsWith("_pct");
         var place = "month-figures.csv " + row.get("month") + " " + key;
         agreement.number(place, row.get("value"), numbers.get(percent ? key + " pct" : key));

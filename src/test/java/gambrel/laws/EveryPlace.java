@@ -70,7 +70,7 @@ public final class EveryPlace {
     for (var file : files(out, "summaries")) {
       month.compare(PrintedPage.read(file), file.getFileName().toString().substring(0, 7));
     }
-    new MonthStory(exact, words, agreement)
+    new WaitingPlaces(exact, words, agreement)
         .waiting(PrintedPage.read(out.resolve("morning.pdf")), "morning");
   }
 

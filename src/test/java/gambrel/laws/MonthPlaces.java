@@ -1,7 +1,6 @@
 package gambrel.laws;
 
 import gambrel.oracle.ExactNight;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -11,7 +10,7 @@ final class MonthPlaces {
   static final List<String> OWNERS = List.of("customers", "own", "shared");
   private static final List<String> SPECIES =
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
-  private static final List<String> LOSSES = List.of("chill_loss", "ageing_loss", "bench_loss");
+  private static final List<String> LOSSES = List.of("chill", "ageing", "bench", "batch");
 
   /** Columns of the list of bodies after body, owner, kind and day. */
   private static final List<String> BODY =
@@ -39,13 +38,9 @@ final class MonthPlaces {
     var numbers = exact.month(month);
     bodies(page, month);
     losses(page, month, numbers);
-    yields(page, month, numbers);
     five(page, month, numbers);
     sums(page, month, numbers);
     batches(page, month);
-    var story = new MonthStory(exact, words, agreement);
-    story.compare(page, month);
-    story.waiting(page, month);
   }
 
   private void bodies(PrintedPage page, String month) {
@@ -58,25 +53,6 @@ final class MonthPlaces {
     }
   }
 
-  /** Calls for each row of a table by owner and species. */
-  private interface ByOwner {
-    void row(String owner, String species, PrintedPage.Row row);
-  }
-
-  private int byOwner(PrintedPage page, String table, ByOwner reader) {
-    var owner = "";
-    int rows = 0;
-    for (var row : page.rows(table)) {
-      if (row.style().equals("group")) {
-        owner = key(OWNERS, "summary.", row.cell(0));
-      } else {
-        rows++;
-        reader.row(owner, key(SPECIES, "species.", row.cell(0)), row);
-      }
-    }
-    return rows;
-  }
-
   private String key(List<String> keys, String prefix, String printed) {
     return keys.stream()
         .filter(key -> words.say(prefix + key).equals(printed))
@@ -84,27 +60,49 @@ final class MonthPlaces {
         .orElseThrow(() -> new AssertionError(prefix + " of " + printed));
   }
 
+  /** The losses by owner, each below a title that names owner and loss. */
   private void losses(PrintedPage page, String month, Map<String, BigFraction> numbers) {
-    int rows =
-        byOwner(
-            page,
-            "lost",
-            (owner, species, row) -> {
-              for (int i = 0; i < LOSSES.size(); i++) {
-                var name = owner + " " + species + " " + LOSSES.get(i);
-                counted(month + " lost " + name, row, 1 + 3 * i, name, numbers);
-                agreement.number(month + " lost " + name, row.cell(3 + 3 * i), numbers.get(name));
-              }
-            });
-    agreement.same(month + " lost, rows", expected(numbers, LOSSES), rows);
+    var titled = "";
+    int rows = 0;
+    for (var row : page.rows("against")) {
+      if (row.style().equals("group")) {
+        titled = row.cell(0);
+      } else if (isSpecies(row.cell(0))) {
+        rows++;
+        var name = title(titled, key(SPECIES, "species.", row.cell(0)));
+        counted(month + " lost " + name, row, 3, name, numbers);
+        agreement.number(month + " lost " + name, row.cell(1), numbers.get(name));
+      }
+    }
+    agreement.same(month + " lost, rows", expected(numbers), rows);
   }
 
-  private static int expected(Map<String, BigFraction> numbers, List<String> names) {
+  private boolean isSpecies(String printed) {
+    return SPECIES.stream().anyMatch(species -> words.say("species." + species).equals(printed));
+  }
+
+  /** The name of a sum: {@code customers beef chill_loss}. */
+  private String title(String printed, String species) {
+    for (var owner : OWNERS) {
+      for (var loss : LOSSES) {
+        var title =
+            words.say(
+                "shrink.group", words.say("summary." + owner), words.say("shrink.loss." + loss));
+        if (title.equals(printed)) {
+          return owner + " " + species + " " + loss + "_loss";
+        }
+      }
+    }
+    throw new AssertionError(printed);
+  }
+
+  private static int expected(Map<String, BigFraction> numbers) {
     int rows = 0;
     for (var owner : OWNERS) {
       for (var species : SPECIES) {
-        var prefix = owner + " " + species + " ";
-        rows += names.stream().anyMatch(name -> numbers.containsKey(prefix + name)) ? 1 : 0;
+        for (var loss : LOSSES) {
+          rows += numbers.containsKey(owner + " " + species + " " + loss + "_loss") ? 1 : 0;
+        }
       }
     }
     return rows;
@@ -119,21 +117,6 @@ final class MonthPlaces {
       Map<String, BigFraction> numbers) {
     agreement.number(place + " pct", row.cell(column), numbers.get(name + " pct"));
     agreement.number(place + " bodies", row.cell(column + 1), numbers.get(name + " bodies"));
-  }
-
-  private void yields(PrintedPage page, String month, Map<String, BigFraction> numbers) {
-    var names = List.of("dressing", "take_home", "meat", "bone", "fat");
-    int rows =
-        byOwner(
-            page,
-            "yields",
-            (owner, species, row) -> {
-              for (int i = 0; i < names.size(); i++) {
-                var name = owner + " " + species + " " + names.get(i);
-                counted(month + " yields " + name, row, 1 + 2 * i, name, numbers);
-              }
-            });
-    agreement.same(month + " yields, rows", expected(numbers, names), rows);
   }
 
   private void five(PrintedPage page, String month, Map<String, BigFraction> numbers) {
@@ -157,17 +140,12 @@ final class MonthPlaces {
   }
 
   private void sums(PrintedPage page, String month, Map<String, BigFraction> numbers) {
-    var owners = new ArrayList<String>();
-    page.heads("sums").stream()
-        .filter(head -> !head.isEmpty())
-        .forEach(head -> owners.add(key(OWNERS, "summary.", head)));
-    var names =
-        List.of("killed", "hot", "cut", "boning", "take_home", "offal", "bone", "fat", "waste");
+    var names = List.of("killed", "hot", "cut", "boning", "take_home", "offal");
     for (var row : page.rows("sums")) {
-      var name = key(names, "summary.total.", row.cell(0));
-      for (int i = 0; i < owners.size(); i++) {
-        var number = numbers.get(owners.get(i) + " all sum " + name);
-        var place = month + " sums " + owners.get(i) + " " + name;
+      var owner = key(OWNERS, "summary.", row.cell(0));
+      for (int i = 0; i < names.size(); i++) {
+        var place = month + " sums " + owner + " " + names.get(i);
+        var number = numbers.get(owner + " all sum " + names.get(i));
         agreement.numberOrBlank(place, row.cell(1 + i), number);
       }
     }

@@ -196,6 +196,18 @@ final class BodyFigures {
     return Num.percent(ageingLoss(), coldOfAged());
   }
 
+  /** The weighings that stand hot and cold. */
+  List<Row> hungRows() {
+    var hung = new ArrayList<>(rows(rail.hot));
+    hung.addAll(rows(rail.cold));
+    return hung;
+  }
+
+  /** Packs, tubs and bins of any kind. */
+  List<Row> cutOut() {
+    return rows.stream().filter(r -> r.is("pack", "tub", "bin")).toList();
+  }
+
   /** Whole days from the kill to the first cut, or null. */
   Long daysHung() {
     var first = time(cuts(), true);

@@ -29,17 +29,50 @@ final class Charges {
   private final Setup setup;
   private final BodyFigures body;
   private final Shares shares;
+
+  /** The day whose prices are asked; null for those of the body's own day. */
+  private final LocalDate day;
+
   private final Long days;
   private final List<Line> lines = new ArrayList<>();
 
   Charges(Yield yield, Shares shares) {
     days = yield.daysHung();
+    day = null;
     this.shares = shares;
     body = yield.body;
     setup = body.setup;
     if (!shares.onlyShop()) {
       setup.table("charges").stream().filter(this::applies).forEach(this::charge);
     }
+  }
+
+  /**
+   * What the price list of a day asks for a body, without tax, as if one customer owned it, but for
+   * charges of one body alone; null if a quantity is not known.
+   */
+  static BigInteger asked(Yield yield, LocalDate day) {
+    var charges = new Charges(yield, day);
+    if (!charges.unknown.isEmpty()) {
+      return null;
+    }
+    var sum = BigInteger.ZERO;
+    for (var line : charges.lines) {
+      sum = sum.add(line.amount());
+      sum = charges.included() ? sum.subtract(line.tax()) : sum;
+    }
+    return sum;
+  }
+
+  private Charges(Yield yield, LocalDate day) {
+    days = yield.daysHung();
+    this.day = day;
+    shares = null;
+    body = yield.body;
+    setup = body.setup;
+    setup.table("charges").stream()
+        .filter(charge -> charge.get("body").isEmpty() && applies(charge))
+        .forEach(this::charge);
   }
 
   private boolean applies(Csv.Line charge) {
@@ -62,11 +95,13 @@ final class Charges {
   }
 
   private LocalDate date() {
-    return body.rows.stream()
-        .filter(Row::isPack)
-        .map(r -> r.date)
-        .findFirst()
-        .orElse(body.dateOf(body.latest()));
+    return day != null
+        ? day
+        : body.rows.stream()
+            .filter(Row::isPack)
+            .map(r -> r.date)
+            .findFirst()
+            .orElse(body.dateOf(body.latest()));
   }
 
   private void charge(Csv.Line charge) {
@@ -142,6 +177,9 @@ final class Charges {
     met(below, nothing ? "minimum of nothing" : "minimum of a charge");
     met(!charge.get("body").isEmpty(), "charge for one body");
     met(!charge.get("hot_from").isEmpty(), "charge of a weight band");
+    if (shares == null) {
+      return;
+    }
     met(charge.get("price").startsWith("-") && shares.all().size() > 1, "credit in parts");
     met(
         included() && !charge.get("tax_percent").isEmpty() && shares.all().size() > 1,

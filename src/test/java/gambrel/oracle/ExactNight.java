@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,6 +89,28 @@ public final class ExactNight {
   public OracleTables figures(Map<String, Set<String>> groups) {
     return new OracleTables(
         Map.of("month-figures.csv", new MonthTable(months, new MonthGroups(groups)).rows()));
+  }
+
+  /**
+   * The money of every month by {@code month|figure|species|group}, see {@link MonthMoney}.
+   *
+   * @param data the program's {@code data} folder, for statements and their lines
+   */
+  public Map<String, String> money(Path shop, Path data) {
+    return MonthMoney.of(months, shop, data);
+  }
+
+  /** The same figures as the program wrote them. */
+  public static Map<String, String> printedMoney(Path data, Collection<String> figures) {
+    var found = new TreeMap<String, String>();
+    for (var row : Csv.read(data.resolve("month-figures.csv"))) {
+      if (figures.contains(row.get("figure"))) {
+        var key =
+            List.of(row.get("month"), row.get("figure"), row.get("species"), row.get("group"));
+        found.put(String.join("|", key), row.get("value"));
+      }
+    }
+    return found;
   }
 
   /** The months that have a body, as {@code YYYY-MM}. */

@@ -30,9 +30,9 @@ final class MonthCharts {
 
   private static void add(
       List<List<String>> table, Months months, YearMonth month, MonthLoss loss, String species) {
-    var all = new ArrayList<>(charted(loss.before(months, month), species));
+    var all = new ArrayList<>(charted(loss.chartedBefore(months, month), species));
     int baseline = all.size();
-    all.addAll(charted(loss.of(months, month), species));
+    all.addAll(charted(loss.charted(months, month), species));
     var limit = baseline >= ENOUGH ? OracleDiff.ANY : "";
     for (int i = baseline; i < all.size(); i++) {
       var body = all.get(i);

@@ -30,10 +30,20 @@ enum MonthLoss {
     return this == CHILL || this == AGEING;
   }
 
-  /** The bodies of a month of which it is known. */
+  /** The bodies of a month of which it is known, with those that are held. */
+  List<Months.Member> charted(Months months, YearMonth month) {
+    var bodies = isOnRail() ? months.killed(month) : months.cut(month);
+    return bodies.stream().filter(months::isCharted).filter(this::isKnown).toList();
+  }
+
+  /** The bodies of a month that count and of which it is known. */
   List<Months.Member> of(Months months, YearMonth month) {
     var bodies = isOnRail() ? months.killed(month) : months.cut(month);
-    return bodies.stream().filter(this::isKnown).toList();
+    return bodies.stream()
+        .filter(months::isCounted)
+        .filter(this::isKnown)
+        .filter(m -> this != BENCH || m.yield().daysUnweighed() <= Yield.DAYS_UNWEIGHED)
+        .toList();
   }
 
   boolean isKnown(Months.Member member) {
@@ -45,6 +55,14 @@ enum MonthLoss {
   /** The bodies of the twelve months before of which it was known when the month ended. */
   List<Months.Member> before(Months months, YearMonth month) {
     return months.before(month, m -> of(months, m)).stream()
+        .filter(m -> !isLater(m, month.atEndOfMonth()))
+        .toList();
+  }
+
+  /** The same for a chart, which has also bodies that hung on unweighed. */
+  List<Months.Member> chartedBefore(Months months, YearMonth month) {
+    return months.before(month, m -> charted(months, m)).stream()
+        .filter(months::isCounted)
         .filter(m -> !isLater(m, month.atEndOfMonth()))
         .toList();
   }

@@ -39,15 +39,11 @@ final class MonthNumbers {
     var killed = months.killed(month).stream().filter(which).toList();
     var cut = months.cut(month).stream().filter(which).toList();
     for (var loss : MonthLoss.values()) {
-      var of = loss.isOnRail() ? killed : cut;
+      var of = loss.of(months, month).stream().filter(which).toList();
       ratio(prefix + loss.id() + "_loss", of, loss.lost, loss.of);
     }
-    ratio(prefix + "dressing", killed, "hot", "live");
-    ratio(prefix + "take_home", cut, "take_home", "cold");
-    ratio(prefix + "meat", cut, "meat_home", "cold");
-    ratio(prefix + "bone", cut, "bone", "boning");
-    ratio(prefix + "fat", cut, "fat", "boning");
-    ratio(prefix + "home_of_boning", cut, "take_home", "boning");
+    var settled = months.settled(month).stream().filter(which).toList();
+    ratio(prefix + "take_home", settled, "take_home", "cold");
     sums(prefix + "sum ", killed, cut, months.whole(month).stream().filter(which).toList());
   }
 
@@ -61,15 +57,9 @@ final class MonthNumbers {
     numbers.put(prefix + "killed", BigFraction.of(killed.size()));
     numbers.put(prefix + "cut", BigFraction.of(cut.size()));
     numbers.put(prefix + "hot", MonthTable.sum(killed, "hot"));
-    for (var name : List.of("boning", "take_home", "offal", "bone", "fat", "waste")) {
+    for (var name : List.of("boning", "take_home", "offal")) {
       numbers.put(prefix + name, MonthTable.sum(home, name));
     }
-    numbers.put(
-        prefix + "left",
-        List.of("bone", "fat", "waste").stream()
-            .map(name -> MonthTable.sum(cut, name))
-            .reduce(BigFraction.ZERO, BigFraction::add));
-    numbers.put(prefix + "whole", MonthTable.sum(whole, "take_home"));
   }
 
   /** Part, whole, percentage and number of the bodies of which both are known. */

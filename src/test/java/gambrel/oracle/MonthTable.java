@@ -26,6 +26,7 @@ final class MonthTable {
 
   List<List<String>> rows() {
     for (var month : months.all()) {
+      new MonthRoom(months, month).rows(this::row);
       known(month);
       for (var species : months.world.setup.trees.keySet()) {
         for (var loss : MonthLoss.values()) {
@@ -98,6 +99,23 @@ final class MonthTable {
         }
       }
     }
+    if (!now.isEmpty()) {
+      loss(month, species, loss, "", "", now, before);
+    }
+    MonthPlace.of(loss)
+        .forEach(
+            place -> {
+              for (var name : place.names(now)) {
+                loss(
+                    month,
+                    species,
+                    loss,
+                    "",
+                    place.id + " " + name,
+                    place.in(now, name),
+                    place.isDay ? before : place.in(before, name));
+              }
+            });
   }
 
   private static List<Months.Member> of(List<Months.Member> bodies, String species) {

@@ -119,12 +119,20 @@ final class Months {
         month, of -> where(m -> !m.isUncut() && m.isDone() && of.equals(m.lastCut())));
   }
 
-  /** The bodies cut in a month that are issued or closed and have no open batch. */
+  /** The bodies cut in a month that count. */
   List<Member> settled(YearMonth month) {
-    return cut(month).stream()
-        .filter(m -> List.of("issued", "closed").contains(m.state()))
-        .filter(m -> m.yield().batches.stream().noneMatch(b -> b.open))
-        .toList();
+    return cut(month).stream().filter(this::isCounted).toList();
+  }
+
+  /** Whether a body is not held, not in an open batch and not released with a known fault. */
+  boolean isCounted(Member member) {
+    return !member.state().equals("held") && isCharted(member);
+  }
+
+  /** The same, but held bodies too. */
+  boolean isCharted(Member member) {
+    return !world.verdicts.get(member.id()).releasedSome
+        && member.yield().batches.stream().noneMatch(b -> b.open);
   }
 
   /** The bodies that left a month as they hung. */

@@ -34,7 +34,16 @@ public final class OracleDiff {
           "boned_an_hour",
           "worth_of_cold",
           "cut_worth_of_",
-          "margin_of_cold");
+          "margin_of_cold",
+          "bid_",
+          "more_on_cut",
+          "charges_an_hour",
+          "charged",
+          "statements_",
+          "owed");
+
+  /** Groups of a month that rest on who boned a body and where it hung. */
+  private static final List<String> NOT_GROUPED = List.of("boner ", "chiller ");
 
   /** Stands for a cell that is not calculated. */
   static final String ANY = "?";
@@ -89,7 +98,9 @@ public final class OracleDiff {
 
   private static boolean isCalculated(String file, List<String> row) {
     return !file.equals("month-figures.csv")
-        || NOT_CALCULATED.stream().noneMatch(row.get(1)::startsWith);
+        || NOT_CALCULATED.stream().noneMatch(row.get(1)::startsWith)
+            && (row.get(1).contains("_loss") ? NOT_GROUPED : List.<String>of())
+                .stream().noneMatch(row.get(4)::startsWith);
   }
 
   private void compare(String file, List<List<String>> expected, List<List<String>> actual) {

@@ -10,6 +10,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What became of a body's boning weight; null is not known. */
 final class Yield {
+  /** Days without a weighing for which no loss on the rail is allowed. */
+  static final int DAYS_UNWEIGHED = 2;
+
   final BodyFigures body;
   final List<BatchFigures> batches;
 
@@ -141,14 +144,22 @@ final class Yield {
 
   private BigFraction limit() {
     var percent = body.setup.number("limit.cutting_loss_pct", "3.0");
-    var hung = body.dateOf(body.lastStanding());
-    if (hung != null && body.standing.rows("aged").isEmpty()) {
-      var first = body.dateOf(body.cuts().get(0).time);
-      int days = (int) ChronoUnit.DAYS.between(hung, first);
-      if (days > 2) {
-        percent = percent.add(body.setup.number("limit.hanging_pct_per_day", "0.4").multiply(days));
-      }
-    }
+    return body.boning.multiply(percent).divide(Num.HUNDRED).add(hangingAllowed());
+  }
+
+  /** What it may lose while it hangs after its last rail weight, without being weighed again. */
+  BigFraction hangingAllowed() {
+    int days = daysUnweighed() > DAYS_UNWEIGHED ? daysUnweighed() : 0;
+    var percent = body.setup.number("limit.hanging_pct_per_day", "0.4").multiply(days);
     return body.boning.multiply(percent).divide(Num.HUNDRED);
+  }
+
+  /** Days from the last standing rail weight to the first cut; 0 with an aged weight. */
+  int daysUnweighed() {
+    var hung = body.dateOf(body.lastStanding());
+    if (hung == null || !body.standing.rows("aged").isEmpty() || body.cuts().isEmpty()) {
+      return 0;
+    }
+    return (int) ChronoUnit.DAYS.between(hung, body.dateOf(body.cuts().get(0).time));
   }
 }

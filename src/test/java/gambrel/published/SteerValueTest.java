@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.figures.BodyValue;
+import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.ItemValues;
 import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.money.Bid;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.night.RefusedException;
 import gambrel.scenes.Scene;
@@ -14,10 +17,12 @@ import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Reckoner;
+import gambrel.trade.register.Register;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.YearMonth;
 import java.util.Currency;
 import java.util.List;
 import java.util.Map;
@@ -68,6 +73,41 @@ class SteerValueTest {
     scene.weigh("02T10:00 B1 cold carcase " + stage("carcass").get("weight_lb"));
     scene.weigh("05T10:00 B1 pack mince " + stage("salable").get("weight_lb"));
     return night(scene);
+  }
+
+  /**
+   * The same, three steers alike, weighed hot: without work the most to bid for a pound of hot
+   * weight is the worth of its salable meat, 40040 cents on 620 lb. Printed are 64.5 cents. With 31
+   * dollars of work for each it is 5 cents less.
+   */
+  @Test
+  void theMostToBidIsTheWorthOfTheMeatLessTheWorkOnIt() throws RefusedException {
+    assertEquals(new BigDecimal("64.58"), bid(""));
+    assertEquals(new BigDecimal("59.58"), bid("31.00"));
+  }
+
+  private BigDecimal bid(String work) throws RefusedException {
+    var scene = shop("beef", "400");
+    scene.file("charges.csv", "charge,description,basis,price");
+    if (!work.isEmpty()) {
+      scene.add("charges.csv", "cut,Cutting,head," + work);
+    }
+    scene.add("values.csv", "mince," + cents("salable").movePointLeft(2) + ",,");
+    for (int i = 1; i <= 3; i++) {
+      if (i > 1) {
+        scene.add("bodies.csv", "B" + i + ",beef,2026-03-02,shop,400");
+      }
+      var carcass = stage("carcass").get("weight_lb");
+      scene.weigh("02T10:0" + i + " B" + i + " hot carcase " + carcass);
+      scene.weigh("03T10:0" + i + " B" + i + " cold carcase " + carcass);
+      scene.weigh("05T10:0" + i + " B" + i + " pack mince " + stage("salable").get("weight_lb"));
+    }
+    var records = MonthRecords.of(night(scene), new Register(List.of()), YearMonth.from(DAY));
+    var bid =
+        Bid.figures(records).stream()
+            .filter(figure -> figure.name() == FigureName.BID_OF_HOT)
+            .findFirst();
+    return Exact.round(bid.orElseThrow().value().orElseThrow().multiply(100), 2);
   }
 
   private static BigDecimal cents(String stage) {

@@ -2,9 +2,7 @@ package gambrel.insight.month;
 
 import gambrel.insight.month.change.ChangeFindings;
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.BodyRate;
 import gambrel.insight.month.figures.BodyValue;
-import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
@@ -13,18 +11,23 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.RoomKilos;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.insight.month.loss.LossFigures;
+import gambrel.insight.month.money.Bid;
 import gambrel.insight.month.money.Debt;
+import gambrel.insight.month.money.Earned;
 import gambrel.insight.month.money.Income;
+import gambrel.insight.month.money.MonthAccounts;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.insight.month.pace.Pace;
 import gambrel.insight.month.value.BelowTrim;
 import gambrel.insight.month.value.CutChoice;
+import gambrel.insight.month.value.MarginalValue;
 import gambrel.insight.month.yields.BonerComparison;
 import gambrel.insight.month.yields.SupplierComparison;
 import gambrel.insight.month.yields.Yields;
@@ -50,7 +53,6 @@ import java.util.stream.Stream;
  * @param pace how fast pieces were boned
  * @param stock the shop's own bodies of the month
  * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
- * @param income the charges of customers, by species
  * @param findings what the owner should look at, most money first
  * @param figures the figures, in the order of {@code month-figures.csv}; the pages' tables select
  *     from them
@@ -65,7 +67,6 @@ public record MonthReport(
     Pace pace,
     List<OwnStock> stock,
     List<SupplierLine> suppliers,
-    List<Compared<List<BodyRate>>> income,
     List<Finding> findings,
     List<MonthFigure> figures) {
 
@@ -82,6 +83,7 @@ public record MonthReport(
     var boners = BonerComparison.of(records);
     var pace = Pace.of(records);
     var choices = CutChoice.of(records.settledOfAll(), records.values());
+    boolean review = CutChoice.isDue(records);
     var stock = stock(records, records.bodies().settled());
     var suppliers = SupplierLine.of(stock(records, records.settledOfAll()));
     var income = Income.of(records);
@@ -101,6 +103,7 @@ public record MonthReport(
             SupplierComparison.findings(records).stream(),
             pace.findings(records).stream(),
             choices.stream()
+                .filter(of -> review)
                 .flatMap(choice -> choice.findings(records))
                 .filter(finding -> belowTrim.stream().noneMatch(cut -> isOf(finding, cut))),
             belowTrim.stream(),
@@ -110,6 +113,7 @@ public record MonthReport(
             suppliers.stream().flatMap(line -> line.finding(stock)));
     var figures =
         Stream.<Stream<MonthFigure>>of(
+            RoomKilos.of(records).stream(),
             LossFigures.of(records).stream(),
             hanging.stream().flatMap(of -> of.figures().stream()),
             furtherDays.stream().flatMap(day -> day.figures().stream()),
@@ -120,6 +124,15 @@ public record MonthReport(
             BodyValue.figures(records).stream(),
             choices.stream().flatMap(choice -> choice.figures().stream()),
             income.stream().map(Income::figure),
+            income.stream()
+                .flatMap(line -> Income.anHour(line, pace.weightAnHour(line.species())).stream()),
+            Earned.of(records, pace.weightAnHour()).stream(),
+            Bid.figures(records).stream(),
+            MarginalValue.figures(
+                MarginalValue.of(records.bodies().settled(), records.values()),
+                records.settings().unit())
+                .stream(),
+            MonthAccounts.of(records).stream(),
             suppliers.stream().map(SupplierLine::figure));
     return new MonthReport(
         records,
@@ -131,7 +144,6 @@ public record MonthReport(
         pace,
         stock,
         suppliers,
-        income,
         once(findings.flatMap(of -> of)),
         figures.flatMap(of -> of).toList());
   }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param width of the drawing
  * @param height of the drawing
  * @param plot the frame within which values lie
+ * @param month the month
  * @param lines centre and limits
  * @param trace the values joined up: {@code x,y x,y ...}
  * @param dots whether every value is drawn as a dot; if dots would touch, only signals are
@@ -26,6 +27,7 @@ public record ChartView(
     int width,
     int height,
     Frame plot,
+    Band month,
     List<Line> lines,
     String trace,
     boolean dots,
@@ -46,6 +48,16 @@ public record ChartView(
    */
   public record Frame(
       int left, int top, int right, int bottom, int tickLeft, int lineRight, int tickBelow) {}
+
+  /**
+   * The part of the plot that is the month; what lies left of it is earlier.
+   *
+   * @param x left side
+   * @param y top
+   * @param width of it
+   * @param height of it
+   */
+  public record Band(int x, int y, int width, int height) {}
 
   /**
    * A level across the plot.

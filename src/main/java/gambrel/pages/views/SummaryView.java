@@ -2,19 +2,22 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
- * The owner's month, ready for the template. Empty parts are not shown.
+ * The owner's month, ready for the template: three pages and an appendix. Empty parts are not
+ * shown.
  *
  * @param page what every page carries
  * @param words labels by key, see {@link Words#labels()}
  * @param shop the shop
  * @param heading the month
  * @param known the time of the last weighing, in a sentence
- * @param first findings, and five figures beside last year's
- * @param story the month in a few sentences
- * @param held the bodies that are held
- * @param parts the chapters, part by part
+ * @param first the page of decisions
+ * @param losses the page of losses, part by part
+ * @param money the page of money
+ * @param more the findings that have no room on the first page
+ * @param appendix all else
  */
 public record SummaryView(
     PageView page,
@@ -23,6 +26,12 @@ public record SummaryView(
     String heading,
     String known,
     FirstPage first,
-    List<String> story,
-    List<Held> held,
-    List<PartView> parts) {}
+    List<PartView> losses,
+    List<PartView> money,
+    List<FirstPage.Row> more,
+    List<PartView> appendix) {
+  /** All parts after the first page. */
+  public List<PartView> parts() {
+    return Stream.of(losses, money, appendix).flatMap(List::stream).toList();
+  }
+}

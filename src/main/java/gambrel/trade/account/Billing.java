@@ -51,11 +51,34 @@ public record Billing(Shop shop) {
         .map(bill -> bill.net().minus(now.net()));
   }
 
+  /**
+   * What the price list asks for the work on a body, without tax, as if one customer owned it all,
+   * at the prices of a day. Charges of one body alone are left out. Empty if a quantity is unknown.
+   */
+  public Optional<Money> asked(BodyBalance balance, LocalDate prices) {
+    var owner = Map.of("", BigFraction.ONE);
+    var bill = bill(balance, Optional.of(prices), balance.daysHung(), owner);
+    return bill.unknown().stream().anyMatch(charge -> charge.body().isEmpty())
+        ? Optional.empty()
+        : Optional.of(
+            Money.sum(
+                bill.lines().stream()
+                    .filter(line -> line.charge().body().isEmpty())
+                    .map(line -> line.parts().get("").net())));
+  }
+
   private Bill bill(BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
     var owners = balance.body().owners();
-    if (owners.keySet().equals(Set.of(Customer.SHOP))) {
-      return Bill.NONE;
-    }
+    return owners.keySet().equals(Set.of(Customer.SHOP))
+        ? Bill.NONE
+        : bill(balance, date, daysHung, owners);
+  }
+
+  private Bill bill(
+      BodyBalance balance,
+      Optional<LocalDate> date,
+      Optional<Integer> daysHung,
+      Map<String, BigFraction> owners) {
     var lines = new ArrayList<Bill.Line>();
     var unknown = new ArrayList<Charge>();
     var hot = balance.hot();

@@ -3,6 +3,7 @@ package gambrel.trade.account;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Money;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -69,29 +70,49 @@ public record CustomerAccount(String customer, List<Statement> statements, Money
   }
 
   /**
-   * The day of the oldest statement that is not paid in full. What the shop owes on a statement,
-   * and payments that name none of the bodies, go to the oldest first. Empty if nothing is due, and
-   * if all that is due was paid back to a customer without a statement.
+   * A statement that is not paid in full.
+   *
+   * @param statement the statement
+   * @param left what is left to pay on it, more than zero
    */
-  public Optional<LocalDate> oldest() {
-    if (due().compareTo(Money.ZERO) <= 0) {
-      return Optional.empty();
-    }
-    var left = other;
+  public record Open(Statement statement, Money left) {}
+
+  /**
+   * The statements that are not paid in full, oldest first; together they come to what is due. What
+   * the shop owes on a statement, and payments that name none of the bodies, go to the oldest
+   * first. Money that was paid back is due on the oldest. None if nothing is due, or if the
+   * customer has no statement.
+   */
+  public List<Open> open() {
+    var spare = other;
     for (var statement : statements) {
-      left = left.minus(least(statement.money().due(), Money.ZERO));
+      spare = spare.minus(least(statement.money().due(), Money.ZERO));
     }
+    var open = new ArrayList<Open>();
     for (var statement : statements) {
       var due = statement.money().due();
-      left = left.minus(due.compareTo(Money.ZERO) > 0 ? due : Money.ZERO);
-      if (due.compareTo(Money.ZERO) > 0 && left.compareTo(Money.ZERO) < 0) {
-        return Optional.of(statement.since());
+      if (due.compareTo(Money.ZERO) > 0) {
+        var left = due.minus(spare);
+        if (left.compareTo(Money.ZERO) > 0) {
+          open.add(new Open(statement, left));
+          spare = Money.ZERO;
+        } else {
+          spare = spare.minus(due);
+        }
       }
     }
-    return statements.stream().findFirst().map(Statement::since);
+    if (spare.compareTo(Money.ZERO) < 0 && !statements.isEmpty()) {
+      open.add(new Open(statements.get(0), Money.ZERO.minus(spare)));
+    }
+    return open;
   }
 
   private static Money least(Money one, Money other) {
     return one.compareTo(other) < 0 ? one : other;
+  }
+
+  /** The day of the oldest statement that is not paid in full; empty if there is none. */
+  public Optional<LocalDate> oldest() {
+    return open().stream().findFirst().map(open -> open.statement().since());
   }
 }

@@ -25,8 +25,8 @@ public final class CutTree {
   /** Minced meat; any meat and trim can be made into it. */
   public static final String MINCE = "mince";
 
-  /** Diced meat; any meat can be made into it. */
-  public static final String DICE = "stewing-dice";
+  /** Sausages; any meat and trim can be made into them. */
+  public static final String SAUSAGES = "sausages";
 
   /** Trimmings of any part. */
   public static final String TRIM = "trim";

@@ -24,13 +24,28 @@ public final class LossLimit {
 
   /** The largest accepted cutting loss, in the shop's unit. */
   public static BigFraction of(Settings settings, BodyBalance balance) {
-    var limits = settings.limits();
-    var percent = Exact.fraction(limits.cuttingLossPercent());
-    long days = daysWithoutWeighing(balance);
-    if (days > DAYS_WITHOUT_WEIGHING) {
-      var perDay = Exact.fraction(limits.hangingPercentPerDay());
-      percent = percent.add(perDay.multiply(BigFraction.of(days)));
-    }
+    var percent = Exact.fraction(settings.limits().cuttingLossPercent());
+    return ofBoning(percent, balance).add(hanging(settings, balance));
+  }
+
+  /**
+   * The part of the limit that is for hanging, in the shop's unit: what a body may lose on the rail
+   * after its last weight there. Zero if it is not {@link #hungUnweighed}.
+   */
+  public static BigFraction hanging(Settings settings, BodyBalance balance) {
+    var days = BigFraction.of(hungUnweighed(balance) ? daysWithoutWeighing(balance) : 0);
+    return ofBoning(
+        Exact.fraction(settings.limits().hangingPercentPerDay()).multiply(days), balance);
+  }
+
+  /**
+   * Whether it hung for more than two days after its last rail weight, and was not weighed again.
+   */
+  public static boolean hungUnweighed(BodyBalance balance) {
+    return daysWithoutWeighing(balance) > DAYS_WITHOUT_WEIGHING;
+  }
+
+  private static BigFraction ofBoning(BigFraction percent, BodyBalance balance) {
     return percent.multiply(balance.boning().orElse(Weight.ZERO).fraction()).divide(Exact.HUNDRED);
   }
 

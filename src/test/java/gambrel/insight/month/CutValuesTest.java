@@ -8,6 +8,7 @@ import gambrel.insight.month.value.CutChoice;
 import gambrel.insight.month.value.MarginalValue;
 import gambrel.scenes.Scene;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.measure.WeightUnit;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -108,7 +109,7 @@ class CutValuesTest {
             .toList());
   }
 
-  /** Short loin 30 over mince 12 and dice 16; its T-bone has the loin's value. */
+  /** Short loin 30 over mince 12; its T-bone has the loin's value. Dice is 16. */
   @Test
   void littleMoreOnACutIsWorthTheDifferenceOfValues() {
     scene.weigh(
@@ -119,11 +120,30 @@ class CutValuesTest {
         """);
     var records = Books.march(scene);
     var lines = MarginalValue.of(records.bodies().cut(), records.values());
-    assertEquals(1, lines.size());
-    assertEquals("short-loin", lines.get(0).cut().id());
-    assertEquals(BigFraction.of(18), lines.get(0).overMince().orElseThrow());
-    assertEquals(BigFraction.of(14), lines.get(0).overDice().orElseThrow());
-    assertTrue(lines.get(0).beside().isEmpty());
+    assertEquals(
+        List.of("short-loin", "stewing-dice"), lines.stream().map(l -> l.cut().id()).toList());
+    assertEquals("mince", lines.get(0).instead().id());
+    assertEquals(BigFraction.of(18), lines.get(0).over());
+    assertEquals(BigFraction.of(4), lines.get(1).over());
+  }
+
+  /** A tenth of 18 for each 100 g; the cut packed most comes first. */
+  @Test
+  void aHundredGramsMoreEarnATenthOfTheDifference() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack t-bone 5
+        05T10:01 B1 pack stewing-dice 6
+        05T10:02 B1 pack mince 87
+        """);
+    var records = Books.march(scene);
+    var figures =
+        MarginalValue.figures(
+            MarginalValue.of(records.bodies().cut(), records.values()), WeightUnit.KG);
+    assertEquals(
+        List.of("stewing-dice as mince", "short-loin as mince"),
+        figures.stream().map(figure -> figure.group().id()).toList());
+    assertEquals(BigFraction.of(18, 10), figures.get(1).value().orElseThrow());
   }
 
   private List<CutChoice> choices() {

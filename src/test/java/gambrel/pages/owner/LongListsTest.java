@@ -1,6 +1,7 @@
 package gambrel.pages.owner;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.SummaryView;
 import java.nio.file.Path;
@@ -22,36 +23,37 @@ class LongListsTest {
   }
 
   @Test
-  void sixtyBodiesHaveALineEach() {
-    sound(60);
-    assertEquals(60, SmallShop.rows(july(), "bodies").size());
+  void everyBodyHasALine() {
+    sound(61);
+    assertEquals(61, SmallShop.rows(july(), "bodies").size());
     assertEquals(1, SmallShop.remarks(july(), BODIES).size(), "how to read it alone");
   }
 
-  /** Of 300 kg 20 are missing; the other 61 are cut without fault. */
+  /** One in July beside seven in June; the years before have none. */
   @Test
-  void ofMoreThanSixtyOnlyThoseThatAreNotSettledHaveOne() {
-    sound(61);
-    shop.beef("X1", "2026-07-06", "c-ann").hung("X1", "2026-07-06", "306", "300");
-    shop.cut("X1", "2026-07-13", "200", "80");
-    var month = july();
-    assertEquals(List.of("X1"), SmallShop.column(month, "bodies", 0));
-    assertEquals(
-        "61 bodies more are settled; they stand in data/bodies.csv.",
-        SmallShop.remarks(month, BODIES).get(0));
-  }
-
-  /** 2 in May and 7 in June; the ten months before have none. */
-  @Test
-  void bodiesKilledStandBesideAMonthsAverageSinceTheFirstKill() {
-    for (int i = 0; i < 9; i++) {
-      String day = i < 2 ? "2026-05-04" : "2026-06-08";
+  void bodiesKilledStandBesideThoseOfLastMonth() {
+    for (int i = 0; i < 7; i++) {
+      String day = "2026-06-08";
       shop.beef("A" + i, day, "c-ann").row("rail", day + "T08:00", "A" + i, "hot", "300");
     }
     sound(1);
-    var killed = july().first().five().get(0).rows().get(0).texts();
-    assertEquals(List.of("1", ""), killed.subList(1, 3));
-    assertEquals(List.of("5 a month", ""), killed.subList(5, 7), "9 in two months");
+    var five = july().first().five().get(0);
+    assertEquals(List.of("July 2026", "June 2026", "Thirteen months"), five.heads());
+    var killed = five.rows().get(0);
+    assertEquals(List.of("1", "7"), killed.cells().stream().map(cell -> cell.text()).toList());
+    assertEquals(2, killed.spark().dots().size());
+    assertTrue(killed.spark().dots().get(1).now());
+  }
+
+  @Test
+  void theSameMonthLastYearHasAColumnIfItHadABody() {
+    shop.beef("A1", "2025-07-08", "c-ann").hung("A1", "2025-07-08", "300", "294");
+    sound(1);
+    var five = july().first().five().get(0);
+    assertEquals("July 2025", five.heads().get(2));
+    var chill = five.rows().get(1);
+    assertEquals(List.of("2.0%", "", "2.0%"), chill.cells().stream().map(c -> c.text()).toList());
+    assertEquals(List.of(), chill.spark().lines(), "no two months in a row");
   }
 
   private void sound(int number) {

@@ -37,16 +37,19 @@ class MonthChartTest {
     assertEquals(
         "Beef has 19 bodies chilled in the twelve months before: a chart of the chiller needs 20."
             + " Every body stands in the list at the end.",
-        SmallShop.remarks(july, "Weight lost").get(1));
+        SmallShop.remarks(july, "What beef lost").get(1));
   }
 
-  /** June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128. */
+  /**
+   * June: 2 % and 3 % by turns, so a mean of 2.5 and moving ranges of 1: 2.5 ± 3 / 1.128; not below
+   * 0.
+   */
   @Test
   void hasLinesAtTheMeanAnd3MeanMovingRangesOver1128OfTheMonthsBefore() {
     twentyInJune(20);
     kill("2026-07-06", 9);
     assertEquals(
-        List.of("usual 2.50%", "seldom above 5.16%", "seldom below \u22120.16%"),
+        List.of("usual 2.50%", "seldom above 5.16%", "seldom below 0.00%"),
         labels(chart("2026-07")));
   }
 

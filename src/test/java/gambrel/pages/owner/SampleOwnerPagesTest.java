@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.tables.NightTables;
-import gambrel.files.tables.RegisterTable;
 import gambrel.files.tables.Table;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.figures.MonthRecords;
@@ -16,11 +15,14 @@ import gambrel.night.PlainDocuments;
 import gambrel.pages.owner.month.SummaryComposer;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
+import gambrel.pages.views.FlowView;
 import gambrel.pages.views.MorningView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.words.Wording;
+import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
+import gambrel.trade.register.Accounts;
 import gambrel.trade.register.Register;
 import java.lang.reflect.Proxy;
 import java.math.BigDecimal;
@@ -87,7 +89,7 @@ class SampleOwnerPagesTest {
   @ParameterizedTest
   @MethodSource("months")
   void hotWeightIsTheSumOfTheDataFile(YearMonth month) {
-    assertTotal(month, "On the rail, hot", sum("hot_kg", killedIn(month)));
+    assertTotal(month, 2, sum("hot_kg", killedIn(month)));
   }
 
   @ParameterizedTest
@@ -99,12 +101,9 @@ class SampleOwnerPagesTest {
             .map(row -> row.get(0))
             .collect(Collectors.toSet());
     Predicate<Map<String, String>> taken = row -> home.contains(row.get("body"));
-    assertTotal(month, "Take-home", sum("take_home_kg", taken));
-    assertTotal(month, "Into the boning room", sum("boning_kg", taken));
-    assertTotal(month, "Offal, on top of it", sum("offal_kg", taken));
-    assertTotal(month, "Bone, not taken home", sum("bone_kg", taken));
-    assertTotal(month, "Fat, not taken home", sum("fat_kg", taken));
-    assertTotal(month, "Waste, not taken home", sum("waste_kg", taken));
+    assertTotal(month, 4, sum("boning_kg", taken));
+    assertTotal(month, 5, sum("take_home_kg", taken));
+    assertTotal(month, 6, sum("offal_kg", taken));
   }
 
   @Test
@@ -125,53 +124,35 @@ class SampleOwnerPagesTest {
     assertEquals(expected, counted);
   }
 
+  /** The picture's bodies are counted once each, and its parts add up to their first weight. */
   @ParameterizedTest
   @MethodSource("months")
-  void shrinkIsOfAllBodiesOfWhichTheDataFileHasIt(YearMonth month) {
-    Predicate<Map<String, String>> known = row -> !row.get("chill_shrink_pct").isEmpty();
-    long expected = bodies().stream().filter(killedIn(month).and(known)).count();
-    long counted =
-        SmallShop.column(summary(month), "lost", 2).stream()
-            .filter(bodies -> !bodies.isEmpty())
-            .map(bodies -> bodies.replace("of ", ""))
-            .mapToLong(Long::parseLong)
-            .sum();
-    assertEquals(expected, counted);
+  void thePartsOfThePictureAddUpToItsFirstWeight(YearMonth month) {
+    var rows = summary(month).first().kilos().get(0).rows();
+    var first = kilos(rows.get(0).weight());
+    var parts =
+        rows.stream()
+            .filter(row -> row.kind() != FlowView.Kind.STAGE)
+            .map(row -> kilos(row.weight()))
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    assertEquals(first, parts);
   }
 
-  @ParameterizedTest
-  @MethodSource("months")
-  void chillLossByOwnerAndSpeciesAddsUpToTheSumOverBodies(YearMonth month) {
-    var expected =
-        bodies().stream()
-            .filter(killedIn(month))
-            .filter(row -> !row.get("chill_shrink_pct").isEmpty())
-            .map(
-                row ->
-                    new BigDecimal(row.get("hot_kg"))
-                        .multiply(new BigDecimal(row.get("chill_shrink_pct")))
-                        .movePointLeft(2))
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    var printed =
-        SmallShop.column(summary(month), "lost", 3).stream()
-            .filter(text -> !text.isEmpty())
-            .map(BigDecimal::new)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    // The data file rounds each percentage to 0.001, the rail shows 0.2 kg: 0.05 kg is neither.
-    assertTrue(
-        printed.subtract(expected).abs().compareTo(new BigDecimal("0.05")) < 0,
-        printed + " and " + expected);
+  private static BigDecimal kilos(String weight) {
+    return new BigDecimal(weight.replaceAll("[^0-9.]", ""));
   }
 
   @Test
-  void whatIsUnpaidInTheLastMonthIsAllThatTheRegisterHasDue() {
+  void whatIsOwedInTheLastMonthIsAllThatTheAccountsHaveDue() {
     var expected =
-        rows(RegisterTable.of(register, night.shop().settings())).stream()
-            .map(row -> new BigDecimal(row.get("due")))
-            .filter(due -> due.signum() > 0)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    var unpaid = SmallShop.rows(summary(YearMonth.parse("2026-09")), "unpaid");
-    assertEquals(expected, new BigDecimal(unpaid.get(unpaid.size() - 1).get(1).replace(",", "")));
+        Accounts.of(night, register).stream()
+            .map(account -> account.due())
+            .filter(due -> due.compareTo(Money.ZERO) > 0)
+            .reduce(Money.ZERO, Money::plus);
+    var owed = SmallShop.rows(summary(YearMonth.parse("2026-09")), "ages").get(0).get(5);
+    assertEquals(
+        expected.decimal(night.shop().settings().currency()),
+        new BigDecimal(owed.replace(",", "")));
   }
 
   @Test
@@ -183,8 +164,9 @@ class SampleOwnerPagesTest {
             .collect(Collectors.toSet());
     assertFalse(held.isEmpty());
     assertEquals(held, heldBodies(waiting().items().stream().map(item -> item.who())));
-    assertEquals(
-        held, heldBodies(months().flatMap(m -> summary(m).held().stream()).map(h -> h.body())));
+    var leftOut =
+        months().flatMap(m -> summary(m).first().leftOut().stream()).collect(Collectors.joining());
+    held.forEach(body -> assertTrue(leftOut.contains(body), body));
   }
 
   @ParameterizedTest
@@ -255,15 +237,16 @@ class SampleOwnerPagesTest {
     return MorningComposer.compose(report, wording);
   }
 
-  private static void assertTotal(YearMonth month, String label, BigDecimal expected) {
+  /** A column of the month in sum; each owner's sum is printed to a tenth. */
+  private static void assertTotal(YearMonth month, int column, BigDecimal expected) {
     var printed =
-        SmallShop.rows(summary(month), "sums").stream()
-            .filter(row -> row.get(0).equals(label))
-            .flatMap(row -> row.stream().skip(1))
+        SmallShop.column(summary(month), "sums", column).stream()
             .filter(text -> !text.isEmpty())
-            .map(text -> new BigDecimal(text.replaceAll("[^0-9.]", "")))
+            .map(SampleOwnerPagesTest::kilos)
             .reduce(BigDecimal.ZERO, BigDecimal::add);
-    assertEquals(0, expected.compareTo(printed), label + ": " + expected + ", not " + printed);
+    assertTrue(
+        expected.subtract(printed).abs().compareTo(new BigDecimal("0.15")) <= 0,
+        expected + ", not " + printed);
   }
 
   private static BigDecimal sum(String column, Predicate<Map<String, String>> which) {

@@ -170,10 +170,27 @@ public final class SmallShop {
     return month.parts().stream().filter(part -> part.title().equals(title)).findFirst();
   }
 
+  /** The rows of a table below a title, up to the next title. */
+  static List<List<String>> below(SummaryView month, String table, String title) {
+    var rows = new ArrayList<List<String>>();
+    boolean below = false;
+    for (var of : tables(month, table)) {
+      for (var row : of.rows()) {
+        if (row.style().equals("group")) {
+          below = row.texts().get(0).equals(title);
+        } else if (below) {
+          rows.add(row.texts());
+        }
+      }
+    }
+    return rows;
+  }
+
   /** All tables with a name, which is the first of their classes. */
   static List<TableView> tables(SummaryView month, String name) {
-    return month.parts().stream()
-        .flatMap(part -> part.tables().stream())
+    return Stream.concat(
+            month.first().sums().stream(),
+            month.parts().stream().flatMap(part -> part.tables().stream()))
         .filter(table -> table.style().split(" ")[0].equals(name))
         .toList();
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class ValueChapterTest {
   private static final String VALUE = "What the cuts were worth";
+  private static final String ADVICE = "What to leave on which cut; one more day";
 
   @TempDir private Path folder;
   private SmallShop shop;
@@ -88,9 +89,9 @@ class ValueChapterTest {
   @Test
   void tellsALittleMoreOnACutByAHundredGrams() {
     tBone();
-    assertEquals("100 g kept on", small());
     assertEquals(
-        List.of(List.of("Short loin, beef", "30.00", "+2.00", "", "", "")), rows(july(), "smalls"));
+        "100 g more left on the short loin earns $2.00 more than as mince.",
+        remarks(july(), ADVICE).get(0));
   }
 
   /** Four ounces are a quarter of a pound. */
@@ -99,8 +100,9 @@ class ValueChapterTest {
     tBone();
     shop.instead(
         "shop.properties", "name=F\ncurrency=USD\nlocale=en-US\nunit=lb\nzone=UTC\npaper=letter");
-    assertEquals("4 oz kept on", small());
-    assertEquals("+5.00", rows(july(), "smalls").get(0).get(2));
+    assertEquals(
+        "4 oz more left on the short loin earns $5.00 more than as ground beef.",
+        remarks(july(), ADVICE).get(0));
   }
 
   private void tBone() {
@@ -108,10 +110,5 @@ class ValueChapterTest {
     shop.add("codes.csv", "t,t-bone,pack");
     shop.beef("B3", "2026-07-06", "c-ann").hung("B3", "2026-07-06", "102", "100");
     shop.cut("B3", "2026-07-14", "74", "20").row("bench", "2026-07-14T10:00", "B3", "t", "5");
-  }
-
-  /** The head of the table of what a little more on a cut is worth. */
-  private String small() {
-    return SmallShop.tables(july(), "smalls").get(0).heads().get(0).get(0).text();
   }
 }

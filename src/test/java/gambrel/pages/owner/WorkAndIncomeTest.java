@@ -6,8 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.SummaryView;
+import gambrel.trade.measure.Money;
+import gambrel.trade.measure.Weight;
+import gambrel.trade.register.ChargeLine;
+import gambrel.trade.register.Register;
+import gambrel.trade.register.RegisterRow;
+import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,36 +72,58 @@ class WorkAndIncomeTest {
   void andNothingInAMonthWithoutACut() {
     var may = shop.summary("2026-05", "2026-09-15T02:00:00Z");
     assertEquals(List.of(), remarks(may, "Work on the block"));
-    assertEquals(List.of(), rows(may, "income"));
+    assertEquals(List.of(), rows(may, "earned"));
   }
 
+  /** As charged on the statement that went out, on 200 kg. */
   @Test
-  void incomeIsChargesOnTheWeightIntoTheBoningRoom() {
+  void earnedIsWhatTheStatementsChargeOnTheWeightIntoTheBoningRoom() {
     assertEquals(
-        List.of(List.of("Beef", "1", "100.00", "0.50", "", "", "")), rows(july(), "income"));
-    assertEquals(1, remarks(july(), "What cutting brought").size());
+        List.of(
+            List.of("Slaughter", "1", "100.00", "0.50", ""),
+            List.of("Hide", "1", "\u221220.00", "\u22120.10", ""),
+            List.of("Total", "1", "80.00", "0.40", "")),
+        rows(issued(), "earned"));
   }
 
   /** 0.50 a kilo, 300 kg an hour. */
   @Test
   void andForAnHourWherePaceIsKnown() {
     wynBonesQuarters();
-    assertEquals("150.00", rows(july(), "income").get(0).get(4));
-    assertEquals(2, remarks(july(), "What cutting brought").size());
-  }
-
-  /** 100 kg for the same 100 in June. */
-  @Test
-  void besideThatOfTheTwelveMonthsBefore() {
-    shop.beef("A1", "2026-06-08", "c-ann").hung("A1", "2026-06-08", "102", "100");
-    shop.cut("A1", "2026-06-12", "78", "20");
-    assertEquals("1.00", rows(july(), "income").get(0).get(5));
+    assertEquals("150.00", rows(issued(), "earned").get(0).get(4));
   }
 
   @Test
-  void ownBodiesBringNone() {
-    shop.beef("B2", "2026-07-06", "").hung("B2", "2026-07-06", "204", "200");
-    shop.cut("B2", "2026-07-13", "156", "40");
-    assertEquals("1", rows(july(), "income").get(0).get(1));
+  void isNotToldBeforeAStatementWentOut() {
+    assertEquals(List.of(), rows(july(), "earned"));
+  }
+
+  /** The month after a statement of 80 to Ann for her body. */
+  private SummaryView issued() {
+    var lines = List.of(line("kill", "Slaughter", 10_000), line("hide", "Hide", -2_000));
+    var statement =
+        new RegisterRow(
+            "c-ann",
+            "B1",
+            1,
+            LocalDateTime.parse("2026-07-11T02:00:00"),
+            Weight.ofThousandths(156_000),
+            new Money(8_000),
+            Money.ZERO,
+            Money.ZERO,
+            Optional.empty(),
+            "statements/c-ann/B1-r1.pdf",
+            "",
+            "",
+            Optional.of(1),
+            lines);
+    var night = shop.at("2026-09-15T02:00:00Z");
+    return SmallShop.summary(night, "2026-07", new Register(List.of(statement)));
+  }
+
+  private static ChargeLine line(String charge, String description, long amount) {
+    var one = BigDecimal.ONE;
+    return new ChargeLine(
+        charge, description, one, "head", one, new Money(amount), BigDecimal.ZERO, Money.ZERO);
   }
 }

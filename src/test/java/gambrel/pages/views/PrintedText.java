@@ -22,7 +22,8 @@ final class PrintedText {
           "room",
           "columns",
           "span",
-          "target");
+          "target",
+          "spark");
 
   private PrintedText() {}
 

@@ -69,6 +69,8 @@ final class SampleChart {
         WIDTH,
         HEIGHT,
         PLOT,
+        new ChartView.Band(
+            PLOT.left(), PLOT.top(), PLOT.right() - PLOT.left(), PLOT.bottom() - PLOT.top()),
         lines,
         points.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= 80,

@@ -24,18 +24,10 @@ final class SampleMonth {
         "March 2026",
         W.say("summary.known", "2 April 2026, 02:00"),
         SampleLosses.firstPage(),
-        List.of(
-            W.count("summary.killed", bodies, "" + bodies, "beef 9, lamb 2, pork 3"),
-            W.count("summary.cut", 13, "13", "2,914.6 kg", "1,994.32 kg", "68.4%"),
-            W.say(
-                "summary.lost",
-                W.say("summary.customers"),
-                W.say("summary.lost.chill", "62.4 kg")
-                    + ", "
-                    + W.say("summary.lost.bench", "35.18 kg")),
-            W.say("summary.left", "885.10 kg")),
-        held(),
-        SampleParts.of(rows, shrink));
+        SampleParts.of(rows, shrink),
+        List.of(),
+        SampleLosses.firstPage().findings(),
+        List.of());
   }
 
   /** A month in which little happened and less is known. */
@@ -47,7 +39,8 @@ final class SampleMonth {
         "April 2026",
         W.say("summary.known", "2 May 2026, 02:00"),
         SampleLosses.quiet(),
-        List.of(W.say("summary.killed.none"), W.say("summary.held.none")),
+        List.of(),
+        List.of(),
         List.of(),
         List.of());
   }

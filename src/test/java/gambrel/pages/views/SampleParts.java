@@ -57,7 +57,7 @@ final class SampleParts {
     var parts = new ArrayList<PartView>();
     parts.add(
         new PartView(
-            W.say("weight_lost"),
+            W.say("losses", "beef"),
             "wide chapter",
             false,
             false,
@@ -66,7 +66,7 @@ final class SampleParts {
             List.of(SampleChart.of("beef", shrink))));
     parts.add(
         PartView.withRoom(
-            W.say("chiller_by_day"),
+            W.say("in_the_chiller"),
             List.of(
                 table(
                     "daily",
@@ -181,7 +181,7 @@ final class SampleParts {
             row("", "Lamb|#1.9|#of 2|#2.7|#|#|#"),
             group(W.say("summary.own"), 7),
             row("", "Pork|#2.0|#of 2|#1.4|#6.0|#of 1|#4.12")),
-        W.say("bench_loss_explained"));
+        W.say("places.read"));
   }
 
   private static TableView facts() {

@@ -5,6 +5,7 @@ import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.decision.LossLimit;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Step;
@@ -37,10 +38,6 @@ public enum BodyFigure {
   TAKE_HOME_OF_HOT(of(BodyBalance.Shares::takeHomeOfHot)),
   /** Take-home, of the weight into the boning room. */
   TAKE_HOME_OF_BONING(of(BodyBalance.Shares::takeHomeOfBoning)),
-  /** Meat, of cold. */
-  MEAT(of(BodyBalance.Shares::meatOfCold)),
-  /** Bone in bins, of the weight into the boning room. */
-  BINNED_BONE(of(BodyBalance.Shares::boneOfBoning)),
   /** Fat in bins, of the weight into the boning room. */
   FAT(of(BodyBalance.Shares::fatOfBoning)),
   /** Bone in bins and in packs, of the weight into the boning room; empty without bone bins. */
@@ -77,11 +74,28 @@ public enum BodyFigure {
 
   /** Whether it is of weights on the rail: then it belongs to the month of the kill. */
   public boolean isOnRail() {
-    return this == CHILL || this == AGEING || this == DRESSING;
+    return this == CHILL || this == AGEING;
   }
 
-  /** The bodies of some months with this figure: those killed in them, or those cut in them. */
+  /**
+   * The bodies of some months that count: those killed in them, or those cut in them. A body that
+   * hung on unweighed has no loss of the bench of its own: most of it is of the rail.
+   */
   public List<MonthBody> in(MonthBodies months) {
+    return all(months).stream()
+        .filter(MonthBody::isCounted)
+        .filter(body -> this != BENCH || !LossLimit.hungUnweighed(body.balance()))
+        .toList();
+  }
+
+  /** The bodies that a chart of the months shows, or that count for its lines. */
+  List<MonthBody> charted(MonthBodies months, boolean lines) {
+    return all(months).stream()
+        .filter(body -> lines ? body.isCounted() : body.isCharted())
+        .toList();
+  }
+
+  private List<MonthBody> all(MonthBodies months) {
     return isOnRail() ? months.killed() : months.cut();
   }
 

@@ -2,6 +2,7 @@ package gambrel.insight.month.figures;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
  * Bodies of a species that agree in one property.
  *
  * @param split the property
- * @param name their class; empty for other splits
+ * @param name their class, day, chiller, scale or boner; empty for other splits
  * @param from lower end, included; empty for none
  * @param to upper end, excluded; empty for none
  */
@@ -37,20 +38,70 @@ public record BodyGroup(
     /** Fat depth, by thirds of the shop's bodies. */
     FAT,
     /** Hot weight, by thirds of the shop's bodies. */
-    WEIGHT;
+    WEIGHT,
+    /** The day of the kill. */
+    KILLED("day"),
+    /** The chiller that they hang in. */
+    CHILLER,
+    /** The scale that weighed them hot and cold. */
+    HUNG_SCALE("scale"),
+    /** The day of the last cut. */
+    CUT("day"),
+    /** The scale that weighed what came of them. */
+    BENCH_SCALE("scale"),
+    /** Who boned them. */
+    BONER;
+
+    /** The splits by owner. */
+    public static final List<Split> BY_OWNER = List.of(ALL, CATEGORY, DAYS, FAT, WEIGHT);
+
+    private final String id;
+
+    Split() {
+      id = name().toLowerCase(Locale.ROOT);
+    }
+
+    Split(String id) {
+      this.id = id;
+    }
 
     /** Its name in data files and words. */
     public String id() {
-      return name().toLowerCase(Locale.ROOT);
+      return id;
+    }
+
+    /** Where and when a loss arose, by which the bodies of all owners are told together. */
+    public static List<Split> places(BodyFigure loss) {
+      return switch (loss) {
+        case CHILL -> List.of(KILLED, CHILLER, HUNG_SCALE);
+        case BENCH -> List.of(CUT, BENCH_SCALE, BONER);
+        default -> List.of();
+      };
+    }
+
+    /** The body's class, day, chiller, scale or boner; empty if unknown, or for other splits. */
+    private Optional<String> name(MonthBody body) {
+      var name =
+          switch (this) {
+            case CATEGORY -> Optional.of(body.body().category().strip().toLowerCase(Locale.ROOT));
+            case KILLED -> body.body().killed().map(LocalDate::toString);
+            case CHILLER -> Optional.of(body.body().chiller());
+            case HUNG_SCALE -> body.hungScale();
+            case CUT -> body.balance().lastCut().map(time -> time.toLocalDate().toString());
+            case BENCH_SCALE -> body.benchScale();
+            case BONER -> body.boner();
+            case ALL, DAYS, FAT, WEIGHT -> Optional.<String>empty();
+          };
+      return name.filter(text -> !text.isEmpty());
     }
 
     /** The body's number; empty if unknown, or if the property is no number. */
     private Optional<BigDecimal> value(MonthBody body) {
       return switch (this) {
-        case ALL, CATEGORY -> Optional.empty();
         case DAYS -> body.balance().daysHung().map(BigDecimal::valueOf);
         case FAT -> number(body.body().fatMillimetres());
         case WEIGHT -> body.balance().hot().map(weight -> weight.decimal());
+        default -> Optional.empty();
       };
     }
 
@@ -66,10 +117,9 @@ public record BodyGroup(
   public static List<BodyGroup> of(Split split, List<MonthBody> bodies) {
     return switch (split) {
       case ALL -> List.of(ALL);
-      case CATEGORY ->
+      case CATEGORY, KILLED, CHILLER, HUNG_SCALE, CUT, BENCH_SCALE, BONER ->
           bodies.stream()
-              .map(BodyGroup::category)
-              .filter(name -> !name.isEmpty())
+              .flatMap(body -> split.name(body).stream())
               .distinct()
               .sorted()
               .map(name -> new BodyGroup(split, name, Optional.empty(), Optional.empty()))
@@ -78,10 +128,6 @@ public record BodyGroup(
       case FAT, WEIGHT ->
           between(split, thirds(bodies.stream().flatMap(b -> split.value(b).stream())));
     };
-  }
-
-  private static String category(MonthBody body) {
-    return body.body().category().strip().toLowerCase(Locale.ROOT);
   }
 
   /** The values below which a third and two thirds of the values lie, as whole numbers. */
@@ -112,8 +158,8 @@ public record BodyGroup(
   public boolean holds(MonthBody body) {
     return switch (split) {
       case ALL -> true;
-      case CATEGORY -> category(body).equals(name);
       case DAYS, FAT, WEIGHT -> split.value(body).filter(this::holds).isPresent();
+      default -> split.name(body).filter(name::equals).isPresent();
     };
   }
 
@@ -127,8 +173,8 @@ public record BodyGroup(
   public String id() {
     return switch (split) {
       case ALL -> "";
-      case CATEGORY -> split.id() + ' ' + name;
       case DAYS, FAT, WEIGHT -> split.id() + ' ' + text(from) + '-' + text(to);
+      default -> split.id() + ' ' + name;
     };
   }
 

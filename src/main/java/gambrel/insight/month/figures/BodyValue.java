@@ -99,6 +99,11 @@ public record BodyValue(BigFraction value, BigFraction valued, BigFraction takeH
     return isEnough() ? Optional.of(value.divide(valued)) : Optional.empty();
   }
 
+  /** The value of all take-home: what has no value counts at the mean of the rest. */
+  public BigFraction whole() {
+    return value.multiply(takeHome).divide(valued);
+  }
+
   /** The value of two bodies together. */
   public BodyValue plus(BodyValue other) {
     return new BodyValue(

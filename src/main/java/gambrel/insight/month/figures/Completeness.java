@@ -7,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -79,16 +78,7 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
 
   /** How many bodies have the weight. */
   public MonthFigure figure() {
-    return new MonthFigure(
-        FigureName.of(what),
-        Optional.empty(),
-        Optional.empty(),
-        BodyGroup.ALL,
-        of,
-        Optional.of(BigFraction.of(known)),
-        Optional.empty(),
-        MonthFigure.Comparison.NONE,
-        Optional.empty());
+    return MonthFigure.ofAll(FigureName.of(what), BodyGroup.ALL, of, BigFraction.of(known));
   }
 
   /** The finding that asks for the weight; empty if it was not forgotten. */

@@ -45,6 +45,34 @@ public enum FigureName {
   FURTHER_DAY_VALUE(Unit.MONEY),
   /** What one day more adds to a bill, without tax: the median of the bodies. */
   FURTHER_DAY_CHARGE(Unit.MONEY),
+  /** First weight of the bodies cut or left whole, on the rail or into the boning room. */
+  ROOM_FIRST(Unit.WEIGHT),
+  /** Lost by them in the chiller. */
+  ROOM_CHILL(Unit.WEIGHT),
+  /** Lost by them while hanging, where they were weighed again. */
+  ROOM_HANGING(Unit.WEIGHT),
+  /** Trimmed off them on the rail. */
+  ROOM_TRIM(Unit.WEIGHT),
+  /** Left the shop whole. */
+  ROOM_WHOLE(Unit.WEIGHT),
+  /** Into the boning room. */
+  ROOM_BONING(Unit.WEIGHT),
+  /** Of it, taken home. */
+  ROOM_HOME(Unit.WEIGHT),
+  /** Of it, bone in bins. */
+  ROOM_BONE(Unit.WEIGHT),
+  /** Of it, fat in bins. */
+  ROOM_FAT(Unit.WEIGHT),
+  /** Of it, other bins. */
+  ROOM_WASTE(Unit.WEIGHT),
+  /** Of it, not weighed out, where bins are not weighed. */
+  ROOM_UNWEIGHED(Unit.WEIGHT),
+  /** Of it, lost while hanging after the last weight on the rail: as much as is allowed. */
+  ROOM_HUNG_UNWEIGHED(Unit.WEIGHT),
+  /** Of it, lost on the bench. */
+  ROOM_BENCH(Unit.WEIGHT),
+  /** Of it, lost in batches. */
+  ROOM_BATCH(Unit.WEIGHT),
   /** Bodies weighed alive, not guessed. */
   LIVE_KNOWN(Unit.BODIES),
   /** Bodies weighed hot. */
@@ -79,6 +107,34 @@ public enum FigureName {
   CUT_WORTH_OF_BODY(Unit.RATE),
   /** Charges without tax, for a unit of the customers' weight into the boning room. */
   CHARGES_OF_BONING(Unit.RATE),
+  /** What that comes to in an hour on the block. */
+  CHARGES_AN_HOUR(Unit.HOURLY),
+  /** Charged on the month's statements, without tax, by description. */
+  CHARGED(Unit.MONEY),
+  /** The same, for a unit of the customers' weight into the boning room. */
+  CHARGED_OF_BONING(Unit.RATE),
+  /** The same, for an hour on the block. */
+  CHARGED_AN_HOUR(Unit.HOURLY),
+  /** Take-home, % of hot, of the bodies that a bid rests on. */
+  BID_TAKE_HOME_PCT(Unit.PERCENT),
+  /** Worth of their take-home for a unit of hot weight. */
+  BID_WORTH_OF_HOT(Unit.RATE),
+  /** What the price list asks for them, without tax, for a unit of hot weight. */
+  BID_WORK_OF_HOT(Unit.RATE),
+  /** The worth less the work: the most that a unit of hot weight may cost. */
+  BID_OF_HOT(Unit.RATE),
+  /** What 100 g or 4 oz more on a cut earns, less what it earns as mince or sausages. */
+  MORE_ON_CUT(Unit.MONEY),
+  /** Charged on the month's statements, without tax, by rate of tax. */
+  STATEMENTS_NET(Unit.MONEY),
+  /** Tax on them. */
+  STATEMENTS_TAX(Unit.MONEY),
+  /** Received for them. */
+  STATEMENTS_RECEIVED(Unit.MONEY),
+  /** Still owed for them. */
+  STATEMENTS_OWED(Unit.MONEY),
+  /** Owed for them and for statements of earlier months, by age of the debt. */
+  OWED(Unit.MONEY),
   /** Value less cost of own bodies, for a unit of cold weight. */
   MARGIN_OF_COLD(Unit.RATE);
 
@@ -138,6 +194,8 @@ public enum FigureName {
     MONEY,
     /** Money for a unit of weight. */
     RATE,
+    /** Money an hour. */
+    HOURLY,
     /** A rise of a {@link #RATE}; it is printed with more decimals. */
     PRICE_RISE,
     /** Minutes. */
@@ -153,6 +211,7 @@ public enum FigureName {
         case PERCENT -> "%";
         case WEIGHT -> weight;
         case MONEY -> currency.getCurrencyCode();
+        case HOURLY -> currency.getCurrencyCode() + "/h";
         case RATE, PRICE_RISE -> currency.getCurrencyCode() + "/" + weight;
         case MINUTES -> "min";
         case BODIES -> "bodies";
@@ -169,7 +228,7 @@ public enum FigureName {
         case MONEY -> digits;
         case PRICE_RISE -> digits + 2;
         case BODIES -> 0;
-        case PERCENT, WEIGHT, RATE, MINUTES -> DECIMALS;
+        case PERCENT, WEIGHT, RATE, HOURLY, MINUTES -> DECIMALS;
       };
     }
   }

@@ -88,6 +88,11 @@ public final class ItemValues {
     return of(tree, CutTree.MINCE).map(value -> value.subtract(bone));
   }
 
+  /** Whether every item has the value that it has in {@code other}. */
+  public boolean isSame(ItemValues other) {
+    return inForce.equals(other.inForce);
+  }
+
   private Optional<BigFraction> own(String item) {
     return Optional.ofNullable(inForce.get(item));
   }

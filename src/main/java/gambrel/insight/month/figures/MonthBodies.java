@@ -111,14 +111,24 @@ public record MonthBodies(Night night, YearMonth first, YearMonth month, List<Mo
     return which(this::isCut);
   }
 
-  /** The cut bodies that are settled: all weights are there and none is in doubt. */
+  /** The cut bodies that count: all weights are there and none is in doubt. */
   public List<MonthBody> settled() {
-    return which(body -> isCut(body) && body.account().isSettled());
+    return which(body -> isCut(body) && body.isCounted());
+  }
+
+  /** The bodies of the months that no figure counts, see {@link MonthBody#isCounted}. */
+  public List<MonthBody> leftOut() {
+    return which(body -> (isKilled(body) || isEnded(body)) && !body.isCounted());
   }
 
   /** The bodies that left the shop whole, as they hung. */
   public List<MonthBody> whole() {
     return which(this::isWhole);
+  }
+
+  /** The bodies whose take-home counts for the months. */
+  public List<MonthBody> takenHome() {
+    return which(this::isTakenHome);
   }
 
   /** The bodies of which a piece was weighed on the block in the months. */

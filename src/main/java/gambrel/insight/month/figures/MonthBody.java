@@ -1,5 +1,6 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.State;
@@ -19,6 +20,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -30,6 +32,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param lastDay the day whose month its statement belongs to, see {@link #lastDay(BodyAccount)}
  * @param shares its figures as shares; unknown ones are missing
  * @param boner the boner whom its weighings in the boning room name; empty if none or several
+ * @param hungScale the scale that most of its hot and cold weight was weighed on; empty if none was
  * @param railScale the scale that most of the weight into the boning room was weighed on; empty if
  *     none was weighed
  * @param benchScale the scale that most of its end products were weighed on; empty if it has none
@@ -45,6 +48,7 @@ public record MonthBody(
     Optional<LocalDate> lastDay,
     Map<BodyFigure, Share> shares,
     Optional<String> boner,
+    Optional<String> hungScale,
     Optional<String> railScale,
     Optional<String> benchScale,
     Map<String, Weight> packs,
@@ -78,6 +82,10 @@ public record MonthBody(
         lastDay(account),
         shares,
         boner(balance),
+        mainScale(
+            Stream.of(balance.rail().hot(), balance.rail().cold())
+                .flatMap(rail -> rail.weighings().stream())
+                .toList()),
         mainScale(balance.boningWeighings()),
         mainScale(balance.weighings().out()),
         packs(balance),
@@ -134,6 +142,23 @@ public record MonthBody(
         .lastCut()
         .map(OffsetDateTime::toLocalDate)
         .or(() -> account.body().killed());
+  }
+
+  /**
+   * Whether figures and comparisons count it. A body that is held, in a batch that is still open,
+   * or released with a known fault is told by name instead.
+   */
+  public boolean isCounted() {
+    return state() != State.HELD && isCharted();
+  }
+
+  /**
+   * Whether a chart of its month shows it. A body that is held stands there: what holds it may be a
+   * scale or a chiller that the chart is to find.
+   */
+  public boolean isCharted() {
+    return account.decision().released().isEmpty()
+        && balance().batches().stream().noneMatch(BatchBalance::isOpen);
   }
 
   /** Its class and its style: bodies that agree in both may be compared in bone and meat. */

@@ -50,6 +50,20 @@ public record MonthFigure(
         Optional.empty());
   }
 
+  /** A figure of all owners' bodies of all species, without comparison and interval. */
+  public static MonthFigure ofAll(FigureName name, Group group, int bodies, BigFraction value) {
+    return new MonthFigure(
+        name,
+        Optional.empty(),
+        Optional.empty(),
+        group,
+        bodies,
+        Optional.of(value),
+        Optional.empty(),
+        Comparison.NONE,
+        Optional.empty());
+  }
+
   /** Another figure of the same bodies. */
   public MonthFigure with(FigureName other, BigFraction figure) {
     return new MonthFigure(
@@ -182,7 +196,7 @@ public record MonthFigure(
     }
   }
 
-  /** Bodies of one named boner or supplier. */
+  /** Bodies of one named boner or supplier, or money under one name. */
   public record Named(String name) implements Group {
     @Override
     public String id() {

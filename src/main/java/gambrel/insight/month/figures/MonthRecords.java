@@ -90,7 +90,19 @@ public record MonthRecords(
    * so that an old summary keeps its limits; corrections of their weighings do.
    */
   public List<Compared<List<MonthBody>>> with(BodyFigure loss) {
-    var before = loss.in(baseline).stream().filter(body -> loss.isKnownBy(body, lastDay()));
-    return Compared.bySpecies(loss.in(bodies), before.toList());
+    return Compared.bySpecies(loss.in(bodies), known(loss, loss.in(baseline)));
+  }
+
+  /**
+   * The same for a chart. It also shows bodies that hung on unweighed, and those of the month that
+   * are held: a scale that drifts is found by what it does to all.
+   */
+  public List<Compared<List<MonthBody>>> charted(BodyFigure loss) {
+    var before = known(loss, loss.charted(baseline, true));
+    return Compared.bySpecies(loss.charted(bodies, false), before);
+  }
+
+  private List<MonthBody> known(BodyFigure loss, List<MonthBody> before) {
+    return before.stream().filter(body -> loss.isKnownBy(body, lastDay())).toList();
   }
 }

@@ -4,6 +4,7 @@ import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
+import gambrel.insight.month.figures.Spread;
 import gambrel.insight.statistics.ControlChart;
 import gambrel.insight.statistics.ShrinkSeries;
 import gambrel.trade.cuts.Species;
@@ -21,13 +22,14 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * An individuals and moving-range chart of a loss of one species, month by month in order of kill.
- * The bodies of the twelve months before give centre and limits; the month's bodies follow.
+ * The bodies of the twelve months before give centre and limits; the month's bodies follow. The
+ * centre is their median; the limits lie around their mean.
  *
  * @param loss the loss
  * @param species the species
  * @param points the baseline's bodies, then the month's
  * @param baseline how many bodies are the baseline's
- * @param centre mean of the baseline; centre and limits are empty if the baseline has fewer than
+ * @param centre median of the baseline; centre and limits are empty if the baseline has fewer than
  *     {@link MonthRecords#ENOUGH} bodies
  * @param lower lower limit; it may be below zero
  * @param upper upper limit
@@ -42,6 +44,8 @@ public record LossChart(
     Optional<BigDecimal> upper) {
   /** If a species was not killed for more days, the chart restarts. */
   private static final int GAP_DAYS = 60;
+
+  private static final int DECIMALS = 20;
 
   /**
    * One body.
@@ -66,7 +70,7 @@ public record LossChart(
 
   /** The chart of every species of which the month has a body with that loss. */
   public static List<LossChart> of(MonthRecords records, BodyFigure loss) {
-    return records.with(loss).stream()
+    return records.charted(loss).stream()
         .map(bodies -> of(loss, bodies.species(), bodies.map(some -> known(loss, some))))
         .filter(chart -> !chart.ofMonth().isEmpty())
         .toList();
@@ -89,8 +93,10 @@ public record LossChart(
                         chart.movingRange(i),
                         chart.signals(i)))
             .toList();
+    var median =
+        Spread.of(percents.subList(0, baseline)).map(s -> Exact.round(s.median(), DECIMALS));
     return new LossChart(
-        loss, species, points, baseline, chart.centre(), chart.lower(), chart.upper());
+        loss, species, points, baseline, median.filter(m -> enough), chart.lower(), chart.upper());
   }
 
   private static List<MonthBody> known(BodyFigure loss, List<MonthBody> bodies) {

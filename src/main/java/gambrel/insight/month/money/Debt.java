@@ -4,12 +4,16 @@ import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Accounts;
 import gambrel.trade.register.RegisterRow;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,13 +21,13 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
- * An issued statement and its payments.
+ * An issued statement and what is left to pay on it.
  *
  * @param statement its latest revision
  * @param since the day of its first revision: a debt's age counts from there
- * @param paid what has been paid
+ * @param due what is left to pay, see {@link CustomerAccount#open}; not below zero
  */
-public record Debt(RegisterRow statement, LocalDate since, Money paid) {
+public record Debt(RegisterRow statement, LocalDate since, Money due) {
   /** Days after which a debt is late. */
   private static final int LATE_DAYS = 30;
 
@@ -33,9 +37,9 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
           .thenComparing(debt -> debt.statement().customer())
           .thenComparing(debt -> debt.statement().body());
 
-  /** Charges and tax less payments; negative where the shop owes the customer. */
-  public Money due() {
-    return statement.charges().plus(statement.tax()).minus(paid);
+  /** Received for the statement: charges and tax less what is due. */
+  public Money received() {
+    return statement.charges().plus(statement.tax()).minus(due);
   }
 
   /** The sum of an amount over some debts. */
@@ -48,12 +52,14 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
    * oldest first.
    */
   public static List<Debt> late(MonthRecords records) {
-    var end = records.month().atEndOfMonth();
+    return unpaid(records).stream().filter(debt -> debt.days(records) > LATE_DAYS).toList();
+  }
+
+  /** Its age in days at the month's end, or on the night's day if the month is not over. */
+  long days(MonthRecords records) {
+    var end = records.lastDay();
     var today = records.night().asOf().toLocalDate();
-    var day = today.isBefore(end) ? today : end;
-    return unpaid(records).stream()
-        .filter(debt -> debt.since().plusDays(LATE_DAYS).isBefore(day))
-        .toList();
+    return ChronoUnit.DAYS.between(since, today.isBefore(end) ? today : end);
   }
 
   /** The debts that are late; empty if there is none. */
@@ -101,6 +107,12 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
 
   private static List<Debt> where(MonthRecords records, Predicate<YearMonth> belongs) {
     var night = records.night();
+    var left = new HashMap<List<String>, Money>();
+    for (var account : Accounts.of(night, records.register())) {
+      account
+          .open()
+          .forEach(o -> left.put(List.of(account.customer(), o.statement().body()), o.left()));
+    }
     return records.register().latest().stream()
         .filter(row -> belongs.test(month(night, row)))
         .map(
@@ -108,7 +120,7 @@ public record Debt(RegisterRow statement, LocalDate since, Money paid) {
                 new Debt(
                     row,
                     records.register().since(row).toLocalDate(),
-                    night.paid(row.customer(), row.body())))
+                    left.getOrDefault(List.of(row.customer(), row.body()), Money.ZERO)))
         .sorted(ORDER)
         .toList();
   }

@@ -46,13 +46,18 @@ public final class Income {
   static Optional<BodyRate> of(MonthRecords records, MonthBody body) {
     var bill = body.account().bill();
     var charges = Money.sum(body.account().customers().stream().map(bill::net));
+    return customersWeight(body)
+        .filter(weight -> !bill.lines().isEmpty() && bill.unknown().isEmpty())
+        .map(weight -> new BodyRate(body, charges.fraction(records.settings().currency()), weight));
+  }
+
+  /** The customers' part of the weight into the boning room; empty if unknown or zero. */
+  static Optional<BigFraction> customersWeight(MonthBody body) {
     var own = body.body().owners().getOrDefault(Customer.SHOP, BigFraction.ZERO);
     return body.balance()
         .boning()
-        .filter(weight -> !bill.lines().isEmpty() && bill.unknown().isEmpty())
         .map(weight -> weight.fraction().multiply(BigFraction.ONE.subtract(own)))
-        .filter(weight -> weight.signum() > 0)
-        .map(weight -> new BodyRate(body, charges.fraction(records.settings().currency()), weight));
+        .filter(weight -> weight.signum() > 0);
   }
 
   /** The charges for a unit of weight of a species. */
@@ -61,6 +66,28 @@ public final class Income {
     var before = income.before();
     return BodyRate.figure(name, income.species(), BodyGroup.ALL, income.month(), before)
         .with(MonthFigure.Comparison.of(before.size(), BodyRate.of(before)));
+  }
+
+  /**
+   * The same for an hour on the block; empty without times of work in the month.
+   *
+   * @param anHour weight boned in an hour, of the month and before; empty if unknown
+   */
+  public static Optional<MonthFigure> anHour(
+      Compared<List<BodyRate>> income, Compared<Optional<BigFraction>> anHour) {
+    var before = anHour(income.before(), anHour.before());
+    return anHour(income.month(), anHour.month())
+        .map(
+            value ->
+                figure(income)
+                    .with(FigureName.CHARGES_AN_HOUR, value)
+                    .withSpread(Optional.empty())
+                    .with(MonthFigure.Comparison.of(income.before().size(), before)));
+  }
+
+  private static Optional<BigFraction> anHour(
+      List<BodyRate> bodies, Optional<BigFraction> weightAnHour) {
+    return BodyRate.of(bodies).flatMap(rate -> weightAnHour.map(rate::multiply));
   }
 
   /** Species of which customers were charged less for a unit of weight than before. */

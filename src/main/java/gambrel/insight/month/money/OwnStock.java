@@ -13,7 +13,6 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A body that the shop bought for itself: its cost and the worth of its take-home.
@@ -35,11 +34,7 @@ public record OwnStock(MonthBody account, Money cost, Optional<Money> value, Cur
 
   private static OwnStock of(MonthBody own, Money cost, ItemValues values, Currency currency) {
     var value = Optional.of(BodyValue.of(own, values)).filter(BodyValue::isEnough);
-    return new OwnStock(own, cost, value.map(v -> Money.of(whole(v), currency)), currency);
-  }
-
-  private static BigFraction whole(BodyValue value) {
-    return value.value().multiply(value.takeHome()).divide(value.valued());
+    return new OwnStock(own, cost, value.map(v -> Money.of(v.whole(), currency)), currency);
   }
 
   /** Value less cost; empty if the value is unknown. */

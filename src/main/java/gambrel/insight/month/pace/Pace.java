@@ -15,6 +15,7 @@ import gambrel.insight.month.pace.BoningIntervals.Piece;
 import gambrel.trade.cuts.Species;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,6 +43,21 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
   /** The pace of a species. */
   public Pace of(Species species) {
     return where(one -> one.piece().species() == species);
+  }
+
+  /** Weight boned in an hour, of a species; empty without times of work. */
+  public Compared<Optional<BigFraction>> weightAnHour(Species species) {
+    var pace = of(species);
+    return new Compared<>(species, pace.month.weightAnHour(), pace.before.weightAnHour());
+  }
+
+  /** Weight boned in an hour of the month, of each species of which it is known. */
+  public Map<Species, BigFraction> weightAnHour() {
+    var known = new EnumMap<Species, BigFraction>(Species.class);
+    for (var species : Species.values()) {
+      weightAnHour(species).month().ifPresent(weight -> known.put(species, weight));
+    }
+    return known;
   }
 
   private Pace of(Piece piece) {

@@ -8,6 +8,7 @@ import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.ItemValues;
+import gambrel.insight.month.figures.MonthBodies;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
@@ -29,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -190,6 +192,30 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
                   .filter(difference -> difference.high() < 0 && !own.isEmpty())
                   .map(difference -> finding(records, way, own, difference.reversed()));
             });
+  }
+
+  /**
+   * Whether findings about values are due: at the end of a quarter, if a value changed in the
+   * month, or if a piece was cut in a way in which none was cut in the twelve months before. Else
+   * the month would only repeat an earlier one.
+   */
+  public static boolean isDue(MonthRecords records) {
+    var month = records.month();
+    var day = month.minusMonths(1).atEndOfMonth();
+    var before = new ItemValues(records.night().shop().values(), day);
+    return month.getMonthValue() % 3 == 0
+        || !records.values().isSame(before)
+        || !ways(records.baseline()).containsAll(ways(records.bodies()));
+  }
+
+  /** The ways in which the pieces of some months' bodies were cut. */
+  private static Set<String> ways(MonthBodies months) {
+    return months.settled().stream()
+        .flatMap(
+            body ->
+                body.choices().entrySet().stream()
+                    .map(of -> body.species() + " " + of.getKey() + " " + of.getValue().way()))
+        .collect(Collectors.toSet());
   }
 
   private Finding finding(

@@ -7,12 +7,11 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.PartView;
-import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Losses of like bodies beside those of the twelve months before. */
@@ -21,43 +20,47 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
   private static final int ENOUGH = 5;
 
   PartView part() {
-    var tables =
-        Stream.of(Ownership.values())
-            .flatMap(whose -> BodyFigure.LOSSES.stream().map(loss -> table(whose, loss)))
-            .filter(table -> !table.isEmpty())
-            .toList();
-    var views = new ArrayList<TableView>();
-    for (var table : tables) {
-      boolean last = table == tables.get(tables.size() - 1);
-      var remarks = List.of(say("against_explained"));
-      views.addAll(last ? table.kept("room little", 1, remarks) : table.table());
+    String percent = say("percent");
+    var table =
+        new TableBuilder<MonthFigure>("against figures even")
+            .first("", this::bodies, "titled")
+            .number(label("lost", unit()), this::lost)
+            .number(
+                label("worth", currency()),
+                figure -> major(same(figure, FigureName::valueOf).flatMap(MonthFigure::value)))
+            .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
+            .counted(
+                label("before", percent),
+                figure -> counted(figure.before().value(), figure.before().bodies()))
+            .number(say("middle_half"), this::middleHalf);
+    for (var whose : Ownership.values()) {
+      for (var loss : BodyFigure.LOSSES) {
+        var figures =
+            report()
+                .figures(FigureName.percentOf(loss))
+                .filter(figure -> figure.whose().filter(whose::equals).isPresent())
+                .toList();
+        table.group(
+            say("shrink.group", owner(whose), say("shrink.loss." + loss.id())),
+            figures.stream().filter(figure -> isShown(figure, figures)).toList());
+      }
     }
-    return PartView.of(say("against"), views, List.of());
+    return PartView.of(say("against"), table.table(say("against_explained")), List.of());
   }
 
-  private TableBuilder<MonthFigure> table(Ownership whose, BodyFigure loss) {
-    var figures =
-        report()
-            .figures(FigureName.percentOf(loss))
-            .filter(figure -> figure.whose().filter(whose::equals).isPresent())
-            .toList();
-    String percent = say("percent");
-    String title = say("shrink.group", owner(whose), say("shrink.loss." + loss.id()));
-    return new TableBuilder<MonthFigure>("against figures even")
-        .first(title, this::bodies, "titled")
-        .number(
-            label("lost", unit()),
-            figure -> weights().lost(loss, report().find(FigureName.weightOf(loss), figure)))
-        .number(
-            label("worth", currency()),
-            figure ->
-                major(report().find(FigureName.valueOf(loss), figure).flatMap(MonthFigure::value)))
-        .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
-        .counted(
-            label("before", percent),
-            figure -> counted(figure.before().value(), figure.before().bodies()))
-        .number(say("middle_half"), this::middleHalf)
-        .rows(figures.stream().filter(figure -> isShown(figure, figures)).toList());
+  private static BodyFigure loss(MonthFigure figure) {
+    return BodyFigure.LOSSES.stream()
+        .filter(loss -> FigureName.percentOf(loss) == figure.name())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Optional<MonthFigure> same(MonthFigure figure, Function<BodyFigure, FigureName> name) {
+    return report().find(name.apply(loss(figure)), figure);
+  }
+
+  private String lost(MonthFigure figure) {
+    return weights().lost(loss(figure), same(figure, FigureName::weightOf));
   }
 
   private String middleHalf(MonthFigure figure) {

@@ -9,7 +9,6 @@ import gambrel.trade.balance.Outputs;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -19,9 +18,6 @@ import java.util.function.Function;
  * that belongs to another month is left out, so that a column adds up to the month.
  */
 record BodiesPart(MonthPart.Page page) implements MonthPart {
-  /** If there are more bodies, only those that are open or held are listed. */
-  private static final int MOST_BODIES = 60;
-
   PartView bodies() {
     var formats = formats();
     var weights = weights();
@@ -34,31 +30,15 @@ record BodiesPart(MonthPart.Page page) implements MonthPart {
                 say("killed"), body -> body.body().killed().map(formats::brief).orElse(""), "day");
     weight(table, "hot", body -> weights.hung(hung(body).flatMap(BodyBalance::hot)));
     weight(table, "cold", body -> weights.hung(hung(body).flatMap(BodyBalance::cold)));
-    weight(table, "boning", body -> cut(body).map(weights::boning).orElse(""));
+    weight(table, "boning", body -> weights.boning(cut(body).flatMap(BodyBalance::boning)));
     weight(table, "home", body -> weights.cut(outputs(body).map(Outputs::takeHome)));
     weight(table, "bench_loss", body -> weights.cut(outputs(body).flatMap(Outputs::cuttingLoss)));
     percent(table, "chill_percent", body -> hung(body).flatMap(b -> b.shares().chillShrink()));
     percent(table, "bench_percent", body -> cut(body).flatMap(b -> b.shares().cuttingLoss()));
     percent(table, "home_percent", body -> cut(body).flatMap(b -> b.shares().takeHomeOfCold()));
     table.column(say("state"), "state", body -> say("summary.state." + body.state().id()));
-    var all = month().bodies();
-    var listed =
-        all.size() <= MOST_BODIES
-            ? all
-            : all.stream()
-                .filter(body -> body.state() == State.OPEN || body.state() == State.HELD)
-                .toList();
-    listed.forEach(body -> table.row(body.state() == State.HELD ? "waits" : "", body));
-    int more = all.size() - listed.size();
-    var remarks = new ArrayList<String>();
-    if (more > 0) {
-      remarks.add(wording().counted("bodies.more", more));
-    }
-    if (!listed.isEmpty()) {
-      remarks.add(say("bodies_explained"));
-    }
-    var tables = table.kept("", 1, remarks);
-    return PartView.withRoom(say("bodies"), tables, tables.isEmpty() ? remarks : List.of());
+    month().bodies().forEach(body -> table.row(body.state() == State.HELD ? "waits" : "", body));
+    return PartView.withRoom(say("bodies"), table.table(say("bodies_explained")), List.of());
   }
 
   private void weight(

@@ -2,15 +2,15 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.MonthBodies;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.LossChart;
-import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.FirstPage;
+import gambrel.pages.views.FirstPage.FiveCell;
+import gambrel.pages.views.FirstPage.FiveRow;
+import gambrel.pages.views.FlowView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.shop.Settings.Paper;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,46 +18,87 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** The page that an owner reads in five minutes: findings, and five figures beside last year's. */
+/**
+ * The page of decisions: findings, where all weight of the month went, five figures beside earlier
+ * months, and the month in sum.
+ */
 record FirstPart(MonthPart.Page page) implements MonthPart {
-  private static final int MOST = 10;
-  private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 44, Paper.LETTER, 39);
+  private static final int MOST = 5;
+
+  /** Lines for findings, for bars of the picture, for rows of sums and for what is left out. */
+  private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 34, Paper.LETTER, 29);
+
   private static final int SEEN_A_LINE = 54;
   private static final int NEXT_A_LINE = 36;
+  private static final int SMALL_A_LINE = 120;
+  private static final int MONTHS = 12;
 
   /** One of the five figures. */
-  private record FiveRow(String label, Function<MonthBodies, Counted> figure) {}
+  private record FiveFigure(
+      String label,
+      Function<MonthBodies, Optional<BigFraction>> value,
+      Function<MonthBodies, FiveCell> cell) {}
 
   FirstPage view() {
-    var findings = page.report().findings();
+    var all = rows();
     var rows = fitting();
-    int more = findings.size() - rows.size();
+    int more = all.size() - rows.size();
     return new FirstPage(
         counted(),
         rows,
-        findings.isEmpty() ? none() : "",
+        all.isEmpty() ? none() : "",
         more > 0 ? wording().counted("first.more", more) : "",
-        five());
+        leftOut(),
+        kilos(),
+        five(),
+        sums());
   }
 
   /** The findings that stand on the page. */
   List<FirstPage.Row> fitting() {
+    int taken =
+        kilos().stream().mapToInt(picture -> picture.rows().size()).sum()
+            + sums().stream().mapToInt(table -> table.rows().size()).sum()
+            + lines((counted() + String.join(" ", leftOut())).length(), SMALL_A_LINE);
+    return fitting(rows(), LINES.get(records().settings().paper()) - taken);
+  }
+
+  private List<String> leftOut() {
+    return new LeftOutPart(page).sentences();
+  }
+
+  private List<FlowView> kilos() {
+    return new KilosPart(page).picture().stream().toList();
+  }
+
+  private List<TableView> sums() {
+    return new TotalsPart(page).sums();
+  }
+
+  /** The findings that have no room on the page. */
+  List<FirstPage.Row> others() {
+    var all = rows();
+    return all.subList(fitting().size(), all.size());
+  }
+
+  private List<FirstPage.Row> rows() {
     var words = new FindingWords(wording(), weights());
-    var rows = report().findings().stream().map(words::row).toList();
-    return fitting(rows, records().settings().paper());
+    return report().findings().stream().map(words::row).toList();
   }
 
   /**
-   * The first rows that have room, one at least, so that the five figures still fit on the page:
-   * ten at most, fewer if they need more lines. Lines are estimated from the number of letters, by
-   * the letters that fill a line in the longest language.
+   * The first rows that have room, one at least, so that the rest of the page still fits: five at
+   * most, fewer if they need more lines. Lines are estimated from the number of letters, by the
+   * letters that fill a line in the longest language.
+   *
+   * @param room lines for the findings
    */
-  static List<FirstPage.Row> fitting(List<FirstPage.Row> rows, Paper paper) {
+  static List<FirstPage.Row> fitting(List<FirstPage.Row> rows, int room) {
     int lines = 0;
     int number = 0;
     for (var row : rows) {
       lines += lines(row);
-      if (number == MOST || number > 0 && lines > LINES.get(paper)) {
+      if (number == MOST || number > 0 && lines > room) {
         break;
       }
       number++;
@@ -91,55 +132,58 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
         count(before.cut().size()));
   }
 
-  private List<TableView> five() {
-    var table = new TableBuilder<FiveRow>("five figures even short").first("", FiveRow::label);
-    add(table, formats().month(month().month()), month());
-    add(table, formats().month(records().yearAgo().month()), records().yearAgo());
-    add(table, say("before"), records().baseline());
-    var rows = new ArrayList<FiveRow>();
-    rows.add(new FiveRow(say("first.killed"), months -> new Counted(killed(months), "")));
-    mainSpecies()
-        .ifPresent(
-            species -> {
-              rows.add(row("first.chill", species, BodyFigure.CHILL));
-              rows.add(row("first.ageing", species, BodyFigure.AGEING));
-              rows.add(row("first.bench", species, BodyFigure.BENCH));
-              rows.add(row("first.home", species, BodyFigure.TAKE_HOME));
-            });
-    return table.rows(table.known(rows.stream())).table();
-  }
-
-  private static void add(TableBuilder<FiveRow> table, String head, MonthBodies months) {
-    table.counted(head, row -> row.figure().apply(months));
-  }
-
-  /** Bodies killed: of several months on average, from the first month with one. */
-  private String killed(MonthBodies months) {
-    int killed = months.killed().size();
-    if (killed == 0 || months.first().equals(months.month())) {
-      return count(killed);
+  /** The five figures; none if none is known in the month. */
+  private List<FirstPage.Five> five() {
+    var now = month();
+    var last = now.between(now.month().minusMonths(1), now.month().minusMonths(1));
+    var shown = new ArrayList<>(List.of(now, last));
+    if (!records().yearAgo().killed().isEmpty() || !records().yearAgo().cut().isEmpty()) {
+      shown.add(records().yearAgo());
     }
-    long number = months.months().stream().dropWhile(m -> m.killed().isEmpty()).count();
-    return say("first.a_month", number(BigFraction.of(killed, number), 0));
+    var heads = new ArrayList<>(shown.stream().map(m -> formats().month(m.month())).toList());
+    heads.add(say("thirteen_months"));
+    var thirteen = now.between(now.month().minusMonths(MONTHS), now.month()).months();
+    var rows =
+        figures()
+            .filter(figure -> !figure.cell().apply(now).text().isEmpty())
+            .map(
+                figure ->
+                    new FiveRow(
+                        figure.label(),
+                        shown.stream().map(figure.cell()).toList(),
+                        Sparkline.of(thirteen.stream().map(figure.value()).toList())))
+            .toList();
+    return rows.isEmpty() ? List.of() : List.of(new FirstPage.Five(heads, rows));
   }
 
-  /** The species with the most bodies; of several the first. */
-  private Optional<Species> mainSpecies() {
-    var bodies = month().bodies();
-    return Stream.of(Species.values())
-        .filter(species -> !MonthBody.of(species, bodies).isEmpty())
-        .min(Comparator.comparingInt(species -> -MonthBody.of(species, bodies).size()));
+  private Stream<FiveFigure> figures() {
+    return Stream.concat(
+        Stream.of(
+            new FiveFigure(
+                say("first.killed"),
+                months ->
+                    Optional.of(months.killed().size()).filter(n -> n > 0).map(BigFraction::of),
+                months -> new FiveCell(count(months.killed().size()), ""))),
+        mainSpecies().stream()
+            .flatMap(
+                species ->
+                    Stream.of(
+                        figure("first.chill", species, BodyFigure.CHILL),
+                        figure("first.ageing", species, BodyFigure.AGEING),
+                        figure("first.bench", species, BodyFigure.BENCH),
+                        figure("first.home", species, BodyFigure.TAKE_HOME))));
   }
 
-  private FiveRow row(String key, Species species, BodyFigure figure) {
-    return new FiveRow(
+  private FiveFigure figure(String key, Species species, BodyFigure figure) {
+    return new FiveFigure(
         say(key, species(species)),
+        months -> figure.of(months, species).percent(),
         months -> {
           var ratio = figure.of(months, species);
           return ratio
               .percent()
-              .map(p -> new Counted(formats().percent(p), ofBodies(ratio.bodies())))
-              .orElse(Counted.NONE);
+              .map(p -> new FiveCell(formats().percent(p), ofBodies(ratio.bodies())))
+              .orElse(new FiveCell("", ""));
         });
   }
 }

@@ -6,7 +6,6 @@ import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
-import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.pages.views.TableView.Cell;
@@ -19,40 +18,48 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** What a day on the rail costs, and what one day more takes and brings or would have to bring. */
+/** What one day more on the rail takes, and what it brings or would have to bring. */
 record HangingPart(MonthPart.Page page) implements MonthPart {
   private static final int DECIMALS = 2;
 
-  /** What a day costs. */
-  PartView hanging() {
-    var table =
-        new TableBuilder<Hanging>("hanging figures even short")
-            .first("", hanging -> species(hanging.species()))
-            .number(
-                say("days_hung"),
-                hanging ->
-                    between(
-                        formats().quantity(hanging.days().lower(), 0),
-                        formats().quantity(hanging.days().upper(), 0)))
-            .counted(say("lost_a_day"), hanging -> lostADay(hanging.aDay()))
-            .number(say("surely_between"), hanging -> interval(hanging.aDay()))
-            .number(
-                unit(), hanging -> formats().bareWeight(Weight.of(hanging.weightADay()), DECIMALS))
-            .number(
-                label("worth_a_day", currency()),
-                hanging -> money(records().worth(hanging.species(), hanging.weightADay())))
-            .rows(report().hanging());
-    var tables = table.table(say("hanging_explained"));
-    return PartView.of(say("hanging"), tables, List.of());
+  /**
+   * One answer for the main species: what a day more takes off a body of each owner, and whether it
+   * pays; or why that cannot be told. Empty if none hung.
+   */
+  List<String> answer() {
+    return report().furtherDays().stream()
+        .filter(day -> mainSpecies().filter(day.species()::equals).isPresent())
+        .map(this::answer)
+        .toList();
   }
 
-  private Counted lostADay(MonthFigure figure) {
-    return new Counted(hundredths(figure.value().orElseThrow()), ofBodies(figure.bodies()));
+  private String answer(FurtherDay day) {
+    String species = wording().kind(day.species());
+    String key = "day." + day.whose().id();
+    if (day.weight().isEmpty()) {
+      String bodies = count(Hanging.ENOUGH_BODIES);
+      return say(key + ".few", species, bodies, count(Hanging.ENOUGH_DAYS));
+    }
+    var weight = day.weight().get();
+    if (weight.interval().orElseThrow().lower().signum() < 0) {
+      return say(key + ".unsure", species, count(weight.bodies()));
+    }
+    String lost = formats().weight(Weight.of(weight.value().orElseThrow()), DECIMALS);
+    if (day.whose() == Ownership.OWN) {
+      var rise = day.priceRise().flatMap(MonthFigure::value);
+      return rise.map(money -> say(key, species, lost, number(money, coin()), rateUnit()))
+          .orElseGet(() -> say(key + ".unvalued", species, lost));
+    }
+    var worth = day.weightWorth().flatMap(MonthFigure::value).map(formats()::money);
+    var charged = day.charge().map(charge -> formats().money(charge.median()));
+    return worth.isPresent() && charged.isPresent()
+        ? say(key, species, lost, worth.get(), charged.get())
+        : say(key + ".unvalued", species, lost);
   }
 
-  private String interval(MonthFigure figure) {
-    var interval = figure.interval().orElseThrow();
-    return between(hundredths(interval.lower()), hundredths(interval.upper()));
+  /** Decimals of a rise for a unit of weight, which is a part of the smallest coin. */
+  private int coin() {
+    return Money.digits(records().settings().currency()) + 1;
   }
 
   private String hundredths(BigFraction value) {
@@ -84,10 +91,8 @@ record HangingPart(MonthPart.Page page) implements MonthPart {
     if (whose == Ownership.OWN) {
       var rise = FigureName.FURTHER_DAY_PRICE_RISE_PCT;
       add(table, head("price", say("percent")), sure, rise, this::hundredths);
-      // A rise for a unit of weight is a part of the smallest coin.
-      int fine = Money.digits(records().settings().currency()) + 1;
       rise = FigureName.FURTHER_DAY_PRICE_RISE;
-      add(table, head("price", rateUnit()), sure, rise, value -> number(value, fine));
+      add(table, head("price", rateUnit()), sure, rise, value -> number(value, coin()));
     } else {
       var worth = FigureName.FURTHER_DAY_VALUE;
       add(table, head("worth", currency()), sure, worth, this::major);

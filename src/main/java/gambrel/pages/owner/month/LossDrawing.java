@@ -18,12 +18,13 @@ import java.util.stream.Stream;
 
 /**
  * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
- * says which bodies of the month break the rules of the chart.
+ * says which bodies of the month break the rules of the chart. The month is set apart from what is
+ * before it, and each filled point is named in the drawing or below it.
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
-  private static final int HEIGHT = 172;
-  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 150, 30, 564, 164);
+  private static final int HEIGHT = 146;
+  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 124, 30, 564, 138);
   private static final int LINE_OF_TEXT = 10;
 
   /** More points than this would touch. */
@@ -32,11 +33,12 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
-  private static final int MOST_SIGNALS = 4;
+  private static final int MOST_SIGNALS = 1;
   private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;
   private final List<LossChart.Point> points;
+  private final List<LossChart.Point> signals;
   private final Wording wording;
   private final ChartScale scale;
   private final YearMonth month;
@@ -53,8 +55,9 @@ final class LossDrawing {
     int all = chart.points().size();
     int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
     this.points = chart.points().subList(all - shown, all);
+    this.signals = chart.signals().stream().filter(point -> !goesOn(point)).toList();
     var values = points.stream().map(LossDrawing::value);
-    var levels = Stream.of(chart.centre(), chart.lower(), chart.upper()).flatMap(Optional::stream);
+    var levels = Stream.of(chart.centre(), lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
   }
 
@@ -67,7 +70,7 @@ final class LossDrawing {
             heading,
             wording.formats().count(points.size()),
             percent(chart.centre()),
-            percent(chart.lower()),
+            percent(lower()),
             percent(chart.upper()));
     var placed = placed();
     return new ChartView(
@@ -76,6 +79,7 @@ final class LossDrawing {
         WIDTH,
         HEIGHT,
         PLOT,
+        month(),
         lines(),
         placed.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= MOST_DOTS,
@@ -85,13 +89,25 @@ final class LossDrawing {
         notes());
   }
 
+  /** The part of the plot in which the month's points lie. */
+  private ChartView.Band month() {
+    int before = points.size() - chart.ofMonth().size();
+    int x = PLOT.left() + before * (PLOT.right() - PLOT.left()) / points.size();
+    return new ChartView.Band(x, PLOT.top(), PLOT.right() - x, PLOT.bottom() - PLOT.top());
+  }
+
   /** Centre and limits; their words are at least a line of text apart. */
   private List<ChartView.Line> lines() {
     int centre = scale.y(chart.centre().orElseThrow()) + 3;
     return List.of(
         line("summary.chart.centre", chart.centre(), y -> y),
         line("summary.chart.upper", chart.upper(), y -> Math.min(y, centre - LINE_OF_TEXT)),
-        line("summary.chart.lower", chart.lower(), y -> Math.max(y, centre + LINE_OF_TEXT)));
+        line("summary.chart.lower", lower(), y -> Math.max(y, centre + LINE_OF_TEXT)));
+  }
+
+  /** The lower limit; not below zero, since no body gains weight on the way. */
+  private Optional<BigDecimal> lower() {
+    return chart.lower().map(limit -> limit.max(BigDecimal.ZERO));
   }
 
   private ChartView.Line line(String key, Optional<BigDecimal> value, IntUnaryOperator apart) {
@@ -101,14 +117,13 @@ final class LossDrawing {
     return new ChartView.Line(y, apart.applyAsInt(y + 3), label, centre);
   }
 
-  /** The points. Every signal is marked; those with a sentence in the notes are named. */
+  /** The points. Every signal is marked, and named where there is room. */
   private List<ChartView.Point> placed() {
     var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
-    var named = named();
     var placed = new ArrayList<>(dots);
     for (int i = 0; i < dots.size(); i++) {
-      if (named.contains(points.get(i))) {
+      if (signals.contains(points.get(i))) {
         placed.set(i, labels.named(points.get(i).body(), dots.get(i)));
       }
     }
@@ -119,7 +134,7 @@ final class LossDrawing {
     var point = points.get(index);
     int x = x(index);
     int y = scale.y(value(point));
-    return new ChartView.Point(x, y, !point.signals().isEmpty(), "", x, y);
+    return new ChartView.Point(x, y, signals.contains(point), "", x, y);
   }
 
   private ChartView.Tick tick(BigDecimal value) {
@@ -190,21 +205,18 @@ final class LossDrawing {
 
   /** The signals that get a sentence: the farthest from the centre, in order of kill. */
   private List<LossChart.Point> named() {
-    var farthest = signals().stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
-    return signals().stream().filter(farthest::contains).toList();
-  }
-
-  private List<LossChart.Point> signals() {
-    return chart.signals().stream().filter(point -> !goesOn(point)).toList();
+    var farthest = signals.stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
+    return signals.stream().filter(farthest::contains).toList();
   }
 
   /** How to read the chart, and which bodies of the month break its rules. */
   private List<String> notes() {
     var named = named();
     var notes = new ArrayList<>(named.stream().map(this::signal).toList());
-    int more = signals().size() - named.size();
-    if (more > 0) {
-      notes.add(wording.counted("summary.chart.more", more));
+    var more = signals.stream().filter(point -> !named.contains(point));
+    var names = more.map(LossChart.Point::body).toList();
+    if (!names.isEmpty()) {
+      notes.add(wording.say("summary.chart.more", String.join(", ", names)));
     }
     notes.add(
         wording.say(
@@ -238,14 +250,12 @@ final class LossDrawing {
 
   /** A sentence for the first rule that the point breaks, which says most. */
   private String signal(LossChart.Point point) {
-    // A limit below zero is printed as zero: no body gains weight on the rail.
-    var lower = chart.lower().map(limit -> limit.max(BigDecimal.ZERO));
     return wording.say(
         "summary.signal." + point.signals().get(0) + (isAbove(point) ? ".above" : ".below"),
         point.body(),
         percent(Optional.of(value(point))),
         wording.say("summary.where." + chart.loss().id()),
-        percent(lower),
+        percent(lower()),
         percent(chart.upper()),
         percent(chart.centre()));
   }

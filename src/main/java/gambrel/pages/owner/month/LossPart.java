@@ -1,68 +1,70 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyGroup.Split;
 import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.MonthBody;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
-import gambrel.insight.statistics.Mean;
-import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
-import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.PartView;
+import gambrel.pages.views.TableView;
 import gambrel.pages.views.TableView.Cell;
-import gambrel.trade.measure.Groups;
+import gambrel.trade.cuts.Species;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/** Weight lost in sum, and in the chiller by day. */
+/** What a species lost in the chiller and on the bench: charts, and by day and place. */
 record LossPart(MonthPart.Page page) implements MonthPart {
-  /** A species needs as many bodies in the month for a chart beside that of the main species. */
+  /** Another species than the main one needs as many bodies in the month for charts. */
   private static final int ENOUGH = 5;
 
-  /** Losses by owner and species, and the charts. */
-  PartView lost() {
-    var table = new TableBuilder<OwnedSpecies>("lost figures even short");
-    table.first("", of -> species(of.species()), "kinds");
-    add(table, "chill_shrink", BodyFigure.CHILL);
-    add(table, "ageing_shrink", BodyFigure.AGEING);
-    add(table, "bench_loss_of_boning", BodyFigure.BENCH);
-    var sums = byOwner(table).table(say("bench_loss_explained"));
-    var charts =
-        charts()
+  /** Columns of each loss. */
+  private static final int WIDTH = 5;
+
+  /** A title, or a day or place with what was lost there in the chiller or on the bench. */
+  private record Place(String name, Optional<MonthFigure> lost) {}
+
+  /** The main species. */
+  List<PartView> main() {
+    return mainSpecies().stream().map(this::part).filter(part -> !part.isEmpty()).toList();
+  }
+
+  /** The other species with enough bodies. */
+  List<PartView> others() {
+    return Stream.of(Species.values())
+        .filter(species -> mainSpecies().filter(species::equals).isEmpty())
+        .filter(species -> charts(species).anyMatch(chart -> chart.ofMonth().size() >= ENOUGH))
+        .map(this::part)
+        .toList();
+  }
+
+  private Stream<LossChart> charts(Species species) {
+    return report().charts().stream().filter(chart -> chart.species() == species);
+  }
+
+  private PartView part(Species species) {
+    var drawn =
+        charts(species)
             .filter(LossChart::hasLimits)
             .map(chart -> new LossDrawing(chart, records().month(), wording()).view())
             .toList();
     var notes = new ArrayList<String>();
-    if (!sums.isEmpty() || !charts.isEmpty()) {
-      charts().filter(chart -> !chart.hasLimits()).map(this::tooFew).forEach(notes::add);
-      chillDays().forEach(days -> hours(days, notes));
-    }
-    return PartView.of(say("weight_lost"), sums, notes).with(charts);
-  }
-
-  private void add(TableBuilder<OwnedSpecies> table, String head, BodyFigure loss) {
-    table
-        .counted(say(head), of -> counted(figure(FigureName.percentOf(loss), of)))
-        .number(unit(), of -> weights().lost(loss, figure(FigureName.weightOf(loss), of)));
-  }
-
-  /** The charts of chill shrink and bench loss: of the main species and of others with enough. */
-  private Stream<LossChart> charts() {
-    return Groups.inOrder(report().charts().stream(), LossChart::loss).values().stream()
-        .flatMap(
-            charts -> {
-              var sorted = new ArrayList<>(charts);
-              sorted.sort(Comparator.comparingInt(chart -> -chart.ofMonth().size()));
-              return sorted.stream()
-                  .filter(chart -> chart == sorted.get(0) || chart.ofMonth().size() >= ENOUGH);
-            });
+    charts(species).filter(chart -> !chart.hasLimits()).map(this::tooFew).forEach(notes::add);
+    report().chillDays().stream()
+        .filter(days -> days.species() == species && days.chart().hasLimits())
+        .forEach(days -> hours(days, notes));
+    return PartView.of(say("losses", wording().kind(species)), places(species), notes).with(drawn);
   }
 
   /** That a species has no chart yet, since the twelve months before have too few bodies. */
@@ -73,10 +75,6 @@ record LossPart(MonthPart.Page page) implements MonthPart {
             chart.baseline(),
             species(chart.species()),
             count(chart.baseline()));
-  }
-
-  private List<ChillDays> chillDays() {
-    return report().chillDays().stream().filter(days -> days.chart().hasLimits()).toList();
   }
 
   /** The hours in the chiller within which bodies are compared, and the bodies outside them. */
@@ -101,48 +99,119 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   }
 
   /**
-   * Chill shrink with a column for each species and a row for each day on which one was killed.
-   * Percentages only, since the bodies of one day belong to customers and to the shop.
+   * What was lost in the chiller, and beside it on the bench, by day and place; of all owners'
+   * bodies together.
    */
-  PartView chiller() {
-    var shown = chillDays().stream().filter(days -> !days.baseline().isEmpty()).toList();
-    var table = new TableBuilder<LocalDate>("daily figures even");
-    table.first(say("killed"), formats()::brief);
-    var above = new ArrayList<>(List.of(new Cell("", TableBuilder.FIRST)));
-    for (var days : shown) {
-      var head = new Cell(label("lost", say("percent")), TableBuilder.NUMBER, 2);
-      table.column(head, date -> day(days, date));
-      above.add(new Cell(usual(days), "number titled", 2));
+  private List<TableView> places(Species species) {
+    var chill = places(species, BodyFigure.CHILL);
+    var bench = places(species, BodyFigure.BENCH);
+    var table =
+        new TableBuilder<Integer>("places figures even")
+            .headsAbove(
+                List.of(
+                    new Cell(say("in_the_chiller"), "first titled", WIDTH),
+                    new Cell(say("on_the_bench"), "titled beside", WIDTH)));
+    add(table, "first", chill, BodyFigure.CHILL);
+    add(table, "beside", bench, BodyFigure.BENCH);
+    IntStream.range(0, Math.max(chill.size(), bench.size())).forEach(row -> table.row("", row));
+    return table.table(say("places.read"));
+  }
+
+  /** The places of a loss, those of each kind below a title. */
+  private List<Place> places(Species species, BodyFigure loss) {
+    var places = new ArrayList<Place>();
+    for (var split : Split.places(loss)) {
+      var lost =
+          report()
+              .figures(FigureName.percentOf(loss))
+              .filter(figure -> figure.species().filter(species::equals).isPresent())
+              .filter(figure -> group(figure).split() == split)
+              .toList();
+      if (!lost.isEmpty()) {
+        places.add(new Place(say("places." + title(split)), Optional.empty()));
+        lost.forEach(figure -> places.add(new Place(name(group(figure)), Optional.of(figure))));
+      }
     }
-    var dates = shown.stream().flatMap(days -> days.month().stream()).map(LossChart.Point::day);
-    table.headsAbove(above).rows(dates.distinct().sorted().toList());
-    return PartView.withRoom(say("chiller_by_day"), table.table(), List.of());
+    return places;
   }
 
-  private String usual(ChillDays days) {
-    var usual = Mean.of(days.baseline().stream().map(LossChart.Point::percent).toList());
-    return species(days.species())
-        + ", "
-        + say("summary.chart.centre", say("number.percent", number(usual, 2)));
+  private static String title(Split split) {
+    return isDay(split) ? split.id() : split.name().toLowerCase(Locale.ROOT);
   }
 
-  /** What a species lost of the bodies killed on a day; marked if a finding is about the day. */
-  private List<Cell> day(ChillDays days, LocalDate date) {
-    var bodies =
-        days.month().stream()
-            .filter(point -> point.day().equals(date))
-            .map(LossChart.Point::account)
-            .toList();
-    var ratio = BodyFigure.CHILL.of(bodies);
-    boolean marked =
-        report().findings().stream()
-            .filter(finding -> finding.kind() == Finding.Kind.CHILLER)
-            .anyMatch(
-                finding -> finding.subjects().stream().anyMatch(MonthBody.ids(bodies)::contains));
-    return new Counted(
-            ratio.percent().map(p -> number(p, 2)).orElse(""),
-            ratio.isKnown() ? ofBodies(ratio.bodies()) : "")
-        .cells(marked ? " marked" : "");
+  private static boolean isDay(Split split) {
+    return split == Split.KILLED || split == Split.CUT;
+  }
+
+  private String name(BodyGroup group) {
+    return isDay(group.split())
+        ? formats().brief(LocalDate.parse(group.name()))
+        : group.name();
+  }
+
+  private static BodyGroup group(MonthFigure figure) {
+    return (BodyGroup) figure.group();
+  }
+
+  /** Adds the columns of a loss: name, bodies, weight, per cent, and the usual per cent. */
+  private void add(
+      TableBuilder<Integer> table, String classes, List<Place> places, BodyFigure loss) {
+    Function<Integer, Optional<Place>> place =
+        row -> row < places.size() ? Optional.of(places.get(row)) : Optional.empty();
+    Function<Integer, Optional<MonthFigure>> lost = row -> place.apply(row).flatMap(Place::lost);
+    table
+        .column(
+            new Cell("", classes),
+            row ->
+                List.of(
+                    new Cell(
+                        place.apply(row).map(Place::name).orElse(""),
+                        lost.apply(row).isPresent() ? classes : classes + " titled")))
+        .number(say("number"), row -> lost.apply(row).map(f -> count(f.bodies())).orElse(""))
+        .number(
+            unit(),
+            row ->
+                weights()
+                    .lost(
+                        loss,
+                        lost.apply(row).flatMap(f -> report().find(FigureName.weightOf(loss), f))))
+        .column(
+            new Cell(say("percent"), TableBuilder.NUMBER),
+            row -> List.of(percent(lost.apply(row), loss)))
+        .number(
+            say("usual"),
+            row ->
+                lost.apply(row)
+                    .flatMap(f -> f.before().spread())
+                    .map(spread -> number(spread.median(), 2))
+                    .orElse(""));
+  }
+
+  /** What was lost in per cent; bold if a finding accuses the day or place. */
+  private Cell percent(Optional<MonthFigure> lost, BodyFigure loss) {
+    boolean accused =
+        lost.filter(of -> report().findings().stream().anyMatch(f -> isAbout(f, of, loss)))
+            .isPresent();
+    String text = lost.flatMap(MonthFigure::value).map(value -> number(value, 2)).orElse("");
+    return new Cell(text, TableBuilder.NUMBER + (accused ? " marked" : ""));
+  }
+
+  private static boolean isAbout(Finding finding, MonthFigure figure, BodyFigure loss) {
+    var group = group(figure);
+    boolean day = isDay(group.split());
+    return switch (finding.kind()) {
+      case CHILLER, BENCH, SCALE ->
+          loss == (finding.kind() == Finding.Kind.CHILLER ? BodyFigure.CHILL : BodyFigure.BENCH)
+              && (day
+                  ? finding.species().equals(figure.species())
+                      && finding
+                          .since()
+                          .filter(since -> !LocalDate.parse(group.name()).isBefore(since))
+                          .isPresent()
+                  : finding.accused().contains(group.name()));
+      case BONER -> group.split() == Split.BONER && finding.accused().contains(group.name());
+      default -> false;
+    };
   }
 
   /** How many bodies have which weight. */

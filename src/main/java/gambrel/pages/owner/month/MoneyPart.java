@@ -1,104 +1,156 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.BodyRate;
-import gambrel.insight.month.figures.Compared;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.GroupComparison;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
+import gambrel.insight.month.money.MonthAccounts.Age;
+import gambrel.insight.month.money.MonthAccounts.TaxRate;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
-import gambrel.insight.month.pace.BoningIntervals;
 import gambrel.pages.views.PartView;
-import gambrel.pages.views.TableView;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
+import gambrel.trade.shop.Settings.Paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
+import java.util.stream.Stream;
 
-/** What cutting brought, and what the shop bought. */
+/** What the work earned, what the shop bought and may bid, and the accounts. */
 record MoneyPart(MonthPart.Page page) implements MonthPart {
-  private static final int MOST_BODIES = 12;
+  /** The most rows of the tables, so that all stand on one page. */
+  private record Most(int kinds, int bids, int cuts, int suppliers) {
+    private static final Map<Paper, Most> OF =
+        Map.of(Paper.A4, new Most(12, 6, 6, 5), Paper.LETTER, new Most(10, 5, 4, 4));
+  }
+
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
           .thenComparing(s -> s.account().id());
 
-  /** What customers were charged for a unit of weight and for an hour on the block. */
-  PartView income() {
-    var lines = report().income();
-    String hour = currency() + ' ' + say("an_hour");
+  private Most most() {
+    return Most.OF.get(records().settings().paper());
+  }
+
+  /** What the month's statements charge, by description. */
+  PartView earned() {
+    var kinds = report().figures(FigureName.CHARGED).toList();
+    var dearest =
+        kinds.stream()
+            .sorted(
+                Comparator.comparing((MonthFigure kind) -> kind.value().orElseThrow().abs())
+                    .reversed())
+            .limit(most().kinds() + 1L)
+            .toList();
     var table =
-        new TableBuilder<Compared<List<BodyRate>>>("income figures even short")
-            .first("", line -> species(line.species()), "kinds")
-            .number(say("number"), line -> count(line.month().size()))
+        new TableBuilder<MonthFigure>("earned figures even short")
+            .first(say("charge"), this::kind, "kinds")
+            .number(say("number"), kind -> count(kind.bodies()), "few")
+            .number(currency(), kind -> major(kind.value()))
+            .number(rateUnit(), kind -> other(FigureName.CHARGED_OF_BONING, kind))
             .number(
-                label("charges", currency()),
-                line -> major(BodyRate.sum(line.month(), BodyRate::money)))
-            .number(rateUnit(), line -> major(BodyRate.of(line.month())))
-            .number(hour, line -> major(anHour(line).month()))
-            .number(label("before", rateUnit()), line -> major(BodyRate.of(line.before())))
-            .number(label("before", hour), line -> major(anHour(line).before()))
-            .rows(lines);
-    var remarks = new ArrayList<>(List.of(say("month.income.read")));
-    if (lines.stream().anyMatch(line -> anHour(line).month().isPresent())) {
-      remarks.add(say("month.income.hour"));
+                currency() + ' ' + say("an_hour"), kind -> other(FigureName.CHARGED_AN_HOUR, kind));
+    kinds.stream()
+        .filter(dearest::contains)
+        .forEach(kind -> table.row(kind.group() == BodyGroup.ALL ? "total" : "", kind));
+    var remarks = new ArrayList<>(List.of(say("month.earned.read")));
+    int more = kinds.size() - dearest.size();
+    if (more > 0) {
+      remarks.add(wording().counted("month.more", more));
     }
     return PartView.of(say("income"), table.table(remarks), List.of());
   }
 
-  /** Money for an hour on the block; empty without times of work. */
-  private Compared<Optional<BigFraction>> anHour(Compared<List<BodyRate>> income) {
-    var pace = report().pace().of(income.species());
-    return new Compared<>(
-        income.species(),
-        anHour(income.month(), pace.month()),
-        anHour(income.before(), pace.before()));
+  private String kind(MonthFigure kind) {
+    return kind.group() == BodyGroup.ALL ? say("total") : kind.group().id();
   }
 
-  private static Optional<BigFraction> anHour(List<BodyRate> bodies, BoningIntervals work) {
-    return BodyRate.of(bodies).flatMap(rate -> work.weightAnHour().map(rate::multiply));
+  private String other(FigureName name, MonthFigure same) {
+    return major(report().find(name, same).flatMap(MonthFigure::value));
   }
 
-  /** What the shop bought for itself: body by body, and by supplier. */
-  PartView stock() {
-    var remarks = remarks();
-    var suppliers = suppliers().kept("room", 1, remarks);
-    var tables = new ArrayList<TableView>();
-    if (!suppliers.isEmpty() || !remarks.isEmpty()) {
-      tables.addAll(bodies().table());
-      tables.addAll(suppliers);
+  /** The most that may be bid for a unit of hot weight, by class. */
+  PartView bids() {
+    var bids = report().figures(FigureName.BID_OF_HOT).toList();
+    var table =
+        new TableBuilder<MonthFigure>("bids figures even short")
+            .first(say("class"), this::category, "kinds")
+            .number(say("number"), bid -> count(bid.bodies()), "few")
+            .number(
+                say("take_home_of_hot"),
+                bid ->
+                    tenths(
+                        report()
+                            .find(FigureName.BID_TAKE_HOME_PCT, bid)
+                            .flatMap(MonthFigure::value)))
+            .number(
+                label("take_home_worth", rateUnit()),
+                bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
+            .number(label("work", rateUnit()), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
+            .number(label("bid", rateUnit()), bid -> major(bid.value()), "strong")
+            .rows(
+                bids.stream()
+                    .sorted(Comparator.comparing(bid -> -bid.bodies()))
+                    .limit(most().bids())
+                    .toList());
+    var remarks = new ArrayList<>(List.of(say("month.bid.read")));
+    int more = bids.size() - most().bids();
+    if (more > 0) {
+      remarks.add(wording().counted("month.more", more));
     }
-    return PartView.withRoom(say("stock"), tables, suppliers.isEmpty() ? remarks : List.of());
+    return PartView.of(say("bids"), table.table(remarks), List.of());
   }
 
-  /** The month's bodies with the least margin; the data file has all of them. */
-  private TableBuilder<OwnStock> bodies() {
-    return new TableBuilder<OwnStock>("stock figures even")
-        .first(say("body"), own -> own.account().id())
-        .words(say("kind"), own -> page.names().kind(own.account().body()), "wider")
-        .words(say("supplier"), own -> own.account().body().supplier(), "wider")
-        .number(
-            say("take_home_of_cold"), own -> tenths(own.account().percent(BodyFigure.TAKE_HOME)))
-        .number(label("cost", currency()), own -> money(Optional.of(own.cost())))
-        .number(label("take_home_worth", currency()), own -> money(own.value()))
-        .number(label("margin", currency()), own -> money(own.margin()))
-        .rows(report().stock().stream().sorted(LEAST_MARGIN_FIRST).limit(MOST_BODIES).toList());
+  private String category(MonthFigure bid) {
+    String name = ((MonthFigure.Like) bid.group()).name();
+    return name.isEmpty()
+        ? species(bid)
+        : say("month.pace.piece", species(bid), wording().category(name));
   }
 
-  private TableBuilder<SupplierLine> suppliers() {
-    return new TableBuilder<SupplierLine>("suppliers figures even below")
-        .first(say("supplier"), this::supplier)
-        .number(say("number"), line -> count(line.bodies().size()))
-        .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
-        .number(say("middle"), line -> middle(line.takeHome()))
-        .number(label("cost", currency()), line -> money(line.sum(own -> Optional.of(own.cost()))))
-        .number(label("take_home_worth", currency()), line -> money(line.sum(OwnStock::value)))
-        .number(label("margin", currency()), line -> money(line.sum(OwnStock::margin)))
-        .number(label("margin", rateUnit()), line -> major(line.figure().value()))
-        .rows(report().suppliers());
+  /** What to leave on which cut, and whether a day more on the rail pays. */
+  PartView advice() {
+    var more = new ValuePart(page).more(most().cuts());
+    var sentences = new ArrayList<String>();
+    if (!more.isEmpty()) {
+      sentences.add(String.join(" ", more));
+    }
+    sentences.addAll(new HangingPart(page).answer());
+    return PartView.of(say("advice"), List.of(), sentences).with("wide chapter said");
+  }
+
+  /** The shop's own bodies by supplier. */
+  PartView suppliers() {
+    var lines = report().suppliers();
+    var table =
+        new TableBuilder<SupplierLine>("suppliers figures even short")
+            .first(say("supplier"), this::supplier)
+            .number(say("number"), line -> count(line.bodies().size()), "few")
+            .number(say("take_home_of_cold"), line -> tenths(line.takeHome().map(Spread::median)))
+            .number(
+                label("cost", currency()), line -> money(line.sum(own -> Optional.of(own.cost()))))
+            .number(label("take_home_worth", currency()), line -> money(line.sum(OwnStock::value)))
+            .number(label("margin", currency()), line -> money(line.sum(OwnStock::margin)))
+            .number(label("margin", rateUnit()), line -> major(line.figure().value()))
+            .rows(
+                lines.stream()
+                    .sorted(Comparator.comparing(line -> -line.bodies().size()))
+                    .limit(most().suppliers())
+                    .toList());
+    var remarks = remarks();
+    int more = lines.size() - most().suppliers();
+    if (more > 0) {
+      remarks.add(wording().counted("month.more", more));
+    }
+    var said = remarks.isEmpty() ? remarks : List.of(String.join(" ", remarks));
+    var tables = table.table(said);
+    return PartView.of(say("stock"), tables, tables.isEmpty() ? said : List.of());
   }
 
   private String supplier(SupplierLine line) {
@@ -106,22 +158,37 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     return say("month.pace.piece", name, wording().kind(line.species()));
   }
 
+  /** The shop's own bodies of the month, those with the least margin first. */
+  PartView stock() {
+    var table =
+        new TableBuilder<OwnStock>("stock figures even")
+            .first(say("body"), own -> own.account().id())
+            .words(say("kind"), own -> page.names().kind(own.account().body()), "wider")
+            .words(say("supplier"), own -> own.account().body().supplier(), "wider")
+            .number(
+                say("take_home_of_cold"),
+                own -> tenths(own.account().percent(BodyFigure.TAKE_HOME)))
+            .number(label("cost", currency()), own -> money(Optional.of(own.cost())))
+            .number(label("take_home_worth", currency()), own -> money(own.value()))
+            .number(label("margin", currency()), own -> money(own.margin()))
+            .rows(report().stock().stream().sorted(LEAST_MARGIN_FIRST).toList());
+    return PartView.withRoom(say("stock_bodies"), table.table(), List.of());
+  }
+
   /** How to read the tables; suppliers whose bodies gave less beyond chance; what is missing. */
   private List<String> remarks() {
     var lines = report().suppliers();
+    var remarks = new ArrayList<String>();
     if (lines.isEmpty()) {
-      return Ownership.OWN.of(month().cut()).isEmpty()
-          ? List.of()
-          : List.of(say("month.stock.none"));
+      if (!Ownership.OWN.of(month().cut()).isEmpty()) {
+        remarks.add(say("month.stock.none"));
+      }
+      return remarks;
     }
-    var remarks = new ArrayList<>(List.of(say("month.stock.read")));
+    remarks.add(say("month.stock.read"));
     lines.stream().flatMap(line -> less(line).stream()).forEach(remarks::add);
     if (lines.stream().allMatch(line -> line.toOthers().isEmpty())) {
       remarks.add(say("month.stock.few", count(GroupComparison.FEWEST)));
-    }
-    int more = report().stock().size() - MOST_BODIES;
-    if (more > 0) {
-      remarks.add(wording().counted("month.stock.more", more));
     }
     return remarks;
   }
@@ -144,5 +211,52 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
   /** A negative difference, without its sign. */
   private String less(double difference) {
     return major(Exact.ofStatistic(-difference));
+  }
+
+  /** What the month's statements charge, by rate of tax, what is received, and the debts by age. */
+  PartView accounts() {
+    var statements =
+        new TableBuilder<MonthFigure>("accounts figures even short")
+            .first(say("accounts.statements"), this::rate, "kinds")
+            .number(label("accounts.net", currency()), line -> major(line.value()))
+            .number(
+                label("accounts.tax", currency()), line -> other(FigureName.STATEMENTS_TAX, line))
+            .number(
+                label("accounts.received", currency()),
+                line -> other(FigureName.STATEMENTS_RECEIVED, line))
+            .number(
+                label("accounts.owed", currency()),
+                line -> other(FigureName.STATEMENTS_OWED, line));
+    report()
+        .figures(FigureName.STATEMENTS_NET)
+        .forEach(line -> statements.row(line.group() == BodyGroup.ALL ? "total" : "", line));
+    var owed = report().figures(FigureName.OWED).toList();
+    var ages = new TableBuilder<String>("ages figures even short below").first("", row -> row);
+    owed.forEach(age -> ages.number(age(age), row -> major(age.value())));
+    var tables =
+        Stream.concat(
+                statements.table().stream(),
+                (owed.isEmpty() ? ages : ages.rows(List.of(say("accounts.ages", currency()))))
+                    .table(say("payments_known")).stream())
+            .toList();
+    return PartView.of(say("accounts"), tables, List.of());
+  }
+
+  private String rate(MonthFigure line) {
+    if (line.group() == BodyGroup.ALL) {
+      return wording().counted("accounts.number", line.bodies());
+    }
+    return line.group() instanceof TaxRate tax
+        ? say("accounts.rate", formats().percent(tax.percent()))
+        : say("accounts.rate.unknown");
+  }
+
+  private String age(MonthFigure owed) {
+    if (!(owed.group() instanceof Age age)) {
+      return say("total");
+    }
+    return age.isOpen()
+        ? say("accounts.age.over", count(age.from() - 1L))
+        : say("accounts.age", count(age.from()), count(age.to()));
   }
 }

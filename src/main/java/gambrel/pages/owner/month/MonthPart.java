@@ -8,7 +8,6 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
-import gambrel.insight.month.figures.Ratio;
 import gambrel.insight.month.figures.Spread;
 import gambrel.pages.owner.Names;
 import gambrel.pages.owner.month.TableBuilder.Counted;
@@ -18,7 +17,7 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -53,12 +52,7 @@ interface MonthPart {
   }
 
   /** The bodies of one species and one owner. */
-  record OwnedSpecies(Ownership whose, Species species) {
-    /** The bodies in the list that are of the species and the owner. */
-    List<MonthBody> of(List<MonthBody> bodies) {
-      return whose.of(MonthBody.of(species, bodies));
-    }
-  }
+  record OwnedSpecies(Ownership whose, Species species) {}
 
   default Wording wording() {
     return page().wording();
@@ -87,15 +81,12 @@ interface MonthPart {
     return report().find(name, Optional.of(of.whose()), Optional.of(of.species()), BodyGroup.ALL);
   }
 
-  /**
-   * Adds a row for each species of each owner, owner by owner; rows without figures are left out.
-   */
-  default TableBuilder<OwnedSpecies> byOwner(TableBuilder<OwnedSpecies> table) {
-    for (var whose : Ownership.values()) {
-      var rows = Stream.of(Species.values()).map(species -> new OwnedSpecies(whose, species));
-      table.group(owner(whose), table.known(rows));
-    }
-    return table;
+  /** The species with the most bodies; of several the first. */
+  default Optional<Species> mainSpecies() {
+    var bodies = month().bodies();
+    return Stream.of(Species.values())
+        .filter(species -> !MonthBody.of(species, bodies).isEmpty())
+        .min(Comparator.comparingInt(species -> -MonthBody.of(species, bodies).size()));
   }
 
   default Formats formats() {
@@ -162,10 +153,6 @@ interface MonthPart {
   /** From how many bodies a figure is computed. */
   default String ofBodies(long bodies) {
     return say("of_bodies") + ' ' + count(bodies);
-  }
-
-  default Counted counted(Ratio ratio) {
-    return counted(ratio.percent(), ratio.bodies());
   }
 
   default Counted counted(Optional<MonthFigure> figure) {

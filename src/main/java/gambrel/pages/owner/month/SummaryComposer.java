@@ -1,12 +1,10 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
-import gambrel.pages.owner.HeldPart;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.PartView;
+import gambrel.pages.views.ShopView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.words.Wording;
 import java.util.List;
@@ -24,20 +22,22 @@ public final class SummaryComposer {
     var page = MonthPart.Page.of(report, wording);
     var records = report.records();
     var shop = new ShopPart(records.settings(), wording);
-    var accounts = records.bodies().bodies().stream().map(MonthBody::account).toList();
+    var first = new FirstPart(page);
     String name = wording.formats().month(records.month());
     return new SummaryView(
         shop.page(
             wording.say("summary.title", name),
             wording.say("summary.running", records.settings().name(), name)),
         wording.words().labels(),
-        shop.shop(),
+        // The owner knows the address; it stands at the foot.
+        new ShopView(records.settings().name(), List.of(), List.of()),
         wording.formats().opening(name),
         known(records, wording),
-        new FirstPart(page).view(),
-        new StoryPart(page).sentences(),
-        new HeldPart(records.night(), LikelyCauses.NONE, wording).of(HeldPart.among(accounts)),
-        parts(page));
+        first.view(),
+        new LossPart(page).main(),
+        money(page),
+        first.others(),
+        appendix(page));
   }
 
   /** How many findings of a month stand on the first page of its summary. */
@@ -45,35 +45,37 @@ public final class SummaryComposer {
     return new FirstPart(MonthPart.Page.of(report, wording)).fitting().size();
   }
 
-  private static List<PartView> parts(MonthPart.Page page) {
-    var losses = new LossPart(page);
-    var hanging = new HangingPart(page);
-    var yields = new YieldsPart(page);
+  private static List<PartView> money(MonthPart.Page page) {
     var money = new MoneyPart(page);
+    return shown(
+        Stream.of(
+            money.earned(), money.bids(), money.advice(), money.suppliers(), money.accounts()));
+  }
+
+  private static List<PartView> appendix(MonthPart.Page page) {
+    var losses = new LossPart(page);
+    var yields = new YieldsPart(page);
     var bodies = new BodiesPart(page);
-    var totals = new TotalsPart(page);
-    var unpaid = totals.unpaid();
-    return Stream.of(
-            losses.lost(),
-            losses.chiller(),
-            new AgainstPart(page).part(),
-            hanging.hanging(),
-            hanging.furtherDay(),
-            losses.known(),
-            bodies.batches(),
-            yields.byOwner(),
-            yields.beforeAndNow(),
-            yields.primals(),
-            new PacePart(page).part(),
-            new ValuePart(page).part(),
-            money.income(),
-            money.stock(),
-            unpaid,
-            totals.totals(unpaid),
-            new YearPart(page).part(),
-            bodies.bodies())
-        .filter(part -> !part.isEmpty())
-        .toList();
+    return shown(
+        Stream.concat(
+            losses.others().stream(),
+            Stream.of(
+                new AgainstPart(page).part(),
+                new HangingPart(page).furtherDay(),
+                yields.beforeAndNow(),
+                yields.primals(),
+                new PacePart(page).part(),
+                new ValuePart(page).part(),
+                new MoneyPart(page).stock(),
+                new TotalsPart(page).unpaid(),
+                bodies.batches(),
+                new YearPart(page).part(),
+                losses.known(),
+                bodies.bodies())));
+  }
+
+  private static List<PartView> shown(Stream<PartView> parts) {
+    return parts.filter(part -> !part.isEmpty()).toList();
   }
 
   /** The time of the last weighing that the summary knows; empty without weighings. */

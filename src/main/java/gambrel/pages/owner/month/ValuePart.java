@@ -5,25 +5,19 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Products;
 import gambrel.insight.month.value.CutChoice;
-import gambrel.insight.month.value.MarginalValue;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.measure.Money;
-import gambrel.trade.measure.WeightUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What cuts were worth at the shop's own values. */
 record ValuePart(MonthPart.Page page) implements MonthPart {
   private static final int MOST_NAMES = 8;
-  private static final int MOST_SMALLS = 12;
 
   PartView part() {
     var tables = new ArrayList<TableView>();
@@ -31,10 +25,8 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
     if (!records().night().shop().values().isEmpty()) {
       tables.addAll(worth());
       tables.addAll(choices());
-      tables.addAll(smalls(remarks));
     }
-    boolean said = tables.stream().anyMatch(table -> !table.remarks().isEmpty());
-    return PartView.of(say("value"), tables, said ? List.of() : remarks);
+    return PartView.of(say("value"), tables, remarks);
   }
 
   private List<TableView> worth() {
@@ -72,7 +64,9 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
 
   /** The ways to cut each piece, best first. */
   private Stream<MonthFigure> ways() {
-    return report().figures().stream().filter(figure -> figure.group() instanceof MonthFigure.Way);
+    return report().figures().stream()
+        .filter(figure -> figure.name() != FigureName.MORE_ON_CUT)
+        .filter(figure -> figure.group() instanceof MonthFigure.Way);
   }
 
   private static MonthFigure.Way group(MonthFigure way) {
@@ -117,36 +111,21 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
     return say("month.sure." + sure);
   }
 
-  /** What a small weight of a cut brings instead of mince or dice, for the cuts packed most. */
-  private List<TableView> smalls(List<String> remarks) {
-    var all = MarginalValue.of(month().settled(), records().values());
-    var shown =
-        all.stream()
-            .sorted(Comparator.comparing(MarginalValue::packed).reversed())
-            .limit(MOST_SMALLS)
-            .toList();
-    return new TableBuilder<MarginalValue>("smalls figures even below")
-        .first(
-            say("month.value.small." + unit()), line -> cut(line.species(), line.cut()), "widest")
-        .number(rateUnit(), line -> major(line.value()))
-        .number(say("instead_mince"), line -> gain(line.overMince()))
-        .number(say("instead_dice"), line -> gain(line.overDice()))
-        .number(say("instead_beside"), line -> gain(line.overBeside()))
-        .words(
-            "",
-            line -> line.beside().map(cut -> wording().cut(line.species(), cut)).orElse(""),
-            "wider")
-        .rows(all.stream().filter(shown::contains).toList())
-        .kept("room", 1, remarks);
+  /** What 100 g or 4 oz more on a cut earns or loses, for the cuts packed most. */
+  List<String> more(int most) {
+    var shown = report().figures(FigureName.MORE_ON_CUT).limit(most);
+    return shown.map(this::more).toList();
   }
 
-  /** What 100 g or 4 oz gain, with a sign. */
-  private String gain(Optional<BigFraction> aUnit) {
-    boolean pounds = records().settings().unit() == WeightUnit.LB;
-    var gain = aUnit.map(a -> a.multiply(pounds ? BigFraction.of(1, 4) : BigFraction.of(1, 10)));
-    var currency = records().settings().currency();
-    boolean plus = gain.map(g -> Money.of(g, currency).compareTo(Money.ZERO) > 0).orElse(false);
-    return (plus ? "+" : "") + major(gain);
+  private String more(MonthFigure line) {
+    var way = group(line);
+    var species = line.species().orElseThrow();
+    var earned = line.value().orElseThrow();
+    return say(
+        "more." + unit() + (earned.signum() < 0 ? ".less" : ".more"),
+        formats().inside(wording().cut(species, way.piece())),
+        formats().money(earned.abs()),
+        formats().inside(wording().cut(species, way.items().get(0))));
   }
 
   private List<String> remarks() {

@@ -19,11 +19,12 @@ import java.util.function.Function;
  * @param formats how numbers are printed
  * @param unit the shop's unit
  * @param hung decimals of rail weights
+ * @param boning decimals of weights into the boning room
  * @param cut decimals of weights from the boning room, and of the bench loss
  * @param prose decimals in a sentence: those of the coarser scales, or of the boning room if no
  *     body was weighed on the rail
  */
-record WeightPrinter(Formats formats, WeightUnit unit, int hung, int cut, int prose) {
+record WeightPrinter(Formats formats, WeightUnit unit, int hung, int boning, int cut, int prose) {
 
   /** For the weights of {@code bodies}. */
   static WeightPrinter of(Collection<BodyBalance> bodies, Formats formats, WeightUnit unit) {
@@ -31,8 +32,10 @@ record WeightPrinter(Formats formats, WeightUnit unit, int hung, int cut, int pr
     var boning = weighings(bodies, BodyBalance::boningWeighings);
     var out = weighings(bodies, b -> b.weighings().out());
     int hung = WeightDecimals.of(rail, unit);
-    int cut = Math.max(WeightDecimals.of(boning, unit), WeightDecimals.of(out, unit));
-    return new WeightPrinter(formats, unit, hung, cut, rail.isEmpty() ? cut : Math.min(hung, cut));
+    int into = WeightDecimals.of(boning, unit);
+    int cut = Math.max(into, WeightDecimals.of(out, unit));
+    int prose = rail.isEmpty() ? cut : Math.min(hung, cut);
+    return new WeightPrinter(formats, unit, hung, into, cut, prose);
   }
 
   private static List<Weighing> weighings(
@@ -50,10 +53,9 @@ record WeightPrinter(Formats formats, WeightUnit unit, int hung, int cut, int pr
     return weight.map(w -> formats.bareWeight(w, cut)).orElse("");
   }
 
-  /** The weight of a body into the boning room, without its unit; empty if unknown. */
-  String boning(BodyBalance body) {
-    int decimals = WeightDecimals.of(body.boningWeighings(), unit);
-    return body.boning().map(weight -> formats.bareWeight(weight, decimals)).orElse("");
+  /** A weight into the boning room without its unit; empty if unknown. */
+  String boning(Optional<Weight> weight) {
+    return weight.map(w -> formats.bareWeight(w, boning)).orElse("");
   }
 
   /** A weight lost, without its unit; empty if unknown. */

@@ -6,7 +6,6 @@ import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthFigure.By;
 import gambrel.insight.month.figures.Spread;
-import gambrel.pages.owner.month.MonthPart.OwnedSpecies;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
@@ -15,24 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Yields of bodies: by owner, beside the twelve months before, and by primal. */
+/** Yields of bodies beside the twelve months before, and by primal. */
 record YieldsPart(MonthPart.Page page) implements MonthPart {
   private static final String UNDER = "under";
-
-  /** Yields by owner and species. */
-  PartView byOwner() {
-    var killed = month().killed();
-    var cut = month().cut();
-    var table =
-        new TableBuilder<OwnedSpecies>("yields figures even short")
-            .first("", of -> species(of.species()), "kinds")
-            .counted(say("dressing"), of -> counted(BodyFigure.DRESSING.of(of.of(killed))))
-            .counted(say("take_home_of_cold"), of -> counted(BodyFigure.TAKE_HOME.of(of.of(cut))))
-            .counted(say("meat_of_cold"), of -> counted(BodyFigure.MEAT.of(of.of(cut))))
-            .counted(say("bone_of_boning"), of -> counted(BodyFigure.BINNED_BONE.of(of.of(cut))))
-            .counted(say("fat_of_boning"), of -> counted(BodyFigure.FAT.of(of.of(cut))));
-    return PartView.of(say("yields"), byOwner(table).table(say("yields_explained")), List.of());
-  }
 
   /** What like bodies gave; below each row median and middle half of the twelve months before. */
   PartView beforeAndNow() {
@@ -87,7 +71,7 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
   PartView primals() {
     String percent = say("percent");
     var table =
-        new TableBuilder<MonthFigure>("primals figures even short")
+        new TableBuilder<MonthFigure>("primals figures even")
             .first("", this::primal, "kinds")
             .counted(label("this_month", percent), line -> counted(Optional.of(line)))
             .counted(

@@ -25,7 +25,8 @@ class FindingWordsTest {
   @BeforeEach
   void railScaleOfATenth() {
     var wording = SmallShop.wording(new SmallShop(folder).at("2026-07-01T02:00:00Z"));
-    words = new FindingWords(wording, new WeightPrinter(wording.formats(), WeightUnit.KG, 1, 2, 1));
+    words =
+        new FindingWords(wording, new WeightPrinter(wording.formats(), WeightUnit.KG, 1, 1, 2, 1));
   }
 
   @Test

@@ -3,33 +3,32 @@ package gambrel.pages.owner.month;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.pages.views.FirstPage;
-import gambrel.trade.shop.Settings.Paper;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class FirstPageFindingsTest {
-  private static int shown(int rows, int letters, Paper paper) {
+  private static int shown(int rows, int letters, int room) {
     var row = new FirstPage.Row("x".repeat(letters), "", "", List.of());
-    return FirstPart.fitting(Collections.nCopies(rows, row), paper).size();
+    return FirstPart.fitting(Collections.nCopies(rows, row), room).size();
   }
 
   @Test
-  void areTenAtMost() {
-    assertEquals(0, shown(0, 50, Paper.A4));
-    assertEquals(9, shown(9, 50, Paper.A4));
-    assertEquals(10, shown(11, 50, Paper.A4));
+  void areFiveAtMost() {
+    assertEquals(0, shown(0, 50, 20));
+    assertEquals(4, shown(4, 50, 20));
+    assertEquals(5, shown(11, 50, 20));
   }
 
-  /** Six lines of 54 letters each: seven are 42 of 44 lines, six 36 of the shorter sheet's 39. */
+  /** Six lines of 54 letters each: three are 18 of 20 lines, two 12 of 15. */
   @Test
   void areFewerWhereTheyAreLong() {
-    assertEquals(7, shown(11, 6 * 54 - 1, Paper.A4));
-    assertEquals(6, shown(11, 6 * 54 - 1, Paper.LETTER));
+    assertEquals(3, shown(11, 6 * 54 - 1, 20));
+    assertEquals(2, shown(11, 6 * 54 - 1, 15));
   }
 
   @Test
   void areOneAtLeast() {
-    assertEquals(1, shown(3, 5_000, Paper.LETTER));
+    assertEquals(1, shown(3, 5_000, 20));
   }
 }

@@ -1,0 +1,129 @@
+package gambrel.pages.owner.month;
+
+import gambrel.insight.month.figures.FigureName;
+import gambrel.pages.views.FlowView;
+import gambrel.pages.views.FlowView.Kind;
+import gambrel.pages.words.PrintedShares;
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** The picture of all weight of the month, in the form of a statement's picture. */
+record KilosPart(MonthPart.Page page) implements MonthPart {
+  /** What is taken off before the boning room, in the order of the way. */
+  private static final Map<FigureName, Kind> BEFORE = new EnumMap<>(FigureName.class);
+
+  /** What the weight into the boning room divides into. */
+  private static final Map<FigureName, Kind> AFTER = new EnumMap<>(FigureName.class);
+
+  static {
+    BEFORE.put(FigureName.ROOM_CHILL, Kind.LOST);
+    BEFORE.put(FigureName.ROOM_HANGING, Kind.LOST);
+    BEFORE.put(FigureName.ROOM_TRIM, Kind.LEFT);
+    BEFORE.put(FigureName.ROOM_WHOLE, Kind.HOME);
+    AFTER.put(FigureName.ROOM_HOME, Kind.HOME);
+    AFTER.put(FigureName.ROOM_BONE, Kind.LEFT);
+    AFTER.put(FigureName.ROOM_FAT, Kind.LEFT);
+    AFTER.put(FigureName.ROOM_WASTE, Kind.LEFT);
+    AFTER.put(FigureName.ROOM_UNWEIGHED, Kind.LOST);
+    AFTER.put(FigureName.ROOM_HUNG_UNWEIGHED, Kind.LOST);
+    AFTER.put(FigureName.ROOM_BENCH, Kind.LOST);
+    AFTER.put(FigureName.ROOM_BATCH, Kind.LOST);
+  }
+
+  /** A part of the first weight as it is printed, and its share in tenths of a per cent. */
+  private record Part(FigureName name, Kind kind, Weight weight, long tenths) {}
+
+  /** The picture; empty without a body that was cut or left whole. */
+  Optional<FlowView> picture() {
+    var first = report().figures(FigureName.ROOM_FIRST).findFirst();
+    var parts = parts();
+    return first
+        .filter(figure -> !parts.isEmpty() && sum(parts).compareTo(Weight.ZERO) > 0)
+        .map(figure -> picture(parts, figure.bodies()));
+  }
+
+  private FlowView picture(List<Part> parts, int bodies) {
+    var first = sum(parts);
+    var bars = new ArrayList<FlowView.Row>();
+    bars.add(bar(first, stage(FigureName.ROOM_FIRST, parts), Weight.ZERO));
+    var left = first;
+    for (var part : of(BEFORE, parts)) {
+      left = left.minus(part.weight());
+      bars.add(bar(first, part, left));
+    }
+    var after = of(AFTER, parts);
+    if (!after.isEmpty()) {
+      bars.add(bar(first, stage(FigureName.ROOM_BONING, after), Weight.ZERO));
+      var at = Weight.ZERO;
+      for (var part : after) {
+        bars.add(bar(first, part, at));
+        at = at.plus(part.weight());
+      }
+    }
+    return new FlowView(bars, List.of(wording().counted("kilos.note", bodies)));
+  }
+
+  private static Weight sum(List<Part> parts) {
+    return Weight.sum(parts.stream().map(Part::weight).toList());
+  }
+
+  /** A weight that is divided into parts. */
+  private static Part stage(FigureName name, List<Part> parts) {
+    return new Part(name, Kind.STAGE, sum(parts), parts.stream().mapToLong(Part::tenths).sum());
+  }
+
+  private static List<Part> of(Map<FigureName, Kind> names, List<Part> parts) {
+    return parts.stream().filter(part -> names.containsKey(part.name())).toList();
+  }
+
+  /** The parts that the month has; as printed they add up to their whole and to 100.0 %. */
+  private List<Part> parts() {
+    var kinds = new EnumMap<FigureName, Kind>(BEFORE);
+    kinds.putAll(AFTER);
+    var known = new EnumMap<FigureName, Weight>(FigureName.class);
+    for (var name : kinds.keySet()) {
+      report()
+          .figures(name)
+          .flatMap(figure -> figure.value().stream())
+          .forEach(value -> known.put(name, Weight.of(value)));
+    }
+    var weights = List.copyOf(known.values());
+    var whole = Weight.sum(weights);
+    if (whole.isZero()) {
+      return List.of();
+    }
+    var printed = PrintedShares.weights(weights, weights().prose());
+    var tenths = PrintedShares.tenths(1000, weights, whole);
+    var parts = new ArrayList<Part>();
+    for (var name : known.keySet()) {
+      int place = parts.size();
+      parts.add(new Part(name, kinds.get(name), printed.get(place), tenths.get(place)));
+    }
+    return parts;
+  }
+
+  /** A bar to scale. One that is negative or beyond the drawing is a line at its place. */
+  private FlowView.Row bar(Weight first, Part part, Weight from) {
+    int left = Math.max(0, Math.min(place(from, first), FlowView.FULL - 1));
+    int end = place(from.plus(part.weight()), first);
+    int right = Math.max(left + 1, Math.min(end, FlowView.FULL));
+    return new FlowView.Row(
+        part.kind(),
+        say("kilos." + part.name().id()),
+        left,
+        right - left,
+        formats().weight(part.weight(), weights().prose()),
+        formats().percentTenths(part.tenths()));
+  }
+
+  private static int place(Weight weight, Weight first) {
+    var place = weight.fraction().multiply(BigFraction.of(FlowView.FULL));
+    return Exact.round(place.divide(first.fraction()), 0).intValueExact();
+  }
+}
