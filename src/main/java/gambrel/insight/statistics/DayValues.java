@@ -31,6 +31,9 @@ public final class DayValues {
 
   private static final double NOTHING = 1e-9;
 
+  /** The least sum of squared exposures, each less the mean of its kind. */
+  private static final double LEAST_EXPOSURE = 0.2;
+
   /**
    * One value.
    *
@@ -236,15 +239,15 @@ public final class DayValues {
   }
 
   /**
-   * How much the values rise for each unit of an exposure; empty if the exposure does not vary
-   * within a kind.
+   * How much the values rise for each unit of an exposure; empty if the exposure hardly varies
+   * within kinds: what one body tells of it would be chance.
    *
    * @param exposure one number for each value, in their order
    */
   public Optional<Effect> effect(double[] exposure) {
     var x = withoutCovariate(centred(exposure));
     double squares = product(x, x);
-    if (squares < NOTHING) {
+    if (squares < LEAST_EXPOSURE) {
       return Optional.empty();
     }
     double sum = product(x, values);
