@@ -23,8 +23,8 @@ import java.util.stream.Stream;
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
-  private static final int HEIGHT = 146;
-  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 124, 30, 564, 138);
+  private static final int HEIGHT = 132;
+  private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 110, 30, 564, 124);
   private static final int LINE_OF_TEXT = 10;
 
   /** More points than this would touch. */

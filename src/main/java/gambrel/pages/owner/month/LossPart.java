@@ -106,10 +106,10 @@ record LossPart(MonthPart.Page page) implements MonthPart {
     var chill = places(species, BodyFigure.CHILL);
     var bench = places(species, BodyFigure.BENCH);
     var table =
-        new TableBuilder<Integer>("places figures even")
+        new TableBuilder<Integer>("places figures")
             .headsAbove(
                 List.of(
-                    new Cell(say("in_the_chiller"), "first titled", WIDTH),
+                    new Cell(say("in_the_chiller"), "titled", WIDTH),
                     new Cell(say("on_the_bench"), "titled beside", WIDTH)));
     add(table, "first", chill, BodyFigure.CHILL);
     add(table, "beside", bench, BodyFigure.BENCH);
