@@ -11,6 +11,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Agreement {
   private static final Pattern NUMBER = Pattern.compile("[-\u2212]?[\\d,]*\\.?\\d+");
 
+  private static final BigDecimal BESIDE = new BigDecimal("0.0015");
+
   private final List<String> differences = new ArrayList<>();
   private int figures;
 
@@ -45,6 +47,22 @@ final class Agreement {
     var number = number(found.group());
     var rounded = ExactNight.round(exact, Math.max(0, number.scale()));
     check(rounded.compareTo(number) == 0, place, exact, printed);
+  }
+
+  /**
+   * As {@link #number}, or a thousandth beside it: converted weights are rounded so that the parts
+   * of a weight add up.
+   */
+  void part(String place, String printed, BigFraction exact) {
+    var found = NUMBER.matcher(printed);
+    if (exact != null && found.find()) {
+      var off = number(found.group()).subtract(ExactNight.round(exact, 6)).abs();
+      if (off.compareTo(BESIDE) <= 0) {
+        figures++;
+        return;
+      }
+    }
+    number(place, printed, exact);
   }
 
   /** As {@link #number}, where a figure of nothing may be left out. */

@@ -103,7 +103,7 @@ final class StatementPlaces {
     for (int i = 0; i < Math.min(lines.size(), rows.size()); i++) {
       var line = lines.get(i);
       var row = rows.get(i);
-      agreement.number(place + line.label(), row.cell(2), line.weight());
+      agreement.part(place + line.label(), row.cell(2), line.weight());
       agreement.number(place + line.label() + " share", row.cell(3), line.percent());
     }
   }

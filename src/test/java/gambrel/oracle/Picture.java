@@ -77,10 +77,13 @@ final class Picture {
     if (base == null && known("cold")) {
       base = numbers.get("cold");
     }
-    if (known("cold", "ageing_shrink_pct")) {
+    var boning = numbers.get("boning");
+    boolean left = known("cold", "chill_shrink_pct") && numbers.get("cold").compareTo(boning) != 0;
+    if (left || known("cold", "ageing_shrink_pct")) {
       stage("cold", numbers.get("cold"));
+    }
+    if (known("cold", "ageing_shrink_pct")) {
       var trimmed = numbers.get("trim_after_cold");
-      var boning = numbers.get("boning");
       between(numbers.get("cold"), boning, "ageing", trimmed, numbers.get("ageing_loss"));
     }
   }

@@ -78,10 +78,11 @@ final class FlowPart extends StatementPart {
 
   private void hanging() {
     var shrink = shares.ageingShrink();
-    if (cold.isPresent() && shrink.isPresent()) {
+    boolean left = shares.chillShrink().isPresent() && !cold.equals(Optional.of(boning));
+    if (cold.isPresent() && (shrink.isPresent() || left)) {
       stage("flow.cold", cold.get());
       var trimmed = balance.trim().weightAfterCold();
-      lost(cold.get(), boning, "flow.ageing", trimmed, shrink.get().part());
+      shrink.ifPresent(s -> lost(cold.get(), boning, "flow.ageing", trimmed, s.part()));
     }
   }
 
@@ -90,10 +91,13 @@ final class FlowPart extends StatementPart {
     long total = PrintedShares.tenths(before, whole) - PrintedShares.tenths(after, whole);
     var shares = PrintedShares.tenths(total, List.of(trimmed, lost), whole);
     if (!trimmed.isZero()) {
-      var left = after.plus(lost);
-      bar(Kind.LEFT, "flow.trimmed", left, trimmed, hung(trimmed), percent(shares.get(0)));
+      var from = after.plus(lost);
+      bar(Kind.LEFT, "flow.trimmed", from, trimmed, hung(trimmed), percent(shares.get(0)));
     }
-    bar(Kind.LOST, label, after, lost, hung(lost), percent(shares.get(1)));
+    // As the weights are printed: converted ones are rounded to thousandths.
+    long left = before.thousandths() - after.thousandths() - trimmed.thousandths();
+    String text = hung(Weight.ofThousandths(left));
+    bar(Kind.LOST, label, after, lost, text, percent(shares.get(1)));
   }
 
   private void boning() {
@@ -104,10 +108,11 @@ final class FlowPart extends StatementPart {
     // As many decimals as let the parts add up as printed.
     int least = Math.max(decimals(weighings.out()), homeDecimals());
     int decimals = WeightDecimals.fitting(least, weights);
+    var printed = PrintedShares.weights(weights, decimals);
     var left = Weight.ZERO;
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
-      String text = formats.weight(part.weight(), decimals);
+      String text = formats.weight(printed.get(i), decimals);
       bar(part.kind(), part.label(), left, part.weight(), text, percent(tenths.get(i)));
       left = left.plus(part.weight());
     }

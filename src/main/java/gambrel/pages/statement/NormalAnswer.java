@@ -66,7 +66,7 @@ final class NormalAnswer extends StatementPart {
   private List<String> own(Comparison comparison) {
     var lines = new ArrayList<String>();
     comparison.figures().forEach(of -> lines.add(own(of, comparison.bodies())));
-    lines.add(say("normal.depends"));
+    lines.add(say("normal.like"));
     return lines;
   }
 

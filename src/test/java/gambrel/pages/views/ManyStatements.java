@@ -86,7 +86,7 @@ public final class ManyStatements {
             "normal",
             W.say("normal.lead.usual", W.say("normal.name.take_home"), "20", "steer"),
             W.say("normal.take_home", "6" + percent(), W.say("normal.ours", "64.9%", "71.2%")),
-            W.say("normal.depends"))
+            W.say("normal.like"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"));
   }
 

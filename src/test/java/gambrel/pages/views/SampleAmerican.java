@@ -44,7 +44,7 @@ final class SampleAmerican {
             w.say("normal.take_home", "62.6%", w.say("normal.ours", "63.0%", "66.1%"))
                 + " "
                 + w.say("normal.below"),
-            w.say("normal.depends"))
+            w.say("normal.like"))
         .answer("mine", w.say("mine.lead"), w.say("mine.alone"));
     sample.flow =
         new SampleFlow("lb", "1012")

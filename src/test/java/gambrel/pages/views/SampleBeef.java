@@ -78,7 +78,7 @@ final class SampleBeef {
                 "steer"),
             W.say("normal.bench", "0.9%", W.say("normal.ours", "0.4%", "1.7%")),
             W.say("normal.take_home", "68.4%", W.say("normal.ours", "64.9%", "71.2%")),
-            W.say("normal.depends"))
+            W.say("normal.like"))
         .answer(
             "mine",
             W.say("mine.lead.mixed"),
