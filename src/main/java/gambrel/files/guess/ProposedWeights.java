@@ -5,6 +5,7 @@ import gambrel.files.layout.Layout;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.Scale;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -114,17 +115,30 @@ record ProposedWeights(
       return;
     }
     draft.withhold(field);
+    var answers = new ArrayList<List<String>>();
+    if (own != WeightUnit.KG || areMultiples(values, division.movePointRight(3))) {
+      answers.add(List.of("unit=g", column.line(field)));
+    }
+    if (capacity.filter(c -> most.compareTo(c) > 0).isEmpty()) {
+      answers.add(List.of("unit=" + own.id(), column.line(field)));
+    }
     draft.ask(
-        "Are the whole numbers of " + column.name() + " grams, or " + own.id() + "?",
-        List.of(
-            List.of("unit=g", column.line(field)),
-            List.of("unit=" + own.id(), column.line(field))));
+        "Are the whole numbers of "
+            + column.name()
+            + " grams, or "
+            + own.id()
+            + "? If neither, a point is missing: let the scale print it, and answer nothing here.",
+        answers);
   }
 
   /** Whether weights, some of them different, are all multiples of a step. */
   private static boolean areSteps(List<BigDecimal> weights, BigDecimal step) {
     return weights.stream().distinct().count() > GuessNumbers.SOME
-        && weights.stream().allMatch(weight -> weight.remainder(step).signum() == 0);
+        && areMultiples(weights, step);
+  }
+
+  private static boolean areMultiples(List<BigDecimal> weights, BigDecimal step) {
+    return weights.stream().allMatch(weight -> weight.remainder(step).signum() == 0);
   }
 
   /** Whether all weights are whole numbers, and some so large that they may be grams. */
