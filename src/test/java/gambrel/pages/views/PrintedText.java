@@ -13,7 +13,16 @@ final class PrintedText {
   /** Names that style sheets, viewers or the drawing use, and words that only some pages need. */
   private static final Set<String> NOT_PRINTED =
       Set.of(
-          "page", "words", "key", "description", "trace", "style", "room", "columns", "span", "spark");
+          "page",
+          "words",
+          "key",
+          "description",
+          "trace",
+          "style",
+          "room",
+          "columns",
+          "span",
+          "spark");
 
   private PrintedText() {}
 

@@ -144,9 +144,7 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   }
 
   private String name(BodyGroup group) {
-    return isDay(group.split())
-        ? formats().brief(LocalDate.parse(group.name()))
-        : group.name();
+    return isDay(group.split()) ? formats().brief(LocalDate.parse(group.name())) : group.name();
   }
 
   private static BodyGroup group(MonthFigure figure) {
