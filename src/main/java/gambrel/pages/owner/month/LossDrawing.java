@@ -34,6 +34,7 @@ final class LossDrawing {
   private static final int MOST_DOTS = 80;
 
   private static final int MOST_SIGNALS = 1;
+  private static final int MOST_NAMES = 32;
   private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;
@@ -216,7 +217,7 @@ final class LossDrawing {
     var more = signals.stream().filter(point -> !named.contains(point));
     var names = more.map(LossChart.Point::body).toList();
     if (!names.isEmpty()) {
-      notes.add(wording.say("summary.chart.more", String.join(", ", names)));
+      notes.add(wording.say("summary.chart.more", wording.names(names, MOST_NAMES)));
     }
     notes.add(
         wording.say(
