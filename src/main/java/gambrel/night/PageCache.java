@@ -114,10 +114,8 @@ final class PageCache implements PageMemory {
 
   /** Writes a page; the next night may use it if it was made here. */
   void write(String path, byte[] page) throws IOException {
-    var recipe = tonight.get(page);
-    if (recipe != null) {
-      written.put(path, new Entry(recipe, Digest.of(page), path, crc(page)));
-    }
+    var recipe = tonight.getOrDefault(page, NO_RECIPE);
+    written.put(path, new Entry(recipe, Digest.of(page), path, crc(page)));
     changes.write(path, page);
   }
 

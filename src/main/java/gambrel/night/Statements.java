@@ -189,6 +189,6 @@ record Statements(
       String mark = Digest.of(other.get()).substring(0, MARK_LENGTH);
       changes.write(KEPT_FOLDER + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-    changes.write(file, document);
+    cache.write(file, document);
   }
 }
