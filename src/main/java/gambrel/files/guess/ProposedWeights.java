@@ -133,8 +133,7 @@ record ProposedWeights(
 
   /** Whether weights, some of them different, are all multiples of a step. */
   private static boolean areSteps(List<BigDecimal> weights, BigDecimal step) {
-    return weights.stream().distinct().count() > GuessNumbers.SOME
-        && areMultiples(weights, step);
+    return weights.stream().distinct().count() > GuessNumbers.SOME && areMultiples(weights, step);
   }
 
   private static boolean areMultiples(List<BigDecimal> weights, BigDecimal step) {
