@@ -47,6 +47,9 @@ record IssuedPages(
   /** What the register says of a statement, without what depends on the order of issue. */
   private static final Set<String> ASIDE = Set.of("number", "sha256");
 
+  /** Names the statement's number, and what other statements say, which may wait. */
+  private static final String OWED = "(?s)<div class=\"part beside whole answer owe\">.*?</div>";
+
   /** Runs a night over a shop folder into a fresh output folder. */
   static IssuedPages of(Path shop, Path out, OffsetDateTime asOf) {
     new FolderCopy(new TreeMap<>()).writeTo(out);
@@ -75,8 +78,11 @@ record IssuedPages(
       for (int c = 0; c < register.header().size(); c++) {
         cells.put(register.header().get(c), register.cell(row, c));
       }
-      var printedNumber = "<div>[^<>]* " + cells.get("number") + "</div>(?=</td>)";
-      var page = Trees.text(out.resolve(cells.get("file"))).replaceFirst(printedNumber, "");
+      var printedNumber = "<div>[^<>]* " + cells.get("number") + "( [^<>]*)?</div>(?=</td>)";
+      var page =
+          Trees.text(out.resolve(cells.get("file")))
+              .replaceFirst(printedNumber, "")
+              .replaceFirst(OWED, "");
       cells.keySet().removeAll(ASIDE);
       issued.put(cells.get("customer") + '/' + cells.get("body"), cells + "\n" + page);
     }

@@ -7,7 +7,9 @@ import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.reckoning.BodyAccount;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -69,13 +71,19 @@ class WhoseKilosTest {
     return body.body().owners().containsKey("ann") ? Ownership.CUSTOMERS : Ownership.OWN;
   }
 
-  /** So many per cent of what each had on the rail or on the bench. */
+  /** So many per cent of what each had on the rail or on the bench, to the milligram. */
   private static void assertEachOwnersSum(Map<Ownership, BigFraction> of, Finding finding) {
     assertEquals(2, of.size(), "bodies of both");
     var more = percent(finding, MONTHS_PERCENT).subtract(percent(finding, USUAL_PERCENT));
-    var expected = new TreeMap<Ownership, BigFraction>();
-    of.forEach((whose, sum) -> expected.put(whose, sum.multiply(more).divide(100)));
-    assertEquals(expected, borne(finding).orElseThrow().weights());
+    var expected = new TreeMap<Ownership, BigDecimal>();
+    of.forEach((whose, sum) -> expected.put(whose, rounded(sum.multiply(more).divide(100))));
+    var found = new TreeMap<Ownership, BigDecimal>();
+    borne(finding).orElseThrow().weights().forEach((who, sum) -> found.put(who, rounded(sum)));
+    assertEquals(expected, found);
+  }
+
+  private static BigDecimal rounded(BigFraction weight) {
+    return Exact.round(weight, 6);
   }
 
   private static BigFraction percent(Finding finding, String name) {

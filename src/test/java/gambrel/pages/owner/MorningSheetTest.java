@@ -203,7 +203,7 @@ class MorningSheetTest {
     assertFalse(sheet.waits().toString().contains("morning"), sheet.waits()::toString);
   }
 
-  /** 4 packs, one of them liver, which is no take-home. */
+  /** As the statement does: liver is among the packs and in the weight. */
   @Test
   void listsWhomToRingWithPacksKilosAndWhatIsOwed() {
     shop.add("codes.csv", "liver,liver,pack");
@@ -223,8 +223,8 @@ class MorningSheetTest {
                 "Ann Lowry",
                 "B1, beef",
                 "revision 2",
-                "2",
-                "158.00\u00a0kg",
+                "3",
+                "161.00\u00a0kg",
                 "$100.00",
                 "$130.00",
                 "on paper"),

@@ -118,7 +118,7 @@ class StatementMoneyTest {
             .add("payments.csv", "c-ann,B1,2026-03-04,100")
             .steer()
             .statement("B1", "c-ann");
-    assertEquals("Nothing: it is paid in full.", answer(view, "owe").get(0));
+    assertEquals("Nothing for this one: it is paid in full.", answer(view, "owe").get(0));
   }
 
   /** A shop in Australia that prints its tax number, and when and how to pay. */
@@ -167,7 +167,7 @@ class StatementMoneyTest {
   void ofWhichNothingIsDueSaysNotHowToPay() {
     var view = numbered(withTerms().add("payments.csv", "c-ann,B1,2026-03-04,110"));
     assertEquals(
-        List.of("Nothing: it is paid in full.", "You have paid $110.00. Thank you."),
+        List.of("Nothing for this one: it is paid in full.", "You have paid $110.00. Thank you."),
         answer(view, "owe"));
   }
 

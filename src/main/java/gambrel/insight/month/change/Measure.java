@@ -64,7 +64,7 @@ public enum Measure {
         switch (this) {
           case BONE, HOME -> records.settled();
           case DAYS -> Compared.bySpecies(records.bodies().killed(), records.baseline().killed());
-          default -> records.with(figure);
+          default -> records.charted(figure);
         };
     return all.stream()
         .map(some -> some.map(each -> each.stream().filter(this::isKnown).toList()))

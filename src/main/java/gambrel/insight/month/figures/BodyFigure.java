@@ -74,7 +74,7 @@ public enum BodyFigure {
 
   /** Whether it is of weights on the rail: then it belongs to the month of the kill. */
   public boolean isOnRail() {
-    return this == CHILL || this == AGEING;
+    return this == CHILL || this == AGEING || this == DRESSING;
   }
 
   /**
