@@ -181,7 +181,10 @@ final class GuessNumbers {
     }
   }
 
-  /** Every three columns of which gross less tare is net in each row, by field. */
+  /**
+   * Every three columns of which gross less tare is net in each row, by field. Tare and net could
+   * be exchanged: names decide, then in how many rows the tare is the lighter.
+   */
   List<Map<String, GuessTable.Column>> sums(GuessTable table) {
     var columns = new LinkedHashMap<GuessTable.Column, List<BigDecimal>>();
     for (var column : table.columns()) {
@@ -197,7 +200,37 @@ final class GuessNumbers {
         }
       }
     }
-    return sums;
+    return sums.stream()
+        .filter(sum -> sums.stream().noneMatch(other -> isLikelier(other, sum, columns)))
+        .toList();
+  }
+
+  /** Whether a sum is another one with tare and net exchanged, and is likelier. */
+  private static boolean isLikelier(
+      Map<String, GuessTable.Column> sum,
+      Map<String, GuessTable.Column> other,
+      Map<GuessTable.Column, List<BigDecimal>> columns) {
+    boolean exchanged =
+        sum.get("gross") == other.get("gross") && sum.get("tare") == other.get("net");
+    int names = named(sum) - named(other);
+    return exchanged
+        && (names > 0 || names == 0 && lighter(sum, columns) > lighter(other, columns));
+  }
+
+  private static int named(Map<String, GuessTable.Column> sum) {
+    return sum.entrySet().stream()
+        .mapToInt(one -> GuessWords.score(one.getKey(), one.getValue().header()))
+        .sum();
+  }
+
+  /** In how many rows the tare is lighter than the net weight. */
+  private static long lighter(
+      Map<String, GuessTable.Column> sum, Map<GuessTable.Column, List<BigDecimal>> columns) {
+    var tare = columns.get(sum.get("tare"));
+    var net = columns.get(sum.get("net"));
+    return IntStream.range(0, net.size())
+        .filter(i -> tare.get(i).abs().compareTo(net.get(i).abs()) < 0)
+        .count();
   }
 
   /** Whether a column is the same amount above or below another one, as gross and net are. */
@@ -239,7 +272,7 @@ final class GuessNumbers {
       if (gross.get(i).subtract(tare.get(i)).compareTo(net.get(i)) != 0) {
         return false;
       }
-      // Of the two that add up to gross, the tare is the lighter.
+      // Of the two that add up to gross, the tare is the lighter in some rows.
       tared |= tare.get(i).signum() != 0 && tare.get(i).abs().compareTo(net.get(i).abs()) < 0;
     }
     return tared;
