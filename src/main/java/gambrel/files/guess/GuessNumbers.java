@@ -201,13 +201,13 @@ final class GuessNumbers {
       }
     }
     return sums.stream()
-        .filter(sum -> sums.stream().noneMatch(other -> isLikelier(other, sum, columns)))
+        .filter(sum -> sums.stream().noneMatch(better -> isLikelier(better, sum, columns)))
         .toList();
   }
 
   /** Whether a sum is another one with tare and net exchanged, and is likelier. */
   private static boolean isLikelier(
-      Map<String, GuessTable.Column> sum,
+      Map<String, GuessTable.Column> better,
       Map<String, GuessTable.Column> other,
       Map<GuessTable.Column, List<BigDecimal>> columns) {
     boolean exchanged =
