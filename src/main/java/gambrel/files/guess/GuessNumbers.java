@@ -211,10 +211,10 @@ final class GuessNumbers {
       Map<String, GuessTable.Column> other,
       Map<GuessTable.Column, List<BigDecimal>> columns) {
     boolean exchanged =
-        sum.get("gross") == other.get("gross") && sum.get("tare") == other.get("net");
-    int names = named(sum) - named(other);
+        better.get("gross") == other.get("gross") && better.get("tare") == other.get("net");
+    int names = named(better) - named(other);
     return exchanged
-        && (names > 0 || names == 0 && lighter(sum, columns) > lighter(other, columns));
+        && (names > 0 || names == 0 && lighter(better, columns) > lighter(other, columns));
   }
 
   private static int named(Map<String, GuessTable.Column> sum) {
