@@ -10,8 +10,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * A batch, and how far its loss is from what batches usually lose.
  *
  * @param usual what its loss is compared with
+ * @param balance empty if a change leaves it without a weighing
  */
-record BatchFacts(Usual usual, BatchBalance balance) {
+record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
   private static final int KNEE = 4;
 
   /** A batch without meat is so odd. */
@@ -36,20 +37,26 @@ record BatchFacts(Usual usual, BatchBalance balance) {
     }
   }
 
-  /** How odd its loss is with {@code shift} in its sums; 0 while it is open. */
+  /**
+   * How odd its loss is with {@code shift} in its sums; 0 while it is open or without weighings.
+   */
   long strain(Shift shift) {
-    return balance.isOpen()
-        ? 0
-        : loss(shift).map(loss -> usual.batchLoss().strain(loss, KNEE)).orElse(OUT);
+    return finished()
+        .map(b -> loss(b, shift).map(loss -> usual.batchLoss().strain(loss, KNEE)).orElse(OUT))
+        .orElse(0L);
   }
 
   /** How far its loss is from the usual; empty while it is open, or if nothing went in. */
   Optional<Long> distance() {
-    return loss(Shift.NONE).filter(l -> !balance.isOpen()).map(usual.batchLoss()::distance);
+    return finished().flatMap(b -> loss(b, Shift.NONE)).map(usual.batchLoss()::distance);
   }
 
-  /** Its loss in millionths of what went in; empty if nothing went in. */
-  private Optional<Long> loss(Shift shift) {
+  private Optional<BatchBalance> finished() {
+    return balance.filter(b -> !b.isOpen());
+  }
+
+  /** A loss in millionths of what went in; empty if nothing went in. */
+  private static Optional<Long> loss(BatchBalance balance, Shift shift) {
     long in = balance.meatIn().plus(balance.added()).hundredThousandths() + shift.in();
     long lost = in - balance.out().hundredThousandths() - shift.out();
     return Usual.millionths(BigFraction.of(lost), BigFraction.of(in));

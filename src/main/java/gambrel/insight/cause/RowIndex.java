@@ -74,14 +74,14 @@ final class RowIndex {
     return facts.computeIfAbsent(body, id -> facts(night, id));
   }
 
-  /** A batch that the shop has. */
+  /** A batch by its id. */
   BatchFacts batch(String batch) {
     return batch(night, batch);
   }
 
   /** A batch on another night, compared with what is usual on this one. */
   BatchFacts batch(Night other, String batch) {
-    return new BatchFacts(usual, other.batches().get(batch));
+    return new BatchFacts(usual, Optional.ofNullable(other.batches().get(batch)));
   }
 
   /** A body on another night, compared with what is usual on this one. */
