@@ -48,7 +48,9 @@ record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
 
   /** How far its loss is from the usual; empty while it is open, or if nothing went in. */
   Optional<Long> distance() {
-    return finished().flatMap(b -> loss(b, Shift.NONE)).map(usual.batchLoss()::distance);
+    return finished()
+        .flatMap(b -> loss(b, Shift.NONE))
+        .map(loss -> usual.batchLoss().distance(loss));
   }
 
   private Optional<BatchBalance> finished() {
