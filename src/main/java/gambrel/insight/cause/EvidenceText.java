@@ -104,7 +104,7 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
     var bodies = Stream.concat(Stream.of(suspect.id), candidate.bodies().stream()).distinct();
     var figures =
         batch
-            ? candidate.batches().stream().map(this::figures)
+            ? candidate.batches().stream().filter(then.batches()::containsKey).map(this::figures)
             : bodies.limit(MOST_BODIES).map(body -> figures(rows.facts(then, body)));
     return Phrase.of("CAUSE.OUTCOME." + how())
         .with("to", batch ? candidate.first().batch() : candidate.first().body())
@@ -122,6 +122,7 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
     return candidate.changes().size() == 1 ? "WITH" : "RIGHT";
   }
 
+  /** The figures of a batch that has weighings after the change. */
   private Phrase figures(String batch) {
     return Phrase.of("CAUSE.FIGURES.BATCH")
         .with("batch", batch)
