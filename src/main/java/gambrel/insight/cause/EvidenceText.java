@@ -104,7 +104,9 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
     var bodies = Stream.concat(Stream.of(suspect.id), candidate.bodies().stream()).distinct();
     var figures =
         batch
-            ? candidate.batches().stream().filter(then.batches()::containsKey).map(this::figures)
+            ? candidate.batches().stream()
+                .filter(id -> then.batches().containsKey(id))
+                .map(this::figures)
             : bodies.limit(MOST_BODIES).map(body -> figures(rows.facts(then, body)));
     return Phrase.of("CAUSE.OUTCOME." + how())
         .with("to", batch ? candidate.first().batch() : candidate.first().body())
