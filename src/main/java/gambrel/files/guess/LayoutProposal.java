@@ -323,7 +323,7 @@ final class LayoutProposal {
                     "omit." + field + '=' + (mark.isBlank() ? "space" : mark)));
   }
 
-  /** Adds what stands for no body. */
+  /** Adds the values of the body column that mean "no body". */
   private void addNoBody(Column column) {
     column.values().stream()
         .distinct()

@@ -120,7 +120,7 @@ public final class CorrectionLines {
     return ofRow(key, notice, Field.STATUS.id(), "void");
   }
 
-  /** The same that corrects a field of that row; a question mark stands for the value. */
+  /** A row that corrects a field of that row, with a question mark in place of the value. */
   public static Phrase correcting(Notice notice, String field) {
     return ofRow("CORRECTION.TYPED", notice, field, "?");
   }

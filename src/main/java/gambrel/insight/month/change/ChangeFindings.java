@@ -184,17 +184,17 @@ public record ChangeFindings(MonthRecords records) {
     return scales;
   }
 
-  /** What is told in figures: of a scale the bench. */
+  /** The measure whose figures a finding gives: bench loss if it changed, else the first one. */
   private static Measure told(ChangeExplanation one) {
     return one.changes(Measure.BENCH) ? Measure.BENCH : one.parts().get(0).series().measure();
   }
 
-  /** How far the bodies that are told in figures are exposed, on average. */
+  /** The mean exposure of the bodies whose figures a finding gives. */
   private static double exposure(ChangeExplanation one) {
     return mean(one, part -> i -> part.exposure()[i]);
   }
 
-  /** The mean of the figures that are told. */
+  /** The mean of the figures that a finding gives. */
   private static double mean(ChangeExplanation one) {
     return mean(one, part -> i -> part.series().listed().get(i).value());
   }

@@ -4,8 +4,8 @@ import gambrel.insight.month.figures.MonthBody;
 import java.util.Set;
 
 /**
- * What may explain a change, the most general first. Where two explain it about as well, the more
- * general one is told: the figures do not tell more.
+ * What may explain a change, the most general first. Where two explain it about as well, the
+ * finding names the more general one, since the figures cannot separate them.
  */
 enum Factor {
   /** The bodies were weighed cold late. */

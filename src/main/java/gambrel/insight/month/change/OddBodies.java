@@ -21,7 +21,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Single bodies that lost far more or far less than like bodies before. A body is told if it lies
+ * Single bodies that lost far more or far less than like bodies before. A body is odd if it lies
  * outside the interval in which all the month's bodies lie unless something is wrong with one: the
  * median of its kind ± t · spread, with the rate of false alarms divided among the bodies of the
  * month (Bonferroni). Since losses have a long upper end, it must lie outside on the scale of
