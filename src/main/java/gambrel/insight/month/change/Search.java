@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -149,31 +150,31 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
   }
 
   /**
-   * A weight that left a figure's whole, or came into it.
+   * Weights of a body that left a figure's whole, or came into it.
    *
-   * @param hot whether it was of a hot body
-   * @param part the part of the whole; below zero if it came in
+   * @param hot whether they were of a hot body
    */
-  private record Move(String scale, LocalDate day, boolean hot, double part) {
-    /** The moves of a body. */
-    static List<Move> of(Series series, MonthBody body) {
+  private record Move(String scale, LocalDate day, boolean hot) {
+    /** The moves of a body as parts of the whole; below zero if they came in. */
+    static Map<Move, Double> of(Series series, MonthBody body) {
       var balance = body.balance();
       boolean chill = series.measure() == Measure.CHILL;
       double whole =
           body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
-      var moves = new ArrayList<Move>();
+      var moves = new HashMap<Move, Double>();
       for (var left : chill ? balance.rail().cold().weighings() : balance.outOfBoning()) {
-        moves.add(of(left, false, 1 / whole));
+        add(moves, left, false, 1 / whole);
       }
       for (var came : chill ? balance.rail().hot().weighings() : balance.boningWeighings()) {
-        moves.add(of(came, chill, -1 / whole));
+        add(moves, came, chill, -1 / whole);
       }
       return moves;
     }
 
-    private static Move of(Weighing weighing, boolean hot, double factor) {
+    private static void add(
+        Map<Move, Double> moves, Weighing weighing, boolean hot, double factor) {
       double part = factor * weighing.net().hundredThousandths();
-      return new Move(weighing.scale().id(), weighing.date(), hot, part);
+      moves.merge(new Move(weighing.scale().id(), weighing.date(), hot), part, Double::sum);
     }
   }
 
@@ -182,23 +183,23 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
    * by the part of the whole that left on it, less the part that came in on it.
    */
   private Stream<ChangeExplanation> scales() {
-    var moves = new IdentityHashMap<Series, List<List<Move>>>();
+    var moves = new IdentityHashMap<Series, List<Map<Move, Double>>>();
     var scales = new TreeSet<String>();
     var underHot = new TreeSet<String>();
     for (var one : series) {
       moves.put(one, one.bodies().stream().map(body -> Move.of(one, body)).toList());
       moves.get(one).stream()
           .skip(one.baseline())
-          .flatMap(List::stream)
+          .flatMap(moved -> moved.keySet().stream())
           .forEach(move -> (move.hot() ? underHot : scales).add(move.scale()));
     }
     scales.addAll(underHot);
     return scales.stream()
-        .flatMap(scale -> days(series).stream().map(since -> new Move(scale, since, true, 1)))
+        .flatMap(scale -> days(series).stream().map(since -> new Move(scale, since, true)))
         .flatMap(
             all ->
                 underHot.contains(all.scale())
-                    ? Stream.of(all, new Move(all.scale(), all.day(), false, 1))
+                    ? Stream.of(all, new Move(all.scale(), all.day(), false))
                     : Stream.of(all))
         .flatMap(
             of ->
@@ -211,13 +212,14 @@ record Search(List<Series> series, Set<Factor> factors, LocalDate first, double 
                     .stream());
   }
 
-  private static double light(Move of, List<Move> moves) {
+  private static double light(Move of, Map<Move, Double> moves) {
     double sum = 0;
-    for (var move : moves) {
+    for (var moved : moves.entrySet()) {
+      var move = moved.getKey();
       if ((of.hot() || !move.hot())
           && move.scale().equals(of.scale())
           && !move.day().isBefore(of.day())) {
-        sum += move.part();
+        sum += moved.getValue();
       }
     }
     return sum;

@@ -176,6 +176,12 @@ public record MonthBody(
     return body().id();
   }
 
+  /** Of its id alone: no two bodies of a night share one. */
+  @Override
+  public int hashCode() {
+    return id().hashCode();
+  }
+
   /** Its species. */
   public Species species() {
     return body().species();
