@@ -1,5 +1,6 @@
 package gambrel.night;
 
+import gambrel.files.csv.OrderedParallel;
 import gambrel.files.publish.Changes;
 import gambrel.files.tables.MonthRows;
 import gambrel.files.tables.Table;

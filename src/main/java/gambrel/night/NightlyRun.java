@@ -1,5 +1,6 @@
 package gambrel.night;
 
+import gambrel.files.csv.OrderedParallel;
 import gambrel.files.publish.Changes;
 import gambrel.files.publish.Csv;
 import gambrel.files.publish.Disk;
@@ -35,6 +36,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -195,9 +197,12 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
 
   private void write(List<Table> tables, Changes changes) throws IOException {
     var done = progress.begin(Progress.Stage.TABLES, tables.size());
-    for (var table : tables) {
-      changes.write("data/" + table.name(), Csv.bytes(table));
-      done.accept(1);
-    }
+    OrderedParallel.each(
+        tables,
+        table -> Map.entry("data/" + table.name(), Csv.bytes(table)),
+        file -> {
+          changes.write(file.getKey(), file.getValue());
+          done.accept(1);
+        });
   }
 }

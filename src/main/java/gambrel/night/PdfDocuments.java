@@ -1,5 +1,6 @@
 package gambrel.night;
 
+import gambrel.files.csv.OrderedParallel;
 import gambrel.insight.month.MonthReport;
 import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.owner.month.SummaryComposer;

@@ -1,5 +1,6 @@
 package gambrel.files.export;
 
+import gambrel.files.csv.OrderedParallel;
 import gambrel.files.csv.SteadyFile;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.notice.Notice;
@@ -7,6 +8,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.reckoning.Progress;
+import gambrel.trade.rows.ExportFile;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
 import java.io.InputStream;
@@ -51,17 +53,19 @@ public final class ExportReader {
               .toList();
       long all = readings.stream().mapToLong(reading -> reading.entry().size()).sum();
       var bytes = progress.begin(Progress.Stage.READING, all);
-      var results =
-          readings.parallelStream()
-              .map(
-                  reading -> {
-                    var result = reading.read(opener);
-                    bytes.accept(reading.entry().size());
-                    return result;
-                  })
-              .toList();
-      results.forEach(result -> notices.addAll(result.notices()));
-      return new Exports(results.stream().flatMap(r -> r.files().stream()).toList(), notices);
+      var files = new ArrayList<ExportFile>();
+      OrderedParallel.each(
+          readings,
+          reading -> {
+            var read = reading.read(opener);
+            bytes.accept(reading.entry().size());
+            return read;
+          },
+          read -> {
+            notices.addAll(read.notices());
+            files.addAll(read.files());
+          });
+      return new Exports(files, notices);
     } catch (IOException e) {
       notices.add(ExportFileReader.unopened(FOLDER, "FAULT.NOT_LISTED"));
       return new Exports(List.of(), notices);

@@ -95,11 +95,6 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
             + digits.substring(at + 1));
   }
 
-  /** Whether a scale can show a weight: a multiple of its division. */
-  private static boolean isShowable(Weighing row, BigDecimal net) {
-    return row.divisions(net).getDenominator().equals(BigInteger.ONE);
-  }
-
   /**
    * A row with another weight. It is ruled out unless it is possible, and the scale can show the
    * weight as one of its like.
@@ -107,7 +102,7 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
   private Candidate misread(
       Cause cause, Weighing row, BigDecimal net, CodeRanges.Range range, boolean possible) {
     var change = RowChange.net(row, Tares.plain(net), Optional.empty(), rows.unit());
-    return witnessed(Candidate.of(cause, change, MISREAD), range, possible && isShowable(row, net));
+    return witnessed(Candidate.of(cause, change, MISREAD), range, possible && row.isWhole(net));
   }
 
   /** With the evidence of the row itself; ruled out if its weight would then be unlike others. */

@@ -58,6 +58,7 @@ public record Uncertainty(WeightUnit unit) {
   /** The permitted error of a weighing, in divisions of its scale. */
   private static int permitted(Weighing weighing) {
     var accuracy = weighing.scale().accuracy().orElseThrow();
-    return accuracy.inServiceDivisions(weighing.divisions(weighing.shown()));
+    return accuracy.inServiceDivisions(
+        weighing.unit().kilograms(weighing.shown()), weighing.scale().divisionInKilograms());
   }
 }

@@ -2,9 +2,9 @@ package gambrel.trade.decision;
 
 import gambrel.trade.cuts.Region;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -88,28 +88,29 @@ public final class ScaleTests {
   /** Whether the limit is that of a publication at hand; a scale without a class needs none. */
   public boolean isLimitPublished(Weighing test) {
     return settings.region() != Region.US
-        || test.scale().accuracy().filter(a -> !a.hasHandbook44Source(load(test))).isEmpty();
+        || test.scale().accuracy().stream()
+            .allMatch(a -> a.hasHandbook44Source(load(test), test.scale().divisionInKilograms()));
   }
 
   private BigFraction most(Weighing test) {
-    return test.scale().divisionIn(settings.unit()).multiply(divisions(test.scale(), load(test)));
+    return test.scale().divisionIn(settings.unit()).multiply(divisions(test));
   }
 
-  /** The true weight of a test, in the scale's divisions. */
-  private BigFraction load(Weighing test) {
-    var nominal = test.code().nominal().map(Weight::fraction).orElseThrow();
-    return nominal.divide(test.scale().divisionIn(settings.unit()));
+  /** The true weight of a test, in kilograms. */
+  private BigDecimal load(Weighing test) {
+    return settings.unit().kilograms(test.code().nominal().orElseThrow().decimal());
   }
 
-  /** The limit in service at a load, in divisions; one division for a scale without a class. */
-  private int divisions(Scale scale, BigFraction load) {
-    return scale
+  /** The limit in service at a test's load, in divisions; 1 for a scale without a class. */
+  private int divisions(Weighing test) {
+    var division = test.scale().divisionInKilograms();
+    return test.scale()
         .accuracy()
         .map(
             accuracy ->
                 settings.region() == Region.US
-                    ? accuracy.handbook44Divisions(load)
-                    : accuracy.inServiceDivisions(load))
+                    ? accuracy.handbook44Divisions(load(test), division)
+                    : accuracy.inServiceDivisions(load(test), division))
         .orElse(1);
   }
 }

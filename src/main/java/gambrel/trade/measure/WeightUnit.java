@@ -18,10 +18,12 @@ public enum WeightUnit implements FileWord {
   /** Avoirdupois ounce. */
   OZ("0.028349523125");
 
+  private final BigDecimal size;
   private final BigFraction kilograms;
 
   WeightUnit(String kilograms) {
-    this.kilograms = Exact.fraction(new BigDecimal(kilograms));
+    this.size = new BigDecimal(kilograms);
+    this.kilograms = Exact.fraction(size);
   }
 
   /** The unit that a cell or setting names; case does not matter. */
@@ -32,6 +34,11 @@ public enum WeightUnit implements FileWord {
   /** {@code value} of this unit as a weight of a shop whose unit is {@code target}. */
   public Weight weight(BigDecimal value, WeightUnit target) {
     return this == target ? Weight.of(value) : Weight.of(convert(value, target));
+  }
+
+  /** {@code value} of this unit in kilograms, exactly. */
+  public BigDecimal kilograms(BigDecimal value) {
+    return value.multiply(size);
   }
 
   /** {@code value} of this unit as an exact number of {@code target}. */

@@ -1,8 +1,8 @@
 package gambrel.trade.shop;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Accuracy class of a weighing instrument, with its limits of error in service. OIML R 76 gives
@@ -42,29 +42,35 @@ public enum AccuracyClass {
     };
   }
 
-  /** Largest permitted error in service, in divisions, for a load given in divisions. */
-  public int inServiceDivisions(BigFraction loadInDivisions) {
-    if (isWithin(firstStep, loadInDivisions)) {
+  /**
+   * Largest permitted error in service, in divisions.
+   *
+   * @param load the load, in the unit of the division
+   */
+  public int inServiceDivisions(BigDecimal load, BigDecimal division) {
+    if (isWithin(firstStep, load, division)) {
       return 1;
     }
-    return isWithin(secondStep, loadInDivisions) ? 2 : 3;
+    return isWithin(secondStep, load, division) ? 2 : 3;
   }
 
-  private static boolean isWithin(int step, BigFraction loadInDivisions) {
-    return loadInDivisions.abs().compareTo(BigFraction.of(step)) <= 0;
+  private static boolean isWithin(int step, BigDecimal load, BigDecimal division) {
+    return load.abs().compareTo(division.multiply(BigDecimal.valueOf(step))) <= 0;
   }
 
   /**
-   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions, for a load
-   * given in divisions. Class III is as secondary copies print it. Of the other classes no copy is
-   * at hand: classes I and II take the limits of OIML R 76, and so does class IIII up to 400
-   * divisions; see {@link #hasHandbook44Source}.
+   * Maintenance tolerance of NIST Handbook 44, section 2.20, table 6, in divisions. Class III is as
+   * secondary copies print it. Of the other classes no copy is at hand: classes I and II take the
+   * limits of OIML R 76, and so does class IIII up to 400 divisions; see {@link
+   * #hasHandbook44Source}.
+   *
+   * @param load the load, in the unit of the division
    */
-  public int handbook44Divisions(BigFraction loadInDivisions) {
+  public int handbook44Divisions(BigDecimal load, BigDecimal division) {
     return switch (this) {
-      case I, II -> inServiceDivisions(loadInDivisions);
-      case III -> handbook44(loadInDivisions, 4_000);
-      case IIII -> handbook44(loadInDivisions, ORDINARY_THIRD_STEP);
+      case I, II -> inServiceDivisions(load, division);
+      case III -> handbook44(load, division, 4_000);
+      case IIII -> handbook44(load, division, ORDINARY_THIRD_STEP);
     };
   }
 
@@ -72,11 +78,11 @@ public enum AccuracyClass {
    * Whether the limit of {@link #handbook44Divisions} has a published source at hand. Only the 5
    * divisions of class IIII for loads above 400 divisions have none.
    */
-  public boolean hasHandbook44Source(BigFraction loadInDivisions) {
-    return this != IIII || isWithin(ORDINARY_THIRD_STEP, loadInDivisions);
+  public boolean hasHandbook44Source(BigDecimal load, BigDecimal division) {
+    return this != IIII || isWithin(ORDINARY_THIRD_STEP, load, division);
   }
 
-  private int handbook44(BigFraction loadInDivisions, int thirdStep) {
-    return isWithin(thirdStep, loadInDivisions) ? inServiceDivisions(loadInDivisions) : 5;
+  private int handbook44(BigDecimal load, BigDecimal division, int thirdStep) {
+    return isWithin(thirdStep, load, division) ? inServiceDivisions(load, division) : 5;
   }
 }

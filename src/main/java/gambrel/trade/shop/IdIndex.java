@@ -30,7 +30,8 @@ public final class IdIndex {
 
   /** Whether a spreadsheet has turned an id into a number that no longer says which: 1.23E+14. */
   public static boolean isLost(String id) {
-    return NUMBER.matcher(id).matches();
+    // Most ids have no sign, and need no look at the pattern.
+    return (id.indexOf('+') > 0 || id.indexOf('-') > 0) && NUMBER.matcher(id).matches();
   }
 
   /** The id without leading zeros, as a spreadsheet writes it that reads it as a number. */

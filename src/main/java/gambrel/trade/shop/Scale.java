@@ -24,6 +24,11 @@ public record Scale(
     BigDecimal division,
     Optional<BigDecimal> capacity,
     Optional<AccuracyClass> accuracy) {
+  /** The exact division in kilograms. */
+  public BigDecimal divisionInKilograms() {
+    return unit.kilograms(division);
+  }
+
   /** The exact division in another unit. */
   public BigFraction divisionIn(WeightUnit other) {
     return unit.convert(division, other);

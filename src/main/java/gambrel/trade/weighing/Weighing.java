@@ -1,6 +1,5 @@
 package gambrel.trade.weighing;
 
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
@@ -8,14 +7,12 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * One accepted weighing.
@@ -58,7 +55,11 @@ public record Weighing(
 
   /** The sum of the net weights. */
   public static Weight total(Collection<Weighing> weighings) {
-    return Weight.sum(weighings.stream().map(Weighing::net).toList());
+    var total = Weight.ZERO;
+    for (var weighing : weighings) {
+      total = total.plus(weighing.net());
+    }
+    return total;
   }
 
   /** The sum of the net weights; empty without weighings. */
@@ -93,15 +94,8 @@ public record Weighing(
   }
 
   /** Whether a weight in the row's unit is a whole number of the scale's divisions. */
-  boolean isWhole(BigDecimal weight) {
-    return unit == scale.unit()
-        ? weight.remainder(scale.division()).signum() == 0
-        : divisions(weight).getDenominator().equals(BigInteger.ONE);
-  }
-
-  /** A weight in the row's unit as a number of the scale's divisions. */
-  public BigFraction divisions(BigDecimal weight) {
-    return unit.convert(weight, scale.unit()).divide(Exact.fraction(scale.division()));
+  public boolean isWhole(BigDecimal weight) {
+    return unit.kilograms(weight).remainder(scale.divisionInKilograms()).signum() == 0;
   }
 
   /** The date in the shop's zone. */

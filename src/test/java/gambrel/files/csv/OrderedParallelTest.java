@@ -1,4 +1,4 @@
-package gambrel.night;
+package gambrel.files.csv;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;

@@ -1,4 +1,4 @@
-package gambrel.night;
+package gambrel.files.csv;
 
 import java.io.IOException;
 import java.util.ArrayDeque;
@@ -13,7 +13,7 @@ import java.util.concurrent.FutureTask;
  * Works on all processors and hands the results over in the order of the items, so that no result
  * depends on the speed of a thread.
  */
-final class OrderedParallel {
+public final class OrderedParallel {
   private static final int PROCESSORS = Runtime.getRuntime().availableProcessors();
 
   /** So many results may wait in memory while one is taken. */
@@ -22,18 +22,19 @@ final class OrderedParallel {
   private OrderedParallel() {}
 
   /** The work on an item, on any thread. */
-  interface Work<T, R> {
+  public interface Work<T, R> {
     R of(T item) throws IOException;
   }
 
   /** Takes a result, on the caller's thread. */
-  interface Handover<R> {
+  public interface Handover<R> {
     void take(R made) throws IOException;
   }
 
   /** Does the work on each item; throws the exception of the first item in order that fails. */
-  static <T, R> void each(List<T> items, Work<T, R> work, Handover<R> handover) throws IOException {
-    var workers = Executors.newFixedThreadPool(PROCESSORS, OrderedParallel::helper);
+  public static <T, R> void each(List<T> items, Work<T, R> work, Handover<R> handover)
+      throws IOException {
+    var workers = Executors.newFixedThreadPool(PROCESSORS, OrderedParallel::worker);
     try {
       var ahead = new ArrayDeque<Future<R>>();
       for (var item : items) {
@@ -51,19 +52,19 @@ final class OrderedParallel {
   }
 
   /** Begins some work on another thread. */
-  static <R> Future<R> begin(Callable<R> work) {
+  public static <R> Future<R> begin(Callable<R> work) {
     var task = new FutureTask<>(work);
-    helper(task).start();
+    worker(task).start();
     return task;
   }
 
   /** Waits for a result; throws the exception of the work. */
-  static <R> R result(Future<R> future) throws IOException {
+  public static <R> R result(Future<R> future) throws IOException {
     try {
       return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while waiting for pages", e);
+      throw new IllegalStateException("interrupted while waiting for a worker", e);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof RuntimeException mistake) {
         throw mistake;
@@ -75,8 +76,8 @@ final class OrderedParallel {
     }
   }
 
-  private static Thread helper(Runnable work) {
-    var thread = new Thread(work, "pages");
+  private static Thread worker(Runnable work) {
+    var thread = new Thread(work, "worker");
     thread.setDaemon(true);
     return thread;
   }
