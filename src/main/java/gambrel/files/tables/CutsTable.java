@@ -38,7 +38,10 @@ final class CutsTable {
 
     /** Pieces of all weighings together; empty if none gives them. */
     Optional<Integer> pieces() {
-      return weighings.stream().flatMap(w -> w.pieces().stream()).reduce(Integer::sum);
+      return weighings.stream()
+          .filter(weighing -> weighing.pieces().isPresent())
+          .map(weighing -> weighing.pieces().get())
+          .reduce(Integer::sum);
     }
   }
 
