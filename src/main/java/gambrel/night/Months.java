@@ -20,7 +20,8 @@ import java.time.OffsetDateTime;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -59,7 +60,7 @@ public final class Months {
     this.documents = documents;
     this.bodies = bodies;
     this.all = of(night);
-    this.wanted = wanted.isEmpty() ? all : new LinkedHashSet<>(wanted);
+    this.wanted = wanted.isEmpty() ? all : Set.copyOf(wanted);
   }
 
   /** Every month in which a body was killed or cut last by the night's moment. */
@@ -87,13 +88,14 @@ public final class Months {
   private record Made(YearMonth month, Optional<Page> page, Optional<MonthRows> rows) {}
 
   /**
-   * Makes all months and writes the summaries, in the order in which they are wanted. Returns the
-   * months' data files.
+   * Makes all months and writes the summaries. The latest months come first: theirs are the pages
+   * that are likely to be new, and take long. Returns the months' data files.
    *
    * @param notices takes one for each summary that cannot be made
    */
   List<Table> make(Progress progress, PageCache cache, List<Notice> notices) throws IOException {
-    var months = new LinkedHashSet<>(wanted);
+    var months = new TreeSet<>(Comparator.<YearMonth>reverseOrder());
+    months.addAll(wanted);
     months.addAll(all);
     var done = progress.begin(Progress.Stage.MONTHS, months.size());
     var rows = new ArrayList<MonthRows>();
@@ -107,6 +109,7 @@ public final class Months {
           made.rows().ifPresent(rows::add);
           done.accept(1);
         });
+    Collections.reverse(rows);
     return MonthRows.tables(rows);
   }
 
@@ -137,7 +140,7 @@ public final class Months {
 
   /** Removes the summaries of months that have no body. */
   void removeOthers(Changes changes) throws IOException {
-    var kept = wanted.stream().map(Months::file).toList();
+    var kept = wanted.stream().map(Months::file).collect(Collectors.toSet());
     changes.list(FOLDER).stream()
         .filter(file -> SUMMARY.matcher(file).matches() && !kept.contains(file))
         .forEach(changes::remove);
