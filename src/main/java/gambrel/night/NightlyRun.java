@@ -163,7 +163,7 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var now = night.issueTime();
     var statements = new Statements(night, pages, store, changes, cache, notices);
     var register = statements.make(allowed, before, progress);
-    new ToPrint(night, pages, changes).write(register.issuedAt(now), notices);
+    new ToPrint(night, pages, changes, cache).write(register.issuedAt(now), notices);
     notices.addAll(MailRun.notices(inputs, night, register, changes));
     var months = new Months(night, bodies, register, pages, asked);
     var tables = new ArrayList<>(NightTables.of(night));

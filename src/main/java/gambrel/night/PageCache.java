@@ -21,18 +21,21 @@ import java.util.zip.CRC32;
  * that was changed by hand is made again. The list of pages may be deleted at any time: without it
  * all pages are made again.
  *
- * <p>The list also holds a checksum of each page. It finds damage without the SHA-256 of all
- * documents, which takes a second a night.
+ * <p>The list holds a checksum of each page, and of issued statements also the SHA-256 of the
+ * register: so damage is found without the SHA-256 of all documents, which takes a second a night.
  */
 final class PageCache implements PageMemory {
   /** The list, in the output folder. */
   static final String FILE = ".pages";
 
   private static final Pattern LINE =
-      Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}) ([A-Za-z0-9_%~./-]+) ([0-9a-f]+)");
+      Pattern.compile("([0-9a-f]+) ([0-9a-f]{64}|-) ([A-Za-z0-9_%~./-]+) ([0-9a-f]+)");
 
   /** Stands for the recipe of a document that was made before the list. */
   private static final String NO_RECIPE = "0";
+
+  /** Stands for the SHA-256 of a page that is no issued statement. */
+  private static final String NO_DIGEST = "-";
 
   private final Changes changes;
   private final Map<String, Entry> byRecipe = new HashMap<>();
@@ -45,7 +48,7 @@ final class PageCache implements PageMemory {
    */
   private final Map<byte[], String> tonight = Collections.synchronizedMap(new WeakHashMap<>());
 
-  /** A line of the list: how a page was made, the digest of its bytes, its file and checksum. */
+  /** A line of the list: how a page was made, its SHA-256 as issued, its file and checksum. */
   private record Entry(String recipe, String digest, String path, String checksum) {
     private String line() {
       return recipe + ' ' + digest + ' ' + path + ' ' + checksum + '\n';
@@ -76,7 +79,7 @@ final class PageCache implements PageMemory {
 
   /** Whether a document is the one with this digest. */
   boolean isWhole(String path, byte[] document, String digest) {
-    var entry = byPath.get(path);
+    var entry = written.getOrDefault(path, byPath.get(path));
     if (entry != null && entry.digest().equals(digest) && entry.checksum().equals(crc(document))) {
       return true;
     }
@@ -105,7 +108,7 @@ final class PageCache implements PageMemory {
     try {
       return entry == null
           ? Optional.empty()
-          : changes.read(entry.path()).filter(b -> Digest.of(b).equals(entry.digest()));
+          : changes.read(entry.path()).filter(b -> crc(b).equals(entry.checksum()));
     } catch (IOException e) {
       // The list may be damaged and name a folder: the page is made again.
       return Optional.empty();
@@ -114,8 +117,13 @@ final class PageCache implements PageMemory {
 
   /** Writes a page; the next night may use it if it was made here. */
   void write(String path, byte[] page) throws IOException {
+    write(path, page, NO_DIGEST);
+  }
+
+  /** As above, an issued statement with its SHA-256. */
+  void write(String path, byte[] page, String digest) throws IOException {
     var recipe = tonight.getOrDefault(page, NO_RECIPE);
-    written.put(path, new Entry(recipe, Digest.of(page), path, crc(page)));
+    written.put(path, new Entry(recipe, digest, path, crc(page)));
     changes.write(path, page);
   }
 

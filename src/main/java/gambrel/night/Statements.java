@@ -163,7 +163,8 @@ record Statements(
   private RegisterRow issue(Made made, StatementFiles names) throws IOException {
     var planned = made.planned();
     String file = names.issued(planned);
-    write(file, made.document());
+    String digest = Digest.of(made.document());
+    write(file, made.document(), digest);
     var account = planned.account();
     var money = night.money(account, planned.customer());
     return new RegisterRow(
@@ -177,19 +178,19 @@ record Statements(
         money.paid(),
         planned.replaces().map(RegisterRow::revision),
         file,
-        Digest.of(made.document()),
+        digest,
         Digest.of(made.figures()),
         planned.number(),
         ChargeLine.of(account.bill(), planned.customer(), night.shop().settings().unit()));
   }
 
   /** If the register was lost, the name may be that of an issued statement, which is kept. */
-  private void write(String file, byte[] document) throws IOException {
+  private void write(String file, byte[] document, String digest) throws IOException {
     var other = changes.read(file).filter(there -> !Arrays.equals(there, document));
     if (other.isPresent()) {
       String mark = Digest.of(other.get()).substring(0, MARK_LENGTH);
       changes.write(KEPT_FOLDER + file.replace(".pdf", "." + mark + ".pdf"), other.get());
     }
-    cache.write(file, document);
+    cache.write(file, document, digest);
   }
 }

@@ -6,7 +6,6 @@ import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.register.Digest;
 import gambrel.trade.register.RegisterRow;
 import gambrel.trade.shop.Customer;
 import java.io.IOException;
@@ -16,7 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Makes {@code to-print.pdf}: the statements of a night for customers who get paper, by name. */
-record ToPrint(Night night, Documents documents, Changes changes) {
+record ToPrint(Night night, Documents documents, Changes changes, PageCache cache) {
   private static final String FILE = "to-print.pdf";
 
   /**
@@ -60,7 +59,7 @@ record ToPrint(Night night, Documents documents, Changes changes) {
       for (var row : group.getValue()) {
         changes
             .readNew(row.file())
-            .filter(document -> Digest.of(document).equals(row.sha256()))
+            .filter(document -> cache.isWhole(row.file(), document, row.sha256()))
             .ifPresent(documents::add);
       }
       if (!documents.isEmpty()) {

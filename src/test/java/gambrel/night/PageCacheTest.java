@@ -48,6 +48,11 @@ class PageCacheTest {
     night((shelf, changes) -> shelf.write(file, shelf.page(recipe, () -> PAGE)));
   }
 
+  /** Publishes a page as an issued statement. */
+  private void issued() throws IOException {
+    night((shelf, changes) -> shelf.write("morning.pdf", PAGE, Digest.of(PAGE)));
+  }
+
   private String list() throws IOException {
     return Files.readString(out.resolve(PageCache.FILE));
   }
@@ -107,7 +112,7 @@ class PageCacheTest {
 
   @Test
   void knowsADocumentByItsChecksum() throws IOException {
-    night("ab", "morning.pdf");
+    issued();
 
     assertWhole(true, "page");
     assertWhole(false, "pagf");
@@ -127,7 +132,7 @@ class PageCacheTest {
 
   @Test
   void trustsNoChecksumOfAnotherDigest() throws IOException {
-    night("ab", "morning.pdf");
+    issued();
     Files.writeString(out.resolve(PageCache.FILE), list().replace(Digest.of(PAGE), "0".repeat(64)));
 
     assertWhole(true, "page");
