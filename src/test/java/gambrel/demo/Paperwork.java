@@ -28,6 +28,14 @@ final class Paperwork {
           "L0410", "Tolley Downs,178.00",
           "P0206", "Dry Tom Piggery,325.00");
 
+  /** The days that owners asked for. */
+  private static final Map<String, String> CUT_BY =
+      Map.of(
+          "B0702", "2026-07-17",
+          "B0707", "2026-08-12",
+          "B0719", "2026-09-04",
+          "B0730", "2026-10-12");
+
   private final List<Beast> beasts;
 
   Paperwork(List<Beast> beasts) {
@@ -40,12 +48,12 @@ final class Paperwork {
     beasts.forEach(beast -> lines.put(beast.id(), line(beast)));
     lines.put(
         "B0731",
-        "B0731,beef,steer,,,,21,,ashdown,1,,Blue 0423,cancelled,,,Kept back for another season.");
+        "B0731,beef,steer,,,,21,,ashdown,1,,Blue 0423,cancelled,,,,,Kept back for another season.");
     lines.put(
         BoughtIn.BODY,
-        BoughtIn.BODY + ",veal,vealer,2026-08-31,,,9,,shop,1,,,,Merrigool Pastoral,212.00,");
+        BoughtIn.BODY + ",veal,vealer,2026-08-31,,,9,,shop,1,,,,,,Merrigool Pastoral,212.00,");
     return "body,species,class,killed,live_weight,live_guessed,age_months,fat_mm,customer,head,"
-        + "tags,mark,outcome,supplier,cost,note\n"
+        + "tags,mark,outcome,chiller,cut_by,supplier,cost,note\n"
         + String.join("\n", lines.values())
         + "\n";
   }
@@ -66,8 +74,18 @@ final class Paperwork {
         beast.tags(),
         beast.mark(),
         beast.style().equals("whole") ? "whole" : "",
+        chiller(beast),
+        CUT_BY.getOrDefault(beast.id(), ""),
         COSTS.getOrDefault(beast.id(), ","),
         NOTES.getOrDefault(beast.id(), ""));
+  }
+
+  /** Cattle hang in two chillers, in turn as they were numbered; all others in a third. */
+  private static String chiller(Beast beast) {
+    if (!beast.species().equals("beef")) {
+      return "small stock";
+    }
+    return Integer.parseInt(beast.number()) % 2 == 0 ? "north" : "south";
   }
 
   private static String kilograms(long grams) {
