@@ -10,6 +10,7 @@ final class MonthPlaces {
   static final List<String> OWNERS = List.of("customers", "own", "shared");
   private static final List<String> SPECIES =
       List.of("beef", "veal", "lamb", "pork", "goat", "game");
+  private static final List<String> ROOM = List.of("first", "whole", "boning", "home", "offal");
   private static final List<String> LOSSES = List.of("chill", "ageing", "bench", "batch");
 
   /** Columns of the list of bodies after body, owner, kind and day. */
@@ -139,14 +140,15 @@ final class MonthPlaces {
     }
   }
 
+  /** The sums of each owner, in the columns that the picture has. */
   private void sums(PrintedPage page, String month, Map<String, BigFraction> numbers) {
-    var names = List.of("killed", "hot", "cut", "boning", "take_home", "offal");
+    var heads = page.heads("sums");
     for (var row : page.rows("sums")) {
       var owner = key(OWNERS, "summary.", row.cell(0));
-      for (int i = 0; i < names.size(); i++) {
-        var place = month + " sums " + owner + " " + names.get(i);
-        var number = numbers.get(owner + " all sum " + names.get(i));
-        agreement.numberOrBlank(place, row.cell(1 + i), number);
+      for (int i = 2; i < heads.size(); i++) {
+        var name = key(ROOM, "kilos.room_", heads.get(i).replaceFirst(", \\w+$", ""));
+        var number = numbers.get(owner + " all room_" + name);
+        agreement.numberOrBlank(month + " sums " + owner + " " + name, row.cell(i), number);
       }
     }
   }

@@ -1,7 +1,6 @@
 package gambrel.oracle;
 
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,30 +35,14 @@ final class MonthNumbers {
   }
 
   private void add(String prefix, Predicate<Months.Member> which) {
-    var killed = months.killed(month).stream().filter(which).toList();
-    var cut = months.cut(month).stream().filter(which).toList();
     for (var loss : MonthLoss.values()) {
       var of = loss.of(months, month).stream().filter(which).toList();
       ratio(prefix + loss.id() + "_loss", of, loss.lost, loss.of);
     }
     var settled = months.settled(month).stream().filter(which).toList();
     ratio(prefix + "take_home", settled, "take_home", "cold");
-    sums(prefix + "sum ", killed, cut, months.whole(month).stream().filter(which).toList());
-  }
-
-  private void sums(
-      String prefix,
-      List<Months.Member> killed,
-      List<Months.Member> cut,
-      List<Months.Member> whole) {
-    var home = new ArrayList<>(cut);
-    home.addAll(whole);
-    numbers.put(prefix + "killed", BigFraction.of(killed.size()));
-    numbers.put(prefix + "cut", BigFraction.of(cut.size()));
-    numbers.put(prefix + "hot", MonthTable.sum(killed, "hot"));
-    for (var name : List.of("boning", "take_home", "offal")) {
-      numbers.put(prefix + name, MonthTable.sum(home, name));
-    }
+    var room = new MonthRoom(months, month).of(which);
+    room.forEach((name, sum) -> numbers.put(prefix + "room_" + name, sum));
   }
 
   /** Part, whole, percentage and number of the bodies of which both are known. */

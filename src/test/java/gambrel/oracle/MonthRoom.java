@@ -1,11 +1,12 @@
 package gambrel.oracle;
 
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Where all weight of a month went, of the bodies that count: the figures {@code room_...}. */
@@ -29,29 +30,47 @@ final class MonthRoom {
   }
 
   void rows(Consumer<MonthTable.Figure> rows) {
-    var bodies = new ArrayList<>(months.cut(month));
-    bodies.addAll(months.whole(month));
-    bodies.removeIf(m -> !months.isCounted(m) || m.number("boning") == null);
-    bodies.forEach(this::add);
-    sums.forEach(
-        (name, sum) -> {
-          if (sum.signum() != 0) {
-            var unit = months.world.setup.unit;
-            rows.accept(
-                new MonthTable.Figure(
-                    month,
-                    "room_" + name,
-                    "",
-                    "",
-                    "",
-                    bodies.size(),
-                    Num.text(sum),
-                    unit,
-                    0,
-                    "",
-                    List.of()));
-          }
-        });
+    rows("", m -> true, rows);
+    for (var whose : List.of("customers", "own", "shared")) {
+      rows(whose, m -> months.whose(m).equals(whose), rows);
+    }
+  }
+
+  private void rows(
+      String whose, Predicate<Months.Member> which, Consumer<MonthTable.Figure> rows) {
+    var number = bodies(which).size();
+    var unit = months.world.setup.unit;
+    of(which)
+        .forEach(
+            (name, sum) ->
+                rows.accept(
+                    new MonthTable.Figure(
+                        month,
+                        "room_" + name,
+                        whose,
+                        "",
+                        "",
+                        number,
+                        Num.text(sum),
+                        unit,
+                        0,
+                        "",
+                        List.of())));
+  }
+
+  private List<Months.Member> bodies(Predicate<Months.Member> which) {
+    return Stream.concat(months.cut(month).stream(), months.whole(month).stream())
+        .filter(m -> months.isCounted(m) && m.number("boning") != null)
+        .filter(which)
+        .toList();
+  }
+
+  /** The sums of some bodies by name, without {@code room_}; those of nothing are missing. */
+  Map<String, BigFraction> of(Predicate<Months.Member> which) {
+    sums.clear();
+    bodies(which).forEach(this::add);
+    sums.values().removeIf(sum -> sum.signum() == 0);
+    return Map.copyOf(sums);
   }
 
   private void add(String name, BigFraction weight) {
@@ -78,6 +97,9 @@ final class MonthRoom {
       }
     }
     add("first", first);
+    if (body.number("offal") != null) {
+      add("offal", body.number("offal"));
+    }
     if (body.isUncut()) {
       add("whole", boning);
     } else {

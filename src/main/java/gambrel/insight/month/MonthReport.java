@@ -49,7 +49,6 @@ import java.util.stream.Stream;
  * @param chillDays chill shrink by day, by species
  * @param hanging ageing shrink on days hung, by species
  * @param furtherDays what one more day on the rail takes and brings
- * @param completeness how many bodies have which weight
  * @param pace how fast pieces were boned
  * @param stock the shop's own bodies of the month
  * @param suppliers the shop's own bodies of the month and the twelve before, by supplier
@@ -63,7 +62,6 @@ public record MonthReport(
     List<ChillDays> chillDays,
     List<Hanging> hanging,
     List<FurtherDay> furtherDays,
-    List<Completeness> completeness,
     Pace pace,
     List<OwnStock> stock,
     List<SupplierLine> suppliers,
@@ -140,7 +138,6 @@ public record MonthReport(
         chillDays,
         hanging,
         furtherDays,
-        completeness,
         pace,
         stock,
         suppliers,

@@ -8,7 +8,6 @@ import java.util.List;
  * @param title its heading
  * @param style its classes in {@code page.css}
  * @param room whether it begins a new page if too little of a page is left
- * @param kept whether it stays on one page
  * @param tables its tables
  * @param remarks how to read them
  * @param charts its charts
@@ -17,33 +16,27 @@ public record PartView(
     String title,
     String style,
     boolean room,
-    boolean kept,
     List<TableView> tables,
     List<String> remarks,
     List<ChartView> charts) {
   /** A part without charts. */
   public static PartView of(String title, List<TableView> tables, List<String> remarks) {
-    return new PartView(title, "wide chapter", false, false, tables, remarks, List.of());
+    return new PartView(title, "wide chapter", false, tables, remarks, List.of());
   }
 
   /** A part without charts that keeps room for its first rows. */
   public static PartView withRoom(String title, List<TableView> tables, List<String> remarks) {
-    return new PartView(title, "wide chapter", true, false, tables, remarks, List.of());
-  }
-
-  /** A part without charts that stays on one page. */
-  public static PartView kept(String title, List<TableView> tables, List<String> remarks) {
-    return new PartView(title, "wide chapter", false, true, tables, remarks, List.of());
+    return new PartView(title, "wide chapter", true, tables, remarks, List.of());
   }
 
   /** The part with charts. */
   public PartView with(List<ChartView> more) {
-    return new PartView(title, style, room, kept, tables, remarks, more);
+    return new PartView(title, style, room, tables, remarks, more);
   }
 
   /** The part with other classes. */
   public PartView with(String classes) {
-    return new PartView(title, classes, room, kept, tables, remarks, charts);
+    return new PartView(title, classes, room, tables, remarks, charts);
   }
 
   /** Whether there is nothing to show. */

@@ -7,7 +7,6 @@ import java.util.List;
  *
  * @param style its classes in {@code page.css}, separated by blanks; the first is the name of the
  *     table
- * @param room classes of the space that is kept before it; may be empty
  * @param heads lines of column heads; may be none
  * @param bodies its rows in groups
  * @param remarks how to read it
@@ -16,7 +15,6 @@ import java.util.List;
  */
 public record TableView(
     String style,
-    String room,
     List<List<Cell>> heads,
     List<Body> bodies,
     List<String> remarks,

@@ -119,6 +119,28 @@ class MonthFiguresTest {
     assertEquals("", only(month).get(7));
   }
 
+  /** B1 is sound, B2 is held: the head, the picture and its sums count B1. */
+  @Test
+  void thePictureItsSumsAndTheHeadCountTheSameBodies() {
+    shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
+    shop.row("rail", "2026-07-09T08:00", "B1", "aged", "198");
+    shop.cut("B1", "2026-07-09", "156", "40");
+    shop.beef("B2", "2026-07-06", "c-bob").hung("B2", "2026-07-06", "204", "200");
+    shop.cut("B2", "2026-07-09", "140", "40");
+    var first = shop.summary("2026-07", LATER).first();
+    assertEquals(
+        "Bodies behind these figures: killed 1, cut 1 in the month; killed 0, cut 0 in the twelve"
+            + " months before.",
+        first.counted());
+    assertEquals("204.0\u00a0kg", first.kilos().get(0).rows().get(0).weight());
+    assertEquals(
+        List.of("Customers' bodies", "1", "204.0", "198.0", "156.0"),
+        first.sums().get(0).rows().get(0).texts());
+    assertEquals(
+        List.of("Bodies", "First weighed, kg", "Weight into the boning room, kg", "Take-home, kg"),
+        first.sums().get(0).heads().get(0).stream().skip(1).map(h -> h.text()).toList());
+  }
+
   @Test
   void whatIsHeldIsNamedAndCountsNowhere() {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
@@ -127,8 +149,7 @@ class MonthFiguresTest {
     assertEquals(List.of(), lost(month, CHILL));
     assertEquals(List.of(), lost(month, BENCH));
     assertEquals(List.of(), month.first().kilos());
-    assertEquals(
-        List.of("Left out of these figures, because they are held: B1."), month.first().leftOut());
+    assertEquals(List.of("Held, so left out of these figures: B1."), month.first().leftOut());
     assertEquals("waits", SmallShop.tables(month, "bodies").get(0).rows().get(0).style());
     assertEquals("held", only(month).get(12));
   }
@@ -175,7 +196,8 @@ class MonthFiguresTest {
     shop.hung("L1", "2026-07-06", "21", "20.5");
     var month = shop.summary("2026-07", LATER);
     assertEquals("Left whole", month.first().kilos().get(0).rows().get(2).label());
-    assertEquals("", SmallShop.rows(month, "sums").get(0).get(3), "not cut");
+    assertEquals(
+        List.of("Customers' bodies", "1", "21.0", "20.5"), SmallShop.rows(month, "sums").get(0));
     assertEquals("20.5", only(month).get(7));
     assertEquals("lamb, left whole", only(month).get(2));
   }
@@ -212,7 +234,7 @@ class MonthFiguresTest {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
     shop.beef("B2", "2026-07-20", "c-ann");
     var month = shop.summary("2026-07", "2026-07-10T02:00:00Z");
-    assertEquals("1", SmallShop.rows(month, "sums").get(0).get(1));
+    assertEquals("1", month.first().five().get(0).rows().get(0).cells().get(0).text());
     assertFalse(SmallShop.column(month, "bodies", 0).contains("B2"));
   }
 

@@ -59,7 +59,7 @@ class MorningSheetTest {
     assertEquals(
         List.of("All is well: nothing waits for you.", "No statement was issued."), sheet.story());
     assertEquals(
-        List.of("4 rows were read from 1 file: 4 used, 0 repeats, 0 void, 0 set aside."),
+        List.of("4 rows were read from 1 file: used 4, repeated 0, void 0, set aside 0."),
         sheet.notes());
     assertEquals(List.of(), sheet.waits());
   }

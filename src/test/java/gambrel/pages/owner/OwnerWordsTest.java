@@ -40,7 +40,6 @@ class OwnerWordsTest {
             Stream.of(Ownership.values()).map(o -> "worth." + o.id()),
             Stream.of(Finding.Sureness.values()).map(s -> "sure." + s.id()),
             BodyFigure.LOSSES.stream().map(l -> "shrink.loss." + l.id()),
-            Stream.of(Completeness.What.values()).map(w -> "weights." + w.id()),
             Stream.of(Completeness.What.values()).map(w -> "finding.paperwork." + w.id()),
             Stream.of(Ownership.values()).map(o -> "summary." + o.id()),
             Stream.of(Species.values()).map(s -> "summary.kind." + s.id()),

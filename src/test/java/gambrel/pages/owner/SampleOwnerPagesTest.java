@@ -86,24 +86,21 @@ class SampleOwnerPagesTest {
     return Stream.of("2026-07", "2026-08", "2026-09").map(YearMonth::parse);
   }
 
+  /** Of the bodies that are taken home in the month and not named as left out. */
   @ParameterizedTest
   @MethodSource("months")
-  void hotWeightIsTheSumOfTheDataFile(YearMonth month) {
-    assertTotal(month, 2, sum("hot_kg", killedIn(month)));
-  }
-
-  @ParameterizedTest
-  @MethodSource("months")
-  void takeHomeAndBinsAreTheSumsOfTheDataFile(YearMonth month) {
+  void theSumsOfOwnersAreThoseOfTheDataFile(YearMonth month) {
+    var leftOut = String.join(" ", summary(month).first().leftOut());
     var home =
         SmallShop.rows(summary(month), "bodies").stream()
             .filter(row -> !row.get(7).isEmpty())
             .map(row -> row.get(0))
+            .filter(body -> !leftOut.contains(body))
             .collect(Collectors.toSet());
     Predicate<Map<String, String>> taken = row -> home.contains(row.get("body"));
-    assertTotal(month, 4, sum("boning_kg", taken));
-    assertTotal(month, 5, sum("take_home_kg", taken));
-    assertTotal(month, 6, sum("offal_kg", taken));
+    assertTotal(month, List.of("kilos.room_whole", "kilos.room_boning"), sum("boning_kg", taken));
+    assertTotal(month, List.of("kilos.room_whole", "kilos.room_home"), sum("take_home_kg", taken));
+    assertTotal(month, List.of("kilos.room_offal"), sum("offal_kg", taken));
   }
 
   @Test
@@ -237,16 +234,22 @@ class SampleOwnerPagesTest {
     return MorningComposer.compose(report, wording);
   }
 
-  /** A column of the month in sum; each owner's sum is printed to a tenth. */
-  private static void assertTotal(YearMonth month, int column, BigDecimal expected) {
-    var printed =
-        SmallShop.column(summary(month), "sums", column).stream()
-            .filter(text -> !text.isEmpty())
-            .map(SampleOwnerPagesTest::kilos)
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    assertTrue(
-        expected.subtract(printed).abs().compareTo(new BigDecimal("0.15")) <= 0,
-        expected + ", not " + printed);
+  /** Columns of the sums of each owner, printed to a tenth. */
+  private static void assertTotal(YearMonth month, List<String> heads, BigDecimal expected) {
+    var titles = heads.stream().map(head -> wording.say(head) + ", kg").toList();
+    var printed = BigDecimal.ZERO;
+    for (var table : SmallShop.tables(summary(month), "sums")) {
+      for (int i = 0; i < table.heads().get(0).size(); i++) {
+        if (titles.contains(table.heads().get(0).get(i).text())) {
+          for (var row : table.rows()) {
+            String text = row.texts().get(i);
+            printed = printed.add(text.isEmpty() ? BigDecimal.ZERO : kilos(text));
+          }
+        }
+      }
+    }
+    var off = expected.subtract(printed).abs();
+    assertTrue(off.compareTo(new BigDecimal("0.3")) <= 0, expected + ", not " + printed);
   }
 
   private static BigDecimal sum(String column, Predicate<Map<String, String>> which) {
@@ -256,11 +259,6 @@ class SampleOwnerPagesTest {
         .filter(cell -> !cell.isEmpty())
         .map(BigDecimal::new)
         .reduce(BigDecimal.ZERO, BigDecimal::add);
-  }
-
-  private static Predicate<Map<String, String>> killedIn(YearMonth month) {
-    return row ->
-        row.get("killed").startsWith(month.toString()) && !row.get("state").equals("cancelled");
   }
 
   private static List<Map<String, String>> bodies() {

@@ -26,7 +26,6 @@ final class SampleParts {
             : List.of(new Body(false, rows));
     return new TableView(
         style + " figures even",
-        "",
         List.of(all),
         bodies.stream().filter(body -> !body.rows().isEmpty()).toList(),
         List.of(remarks),
@@ -60,7 +59,6 @@ final class SampleParts {
             W.say("losses", "beef"),
             "wide chapter",
             false,
-            false,
             List.of(lost()),
             List.of(W.say("shrink.hours", "Beef", "18", "30")),
             List.of(SampleChart.of("beef", shrink))));
@@ -84,17 +82,6 @@ final class SampleParts {
                 List.of(
                     row("", "Beef|#58.3|#752.07|#2.1|#1.8 to 2.3"), row("", "Lamb|#2.7|#|#1.9|#")),
                 W.say("against_explained"))));
-    parts.add(
-        part(
-            "further_day",
-            table(
-                "further",
-                "|#Bodies|#Days hung|#Lost, kg|#Surely between",
-                false,
-                List.of(row("", "Beef|#48|#12|#0.41|#0.32 to 0.50"), row("", "Lamb|#3|#6|#|#")),
-                W.say("further.few", "8", "3"),
-                W.say("further_day_explained"))));
-    parts.add(PartView.kept(W.say("weights_known"), List.of(facts()), List.of()));
     parts.add(
         part(
             "batches",
@@ -182,16 +169,5 @@ final class SampleParts {
             group(W.say("summary.own"), 7),
             row("", "Pork|#2.0|#of 2|#1.4|#6.0|#of 1|#4.12")),
         W.say("places.read"));
-  }
-
-  private static TableView facts() {
-    var fact =
-        new Row(
-            "",
-            List.of(
-                new Cell(W.say("weights.live"), "label"),
-                new Cell(W.say("weights.of", "11", "14"), "")));
-    return new TableView(
-        "facts", "", List.of(), List.of(new Body(false, List.of(fact))), List.of(), false, "2");
   }
 }

@@ -73,6 +73,8 @@ public enum FigureName {
   ROOM_BENCH(Unit.WEIGHT),
   /** Of it, lost in batches. */
   ROOM_BATCH(Unit.WEIGHT),
+  /** Offal of them, on top of their first weight. */
+  ROOM_OFFAL(Unit.WEIGHT),
   /** Bodies weighed alive, not guessed. */
   LIVE_KNOWN(Unit.BODIES),
   /** Bodies weighed hot. */

@@ -17,8 +17,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Where all weight of a month went: of the counted bodies of all owners that were cut in it or left
- * whole, from their first weight on the rail to what left the shop. The parts add up to that first
- * weight.
+ * whole, from their first weight on the rail to what left the shop; then the same of each owner's.
+ * The parts add up to that first weight; offal is on top of it.
  *
  * <p>The first weight is the hot one; it is a later one where the hot weight, or what was lost
  * after it, is unknown. What a body may lose while it hangs without being weighed again ({@link
@@ -34,40 +34,45 @@ public final class RoomKilos {
 
   /** The sums, in the order of the way; none without bodies. Sums of nothing are missing. */
   public static List<MonthFigure> of(MonthRecords records) {
-    var kilos = new RoomKilos(records.settings());
-    int bodies = 0;
-    for (var body : records.bodies().takenHome()) {
-      if (body.isCounted() && kilos.add(body)) {
-        bodies++;
-      }
-    }
-    var figures = new ArrayList<MonthFigure>();
-    for (var sum : kilos.sums.entrySet()) {
-      if (sum.getValue().signum() != 0) {
-        figures.add(MonthFigure.ofAll(sum.getKey(), BodyGroup.ALL, bodies, sum.getValue()));
-      }
+    var bodies =
+        records.bodies().takenHome().stream()
+            .filter(body -> body.isCounted() && isKnown(body))
+            .toList();
+    var figures = new ArrayList<>(of(records.settings(), bodies));
+    for (var whose : Ownership.in(bodies)) {
+      of(records.settings(), whose.of(bodies)).forEach(sum -> figures.add(sum.with(whose)));
     }
     return figures;
   }
 
-  /** Adds a body; false if its weight into the boning room is unknown or did not divide. */
-  private boolean add(MonthBody body) {
+  /** Whether its weight into the boning room is known, and what that divided into. */
+  private static boolean isKnown(MonthBody body) {
     var balance = body.balance();
-    var boning = balance.boning();
-    var split = balance.boningSplit();
-    boolean cut = body.body().isCut();
-    if (boning.isEmpty() || cut && split.isEmpty()) {
-      return false;
-    }
-    rail(body, boning.get());
-    if (cut) {
-      add(FigureName.ROOM_BONING, boning.get());
-      split.ifPresent(this::add);
+    boolean divided = !body.body().isCut() || balance.boningSplit().isPresent();
+    return balance.boning().isPresent() && divided;
+  }
+
+  private static List<MonthFigure> of(Settings settings, List<MonthBody> bodies) {
+    var kilos = new RoomKilos(settings);
+    bodies.forEach(kilos::add);
+    return kilos.sums.entrySet().stream()
+        .filter(sum -> sum.getValue().signum() != 0)
+        .map(s -> MonthFigure.ofAll(s.getKey(), BodyGroup.ALL, bodies.size(), s.getValue()))
+        .toList();
+  }
+
+  private void add(MonthBody body) {
+    var balance = body.balance();
+    var boning = balance.boning().orElseThrow();
+    rail(body, boning);
+    if (body.body().isCut()) {
+      add(FigureName.ROOM_BONING, boning);
+      balance.boningSplit().ifPresent(this::add);
       balance.outputs().ifPresent(outputs -> lost(balance, outputs));
     } else {
-      add(FigureName.ROOM_WHOLE, boning.get());
+      add(FigureName.ROOM_WHOLE, boning);
     }
-    return true;
+    balance.outputs().ifPresent(outputs -> add(FigureName.ROOM_OFFAL, outputs.offal()));
   }
 
   /** The way on the rail, from the first weight after which every loss is known. */

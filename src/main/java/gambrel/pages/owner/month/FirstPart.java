@@ -2,6 +2,7 @@ package gambrel.pages.owner.month;
 
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.MonthBodies;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.FirstPage;
 import gambrel.pages.views.FirstPage.FiveCell;
@@ -123,13 +124,12 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
   }
 
   private String counted() {
-    var before = records().baseline();
     return say(
         "first.counted",
-        count(month().killed().size()),
-        count(month().cut().size()),
-        count(before.killed().size()),
-        count(before.cut().size()));
+        Stream.of(month(), records().baseline())
+            .flatMap(months -> Stream.of(months.killed(), months.cut()))
+            .map(bodies -> count(bodies.stream().filter(MonthBody::isCounted).count()))
+            .toArray(String[]::new));
   }
 
   /** The five figures; none if none is known in the month. */

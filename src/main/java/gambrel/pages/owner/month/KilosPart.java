@@ -1,6 +1,8 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.PrintedShares;
@@ -41,11 +43,16 @@ record KilosPart(MonthPart.Page page) implements MonthPart {
 
   /** The picture; empty without a body that was cut or left whole. */
   Optional<FlowView> picture() {
-    var first = report().figures(FigureName.ROOM_FIRST).findFirst();
+    var first = ofAll(FigureName.ROOM_FIRST);
     var parts = parts();
     return first
         .filter(figure -> !parts.isEmpty() && sum(parts).compareTo(Weight.ZERO) > 0)
         .map(figure -> picture(parts, figure.bodies()));
+  }
+
+  /** A figure of all owners' bodies together; empty if it is of none. */
+  private Optional<MonthFigure> ofAll(FigureName name) {
+    return report().find(name, Optional.empty(), Optional.empty(), BodyGroup.ALL);
   }
 
   private FlowView picture(List<Part> parts, int bodies) {
@@ -88,10 +95,7 @@ record KilosPart(MonthPart.Page page) implements MonthPart {
     kinds.putAll(AFTER);
     var known = new EnumMap<FigureName, Weight>(FigureName.class);
     for (var name : kinds.keySet()) {
-      report()
-          .figures(name)
-          .flatMap(figure -> figure.value().stream())
-          .forEach(value -> known.put(name, Weight.of(value)));
+      ofAll(name).flatMap(MonthFigure::value).ifPresent(v -> known.put(name, Weight.of(v)));
     }
     var weights = List.copyOf(known.values());
     var whole = Weight.sum(weights);

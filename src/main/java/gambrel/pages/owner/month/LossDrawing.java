@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 /**
  * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
  * says which bodies of the month break the rules of the chart. The month is set apart from what is
- * before it, and each filled point is named in the drawing or below it.
+ * before it. Bodies that break a rule are filled points; the farthest of them is named in the
+ * drawing, the others below it.
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
@@ -33,13 +34,17 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
-  private static final int MOST_SIGNALS = 1;
-  private static final int MOST_NAMES = 32;
+  private static final int MOST_NAMES = 14;
+
+  /** The width of a letter. */
+  private static final int LETTER = 6;
+
   private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;
   private final List<LossChart.Point> points;
   private final List<LossChart.Point> signals;
+  private final Optional<LossChart.Point> farthest;
   private final Wording wording;
   private final ChartScale scale;
   private final YearMonth month;
@@ -57,6 +62,7 @@ final class LossDrawing {
     int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
     this.points = chart.points().subList(all - shown, all);
     this.signals = chart.signals().stream().filter(point -> !goesOn(point)).toList();
+    this.farthest = signals.stream().min(chart.farthestFirst());
     var values = points.stream().map(LossDrawing::value);
     var levels = Stream.of(chart.centre(), lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
@@ -73,7 +79,7 @@ final class LossDrawing {
             percent(chart.centre()),
             percent(lower()),
             percent(chart.upper()));
-    var placed = placed();
+    var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
     return new ChartView(
         heading,
         description,
@@ -82,9 +88,9 @@ final class LossDrawing {
         PLOT,
         month(),
         lines(),
-        placed.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
+        dots.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= MOST_DOTS,
-        placed,
+        dots,
         ticks(),
         scale.ticks().stream().map(this::tick).toList(),
         notes());
@@ -118,24 +124,15 @@ final class LossDrawing {
     return new ChartView.Line(y, apart.applyAsInt(y + 3), label, centre);
   }
 
-  /** The points. Every signal is marked, and named where there is room. */
-  private List<ChartView.Point> placed() {
-    var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
-    var labels = new ChartLabels(PLOT, dots, lines().stream().map(ChartView.Line::y).toList());
-    var placed = new ArrayList<>(dots);
-    for (int i = 0; i < dots.size(); i++) {
-      if (signals.contains(points.get(i))) {
-        placed.set(i, labels.named(points.get(i).body(), dots.get(i)));
-      }
-    }
-    return placed;
-  }
-
+  /** A point; the farthest signal has its name on the side away from the centre. */
   private ChartView.Point dot(int index) {
     var point = points.get(index);
     int x = x(index);
     int y = scale.y(value(point));
-    return new ChartView.Point(x, y, signals.contains(point), "", x, y);
+    String name = farthest.filter(point::equals).map(LossChart.Point::body).orElse("");
+    int below = y + LINE_OF_TEXT + 4;
+    int at = isAbove(point) || below > PLOT.bottom() ? y - 7 : below;
+    return new ChartView.Point(x, y, signals.contains(point), name, middle(name, x), at);
   }
 
   private ChartView.Tick tick(BigDecimal value) {
@@ -178,12 +175,18 @@ final class LossDrawing {
   private List<ChartView.Tick> ends(int last) {
     String from = wording.formats().brief(day(0));
     String to = wording.formats().brief(day(last));
-    boolean both = x(last) - x(0) > ChartLabels.LETTER * (from.length() + to.length());
+    boolean both = x(last) - x(0) > LETTER * (from.length() + to.length());
     return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
   }
 
   private static ChartView.Tick tick(int x, String label) {
-    return new ChartView.Tick(x, ChartLabels.middle(label, x, PLOT), label);
+    return new ChartView.Tick(x, middle(label, x), label);
+  }
+
+  /** The middle nearest to {@code x} at which a text lies between the sides of the plot. */
+  private static int middle(String text, int x) {
+    int half = text.length() * LETTER / 2;
+    return Math.min(Math.max(x, PLOT.left() + half), PLOT.right() - half);
   }
 
   /** From the last month back, as many as have room. */
@@ -192,29 +195,22 @@ final class LossDrawing {
     int free = PLOT.right();
     for (int i = last; i >= 0; i--) {
       String label = wording.formats().month(month(i));
-      int width = ChartLabels.LETTER * label.length();
+      int width = LETTER * label.length();
       int begins = PLOT.left() + i * (PLOT.right() - PLOT.left()) / points.size();
       int middle = Math.min(begins + width / 2, PLOT.right() - width / 2);
       boolean first = i == 0 || !month(i).equals(month(i - 1));
       if (first && middle + width / 2 <= free) {
         ticks.add(0, new ChartView.Tick(begins, middle, label));
-        free = middle - width / 2 - ChartLabels.LETTER;
+        free = middle - width / 2 - LETTER;
       }
     }
     return ticks;
   }
 
-  /** The signals that get a sentence: the farthest from the centre, in order of kill. */
-  private List<LossChart.Point> named() {
-    var farthest = signals.stream().sorted(chart.farthestFirst()).limit(MOST_SIGNALS).toList();
-    return signals.stream().filter(farthest::contains).toList();
-  }
-
   /** How to read the chart, and which bodies of the month break its rules. */
   private List<String> notes() {
-    var named = named();
-    var notes = new ArrayList<>(named.stream().map(this::signal).toList());
-    var more = signals.stream().filter(point -> !named.contains(point));
+    var notes = new ArrayList<>(farthest.map(this::signal).stream().toList());
+    var more = signals.stream().filter(point -> farthest.filter(point::equals).isEmpty());
     var names = more.map(LossChart.Point::body).toList();
     if (!names.isEmpty()) {
       notes.add(wording.say("summary.chart.more", wording.names(names, MOST_NAMES)));

@@ -3,7 +3,6 @@ package gambrel.pages.owner.month;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.BodyGroup.Split;
-import gambrel.insight.month.figures.Completeness;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthFigure;
@@ -13,10 +12,13 @@ import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.shop.Settings.Paper;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,6 +30,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record LossPart(MonthPart.Page page) implements MonthPart {
   /** Another species than the main one needs as many bodies in the month for charts. */
   private static final int ENOUGH = 5;
+
+  /** The most rows by day and place, so that they stand on one page with two charts. */
+  private static final Map<Paper, Integer> ROWS = Map.of(Paper.A4, 30, Paper.LETTER, 24);
 
   /** Columns of each loss. */
   private static final int WIDTH = 5;
@@ -103,8 +108,10 @@ record LossPart(MonthPart.Page page) implements MonthPart {
    * bodies together.
    */
   private List<TableView> places(Species species) {
-    var chill = places(species, BodyFigure.CHILL);
-    var bench = places(species, BodyFigure.BENCH);
+    var allChill = places(species, BodyFigure.CHILL);
+    var allBench = places(species, BodyFigure.BENCH);
+    var chill = fitting(allChill);
+    var bench = fitting(allBench);
     var table =
         new TableBuilder<Integer>("places figures")
             .headsAbove(
@@ -114,7 +121,22 @@ record LossPart(MonthPart.Page page) implements MonthPart {
     add(table, "first", chill, BodyFigure.CHILL);
     add(table, "beside", bench, BodyFigure.BENCH);
     IntStream.range(0, Math.max(chill.size(), bench.size())).forEach(row -> table.row("", row));
-    return table.table(say("places.read"));
+    var remarks = new ArrayList<>(List.of(say("places.read")));
+    if (chill.size() < allChill.size() || bench.size() < allBench.size()) {
+      remarks.add(say("places.most"));
+    }
+    return table.table(remarks);
+  }
+
+  /** Places without the days on which least was lost, if there are too many for a page. */
+  private List<Place> fitting(List<Place> all) {
+    var least =
+        all.stream()
+            .filter(place -> place.lost().filter(lost -> isDay(group(lost).split())).isPresent())
+            .sorted(Comparator.comparing(place -> place.lost().get().value().orElseThrow()))
+            .limit(Math.max(0, all.size() - ROWS.get(records().settings().paper())))
+            .toList();
+    return all.stream().filter(place -> !least.contains(place)).toList();
   }
 
   /** The places of a loss, those of each kind below a title. */
@@ -210,15 +232,5 @@ record LossPart(MonthPart.Page page) implements MonthPart {
       case BONER -> group.split() == Split.BONER && finding.accused().contains(group.name());
       default -> false;
     };
-  }
-
-  /** How many bodies have which weight. */
-  PartView known() {
-    var table =
-        new TableBuilder<Completeness>("facts")
-            .column("", "label", weight -> say("weights." + weight.what().id()))
-            .words("", weight -> say("weights.of", count(weight.known()), count(weight.of())))
-            .rows(report().completeness().stream().filter(weight -> weight.of() > 0).toList());
-    return PartView.kept(say("weights_known"), table.table(), List.of());
   }
 }

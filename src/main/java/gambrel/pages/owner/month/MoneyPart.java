@@ -121,7 +121,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     if (!more.isEmpty()) {
       sentences.add(String.join(" ", more));
     }
-    sentences.addAll(new HangingPart(page).answer());
+    sentences.addAll(new HangingPart(page).answers());
     return PartView.of(say("advice"), List.of(), sentences).with("wide chapter said");
   }
 

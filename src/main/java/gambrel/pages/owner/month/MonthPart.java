@@ -1,8 +1,6 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.MonthReport;
-import gambrel.insight.month.figures.BodyGroup;
-import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthBodies;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
@@ -51,9 +49,6 @@ interface MonthPart {
     }
   }
 
-  /** The bodies of one species and one owner. */
-  record OwnedSpecies(Ownership whose, Species species) {}
-
   default Wording wording() {
     return page().wording();
   }
@@ -74,11 +69,6 @@ interface MonthPart {
   /** The month's bodies. */
   default MonthBodies month() {
     return records().bodies();
-  }
-
-  /** The figure of all of an owner's bodies of a species; empty if unknown. */
-  default Optional<MonthFigure> figure(FigureName name, OwnedSpecies of) {
-    return report().find(name, Optional.of(of.whose()), Optional.of(of.species()), BodyGroup.ALL);
   }
 
   /** The species with the most bodies; of several the first. */

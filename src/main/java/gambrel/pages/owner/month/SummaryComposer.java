@@ -53,15 +53,13 @@ public final class SummaryComposer {
   }
 
   private static List<PartView> appendix(MonthPart.Page page) {
-    var losses = new LossPart(page);
     var yields = new YieldsPart(page);
     var bodies = new BodiesPart(page);
     return shown(
         Stream.concat(
-            losses.others().stream(),
+            new LossPart(page).others().stream(),
             Stream.of(
                 new AgainstPart(page).part(),
-                new HangingPart(page).furtherDay(),
                 yields.beforeAndNow(),
                 yields.primals(),
                 new PacePart(page).part(),
@@ -70,7 +68,6 @@ public final class SummaryComposer {
                 new TotalsPart(page).unpaid(),
                 bodies.batches(),
                 new YearPart(page).part(),
-                losses.known(),
                 bodies.bodies())));
   }
 

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * Builds a table from columns and rows. A column has a head, a function that prints its cells of a
@@ -108,12 +107,6 @@ final class TableBuilder<R> {
     return all.isEmpty() ? this : add("group", List.of(new Cell(title, FIRST, width()))).rows(all);
   }
 
-  /** The rows that have text in a column after the first. */
-  List<R> known(Stream<R> all) {
-    return all.filter(row -> cells(row).stream().skip(1).anyMatch(c -> !c.text().isEmpty()))
-        .toList();
-  }
-
   private List<Cell> cells(R row) {
     return columns.stream().flatMap(column -> column.apply(row).stream()).toList();
   }
@@ -135,24 +128,13 @@ final class TableBuilder<R> {
 
   /** The table with remarks below it; none without rows. */
   List<TableView> table(List<String> remarks) {
-    return table("", List.of(new Body(false, rows)), remarks, false);
+    return table(List.of(new Body(false, rows)), remarks, false);
   }
 
   /**
-   * The table with the remarks as its last row, on one page with the rows before it; none without
-   * rows.
-   *
-   * @param room classes of the room that is kept before the table; may be empty
-   * @param last how many rows at the end stay on one page with the remarks
+   * The table with the remarks as its last row, and each row on one page with the rows of class
+   * {@code under} below it; none without rows.
    */
-  List<TableView> kept(String room, int last, List<String> remarks) {
-    int from = Math.max(0, rows.size() - last);
-    var end = new Body(true, rows.subList(from, rows.size()));
-    var bodies = from == 0 ? List.of(end) : List.of(new Body(false, rows.subList(0, from)), end);
-    return table(room, bodies, remarks, true);
-  }
-
-  /** As {@link #kept}, with each row on one page with the rows of class {@code under} below it. */
   List<TableView> keptByRow(String under, List<String> remarks) {
     var bodies = new ArrayList<Body>();
     for (int from = 0; from < rows.size(); ) {
@@ -163,11 +145,10 @@ final class TableBuilder<R> {
       bodies.add(new Body(true, rows.subList(from, to)));
       from = to;
     }
-    return table("", bodies, remarks, true);
+    return table(bodies, remarks, true);
   }
 
-  private List<TableView> table(
-      String room, List<Body> bodies, List<String> remarks, boolean kept) {
+  private List<TableView> table(List<Body> bodies, List<String> remarks, boolean kept) {
     var lines = new ArrayList<>(headsAbove);
     if (heads.stream().anyMatch(cell -> !cell.text().isEmpty())) {
       lines.add(heads);
@@ -175,6 +156,6 @@ final class TableBuilder<R> {
     String width = Integer.toString(width());
     return rows.isEmpty()
         ? List.of()
-        : List.of(new TableView(classes, room, lines, bodies, remarks, kept, width));
+        : List.of(new TableView(classes, lines, bodies, remarks, kept, width));
   }
 }

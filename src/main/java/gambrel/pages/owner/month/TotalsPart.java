@@ -1,55 +1,44 @@
 package gambrel.pages.owner.month;
 
-import gambrel.insight.month.figures.MonthBody;
-import gambrel.insight.month.figures.Ownership;
+import gambrel.insight.month.figures.FigureName;
+import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.money.Debt;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
-import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Weight;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The month in sum, with a column for each owner, and the statements that are not paid. */
+/** The picture of all weight in sums of each owner, and the statements that are not paid. */
 record TotalsPart(MonthPart.Page page) implements MonthPart {
-  /** Numbers of bodies and weights, in a row for each owner; a sum of nothing is blank. */
+  /** A row for each owner; a column of which no owner has a weight is left out. */
   List<TableView> sums() {
-    var killed = month().killed();
-    var home = Stream.concat(month().cut().stream(), month().whole().stream()).toList();
+    var lines =
+        report().figures(FigureName.ROOM_FIRST).filter(sum -> sum.whose().isPresent()).toList();
     var table =
-        new TableBuilder<Ownership>("sums figures even short")
-            .first("", this::owner, "kinds")
-            .number(say("summary.total.killed"), whose -> number(whose, killed))
-            .number(total("hot"), whose -> sum(whose, killed, BodyBalance::hot))
-            .number(say("summary.total.cut"), whose -> number(whose, month().cut()))
-            .number(total("boning"), whose -> sum(whose, home, BodyBalance::boning))
-            .number(
-                total("take_home"),
-                whose -> sum(whose, home, b -> b.outputs().map(Outputs::takeHome)))
-            .number(
-                total("offal"), whose -> sum(whose, home, b -> b.outputs().map(Outputs::offal)));
-    return table.rows(table.known(Stream.of(Ownership.values()))).table();
+        new TableBuilder<MonthFigure>("sums figures even short")
+            .first("", line -> owner(line.whose().orElseThrow()), "kinds")
+            .number(say("number"), line -> count(line.bodies()));
+    Stream.of(
+            FigureName.ROOM_FIRST,
+            FigureName.ROOM_WHOLE,
+            FigureName.ROOM_BONING,
+            FigureName.ROOM_HOME,
+            FigureName.ROOM_OFFAL)
+        .filter(name -> lines.stream().anyMatch(line -> !sum(name, line).isEmpty()))
+        .forEach(
+            name -> table.number(label("kilos." + name.id(), unit()), line -> sum(name, line)));
+    return table.rows(lines).table();
   }
 
-  private String total(String key) {
-    return label("summary.total." + key, unit());
-  }
-
-  private String number(Ownership whose, List<MonthBody> bodies) {
-    var own = whose.of(bodies);
-    return own.isEmpty() ? "" : count(own.size());
-  }
-
-  private String sum(
-      Ownership whose, List<MonthBody> bodies, Function<BodyBalance, Optional<Weight>> figure) {
-    var known = whose.of(bodies).stream().flatMap(b -> figure.apply(b.balance()).stream());
-    var sum = Weight.sum(known.toList());
-    return sum.isZero() ? "" : formats().bareWeight(sum, weights().prose());
+  private String sum(FigureName name, MonthFigure line) {
+    return report()
+        .find(name, line)
+        .flatMap(MonthFigure::value)
+        .map(sum -> formats().bareWeight(Weight.of(sum), weights().prose()))
+        .orElse("");
   }
 
   /** What customers owe for statements of this month and before, the oldest debt first. */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.TableView;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class TableBuilderTest {
@@ -32,27 +31,14 @@ class TableBuilderTest {
   @Test
   void withoutRowsThereIsNoTable() {
     assertEquals(List.of(), named().table("remark"));
-    assertEquals(List.of(), named().group("title", List.of()).kept("", 1, List.of("remark")));
-  }
-
-  @Test
-  void knownAreRowsWithTextBesideTheirName() {
-    var table = named().number("Figure", text -> text.equals("b") ? "1" : "");
-    assertEquals(List.of("b"), table.known(ROWS.stream()));
-    assertEquals(List.of(), named().known(Stream.of("a")));
+    assertEquals(
+        List.of(), named().group("title", List.of()).keptByRow("under", List.of("remark")));
   }
 
   @Test
   void headsWithoutTextAreLeftOut() {
     var silent = new TableBuilder<String>("letters").first("", text -> text).rows(ROWS);
     assertEquals(List.of(), silent.table().get(0).heads());
-  }
-
-  @Test
-  void theLastRowsStayOnOnePageWithTheRemarks() {
-    var bodies = named().rows(ROWS).kept("room", 2, List.of("remark")).get(0).bodies();
-    assertEquals(List.of(1, 2), bodies.stream().map(body -> body.rows().size()).toList());
-    assertEquals(List.of(false, true), bodies.stream().map(TableView.Body::kin).toList());
   }
 
   @Test
