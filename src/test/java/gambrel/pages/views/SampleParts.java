@@ -103,7 +103,7 @@ final class SampleParts {
                     row("strong", "Beef|#68.4|#18.7|#8.2|#21.0"),
                     row("under", "Twelve months before|#69.1 (66.8–71.4)|#|#|#"),
                     row("", W.say("month.split.boner", "Featherstonehaugh") + "|#|#19.1|#|#")),
-                W.say("month.boners.more", "Wyn", "Beef", "2.1", "1.2", "3.0", "20", "31"))));
+                W.say("month.boners.few", "8"))));
     parts.add(
         part(
             "pace",

@@ -32,7 +32,7 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
             .counted(
                 label("before", percent),
                 figure -> counted(figure.before().value(), figure.before().bodies()))
-            .number(say("middle_half"), this::middleHalf);
+            .number(label("middle", percent), figure -> middle(figure.before().spread()));
     for (var whose : Ownership.values()) {
       for (var loss : BodyFigure.LOSSES) {
         var figures =
@@ -61,15 +61,6 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
 
   private String lost(MonthFigure figure) {
     return weights().lost(loss(figure), same(figure, FigureName::weightOf));
-  }
-
-  private String middleHalf(MonthFigure figure) {
-    return figure
-        .before()
-        .spread()
-        .filter(spread -> spread.number() >= ENOUGH)
-        .map(spread -> between(tenths(spread.lower()), tenths(spread.upper())))
-        .orElse("");
   }
 
   /** A part of a species needs enough bodies, and another part beside it that has enough. */

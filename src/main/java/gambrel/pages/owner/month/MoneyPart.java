@@ -12,7 +12,6 @@ import gambrel.insight.month.money.MonthAccounts.TaxRate;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.pages.views.PartView;
-import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Settings.Paper;
 import java.util.ArrayList;
@@ -38,16 +37,22 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     return Most.OF.get(records().settings().paper());
   }
 
+  /** The first rows in an order; how many more there are is added to the remarks. */
+  private <T> List<T> first(int most, List<T> all, Comparator<T> order, List<String> remarks) {
+    int more = all.size() - most;
+    if (more > 0) {
+      remarks.add(wording().counted("month.more", more));
+    }
+    return all.stream().sorted(order).limit(most).toList();
+  }
+
   /** What the month's statements charge, by description. */
   PartView earned() {
     var kinds = report().figures(FigureName.CHARGED).toList();
-    var dearest =
-        kinds.stream()
-            .sorted(
-                Comparator.comparing((MonthFigure kind) -> kind.value().orElseThrow().abs())
-                    .reversed())
-            .limit(most().kinds() + 1L)
-            .toList();
+    var remarks = new ArrayList<>(List.of(say("month.earned.read")));
+    Comparator<MonthFigure> least = Comparator.comparing(kind -> kind.value().orElseThrow().abs());
+    // The total is the dearest.
+    var dearest = first(most().kinds() + 1, kinds, least.reversed(), remarks);
     var table =
         new TableBuilder<MonthFigure>("earned figures even short")
             .first(say("charge"), this::kind, "kinds")
@@ -59,11 +64,6 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     kinds.stream()
         .filter(dearest::contains)
         .forEach(kind -> table.row(kind.group() == BodyGroup.ALL ? "total" : "", kind));
-    var remarks = new ArrayList<>(List.of(say("month.earned.read")));
-    int more = kinds.size() - dearest.size();
-    if (more > 0) {
-      remarks.add(wording().counted("month.more", more));
-    }
     return PartView.of(say("income"), table.table(remarks), List.of());
   }
 
@@ -77,6 +77,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
 
   /** The most that may be bid for a unit of hot weight, by class. */
   PartView bids() {
+    var remarks = new ArrayList<>(List.of(say("month.bid.read")));
     var bids = report().figures(FigureName.BID_OF_HOT).toList();
     var table =
         new TableBuilder<MonthFigure>("bids figures even short")
@@ -94,16 +95,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
                 bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
             .number(label("work", rateUnit()), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
             .number(label("bid", rateUnit()), bid -> major(bid.value()), "strong")
-            .rows(
-                bids.stream()
-                    .sorted(Comparator.comparing(bid -> -bid.bodies()))
-                    .limit(most().bids())
-                    .toList());
-    var remarks = new ArrayList<>(List.of(say("month.bid.read")));
-    int more = bids.size() - most().bids();
-    if (more > 0) {
-      remarks.add(wording().counted("month.more", more));
-    }
+            .rows(first(most().bids(), bids, Comparator.comparing(bid -> -bid.bodies()), remarks));
     return PartView.of(say("bids"), table.table(remarks), List.of());
   }
 
@@ -128,6 +120,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
   /** The shop's own bodies by supplier. */
   PartView suppliers() {
     var lines = report().suppliers();
+    var remarks = remarks();
     var table =
         new TableBuilder<SupplierLine>("suppliers figures even short")
             .first(say("supplier"), this::supplier)
@@ -139,15 +132,11 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
             .number(label("margin", currency()), line -> money(line.sum(OwnStock::margin)))
             .number(label("margin", rateUnit()), line -> major(line.figure().value()))
             .rows(
-                lines.stream()
-                    .sorted(Comparator.comparing(line -> -line.bodies().size()))
-                    .limit(most().suppliers())
-                    .toList());
-    var remarks = remarks();
-    int more = lines.size() - most().suppliers();
-    if (more > 0) {
-      remarks.add(wording().counted("month.more", more));
-    }
+                first(
+                    most().suppliers(),
+                    lines,
+                    Comparator.comparing(line -> -line.bodies().size()),
+                    remarks));
     var said = remarks.isEmpty() ? remarks : List.of(String.join(" ", remarks));
     var tables = table.table(said);
     return PartView.of(say("stock"), tables, tables.isEmpty() ? said : List.of());
@@ -175,7 +164,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     return PartView.withRoom(say("stock_bodies"), table.table(), List.of());
   }
 
-  /** How to read the tables; suppliers whose bodies gave less beyond chance; what is missing. */
+  /** How to read the tables, and what is missing. */
   private List<String> remarks() {
     var lines = report().suppliers();
     var remarks = new ArrayList<String>();
@@ -186,31 +175,10 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
       return remarks;
     }
     remarks.add(say("month.stock.read"));
-    lines.stream().flatMap(line -> less(line).stream()).forEach(remarks::add);
     if (lines.stream().allMatch(line -> line.toOthers().isEmpty())) {
       remarks.add(say("month.stock.few", count(GroupComparison.FEWEST)));
     }
     return remarks;
-  }
-
-  private Optional<String> less(SupplierLine line) {
-    return line.toOthers()
-        .filter(difference -> difference.high() < 0)
-        .map(
-            difference ->
-                say(
-                    "month.stock.less",
-                    line.supplier(),
-                    wording().kind(line.species()),
-                    less(difference.mean()),
-                    less(difference.high()),
-                    less(difference.low()),
-                    unit()));
-  }
-
-  /** A negative difference, without its sign. */
-  private String less(double difference) {
-    return major(Exact.ofStatistic(-difference));
   }
 
   /** What the month's statements charge, by rate of tax, what is received, and the debts by age. */

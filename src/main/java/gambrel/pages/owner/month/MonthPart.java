@@ -153,10 +153,6 @@ interface MonthPart {
     return value.map(v -> new Counted(tenths(v), ofBodies(bodies))).orElse(Counted.NONE);
   }
 
-  default String between(String low, String high) {
-    return say("shrink.between", low, high);
-  }
-
   /** Money without its currency. */
   default String money(Optional<Money> amount) {
     return amount.map(formats()::bareMoney).orElse("");

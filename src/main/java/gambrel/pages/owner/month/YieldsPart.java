@@ -88,7 +88,7 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
     return wording().cut(line.species().orElseThrow(), item);
   }
 
-  /** How to read the table, published ranges, and how the boners compare. */
+  /** How to read the table, published ranges, and whether the boners differ. */
   private List<String> remarks(List<MonthFigure> lines) {
     var remarks = new ArrayList<>(List.of(say("yields_before_explained")));
     lines.stream()
@@ -99,7 +99,7 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
                 BodyFigure.YIELDS.forEach(
                     figure -> published(species, figure).ifPresent(remarks::add)));
     if (lines.stream().anyMatch(line -> by(line) == By.BONER)) {
-      remarks.addAll(boners());
+      boners().ifPresent(remarks::add);
     }
     return remarks;
   }
@@ -123,30 +123,16 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
                     wording().source(range)));
   }
 
-  /** Who leaves more bone than others beyond chance. Boners are not ranked. */
-  private List<String> boners() {
+  /**
+   * That no boner leaves more bone than others, or that it cannot be told; else a finding says so.
+   */
+  private Optional<String> boners() {
     var compared = report().figures(FigureName.BONE_TO_OTHERS_POINTS).toList();
     if (compared.isEmpty()) {
-      return List.of(say("month.boners.few", count(GroupComparison.FEWEST)));
+      return Optional.of(say("month.boners.few", count(GroupComparison.FEWEST)));
     }
-    var more =
-        compared.stream()
-            .filter(f -> f.interval().orElseThrow().lower().signum() > 0)
-            .map(this::boner)
-            .toList();
-    return more.isEmpty() ? List.of(say("month.boners.alike")) : more;
-  }
-
-  private String boner(MonthFigure figure) {
-    var interval = figure.interval().orElseThrow();
-    return say(
-        "month.boners.more",
-        figure.group().id(),
-        species(figure),
-        tenths(figure.value()),
-        tenths(interval.lower()),
-        tenths(interval.upper()),
-        count(figure.bodies()),
-        count(figure.before().bodies()));
+    boolean alike =
+        compared.stream().allMatch(f -> f.interval().orElseThrow().lower().signum() <= 0);
+    return alike ? Optional.of(say("month.boners.alike")) : Optional.empty();
   }
 }
