@@ -45,7 +45,16 @@ public record MorningView(
    * @param likely what probably went wrong, or how to leave a row out; may be none
    */
   public record Item(
-      String who, String message, String advice, List<String> rows, List<Held.Likely> likely) {}
+      String who, String message, String advice, List<String> rows, List<Likely> likely) {}
+
+  /**
+   * What probably went wrong, or how to leave a row out.
+   *
+   * @param evidence why, in words; may be empty
+   * @param advice what to do about it
+   * @param lines rows to paste into the corrections; may be none
+   */
+  public record Likely(String evidence, String advice, List<String> lines) {}
 
   /**
    * The room.

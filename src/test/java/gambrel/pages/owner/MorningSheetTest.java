@@ -9,7 +9,6 @@ import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.cause.Suggestion;
 import gambrel.pages.owner.morning.MorningComposer;
 import gambrel.pages.owner.morning.MorningReport;
-import gambrel.pages.views.Held;
 import gambrel.pages.views.MorningView;
 import gambrel.pages.views.MorningView.Issued;
 import gambrel.pages.views.MorningView.Item;
@@ -335,7 +334,7 @@ class MorningSheetTest {
     var sheet = MorningComposer.compose(report, SmallShop.wording(night));
     assertEquals(
         List.of(
-            new Held.Likely(
+            new MorningView.Likely(
                 "the scale cannot weigh so much",
                 "If so, put this line into corrections.csv with your name and the time:",
                 List.of("bench,7,2026-07-09,status,void,,,printed twice"))),

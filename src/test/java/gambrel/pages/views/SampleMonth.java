@@ -45,22 +45,6 @@ final class SampleMonth {
         List.of());
   }
 
-  static List<Held> held() {
-    return List.of(
-        new Held(
-            "P-0077, pork",
-            "Horatio Quillfeather",
-            "4.12 kg is missing in the boning room, 6.0% of the weight into it; the limit is 3.0%.",
-            "Look for a tub or a pack that was not weighed; or release it in releases.csv.",
-            List.of()),
-        new Held(
-            "B-0360, beef",
-            "Windrow Lane Boning Room",
-            "The cold weight is missing.",
-            "Add the weighing in an export, or release it in releases.csv.",
-            List.of()));
-  }
-
   private static TableView.Row bodyRow(int i, int shrink) {
     var owners =
         List.of(

@@ -132,11 +132,6 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
     return Exact.fraction(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP));
   }
 
-  /** The weight that a body of median weight loses a day, in the shop's unit; needs a line. */
-  public BigFraction weightADay() {
-    return cold().median().multiply(percentADay()).divide(100);
-  }
-
   /**
    * The slope with its confidence interval, and the loss at the median of days hung with its
    * prediction interval; needs a line.

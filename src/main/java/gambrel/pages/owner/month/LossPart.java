@@ -16,10 +16,12 @@ import gambrel.trade.shop.Settings.Paper;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -34,15 +36,22 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   /** The most rows by day and place, so that they stand on one page with two charts. */
   private static final Map<Paper, Integer> ROWS = Map.of(Paper.A4, 30, Paper.LETTER, 24);
 
+  /** Findings that accuse what the places name. */
+  private static final Set<Finding.Kind> ACCUSING =
+      EnumSet.of(Finding.Kind.CHILLER, Finding.Kind.BENCH, Finding.Kind.SCALE, Finding.Kind.BONER);
+
   /** Columns of each loss. */
   private static final int WIDTH = 5;
 
   /** A title, or a day or place with what was lost there in the chiller or on the bench. */
   private record Place(String name, Optional<MonthFigure> lost) {}
 
-  /** The main species. */
+  /** The main species; nothing if there is neither a chart nor a table of it. */
   List<PartView> main() {
-    return mainSpecies().stream().map(this::part).filter(part -> !part.isEmpty()).toList();
+    return mainSpecies().stream()
+        .map(this::part)
+        .filter(part -> !part.charts().isEmpty() || !part.tables().isEmpty())
+        .toList();
   }
 
   /** The other species with enough bodies. */
@@ -196,8 +205,7 @@ record LossPart(MonthPart.Page page) implements MonthPart {
                         loss,
                         lost.apply(row).flatMap(f -> report().find(FigureName.weightOf(loss), f))))
         .column(
-            new Cell(say("percent"), TableBuilder.NUMBER),
-            row -> List.of(percent(lost.apply(row), loss)))
+            new Cell(say("percent"), TableBuilder.NUMBER), row -> List.of(percent(lost.apply(row))))
         .number(
             say("usual"),
             row ->
@@ -207,30 +215,15 @@ record LossPart(MonthPart.Page page) implements MonthPart {
                     .orElse(""));
   }
 
-  /** What was lost in per cent; bold if a finding accuses the day or place. */
-  private Cell percent(Optional<MonthFigure> lost, BodyFigure loss) {
+  /** What was lost in per cent; bold if a finding accuses the chiller, scale or boner. */
+  private Cell percent(Optional<MonthFigure> lost) {
     boolean accused =
-        lost.filter(of -> report().findings().stream().anyMatch(f -> isAbout(f, of, loss)))
-            .isPresent();
+        lost.filter(of -> report().findings().stream().anyMatch(f -> isAbout(f, of))).isPresent();
     String text = lost.flatMap(MonthFigure::value).map(value -> number(value, 2)).orElse("");
     return new Cell(text, TableBuilder.NUMBER + (accused ? " marked" : ""));
   }
 
-  private static boolean isAbout(Finding finding, MonthFigure figure, BodyFigure loss) {
-    var group = group(figure);
-    boolean day = isDay(group.split());
-    return switch (finding.kind()) {
-      case CHILLER, BENCH, SCALE ->
-          loss == (finding.kind() == Finding.Kind.CHILLER ? BodyFigure.CHILL : BodyFigure.BENCH)
-              && (day
-                  ? finding.species().equals(figure.species())
-                      && finding
-                          .since()
-                          .filter(since -> !LocalDate.parse(group.name()).isBefore(since))
-                          .isPresent()
-                  : finding.accused().contains(group.name()));
-      case BONER -> group.split() == Split.BONER && finding.accused().contains(group.name());
-      default -> false;
-    };
+  private static boolean isAbout(Finding finding, MonthFigure figure) {
+    return ACCUSING.contains(finding.kind()) && finding.accused().contains(group(figure).name());
   }
 }

@@ -1,10 +1,9 @@
 package gambrel.pages.owner.morning;
 
 import gambrel.insight.cause.CorrectionLines;
-import gambrel.pages.owner.HeldPart;
 import gambrel.pages.owner.Names;
-import gambrel.pages.views.Held;
 import gambrel.pages.views.MorningView.Item;
+import gambrel.pages.views.MorningView.Likely;
 import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.notice.Notice;
@@ -26,19 +25,18 @@ final class ThingWords {
   private final Night night;
   private final Wording wording;
   private final Names names;
-  private final HeldPart held;
+  private final ReasonWords held;
 
   ThingWords(MorningReport report, Wording wording) {
     this.night = report.night();
     this.wording = wording;
     this.names = new Names(night, wording);
-    this.held = new HeldPart(night, report.causes(), wording);
+    this.held = new ReasonWords(night, report.causes(), wording);
   }
 
   /** A body with the reasons that no notice tells. */
   Item of(BodyAccount account, List<Reason> reasons) {
-    var of = held.of(account, reasons);
-    return new Item(names.ofWhom(account), of.reason(), of.advice(), List.of(), of.likely());
+    return held.of(account, reasons);
   }
 
   /**
@@ -58,12 +56,12 @@ final class ThingWords {
         line.stream().toList());
   }
 
-  private static Optional<Held.Likely> none() {
+  private static Optional<Likely> none() {
     return Optional.empty();
   }
 
   /** The lines for the corrections that settle a row or a conflict; empty if none can. */
-  private Optional<Held.Likely> line(Notice first, List<Notice> rows) {
+  private Optional<Likely> line(Notice first, List<Notice> rows) {
     return switch (first.code()) {
       case TICKET_CONFLICT -> lines("morning.line.conflict", rows, CorrectionLines::voiding);
       case NET_MISSING, NET_ZERO, NET_NEGATIVE, ROW_BROKEN ->
@@ -79,14 +77,13 @@ final class ThingWords {
     };
   }
 
-  private Optional<Held.Likely> value(String field, List<Notice> rows) {
+  private Optional<Likely> value(String field, List<Notice> rows) {
     return lines("morning.line.value", rows, row -> CorrectionLines.correcting(row, field));
   }
 
-  private Optional<Held.Likely> lines(
-      String key, List<Notice> rows, Function<Notice, Phrase> line) {
+  private Optional<Likely> lines(String key, List<Notice> rows, Function<Notice, Phrase> line) {
     var lines = rows.stream().map(line).map(wording.notices()::of).toList();
-    return Optional.of(new Held.Likely("", wording.say(key), lines));
+    return Optional.of(new Likely("", wording.say(key), lines));
   }
 
   private String who(Notice notice, List<String> bodies) {

@@ -1,9 +1,9 @@
 package gambrel.pages.owner.morning;
 
-import gambrel.pages.owner.HeldPart;
 import gambrel.pages.views.MorningView.Item;
 import gambrel.pages.views.MorningView.Waits;
 import gambrel.pages.words.Wording;
+import gambrel.trade.decision.State;
 import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
@@ -63,7 +63,10 @@ final class WaitingPart {
     this.wording = wording;
     this.words = new ThingWords(report, wording);
     this.noticed = new NoticedReasons(night);
-    this.held = HeldPart.among(night.bodies().values());
+    this.held =
+        night.bodies().values().stream()
+            .filter(account -> account.decision().state() == State.HELD)
+            .toList();
     this.things = things(report.notices().stream().filter(WaitingPart::asks).toList());
   }
 

@@ -1,66 +1,51 @@
-package gambrel.pages.owner;
+package gambrel.pages.owner.morning;
 
 import gambrel.insight.cause.LikelyCauses;
 import gambrel.insight.cause.Suggestion;
-import gambrel.pages.views.Held;
+import gambrel.pages.owner.Names;
+import gambrel.pages.views.MorningView.Item;
+import gambrel.pages.views.MorningView.Likely;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.ReasonCode;
-import gambrel.trade.decision.State;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * The bodies that are held, with the reasons, what to do, and what probably went wrong.
+ * Why bodies are held, in words, with what to do and what probably went wrong.
  *
  * @param night the night's figures
  * @param causes likely causes by body; may be none
  * @param wording the language
  */
-public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
+record ReasonWords(Night night, LikelyCauses causes, Wording wording) {
   private static final int MOST_NAMES = 4;
 
-  /** The held bodies among {@code accounts}. */
-  public static List<BodyAccount> among(Collection<BodyAccount> accounts) {
-    return accounts.stream().filter(account -> account.decision().state() == State.HELD).toList();
-  }
-
-  /** A row for each of the bodies. */
-  public List<Held> of(List<BodyAccount> held) {
-    return held.stream().map(this::held).toList();
-  }
-
-  private Held held(BodyAccount account) {
-    return of(account, account.decision().reasons());
-  }
-
   /** A body that is held, with some of its reasons. */
-  public Held of(BodyAccount account, List<Reason> reasons) {
+  Item of(BodyAccount account, List<Reason> reasons) {
     var byCode = new TreeMap<>(Groups.inOrder(reasons.stream(), Reason::code));
     var why = new ArrayList<String>();
     byCode.forEach((code, of) -> why.add(sentence(account, code, of)));
     var advice = byCode.keySet().stream().map(code -> wording.say("summary.cure." + code.id()));
-    var names = new Names(night, wording);
-    return new Held(
-        names.body(account),
-        names.customers(account),
+    return new Item(
+        new Names(night, wording).ofWhom(account),
         String.join(" ", why),
         advice.distinct().collect(Collectors.joining(" ")),
+        List.of(),
         causes.of(account.body().id()).stream().map(this::likely).toList());
   }
 
-  private Held.Likely likely(Suggestion suggestion) {
+  private Likely likely(Suggestion suggestion) {
     var notices = wording.notices();
-    return new Held.Likely(
+    return new Likely(
         notices.of(suggestion.evidence()),
         suggestion.lines().isEmpty()
             ? notices.advice(suggestion.evidence())
@@ -92,7 +77,7 @@ public record HeldPart(Night night, LikelyCauses causes, Wording wording) {
       case RAIL_TWICE -> wording.say(key, list(reasons, this::row));
       case ROW_SET_ASIDE -> wording.counted(key, reasons.size(), list(reasons, this::row));
       case BATCH_OUT -> wording.say(key, list(reasons, reason -> batch(reason, decimals)));
-      case CHARGE_UNKNOWN -> wording.say(key, list(reasons, HeldPart::charge));
+      case CHARGE_UNKNOWN -> wording.say(key, list(reasons, ReasonWords::charge));
       case SCALE_FAILED -> wording.say(key, list(reasons, reason -> reason.text("scale")));
       default -> wording.say(key, list(reasons, Reason::name));
     };
