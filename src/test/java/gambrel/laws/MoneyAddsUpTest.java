@@ -102,10 +102,13 @@ class MoneyAddsUpTest {
   void newPricesChangeNoLineThatWasIssued(int seed) {
     var shop = new LawShop(folder.resolve("shop"), seed);
     shop.run(out);
-    var before = tables().table("charges.csv");
+    var before = tables().rows("charges.csv");
+    var numbers = before.stream().map(line -> line.get("number")).toList();
     shop.change("charges.csv", file -> file.each(MoneyAddsUpTest::dearer));
     shop.run(out);
-    assertEquals(before, tables().table("charges.csv"));
+    // A new price may make a row legible that held statements back: these go out now.
+    var after = tables().rows("charges.csv").stream();
+    assertEquals(before, after.filter(line -> numbers.contains(line.get("number"))).toList());
   }
 
   private static Map<String, String> dearer(Map<String, String> row) {
@@ -145,7 +148,9 @@ class MoneyAddsUpTest {
       assertSame(minor, number(account, "paid"), account);
       var due = number(account, "charges").add(number(account, "tax")).subtract(minor);
       assertSame(due, number(account, "due"), account);
-      assertEquals(due.signum() <= 0, account.get("oldest").isEmpty(), account::toString);
+      // Money given back to a customer without a statement is owed, but for none.
+      boolean owed = due.signum() > 0 && !own.isEmpty();
+      assertEquals(!owed, account.get("oldest").isEmpty(), account::toString);
       assertTrue(
           account.get("oldest").isEmpty()
               || own.stream().anyMatch(r -> r.get("issued").startsWith(account.get("oldest"))),

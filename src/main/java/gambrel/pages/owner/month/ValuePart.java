@@ -121,11 +121,13 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
     var way = group(line);
     var species = line.species().orElseThrow();
     var earned = line.value().orElseThrow();
-    return say(
-        "more." + unit() + (earned.signum() < 0 ? ".less" : ".more"),
-        formats().inside(wording().cut(species, way.piece())),
-        formats().money(earned.abs()),
-        formats().inside(wording().cut(species, way.items().get(0))));
+    String sentence =
+        say(
+            "more." + unit() + (earned.signum() < 0 ? ".less" : ".more"),
+            formats().inside(wording().cut(species, way.piece())),
+            formats().money(earned.abs()),
+            formats().inside(wording().cut(species, way.items().get(0))));
+    return formats().opening(sentence);
   }
 
   private List<String> remarks() {
