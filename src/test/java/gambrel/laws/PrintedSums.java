@@ -117,7 +117,7 @@ final class PrintedSums {
             });
   }
 
-  /** The first line rounds the total of the boxes, and its kinds add up to it. */
+  /** The first line rounds the total of the boxes; its kinds add up to that total. */
   private void headline(CutsView boxes) {
     var packs = answer("packs").orElseThrow();
     var lead =
@@ -139,7 +139,7 @@ final class PrintedSums {
     packs.lines().stream()
         .map(line -> List.of(line.replaceFirst("\\.$", "").split(", ")))
         .filter(kinds -> kinds.stream().allMatch(this::isKind))
-        .forEach(kinds -> same("kinds", weight, sum(kinds.stream())));
+        .forEach(kinds -> same("kinds", total, sum(kinds.stream())));
   }
 
   private boolean isKind(String part) {

@@ -37,6 +37,8 @@ final class StatementPlaces {
           "packs.offal", List.of("offal"),
           "packs.whole.lead", List.of("take_home"));
 
+  private static final String[] NONE = {};
+
   private final ExactNight exact;
   private final EnglishWords words;
   private final Agreement agreement;
@@ -133,7 +135,7 @@ final class StatementPlaces {
         return label;
       }
     }
-    return printed.equals(words.say("flow.dressing.pork")) ? "dressing" : printed;
+    return printed;
   }
 
   private void sentence(
@@ -153,29 +155,27 @@ final class StatementPlaces {
 
   /** What was packed of a kind, and what was not taken home. */
   private void rest(String place, PrintedPage page, Map<String, BigFraction> whole) {
-    for (var row : page.rows("facts")) {
-      for (var kind : List.of("bone", "fat", "waste")) {
-        if (row.cell(0).equals(words.say("rest." + kind))) {
-          rest(place + kind, row.cell(1), whole.get(kind + "_packed"), whole.get(kind + "_binned"));
+    var lead = words.say("rest.bins").split("\\{0}")[0];
+    for (var sentence : page.sentences()) {
+      int from = sentence.indexOf(lead) + lead.length();
+      for (var part : sentence.contains(lead) ? sentence.substring(from).split("; ") : NONE) {
+        String kind = part.split(" ")[0];
+        if (List.of("bone", "fat", "waste").contains(kind)) {
+          rest(place + kind, part, whole.get(kind + "_packed"), whole.get(kind + "_binned"));
         }
       }
     }
   }
 
   private void rest(String place, String text, BigFraction packed, BigFraction binned) {
-    var both = words.read("rest.packed.left", text);
-    if (both.isPresent()) {
-      agreement.number(place + " packed", both.get().get(0), packed);
-      agreement.number(place + " left", both.get().get(1), binned);
-      return;
+    for (var piece : text.split(", ")) {
+      words
+          .read("rest.packed", piece)
+          .ifPresent(said -> agreement.number(place + " packed", said.get(0), packed));
+      words
+          .read("rest.left", piece)
+          .ifPresent(said -> agreement.number(place + " left", said.get(0), binned));
     }
-    words
-        .read("rest.packed.unweighed", text)
-        .or(() -> words.read("rest.packed", text))
-        .ifPresent(said -> agreement.number(place + " packed", said.get(0), packed));
-    words
-        .read("rest.left", text)
-        .ifPresent(said -> agreement.number(place + " left", said.get(0), binned));
   }
 
   /** The boxes' total is what a scale shows. */

@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.pages.words.PrintedShares;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Weight;
@@ -71,21 +70,14 @@ final class BoxAnswers extends StatementPart {
         : wording.counted(key + "some", packs, weight, mixed);
   }
 
-  /** What the boxes hold by kind, rounded so that it adds up; empty if it is all one kind. */
+  /** What the boxes hold by kind; empty if it is nothing but meat or offal. */
   private Optional<String> kinds() {
-    var weights = List.of(own.takeHome(), own.offal(), own.added());
-    var printed = PrintedShares.weights(weights, headlineDecimals());
-    var keys = List.of(meat(), "packs.part.offal", "packs.part.added");
-    var parts = new ArrayList<String>();
-    for (int i = 0; i < keys.size(); i++) {
-      if (!printed.get(i).isZero()) {
-        parts.add(say(keys.get(i), headline(printed.get(i))));
-      }
+    var parts = new ArrayList<>(onTop());
+    if (!own.takeHome().isZero()) {
+      parts.add(0, say(meat(), home(own.takeHome())));
     }
-    boolean plain = parts.size() == 1 && own.otherHome().isZero();
-    return parts.isEmpty() || plain
-        ? Optional.empty()
-        : Optional.of(say("packs.parts", String.join(", ", parts)));
+    boolean plain = parts.size() < 2 && own.otherHome().isZero();
+    return plain ? Optional.empty() : Optional.of(say("packs.parts", String.join(", ", parts)));
   }
 
   private String meat() {

@@ -34,13 +34,10 @@ final class BoxesPart extends StatementPart {
    * One line of the list.
    *
    * @param group the head above it, such as the quarter that the cut comes from; may be empty
-   * @param name name of the cut
-   * @param note a remark, such as how much of a batch is meat; may be empty
    * @param packs the number of packs, for a divided cut that of the whole body; may be empty
-   * @param weight the customer's weight as packed
+   * @param row as printed
    */
-  private record Line(
-      String group, String name, String note, Optional<Integer> packs, Weight weight) {}
+  private record Line(String group, Optional<Integer> packs, CutsView.Row row) {}
 
   /** The list; empty if the customer has no packs or may not have them. */
   Optional<CutsView> boxes() {
@@ -75,7 +72,7 @@ final class BoxesPart extends StatementPart {
         var packs =
             batch.isAlone() ? Optional.of(batch.packings().size()) : Optional.<Integer>empty();
         String group = grouped ? say("boxes.group.batches") : divided;
-        lines.add(new Line(group, batch.name(), note, packs, batch.packed()));
+        add(group, batch.name(), note, packs, batch.packed());
       }
     }
     own.lines().stream()
@@ -106,9 +103,16 @@ final class BoxesPart extends StatementPart {
   private void add(String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
     if (!weight.isZero()) {
       boolean whole = line.item().equals(CutTree.ROOT) && is(Outcome.WHOLE);
-      String name = whole ? say("boxes.whole") : itemName(line.item());
-      lines.add(new Line(group, name, "", packs, weight));
+      add(group, whole ? say("boxes.whole") : itemName(line.item()), "", packs, weight);
     }
+  }
+
+  /** Adds a line. The weight of a body left whole has the decimals of the rail scale. */
+  private void add(String group, String name, String note, Optional<Integer> packs, Weight weight) {
+    int least = is(Outcome.WHOLE) ? hungDecimals() : decimals;
+    String text = formats.bareWeight(weight, WeightDecimals.fitting(least, List.of(weight)));
+    String count = packs.map(formats::count).orElse("");
+    lines.add(new Line(group, packs, new CutsView.Row(name, note, count, text)));
   }
 
   /** The quarter above an item in the cut tree; "other" if there is none. */
@@ -130,69 +134,46 @@ final class BoxesPart extends StatementPart {
         counted ? packs : "",
         formats.unit(),
         blocks(),
+        lines.size() > 1 && is(Outcome.CUT) ? Optional.of(total()) : Optional.empty(),
         divided ? List.of(say("boxes.divided")) : List.of());
   }
 
   /** The lines in blocks, each in two columns of about the same height; a short list in one. */
-  private List<CutsView.Block> blocks() {
-    var total = Optional.of(total()).filter(sum -> lines.size() > 1 && is(Outcome.CUT));
+  private List<List<CutsView.Column>> blocks() {
     if (lines.size() < TWO_COLUMNS) {
-      return List.of(new CutsView.Block(column(lines), Optional.empty(), total));
+      return List.of(List.of(column(lines)));
     }
-    var blocks = new ArrayList<CutsView.Block>();
+    var blocks = new ArrayList<List<CutsView.Column>>();
     int count = (lines.size() - 1) / (2 * LONGEST_COLUMN) + 1;
     for (int i = 0; i < count; i++) {
       var some = lines.subList(lines.size() * i / count, lines.size() * (i + 1) / count);
-      int middle = middle(some);
+      int middle = 1;
+      while (height(some.subList(0, middle)) < height(some.subList(middle, some.size()))) {
+        middle++;
+      }
       blocks.add(
-          new CutsView.Block(
-              column(some.subList(0, middle)),
-              Optional.of(column(some.subList(middle, some.size()))),
-              i + 1 == count ? total : Optional.empty()));
+          List.of(column(some.subList(0, middle)), column(some.subList(middle, some.size()))));
     }
     return blocks;
   }
 
-  /** How many lines stand in the first column, with the heads of groups about half of all. */
-  private static int middle(List<Line> some) {
-    int middle = 1;
-    while (height(some.subList(0, middle)) < height(some.subList(middle, some.size()))) {
-      middle++;
-    }
-    return middle;
+  /** The height of a column in lines: a head stands above each group, a note below its cut. */
+  private static long height(List<Line> some) {
+    var groups = some.stream().map(Line::group).filter(group -> !group.isEmpty()).distinct();
+    var notes = some.stream().filter(line -> !line.row().note().isEmpty());
+    return groups.count() + some.size() + notes.count();
   }
 
-  private static int height(List<Line> some) {
-    int height = 0;
-    for (int i = 0; i < some.size(); i++) {
-      var line = some.get(i);
-      boolean head =
-          !line.group().isEmpty() && (i == 0 || !line.group().equals(some.get(i - 1).group()));
-      height += (head ? 1 : 0) + (line.note().isEmpty() ? 1 : 2);
-    }
-    return height;
-  }
-
-  private CutsView.Column column(List<Line> some) {
+  private static CutsView.Column column(List<Line> some) {
     var groups = new ArrayList<CutsView.Group>();
     for (int i = 0; i < some.size(); i++) {
       var line = some.get(i);
       if (i == 0 || !line.group().equals(some.get(i - 1).group())) {
         groups.add(new CutsView.Group(line.group(), new ArrayList<>()));
       }
-      groups.get(groups.size() - 1).rows().add(row(line));
+      groups.get(groups.size() - 1).rows().add(line.row());
     }
     return new CutsView.Column(groups);
-  }
-
-  /** A row. The weight of a body left whole has the decimals of the rail scale. */
-  private CutsView.Row row(Line line) {
-    int least = is(Outcome.WHOLE) ? hungDecimals() : decimals;
-    return new CutsView.Row(
-        line.name(),
-        line.note(),
-        line.packs().map(formats::count).orElse(""),
-        formats.bareWeight(line.weight(), WeightDecimals.fitting(least, List.of(line.weight()))));
   }
 
   private CutsView.Row total() {

@@ -160,6 +160,7 @@ final class ChargesPart extends StatementPart {
       notes.add(say("charges.part"));
     }
     packs().ifPresent(notes::add);
+    green(lines).ifPresent(notes::add);
     var sections =
         Stream.of(
                 section("", bill().sales()),
@@ -243,6 +244,17 @@ final class ChargesPart extends StatementPart {
       sentences.add(wording.counted("charges.packs.others", others.size()));
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
+  }
+
+  /** Says of charges by green weight what they count: it is another weight than that packed. */
+  private Optional<String> green(List<Bill.Line> lines) {
+    var names =
+        lines.stream()
+            .map(Bill.Line::charge)
+            .filter(charge -> charge.basis() == Charge.Basis.TUB)
+            .map(Charge::description)
+            .collect(Collectors.joining(", "));
+    return names.isEmpty() ? Optional.empty() : Optional.of(say("charges.green", names));
   }
 
   private ChargesView.Row row(Bill.Line line) {

@@ -4,6 +4,7 @@ import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
 import gambrel.pages.words.PrintedShares;
 import gambrel.pages.words.WeightDecimals;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BodyBalance.Shares;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
@@ -61,8 +62,7 @@ final class FlowPart extends StatementPart {
       var lost = shares.dressing().orElseThrow().rest();
       String stage = body.liveGuessed() ? "flow.live.guessed" : "flow.live";
       bar(Kind.STAGE, stage, Weight.ZERO, weight, live(weight), share(weight));
-      String label = isSkinned() ? "flow.dressing" : "flow.dressing.pork";
-      lost(weight, hot.orElseThrow(), label, Weight.ZERO, lost.part());
+      lost(weight, hot.orElseThrow(), "flow.dressing", Weight.ZERO, lost.part());
     }
   }
 
@@ -183,7 +183,12 @@ final class FlowPart extends StatementPart {
   /** All notes below the chart as one paragraph; an empty list if there are none. */
   private List<String> notes() {
     var outputs = balance.outputs().orElseThrow();
-    var sentences = new ArrayList<>(new RestFacts(this).notes());
+    var sentences = new ArrayList<>(new RestAnswer(this).slaughter());
+    var other =
+        Weight.sum(account.entitlements().values().stream().map(Entitlement::otherHome).toList());
+    if (is(Outcome.CUT) && !other.isZero()) {
+      sentences.add(say("flow.other", home(other)));
+    }
     if (balance.fromBlock()) {
       sentences.add(say("flow.block"));
     }

@@ -47,17 +47,21 @@ final class LossAnswers extends StatementPart {
         .filter(start -> !is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
   }
 
+  /** From the first weight to the take-home, of the whole body. */
   private String lead(Start start, Weight home) {
     String weight = start.alive() ? live(start.weight()) : hung(start.weight());
-    if (is(Outcome.WHOLE)) {
-      return say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home));
-    }
+    String sentence =
+        is(Outcome.WHOLE)
+            ? say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home))
+            : say(start.key(), weight, headline(home));
+    return isSharer() ? say("why.whole", formats.inside(sentence)) : sentence;
+  }
+
+  private Optional<String> pending() {
     var put = openBatches().stream().map(BatchMeat::put).toList();
-    if (!put.isEmpty()) {
-      String sentence = say(start.key(), weight, headline(home));
-      return sentence + ' ' + say("why.pending", headline(Weight.sum(put)));
-    }
-    return say(start.key(), weight, headline(home));
+    return put.isEmpty()
+        ? Optional.empty()
+        : Optional.of(say("why.pending", headline(Weight.sum(put))));
   }
 
   /** Take-home as a percentage of the weight that hung: of the cold, else of the hot weight. */
@@ -76,12 +80,17 @@ final class LossAnswers extends StatementPart {
 
   private List<String> reasons(boolean alive) {
     var reasons = new ArrayList<String>();
+    pending().ifPresent(reasons::add);
     ofHanging().ifPresent(reasons::add);
+    if (isSharer()) {
+      String part = is(Outcome.WHOLE) ? hung(own.takeHome()) : home(own.takeHome());
+      reasons.add(say("why.yours", part));
+    }
+    if (is(Outcome.CUT) && !onTop().isEmpty()) {
+      reasons.add(say("why.on_top", String.join(", ", onTop())));
+    }
     if (!alive) {
       reasons.add(say("why.live.unknown"));
-    }
-    if (isSharer()) {
-      reasons.add(say("flow.whole"));
     }
     return reasons;
   }

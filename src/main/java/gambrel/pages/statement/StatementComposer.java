@@ -108,7 +108,7 @@ public final class StatementComposer extends StatementPart {
       boxes.mine().ifPresent(answers::add);
     }
     if (owner && !drawn) {
-      new RestFacts(this).answer().ifPresent(answers::add);
+      new RestAnswer(this).answer().ifPresent(answers::add);
     }
     return answers;
   }

@@ -10,9 +10,7 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyWeighings;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.CutTree;
-import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Item;
-import gambrel.trade.cuts.Kind;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
@@ -108,7 +106,7 @@ abstract class StatementPart {
   /** The answer to a question; its key is the first word of the question's key. */
   final Answer answer(String question, String lead, List<String> lines) {
     String key = question.substring(0, question.indexOf('.'));
-    return new Answer(key, say(question), lead, lines, List.of());
+    return new Answer(key, say(question), lead, lines);
   }
 
   /** The customer's share as a fraction, such as {@code 1/2}; words if the shares do not add up. */
@@ -137,22 +135,22 @@ abstract class StatementPart {
     return wording.cut(body.species(), item);
   }
 
-  /** The offal of the species that the page lists in {@code line}. */
-  final List<Item> offal(Offal line) {
-    return tree.items().stream()
-        .filter(i -> i.kind() == Kind.OFFAL && tree.facts(i.id()).offalLine() == line)
-        .toList();
-  }
-
-  /** Whether dressing takes the skin off bodies of the species. */
-  final boolean isSkinned() {
-    return !offal(Offal.HIDE).isEmpty() || !offal(Offal.SKIN).isEmpty();
-  }
-
   /** The packs that name the customer, without offal. */
   final List<Weighing> outright() {
     return weighings.of(
         Step.PACK, pack -> pack.customer().equals(own.customer()) && !weighings.isOffal(pack));
+  }
+
+  /** What the boxes hold on top of the take-home: offal, and what was added to batches. */
+  final List<String> onTop() {
+    var parts = new ArrayList<String>();
+    if (!own.offal().isZero()) {
+      parts.add(say("packs.part.offal", home(own.offal())));
+    }
+    if (!own.added().isZero()) {
+      parts.add(say("packs.part.added", home(own.added())));
+    }
+    return parts;
   }
 
   /** The customer's parts of the body's finished batches. */

@@ -10,7 +10,5 @@ import java.util.List;
  * @param question as printed
  * @param lead the answer in a line
  * @param lines explanations of a sentence or two each; may be empty
- * @param facts facts about several things side by side; may be empty
  */
-public record Answer(
-    String key, String question, String lead, List<String> lines, List<Fact> facts) {}
+public record Answer(String key, String question, String lead, List<String> lines) {}

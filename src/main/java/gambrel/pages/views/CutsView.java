@@ -2,7 +2,6 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What is in the boxes, cut by cut in the order of the carcase, as a scale shows it.
@@ -10,20 +9,17 @@ import java.util.stream.Stream;
  * @param title heading of the list
  * @param packs head of the column of packs; empty if no number of packs is known
  * @param weight head of the column of weights
- * @param blocks the list in blocks that are not broken across sheets
+ * @param blocks the list in blocks that are not broken across sheets, each of one or two columns
+ * @param total the sum of the list; empty for a list of one row
  * @param notes remarks on the list; may be empty
  */
 public record CutsView(
-    String title, String packs, String weight, List<Block> blocks, List<String> notes) {
-  /**
-   * Lines that stay together.
-   *
-   * @param left its lines, or the first half of them
-   * @param right the second half; empty for a short list
-   * @param total the sum of the list below its last block; empty for a list of one row
-   */
-  public record Block(Column left, Optional<Column> right, Optional<Row> total) {}
-
+    String title,
+    String packs,
+    String weight,
+    List<List<Column>> blocks,
+    Optional<Row> total,
+    List<String> notes) {
   /**
    * A column of the list.
    *
@@ -49,15 +45,10 @@ public record CutsView(
    */
   public record Row(String name, String note, String packs, String weight) {}
 
-  /** The sum of the list; empty for a list of one row. */
-  public Optional<Row> total() {
-    return blocks.get(blocks.size() - 1).total();
-  }
-
   /** All cuts. */
   public List<Row> rows() {
     return blocks.stream()
-        .flatMap(block -> Stream.concat(Stream.of(block.left()), block.right().stream()))
+        .flatMap(List::stream)
         .flatMap(column -> column.groups().stream())
         .flatMap(group -> group.rows().stream())
         .toList();

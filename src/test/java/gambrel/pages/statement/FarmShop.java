@@ -199,11 +199,7 @@ public final class FarmShop {
   }
 
   private static Stream<String> sentences(Answer answer) {
-    return Stream.concat(
-        Stream.of(answer.lead()),
-        Stream.concat(
-            answer.lines().stream(),
-            answer.facts().stream().map(fact -> fact.label() + ": " + fact.text())));
+    return Stream.concat(Stream.of(answer.lead()), answer.lines().stream());
   }
 
   static String plain(String text) {

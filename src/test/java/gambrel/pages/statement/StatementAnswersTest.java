@@ -43,7 +43,7 @@ class StatementAnswersTest {
   @Test
   void howManyPacksOfWhatWeight() {
     assertEquals(
-        List.of("4 packs, 76.0 kg in your boxes.", "76.0 kg meat and bone."),
+        List.of("4 packs, 76.0 kg in your boxes.", "76.00 kg meat and bone."),
         answer(shop().steer().statement("B1", "c-ann"), "packs"));
   }
 
@@ -51,7 +51,7 @@ class StatementAnswersTest {
   void howMuchOfItIsOffal() {
     var shop = shop().steer().row("02T10:00", "B1", "liver", "4.56");
     assertEquals(
-        List.of("5 packs, 80.6 kg in your boxes.", "76.0 kg meat and bone, 4.6 kg offal."),
+        List.of("5 packs, 80.6 kg in your boxes.", "76.00 kg meat and bone, 4.56 kg offal."),
         answer(shop.statement("B1", "c-ann"), "packs"));
   }
 
@@ -95,16 +95,17 @@ class StatementAnswersTest {
   void whatBecameOfWhatThePictureDoesNotDraw() {
     var shop = shop().add("charges.csv", "hide,Hide bought,head,-20,,,,").steer();
     assertEquals(
-        "Of what came off at slaughter: hide bought by the shop: see the charges. Not weighed:"
-            + " liver, other offal, head and feet. 6.00 kg of the take-home is bone or fat, packed"
-            + " on its own.",
+        "Of what came off at slaughter: hide bought by the shop: see the charges. Not weighed, if"
+            + " it came off: liver, head and feet, other offal, blood and the rest. 6.00 kg of the"
+            + " take-home is bone or fat, packed on its own.",
         notes(shop.statement("B1", "c-ann")));
     shop.row("02T10:00", "B1", "liver", "4.5");
     assertTrue(
         notes(shop.statement("B1", "c-ann"))
             .startsWith(
                 "Of what came off at slaughter: 4.50 kg offal in the boxes; hide bought by the"
-                    + " shop: see the charges. Not weighed: other offal, head and feet."));
+                    + " shop: see the charges. Not weighed, if it came off: head and feet, other"
+                    + " offal, blood and the rest."));
   }
 
   /** Five kilos of bone more than went in hold the steer. */
@@ -118,13 +119,10 @@ class StatementAnswersTest {
     assertEquals(
         List.of(
             "As far as it was weighed:",
-            "Bone: 6.00 kg packed, 20.00 kg not taken home",
-            "Fat: 5.00 kg, not taken home",
-            "Waste: 0.40 kg, not taken home",
-            "Liver: no weight known",
-            "Other offal: no weight known",
-            "Hide: taken off at slaughter, no weight known",
-            "Head and feet: taken off at slaughter, no weight known"),
+            "Out of the boning room: bone 6.00 kg packed, 20.00 kg not taken home; fat 5.00 kg not"
+                + " taken home; waste 0.40 kg not taken home.",
+            "Not weighed, if it came off: liver, hide, head and feet, other offal, blood and the"
+                + " rest."),
         answer(shop.statement("B1", "c-ann"), "rest"));
   }
 
@@ -145,9 +143,11 @@ class StatementAnswersTest {
         "Bench loss, and bone, fat and waste not weighed", rows.get(rows.size() - 1).label());
   }
 
-  /** Pork has no hide in its cut table, and no head that dressing takes off. */
+  /**
+   * A pig's skin has no row in the cut table: it is scalded and left on, or taken off unweighed.
+   */
   @Test
-  void aPigKeepsItsSkinAndItsHeadIsListedAsOffal() {
+  void doNotSayWhetherAPigKeptItsSkin() {
     var shop =
         shop()
             .add("bodies.csv", "P1,pork,,2026-03-02,120,,,c-ann,1,,,")
@@ -156,7 +156,8 @@ class StatementAnswersTest {
     shop.row("05T09:00", "P1", "mince", "60").row("05T09:01", "P1", "bone", "17");
     shop.row("05T09:02", "P1", "head", "5");
     assertEquals(
-        "Of what came off at slaughter: 5.00 kg offal in the boxes. Not weighed: liver.",
+        "Of what came off at slaughter: 5.00 kg offal in the boxes. Not weighed, if it came off:"
+            + " liver, skin, blood and the rest.",
         notes(shop.statement("P1", "c-ann")));
   }
 }

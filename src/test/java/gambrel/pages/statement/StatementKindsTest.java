@@ -59,11 +59,11 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "Alive: 180 kg 100.0%",
-            "Head, hide, feet, blood, gut: 80.0 kg 44.4%",
+            "Came off at slaughter: 80.0 kg 44.4%",
             "On the rail, hot: 100.0 kg 55.6%",
             "Lost in the chiller: 2.0 kg 1.2%",
             "Weight into the boning room: 98.0 kg 54.4%",
-            "Take-home: 76.00 kg 42.2%",
+            "Take-home, without offal: 76.00 kg 42.2%",
             "Bone, not taken home: 15.00 kg 8.3%",
             "Fat, not taken home: 5.00 kg 2.8%",
             "Bench loss (drip, evaporation, not weighed): 2.00 kg 1.1%"),
@@ -114,7 +114,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "38.0 kg: your half, by weight.",
-            "38.0 kg meat and bone.",
+            "38.00 kg meat and bone.",
             "The whole, before it was divided: 4 packs, 76.0 kg."),
         answer(view, "packs"));
     var boxes = view.boxes().orElseThrow();
@@ -140,7 +140,7 @@ class StatementKindsTest {
     var boxes = shop.statement("B1", "c-ann").boxes().orElseThrow();
     assertEquals(
         List.of("Packed for you by name", "Your half"),
-        boxes.blocks().get(0).left().groups().stream().map(CutsView.Group::title).toList());
+        boxes.blocks().get(0).get(0).groups().stream().map(CutsView.Group::title).toList());
     assertEquals(
         List.of(
             "Rump steak | 1 | 2.00",
@@ -206,7 +206,8 @@ class StatementKindsTest {
     var view = shop.statement("L1", "c-ann");
     assertEquals("There is nothing to take home. We are sorry.", answer(view, "packs").get(0));
     assertEquals(
-        List.of("Nothing of a condemned animal may go home.", "Carcase: 98.0 kg, condemned"),
+        List.of(
+            "Nothing of a condemned animal may go home.", "The carcase, 98.0 kg, was condemned."),
         answer(view, "rest"));
     assertTrue(view.flow().isEmpty() && view.boxes().isEmpty() && view.keeping().isEmpty());
   }
@@ -248,7 +249,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "5 packs, 78.0 kg in your boxes.",
-            "77.5 kg meat and bone, 0.5 kg seasoning and water."),
+            "77.47 kg meat and bone, 0.49 kg seasoning and water."),
         answer(view, "packs"));
     assertEquals(
         "Beef sausages, 1.47 kg meat | 1 | 1.96", lines(view.boxes().orElseThrow()).get(3));

@@ -49,7 +49,7 @@ class StatementMoneyTest {
     assertEquals(
         List.of(
             "Charges: 270.00",
-            "GST 10% on 270.00: 27.00",
+            "GST 10% on 270.00, rounded line by line: 27.00",
             "Total: 297.00",
             "Paid 4 March 2026: -100.00",
             "Still to pay: 197.00"),
@@ -67,7 +67,7 @@ class StatementMoneyTest {
             .steer()
             .statement("B1", "c-ann");
     assertEquals(
-        List.of("of which GST 10% on 100.00: 10.00", "Still to pay: 110.00"),
+        List.of("of which GST 10% on 100.00, rounded line by line: 10.00", "Still to pay: 110.00"),
         sums(view.charges().orElseThrow()));
   }
 
@@ -86,8 +86,8 @@ class StatementMoneyTest {
     assertEquals(
         List.of(
             "Charges: 270.00",
-            "GST 0% on 150.00: 0.00",
-            "GST 10% on 120.00: 12.00",
+            "GST 0% on 150.00, rounded line by line: 0.00",
+            "GST 10% on 120.00, rounded line by line: 12.00",
             "Total: 282.00",
             "Still to pay: 282.00"),
         sums(charges));

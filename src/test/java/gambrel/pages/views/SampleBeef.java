@@ -54,11 +54,11 @@ final class SampleBeef {
             W.count("packs.lead.all", cuts.packs() + 5, "" + (cuts.packs() + 5), "243.3 kg"),
             W.say(
                 "packs.parts",
-                W.say("packs.part.bone", "231.4 kg")
+                W.say("packs.part.bone", "231.44 kg")
                     + ", "
-                    + W.say("packs.part.offal", "9.9 kg")
+                    + W.say("packs.part.offal", "9.86 kg")
                     + ", "
-                    + W.say("packs.part.added", "2.0 kg")))
+                    + W.say("packs.part.added", "2.00 kg")))
         .answer(
             "owe",
             W.say("owe.by.lead", "$399.04", "11 April 2026"),
@@ -68,7 +68,10 @@ final class SampleBeef {
         .answer(
             "why",
             W.say("why.lead.guessed", "612 kg", "231.4 kg"),
-            W.say("why.of_cold", "68.4%", "338.4 kg"))
+            W.say("why.of_cold", "68.4%", "338.4 kg"),
+            W.say(
+                "why.on_top",
+                W.say("packs.part.offal", "9.86 kg") + ", " + W.say("packs.part.added", "2.00 kg")))
         .answer(
             "normal",
             W.say(

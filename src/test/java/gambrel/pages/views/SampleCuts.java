@@ -65,24 +65,19 @@ final class SampleCuts {
         title,
         cuts.stream().anyMatch(cut -> cut.packs() >= 0) ? W.say("boxes.packs") : "",
         unit,
-        blocks(all, Optional.of(total).filter(of -> all.size() > 1)),
+        blocks(all),
+        Optional.of(total).filter(of -> all.size() > 1),
         List.of(notes));
   }
 
   /** The lines in blocks that fit a sheet. */
-  private static List<CutsView.Block> blocks(
-      List<CutsView.Group> lines, Optional<CutsView.Row> total) {
+  private static List<List<CutsView.Column>> blocks(List<CutsView.Group> lines) {
     if (lines.size() < 8) {
-      return List.of(new CutsView.Block(part(lines, 0, 1), Optional.empty(), total));
+      return List.of(List.of(part(lines, 0, 1)));
     }
     int count = (lines.size() - 1) / 60 + 1;
     return IntStream.range(0, count)
-        .mapToObj(
-            i ->
-                new CutsView.Block(
-                    part(lines, 2 * i, 2 * count),
-                    Optional.of(part(lines, 2 * i + 1, 2 * count)),
-                    total.filter(sum -> i == count - 1)))
+        .mapToObj(i -> List.of(part(lines, 2 * i, 2 * count), part(lines, 2 * i + 1, 2 * count)))
         .toList();
   }
 

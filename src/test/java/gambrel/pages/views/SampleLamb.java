@@ -40,7 +40,11 @@ final class SampleLamb {
             W.count("packs.outright", 2, "2", "4.4 kg"),
             W.count("packs.of_whole.all", 98, "98", "120.7 kg"))
         .answer("owe", W.say("owe.due.lead", "$141.90"), W.say("owe.part", W.say("yours.1/2")))
-        .answer("why", W.say("why.lead", "264 kg", "115.90 kg"))
+        .answer(
+            "why",
+            W.say("why.whole.mob", W.say("why.lead", "264 kg", "115.9 kg")),
+            W.say("why.yours", "60.15 kg"),
+            W.say("why.on_top", W.say("packs.part.offal", "2.38 kg")))
         .answer(
             "normal",
             W.say("normal.lead.published"),
@@ -117,14 +121,14 @@ final class SampleLamb {
             "",
             "kg",
             List.of(
-                new CutsView.Block(
+                List.of(
                     new CutsView.Column(
                         List.of(
                             new CutsView.Group(
                                 "",
-                                List.of(new CutsView.Row(W.say("boxes.whole"), "", "", "21.6"))))),
-                    Optional.empty(),
-                    Optional.empty())),
+                                List.of(
+                                    new CutsView.Row(W.say("boxes.whole"), "", "", "21.6"))))))),
+            Optional.empty(),
             List.of());
     return sample.caution("caution.label").view();
   }

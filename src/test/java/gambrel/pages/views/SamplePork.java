@@ -49,10 +49,11 @@ final class SamplePork {
             W.say("why.lead.hot", "70.6 kg", cuts.weight() + " kg"),
             W.say("why.live.unknown"))
         .answer("mine", W.say("mine.lead"), W.say("mine.alone"))
-        .rest(
-            "rest.lead",
-            new Fact(W.say("rest.offal"), W.say("rest.none")),
-            new Fact(W.say("rest.bone"), W.say("rest.left", "6.46 kg")));
+        .answer(
+            "rest",
+            W.say("rest.lead"),
+            W.say("rest.bins", "bone " + W.say("rest.left", "6.46 kg")),
+            W.say("rest.unknown", "liver, skin, other offal"));
     sample.flow =
         new SampleFlow("kg", "70.6")
             .stage(W.say("flow.hot"), "70.6")

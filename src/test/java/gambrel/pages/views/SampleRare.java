@@ -26,9 +26,7 @@ final class SampleRare {
     sample
         .answer("packs", W.say("packs.condemned.lead"), W.say("packs.condemned"))
         .answer("owe", W.say("owe.due.lead", "$120.00"))
-        .rest(
-            "rest.lead.condemned",
-            new Fact(W.say("rest.carcase"), W.say("rest.condemned", "212.4 kg")));
+        .answer("rest", W.say("rest.lead.condemned"), W.say("rest.condemned", "212.4 kg"));
     sample.charges =
         new ChargesView(
             "AUD",

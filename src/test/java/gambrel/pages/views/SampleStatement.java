@@ -62,13 +62,7 @@ final class SampleStatement {
   }
 
   SampleStatement answerTo(String question, String key, String lead, String... lines) {
-    answers.add(new Answer(key, words.say(question), lead, List.of(lines), List.of()));
-    return this;
-  }
-
-  SampleStatement rest(String lead, Fact... facts) {
-    answers.add(
-        new Answer("rest", words.say("rest.question"), words.say(lead), List.of(), List.of(facts)));
+    answers.add(new Answer(key, words.say(question), lead, List.of(lines)));
     return this;
   }
 
