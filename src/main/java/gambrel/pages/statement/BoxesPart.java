@@ -130,7 +130,7 @@ final class BoxesPart extends StatementPart {
     boolean counted = lines.stream().anyMatch(line -> line.packs().isPresent());
     String packs = divided ? say("boxes.packs.whole") : say("boxes.packs");
     return new CutsView(
-        divided ? say("boxes.by_weight", formats.opening(yours())) : say("boxes.title"),
+        title(),
         counted ? packs : "",
         formats.unit(),
         blocks(),
@@ -176,11 +176,15 @@ final class BoxesPart extends StatementPart {
     return new CutsView.Column(groups);
   }
 
+  private String title() {
+    return isSharer() ? formats.opening(yours()) : say("boxes.title");
+  }
+
   private CutsView.Row total() {
     boolean counted = !isSharer() && lines.stream().allMatch(line -> line.packs().isPresent());
     int packs = lines.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     return new CutsView.Row(
-        isSharer() ? formats.opening(yours()) : say("boxes.title"),
+        title(),
         "",
         counted ? formats.count(packs) : "",
         formats.bareWeight(own.boxes(), decimals));

@@ -48,7 +48,7 @@ final class RestAnswer extends StatementPart {
           .filter(weight -> settings.bins() != Bins.NO)
           .ifPresent(weight -> texts.add(say("rest.left", weight)));
       if (!texts.isEmpty()) {
-        known.add(say("rest.fact", formats.inside(say(key(kind))), String.join(", ", texts)));
+        known.add(say("rest.fact", say(key(kind)), String.join(", ", texts)));
       }
     }
     String key = settings.bins() == Bins.WEIGHED ? "rest.bins" : "rest.bins.partly";
@@ -62,7 +62,7 @@ final class RestAnswer extends StatementPart {
     weights(Step.PACK, weighings::isOffal)
         .ifPresent(weight -> known.add(say("rest.offal.packed", weight)));
     for (var line : Offal.values()) {
-      String name = formats.inside(say(key(line)));
+      String name = say(key(line));
       var left = weights(Step.BIN, w -> isOf(line, w)).map(weight -> say("rest.left", weight));
       var became = isBought(line) ? Optional.of(say("rest.kept")) : left;
       became.ifPresent(text -> known.add(say("rest.fact", name, text)));

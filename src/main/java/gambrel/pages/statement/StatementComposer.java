@@ -164,14 +164,10 @@ public final class StatementComposer extends StatementPart {
         draft ? say("statement.draft.foot", foot) : foot);
   }
 
-  /** The shop's name, address and contact. */
-  static ShopView shop(Settings settings) {
-    return shop(settings, List.of());
-  }
-
-  private static ShopView shop(Settings settings, List<String> numbers) {
+  /** The shop's name, address with its {@code numbers}, and contact. */
+  static ShopView shop(Settings settings, String... numbers) {
     var lines =
-        Stream.concat(Stream.of(oneLine(settings.address())), numbers.stream())
+        Stream.concat(Stream.of(oneLine(settings.address())), Stream.of(numbers))
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(" · "));
     var contact = Stream.of(settings.contact().split("[;\\n]")).filter(text -> !text.isBlank());
@@ -189,7 +185,7 @@ public final class StatementComposer extends StatementPart {
     }
     boolean named = !terms.taxNumberName().isEmpty();
     String label = named ? terms.taxNumberName() : say("pay.tax_number");
-    return shop(settings, List.of(say("statement.tax_number", label, terms.taxNumber())));
+    return shop(settings, say("statement.tax_number", label, terms.taxNumber()));
   }
 
   private List<String> issue() {

@@ -118,7 +118,7 @@ class StatementKindsTest {
             "The whole, before it was divided: 4 packs, 76.0 kg."),
         answer(view, "packs"));
     var boxes = view.boxes().orElseThrow();
-    assertEquals("Your half, by weight", boxes.title());
+    assertEquals("Your half", boxes.title());
     assertEquals("Packs, whole", boxes.packs());
     assertEquals(
         List.of("Rump steak | 1 | 5.00", "Mince | 2 | 30.00", "Dog bones | 1 | 3.00"),

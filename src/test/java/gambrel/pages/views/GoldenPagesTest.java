@@ -123,7 +123,7 @@ class GoldenPagesTest {
   @ParameterizedTest
   @CsvSource({
     "page.css, '.figures .number { text-align: right;', '.figures .number { text-align: left;'",
-    "page.css, '.flow .bar { width: 64mm; }', '.flow .bar { width: 64mm; padding-left: 2mm; }'",
+    "page.css, '.flow .bar { width: 60mm; }', '.flow .bar { width: 60mm; padding-left: 2mm; }'",
     "parts.ftlh, 'fill=\"#000000\"', 'fill=\"#808080\"'",
     "parts.ftlh, '<@bar row=row/>', ''"
   })

@@ -27,7 +27,7 @@ final class SampleLamb {
             .cut("Leg steaks", -1, "12.18")
             .cut("Breast and flap", -1, "5.06")
             .cut("Mince", -1, "3.72")
-            .title(W.say("boxes.by_weight", "Your half"));
+            .title("Your half");
     var sample =
         new SampleStatement(
             W, "L-0102", W.say("animal.mob", W.say("species.lamb"), "6"), "Muirne Ó Cathasaigh");
