@@ -54,7 +54,7 @@ final class LossAnswers extends StatementPart {
         is(Outcome.WHOLE)
             ? say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home))
             : say(start.key(), weight, headline(home));
-    return isSharer() ? say("why.whole", formats.inside(sentence)) : sentence;
+    return isSharer() ? sayForHead("why.whole", formats.inside(sentence)) : sentence;
   }
 
   private Optional<String> pending() {

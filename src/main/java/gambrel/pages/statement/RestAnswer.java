@@ -71,6 +71,9 @@ final class RestAnswer extends StatementPart {
         unknown.add(name);
       }
     }
+    if (slaughtered) {
+      unknown.add(say("rest.blood"));
+    }
     var sentences = new ArrayList<String>();
     if (!known.isEmpty()) {
       sentences.add(say("rest.known", String.join("; ", known)));

@@ -95,8 +95,8 @@ abstract class StatementPart {
   }
 
   /** The sentence {@code key} for one animal, {@code key.mob} for several boned together. */
-  final String sayForHead(String key) {
-    return say(isMob() ? key + ".mob" : key);
+  final String sayForHead(String key, String... figures) {
+    return say(isMob() ? key + ".mob" : key, figures);
   }
 
   final Fact fact(String label, String text) {
@@ -193,14 +193,9 @@ abstract class StatementPart {
     return formats.weight(weight, homeDecimals());
   }
 
-  /** Prints a weight in a headline. */
+  /** Prints a weight in a headline: with one decimal, and with none if the scales show none. */
   final String headline(Weight weight) {
-    return formats.weight(weight, headlineDecimals());
-  }
-
-  /** The decimals of headlines: one, and none if the scales show none. */
-  final int headlineDecimals() {
-    return Math.min(1, homeDecimals());
+    return formats.weight(weight, Math.min(1, homeDecimals()));
   }
 
   /** The decimals of the scales of the rail and of the weight into the boning room. */

@@ -117,6 +117,12 @@ class StatementKindsTest {
             "38.00 kg meat and bone.",
             "The whole, before it was divided: 4 packs, 76.0 kg."),
         answer(view, "packs"));
+    assertEquals(
+        List.of(
+            "The whole animal: 180 kg alive became 76.0 kg to take home.",
+            "That is 77.6% of the hanging weight (98.0 kg, cold).",
+            "Of the take-home, 38.00 kg is yours; the drawing is of the whole."),
+        answer(view, "why"));
     var boxes = view.boxes().orElseThrow();
     assertEquals("Your half", boxes.title());
     assertEquals("Packs, whole", boxes.packs());
@@ -242,6 +248,7 @@ class StatementKindsTest {
   @Test
   void sausagesTellWhatElseIsInThemAndWhatTheyWeighPacked() {
     var shop = shop().add("batches.csv", "S1,Beef sausages,,rice flour; salt").steer();
+    shop.add("charges.csv", "make,Making sausages,tub,3,,,,");
     shop.row("05T09:10", "B1", "trim", "1.5", "S1").row("05T10:00", "", "water", "0.5", "S1");
     shop.row("05T11:00", "", "sausages", "1.96", "S1");
     var view = shop.statement("B1", "c-ann");
@@ -253,6 +260,13 @@ class StatementKindsTest {
         answer(view, "packs"));
     assertEquals(
         "Beef sausages, 1.47 kg meat | 1 | 1.96", lines(view.boxes().orElseThrow()).get(3));
+    assertTrue(
+        answer(view, "why")
+            .contains("On top of the take-home, your boxes hold 0.49 kg seasoning and water."));
+    assertEquals(
+        List.of(
+            "Making sausages: charged on the meat that went in, which is not the weight packed."),
+        view.charges().orElseThrow().notes());
   }
 
   @Test

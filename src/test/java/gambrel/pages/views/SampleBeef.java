@@ -141,7 +141,7 @@ final class SampleBeef {
         .view(
             W.say("rest.known", W.say("rest.offal.packed", "9.86 kg"))
                 + " "
-                + W.say("rest.unknown", "head and feet"));
+                + W.say("rest.unknown", "head and feet, blood and the rest"));
   }
 
   private static ChargesView steerCharges() {

@@ -53,7 +53,7 @@ final class SamplePork {
             "rest",
             W.say("rest.lead"),
             W.say("rest.bins", "bone " + W.say("rest.left", "6.46 kg")),
-            W.say("rest.unknown", "liver, skin, other offal"));
+            W.say("rest.unknown", "liver, skin, other offal, blood and the rest"));
     sample.flow =
         new SampleFlow("kg", "70.6")
             .stage(W.say("flow.hot"), "70.6")
