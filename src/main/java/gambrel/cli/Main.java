@@ -40,6 +40,7 @@ public final class Main {
       PrintWriter err,
       String... args) {
     var line = new CommandLine(new GambrelCommand(maker, isTerminal));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler((problem, command, parsed) -> failed(err, problem));

@@ -1,12 +1,15 @@
 package gambrel.cli;
 
 import gambrel.files.folder.NewShop;
+import gambrel.trade.cuts.Region;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -22,6 +25,13 @@ final class StartCommand implements Callable<Integer> {
   @Parameters(index = "0", paramLabel = "DIR", description = "the folder; it must be new or empty")
   private Path folder;
 
+  @Option(
+      names = "--region",
+      paramLabel = "REGION",
+      description =
+          "au, uk or us: whose cuts and names of cuts; default by the machine's time zone")
+  private Region region;
+
   @Override
   public Integer call() {
     var command = spec.commandLine();
@@ -30,21 +40,16 @@ final class StartCommand implements Callable<Integer> {
         command.getErr().println("gambrel: " + folder + " is there and is not an empty folder.");
         return 2;
       }
-      NewShop.write(folder, ZoneId.systemDefault());
+      var taken = NewShop.write(folder, ZoneId.systemDefault(), Optional.ofNullable(region));
+      var out = command.getOut();
+      out.println(
+          "A new shop is in %s, with the cuts of region %s. What to do next:"
+              .formatted(folder, taken.id()));
+      NewShop.steps().lines().forEach(line -> out.println(line.replace("SHOP", folder.toString())));
+      return 0;
     } catch (IOException e) {
       command.getErr().println("gambrel: " + folder + " cannot be written: " + e + ".");
       return 4;
     }
-    var out = command.getOut();
-    out.println("A new shop is in " + folder + ". What to do next:");
-    out.println("  1. shop.properties: the shop's name, and where it is");
-    out.println("  2. scales.csv: each scale; then put its exports into exports/ID-OF-THE-SCALE/");
-    out.println("  3. bodies.csv: each animal");
-    out.println(
-        "  4. gambrel check " + folder + ": says how it reads the exports, and what it lacks");
-    out.println(
-        "  5. codes.csv: what the scale's codes mean; gambrel cuts " + folder + " lists cuts");
-    out.println("  6. gambrel run " + folder);
-    return 0;
   }
 }

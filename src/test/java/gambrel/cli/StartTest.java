@@ -1,6 +1,7 @@
 package gambrel.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.folder.NewShop;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,7 +44,7 @@ class StartTest {
   @ParameterizedTest
   @ValueSource(strings = {"Australia/Perth", "Europe/London", "America/Denver", "Etc/UTC"})
   void checkAcceptsANewShopWhereverItIs(String zone) throws Exception {
-    NewShop.write(top.resolve("shop"), ZoneId.of(zone));
+    NewShop.write(top.resolve("shop"), ZoneId.of(zone), Optional.empty());
 
     var result = gambrel("check", top.resolve("shop").toString(), "--as-of=2026-07-31T02:00");
 
@@ -59,7 +61,7 @@ class StartTest {
   @Test
   void everyRowThatIsOfferedIsReadOnceItsCommentSignIsTakenAway() throws Exception {
     var shop = top.resolve("shop");
-    NewShop.write(shop, ZoneId.of("Europe/London"));
+    NewShop.write(shop, ZoneId.of("Europe/London"), Optional.empty());
     for (String name : List.of("codes", "customers", "scales", "bodies", "shares", "charges")) {
       var file = shop.resolve(name + ".csv");
       var lines = Files.readAllLines(file);
@@ -82,12 +84,34 @@ class StartTest {
 
   @Test
   void namesAreThoseOfTheRegion() throws Exception {
-    NewShop.write(top, ZoneId.of("America/Denver"));
+    NewShop.write(top, ZoneId.of("America/Denver"), Optional.empty());
 
     assertTrue(
-        Trees.lines(top.resolve("codes.csv")).contains("# 115,topside-steak,pack,Top round steak"),
+        Trees.lines(top.resolve("codes.csv")).contains("# 114,topside-roast,pack,Top round roast"),
         () -> Trees.text(top.resolve("codes.csv")));
     assertTrue(Trees.lines(top.resolve("shop.properties")).contains("unit=lb"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"au, schnitzel, gammon", "uk, gammon, schnitzel", "us, butt-steak, gammon"})
+  void theCutsOfferedAreThoseUsualInTheRegion(String region, String usual, String strange) {
+    var result = gambrel("start", top.toString(), "--region", region);
+
+    assertEquals(0, result.code(), result::toString);
+    var codes = Trees.text(top.resolve("codes.csv"));
+    assertTrue(codes.contains(',' + usual + ','), codes);
+    assertFalse(codes.contains(',' + strange + ','), codes);
+    assertTrue(Trees.lines(top.resolve("shop.properties")).contains("region=" + region));
+  }
+
+  @Test
+  void theStepsNameEveryTableThatAFirstStatementNeeds() {
+    var said = gambrel("start", top.toString()).out();
+
+    for (String file :
+        List.of("shop.properties", "scales", "customers", "bodies", "charges", "codes")) {
+      assertTrue(said.contains(file), said);
+    }
   }
 
   @Test
@@ -107,7 +131,7 @@ class StartTest {
     "unicorn, The command cuts prints every item;"
   })
   void anItemThatIsNoneIsAnsweredWithTheNearest(String item, String advice) throws Exception {
-    NewShop.write(top, ZoneId.of("Australia/Sydney"));
+    NewShop.write(top, ZoneId.of("Australia/Sydney"), Optional.empty());
     Files.writeString(top.resolve("codes.csv"), "code,item,step\n7," + item + ",pack\n");
 
     var result = gambrel("check", top.toString(), "--as-of=2026-07-31T02:00");
@@ -117,7 +141,7 @@ class StartTest {
 
   @Test
   void cutsPrintsTheTreeOfASpecies() throws Exception {
-    NewShop.write(top, ZoneId.of("Europe/London"));
+    NewShop.write(top, ZoneId.of("Europe/London"), Optional.empty());
 
     var lines = gambrel("cuts", top.toString(), "LAMB").out().lines().toList();
 
@@ -129,7 +153,7 @@ class StartTest {
 
   @Test
   void aTableThatIsNotUtf8IsToldHowToSaveIt() throws Exception {
-    NewShop.write(top, ZoneId.of("Australia/Sydney"));
+    NewShop.write(top, ZoneId.of("Australia/Sydney"), Optional.empty());
     Files.write(
         top.resolve("customers.csv"),
         "customer,name\nann,Jürgen\n".getBytes(StandardCharsets.ISO_8859_1));

@@ -6,11 +6,13 @@ import gambrel.trade.notice.Place;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -31,6 +33,7 @@ public final class NameComparison {
   private static final int LONG = 6;
 
   private final Map<String, Integer> positions = new HashMap<>();
+  private final Set<String> resembled = new HashSet<>();
   private final List<Difference> differences = new ArrayList<>();
 
   /** A name that is not written as a known one, and the notice of it. */
@@ -58,11 +61,11 @@ public final class NameComparison {
       String name = names.get(i);
       String as = meant.get(i);
       if (as.isEmpty() && !name.isBlank()) {
-        var resembled = nearest(plain(name), byPlain.keySet()).map(byPlain::get);
+        var near = nearest(plain(name), byPlain.keySet()).map(byPlain::get);
+        near.ifPresent(resembled::add);
         differ(
             name,
-            resembled
-                .map(near -> Notice.of(NoticeCode.COLUMN_UNKNOWN).with("known", near))
+            near.map(like -> Notice.of(NoticeCode.COLUMN_UNKNOWN).with("known", like))
                 .orElse(Notice.of(NoticeCode.COLUMN_OTHER)));
       } else if (!as.isEmpty() && positions.get(as) != i) {
         differ(name, Notice.of(NoticeCode.COLUMN_UNKNOWN, "TWICE"));
@@ -117,6 +120,11 @@ public final class NameComparison {
   /** The index of each known name that the file has; of two with one name the one as known. */
   public Map<String, Integer> positions() {
     return positions;
+  }
+
+  /** The known names that the file lacks, and that a name of the file is much like. */
+  public Set<String> resembled() {
+    return resembled;
   }
 
   /**

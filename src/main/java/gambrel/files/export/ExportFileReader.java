@@ -73,8 +73,17 @@ final class ExportFileReader {
     var positions = layout.positions(header);
     var fault = unfit.or(() -> fault(header, positions));
     if (unfit.isEmpty() && layout.areCompared() && !positions.isEmpty()) {
-      var place = new Place(path, header.row().line());
-      layout.comparison(header).reportMistakes(name -> place, notices::add);
+      var comparison = layout.comparison(header);
+      // Where other columns are lacking, too, the file needs a layout and no better names.
+      if (comparison.resembled().containsAll(layout.lacking(positions.keySet()))) {
+        var place = new Place(path, header.row().line());
+        comparison.reportMistakes(
+            name -> place,
+            notice -> {
+              boolean resembles = notice.saying().key().equals(NoticeCode.COLUMN_UNKNOWN.name());
+              notices.add(resembles ? notice.advising("LAYOUT") : notice);
+            });
+      }
     }
     boolean named = layout.text().header();
     if (fault.isPresent()) {

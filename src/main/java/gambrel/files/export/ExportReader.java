@@ -47,10 +47,12 @@ public final class ExportReader {
       return new Exports(List.of(), notices);
     }
     try {
+      var entries = ExportTree.list(top, FOLDER);
+      if (!entries.isEmpty() && entries.stream().allMatch(ExportTree.Entry::isOther)) {
+        notices.add(Notice.of(NoticeCode.EXPORT_UNREADABLE, "NONE_READ", new Place(FOLDER, 0)));
+      }
       var readings =
-          ExportTree.list(top, FOLDER).stream()
-              .map(entry -> new Reading(entry, layouts.of(entry.path())))
-              .toList();
+          entries.stream().map(entry -> new Reading(entry, layouts.of(entry.path()))).toList();
       long all = readings.stream().mapToLong(reading -> reading.entry().size()).sum();
       var bytes = progress.begin(Progress.Stage.READING, all);
       var files = new ArrayList<ExportFile>();

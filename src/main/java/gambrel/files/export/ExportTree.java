@@ -44,7 +44,12 @@ final class ExportTree {
    * @param size its bytes when it was listed
    * @param fault a notice if it is not read
    */
-  record Entry(String path, Path file, long size, Optional<Notice> fault) {}
+  record Entry(String path, Path file, long size, Optional<Notice> fault) {
+    /** Whether its name is not that of a text file. */
+    boolean isOther() {
+      return fault.filter(why -> why.code() == NoticeCode.EXPORT_OTHER).isPresent();
+    }
+  }
 
   /**
    * Lists a folder.

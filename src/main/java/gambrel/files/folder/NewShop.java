@@ -10,16 +10,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 
 /** Writes the folder of a new shop: comments, and no bodies, scales or codes yet. */
 public final class NewShop {
   private static final List<String> FILES =
       List.of("bodies", "customers", "shares", "scales", "charges", "bench", "corrections");
-
-  /** The zone of a shop on a machine without one of its own. */
-  private static final String USUAL_ZONE = "Australia/Sydney";
 
   private NewShop() {}
 
@@ -39,36 +38,53 @@ public final class NewShop {
   /**
    * Writes the folder.
    *
-   * @param machine the machine's time zone, by which currency, unit and names of cuts are chosen
+   * @param machine the machine's time zone, by which currency and unit are chosen, and the region
+   *     if none is given
+   * @param given the region whose cuts and names of cuts are offered
+   * @return the region
    */
-  public static void write(Path folder, ZoneId machine) throws IOException {
+  public static Region write(Path folder, ZoneId machine, Optional<Region> given)
+      throws IOException {
     Files.createDirectories(folder.resolve("exports"));
     Files.createDirectories(folder.resolve("layouts"));
-    var place = Place.of(machine.getId());
+    var place = Place.of(machine.getId(), given);
     write(folder, "shop.properties", place.fill(text("shop.properties")));
     for (String file : FILES) {
       write(folder, file + ".csv", text(file + ".csv"));
     }
     write(folder, "codes.csv", codes(place.region()));
+    return place.region();
   }
 
-  /** Where a shop is, as far as its time zone tells. */
-  private record Place(String zone, String currency, String unit, Region region) {
-    private static Place of(String id) {
-      if (id.matches("(America|US)/.*|Pacific/Honolulu")) {
-        return new Place(id, "USD", "lb", Region.US);
-      }
-      if (id.equals("Europe/London")) {
-        return new Place(id, "GBP", "kg", Region.UK);
-      }
-      if (id.startsWith("Europe/")) {
-        return new Place(id, "EUR", "kg", Region.UK);
-      }
-      if (id.equals("Pacific/Auckland")) {
-        return new Place(id, "NZD", "kg", Region.AU);
-      }
-      String zone = id.startsWith("Australia/") ? id : USUAL_ZONE;
-      return new Place(zone, "AUD", "kg", Region.AU);
+  /** What to do next in a new shop, step by step; SHOP stands for its folder. */
+  public static String steps() {
+    return text("steps.txt");
+  }
+
+  /**
+   * Where a shop is.
+   *
+   * @param zones the time zones of machines there, as an expression
+   * @param zone the shop's time zone
+   */
+  private record Place(String zones, String zone, String currency, String unit, Region region) {
+    /** The first is taken if a zone is of none of them. */
+    private static final List<Place> ALL =
+        List.of(
+            new Place("Australia/.*", "Australia/Sydney", "AUD", "kg", Region.AU),
+            new Place("Pacific/Auckland", "Pacific/Auckland", "NZD", "kg", Region.AU),
+            new Place("Europe/London", "Europe/London", "GBP", "kg", Region.UK),
+            new Place("Europe/.*", "Europe/Dublin", "EUR", "kg", Region.UK),
+            new Place(
+                "(America|US)/.*|Pacific/Honolulu", "America/Chicago", "USD", "lb", Region.US));
+
+    private static Place of(String machine, Optional<Region> given) {
+      var places = ALL.stream().filter(p -> given.isEmpty() || given.get() == p.region).toList();
+      return places.stream()
+          .filter(place -> machine.matches(place.zones))
+          .findFirst()
+          .map(p -> new Place(p.zones, machine, p.currency, p.unit, p.region))
+          .orElse(places.get(0));
     }
 
     private String fill(String text) {
@@ -79,20 +95,27 @@ public final class NewShop {
     }
   }
 
-  /** The codes to choose from, each as a comment and with its name in the region. */
+  /**
+   * The codes to choose from, each as a comment and with its name in the region. A code that has
+   * regions in its last cell is offered only there.
+   */
   private static String codes(Region region) {
     var trees = BuiltInTables.cuts(region).all();
     return text("codes.csv")
         .lines()
-        .map(
+        .flatMap(
             line -> {
-              var cells = line.split(",", -1);
-              String item = line.startsWith("# ") && cells.length > 2 ? cells[1] : "";
-              return trees.stream()
-                  .flatMap(tree -> tree.find(item).stream())
-                  .findFirst()
-                  .map(found -> line + ',' + quoted(found))
-                  .orElse(line);
+              var cells = line.split(",");
+              var item =
+                  trees.stream()
+                      .filter(tree -> cells.length > 2)
+                      .flatMap(tree -> tree.find(cells[1]).stream())
+                      .findFirst();
+              boolean offered = cells.length < 4 || cells[3].contains(region.id());
+              return item.isEmpty()
+                  ? Stream.of(line)
+                  : Stream.of(String.join(",", cells[0], cells[1], cells[2], quoted(item.get())))
+                      .filter(code -> offered);
             })
         .collect(Collectors.joining("\n", "", "\n"));
   }

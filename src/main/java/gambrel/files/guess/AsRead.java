@@ -16,6 +16,7 @@ import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -102,6 +103,14 @@ record AsRead(
     return rows.stream().filter(row -> row.place().equals(place)).findFirst();
   }
 
+  /** The weights of rows that have one: net, else gross. */
+  static List<BigDecimal> weights(List<ExportRow> rows) {
+    return rows.stream()
+        .map(row -> row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
+        .flatMap(text -> DecimalText.of(text).stream())
+        .toList();
+  }
+
   /** What of a row cannot be read; empty if all can. */
   static Optional<String> problem(ExportRow row) {
     return row.broken()
@@ -122,7 +131,7 @@ record AsRead(
   /**
    * Whether a row cancels its ticket: then its weight does not matter, such as that of overload.
    */
-  private static boolean isVoid(ExportRow row) {
+  static boolean isVoid(ExportRow row) {
     return row.get(Field.STATUS).toLowerCase(Locale.ROOT).startsWith("void");
   }
 

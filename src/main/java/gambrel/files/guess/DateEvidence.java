@@ -63,7 +63,6 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     tests.put("read otherwise they would not fit the kill dates", this::isNearKills);
     tests.put("the names of the files have these dates", this::fitsNames);
     tests.put("read otherwise the rows would not be in order", this::isInOrder);
-    tests.put("read otherwise one file would hold many months", this::isClose);
     tests.put(
         "with AM and PM, in the United States",
         r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"));
@@ -159,13 +158,5 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
         && IntStream.range(1, rows.size())
             .filter(i -> rows.get(i).file().equals(rows.get(i - 1).file()))
             .noneMatch(i -> reading.date(i).isBefore(reading.date(i - 1)));
-  }
-
-  /** Whether the rows are of at most ten days, though there are three days or more. */
-  private boolean isClose(Reading reading) {
-    var days =
-        reading.moments().stream().map(LocalDateTime::toLocalDate).distinct().sorted().toList();
-    return days.size() > 2
-        && days.get(days.size() - 1).toEpochDay() - days.get(0).toEpochDay() <= 10;
   }
 }

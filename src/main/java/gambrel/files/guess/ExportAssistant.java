@@ -5,7 +5,6 @@ import gambrel.files.export.ExportReader;
 import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Scale;
@@ -21,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -33,6 +33,10 @@ public final class ExportAssistant {
   private static final int SHOWN_VALUES = 5;
   private static final int MOST_FILES = 40;
   private static final int LONGEST = 100;
+  private static final String ASKED = "  To be answered: ";
+
+  /** The lines of a layout about the status. */
+  private static final Pattern STATUS = Pattern.compile("#?(column|value)\\.status[.=].*");
 
   /** The fields of a row in the order in which they are printed. */
   private static final List<Field> TOLD =
@@ -87,6 +91,7 @@ public final class ExportAssistant {
   }
 
   private void tell(String name, List<String> paths) {
+    int head = lines.size();
     try {
       var first = paths.subList(0, Math.min(MOST_FILES, paths.size()));
       var sample = ExportSample.of(folder, first);
@@ -94,8 +99,9 @@ public final class ExportAssistant {
         return;
       }
       var choice = layouts.of(paths.get(0));
+      var layout = choice.layout();
       var read = AsRead.of(folder, first, choice);
-      var place = choice.layout().place().file();
+      var place = layout.place().file();
       boolean saved = !place.isEmpty() || choice.fault().isPresent();
       String by = saved ? "read by " + place : "read without a layout";
       say(
@@ -106,27 +112,33 @@ public final class ExportAssistant {
                   paths.size() == 1 ? "file" : "files",
                   read.isWrong() ? "not read right yet" : by));
       read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
-      if (read.isRight() && saved) {
-        asRead(read, true);
-        askUnit(read);
+      var named = name.isEmpty() ? folderFor() : name;
+      var proposal = new Proposal(named, sample, new LayoutProposal(sample, shop, today, named));
+      if (saved && !read.isWrong()) {
+        confirm(read, proposal, layout.named().containsKey(Field.STATUS.id()));
+      } else if (read.isRight() && proposal.layout().questions().isEmpty()) {
+        asRead(read, sample, false);
       } else {
-        propose(name, sample, first, read, saved);
+        propose(proposal, name.isEmpty());
       }
-      say("");
+      long asked = lines.stream().skip(head).filter(line -> line.startsWith(ASKED)).count();
+      if (asked > 0) {
+        lines.set(head, lines.get(head) + " Questions to be answered: " + asked + '.');
+      }
     } catch (IOException e) {
       // The notices say which file cannot be opened.
-      say("");
     }
+    say("");
   }
 
   private void say(String line) {
     lines.add(line);
   }
 
-  private void asRead(AsRead read, boolean saved) {
+  private void asRead(AsRead read, ExportSample sample, boolean saved) {
     columns(read, Optional.empty(), saved);
-    rows(read);
-    lacking(read);
+    rows(read, sample);
+    lacking(read, false);
   }
 
   // What is read.
@@ -186,7 +198,7 @@ public final class ExportAssistant {
     return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + '…';
   }
 
-  private void rows(AsRead read) {
+  private void rows(AsRead read, ExportSample sample) {
     if (read.rows().isEmpty()) {
       return;
     }
@@ -198,11 +210,12 @@ public final class ExportAssistant {
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
     var times = read.rows().stream().map(this::time).sorted().toList();
     var weights = new TreeMap<String, BigDecimal>();
-    for (var row : read.rows()) {
-      DecimalText.of(row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
-          .filter(net -> AsRead.problem(row).isEmpty())
-          .ifPresent(net -> weights.merge(unit(row), net, BigDecimal::add));
-    }
+    read.rows().stream()
+        .filter(row -> AsRead.problem(row).isEmpty())
+        .forEach(
+            row ->
+                AsRead.weights(List.of(row))
+                    .forEach(net -> weights.merge(unit(row), net, BigDecimal::add)));
     say(
         "  In %s %d rows from %s to %s; they show %s, with what is cancelled or repeated."
             .formatted(
@@ -215,6 +228,7 @@ public final class ExportAssistant {
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
+    PrintedTotals.lines(sample.files(), read.rows()).forEach(line -> say("  " + line));
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty()) {
       say(
@@ -263,47 +277,22 @@ public final class ExportAssistant {
         : named.toLowerCase(Locale.ROOT);
   }
 
-  /** Asks for the unit of whole numbers that may be grams and of which no unit is named. */
-  private void askUnit(AsRead read) {
-    var unnamed =
-        read.rows().stream()
-            .filter(row -> row.get(Field.UNIT).isEmpty() && row.unit().isEmpty())
-            .filter(row -> !isCoarse(row))
-            .toList();
-    var weights =
-        unnamed.stream()
-            .map(row -> row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
-            .flatMap(text -> DecimalText.of(text).stream())
-            .toList();
-    if (ProposedWeights.mayBeGrams(weights)) {
-      var row = unnamed.get(0);
-      String own = unit(row);
-      say("  To be answered: Are its whole numbers grams, or " + own + "? Say so in the layout:");
-      say("    " + cut(row.raw()));
-      say("    unit=g");
-      say("    unit=" + own);
-    }
-  }
-
-  /** Whether a row is of a scale that shows no decimals. */
-  private boolean isCoarse(ExportRow row) {
-    return Optional.ofNullable(shop.scales().get(row.get(Field.SCALE)))
-        .filter(scale -> scale.division().compareTo(BigDecimal.ONE) >= 0)
-        .isPresent();
-  }
-
   // What the shop folder lacks.
 
-  private void lacking(AsRead read) {
+  private void lacking(AsRead read, boolean asked) {
     var scales =
         read.rows().stream()
             .map(row -> row.get(Field.SCALE))
             .filter(id -> !id.isEmpty() && !shop.scales().containsKey(id))
             .distinct()
             .toList();
-    if (!scales.isEmpty()) {
+    if (!scales.isEmpty() && !asked) {
       say(
-          "  Scales that scales.csv lacks; the rows to add (division: the smallest step it shows):");
+          "  Scales that scales.csv lacks; the rows to add (division: the smallest step it shows)."
+              + " If one is a scale of the shop by another name, say so in the layout instead:"
+              + " value.scale."
+              + scales.get(0)
+              + "=ITS-ID.");
       say("    scale,unit,division");
       scales.forEach(id -> say("    " + id + ',' + shop.settings().unit().id() + ','));
     }
@@ -312,69 +301,99 @@ public final class ExportAssistant {
 
   // What is proposed.
 
-  private void propose(
-      String name, ExportSample sample, List<String> paths, AsRead now, boolean saved)
-      throws IOException {
-    String to = name.isEmpty() ? folderFor() : name;
-    var proposal = new LayoutProposal(sample, shop, today, to);
-    if (!saved && now.isRight() && proposal.questions().isEmpty()) {
-      asRead(now, false);
-      return;
+  /**
+   * A layout for the exports of a folder.
+   *
+   * @param name the folder
+   * @param sample its exports
+   */
+  private record Proposal(String name, ExportSample sample, LayoutProposal layout) {
+    String path() {
+      return "layouts/" + name + ".properties";
     }
-    if (proposal.layout().isEmpty()) {
+  }
+
+  /** Says how a saved layout reads its exports, and asks what it leaves open. */
+  private void confirm(AsRead now, Proposal proposal, boolean hasStatus) throws IOException {
+    asRead(now, proposal.sample(), true);
+    var layout = proposal.layout();
+    var open =
+        layout.questions().stream()
+            .filter(
+                question ->
+                    layout.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
+            .toList();
+    ask(open, proposal);
+    var status = layout.layout().stream().filter(line -> STATUS.matcher(line).matches()).toList();
+    if (!hasStatus && !now.positions().containsKey(Field.STATUS.id()) && !status.isEmpty()) {
+      say(
+          ASKED
+              + "Does a column that is not read say which weighings count? If so, add to the layout"
+              + " what is right of these lines, else column.status= without a name:");
+      status.forEach(line -> say("    " + line));
+    }
+    var unnamed =
+        now.rows().stream()
+            .filter(row -> row.get(Field.UNIT).isEmpty() && row.unit().isEmpty())
+            .toList();
+    if (ProposedWeights.mayBeGrams(AsRead.weights(unnamed))) {
+      String own = unit(unnamed.get(0));
+      say(ASKED + "Are its whole numbers grams, or " + own + "? Say so in the layout:");
+      say("    " + cut(unnamed.get(0).raw()));
+      say("    unit=g");
+      say("    unit=" + own);
+    }
+  }
+
+  private void propose(Proposal proposal, boolean unplaced) throws IOException {
+    var layout = proposal.layout();
+    if (layout.layout().isEmpty()) {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
-    var path = "layouts/" + to + ".properties";
-    if (saved && !now.isWrong()) {
-      asRead(now, true);
-      var open =
-          proposal.questions().stream()
-              .filter(
-                  question ->
-                      proposal.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
-              .toList();
-      ask(open, proposal, path, to, paths);
-      return;
-    }
-    var read = AsRead.of(folder, paths, layouts.proposed(proposal.layout(), path, to));
-    proposal.found().forEach(sentence -> say("  " + sentence));
-    columns(read, Optional.of(proposal), false);
+    var read = read(proposal, layout.layout());
+    layout.found().forEach(sentence -> say("  " + sentence));
+    columns(read, Optional.of(layout), false);
     if (read.fault().isEmpty()) {
-      rows(read);
+      rows(read, proposal.sample());
     }
-    ask(proposal.questions(), proposal, path, to, paths);
-    lacking(read);
-    if (name.isEmpty()) {
+    ask(layout.questions(), proposal);
+    lacking(read, layout.asksForScale());
+    if (unplaced) {
       say(
           "  Files directly under exports have no layout: make the folder exports/"
-              + to
+              + proposal.name()
               + " for them.");
     }
     say(
-        (proposal.questions().isEmpty()
+        (layout.questions().isEmpty()
                 ? "  A layout that reads it so; save as "
                 : "  A layout for it, with what is to be answered at its end; save as ")
-            + path
+            + proposal.path()
             + ':');
-    proposal.layout().forEach(line -> say("  " + line));
+    layout.layout().forEach(line -> say("  " + line));
+  }
+
+  private AsRead read(Proposal proposal, List<String> lines) throws IOException {
+    var choice = layouts.proposed(lines, proposal.path(), proposal.name());
+    return AsRead.of(folder, proposal.sample().paths(), choice);
   }
 
   /** Says each question with its answers, and how a row would be read by each. */
-  private void ask(
-      List<Question> questions,
-      LayoutProposal proposal,
-      String path,
-      String name,
-      List<String> paths)
-      throws IOException {
+  private void ask(List<Question> questions, Proposal proposal) throws IOException {
     for (var question : questions) {
-      say("  To be answered: " + question.asks());
-      proposal.row(question).ifPresent(row -> say("    " + cut(row.csv().raw())));
+      var row = proposal.layout().row(question);
+      say(ASKED + question.asks());
+      row.ifPresent(asked -> say("    " + cut(asked.csv().raw())));
       for (var option : question.options()) {
         say("    " + String.join(" and ", option));
-        var row = first(proposal, question, option, path, name, paths);
-        row.ifPresent(told -> say("      = " + told));
+        // The row as this answer would have it read, if the first answers of others let it be read.
+        var answered = new ArrayList<>(proposal.layout().layout());
+        proposal
+            .layout()
+            .questions()
+            .forEach(other -> answered.addAll(other == question ? option : other.options().get(0)));
+        row.flatMap(read(proposal, answered)::row).ifPresent(as -> say("      = " + told(as)));
       }
     }
   }
@@ -382,22 +401,5 @@ public final class ExportAssistant {
   /** The only scale, else a name to be replaced. */
   private String folderFor() {
     return shop.scales().size() == 1 ? shop.scales().keySet().iterator().next() : "SCALE";
-  }
-
-  /** The row of a question as an answer would have it read, if the others let it be read. */
-  private Optional<String> first(
-      LayoutProposal proposal,
-      Question question,
-      List<String> option,
-      String path,
-      String name,
-      List<String> paths)
-      throws IOException {
-    var answered = new ArrayList<>(proposal.layout());
-    for (var other : proposal.questions()) {
-      answered.addAll(other == question ? option : other.options().get(0));
-    }
-    var read = AsRead.of(folder, paths, layouts.proposed(answered, path, name));
-    return proposal.row(question).flatMap(read::row).map(this::told);
   }
 }

@@ -39,6 +39,11 @@ record ExportSample(Charset charset, List<SampleFile> files) {
       Pattern.compile(
           "\\p{IsCyrillic}+|\\p{IsGreek}+|[\\p{IsHan}\\p{IsHiragana}\\p{IsKatakana}ー&&[^\uff61-\uff9f]]+");
 
+  /** The paths of the files. */
+  List<String> paths() {
+    return files.stream().map(SampleFile::path).toList();
+  }
+
   /** The beginning of one export; {@code path} is relative to the shop folder. */
   record SampleFile(String path, List<TextLine> lines) {}
 

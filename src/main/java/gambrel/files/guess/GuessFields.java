@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -337,13 +338,22 @@ final class GuessFields {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
-    if (!field.equals("net") || bare) {
+    if (!field.equals("net")) {
       return 0;
+    }
+    if (bare) {
+      return isBesideUnit(column) ? formed(reasons, "its unit stands beside it") : 0;
     }
     boolean net = table.columns().stream().anyMatch(other -> isGrossOf(other, column));
     return formed(reasons, "values such as " + column.values().get(0))
         + (fitsScale(column) ? formed(reasons, "in steps of the scale's division") : 0)
         + (net ? formed(reasons, "another column is more by the same in every row") : 0);
+  }
+
+  private boolean isBesideUnit(GuessTable.Column column) {
+    return table.columns().stream()
+        .filter(other -> other.number() == column.number() + 1 && !other.values().isEmpty())
+        .anyMatch(other -> other.values().stream().allMatch(GuessFields::isUnit));
   }
 
   private static int formed(List<String> reasons, String reason) {
@@ -424,6 +434,33 @@ final class GuessFields {
     return sparse || words.stream().anyMatch(GuessWords::isDoubtful)
         ? formed(reasons, "a mark in some rows")
         : 0;
+  }
+
+  /**
+   * Whether a column has few words, most rows have the same one, and no other column tells which: a
+   * scale says so of what did not come to rest or was taken back.
+   */
+  boolean isMark(GuessTable.Column column) {
+    var words = new TreeMap<String, Long>();
+    column.cells().forEach(word -> words.merge(word, 1L, Long::sum));
+    long most = words.values().stream().mapToLong(rows -> rows).max().orElse(0);
+    var others =
+        IntStream.range(0, column.cells().size())
+            .filter(row -> words.get(column.cells().get(row)) < most)
+            .boxed()
+            .toList();
+    return words.size() > 1
+        && words.size() <= MOST_STATUSES
+        && most * 3 >= column.cells().size() * 2L
+        && column.values().stream().allMatch(word -> MARK.matcher(word).matches())
+        && GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) == 0)
+        && !GuessWords.isOther(column.header())
+        && table.columns().stream()
+            .noneMatch(
+                other ->
+                    follows(column, other)
+                        && distinct(others.stream().map(other.cells()::get).toList())
+                            < others.size());
   }
 
   private static boolean isCounting(List<String> values) {

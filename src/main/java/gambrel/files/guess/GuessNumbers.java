@@ -42,7 +42,6 @@ final class GuessNumbers {
   /** What holds in so many rows is no chance. */
   static final int SOME = 4;
 
-  private final boolean undecided;
   private final boolean decimalComma;
   private final Optional<Character> thousands;
   private final Map<GuessTable.Column, Optional<List<BigDecimal>>> numbers =
@@ -60,7 +59,7 @@ final class GuessNumbers {
             .toList();
     long commas = count(texts, COMMA);
     long points = count(texts, POINT);
-    undecided =
+    boolean undecided =
         commas == 0
             && points == 0
             && texts.stream().anyMatch(text -> has(text, ',') || has(text, '.'));
@@ -117,11 +116,6 @@ final class GuessNumbers {
    */
   boolean hasDecimalComma() {
     return decimalComma;
-  }
-
-  /** Whether the numbers have marks, and each could be of decimals or of thousands. */
-  boolean isUndecided() {
-    return undecided;
   }
 
   private static long count(List<String> texts, Pattern pattern) {

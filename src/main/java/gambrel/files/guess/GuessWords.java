@@ -21,6 +21,9 @@ final class GuessWords {
   /** Words that fit many columns. */
   private static final String WEAK = "weak";
 
+  /** What the keys of the words of descriptions begin with. */
+  private static final String MEANS = "means.";
+
   private static final int WHOLE = 60;
   private static final int WORD = 45;
   private static final int BEGINNING = 30;
@@ -92,6 +95,19 @@ final class GuessWords {
 
   private static boolean isIn(String key, String word) {
     return WORDS.get(key).contains(word);
+  }
+
+  /** The item and step that all words of a description mean; empty if they mean none or two. */
+  static Optional<String> meaning(String description) {
+    var words = List.of(description.strip().toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"));
+    var meanings =
+        WORDS.keySet().stream()
+            .filter(key -> key.startsWith(MEANS) && WORDS.get(key).containsAll(words))
+            .toList();
+    return meanings.stream()
+        .filter(only -> meanings.size() == 1)
+        .map(only -> only.substring(MEANS.length()))
+        .findFirst();
   }
 
   // Words for a weighing that counts, or for one that is cancelled.

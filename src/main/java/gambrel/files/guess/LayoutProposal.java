@@ -72,6 +72,7 @@ final class LayoutProposal {
     }
     leaveOwnersOut();
     takeNamesForCodes();
+    takeMarksForStatus();
     times.takeDigitsForClock();
     times.dropDayOfSeveral();
     if (!table.columns().isEmpty()) {
@@ -116,6 +117,23 @@ final class LayoutProposal {
     }
   }
 
+  /** Takes a column of marks for the status, whatever it is called. */
+  private void takeMarksForStatus() {
+    if (!has("status")) {
+      draft.unused().stream()
+          .filter(guesses::isMark)
+          .findFirst()
+          .ifPresent(
+              column -> {
+                draft.choose("status", column, "few words, and most rows have the same");
+                draft.tell(
+                    column.name()
+                        + " may say which weighings count. If it says something else, write"
+                        + " column.status= in the layout, without a name.");
+              });
+    }
+  }
+
   /** Whether all rows name one scale, which the shop does not have. */
   private boolean isOneUnknownScale() {
     var named = cells("scale").stream().distinct().toList();
@@ -135,6 +153,11 @@ final class LayoutProposal {
   /** What is open. */
   List<Question> questions() {
     return draft.questions();
+  }
+
+  /** Whether it is asked which scale of the shop is meant. */
+  boolean asksForScale() {
+    return questions().stream().anyMatch(q -> q.options().get(0).get(0).contains(".scale"));
   }
 
   /** Why a column was taken for a field; empty if it was not. */
@@ -187,12 +210,12 @@ final class LayoutProposal {
   // The form of the file.
 
   private void addForm() {
-    String mark = Character.toString(table.delimiter());
+    String mark = Character.toString(table.form().delimiter());
     String word = DELIMITER_WORDS.getOrDefault(mark, mark);
     draft.tell("Cells stand between " + (word.equals(mark) ? '"' + mark + '"' : word) + ".");
     draft.add("delimiter=" + word);
-    if (table.quote() != TextForm.DOUBLE_QUOTE) {
-      setting("Cells stand within apostrophes.", "quote=" + table.quote());
+    if (table.form().quote() != TextForm.DOUBLE_QUOTE) {
+      setting("Cells stand within apostrophes.", "quote=" + table.form().quote());
     }
     String charset = sample.charset().name();
     if (!charset.equals("UTF-8")) {

@@ -54,12 +54,13 @@ record MissingCodes(Shop shop, AsRead read) {
         .orElse(code + ",,," + description);
   }
 
-  /** Item and step of a text that is a step of the rail, or the id or name of an item. */
+  /** Item and step of a text that names a step of the rail, or an item. */
   private Optional<String> meaning(String text) {
     return FileWord.find(Step.class, text)
         .filter(Step::isRail)
         .map(step -> "carcase," + step.id())
-        .or(() -> item(text).map(item -> item.id() + ',' + step(item)));
+        .or(() -> item(text).map(item -> item.id() + ',' + step(item)))
+        .or(() -> GuessWords.meaning(text));
   }
 
   /** The item of that id or name, of the species of the shop's bodies first. */

@@ -69,8 +69,9 @@ record ProposedStatus(LayoutDraft draft) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
     } else {
       draft.ask(
-          "What does the status \"%s\" mean (%d of %d rows)? Until then such a row is set aside."
-              .formatted(word, count, column.cells().size()),
+          "What does \"%s\" in %s mean (%d of %d rows): ok, such a weighing counts, or void, it does"
+                  .formatted(word, column.name(), count, column.cells().size())
+              + " not? Until then such a row is set aside.",
           List.of(List.of(key + "ok"), List.of(key + "void")),
           column.cells().indexOf(word));
     }

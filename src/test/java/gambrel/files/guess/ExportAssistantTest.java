@@ -357,8 +357,104 @@ class ExportAssistantTest {
                 + "2,2026-07-28T09:05,S1,B17,ROAST,2.5,US\n");
     assertSays(
         said,
-        "  To be answered: What does the status \"US\" mean (1 of 2 rows)? Until then such a row is"
-            + " set aside.");
+        "  To be answered: What does \"US\" in \"flag\" mean (1 of 2 rows): ok, such a weighing"
+            + " counts, or void, it does not? Until then such a row is set aside.");
+  }
+
+  /** Nine rows, of which one has another word than the others. */
+  private static String marked(String header, String usual, String other) {
+    var text = new StringBuilder("ticket,time,scale,body,code,net," + header + "\n");
+    for (int row = 1; row < 10; row++) {
+      text.append(
+          "%d,2026-07-28T09:0%d,S1,B17,%s,2.%d,%s\n"
+              .formatted(row, row, row % 2 == 0 ? "BONE" : "ROAST", row, row == 5 ? other : usual));
+    }
+    return text.toString();
+  }
+
+  @Test
+  void aColumnOfMarksThatNobodyKnowsIsAskedAboutWhateverItIsCalled() {
+    var said = said(marked("motion", "STILL", "SWUNG"));
+    assertSays(said, "exports/S1: 1 file, read without a layout. Questions to be answered: 1.");
+    assertSays(said, "    status    \"motion\": few words, and most rows have the same");
+    assertTrue(
+        layout(said)
+            .containsAll(
+                List.of(
+                    "column.status=motion",
+                    "value.status.STILL=ok",
+                    "#value.status.SWUNG=ok",
+                    "#value.status.SWUNG=void")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void aColumnOfMarksThatASavedLayoutPassesOverIsAskedAbout() {
+    files.with("layouts/S1.properties", "column.net=net\n");
+    assertSays(said(marked("motion", "STILL", "SWUNG")), "    column.status=motion");
+
+    files.with("layouts/S1.properties", "column.net=net\ncolumn.status=\n");
+    assertTrue(said().stream().noneMatch(line -> line.contains("answered")), said()::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"operator, Ann, Bob", "motion, 1, 2", "motion, at rest, on the move"})
+  void namesNumbersAndSentencesAreNoMarks(String header, String usual, String other) {
+    var said = said(marked(header, usual, other));
+    assertEquals(List.of(), layout(said), () -> String.join("\n", said));
+  }
+
+  @Test
+  void wholeNumbersBesideAColumnOfUnitsAreWeights() {
+    var said = said("1;2026-07-28 09:00;B17;ROAST;1285;g\n2;2026-07-28 09:01;B17;BONE;2460;g\n");
+    assertTrue(
+        settings(said).containsAll(List.of("column.net=5", "column.unit=6")), said::toString);
+  }
+
+  @Test
+  void aTotalBelowTheRowsIsComparedWithThem() {
+    // 1.285 + 2.460 + 3.105 = 6.850, without the row that is void and its ticket.
+    String rows =
+        "No,When,Body,Code,Net,Note\n1,2026-07-28 9:00,B17,ROAST,1.285,\n"
+            + "2,2026-07-28 9:01,B17,BONE,1.995,\n2,2026-07-28 9:01,B17,BONE,1.995,void\n"
+            + "3,2026-07-28 9:02,B17,BONE,2.460,\n4,2026-07-28 9:03,B17,BONE,3.105,\n";
+    var right = said(rows + "Total,,,,6.850,\n");
+    assertSays(right, "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows.");
+    var wrong = said(rows + "Total,,,,9.350,\n");
+    assertSays(
+        wrong,
+        "  exports/S1/a.csv ends with \"Total,,,,9.350,\": not the sum of its rows, compare it by"
+            + " hand.");
+    assertTrue(said(rows + "3 records\n").stream().noneMatch(line -> line.contains("ends with")));
+  }
+
+  @Test
+  void ofAScaleByAnotherNameItIsAskedOnceWhichIsMeant() {
+    var said =
+        said(
+            "Terminal,No,When,Body,Code,Net\nT1,1,2026-07-28 9:00,B17,ROAST,2.5\n"
+                + "T2,2,2026-07-28 9:01,B17,BONE,2.6\n");
+    assertSays(said, "  To be answered: Which scale of scales.csv is \"T1\"?");
+    assertTrue(said.stream().noneMatch(line -> line.contains("rows to add")), said::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Rump, 'rump,pack'",
+    "Bones, 'bone,bin'",
+    "Fat tub, 'fat,bin'",
+    "Hot weight, 'carcase,hot'",
+    "Carcass weight, ','",
+    "Cold smoked ham, ','",
+  })
+  void theStepOfAMissingCodeIsProposedOnlyWhereItsNameTells(String name, String meaning) {
+    var said =
+        said(
+            "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,"
+                + name
+                + ",2.5\n"
+                + "2,2026-07-28 09:01,B17,999,Odds,2.5\n");
+    assertSays(said, "    301," + meaning + ',' + name);
   }
 
   @ParameterizedTest
@@ -445,8 +541,9 @@ class ExportAssistantTest {
   void wholeNumbersWithoutAUnitAreAskedOfASavedLayoutToo() {
     files.with("layouts/S2.properties", "column.ticket=No\ncolumn.time=When\ncolumn.net=W\n");
     files.with("exports/S2/a.csv", "No,When,Body,Code,W\n1,2026-07-28 09:00,B17,ROAST,2550\n");
-    assertSays(
-        said(), "  To be answered: Are its whole numbers grams, or kg? Say so in the layout:");
+    assertSays(said(), "  To be answered: Which is the unit of its weights? Say so in the layout:");
+    assertSays(said(), "    unit=g");
+    assertSays(said(), "    unit=kg");
   }
 
   @Test

@@ -94,7 +94,8 @@ class MorningSheetTest {
                 "",
                 "codes.csv has no code 5.",
                 "Add it to codes.csv. The row, in the columns code,item,step (the command cuts"
-                    + " prints the items): 5,?,pack. Or correct code in corrections.csv.",
+                    + " prints the items; step: hot or cold on the rail, pack goes home, bin does"
+                    + " not): 5,?,?. Or correct code in corrections.csv.",
                 List.of("exports/day.csv:1234 · bench,77,5"),
                 List.of())),
         things(sheet(List.of(notice)), "Weighings left out"));

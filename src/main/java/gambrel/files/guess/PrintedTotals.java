@@ -1,0 +1,74 @@
+package gambrel.files.guess;
+
+import gambrel.files.csv.TextLine;
+import gambrel.files.guess.ExportSample.SampleFile;
+import gambrel.trade.rows.ExportRow;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Compares the total that a scale prints below its rows with the rows.
+ *
+ * @param file the export with all its lines
+ * @param rows its rows as they are read
+ */
+record PrintedTotals(SampleFile file, List<ExportRow> rows) {
+  private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,'’]*");
+  private static final BigDecimal TWICE = BigDecimal.valueOf(2);
+
+  /** What is to be said of each file that ends with a total. */
+  static List<String> lines(List<SampleFile> files, List<ExportRow> rows) {
+    return files.stream()
+        .map(file -> new PrintedTotals(file, rowsOf(file, rows)))
+        .flatMap(totals -> totals.line().stream())
+        .toList();
+  }
+
+  private static List<ExportRow> rowsOf(SampleFile file, List<ExportRow> rows) {
+    return rows.stream().filter(row -> row.place().file().equals(file.path())).toList();
+  }
+
+  private Optional<String> line() {
+    int last = rows.stream().mapToInt(row -> row.place().line()).max().orElse(Integer.MAX_VALUE);
+    var weights = AsRead.weights(rows);
+    var most = weights.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
+    int decimals = weights.stream().mapToInt(BigDecimal::scale).max().orElse(0);
+    var below =
+        file.lines().stream()
+            .filter(line -> line.number() > last)
+            .filter(line -> figures(line, decimals).anyMatch(total -> total.compareTo(most) >= 0))
+            .findFirst();
+    var all = sum(weights);
+    var cancelled = sum(AsRead.weights(rows.stream().filter(AsRead::isVoid).toList()));
+    // A row that cancels another one takes its weight away, too.
+    var sums = List.of(all, all.subtract(cancelled), all.subtract(cancelled.multiply(TWICE)));
+    return below.map(
+        line ->
+            "%s ends with \"%s\": %s."
+                .formatted(
+                    file.path(),
+                    line.text().strip(),
+                    figures(line, decimals)
+                            .anyMatch(t -> sums.stream().anyMatch(s -> s.compareTo(t) == 0))
+                        ? "the sum of its rows"
+                        : "not the sum of its rows, compare it by hand"));
+  }
+
+  private static BigDecimal sum(List<BigDecimal> weights) {
+    return weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** The figures of a line that have as many decimals as the weights. */
+  private static Stream<BigDecimal> figures(TextLine line, int decimals) {
+    return FIGURE
+        .matcher(line.text())
+        .results()
+        .map(MatchResult::group)
+        .filter(text -> decimals == 0 || text.matches(".*[.,]\\d{" + decimals + '}'))
+        .map(text -> new BigDecimal(text.replaceAll("\\D", "")).movePointLeft(decimals));
+  }
+}
