@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,13 +48,16 @@ public final class NewShop {
       throws IOException {
     Files.createDirectories(folder.resolve("exports"));
     Files.createDirectories(folder.resolve("layouts"));
-    var place = Place.of(machine.getId(), given);
-    write(folder, "shop.properties", place.fill(text("shop.properties")));
+    String settings = text("shop.properties");
+    String place = place(settings, machine.getId(), given);
+    write(folder, "shop.properties", settings.replace("{place}", place));
     for (String file : FILES) {
       write(folder, file + ".csv", text(file + ".csv"));
     }
-    write(folder, "codes.csv", codes(place.region()));
-    return place.region();
+    var region =
+        Region.valueOf(place.substring(place.lastIndexOf('=') + 1).toUpperCase(Locale.ROOT));
+    write(folder, "codes.csv", codes(region));
+    return region;
   }
 
   /** What to do next in a new shop, step by step; SHOP stands for its folder. */
@@ -62,37 +66,25 @@ public final class NewShop {
   }
 
   /**
-   * Where a shop is.
-   *
-   * @param zones the time zones of machines there, as an expression
-   * @param zone the shop's time zone
+   * Money, unit, zone and region: those of the machine's zone, else of the last place of its
+   * continent, else of the first place, of those that the comments of the settings list.
    */
-  private record Place(String zones, String zone, String currency, String unit, Region region) {
-    /** The first is taken if a zone is of none of them. */
-    private static final List<Place> ALL =
-        List.of(
-            new Place("Australia/.*", "Australia/Sydney", "AUD", "kg", Region.AU),
-            new Place("Pacific/Auckland", "Pacific/Auckland", "NZD", "kg", Region.AU),
-            new Place("Europe/London", "Europe/London", "GBP", "kg", Region.UK),
-            new Place("Europe/.*", "Europe/Dublin", "EUR", "kg", Region.UK),
-            new Place(
-                "(America|US)/.*|Pacific/Honolulu", "America/Chicago", "USD", "lb", Region.US));
-
-    private static Place of(String machine, Optional<Region> given) {
-      var places = ALL.stream().filter(p -> given.isEmpty() || given.get() == p.region).toList();
-      return places.stream()
-          .filter(place -> machine.matches(place.zones))
-          .findFirst()
-          .map(p -> new Place(p.zones, machine, p.currency, p.unit, p.region))
-          .orElse(places.get(0));
-    }
-
-    private String fill(String text) {
-      return text.replace("{currency}", currency)
-          .replace("{unit}", unit)
-          .replace("{zone}", zone)
-          .replace("{region}", region.id());
-    }
+  private static String place(String settings, String machine, Optional<Region> region) {
+    var places =
+        settings
+            .lines()
+            .filter(line -> line.startsWith("#   currency="))
+            .filter(line -> region.isEmpty() || line.endsWith("=" + region.get().id()))
+            .toList();
+    String continent = machine.replaceFirst("/.*", "/").replace("US/", "America/");
+    return Stream.of(continent, machine + ' ')
+        .flatMap(zone -> places.stream().filter(place -> place.contains("zone=" + zone)))
+        .reduce((wider, nearer) -> nearer)
+        .map(place -> place.replaceFirst("zone=\\S+", "zone=" + machine))
+        .orElse(places.get(0))
+        .substring(1)
+        .strip()
+        .replaceAll("\\h+", "\n");
   }
 
   /**

@@ -10,18 +10,15 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 
 /**
  * What settles which of several readings of dates is right: the day of the run, kill dates, names
- * of files, the order of rows.
+ * of files.
  *
  * @param shop its bodies and region
  * @param today the day of the run
@@ -62,7 +59,6 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     tests.put("read otherwise bodies would be weighed before they were killed", this::fitsKills);
     tests.put("read otherwise they would not fit the kill dates", this::isNearKills);
     tests.put("the names of the files have these dates", this::fitsNames);
-    tests.put("read otherwise the rows would not be in order", this::isInOrder);
     tests.put(
         "with AM and PM, in the United States",
         r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"));
@@ -148,15 +144,5 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     } catch (DateTimeException e) {
       return Optional.empty();
     }
-  }
-
-  /** Whether the rows of each file are in order of time, over three days or more. */
-  private boolean isInOrder(Reading reading) {
-    Set<LocalDate> days = new HashSet<>();
-    reading.moments().forEach(moment -> days.add(moment.toLocalDate()));
-    return days.size() > 2
-        && IntStream.range(1, rows.size())
-            .filter(i -> rows.get(i).file().equals(rows.get(i - 1).file()))
-            .noneMatch(i -> reading.date(i).isBefore(reading.date(i - 1)));
   }
 }

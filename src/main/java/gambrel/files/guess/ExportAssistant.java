@@ -23,6 +23,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Says in words how the exports of each folder are read, and proposes a layout for those that are
@@ -37,22 +38,6 @@ public final class ExportAssistant {
 
   /** The lines of a layout about the status. */
   private static final Pattern STATUS = Pattern.compile("#?(column|value)\\.status[.=].*");
-
-  /** The fields of a row in the order in which they are printed. */
-  private static final List<Field> TOLD =
-      List.of(
-          Field.SCALE,
-          Field.TICKET,
-          Field.TIME,
-          Field.BODY,
-          Field.BATCH,
-          Field.CUSTOMER,
-          Field.CODE,
-          Field.NET,
-          Field.GROSS,
-          Field.TARE,
-          Field.PIECES,
-          Field.STATUS);
 
   private final Path folder;
   private final Shop shop;
@@ -113,10 +98,10 @@ public final class ExportAssistant {
                   read.isWrong() ? "not read right yet" : by));
       read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
       var named = name.isEmpty() ? folderFor() : name;
-      var proposal = new Proposal(named, sample, new LayoutProposal(sample, shop, today, named));
+      var proposal = new LayoutProposal(sample, shop, today, named);
       if (saved && !read.isWrong()) {
         confirm(read, proposal, layout.named().containsKey(Field.STATUS.id()));
-      } else if (read.isRight() && proposal.layout().questions().isEmpty()) {
+      } else if (read.isRight() && proposal.draft().questions().isEmpty()) {
         asRead(read, sample, false);
       } else {
         propose(proposal, name.isEmpty());
@@ -158,7 +143,7 @@ public final class ExportAssistant {
                             entry.getKey(),
                             column(read, entry.getValue()),
                             proposal
-                                .flatMap(p -> p.why(entry.getKey()))
+                                .flatMap(p -> p.draft().why(entry.getKey()))
                                 .orElse(saved ? "as the layout says" : "its name"))));
     read.above().stream()
         .sorted()
@@ -253,8 +238,9 @@ public final class ExportAssistant {
     if (row.broken().isPresent()) {
       return AsRead.problem(row).orElseThrow();
     }
-    return TOLD.stream()
-        .filter(field -> !row.get(field).isEmpty())
+    return Stream.of(Field.values())
+        .filter(
+            field -> field != Field.UNIT && field != Field.OPERATOR && !row.get(field).isEmpty())
         .map(field -> cell(field, row))
         .map(ExportAssistant::cut)
         .collect(Collectors.joining(", "));
@@ -301,30 +287,18 @@ public final class ExportAssistant {
 
   // What is proposed.
 
-  /**
-   * A layout for the exports of a folder.
-   *
-   * @param name the folder
-   * @param sample its exports
-   */
-  private record Proposal(String name, ExportSample sample, LayoutProposal layout) {
-    String path() {
-      return "layouts/" + name + ".properties";
-    }
-  }
-
   /** Says how a saved layout reads its exports, and asks what it leaves open. */
-  private void confirm(AsRead now, Proposal proposal, boolean hasStatus) throws IOException {
+  private void confirm(AsRead now, LayoutProposal proposal, boolean hasStatus) throws IOException {
     asRead(now, proposal.sample(), true);
-    var layout = proposal.layout();
     var open =
-        layout.questions().stream()
+        proposal.draft().questions().stream()
             .filter(
                 question ->
-                    layout.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
+                    proposal.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
             .toList();
     ask(open, proposal);
-    var status = layout.layout().stream().filter(line -> STATUS.matcher(line).matches()).toList();
+    var status =
+        proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
     if (!hasStatus && !now.positions().containsKey(Field.STATUS.id()) && !status.isEmpty()) {
       say(
           ASKED
@@ -345,20 +319,19 @@ public final class ExportAssistant {
     }
   }
 
-  private void propose(Proposal proposal, boolean unplaced) throws IOException {
-    var layout = proposal.layout();
-    if (layout.layout().isEmpty()) {
+  private void propose(LayoutProposal proposal, boolean unplaced) throws IOException {
+    if (proposal.draft().lines().isEmpty()) {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
-    var read = read(proposal, layout.layout());
-    layout.found().forEach(sentence -> say("  " + sentence));
-    columns(read, Optional.of(layout), false);
+    var read = read(proposal, proposal.draft().lines());
+    proposal.draft().found().forEach(sentence -> say("  " + sentence));
+    columns(read, Optional.of(proposal), false);
     if (read.fault().isEmpty()) {
       rows(read, proposal.sample());
     }
-    ask(layout.questions(), proposal);
-    lacking(read, layout.asksForScale());
+    ask(proposal.draft().questions(), proposal);
+    lacking(read, proposal.asksForScale());
     if (unplaced) {
       say(
           "  Files directly under exports have no layout: make the folder exports/"
@@ -366,31 +339,31 @@ public final class ExportAssistant {
               + " for them.");
     }
     say(
-        (layout.questions().isEmpty()
+        (proposal.draft().questions().isEmpty()
                 ? "  A layout that reads it so; save as "
                 : "  A layout for it, with what is to be answered at its end; save as ")
             + proposal.path()
             + ':');
-    layout.layout().forEach(line -> say("  " + line));
+    proposal.draft().lines().forEach(line -> say("  " + line));
   }
 
-  private AsRead read(Proposal proposal, List<String> lines) throws IOException {
+  private AsRead read(LayoutProposal proposal, List<String> lines) throws IOException {
     var choice = layouts.proposed(lines, proposal.path(), proposal.name());
     return AsRead.of(folder, proposal.sample().paths(), choice);
   }
 
   /** Says each question with its answers, and how a row would be read by each. */
-  private void ask(List<Question> questions, Proposal proposal) throws IOException {
+  private void ask(List<Question> questions, LayoutProposal proposal) throws IOException {
     for (var question : questions) {
-      var row = proposal.layout().row(question);
+      var row = proposal.row(question);
       say(ASKED + question.asks());
       row.ifPresent(asked -> say("    " + cut(asked.csv().raw())));
       for (var option : question.options()) {
         say("    " + String.join(" and ", option));
         // The row as this answer would have it read, if the first answers of others let it be read.
-        var answered = new ArrayList<>(proposal.layout().layout());
+        var answered = new ArrayList<>(proposal.draft().lines());
         proposal
-            .layout()
+            .draft()
             .questions()
             .forEach(other -> answered.addAll(other == question ? option : other.options().get(0)));
         row.flatMap(read(proposal, answered)::row).ifPresent(as -> say("      = " + told(as)));

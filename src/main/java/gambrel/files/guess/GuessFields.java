@@ -2,6 +2,7 @@ package gambrel.files.guess;
 
 import gambrel.files.barcode.ElementString;
 import gambrel.files.csv.BadCell;
+import gambrel.files.guess.GuessTable.Column;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
@@ -79,7 +80,7 @@ final class GuessFields {
    * @param score how sure it is, the higher the surer
    * @param reasons why, in a few words
    */
-  record Choice(String field, GuessTable.Column column, int score, String reasons) {}
+  record Choice(String field, Column column, int score, String reasons) {}
 
   /** The best choice for each field that has one; no column is chosen twice. */
   Map<String, Choice> best() {
@@ -98,17 +99,12 @@ final class GuessFields {
             .thenComparing(choice -> GuessWords.columns().indexOf(choice.field()))
             .thenComparing(choice -> choice.column().number()));
     var best = new LinkedHashMap<String, Choice>();
-    var taken = new HashSet<GuessTable.Column>();
+    var taken = new HashSet<Column>();
     for (var choice : choices) {
       boolean free = !taken.contains(choice.column()) && !clashes(choice, best);
       if (free && best.putIfAbsent(choice.field(), choice) == null) {
         taken.add(choice.column());
       }
-    }
-    var net = best.get("net");
-    boolean besideGross = best.containsKey("gross") && best.containsKey("tare");
-    if (net != null && besideGross && net.score() < BY_SUM && name("net", net.column()) == 0) {
-      best.remove("net");
     }
     return best;
   }
@@ -119,7 +115,7 @@ final class GuessFields {
    *
    * @param best all choices, as {@link #best} returns them
    */
-  List<GuessTable.Column> rivals(Choice choice, Map<String, Choice> best) {
+  List<Column> rivals(Choice choice, Map<String, Choice> best) {
     String field = choice.field();
     int name = name(field, choice.column());
     boolean other = GuessWords.isSecond(choice.column().header());
@@ -136,7 +132,7 @@ final class GuessFields {
             .toList();
   }
 
-  private boolean isRival(Choice choice, int name, GuessTable.Column column) {
+  private boolean isRival(Choice choice, int name, Column column) {
     String field = choice.field();
     int other = name(field, column);
     return switch (field) {
@@ -155,12 +151,12 @@ final class GuessFields {
   }
 
   /** How many different values of a column are ids or codes of the shop. */
-  private long known(String field, GuessTable.Column column) {
+  private long known(String field, Column column) {
     return column.values().stream().distinct().filter(known.get(field)).count();
   }
 
   /** Whether the scale could show all weights of a column: its decimals, its division. */
-  private boolean fitsScale(GuessTable.Column column) {
+  private boolean fitsScale(Column column) {
     var division = scale.map(Scale::division).map(BigDecimal::stripTrailingZeros);
     var weights = numbers.numbers(column);
     return division.isPresent()
@@ -178,7 +174,7 @@ final class GuessFields {
    * Whether most rows have a value of their own, as weights have; a price comes again wherever its
    * code does.
    */
-  private boolean changes(GuessTable.Column column) {
+  private boolean changes(Column column) {
     long different = distinct(column.cells());
     return different * 2 > column.values().size()
         && (different == column.cells().size()
@@ -190,7 +186,7 @@ final class GuessFields {
   }
 
   /** Whether a column has the same value wherever another one has, as the price of a code. */
-  private static boolean follows(GuessTable.Column column, GuessTable.Column other) {
+  private static boolean follows(Column column, Column other) {
     long different = distinct(other.cells());
     var both =
         IntStream.range(0, other.cells().size())
@@ -200,45 +196,40 @@ final class GuessFields {
   }
 
   /** Whether one weight is another one and the same tare in every row. */
-  private boolean isGrossOf(GuessTable.Column column, GuessTable.Column net) {
+  private boolean isGrossOf(Column column, Column net) {
     return numbers.above(column, net).filter(tare -> tare.signum() > 0).isPresent();
   }
 
   /** Whether a column may hold ids or codes; without any digit it holds their names in words. */
-  private static boolean hasDigits(GuessTable.Column column) {
+  private static boolean hasDigits(Column column) {
     return column.values().stream().anyMatch(value -> value.matches(".*\\d.*"));
   }
 
   /** Whether a column is a choice for a field with more than its name, as far as asked. */
-  private boolean fits(String field, GuessTable.Column column, int content) {
+  private boolean fits(String field, Column column, int content) {
     return choices.stream()
         .filter(c -> c.field().equals(field) && c.column().equals(column))
         .anyMatch(c -> c.score() - name(field, column) >= content);
   }
 
   /** Whether a column of numbers that change from row to row is of no other field by its name. */
-  private boolean isRivalWeight(Choice choice, GuessTable.Column column) {
+  private boolean isRivalWeight(Choice choice, Column column) {
     int name = name("net", column);
     boolean free =
         GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) <= name);
-    boolean sameSystem =
-        isOfOtherSystem(column) == isOfOtherSystem(choice.column())
-            || GuessNumbers.unit(column).isEmpty()
-            || GuessNumbers.unit(choice.column()).isEmpty();
     return free
-        && sameSystem
         && changes(column)
         && numbers.numbers(column).isPresent()
         && !isCounting(column.values())
         && !numbers.isRunningTotal(table, column);
   }
 
-  private static int name(String field, GuessTable.Column column) {
+  private static int name(String field, Column column) {
     return GuessWords.isOther(column.header()) ? 0 : GuessWords.score(field, column.header());
   }
 
   /** Whether a column is in pounds in a shop of kilograms, or the other way round. */
-  private boolean isOfOtherSystem(GuessTable.Column column) {
+  private boolean isOfOtherSystem(Column column) {
     String unit = GuessNumbers.unit(column);
     boolean metric = unit.equals("kg") || unit.equals("g");
     return !unit.isEmpty() && metric != (own == WeightUnit.KG || own == WeightUnit.G);
@@ -254,7 +245,7 @@ final class GuessFields {
   }
 
   /** What stands above the rows may be the body, if the shop has it, or the day. */
-  private void addHead(GuessTable.Column head) {
+  private void addHead(Column head) {
     if (head.cells().stream().allMatch(known.get("body"))) {
       choices.add(new Choice("body", head, BY_FORM + 1, "on a line above its rows"));
     } else if (!GuessWords.isSecond(head.header())
@@ -264,7 +255,7 @@ final class GuessFields {
     }
   }
 
-  private void add(String field, GuessTable.Column column) {
+  private void add(String field, Column column) {
     var reasons = new ArrayList<String>();
     boolean other = GuessWords.isOther(column.header());
     int score = other ? 0 : GuessWords.score(field, column.header());
@@ -299,7 +290,7 @@ final class GuessFields {
   }
 
   /** The score that the values add to a choice; below zero if they rule it out. */
-  private int content(String field, GuessTable.Column column, List<String> reasons) {
+  private int content(String field, Column column, List<String> reasons) {
     var values = column.values();
     return switch (field) {
       case "time", "date", "clock" ->
@@ -333,7 +324,7 @@ final class GuessFields {
         : 0;
   }
 
-  private int ofWeight(String field, GuessTable.Column column, List<String> reasons) {
+  private int ofWeight(String field, Column column, List<String> reasons) {
     if (numbers.numbers(column).isEmpty() || numbers.isRunningTotal(table, column)) {
       return -1;
     }
@@ -350,10 +341,10 @@ final class GuessFields {
         + (net ? formed(reasons, "another column is more by the same in every row") : 0);
   }
 
-  private boolean isBesideUnit(GuessTable.Column column) {
+  private boolean isBesideUnit(Column column) {
     return table.columns().stream()
         .filter(other -> other.number() == column.number() + 1 && !other.values().isEmpty())
-        .anyMatch(other -> other.values().stream().allMatch(GuessFields::isUnit));
+        .anyMatch(other -> other.values().stream().allMatch(GuessWords::isUnit));
   }
 
   private static int formed(List<String> reasons, String reason) {
@@ -379,7 +370,7 @@ final class GuessFields {
     }
   }
 
-  private static boolean isWhole(GuessTable.Column column) {
+  private static boolean isWhole(Column column) {
     return column.values().stream().allMatch(value -> value.matches("\\d{1,4}"));
   }
 
@@ -399,20 +390,15 @@ final class GuessFields {
   }
 
   private static int ofUnit(List<String> values, List<String> reasons) {
-    if (!values.stream().allMatch(GuessFields::isUnit)) {
+    if (!values.stream().allMatch(GuessWords::isUnit)) {
       return -1;
     }
     reasons.add("values such as " + values.get(0));
     return BY_CONTENT;
   }
 
-  /** Whether a text is a unit of weight. */
-  static boolean isUnit(String text) {
-    return text.matches("(?i)(kilo|kg|g|gr|gram|gramm|lb|pound|oz|ounce)[s.]?");
-  }
-
   /** Few words, or a mark in some of the rows. */
-  private static int ofStatus(GuessTable.Column column, List<String> reasons) {
+  private static int ofStatus(Column column, List<String> reasons) {
     var words = column.values().stream().distinct().toList();
     boolean few = column.values().size() * 2 < column.cells().size();
     if (few && words.stream().anyMatch(GuessWords::mentionsVoid)) {
@@ -440,7 +426,7 @@ final class GuessFields {
    * Whether a column has few words, most rows have the same one, and no other column tells which: a
    * scale says so of what did not come to rest or was taken back.
    */
-  boolean isMark(GuessTable.Column column) {
+  boolean isMark(Column column) {
     var words = new TreeMap<String, Long>();
     column.cells().forEach(word -> words.merge(word, 1L, Long::sum));
     long most = words.values().stream().mapToLong(rows -> rows).max().orElse(0);

@@ -1,6 +1,7 @@
 package gambrel.files.guess;
 
 import gambrel.files.csv.BadCell;
+import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.layout.WeightText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -44,8 +45,7 @@ final class GuessNumbers {
 
   private final boolean decimalComma;
   private final Optional<Character> thousands;
-  private final Map<GuessTable.Column, Optional<List<BigDecimal>>> numbers =
-      new IdentityHashMap<>();
+  private final Map<Column, Optional<List<BigDecimal>>> numbers = new IdentityHashMap<>();
 
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
@@ -70,7 +70,7 @@ final class GuessNumbers {
   }
 
   /** Whether every value of a column is a number, maybe with a unit. */
-  static boolean isNumeric(GuessTable.Column column) {
+  static boolean isNumeric(Column column) {
     return !column.values().isEmpty()
         && column.figures().stream().allMatch(value -> NUMBER.matcher(value).matches());
   }
@@ -79,7 +79,7 @@ final class GuessNumbers {
    * Whether weights are in grams by their unit, or because some have three digits after a mark and
    * others no mark: a scale writes its decimals in every row.
    */
-  private static boolean isInGrams(GuessTable.Column column) {
+  private static boolean isInGrams(Column column) {
     var values = column.values();
     return unit(column).equals("g")
         || values.stream().allMatch(value -> value.matches("(?i)[^a-z]*g\\.?"))
@@ -92,20 +92,20 @@ final class GuessNumbers {
    * Whether rows have units of their own, of which one is not grams: then what has three digits
    * after a mark is in the larger unit.
    */
-  private static boolean isOfManyUnits(GuessTable.Column column) {
+  private static boolean isOfManyUnits(Column column) {
     return column.values().stream().distinct().count() > 1
-        && column.values().stream().allMatch(GuessFields::isUnit)
+        && column.values().stream().allMatch(GuessWords::isUnit)
         && !isGrams(column);
   }
 
   /** Whether a column holds the unit of weights in grams. */
-  private static boolean isGrams(GuessTable.Column column) {
+  private static boolean isGrams(Column column) {
     return !column.values().isEmpty()
-        && column.values().stream().allMatch(value -> value.matches("(?i)g|gr|grams?"));
+        && column.values().stream().map(GuessWords::unit).allMatch(Optional.of("g")::equals);
   }
 
   /** Whether a column may hold clock times such as 9.05, by its name. */
-  private static boolean isTime(GuessTable.Column column) {
+  private static boolean isTime(Column column) {
     return Stream.of("time", "clock", "date")
         .anyMatch(field -> GuessWords.score(field, column.header()) > 0);
   }
@@ -146,7 +146,7 @@ final class GuessNumbers {
   }
 
   /** The unit that cells, header or the line below it name, as a layout writes it; or empty. */
-  static String unit(GuessTable.Column column) {
+  static String unit(Column column) {
     if (column.values().stream().anyMatch(value -> BOTH_UNITS.matcher(value).matches())) {
       return "lb-oz";
     }
@@ -159,12 +159,12 @@ final class GuessNumbers {
   }
 
   /** The values of a column as numbers; empty if one of them is no number. */
-  Optional<List<BigDecimal>> numbers(GuessTable.Column column) {
+  Optional<List<BigDecimal>> numbers(Column column) {
     var known = numbers.get(column);
     return known == null ? read(column) : known;
   }
 
-  private Optional<List<BigDecimal>> read(GuessTable.Column column) {
+  private Optional<List<BigDecimal>> read(Column column) {
     char decimal = decimalComma ? ',' : '.';
     var mark = thousands.filter(c -> c != decimal);
     var type = new WeightText(decimal, mark, false);
@@ -175,16 +175,13 @@ final class GuessNumbers {
     }
   }
 
-  /**
-   * Every three columns of which gross less tare is net in each row, by field. Tare and net could
-   * be exchanged: names decide, then in how many rows the tare is the lighter.
-   */
-  List<Map<String, GuessTable.Column>> sums(GuessTable table) {
-    var columns = new LinkedHashMap<GuessTable.Column, List<BigDecimal>>();
+  /** Every three columns of which gross less tare is net in each row, by field. */
+  List<Map<String, Column>> sums(GuessTable table) {
+    var columns = new LinkedHashMap<Column, List<BigDecimal>>();
     for (var column : table.columns()) {
       numbers(column).ifPresent(values -> columns.put(column, values));
     }
-    var sums = new ArrayList<Map<String, GuessTable.Column>>();
+    var sums = new ArrayList<Map<String, Column>>();
     for (var gross : columns.keySet()) {
       for (var tare : columns.keySet()) {
         for (var net : columns.keySet()) {
@@ -195,40 +192,35 @@ final class GuessNumbers {
       }
     }
     return sums.stream()
-        .filter(sum -> sums.stream().noneMatch(better -> isLikelier(better, sum, columns)))
+        .filter(
+            sum ->
+                sums.stream()
+                    .filter(other -> other.get("gross") == sum.get("gross"))
+                    .filter(other -> other.get("tare") == sum.get("net"))
+                    .noneMatch(other -> likelihood(other) > likelihood(sum)))
         .toList();
   }
 
-  /** Whether a sum is another one with tare and net exchanged, and is likelier. */
-  private static boolean isLikelier(
-      Map<String, GuessTable.Column> better,
-      Map<String, GuessTable.Column> other,
-      Map<GuessTable.Column, List<BigDecimal>> columns) {
-    boolean exchanged =
-        better.get("gross") == other.get("gross") && better.get("tare") == other.get("net");
-    int names = named(better) - named(other);
-    return exchanged
-        && (names > 0 || names == 0 && lighter(better, columns) > lighter(other, columns));
-  }
-
-  private static int named(Map<String, GuessTable.Column> sum) {
-    return sum.entrySet().stream()
-        .mapToInt(one -> GuessWords.score(one.getKey(), one.getValue().header()))
-        .sum();
-  }
-
-  /** In how many rows the tare is lighter than the net weight. */
-  private static long lighter(
-      Map<String, GuessTable.Column> sum, Map<GuessTable.Column, List<BigDecimal>> columns) {
-    var tare = columns.get(sum.get("tare"));
-    var net = columns.get(sum.get("net"));
-    return IntStream.range(0, net.size())
-        .filter(i -> tare.get(i).abs().compareTo(net.get(i).abs()) < 0)
-        .count();
+  /**
+   * How likely it is that tare and net of a sum are not exchanged: names decide, then in how many
+   * rows the tare is the lighter.
+   */
+  private long likelihood(Map<String, Column> sum) {
+    var tare = numbers(sum.get("tare")).orElseThrow();
+    var net = numbers(sum.get("net")).orElseThrow();
+    long named =
+        sum.entrySet().stream()
+            .mapToLong(one -> GuessWords.score(one.getKey(), one.getValue().header()))
+            .sum();
+    long lighter =
+        IntStream.range(0, net.size())
+            .filter(i -> tare.get(i).abs().compareTo(net.get(i).abs()) < 0)
+            .count();
+    return named * (net.size() + 1) + lighter;
   }
 
   /** Whether a column is the same amount above or below another one, as gross and net are. */
-  Optional<BigDecimal> above(GuessTable.Column column, GuessTable.Column other) {
+  Optional<BigDecimal> above(Column column, Column other) {
     var ones = numbers(column).orElse(List.of());
     var others = numbers(other).orElse(List.of());
     boolean alike = ones.size() > SOME && ones.size() == others.size();
@@ -241,7 +233,7 @@ final class GuessNumbers {
   }
 
   /** Whether each value of a column is the one above it and that of another column together. */
-  boolean isRunningTotal(GuessTable table, GuessTable.Column column) {
+  boolean isRunningTotal(GuessTable table, Column column) {
     var totals = numbers(column).orElse(List.of());
     return table.columns().stream()
         .filter(other -> other.number() != column.number())

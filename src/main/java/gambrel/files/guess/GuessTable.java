@@ -38,7 +38,6 @@ record GuessTable(
     List<String> ignored,
     List<String> unlike) {
   private static final int MOST_COLUMNS = 60;
-  private static final Pattern UNIT = Pattern.compile("(?i)[(\\[]?(kgs?|g|grams?|lbs?|oz)[)\\]]?");
 
   /**
    * One column, or what a line above the rows or the name of the file gives.
@@ -146,7 +145,7 @@ record GuessTable(
                         header ? name(top, i) : "",
                         units.stream()
                             .map(row -> row.cell(i))
-                            .filter(unit -> UNIT.matcher(unit).matches())
+                            .filter(GuessWords::isUnit)
                             .findFirst()
                             .orElse(""),
                         rows.stream().map(row -> row.csv().cell(i)).toList(),
@@ -183,7 +182,7 @@ record GuessTable(
   private static boolean isUnits(CsvRow row, int width) {
     return row.cells().size() >= width - 1
         && row.cells().stream().noneMatch(TableForm::isFigure)
-        && row.cells().stream().anyMatch(cell -> UNIT.matcher(cell.strip()).matches());
+        && row.cells().stream().anyMatch(cell -> GuessWords.isUnit(cell.strip()));
   }
 
   /** The header text of a column; empty if it runs over lines or another column has it, too. */

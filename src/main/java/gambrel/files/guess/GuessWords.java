@@ -97,6 +97,16 @@ final class GuessWords {
     return WORDS.get(key).contains(word);
   }
 
+  /** The unit of weight that a word, maybe in brackets, stands for, as a layout writes it. */
+  static Optional<String> unit(String word) {
+    String plain = word.toLowerCase(Locale.ROOT).replaceAll("^[(\\[]|[)\\].]$", "");
+    return Stream.of("kg", "g", "lb", "oz").filter(u -> isIn("unit." + u, plain)).findFirst();
+  }
+
+  static boolean isUnit(String word) {
+    return unit(word).isPresent();
+  }
+
   /** The item and step that all words of a description mean; empty if they mean none or two. */
   static Optional<String> meaning(String description) {
     var words = List.of(description.strip().toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** A layout in the making: its lines, what was found about the exports, and what is open. */
@@ -62,9 +63,19 @@ final class LayoutDraft {
     return fields.get(field).column();
   }
 
+  /** Why a column was taken for a field; empty if none was. */
+  Optional<String> why(String field) {
+    return Optional.ofNullable(fields.get(field)).map(GuessFields.Choice::reasons);
+  }
+
   /** The cells of a field, row by row; none if no column is of that field. */
   List<String> cells(String field) {
     return has(field) ? column(field).cells() : List.of();
+  }
+
+  /** The cell of a field in a row; empty if no column is of that field. */
+  String cell(String field, int row) {
+    return has(field) ? column(field).cells().get(row) : "";
   }
 
   /** Takes a column for a field. */

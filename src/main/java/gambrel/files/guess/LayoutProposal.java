@@ -5,6 +5,7 @@ import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.guess.GuessTable.Row;
 import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layout;
+import gambrel.files.layout.LayoutTypes;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.CodeIndex;
@@ -14,28 +15,17 @@ import gambrel.trade.shop.Shop;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Writes a layout for the exports of a folder, and keeps the reasons and what is open. */
 final class LayoutProposal {
-  private static final Map<String, String> DELIMITER_WORDS =
-      Map.of(
-          "\t",
-          "tab",
-          " ",
-          "space",
-          Character.toString(TextForm.BLANKS),
-          "blanks",
-          Character.toString(TextForm.ANY_BLANKS),
-          "any-blanks");
-
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
 
@@ -74,7 +64,6 @@ final class LayoutProposal {
     takeNamesForCodes();
     takeMarksForStatus();
     times.takeDigitsForClock();
-    times.dropDayOfSeveral();
     if (!table.columns().isEmpty()) {
       write();
     }
@@ -92,13 +81,13 @@ final class LayoutProposal {
    * outright, and one with a batch comes out of the batch; neither is meant of all rows of a body.
    */
   private void leaveOwnersOut() {
-    if (has("customer") && !cells("customer").contains("")) {
+    if (draft.has("customer") && !draft.cells("customer").contains("")) {
       draft.tell(
           draft.fields().remove("customer").column().name()
               + " stands in every row and is not read: bodies.csv says whose the bodies are.");
     }
-    boolean unknown = cells("batch").stream().noneMatch(shop.batches()::containsKey);
-    if (has("batch") && has("body") && unknown && !cells("batch").contains("")) {
+    boolean unknown = draft.cells("batch").stream().noneMatch(shop.batches()::containsKey);
+    if (draft.has("batch") && draft.has("body") && unknown && !draft.cells("batch").contains("")) {
       draft.tell(
           draft.fields().remove("batch").column().name()
               + " stands in every row and is not read, as batches.csv has none of it.");
@@ -112,14 +101,14 @@ final class LayoutProposal {
             .filter(column -> column.values().stream().allMatch(v -> v.matches(".*\\p{L}{2}.*")))
             .filter(column -> column.values().stream().distinct().count() > 1)
             .toList();
-    if (!has("code") && !has(Layout.BARCODE) && named.size() == 1) {
+    if (!draft.has("code") && !draft.has(Layout.BARCODE) && named.size() == 1) {
       draft.choose("code", named.get(0), "the one column of words left");
     }
   }
 
   /** Takes a column of marks for the status, whatever it is called. */
   private void takeMarksForStatus() {
-    if (!has("status")) {
+    if (!draft.has("status")) {
       draft.unused().stream()
           .filter(guesses::isMark)
           .findFirst()
@@ -136,33 +125,33 @@ final class LayoutProposal {
 
   /** Whether all rows name one scale, which the shop does not have. */
   private boolean isOneUnknownScale() {
-    var named = cells("scale").stream().distinct().toList();
+    var named = draft.cells("scale").stream().distinct().toList();
     return named.size() == 1 && !shop.scales().containsKey(named.get(0));
   }
 
-  /** The lines to save; empty if the text has no columns. */
-  List<String> layout() {
-    return draft.lines();
+  /** The folder that it is for. */
+  String name() {
+    return name;
   }
 
-  /** What was found about the file as a whole, sentence by sentence. */
-  List<String> found() {
-    return draft.found();
+  /** Where it is to be saved, relative to the shop folder. */
+  String path() {
+    return "layouts/" + name + ".properties";
   }
 
-  /** What is open. */
-  List<Question> questions() {
-    return draft.questions();
+  /** The exports that it is for. */
+  ExportSample sample() {
+    return sample;
+  }
+
+  /** Its lines, which are none if the text has no columns; what was found; what is open. */
+  LayoutDraft draft() {
+    return draft;
   }
 
   /** Whether it is asked which scale of the shop is meant. */
   boolean asksForScale() {
-    return questions().stream().anyMatch(q -> q.options().get(0).get(0).contains(".scale"));
-  }
-
-  /** Why a column was taken for a field; empty if it was not. */
-  Optional<String> why(String field) {
-    return Optional.ofNullable(draft.fields().get(field)).map(GuessFields.Choice::reasons);
+    return draft.questions().stream().anyMatch(q -> q.options().get(0).get(0).contains(".scale"));
   }
 
   private void write() {
@@ -195,45 +184,32 @@ final class LayoutProposal {
     return table.rows().stream().skip(question.row()).findFirst();
   }
 
-  private boolean has(String field) {
-    return draft.has(field);
-  }
-
-  private List<String> cells(String field) {
-    return draft.cells(field);
-  }
-
-  private void setting(String reason, String line) {
-    draft.setting(reason, line);
-  }
-
   // The form of the file.
 
   private void addForm() {
-    String mark = Character.toString(table.form().delimiter());
-    String word = DELIMITER_WORDS.getOrDefault(mark, mark);
-    draft.tell("Cells stand between " + (word.equals(mark) ? '"' + mark + '"' : word) + ".");
+    String word = LayoutTypes.word(table.form().delimiter());
+    draft.tell("Cells stand between " + (word.length() == 1 ? '"' + word + '"' : word) + ".");
     draft.add("delimiter=" + word);
     if (table.form().quote() != TextForm.DOUBLE_QUOTE) {
-      setting("Cells stand within apostrophes.", "quote=" + table.form().quote());
+      draft.setting("Cells stand within apostrophes.", "quote=" + table.form().quote());
     }
     String charset = sample.charset().name();
     if (!charset.equals("UTF-8")) {
-      setting("Its characters are not UTF-8 but " + charset + ".", "charset=" + charset);
+      draft.setting("Its characters are not UTF-8 but " + charset + ".", "charset=" + charset);
     }
     if (table.skip() > 0) {
-      setting("The table begins on line " + (table.skip() + 1) + ".", "skip=" + table.skip());
+      draft.setting("The table begins on line " + (table.skip() + 1) + ".", "skip=" + table.skip());
     }
     if (!table.header()) {
-      setting("Its first row holds figures: it has no header.", "header=no");
+      draft.setting("Its first row holds figures: it has no header.", "header=no");
     } else if (table.repeated()) {
-      setting("Its header stands again between rows.", "header=repeated");
+      draft.setting("Its header stands again between rows.", "header=repeated");
     }
     if (!table.ignore().isEmpty()) {
       String first = table.ignored().get(0);
       int others = table.ignored().size() - 1;
       String more = others == 0 ? "" : " and " + others + " more";
-      setting(
+      draft.setting(
           "Lines like " + '"' + shortened(first) + '"' + more + " are no rows and are passed over.",
           "ignore=^\\s*(" + table.ignore() + ")");
     }
@@ -252,14 +228,16 @@ final class LayoutProposal {
   private void addNumbers() {
     boolean comma = numbers.hasDecimalComma();
     if (comma) {
-      setting("The decimal mark is a comma.", "decimal=,");
+      draft.setting("The decimal mark is a comma.", "decimal=,");
     }
     numbers
         .thousands()
         .filter(mark -> mark != (comma ? ',' : '.'))
-        .map(mark -> mark == ' ' ? "space" : mark == '\'' ? "apostrophe" : "" + mark)
+        .map(LayoutTypes::word)
         .ifPresent(
-            mark -> setting("Thousands are set off by " + '"' + mark + "\".", "thousands=" + mark));
+            mark ->
+                draft.setting(
+                    "Thousands are set off by " + '"' + mark + "\".", "thousands=" + mark));
   }
 
   // Columns.
@@ -268,7 +246,7 @@ final class LayoutProposal {
   private void askWhichColumns() {
     for (String field : List.of("time", "date", "clock", "body", "code", "net")) {
       var rivals =
-          has(field)
+          draft.has(field)
               ? guesses.rivals(draft.fields().get(field), draft.fields())
               : List.<Column>of();
       if (!rivals.isEmpty() && !(field.equals("net") && weights.isInOunces())) {
@@ -328,8 +306,7 @@ final class LayoutProposal {
   /** Adds what stands in ids that the shop folder writes without it. */
   private void addOmitted(String field, Column column, Collection<String> ids) {
     var known = new CodeIndex(ids);
-    Stream.concat(WITHIN_IDS.stream(), Stream.of(commonBeginning(column.values())))
-        .filter(mark -> !mark.isEmpty())
+    Stream.concat(WITHIN_IDS.stream(), commonBeginning(column.values()).stream())
         .filter(mark -> ids.stream().noneMatch(id -> id.contains(mark)))
         .filter(mark -> column.values().stream().allMatch(value -> value.contains(mark)))
         .filter(
@@ -340,7 +317,7 @@ final class LayoutProposal {
         .findFirst()
         .ifPresent(
             mark ->
-                setting(
+                draft.setting(
                     "The %s is written with \"%s\" here, in the shop's files without."
                         .formatted(field, mark),
                     "omit." + field + '=' + (mark.isBlank() ? "space" : mark)));
@@ -352,24 +329,20 @@ final class LayoutProposal {
         .distinct()
         .filter(value -> value.matches("0+|-+") && !shop.bodies().containsKey(value))
         .forEach(
-            value -> setting("Body " + value + " stands for none.", "value.body." + value + '='));
+            value ->
+                draft.setting("Body " + value + " stands for none.", "value.body." + value + '='));
   }
 
-  /** What all texts begin with up to the last mark that is no letter or digit, without blanks. */
-  private static String commonBeginning(List<String> texts) {
-    String common =
-        texts.stream()
-            .reduce(
-                (one, other) -> {
-                  int same = 0;
-                  while (same < Math.min(one.length(), other.length())
-                      && one.charAt(same) == other.charAt(same)) {
-                    same++;
-                  }
-                  return one.substring(0, same);
-                })
-            .orElse("");
-    return common.replaceFirst("[\\p{L}\\d]*$", "").strip();
+  /** What all texts begin with up to a mark that is no letter or digit, without blanks. */
+  private static Optional<String> commonBeginning(List<String> texts) {
+    String first = texts.stream().findFirst().orElse("");
+    return IntStream.rangeClosed(1, first.length())
+        .mapToObj(length -> first.substring(0, length))
+        .filter(begin -> begin.matches(".*[^\\p{L}\\d]"))
+        .filter(begin -> texts.stream().allMatch(text -> text.startsWith(begin)))
+        .reduce((shorter, longer) -> longer)
+        .map(String::strip)
+        .filter(begin -> !begin.isEmpty());
   }
 
   /** The usual plan of in-store numbers: a prefix, five digits of item, five of weight, a check. */
@@ -382,8 +355,8 @@ final class LayoutProposal {
   private void addUnread() {
     for (var column : draft.unused()) {
       String name = column.header().strip().toLowerCase(Locale.ROOT);
-      boolean inTwo = name.equals("time") && (has("date") || has("clock"));
-      boolean given = has(name) || draft.isWithheld(name) || inTwo;
+      boolean inTwo = name.equals("time") && (draft.has("date") || draft.has("clock"));
+      boolean given = draft.has(name) || draft.isWithheld(name) || inTwo;
       if (!given && Field.of(name).isPresent()) {
         draft.add("column." + name + '=');
       }
@@ -391,29 +364,26 @@ final class LayoutProposal {
   }
 
   private void addUnits() {
-    cells("unit").stream()
+    draft.cells("unit").stream()
         .distinct()
         .filter(word -> !word.isEmpty() && WeightUnit.of(word).isEmpty())
-        .forEach(word -> draft.add("value.unit." + LayoutDraft.escaped(word) + '=' + unit(word)));
-  }
-
-  private static String unit(String word) {
-    return switch (word.toLowerCase(Locale.ROOT).charAt(0)) {
-      case 'k' -> "kg";
-      case 'g' -> "g";
-      case 'o' -> "oz";
-      default -> "lb";
-    };
+        .forEach(
+            word ->
+                draft.add(
+                    "value.unit."
+                        + LayoutDraft.escaped(word)
+                        + '='
+                        + GuessWords.unit(word).orElseThrow()));
   }
 
   // What no column gives.
 
   private void addScale() {
     var scales = shop.scales().keySet().stream().sorted().toList();
-    if (has("scale")) {
+    if (draft.has("scale")) {
       addScales(scales);
     } else if (scales.size() == 1 && !scales.contains(name)) {
-      setting("The shop has one scale.", "constant.scale=" + scales.get(0));
+      draft.setting("The shop has one scale.", "constant.scale=" + scales.get(0));
     } else if (!scales.contains(name)) {
       draft.ask(
           "No column names the scale. Name the folder after it, or say which it is.",
@@ -425,7 +395,7 @@ final class LayoutProposal {
 
   /** Adds which scale of the shop is meant by each name that the shop does not have. */
   private void addScales(List<String> scales) {
-    var named = cells("scale").stream().filter(text -> !text.isEmpty()).distinct().toList();
+    var named = draft.cells("scale").stream().filter(text -> !text.isEmpty()).distinct().toList();
     if (named.isEmpty() || named.stream().anyMatch(scales::contains)) {
       return;
     }
@@ -445,14 +415,14 @@ final class LayoutProposal {
     for (String text : named) {
       String key = "value.scale." + LayoutDraft.escaped(text) + '=';
       if (all) {
-        setting(
+        draft.setting(
             "Scale %s is %s: the other shows no such weights.".formatted(text, taken.get(text)),
             key + taken.get(text));
       } else if (!scales.isEmpty()) {
         draft.ask(
             "Which scale of scales.csv is \"%s\"?".formatted(text),
             scales.stream().map(id -> List.of(key + id)).toList(),
-            cells("scale").indexOf(text));
+            draft.cells("scale").indexOf(text));
       }
     }
   }
@@ -460,17 +430,17 @@ final class LayoutProposal {
   /** Whether a scale could show the weights of all rows that name a scale by this text. */
   private boolean fits(String text, String scale) {
     var of = shop.scales().get(scale);
-    var column = Optional.ofNullable(draft.fields().get(has("net") ? "net" : "gross"));
+    var column = Optional.ofNullable(draft.fields().get(draft.has("net") ? "net" : "gross"));
     var values = column.flatMap(c -> numbers.numbers(c.column())).orElse(List.of());
     boolean sameUnit =
         column
             .map(c -> GuessNumbers.unit(c.column()))
-            .filter(unit -> unit.isEmpty() ? !has("unit") : unit.equals(of.unit().id()))
+            .filter(unit -> unit.isEmpty() ? !draft.has("unit") : unit.equals(of.unit().id()))
             .isPresent();
     return !sameUnit
-        || values.size() != cells("scale").size()
+        || values.size() != draft.cells("scale").size()
         || IntStream.range(0, values.size())
-            .filter(row -> cells("scale").get(row).equals(text))
+            .filter(row -> draft.cells("scale").get(row).equals(text))
             .mapToObj(values::get)
             .allMatch(
                 weight ->
@@ -479,33 +449,33 @@ final class LayoutProposal {
   }
 
   private void addMissing() {
-    boolean barcode = has(Layout.BARCODE);
-    if (!has("time") && !has("date") && !barcode) {
+    boolean barcode = draft.has(Layout.BARCODE);
+    if (!draft.has("time") && !draft.has("date") && !barcode) {
       draft.ask(
           "No column is a date. Which is it?",
           List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
     }
-    if (!has("code") && !barcode) {
+    if (!draft.has("code") && !barcode) {
       draft.ask(
           "No column has a code. Which is it, or which code of codes.csv do all rows have?",
           List.of(List.of("column.code="), List.of("constant.code=")));
     }
-    if (!has("net") && !has("gross") && !barcode) {
+    if (!draft.has("net") && !draft.has("gross") && !barcode) {
       draft.ask("No column is a weight. Which is it?", List.of(List.of("column.net=")));
     }
-    if (!has("body") && !barcode) {
+    if (!draft.has("body") && !barcode) {
       draft.tell("No column names the body: say in bench.csv from when to when which was cut.");
     }
   }
 
   private void addIdentity() {
-    if (!has("ticket")) {
-      setting(
+    if (!draft.has("ticket")) {
+      draft.setting(
           "The scale counts no tickets: a row is known by these fields. Equal rows of one file all"
               + " count; rows that two files have count once.",
           "identity=time,body,code,net");
     } else if (startsAgain()) {
-      setting(
+      draft.setting(
           "The numbers of "
               + draft.column("ticket").name()
               + " come again within a day: a row is known by these fields together.",
@@ -515,18 +485,14 @@ final class LayoutProposal {
 
   /** Whether two tickets or more stand twice on one day with different content. */
   private boolean startsAgain() {
-    var tickets = cells("ticket");
-    var day = has("date") ? cells("date") : cells("time");
-    var status = cells("status");
-    var first = new LinkedHashMap<String, List<String>>();
+    var first = new HashMap<String, List<String>>();
     var again = new HashSet<String>();
-    for (int i = 0; i < tickets.size(); i++) {
+    for (int i = 0; i < table.rows().size(); i++) {
       var cells = table.rows().get(i).csv().cells();
-      String scale = has("scale") ? cells("scale").get(i) : "";
-      String of = day.isEmpty() ? "" : day.get(i);
-      String key = scale + '\n' + tickets.get(i) + '\n' + (has("date") ? of : times.day(i, of));
-      boolean blank = status.isEmpty() || status.get(i).isEmpty();
-      if (blank && first.putIfAbsent(key, cells) != null && !first.get(key).equals(cells)) {
+      String day = draft.cell("time", i).replaceFirst("[T ].*", "") + draft.cell("date", i);
+      String key = String.join("\n", draft.cell("scale", i), draft.cell("ticket", i), day);
+      if (draft.cell("status", i).isEmpty()
+          && !first.computeIfAbsent(key, k -> cells).equals(cells)) {
         again.add(key);
       }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,23 +18,20 @@ import java.util.stream.Stream;
  * @param rows its rows as they are read
  */
 record PrintedTotals(SampleFile file, List<ExportRow> rows) {
-  private static final Pattern FIGURE = Pattern.compile("\\d[\\d.,'’]*");
+  private static final Pattern FIGURE = Pattern.compile("\\d(?:[\\d.,'’]*\\d)?");
   private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
   /** What is to be said of each file that ends with a total. */
   static List<String> lines(List<SampleFile> files, List<ExportRow> rows) {
+    var byFile = rows.stream().collect(Collectors.groupingBy(row -> row.place().file()));
     return files.stream()
-        .map(file -> new PrintedTotals(file, rowsOf(file, rows)))
-        .flatMap(totals -> totals.line().stream())
+        .filter(file -> byFile.containsKey(file.path()))
+        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path())).line().stream())
         .toList();
   }
 
-  private static List<ExportRow> rowsOf(SampleFile file, List<ExportRow> rows) {
-    return rows.stream().filter(row -> row.place().file().equals(file.path())).toList();
-  }
-
   private Optional<String> line() {
-    int last = rows.stream().mapToInt(row -> row.place().line()).max().orElse(Integer.MAX_VALUE);
+    int last = rows.stream().mapToInt(row -> row.place().line()).max().orElseThrow();
     var weights = AsRead.weights(rows);
     var most = weights.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     int decimals = weights.stream().mapToInt(BigDecimal::scale).max().orElse(0);

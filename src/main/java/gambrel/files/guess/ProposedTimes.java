@@ -57,14 +57,6 @@ final class ProposedTimes {
     }
   }
 
-  /** Drops a date above the rows, or in the file's name, if the clock begins again below it. */
-  void dropDayOfSeveral() {
-    boolean several = draft.has("clock") && !risesWithinDays(draft.column("clock"));
-    if (several && isAbove()) {
-      draft.fields().remove("date");
-    }
-  }
-
   private boolean isAbove() {
     return draft.has("date") && !draft.column("date").above().isEmpty();
   }
@@ -236,16 +228,5 @@ final class ProposedTimes {
     draft.ask(
         clock.get().name() + " looks like a clock. How is it to be read?",
         List.of(List.of(date.line("date"), clock.get().line("clock"), "clock=HH:mm:ss")));
-  }
-
-  /** The day of a row's time by the settled pattern; a text of its own if it is not settled. */
-  String day(int row, String time) {
-    var pattern = patterns.get("time");
-    return pattern == null || pattern.isEmpty()
-        ? time.substring(0, Math.min(time.length(), "2026-07-31".length()))
-        : times
-            .readings(pattern, List.of(time))
-            .map(read -> read.get(0).toLocalDate().toString())
-            .orElse("" + row);
   }
 }

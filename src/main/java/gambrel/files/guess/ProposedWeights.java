@@ -6,10 +6,10 @@ import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.Scale;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Proposes how the weights of an export are read: their unit, pounds and ounces in two columns,
@@ -148,17 +148,13 @@ record ProposedWeights(
 
   private void addNegative(Column column) {
     var all = numbers.numbers(column).orElse(List.of());
-    if (all.size() != column.cells().size() || all.stream().noneMatch(n -> n.signum() < 0)) {
-      return;
-    }
-    var positive = new HashSet<BigDecimal>();
-    boolean pairs = true;
-    for (var number : all) {
-      var plain = number.stripTrailingZeros();
-      pairs &= number.signum() >= 0 || positive.contains(plain.negate());
-      positive.add(plain);
-    }
-    if (pairs) {
+    var below =
+        IntStream.range(0, all.size()).filter(i -> all.get(i).signum() < 0).boxed().toList();
+    boolean pairs =
+        below.stream()
+            .allMatch(
+                i -> all.subList(0, i).stream().anyMatch(n -> n.add(all.get(i)).signum() == 0));
+    if (all.size() == column.cells().size() && !below.isEmpty() && pairs) {
       draft.setting(
           "A weight below zero cancels the row before it with that weight, of the same body and"
               + " code.",

@@ -20,7 +20,7 @@ import java.util.function.IntPredicate;
 import java.util.regex.Pattern;
 
 /** The kinds of value in a layout. Each method throws a {@link BadCell} for any other text. */
-final class LayoutTypes {
+public final class LayoutTypes {
   /** Words for characters that are hard to write in a properties file. */
   private static final Map<String, Character> WORDS =
       Map.of(
@@ -41,6 +41,15 @@ final class LayoutTypes {
   private static final LocalDateTime SAMPLE = LocalDateTime.of(2026, 11, 23, 21, 5);
 
   private LayoutTypes() {}
+
+  /** A character as a layout writes it: by a word if it cannot be seen or is easily mistaken. */
+  public static String word(char mark) {
+    return WORDS.entrySet().stream()
+        .filter(word -> word.getValue() == mark && (mark <= ' ' || mark == '\''))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse("" + mark);
+  }
 
   /** The character between cells. */
   static char delimiter(String text) {
