@@ -98,16 +98,19 @@ record GuessTable(
     int at = top(first, form.width());
     var top = first.get(at);
     boolean header = top.cells().stream().noneMatch(TableForm::isFigure);
+    while (!header && at > 0 && TableRows.isAlike(first.get(at - 1), top, form.width())) {
+      at--;
+    }
+    int start = header ? at + 1 : at;
+    int skip = first.get(at).line() - 1;
     var found = new ArrayList<Row>();
     var unlike = new ArrayList<String>();
     for (var file : files) {
       var all = form.rows(file);
-      if (all.size() <= at || header && !all.get(at).cells().equals(top.cells())) {
+      if (all.size() < start || header && !all.get(start - 1).cells().equals(top.cells())) {
         unlike.add(file.path());
       } else {
-        all.stream()
-            .skip(header ? at + 1L : at)
-            .forEach(row -> found.add(new Row(file.path(), row)));
+        all.stream().skip(start).forEach(row -> found.add(new Row(file.path(), row)));
       }
     }
     boolean repeated = header && found.removeIf(row -> row.csv().cells().equals(top.cells()));
@@ -134,7 +137,7 @@ record GuessTable(
     }
     return new GuessTable(
         form,
-        top.line() - 1,
+        skip,
         header,
         repeated,
         IntStream.range(0, Math.min(form.width(), MOST_COLUMNS))

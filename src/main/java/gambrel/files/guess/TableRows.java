@@ -84,10 +84,14 @@ final class TableRows {
     if (line.cells().size() == width) {
       return present(line) * 3 >= filled.length * 2L;
     }
-    char row = first(rows.get(0).csv());
+    return isAlike(line, rows.get(0).csv(), width);
+  }
+
+  /** Whether a line has many of the cells of a row, and begins as the row does. */
+  static boolean isAlike(CsvRow line, CsvRow row, int width) {
     boolean digits = Character.isDigit(first(line));
     return line.cells().size() * 2 > width
-        && digits == Character.isDigit(row)
-        && (digits || first(line) == row);
+        && digits == Character.isDigit(first(row))
+        && (digits || first(line) == first(row));
   }
 }
