@@ -106,6 +106,12 @@ final class GuessFields {
         taken.add(choice.column());
       }
     }
+    // Beside gross and tare a column of another name is no net weight: clocks look like it.
+    if (best.keySet().containsAll(List.of("net", "gross", "tare"))
+        && best.get("net").score() < BY_SUM
+        && name("net", best.get("net").column()) == 0) {
+      best.remove("net");
+    }
     return best;
   }
 
@@ -414,10 +420,7 @@ final class GuessFields {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    boolean sparse =
-        column.values().size() * 4 < column.cells().size()
-            && words.stream().allMatch(word -> MARK.matcher(word).matches());
-    return sparse || words.stream().anyMatch(GuessWords::isDoubtful)
+    return words.stream().anyMatch(GuessWords::isDoubtful)
         ? formed(reasons, "a mark in some rows")
         : 0;
   }

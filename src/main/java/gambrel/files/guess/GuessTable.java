@@ -162,8 +162,8 @@ record GuessTable(
   }
 
   /**
-   * The index of the first line of the table; its header may lack a last blank column. A line of
-   * which most cells are blank is a title, such as spreadsheets write.
+   * The index of the first line of the table. A line of which most cells are blank is a title, such
+   * as spreadsheets write.
    */
   private static int top(List<CsvRow> all, int width) {
     var fitting = all.stream().filter(row -> row.cells().size() == width).toList();
@@ -171,10 +171,7 @@ record GuessTable(
     var whole = unruled.isEmpty() ? fitting : unruled;
     var counts = whole.stream().map(GuessTable::texts).sorted().toList();
     long usual = counts.get(counts.size() / 2);
-    int first = all.indexOf(whole.stream().filter(r -> texts(r) * 2 > usual).findFirst().get());
-    boolean lastBlank = all.stream().allMatch(row -> row.cell(width - 1).isEmpty());
-    boolean above = first > 0 && all.get(first - 1).cells().size() == width - 1;
-    return lastBlank && above ? first - 1 : first;
+    return all.indexOf(whole.stream().filter(r -> texts(r) * 2 > usual).findFirst().get());
   }
 
   private static long texts(CsvRow row) {

@@ -384,13 +384,26 @@ final class LayoutProposal {
       addScales(scales);
     } else if (scales.size() == 1 && !scales.contains(name)) {
       draft.setting("The shop has one scale.", "constant.scale=" + scales.get(0));
+    } else if (scales.isEmpty()) {
+      draft.tell("scales.csv has no scale yet: give each one a row there.");
     } else if (!scales.contains(name)) {
       draft.ask(
-          "No column names the scale. Name the folder after it, or say which it is.",
-          scales.isEmpty()
-              ? List.of(List.of("constant.scale="))
-              : scales.stream().map(id -> List.of("constant.scale=" + id)).toList());
+          "Which scale wrote it? Name the folder after it, or say which it is, or which column says"
+              + " it.",
+          Stream.concat(
+                  scales.stream().map(id -> "constant.scale=" + id),
+                  draft.unused().stream()
+                      .filter(column -> isOneOf(column, scales.size()))
+                      .map(column -> column.line("scale")))
+              .map(List::of)
+              .toList());
     }
+  }
+
+  /** Whether a column has as few values as there are scales, each of them in several rows. */
+  private static boolean isOneOf(Column column, int scales) {
+    long different = column.values().stream().distinct().count();
+    return different > 1 && different <= scales && different * 2 < column.values().size();
   }
 
   /** Adds which scale of the shop is meant by each name that the shop does not have. */
@@ -464,7 +477,9 @@ final class LayoutProposal {
       draft.ask("No column is a weight. Which is it?", List.of(List.of("column.net=")));
     }
     if (!draft.has("body") && !barcode) {
-      draft.tell("No column names the body: say in bench.csv from when to when which was cut.");
+      draft.tell(
+          "No column names the body. If one does, write column.body= with its name; else say in"
+              + " bench.csv from when to when which was cut.");
     }
   }
 

@@ -178,7 +178,10 @@ final class ProposedTimes {
     return pattern.isEmpty() ? List.of() : List.of(field + '=' + pattern);
   }
 
-  /** Keeps out a clock of twelve hours that says neither AM nor PM: it goes back after noon. */
+  /**
+   * Keeps out a clock of twelve hours without AM or PM in its cells: it goes back after noon, or
+   * another column says PM.
+   */
   void askHalfDays() {
     String field = draft.has("clock") ? "clock" : "time";
     String pattern = patterns.getOrDefault(field, "");
@@ -195,17 +198,22 @@ final class ProposedTimes {
             .toList();
     // Where the newest row is first, most go back.
     int way = back.stream().filter(minutes -> minutes > 0).count() * 2 > back.size() ? -1 : 1;
+    boolean afternoon =
+        draft.unused().stream()
+            .flatMap(other -> other.values().stream())
+            .anyMatch(value -> value.matches("(?i)p\\.?\\h?m\\.?"));
     boolean twelve =
         moments.size() == column.cells().size()
             && moments.stream().allMatch(m -> m.getHour() >= 1 && m.getHour() <= NOON)
-            && back.stream().anyMatch(m -> m * way > LEAST_BACK && m * way < NOON * 60L);
+            && (afternoon
+                || back.stream().anyMatch(m -> m * way > LEAST_BACK && m * way < NOON * 60L));
     if (twelve) {
       draft.withhold(field);
       line(field).ifPresent(draft::add);
       draft.ask(
           column.name()
-              + " goes back within a day: if it counts twelve hours and says neither AM nor PM, set"
-              + " the scale to 24 hours. If it is right as it stands:",
+              + " seems to count twelve hours without AM or PM beside them: set the scale to 24"
+              + " hours. If it is right as it stands:",
           List.of(List.of(column.line(field))));
     }
   }
