@@ -287,7 +287,8 @@ final class LayoutProposal {
     draft.add(column.line(field));
     times.line(field).ifPresent(draft::add);
     if (field.equals("body")) {
-      addOmitted(field, column, shop.bodies().keySet());
+      var tags = shop.bodies().values().stream().flatMap(body -> body.tags().stream());
+      addOmitted(field, column, Stream.concat(shop.bodies().keySet().stream(), tags).toList());
       addNoBody(column);
     }
     if (field.equals("code")) {

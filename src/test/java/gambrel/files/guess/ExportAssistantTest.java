@@ -228,20 +228,6 @@ class ExportAssistantTest {
   }
 
   @Test
-  void orderSettlesWhichIsTheDay() {
-    files.with("bodies.csv", "body,species\nB17,beef\n");
-    var said =
-        said(
-            """
-            Date,Body,Code,Net
-            06/01/2026,B17,ROAST,2.5
-            06/02/2026,B17,ROAST,2.5
-            07/01/2026,B17,ROAST,2.5
-            """);
-    assertTrue(settings(said).contains("date=M/d/yyyy"), () -> String.join("\n", said));
-  }
-
-  @Test
   void whereNothingSettlesItBothReadingsAreShownAndNeitherIsUsed() {
     files.with("bodies.csv", "body,species\nB17,beef\n");
     var said = said("When,Body,Code,Net\n01/02/2026 09:05:11 AM,B17,ROAST,2.5\n");
@@ -641,6 +627,30 @@ class ExportAssistantTest {
             """);
     assertTrue(
         settings(said).stream().noneMatch(line -> line.startsWith("ignore")), said.toString());
+  }
+
+  @Test
+  void aTableDoesNotBeginBelowALineThatLooksLikeARow() {
+    // A name of two words has a cell more where each blank parts cells.
+    var said =
+        said(
+            """
+            BLOCK 3
+            1 2026-07-28 9:00:10 B17 HOT SIDE 148.35
+            2 2026-07-28 9:01:20 B17 BONE 8.10
+            3 2026-07-28 9:02:30 B17 BONE 7.95
+            4 2026-07-28 9:03:40 B17 ROAST 2.55
+            """);
+    assertTrue(settings(said).contains("skip=1"), () -> String.join("\n", said));
+  }
+
+  @Test
+  void anAfternoonInAColumnOfItsOwnKeepsTheClockOut() {
+    var said =
+        said(
+            "No,Date,Time,Half,Body,Code,Net\n1,28/07/2026,1:05,PM,B17,ROAST,2.5\n"
+                + "2,28/07/2026,1:06,PM,B17,BONE,2.4\n");
+    assertTrue(settings(said).contains("column.clock="), () -> String.join("\n", said));
   }
 
   @Test
