@@ -3,7 +3,6 @@ package gambrel.files.guess;
 import gambrel.files.guess.GuessTable.Row;
 import gambrel.files.layout.Layout;
 import gambrel.trade.cuts.Region;
-import gambrel.trade.shop.Body;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import java.time.DateTimeException;
@@ -57,7 +56,6 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     var tests = new LinkedHashMap<String, Predicate<Reading>>();
     tests.put("read otherwise some rows would be dated after today", this::isPast);
     tests.put("read otherwise bodies would be weighed before they were killed", this::fitsKills);
-    tests.put("read otherwise they would not fit the kill dates", this::isNearKills);
     tests.put("the names of the files have these dates", this::fitsNames);
     tests.put(
         "with AM and PM, in the United States",
@@ -109,19 +107,6 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
       index.find(bodies.get(i)).flatMap(byName::get).ifPresent(day -> kills.put(row, day));
     }
     return kills;
-  }
-
-  /** Whether every row is within the time from the first kill to some weeks after the last. */
-  private boolean isNearKills(Reading reading) {
-    var days = shop.bodies().values().stream().map(Body::killed).flatMap(Optional::stream).sorted();
-    var sorted = days.toList();
-    return !sorted.isEmpty()
-        && reading.moments().stream()
-            .map(LocalDateTime::toLocalDate)
-            .noneMatch(
-                d ->
-                    d.isBefore(sorted.get(0).minusDays(1))
-                        || d.isAfter(sorted.get(sorted.size() - 1).plusDays(LONGEST_HUNG / 2)));
   }
 
   /** Whether each row is within a day of a date in its file's name, and some name has one. */

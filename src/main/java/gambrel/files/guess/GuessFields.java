@@ -3,7 +3,6 @@ package gambrel.files.guess;
 import gambrel.files.barcode.ElementString;
 import gambrel.files.csv.BadCell;
 import gambrel.files.guess.GuessTable.Column;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Scale;
@@ -40,7 +39,6 @@ final class GuessFields {
   private final GuessTimes times;
   private final GuessNumbers numbers;
   private final Map<String, Predicate<String>> known;
-  private final WeightUnit own;
   private final Optional<Scale> scale;
   private final List<Choice> choices = new ArrayList<>();
 
@@ -50,7 +48,6 @@ final class GuessFields {
     this.times = times;
     this.numbers = numbers;
     this.known = known(shop);
-    this.own = shop.settings().unit();
     this.scale = scale;
   }
 
@@ -234,13 +231,6 @@ final class GuessFields {
     return GuessWords.isOther(column.header()) ? 0 : GuessWords.score(field, column.header());
   }
 
-  /** Whether a column is in pounds in a shop of kilograms, or the other way round. */
-  private boolean isOfOtherSystem(Column column) {
-    String unit = GuessNumbers.unit(column);
-    boolean metric = unit.equals("kg") || unit.equals("g");
-    return !unit.isEmpty() && metric != (own == WeightUnit.KG || own == WeightUnit.G);
-  }
-
   /** Whether a choice would give times both in one column and in two. */
   private static boolean clashes(Choice choice, Map<String, Choice> best) {
     return switch (choice.field()) {
@@ -285,9 +275,8 @@ final class GuessFields {
       return;
     }
     int content = content(field, column, reasons);
-    if (field.equals("net") && isOfOtherSystem(column) || GuessWords.isSecond(column.header())) {
-      // It comes second beside the same weight in the shop's own unit, or beside the time at which
-      // it was weighed and not printed.
+    if (GuessWords.isSecond(column.header())) {
+      // It comes second beside the time at which it was weighed and not printed.
       score--;
     }
     if (content >= 0 && score + content > 0) {

@@ -100,10 +100,6 @@ record ProposedWeights(
       return;
     }
     var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
-    if (division.compareTo(new BigDecimal("0.5")) >= 0
-        && capacity.filter(c -> most.compareTo(c) <= 0).isPresent()) {
-      return;
-    }
     if (own == WeightUnit.KG
         && most.compareTo(BigDecimal.valueOf(NO_KILOGRAMS)) > 0
         && areSteps(values, division.movePointRight(3))) {
