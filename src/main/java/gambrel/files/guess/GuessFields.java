@@ -142,7 +142,7 @@ final class GuessFields {
       case "net" ->
           choice.score() < BY_SUM
               && other >= name
-              && isRivalWeight(choice, column)
+              && isRivalWeight(column)
               && (fitsScale(column) || !fitsScale(choice.column()))
               && !isGrossOf(column, choice.column());
       case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
@@ -216,7 +216,7 @@ final class GuessFields {
   }
 
   /** Whether a column of numbers that change from row to row is of no other field by its name. */
-  private boolean isRivalWeight(Choice choice, Column column) {
+  private boolean isRivalWeight(Column column) {
     int name = name("net", column);
     boolean free =
         GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) <= name);
