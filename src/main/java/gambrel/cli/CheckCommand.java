@@ -1,7 +1,6 @@
 package gambrel.cli;
 
 import gambrel.files.guess.ExportAssistant;
-import gambrel.night.Inputs;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
@@ -9,8 +8,8 @@ import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -39,12 +38,19 @@ final class CheckCommand extends ShopCommand {
     }
     Reading reading;
     NightOutcome outcome;
+    CompletableFuture<List<String>> exports;
     try (var progress = progress()) {
       reading = read(progress);
+      var shop = reading.inputs().shop();
+      var today = reading.asOf().toLocalDate();
+      exports =
+          CompletableFuture.supplyAsync(
+              () -> ExportAssistant.lines(shop(), shop, today),
+              task -> new Thread(task, "exports").start());
       outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
-      print(done.report().notices(), reading.inputs(), reading.asOf().toLocalDate());
+      print(done.report().notices(), exports.join());
       if (preview != null) {
         try {
           reading.run().preview(preview, done.report().night());
@@ -57,12 +63,12 @@ final class CheckCommand extends ShopCommand {
   }
 
   /** Prints notices, then how the exports are read. */
-  private void print(List<Notice> notices, Inputs inputs, LocalDate today) {
+  private void print(List<Notice> notices, List<String> exports) {
     NoticeGroups.of(notices).forEach(this::print);
     if (!notices.isEmpty()) {
       out().println();
     }
-    ExportAssistant.lines(shop(), inputs.shop(), today).forEach(out()::println);
+    exports.forEach(out()::println);
   }
 
   /** Prints a group: its first notice, how many are like it, and each advice once. */
