@@ -66,6 +66,6 @@ class FurtherDayFiguresTest extends SceneTest {
     var found = found();
     assertEquals("8 1.000 1.000 1.000 kg", figure(found, "weight", "own"));
     assertEquals("8 0.522 0.522 0.522 %", figure(found, "price_rise_pct", "own"));
-    assertEquals("8 0.0522 0.0522 0.0522 EUR/kg", figure(found, "price_rise", "own"));
+    assertEquals("8 10.00 10.00 10.00 EUR", figure(found, "value", "own"));
   }
 }

@@ -8,18 +8,11 @@ import java.util.List;
  * @param style its classes in {@code page.css}, separated by blanks; the first is the name of the
  *     table
  * @param heads lines of column heads; may be none
- * @param bodies its rows in groups
+ * @param rows its rows
  * @param remarks how to read it
- * @param kept whether the remarks are its last row; otherwise they are below it
- * @param columns how many columns it has
  */
 public record TableView(
-    String style,
-    List<List<Cell>> heads,
-    List<Body> bodies,
-    List<String> remarks,
-    boolean kept,
-    String columns) {
+    String style, List<List<Cell>> heads, List<Row> rows, List<String> remarks) {
   /**
    * A cell.
    *
@@ -40,14 +33,6 @@ public record TableView(
   }
 
   /**
-   * A group of rows.
-   *
-   * @param kin whether no page break may fall between them
-   * @param rows the rows
-   */
-  public record Body(boolean kin, List<Row> rows) {}
-
-  /**
    * A row.
    *
    * @param style its classes; may be empty
@@ -58,10 +43,5 @@ public record TableView(
     public List<String> texts() {
       return cells.stream().map(Cell::text).toList();
     }
-  }
-
-  /** All rows. */
-  public List<Row> rows() {
-    return bodies.stream().flatMap(body -> body.rows().stream()).toList();
   }
 }

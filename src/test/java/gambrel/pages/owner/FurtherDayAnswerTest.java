@@ -57,19 +57,19 @@ class FurtherDayAnswerTest {
     hangEight("c-ann");
     assertEquals(
         List.of(
-            "One more day on the rail takes 1.00 kg off a customer’s body (beef), worth $10.00; the"
-                + " bill adds $2.00 for it."),
+            "One more day takes 1.00 kg, worth $10.00, off a customer’s body (beef) and adds $2.00 to"
+                + " the bill: it pays only the customer who wants the meat older."),
         may());
   }
 
-  /** After 7.5 days 192.5 of 200 are left; without another, 191.5: 1 / 191.5 is 0.52 %, of 10. */
+  /** After 7.5 days 192.5 of 200 are left; without another, 191.5: 1 / 191.5 is 0.52 %. */
   @Test
   void saysBesideWhatTheShopLosesWhatItMustAskFor() {
     hangEight("");
     assertEquals(
         List.of(
-            "One more day takes 1.00 kg off one of the shop’s own (beef): all of its meat must then"
-                + " sell for 0.052 AUD a kg more."),
+            "One more day takes 1.00 kg, worth $10.00, off one of the shop’s own (beef): it pays only"
+                + " if all of its meat then sells for 0.52% more."),
         may());
   }
 

@@ -100,7 +100,7 @@ class MonthChartTest {
   }
 
   @Test
-  void namesTheFarthestBodyInTheDrawingAndTheOthersBelow() {
+  void fillsAllThatBreakARuleAndNamesTheFarthest() {
     twentyInJune(20);
     kill("2026-07-06", 7);
     kill("2026-07-07", 9);
@@ -108,7 +108,6 @@ class MonthChartTest {
     assertEquals(
         List.of("", "K22"), july.points().subList(20, 22).stream().map(p -> p.label()).toList());
     assertTrue(july.points().stream().skip(20).allMatch(ChartView.Point::signal));
-    assertEquals("Filled as well: K21.", july.notes().get(1));
   }
 
   @Test

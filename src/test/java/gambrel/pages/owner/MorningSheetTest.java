@@ -244,8 +244,8 @@ class MorningSheetTest {
             account("c-ed"));
     var ring = sheet(shop.at(NOW), List.of(), accounts, List.of(), false).ring();
     assertEquals(
-        "Bob Teasel, $2.00 since 31 December 2025 · c-cy, $3.00 since 1 Jul · Ann Lowry, $1.00"
-            + " since 1 Jul · 1 more (data/accounts.csv)",
+        "Bob Teasel, $2.00, the oldest since 31 December 2025 · c-cy, $3.00, the oldest since 1 Jul ·"
+            + " Ann Lowry, $1.00, the oldest since 1 Jul · 1 more",
         ring.owing());
   }
 

@@ -90,7 +90,8 @@ class ValueChapterTest {
   void tellsALittleMoreOnACutByAHundredGrams() {
     tBone();
     assertEquals(
-        "100 g more left on the short loin earns $2.00 more than as mince.",
+        "Each 100 g that stay on a cut and do not become mince ($10.00 a kg) earn so much more: short"
+            + " loin $2.00.",
         remarks(july(), ADVICE).get(0));
   }
 
@@ -101,7 +102,8 @@ class ValueChapterTest {
     shop.instead(
         "shop.properties", "name=F\ncurrency=USD\nlocale=en-US\nunit=lb\nzone=UTC\npaper=letter");
     assertEquals(
-        "4 oz more left on the short loin earns $5.00 more than as ground beef.",
+        "Each 4 oz that stay on a cut and do not become ground beef ($10.00 a lb) earn so much more:"
+            + " short loin $5.00.",
         remarks(july(), ADVICE).get(0));
   }
 

@@ -58,7 +58,6 @@ final class SampleLosses {
             SampleParts.table(
                 "sums",
                 "|#Bodies killed|#Bodies cut",
-                false,
                 List.of(
                     SampleParts.row("", W.say("summary.customers") + "|#9|#8"),
                     SampleParts.row("", W.say("summary.own") + "|#5|#5")))));

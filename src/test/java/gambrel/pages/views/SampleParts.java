@@ -1,6 +1,5 @@
 package gambrel.pages.views;
 
-import gambrel.pages.views.TableView.Body;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.pages.views.TableView.Row;
 import java.util.ArrayList;
@@ -14,23 +13,9 @@ final class SampleParts {
   private SampleParts() {}
 
   /** A table whose columns are named by {@code heads}: figures where a head begins with #. */
-  static TableView table(
-      String style, String heads, boolean kept, List<Row> rows, String... remarks) {
+  static TableView table(String style, String heads, List<Row> rows, String... remarks) {
     var all = Stream.of(heads.split("\\|")).map(SampleParts::head).toList();
-    int last = rows.size() - 1;
-    var bodies =
-        kept
-            ? List.of(
-                new Body(false, rows.subList(0, last)),
-                new Body(true, rows.subList(last, last + 1)))
-            : List.of(new Body(false, rows));
-    return new TableView(
-        style + " figures even",
-        List.of(all),
-        bodies.stream().filter(body -> !body.rows().isEmpty()).toList(),
-        List.of(remarks),
-        kept,
-        Integer.toString(all.size()));
+    return new TableView(style + " figures even", List.of(all), rows, List.of(remarks));
   }
 
   private static Cell head(String text) {
@@ -69,7 +54,6 @@ final class SampleParts {
                 table(
                     "daily",
                     "|#Beef, usual 2.10%|#",
-                    false,
                     List.of(row("", "4 Mar|#2.05|#of 4"), row("", "18 Mar|#3.41|#of 5")))),
             List.of()));
     parts.add(
@@ -78,7 +62,6 @@ final class SampleParts {
             table(
                 "against",
                 "Customers' bodies, in the chiller|#Lost, kg|#Worth, AUD|#Lost, %|#Middle half",
-                true,
                 List.of(
                     row("", "Beef|#58.3|#752.07|#2.1|#1.8 to 2.3"), row("", "Lamb|#2.7|#|#1.9|#")),
                 W.say("against_explained"))));
@@ -88,7 +71,6 @@ final class SampleParts {
             table(
                 "batches",
                 "Batch|Product|#Meat in, kg|#Out, kg|State",
-                false,
                 List.of(
                     row("", "S-12|Beef sausages|#61.40|#67.12|balances"),
                     row("", "H-3|Ham, in cure|#15.60|#|open, due 10 April")))));
@@ -98,7 +80,6 @@ final class SampleParts {
             table(
                 "like",
                 "|#Take-home, % of cold|#Bone, %|#Fat, %|#Trim, %",
-                true,
                 List.of(
                     row("strong", "Beef|#68.4|#18.7|#8.2|#21.0"),
                     row("under", "Twelve months before|#69.1 (66.8–71.4)|#|#|#"),
@@ -110,7 +91,6 @@ final class SampleParts {
             table(
                 "pace",
                 "Piece|Boner|#Pieces|#minutes each|#Middle half|#kg an hour",
-                false,
                 List.of(
                     row("", "Hindquarter, beef|Wyn|#18|#11.4|#10.1–13.0|#312"),
                     row("", "Forequarter, beef|Dario|#2|#14.0|#|#290")),
@@ -122,7 +102,6 @@ final class SampleParts {
             table(
                 "suppliers",
                 "Bought from|#Bodies|#Take-home|#Middle half|#Cost, AUD|#Left over, AUD",
-                true,
                 List.of(
                     row(
                         "",
@@ -136,7 +115,6 @@ final class SampleParts {
                 table(
                     "unpaid",
                     "Issued|Customer|Body|#AUD",
-                    true,
                     List.of(
                         row("", "6 March 2026|Muirne Ó Cathasaigh|L-0102|#141.90"),
                         row("total", "Total|||#540.94")),
@@ -150,7 +128,6 @@ final class SampleParts {
                     "bodies tight",
                     "Body|Owner|Kind|Killed|#Hot, kg|#Cold, kg|#Boning, kg|#Home, kg|#Loss, kg|"
                         + "#Chill, %|#Bench, %|#Home, %|State",
-                    true,
                     bodies,
                     W.say("bodies_explained"))),
             List.of()));
@@ -161,7 +138,6 @@ final class SampleParts {
     return table(
         "lost",
         "|#Chill shrink|#|#kg|#Bench loss|#|#kg",
-        false,
         List.of(
             group(W.say("summary.customers"), 7),
             row("", "Beef|#2.1|#of 9|#58.3|#1.2|#of 8|#29.88"),

@@ -39,8 +39,6 @@ public enum FigureName {
   FURTHER_DAY_WEIGHT(Unit.WEIGHT),
   /** The rise of price that makes up one day more, %. */
   FURTHER_DAY_PRICE_RISE_PCT(Unit.PERCENT),
-  /** That rise of price in money. */
-  FURTHER_DAY_PRICE_RISE(Unit.PRICE_RISE),
   /** What the weight that one day more takes is worth. */
   FURTHER_DAY_VALUE(Unit.MONEY),
   /** What one day more adds to a bill, without tax: the median of the bodies. */
@@ -198,8 +196,6 @@ public enum FigureName {
     RATE,
     /** Money an hour. */
     HOURLY,
-    /** A rise of a {@link #RATE}; it is printed with more decimals. */
-    PRICE_RISE,
     /** Minutes. */
     MINUTES,
     /** A number of bodies. */
@@ -214,7 +210,7 @@ public enum FigureName {
         case WEIGHT -> weight;
         case MONEY -> currency.getCurrencyCode();
         case HOURLY -> currency.getCurrencyCode() + "/h";
-        case RATE, PRICE_RISE -> currency.getCurrencyCode() + "/" + weight;
+        case RATE -> currency.getCurrencyCode() + "/" + weight;
         case MINUTES -> "min";
         case BODIES -> "bodies";
       };
@@ -228,7 +224,6 @@ public enum FigureName {
     public int decimals(int digits) {
       return switch (this) {
         case MONEY -> digits;
-        case PRICE_RISE -> digits + 2;
         case BODIES -> 0;
         case PERCENT, WEIGHT, RATE, HOURLY, MINUTES -> DECIMALS;
       };

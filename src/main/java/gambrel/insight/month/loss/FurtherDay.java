@@ -112,13 +112,6 @@ public record FurtherDay(
     return figure.interval().orElseThrow().upper();
   }
 
-  /** The rise in money of the major unit for a unit of weight as it leaves the rail. */
-  public Optional<MonthFigure> priceRise() {
-    var name = FigureName.FURTHER_DAY_PRICE_RISE;
-    return worth.flatMap(
-        price -> rise().map(rise -> rise.map(name, p -> price.multiply(p).divide(100))));
-  }
-
   /**
    * The rise of price, in per cent, that makes up a further loss. A body of cold weight W that has
    * lost s % sells as W·(1 − s/100) at price p. After a further r % of W it must bring the same
@@ -135,12 +128,7 @@ public record FurtherDay(
   public List<MonthFigure> figures() {
     boolean own = whose == Ownership.OWN;
     return Stream.of(
-            loss(),
-            weight(),
-            rise().filter(rise -> own),
-            priceRise().filter(rise -> own),
-            weightWorth().filter(worth -> !own),
-            charge.map(this::charged))
+            loss(), weight(), rise().filter(rise -> own), weightWorth(), charge.map(this::charged))
         .flatMap(Optional::stream)
         .toList();
   }

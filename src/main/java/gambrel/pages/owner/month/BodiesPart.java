@@ -24,7 +24,7 @@ record BodiesPart(MonthPart.Page page) implements MonthPart {
     var table =
         new TableBuilder<MonthBody>("bodies figures even tight")
             .first(say("body"), MonthBody::id)
-            .words(say("owner"), body -> page.names().owners(body.body()))
+            .words(say("owner"), body -> page.names().owners(body.body()), "owner")
             .words(say("kind"), body -> page.names().kind(body.body()), "kind")
             .words(
                 say("killed"), body -> body.body().killed().map(formats::brief).orElse(""), "day");

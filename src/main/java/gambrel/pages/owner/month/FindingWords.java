@@ -35,7 +35,8 @@ record FindingWords(Wording wording, WeightPrinter weights) {
   String seen(Finding finding) {
     var figures = new HashMap<String, String>();
     finding.evidence().forEach((name, value) -> figures.put(name, text(value)));
-    return wording.words().say(finding.key("finding."), figures);
+    boolean one = finding.kind() == Finding.Kind.CHILLER && !finding.accused().isEmpty();
+    return wording.words().say(finding.key("finding.") + (one ? ".one" : ""), figures);
   }
 
   private String money(Money money) {

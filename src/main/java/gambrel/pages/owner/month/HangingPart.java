@@ -4,7 +4,6 @@ import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
-import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.util.List;
 
@@ -37,20 +36,15 @@ record HangingPart(MonthPart.Page page) implements MonthPart {
       return say(key + ".unsure", species, count(weight.bodies()));
     }
     String lost = formats().weight(Weight.of(weight.value().orElseThrow()), DECIMALS);
-    if (day.whose() == Ownership.OWN) {
-      var rise = day.priceRise().flatMap(MonthFigure::value);
-      return rise.map(money -> say(key, species, lost, number(money, coin()), rateUnit()))
-          .orElseGet(() -> say(key + ".unvalued", species, lost));
-    }
     var worth = day.weightWorth().flatMap(MonthFigure::value).map(formats()::money);
-    var charged = day.charge().map(charge -> formats().money(charge.median()));
-    return worth.isPresent() && charged.isPresent()
-        ? say(key, species, lost, worth.get(), charged.get())
+    var against =
+        day.whose() == Ownership.OWN
+            ? day.rise()
+                .flatMap(MonthFigure::value)
+                .map(rise -> say("number.percent", number(rise, DECIMALS)))
+            : day.charge().map(charge -> formats().money(charge.median()));
+    return worth.isPresent() && against.isPresent()
+        ? say(key, species, lost, worth.get(), against.get())
         : say(key + ".unvalued", species, lost);
-  }
-
-  /** Decimals of a rise for a unit of weight, which is a part of the smallest coin. */
-  private int coin() {
-    return Money.digits(records().settings().currency()) + 1;
   }
 }

@@ -18,9 +18,9 @@ import java.util.stream.Stream;
 
 /**
  * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
- * says which bodies of the month break the rules of the chart. The month is set apart from what is
- * before it. Bodies that break a rule are filled points; the farthest of them is named in the
- * drawing, the others below it.
+ * says which body of the month breaks the rules of the chart most. The month is set apart from what
+ * is before it. Bodies that break a rule are filled points; the farthest is named. What lies far
+ * beyond the limits is drawn at the edge, so that the lines stay apart.
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
@@ -34,7 +34,8 @@ final class LossDrawing {
   /** More dots than this would touch. */
   private static final int MOST_DOTS = 80;
 
-  private static final int MOST_NAMES = 14;
+  /** How many times the distance of the limits is drawn beyond them. */
+  private static final int BEYOND = 4;
 
   /** The width of a letter. */
   private static final int LETTER = 6;
@@ -63,7 +64,7 @@ final class LossDrawing {
     this.points = chart.points().subList(all - shown, all);
     this.signals = chart.signals().stream().filter(point -> !goesOn(point)).toList();
     this.farthest = signals.stream().min(chart.farthestFirst());
-    var values = points.stream().map(LossDrawing::value);
+    var values = points.stream().map(this::drawn);
     var levels = Stream.of(chart.centre(), lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
   }
@@ -128,8 +129,8 @@ final class LossDrawing {
   private ChartView.Point dot(int index) {
     var point = points.get(index);
     int x = x(index);
-    int y = scale.y(value(point));
-    String name = farthest.filter(point::equals).map(LossChart.Point::body).orElse("");
+    int y = scale.y(drawn(point));
+    String name = farthest.filter(point::equals).map(this::name).orElse("");
     int below = y + LINE_OF_TEXT + 4;
     int at = isAbove(point) || below > PLOT.bottom() ? y - 7 : below;
     return new ChartView.Point(x, y, signals.contains(point), name, middle(name, x), at);
@@ -145,6 +146,25 @@ final class LossDrawing {
     return wording.say(
         "number.percent",
         wording.formats().number(value.orElseThrow().setScale(2, RoundingMode.HALF_UP)));
+  }
+
+  /** The body, and what it lost if that is beyond the drawing. */
+  private String name(LossChart.Point point) {
+    return isBeyond(point) ? point.body() + ' ' + percent(Optional.of(value(point))) : point.body();
+  }
+
+  private boolean isBeyond(LossChart.Point point) {
+    return !drawn(point).equals(value(point));
+  }
+
+  /** Where a point is drawn; limits without a distance bound nothing. */
+  private BigDecimal drawn(LossChart.Point point) {
+    var upper = chart.upper().orElseThrow();
+    var room = upper.subtract(lower().orElseThrow()).multiply(BigDecimal.valueOf(BEYOND));
+    var value = value(point);
+    return room.signum() == 0
+        ? value
+        : value.min(upper.add(room)).max(lower().orElseThrow().subtract(room));
   }
 
   /** What a point lost, in per cent. */
@@ -207,13 +227,11 @@ final class LossDrawing {
     return ticks;
   }
 
-  /** How to read the chart, and which bodies of the month break its rules. */
+  /** How to read the chart, and which body of the month breaks its rules most. */
   private List<String> notes() {
     var notes = new ArrayList<>(farthest.map(this::signal).stream().toList());
-    var more = signals.stream().filter(point -> farthest.filter(point::equals).isEmpty());
-    var names = more.map(LossChart.Point::body).toList();
-    if (!names.isEmpty()) {
-      notes.add(wording.say("summary.chart.more", wording.names(names, MOST_NAMES)));
+    if (points.stream().anyMatch(this::isBeyond)) {
+      notes.add(wording.say("summary.chart.beyond"));
     }
     notes.add(
         wording.say(

@@ -4,7 +4,6 @@ import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.BodyGroup.Split;
 import gambrel.insight.month.figures.FigureName;
-import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
@@ -16,12 +15,10 @@ import gambrel.trade.shop.Settings.Paper;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -36,12 +33,11 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   /** The most rows by day and place, so that they stand on one page with two charts. */
   private static final Map<Paper, Integer> ROWS = Map.of(Paper.A4, 30, Paper.LETTER, 24);
 
-  /** Findings that accuse what the places name. */
-  private static final Set<Finding.Kind> ACCUSING =
-      EnumSet.of(Finding.Kind.CHILLER, Finding.Kind.BENCH, Finding.Kind.SCALE, Finding.Kind.BONER);
-
   /** Columns of each loss. */
   private static final int WIDTH = 5;
+
+  /** Beside the rows of the other loss. */
+  private static final Cell NONE = new Cell("", "none");
 
   /** A title, or a day or place with what was lost there in the chiller or on the bench. */
   private record Place(String name, Optional<MonthFigure> lost) {}
@@ -185,45 +181,38 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   /** Adds the columns of a loss: name, bodies, weight, per cent, and the usual per cent. */
   private void add(
       TableBuilder<Integer> table, String classes, List<Place> places, BodyFigure loss) {
-    Function<Integer, Optional<Place>> place =
-        row -> row < places.size() ? Optional.of(places.get(row)) : Optional.empty();
-    Function<Integer, Optional<MonthFigure>> lost = row -> place.apply(row).flatMap(Place::lost);
-    table
-        .column(
-            new Cell("", classes),
-            row ->
-                List.of(
-                    new Cell(
-                        place.apply(row).map(Place::name).orElse(""),
-                        lost.apply(row).isPresent() ? classes : classes + " titled")))
-        .number(say("number"), row -> lost.apply(row).map(f -> count(f.bodies())).orElse(""))
-        .number(
-            unit(),
-            row ->
-                weights()
-                    .lost(
-                        loss,
-                        lost.apply(row).flatMap(f -> report().find(FigureName.weightOf(loss), f))))
-        .column(
-            new Cell(say("percent"), TableBuilder.NUMBER), row -> List.of(percent(lost.apply(row))))
-        .number(
-            say("usual"),
-            row ->
-                lost.apply(row)
-                    .flatMap(f -> f.before().spread())
-                    .map(spread -> number(spread.median(), 2))
-                    .orElse(""));
+    table.column(
+        new Cell("", classes),
+        row -> List.of(row < places.size() ? name(places.get(row), classes) : NONE));
+    figure(table, places, say("number"), lost -> count(lost.bodies()));
+    figure(
+        table,
+        places,
+        unit(),
+        lost -> weights().lost(loss, report().find(FigureName.weightOf(loss), lost)));
+    figure(table, places, say("percent"), lost -> lost.value().map(v -> number(v, 2)).orElse(""));
+    figure(
+        table,
+        places,
+        say("usual"),
+        lost -> lost.before().spread().map(spread -> number(spread.median(), 2)).orElse(""));
   }
 
-  /** What was lost in per cent; bold if a finding accuses the chiller, scale or boner. */
-  private Cell percent(Optional<MonthFigure> lost) {
-    boolean accused =
-        lost.filter(of -> report().findings().stream().anyMatch(f -> isAbout(f, of))).isPresent();
-    String text = lost.flatMap(MonthFigure::value).map(value -> number(value, 2)).orElse("");
-    return new Cell(text, TableBuilder.NUMBER + (accused ? " marked" : ""));
+  private static Cell name(Place place, String classes) {
+    return new Cell(place.name(), place.lost().isPresent() ? classes : classes + " titled");
   }
 
-  private static boolean isAbout(Finding finding, MonthFigure figure) {
-    return ACCUSING.contains(finding.kind()) && finding.accused().contains(group(figure).name());
+  private static void figure(
+      TableBuilder<Integer> table,
+      List<Place> places,
+      String head,
+      Function<MonthFigure, String> text) {
+    table.column(
+        new Cell(head, TableBuilder.NUMBER),
+        row -> List.of(row < places.size() ? figure(places.get(row), text) : NONE));
+  }
+
+  private static Cell figure(Place place, Function<MonthFigure, String> text) {
+    return new Cell(place.lost().map(text).orElse(""), TableBuilder.NUMBER);
   }
 }

@@ -58,7 +58,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
             .first(say("charge"), this::kind, "kinds")
             .number(say("number"), kind -> count(kind.bodies()), "few")
             .number(currency(), kind -> major(kind.value()))
-            .number(rateUnit(), kind -> other(FigureName.CHARGED_OF_BONING, kind))
+            .number(say("of_boning", rateUnit()), kind -> other(FigureName.CHARGED_OF_BONING, kind))
             .number(
                 currency() + ' ' + say("an_hour"), kind -> other(FigureName.CHARGED_AN_HOUR, kind));
     kinds.stream()
@@ -79,6 +79,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
   PartView bids() {
     var remarks = new ArrayList<>(List.of(say("month.bid.read")));
     var bids = report().figures(FigureName.BID_OF_HOT).toList();
+    String rate = say("of_hot", rateUnit());
     var table =
         new TableBuilder<MonthFigure>("bids figures even short")
             .first(say("class"), this::category, "kinds")
@@ -90,11 +91,9 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
                         report()
                             .find(FigureName.BID_TAKE_HOME_PCT, bid)
                             .flatMap(MonthFigure::value)))
-            .number(
-                label("take_home_worth", rateUnit()),
-                bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
-            .number(label("work", rateUnit()), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
-            .number(label("bid", rateUnit()), bid -> major(bid.value()), "strong")
+            .number(label("take_home_worth", rate), bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
+            .number(label("work", rate), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
+            .number(label("bid", rate), bid -> major(bid.value()), "strong")
             .rows(first(most().bids(), bids, Comparator.comparing(bid -> -bid.bodies()), remarks));
     return PartView.of(say("bids"), table.table(remarks), List.of());
   }
@@ -108,11 +107,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
 
   /** What to leave on which cut, and whether a day more on the rail pays. */
   PartView advice() {
-    var more = new ValuePart(page).more(most().cuts());
-    var sentences = new ArrayList<String>();
-    if (!more.isEmpty()) {
-      sentences.add(String.join(" ", more));
-    }
+    var sentences = new ArrayList<>(new ValuePart(page).more(most().cuts()));
     sentences.addAll(new HangingPart(page).answers());
     return PartView.of(say("advice"), List.of(), sentences).with("wide chapter said");
   }
@@ -130,7 +125,8 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
                 label("cost", currency()), line -> money(line.sum(own -> Optional.of(own.cost()))))
             .number(label("take_home_worth", currency()), line -> money(line.sum(OwnStock::value)))
             .number(label("margin", currency()), line -> money(line.sum(OwnStock::margin)))
-            .number(label("margin", rateUnit()), line -> major(line.figure().value()))
+            .number(
+                label("margin", say("of_cold", rateUnit())), line -> major(line.figure().value()))
             .rows(
                 first(
                     most().suppliers(),

@@ -115,7 +115,7 @@ interface MonthPart {
   }
 
   default String currency() {
-    return formats().currency();
+    return records().settings().currency().getSymbol(records().settings().locale());
   }
 
   /** The unit of money for a unit of weight. */

@@ -1,12 +1,16 @@
 package gambrel.pages.owner.month;
 
 import gambrel.insight.month.MonthReport;
+import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.pages.owner.ShopPart;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.ShopView;
 import gambrel.pages.views.SummaryView;
 import gambrel.pages.words.Wording;
+import gambrel.trade.register.RegisterRow;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -75,12 +79,17 @@ public final class SummaryComposer {
     return parts.filter(part -> !part.isEmpty()).toList();
   }
 
-  /** The time of the last weighing that the summary knows; empty without weighings. */
+  /** The time of the last weighing of the month's bodies, or of their last statement if later. */
   private static String known(MonthRecords records, Wording wording) {
-    return records
-        .bodies()
-        .lastWeighing()
-        .map(time -> wording.formats().moment(time.toLocalDateTime()))
+    var ids = MonthBody.ids(records.bodies().bodies());
+    var issued =
+        records.register().latest().stream()
+            .filter(row -> ids.contains(row.body()))
+            .map(RegisterRow::issued);
+    var weighed = records.bodies().lastWeighing().map(OffsetDateTime::toLocalDateTime).stream();
+    return Stream.concat(weighed, issued)
+        .max(Comparator.naturalOrder())
+        .map(wording.formats()::moment)
         .map(moment -> wording.say("summary.known", moment))
         .orElse("");
   }

@@ -1,7 +1,6 @@
 package gambrel.pages.owner.month;
 
 import gambrel.pages.views.TableView;
-import gambrel.pages.views.TableView.Body;
 import gambrel.pages.views.TableView.Cell;
 import gambrel.pages.views.TableView.Row;
 import java.util.ArrayList;
@@ -128,34 +127,10 @@ final class TableBuilder<R> {
 
   /** The table with remarks below it; none without rows. */
   List<TableView> table(List<String> remarks) {
-    return table(List.of(new Body(false, rows)), remarks, false);
-  }
-
-  /**
-   * The table with the remarks as its last row, and each row on one page with the rows of class
-   * {@code under} below it; none without rows.
-   */
-  List<TableView> keptByRow(String under, List<String> remarks) {
-    var bodies = new ArrayList<Body>();
-    for (int from = 0; from < rows.size(); ) {
-      int to = from + 1;
-      while (to < rows.size() && rows.get(to).style().equals(under)) {
-        to++;
-      }
-      bodies.add(new Body(true, rows.subList(from, to)));
-      from = to;
-    }
-    return table(bodies, remarks, true);
-  }
-
-  private List<TableView> table(List<Body> bodies, List<String> remarks, boolean kept) {
     var lines = new ArrayList<>(headsAbove);
     if (heads.stream().anyMatch(cell -> !cell.text().isEmpty())) {
       lines.add(heads);
     }
-    String width = Integer.toString(width());
-    return rows.isEmpty()
-        ? List.of()
-        : List.of(new TableView(classes, lines, bodies, remarks, kept, width));
+    return rows.isEmpty() ? List.of() : List.of(new TableView(classes, lines, rows, remarks));
   }
 }

@@ -8,8 +8,10 @@ import gambrel.insight.month.value.CutChoice;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -111,23 +113,35 @@ record ValuePart(MonthPart.Page page) implements MonthPart {
     return say("month.sure." + sure);
   }
 
-  /** What 100 g or 4 oz more on a cut earns or loses, for the cuts packed most. */
+  /** What 100 g or 4 oz more on the cuts packed most earns or loses, most first; by species. */
   List<String> more(int most) {
-    var shown = report().figures(FigureName.MORE_ON_CUT).limit(most);
-    return shown.map(this::more).toList();
+    var shown =
+        report()
+            .figures(FigureName.MORE_ON_CUT)
+            .limit(most)
+            .sorted(Comparator.comparing(line -> line.value().orElseThrow().negate()));
+    return Groups.inOrder(shown, line -> line.species().orElseThrow()).entrySet().stream()
+        .map(lines -> more(lines.getKey(), lines.getValue()))
+        .toList();
   }
 
-  private String more(MonthFigure line) {
-    var way = group(line);
-    var species = line.species().orElseThrow();
-    var earned = line.value().orElseThrow();
-    String sentence =
-        say(
-            "more." + unit() + (earned.signum() < 0 ? ".less" : ".more"),
-            formats().inside(wording().cut(species, way.piece())),
-            formats().money(earned.abs()),
-            formats().inside(wording().cut(species, way.items().get(0))));
-    return formats().opening(sentence);
+  private String more(Species species, List<MonthFigure> lines) {
+    var instead = group(lines.get(0)).items().get(0);
+    var tree = records().night().shop().cuts().of(species);
+    var worth = records().values().of(tree, instead.id()).orElseThrow();
+    var cuts =
+        lines.stream()
+            .map(
+                line ->
+                    say(
+                        "month.value.body",
+                        formats().inside(wording().cut(species, group(line).piece())),
+                        formats().money(line.value().orElseThrow())));
+    return say(
+        "more." + unit(),
+        formats().inside(wording().cut(species, instead)),
+        say("number.rate", formats().money(worth), unit()),
+        cuts.collect(Collectors.joining(", ")));
   }
 
   private List<String> remarks() {

@@ -8,7 +8,6 @@ import gambrel.insight.month.figures.MonthFigure.By;
 import gambrel.insight.month.figures.Spread;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView.Cell;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,12 +15,11 @@ import java.util.Optional;
 
 /** Yields of bodies beside the twelve months before, and by primal. */
 record YieldsPart(MonthPart.Page page) implements MonthPart {
-  private static final String UNDER = "under";
-
   /** What like bodies gave; below each row median and middle half of the twelve months before. */
   PartView beforeAndNow() {
     var lines = report().figures(FigureName.of(BodyFigure.YIELDS.get(0))).toList();
-    var table = new TableBuilder<MonthFigure>("like figures even").first("", this::name, "kinds");
+    var table =
+        new TableBuilder<MonthFigure>("like figures even short").first("", this::name, "kinds");
     var heads = List.of("take_home_of_cold", "bone_of_boning", "fat_of_boning", "trim_of_boning");
     for (int i = 0; i < heads.size(); i++) {
       var figure = BodyFigure.YIELDS.get(i);
@@ -33,11 +31,11 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
       if (before.stream().anyMatch(text -> !text.isEmpty())) {
         var cells = new ArrayList<>(List.of(new Cell(say("before"), TableBuilder.FIRST)));
         before.forEach(text -> cells.add(new Cell(text, TableBuilder.NUMBER, 2)));
-        table.add(UNDER, cells);
+        table.add("under", cells);
       }
     }
-    var tables = table.keptByRow(UNDER, remarks(lines));
-    return PartView.withRoom(say("yields_before"), tables, List.of());
+    var tables = table.table(remarks(lines));
+    return PartView.of(say("yields_before"), tables, List.of());
   }
 
   /** Another yield of the same bodies. */
@@ -88,39 +86,13 @@ record YieldsPart(MonthPart.Page page) implements MonthPart {
     return wording().cut(line.species().orElseThrow(), item);
   }
 
-  /** How to read the table, published ranges, and whether the boners differ. */
+  /** How to read the table, and whether the boners differ. */
   private List<String> remarks(List<MonthFigure> lines) {
     var remarks = new ArrayList<>(List.of(say("yields_before_explained")));
-    lines.stream()
-        .filter(line -> by(line) == By.ALL)
-        .map(line -> line.species().orElseThrow())
-        .forEach(
-            species ->
-                BodyFigure.YIELDS.forEach(
-                    figure -> published(species, figure).ifPresent(remarks::add)));
     if (lines.stream().anyMatch(line -> by(line) == By.BONER)) {
       boners().ifPresent(remarks::add);
     }
     return remarks;
-  }
-
-  private Optional<String> published(Species species, BodyFigure figure) {
-    return records()
-        .night()
-        .shop()
-        .ranges()
-        .of(species, figure.id())
-        .map(
-            range ->
-                say(
-                    range.low().compareTo(range.high()) == 0
-                        ? "month.published.single"
-                        : "month.published",
-                    species(species),
-                    say("month.figure." + figure.id()),
-                    formats().percent(range.low()),
-                    formats().percent(range.high()),
-                    wording().source(range)));
   }
 
   /**

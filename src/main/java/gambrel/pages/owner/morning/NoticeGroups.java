@@ -11,7 +11,9 @@ import java.util.List;
  * file, since they mostly have one cause.
  */
 public final class NoticeGroups {
-  private static final int MOST_OF_A_KIND = 5;
+  /** More notices of one code in one file are one thing. */
+  static final int MOST_OF_A_KIND = 5;
+
   private static final Comparator<Notice> WORST_FIRST =
       Comparator.comparing(Notice::severity).thenComparing(Notice.ORDER);
 

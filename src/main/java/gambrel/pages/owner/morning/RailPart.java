@@ -137,7 +137,8 @@ final class RailPart {
   }
 
   private String cutBy(CutBy due) {
-    String day = formats.brief(due.day());
+    String brief = formats.brief(due.day());
+    String day = due.day().isBefore(today) ? wording.say("morning.due.late", brief) : brief;
     return due.usualDays()
         .map(days -> wording.counted("morning.due.usual", days, day))
         .orElseGet(() -> wording.say("morning.due.asked", day));

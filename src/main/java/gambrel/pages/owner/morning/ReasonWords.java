@@ -68,8 +68,8 @@ record ReasonWords(Night night, LikelyCauses causes, Wording wording) {
               key,
               weight(first, "loss", decimals),
               percentLost(first),
-              weight(first, "limit", decimals),
-              weight(first, "uncertainty", decimals));
+              wording.formats().weight(first.weight("limit"), decimals),
+              wording.formats().weight(first.weight("uncertainty"), decimals));
       case RAIL_MISSING ->
           wording.say(key, list(reasons, r -> wording.say("summary.step." + r.name())));
       case HOME_LOW ->

@@ -71,7 +71,7 @@ final class RingPart {
     int more = issued.size() - told.size();
     var owing =
         accounts.values().stream()
-            .filter(account -> account.oldest().isPresent())
+            .filter(account -> account.oldest().filter(this::isBefore).isPresent())
             .sorted(CustomerAccount.LONGEST_OWING_FIRST)
             .toList();
     return new Ring(
@@ -80,6 +80,11 @@ final class RingPart {
             ? wording.counted(first ? "morning.issued.earlier" : "morning.issued.more", more)
             : "",
         owing(owing));
+  }
+
+  /** What was issued in the night is not owed for long. */
+  private boolean isBefore(LocalDate day) {
+    return day.isBefore(night.asOf().toLocalDate());
   }
 
   /** Who has owed longest, and how many others owe. */

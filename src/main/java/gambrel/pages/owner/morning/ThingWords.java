@@ -7,6 +7,7 @@ import gambrel.pages.views.MorningView.Likely;
 import gambrel.pages.words.Wording;
 import gambrel.trade.decision.Reason;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
@@ -51,9 +52,17 @@ final class ThingWords {
     return new Item(
         who(first, bodies),
         message(alike),
-        line.isEmpty() ? wording.notices().advice(first) : "",
+        line.isEmpty() ? advice(alike) : "",
         rows.stream().map(this::row).filter(row -> !row.isEmpty()).toList(),
         line.stream().toList());
+  }
+
+  /** Many bodies that lost unusually much are less likely slips of single weighings. */
+  private String advice(List<Notice> alike) {
+    var first = alike.get(0);
+    return first.code() == NoticeCode.CHILL_UNUSUAL && alike.size() > NoticeGroups.MOST_OF_A_KIND
+        ? wording.say("morning.chilled.many")
+        : wording.notices().advice(first);
   }
 
   private static Optional<Likely> none() {

@@ -23,7 +23,6 @@ class TableBuilderTest {
     var table = named().counted("Lost", text -> new Counted(text + "1", "of 2")).rows(ROWS);
     var view = table.table("remark").get(0);
     assertEquals(List.of("a", "a1", "of 2"), texts(view).get(0));
-    assertEquals("3", view.columns());
     assertEquals(List.of("", "2"), view.heads().get(0).stream().map(TableView.Cell::span).toList());
     assertEquals(List.of("remark"), view.remarks());
   }
@@ -31,20 +30,12 @@ class TableBuilderTest {
   @Test
   void withoutRowsThereIsNoTable() {
     assertEquals(List.of(), named().table("remark"));
-    assertEquals(
-        List.of(), named().group("title", List.of()).keptByRow("under", List.of("remark")));
+    assertEquals(List.of(), named().group("title", List.of()).table("remark"));
   }
 
   @Test
   void headsWithoutTextAreLeftOut() {
     var silent = new TableBuilder<String>("letters").first("", text -> text).rows(ROWS);
     assertEquals(List.of(), silent.table().get(0).heads());
-  }
-
-  @Test
-  void aRowStaysOnOnePageWithTheRowsUnderIt() {
-    var table = named().row("", "a").row("under", "b").row("", "c");
-    var bodies = table.keptByRow("under", List.of()).get(0).bodies();
-    assertEquals(List.of(2, 1), bodies.stream().map(body -> body.rows().size()).toList());
   }
 }
