@@ -48,7 +48,7 @@ record PacePart(MonthPart.Page page) implements MonthPart {
 
   private List<String> remarks(List<MonthFigure> lines) {
     if (lines.isEmpty()) {
-      return List.of();
+      return month().cut().isEmpty() ? List.of() : List.of(say("month.pace.none"));
     }
     var remarks = new ArrayList<>(List.of(say("month.pace.read")));
     int breaks = report().pace().month().breaks();

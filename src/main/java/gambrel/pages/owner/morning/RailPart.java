@@ -24,11 +24,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What hangs, is on the block, and is in batches that are not packed yet. */
 final class RailPart {
   private static final int MOST_NAMES = 4;
+
+  /** The most hanging bodies with a row, so that a normal week fits one page. */
+  static final int MOST_HANGING = 16;
+
   private static final Comparator<Unfinished> DUE_FIRST =
       Comparator.comparing((Unfinished body) -> day(body).orElse(LocalDate.MAX))
           .thenComparing(body -> body.account().body().killed().orElse(LocalDate.MAX))
@@ -70,11 +75,9 @@ final class RailPart {
     int boning = decimals(onBlock, BodyBalance::boningWeighings, Unfinished::standing);
     int cut = decimals(onBlock, BodyBalance::outOfBoning, body -> Optional.of(body.cut()));
     return new Rail(
-        hanging.stream().map(body -> hanging(body, hung)).toList(),
+        hanging.stream().limit(MOST_HANGING).map(body -> hanging(body, hung)).toList(),
         hanging.stream().anyMatch(body -> !body.account().body().chiller().isEmpty()),
-        hanging.stream().anyMatch(body -> usualDays(body).isPresent())
-            ? wording.say("morning.usual.note")
-            : "",
+        hangingNote(),
         onBlock.stream().map(body -> onBlock(body, boning, cut)).toList(),
         restNote(),
         night.batches().values().stream()
@@ -130,6 +133,19 @@ final class RailPart {
         body.standing().map(weight -> formats.weight(weight, decimals)).orElse(""),
         body.cutBy().map(this::cutBy).orElse(""),
         isDue(body));
+  }
+
+  /** Which more hang, and what the usual days are. */
+  private String hangingNote() {
+    var notes = new ArrayList<String>();
+    if (hanging.size() > MOST_HANGING) {
+      var later = hanging.stream().skip(MOST_HANGING).map(body -> body.account().body().id());
+      notes.add(wording.say("morning.hanging.more", later.collect(Collectors.joining(", "))));
+    }
+    if (hanging.stream().anyMatch(body -> usualDays(body).isPresent())) {
+      notes.add(wording.say("morning.usual.note"));
+    }
+    return String.join(" ", notes);
   }
 
   private static Optional<Integer> usualDays(Unfinished body) {

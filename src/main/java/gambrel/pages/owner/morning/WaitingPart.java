@@ -13,6 +13,7 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -107,8 +108,20 @@ final class WaitingPart {
     int more = those.size() - MOST;
     return new Waits(
         wording.say("morning.group." + those.get(0).group().name().toLowerCase(Locale.ROOT)),
-        those.stream().limit(MOST).map(Thing::item).toList(),
+        once(those.stream().limit(MOST).map(Thing::item).toList()),
         more > 0 ? wording.counted("morning.more", more) : "");
+  }
+
+  /** What to do stands with the first of several things for which it is the same. */
+  private static List<Item> once(List<Item> items) {
+    var said = new HashSet<String>();
+    return items.stream()
+        .map(
+            of ->
+                said.add(of.advice())
+                    ? of
+                    : new Item(of.who(), of.message(), "", of.rows(), of.likely()))
+        .toList();
   }
 
   private List<Thing> things(List<Notice> notices) {
