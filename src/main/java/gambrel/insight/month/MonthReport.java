@@ -87,9 +87,10 @@ public record MonthReport(
     var income = Income.of(records);
     var bonersFound = boners.stream().flatMap(b -> b.findings(records).stream()).toList();
     var ofBoners =
-        bonersFound.stream().flatMap(f -> f.subjects().stream()).collect(Collectors.toSet());
-    var belowTrim = BelowTrim.findings(records);
-    var changes = ChangeFindings.of(records, ofBoners);
+        bonersFound.stream().flatMap(f -> f.accused().stream()).collect(Collectors.toSet());
+    var left = hanging.stream().flatMap(Hanging::left).collect(Collectors.toSet());
+    var belowTrim = BelowTrim.findings(records, review);
+    var changes = ChangeFindings.of(records, ofBoners, left);
     var findings =
         Stream.of(
             changes.stream(),

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
@@ -12,8 +13,8 @@ import java.util.stream.IntStream;
 
 /**
  * Values of things of several kinds, taken on several days, and how much they rise with a given
- * exposure: the linear model with a mean for each kind, an optional covariate, and errors that the
- * things of one day have partly in common.
+ * exposure: the linear model with an amount for each trait of a kind, an optional covariate, and
+ * errors that the things of one day have partly in common.
  *
  * <p>A value farther than {@link #CLIP} robust spreads from the median of its kind counts as that
  * far, so that a single slip moves no mean (see {@link UsualValue}). The variances within and
@@ -21,7 +22,7 @@ import java.util.stream.IntStream;
  * days with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
  */
 public final class DayValues {
-  private static final double CLIP = 3;
+  private static final double CLIP = 4;
 
   /** What a change must keep of its t without the value that speaks most for it. */
   private static final double KEPT = 0.8;
@@ -37,12 +38,23 @@ public final class DayValues {
   /**
    * One value.
    *
-   * @param kind values of a kind have a mean in common
+   * @param kind what the thing has in common with others, such as its class and its supplier; each
+   *     adds an amount of its own. All values have equally many
    * @param day when it was taken
    * @param value the value
    * @param covariate a number on which the value depends in a straight line; 0 if there is none
    */
-  public record Value(String kind, LocalDate day, double value, double covariate) {}
+  public record Value(List<String> kind, LocalDate day, double value, double covariate) {
+    /** A value without a covariate. */
+    public Value(List<String> kind, LocalDate day, double value) {
+      this(kind, day, value, 0);
+    }
+
+    /** Another value of the same thing. */
+    public Value with(double other) {
+      return new Value(kind, day, other, covariate);
+    }
+  }
 
   /**
    * How much values rise for one unit of an exposure.
@@ -78,28 +90,30 @@ public final class DayValues {
       double weights = 0;
       double mean = 0;
       double sum = 0;
-      double weightsWithout = 0;
-      double sumWithout = 0;
       int degrees = 0;
       for (var effect : effects) {
         weights += 1 / effect.variance;
         mean += effect.mean / effect.variance;
         sum += effect.size / effect.variance;
-        weightsWithout += 1 / effect.varianceWithout;
-        sumWithout += effect.without / effect.varianceWithout;
         degrees += effect.degrees;
       }
-      return new Effect(
-          mean / weights,
-          sum / weights,
-          1 / weights,
-          sumWithout / weightsWithout,
-          1 / weightsWithout,
-          degrees);
+      var all = new Effect(mean / weights, sum / weights, 1 / weights, 0, 1, degrees);
+      return effects.stream()
+          .map(all::without)
+          .min(Comparator.comparingDouble(Effect::strength))
+          .orElseThrow();
+    }
+
+    /** This effect of several sets, if the value that speaks most for it is one of a given set. */
+    private Effect without(Effect part) {
+      double weights = 1 / variance - 1 / part.variance + 1 / part.varianceWithout;
+      double sum =
+          size / variance - part.size / part.variance + part.without / part.varianceWithout;
+      return new Effect(mean, size, variance, sum / weights, 1 / weights, degrees);
     }
   }
 
-  private final int[] kinds;
+  private final List<int[]> traits;
   private final int[] days;
   private final double[] covariate;
   private final double[] asTheyAre;
@@ -113,13 +127,16 @@ public final class DayValues {
    * @param baseline how many are the baseline's, from at least two days: spreads are taken from it
    */
   public DayValues(List<Value> all, int baseline) {
-    kinds = numbers(all.stream().map(Value::kind).toList());
+    traits =
+        IntStream.range(0, all.get(0).kind().size())
+            .mapToObj(i -> numbers(all.stream().map(value -> value.kind().get(i)).toList()))
+            .toList();
     days = numbers(all.stream().map(Value::day).toList());
     covariate = centred(all.stream().mapToDouble(Value::covariate).toArray());
-    asTheyAre = withoutCovariate(centred(all.stream().mapToDouble(Value::value).toArray()));
+    asTheyAre = left(all.stream().mapToDouble(Value::value).toArray());
     var clipped = clipped(all, baseline);
-    values = withoutCovariate(centred(clipped));
-    scatter = scatter(all.subList(0, baseline), clipped);
+    values = left(clipped);
+    scatter = scatter(Arrays.copyOf(clipped, baseline), all.subList(0, baseline));
   }
 
   /**
@@ -162,28 +179,49 @@ public final class DayValues {
         .toArray();
   }
 
-  /** Numbers less the mean of their kind. */
+  /**
+   * Numbers less what the traits of their kind add, by least squares: the mean of each is taken off
+   * in turn until nothing is left (alternating projections, von Neumann, 1949).
+   */
   private double[] centred(double[] numbers) {
+    var rest = numbers.clone();
+    for (double most = 1; most > NOTHING; ) {
+      most = 0;
+      for (var trait : traits) {
+        most = Math.max(most, centre(rest, trait));
+      }
+    }
+    return rest;
+  }
+
+  /** Takes off the mean of each group, and returns the largest in absolute value. */
+  private static double centre(double[] numbers, int[] groups) {
     var sums = new double[numbers.length];
     var counts = new int[numbers.length];
     for (int i = 0; i < numbers.length; i++) {
-      sums[kinds[i]] += numbers[i];
-      counts[kinds[i]]++;
+      sums[groups[i]] += numbers[i];
+      counts[groups[i]]++;
     }
-    return IntStream.range(0, numbers.length)
-        .mapToDouble(i -> numbers[i] - sums[kinds[i]] / counts[kinds[i]])
-        .toArray();
+    double most = 0;
+    for (int i = 0; i < numbers.length; i++) {
+      double mean = sums[groups[i]] / counts[groups[i]];
+      numbers[i] -= mean;
+      most = Math.max(most, Math.abs(mean));
+    }
+    return most;
   }
 
-  /** Centred numbers less their straight line on the covariate. */
-  private double[] withoutCovariate(double[] numbers) {
-    double squares = product(covariate, covariate);
-    if (squares < NOTHING) {
-      return numbers;
-    }
-    double slope = product(numbers, covariate) / squares;
+  /** What kinds and the covariate leave of numbers. */
+  private double[] left(double[] numbers) {
+    return without(centred(numbers), covariate);
+  }
+
+  /** Numbers less their straight line on others; both are centred. */
+  private static double[] without(double[] numbers, double[] others) {
+    double squares = product(others, others);
+    double slope = squares < NOTHING ? 0 : product(numbers, others) / squares;
     return IntStream.range(0, numbers.length)
-        .mapToDouble(i -> numbers[i] - slope * covariate[i])
+        .mapToDouble(i -> numbers[i] - slope * others[i])
         .toArray();
   }
 
@@ -209,18 +247,19 @@ public final class DayValues {
   }
 
   /** The scatter of the baseline. */
-  private Scatter scatter(List<Value> baseline, double[] clipped) {
-    int number = baseline.size();
-    var own = centred(Arrays.copyOf(clipped, number));
+  private Scatter scatter(double[] clipped, List<Value> baseline) {
+    int number = clipped.length;
     var line = centred(baseline.stream().mapToDouble(Value::covariate).toArray());
-    double squares = product(line, line);
-    double slope = squares < NOTHING ? 0 : product(own, line) / squares;
+    var own = without(centred(clipped), line);
     var byDay = new TreeMap<Integer, List<Double>>();
     for (int i = 0; i < number; i++) {
-      byDay.computeIfAbsent(days[i], d -> new ArrayList<>()).add(own[i] - slope * line[i]);
+      byDay.computeIfAbsent(days[i], d -> new ArrayList<>()).add(own[i]);
     }
     var moments = byDay.values().stream().map(Moments::of).toList();
-    int lost = (int) IntStream.range(0, number).map(i -> kinds[i]).distinct().count() - 1;
+    int lost =
+        traits.stream()
+            .mapToInt(of -> (int) Arrays.stream(of).limit(number).distinct().count() - 1)
+            .sum();
     double squared = moments.stream().mapToDouble(d -> (double) d.number() * d.number()).sum();
     double freedom = number - moments.size() - lost;
     double finest = FINEST * FINEST;
@@ -245,7 +284,7 @@ public final class DayValues {
    * @param exposure one number for each value, in their order
    */
   public Optional<Effect> effect(double[] exposure) {
-    var x = withoutCovariate(centred(exposure));
+    var x = left(exposure);
     double squares = product(x, x);
     if (squares < LEAST_EXPOSURE) {
       return Optional.empty();

@@ -1,19 +1,24 @@
 package gambrel.insight.statistics;
 
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.hipparchus.stat.StatUtils;
 
 /**
- * What is usual of each kind of thing, robustly: the median of the kind, on the straight line of
- * the covariate. The spread is 1.4826 times the median absolute deviation from that (NIST/SEMATECH
- * e-Handbook, 1.3.5.6), enlarged for the medians that were taken from the same values.
+ * What is usual of each kind of thing, robustly: the sum of what the traits of the kind add, on the
+ * straight line of the covariate. What a trait adds is the median of what is left of its values
+ * without the others (median polish: Tukey, Exploratory Data Analysis, 1977, 11). The spread is
+ * 1.4826 times the median absolute deviation from the sum (NIST/SEMATECH e-Handbook, 1.3.5.6),
+ * enlarged for the medians that were taken from the same values.
  *
- * @param medians the median of each kind after the line is taken off
+ * @param medians what each trait adds after the line is taken off, by place in the kind
  * @param slope of the line
  * @param middle mean of the covariate
  * @param squares sum of the covariate's squared distances from the mean of its kind
@@ -23,7 +28,7 @@ import org.hipparchus.stat.StatUtils;
  *     Alternatives to the Median Absolute Deviation, 1993)
  */
 public record UsualValue(
-    Map<String, Double> medians,
+    List<Map<String, Double>> medians,
     double slope,
     double middle,
     double squares,
@@ -32,31 +37,48 @@ public record UsualValue(
   private static final double MAD_TO_SIGMA = 1.4826;
   private static final double EFFICIENCY = 0.37;
   private static final double NOTHING = 1e-9;
+  private static final int ROUNDS = 10;
 
   /** The usual values of a baseline. */
-  public static UsualValue of(Collection<DayValues.Value> baseline) {
+  public static UsualValue of(List<DayValues.Value> baseline) {
     var line = Line.of(baseline);
-    var byKind = new HashMap<String, List<Double>>();
-    for (var v : baseline) {
-      byKind
-          .computeIfAbsent(v.kind(), kind -> new ArrayList<>())
-          .add(v.value() - line.slope() * v.covariate());
-    }
-    var medians = new HashMap<String, Double>();
-    byKind.forEach((kind, values) -> medians.put(kind, median(values)));
-    var distances =
-        baseline.stream()
-            .map(v -> Math.abs(v.value() - line.slope() * v.covariate() - medians.get(v.kind())))
-            .toList();
-    int free = baseline.size() - medians.size();
+    var left =
+        baseline.stream().mapToDouble(v -> v.value() - line.slope() * v.covariate()).toArray();
+    var medians = polish(baseline, left);
+    int traits = medians.stream().mapToInt(level -> level.size() - 1).sum();
+    int free = baseline.size() - traits - 1;
     double factor = free < 1 ? 0 : MAD_TO_SIGMA * Math.sqrt((double) baseline.size() / free);
+    double deviation =
+        free < 1 ? 0 : StatUtils.percentile(Arrays.stream(left).map(Math::abs).toArray(), 50);
     return new UsualValue(
         medians,
         line.slope(),
         line.middle(),
         line.squares(),
-        free < 1 ? 0 : factor * median(distances),
+        factor * deviation,
         Math.max(1, (int) (EFFICIENCY * free)));
+  }
+
+  /** What each trait adds; takes it off the numbers, which are one for each value. */
+  private static List<Map<String, Double>> polish(List<DayValues.Value> values, double[] numbers) {
+    var added = new ArrayList<Map<String, Double>>();
+    int places = values.isEmpty() ? 0 : values.get(0).kind().size();
+    for (int step = 0; step < ROUNDS * places; step++) {
+      int place = step % places;
+      if (step < places) {
+        added.add(new HashMap<>());
+      }
+      Groups.inOrder(
+              IntStream.range(0, numbers.length).boxed(), i -> values.get(i).kind().get(place))
+          .forEach(
+              (trait, its) -> {
+                double median =
+                    StatUtils.percentile(its.stream().mapToDouble(i -> numbers[i]).toArray(), 50);
+                added.get(place).merge(trait, median, Double::sum);
+                its.forEach(i -> numbers[i] -= median);
+              });
+    }
+    return added;
   }
 
   /**
@@ -69,40 +91,36 @@ public record UsualValue(
     return spread * Math.sqrt(1 + far);
   }
 
-  /** What a thing of that kind and covariate should have; empty for a kind without values. */
+  /** What a thing of that kind and covariate should have; empty for a trait without values. */
   public OptionalDouble expected(DayValues.Value value) {
-    var median = medians.get(value.kind());
-    return median == null
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(median + slope * value.covariate());
-  }
-
-  private static double median(Collection<Double> values) {
-    return StatUtils.percentile(values.stream().mapToDouble(value -> value).toArray(), 50);
+    double sum = slope * value.covariate();
+    for (int place = 0; place < medians.size(); place++) {
+      var median = medians.get(place).get(value.kind().get(place));
+      if (median == null) {
+        return OptionalDouble.empty();
+      }
+      sum += median;
+    }
+    return medians.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
   }
 
   /** The least-squares line within kinds; its slope is 0 if the covariate does not vary. */
   private record Line(double slope, double middle, double squares) {
     static Line of(Collection<DayValues.Value> baseline) {
-      var sums = new HashMap<String, double[]>();
-      double all = 0;
-      for (var v : baseline) {
-        var sum = sums.computeIfAbsent(v.kind(), kind -> new double[3]);
-        sum[0]++;
-        sum[1] += v.covariate();
-        sum[2] += v.value();
-        all += v.covariate();
-      }
       double squares = 0;
       double products = 0;
-      for (var v : baseline) {
-        var sum = sums.get(v.kind());
-        double distance = v.covariate() - sum[1] / sum[0];
-        squares += distance * distance;
-        products += distance * (v.value() - sum[2] / sum[0]);
+      for (var alike : Groups.inOrder(baseline.stream(), DayValues.Value::kind).values()) {
+        double middle = middle(alike);
+        for (var v : alike) {
+          squares += (v.covariate() - middle) * (v.covariate() - middle);
+          products += (v.covariate() - middle) * v.value();
+        }
       }
-      double slope = squares < NOTHING ? 0 : products / squares;
-      return new Line(slope, all / Math.max(1, baseline.size()), squares);
+      return new Line(squares < NOTHING ? 0 : products / squares, middle(baseline), squares);
+    }
+
+    private static double middle(Collection<DayValues.Value> some) {
+      return some.stream().mapToDouble(DayValues.Value::covariate).average().orElse(0);
     }
   }
 }

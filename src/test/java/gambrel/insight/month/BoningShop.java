@@ -21,7 +21,6 @@ final class BoningShop {
 
   private static final int BODIES = 60;
   private static final LocalDate FIRST_CUT = LocalDate.of(2026, 3, 6);
-  private static final LocalDate FAULT = LocalDate.of(2026, 3, 14);
 
   private final SplittableRandom dice;
   private final Scene scene;
@@ -51,7 +50,7 @@ final class BoningShop {
     return new BoningShop(folder, seed, false, false, "30").march();
   }
 
-  /** From the 14th on Wyn leaves 2 % of the body more on the bone. */
+  /** Wyn leaves 2 % of the body more on the bone. */
   static MonthRecords wynLeavesMeatOnTheBone(Path folder, long seed) {
     return new BoningShop(folder, seed, true, false, "30").march();
   }
@@ -101,7 +100,7 @@ final class BoningShop {
       String id, LocalDate day, int hour, double cold, String boner, String supplier) {
     boolean onTheBone = dice.nextBoolean();
     double loin = 5 + 0.15 * dice.nextGaussian();
-    double left = bone && boner.equals("Wyn") && !day.isBefore(FAULT) ? 2 : 0;
+    double left = bone && boner.equals("Wyn") ? 2 : 0;
     double bones = (onTheBone ? 13.5 : 16.5) + 0.8 * dice.nextGaussian() + left;
     double fats = 6 + 0.8 * dice.nextGaussian() + (fat && supplier.equals("Moor") ? 4 : 0);
     double packed = onTheBone ? loin : loin * 0.8;

@@ -18,7 +18,7 @@ class DayValuesTest {
   private static final double CLOSE = 1e-9;
 
   private static Value value(String kind, int day, double value) {
-    return new Value(kind, FIRST.plusDays(day), value, 0);
+    return new Value(List.of(kind), FIRST.plusDays(day), value);
   }
 
   private static double[] last(int of, int number) {
@@ -60,7 +60,7 @@ class DayValuesTest {
     var values = new ArrayList<Value>();
     for (int day = 0; day < 12; day++) {
       int hung = day < 10 ? day % 5 : 9;
-      values.add(new Value("steer", FIRST.plusDays(day), 0.7 + 0.2 * hung, hung));
+      values.add(new Value(List.of("steer"), FIRST.plusDays(day), 0.7 + 0.2 * hung, hung));
     }
     assertEquals(0, new DayValues(values, 10).effect(last(12, 2)).orElseThrow().mean(), CLOSE);
   }

@@ -74,7 +74,7 @@ final class BatchFindings {
     }
     var values =
         batches.stream()
-            .map(b -> new DayValues.Value(b.batch().product(), day(b), percent(b), 0))
+            .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), percent(b)))
             .toList();
     var model = new DayValues(values, baseline);
     var products =
@@ -100,7 +100,7 @@ final class BatchFindings {
   }
 
   private static double limit(Rise rise, List<Rise> rises) {
-    return Moments.studentsAbove(rise.effect().degrees(), AlarmRates.CHANGE / rises.size() / 2);
+    return Moments.studentsAbove(rise.effect().degrees(), AlarmRates.CHANGE / rises.size());
   }
 
   /** The rise of one product, or of all if its name is empty; empty if too few are of the month. */
@@ -137,15 +137,22 @@ final class BatchFindings {
         "more",
         ids,
         Map.of(
-            "since", new Evidence.Day(rise.since()),
-            "batches", new Evidence.Count(ids.size()),
-            "batches_before", new Evidence.Count(baseline),
-            "loss", Evidence.percent(Exact.ofStatistic(mean)),
-            "usual", Evidence.percent(Exact.ofStatistic(mean - more)),
-            "weight", new Evidence.Mass(Weight.of(lost)),
-            "t", new Evidence.Number(Exact.ofStatistic(rise.effect().strength()), 2),
-            "t_limit", new Evidence.Number(Exact.ofStatistic(limit), 2),
-            "false_alarms", Evidence.FALSE_ALARMS),
+            "since",
+            new Evidence.Day(rise.since()),
+            "batches",
+            new Evidence.Count(ids.size()),
+            "batches_before",
+            new Evidence.Count(baseline),
+            "loss",
+            Evidence.percent(Exact.ofStatistic(mean)),
+            "usual",
+            Evidence.percent(Exact.ofStatistic(mean - more)),
+            "weight",
+            new Evidence.Mass(Weight.of(lost)),
+            "t",
+            Evidence.number(rise.effect().strength(), 2),
+            "t_limit",
+            Evidence.number(limit, 2)),
         List.of());
   }
 

@@ -7,20 +7,26 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
  * An explanation of a change, and how well it fits.
  *
- * @param factor what kind of thing is accused
- * @param level which one
+ * @param suspect what is accused
+ * @param names the things of that kind that explain it about as well, this one among them
  * @param since from which day on
  * @param parts the figures that it changes
  * @param effect by how much, for a unit of exposure
  * @param limit what its strength must exceed, so that the search as a whole keeps its rate
  */
 record ChangeExplanation(
-    Factor factor, String level, LocalDate since, List<Part> parts, Effect effect, double limit) {
+    Suspect suspect,
+    Set<String> names,
+    LocalDate since,
+    List<Part> parts,
+    Effect effect,
+    double limit) {
   /** The least exposure of a body that counts as concerned. */
   private static final double LEAST = 0.05;
 
@@ -46,8 +52,7 @@ record ChangeExplanation(
   }
 
   /** The explanation; empty if the figures do not show it, or if it is about too few bodies. */
-  static Optional<ChangeExplanation> of(
-      Factor factor, String level, LocalDate since, List<Part> all) {
+  static Optional<ChangeExplanation> of(Suspect suspect, LocalDate since, List<Part> all) {
     var parts = new ArrayList<Part>();
     var effects = new ArrayList<Effect>();
     for (var part : all) {
@@ -60,7 +65,10 @@ record ChangeExplanation(
     }
     return Optional.of(parts)
         .filter(some -> !some.isEmpty())
-        .map(some -> new ChangeExplanation(factor, level, since, some, Effect.of(effects), 0))
+        .map(
+            some ->
+                new ChangeExplanation(
+                    suspect, Set.of(suspect.level()), since, some, Effect.of(effects), 0))
         .filter(explanation -> explanation.bodies().size() >= LEAST_BODIES);
   }
 
@@ -73,13 +81,33 @@ record ChangeExplanation(
   }
 
   /** The same with the limit of a search. */
-  ChangeExplanation of(int explanations, double falseAlarms) {
-    double t = Moments.studentsAbove(effect.degrees(), falseAlarms / explanations / 2);
-    return new ChangeExplanation(factor, level, since, parts, effect, t);
+  ChangeExplanation of(long tests, double falseAlarms) {
+    double t = Moments.studentsAbove(effect.degrees(), falseAlarms / tests);
+    return new ChangeExplanation(suspect, names, since, parts, effect, t);
+  }
+
+  /** The same with other names. */
+  ChangeExplanation with(Set<String> others) {
+    return new ChangeExplanation(suspect, others, since, parts, effect, limit);
+  }
+
+  /** What kind of thing is accused. */
+  Factor factor() {
+    return suspect.factor();
+  }
+
+  /** How well it fits: the square of t. */
+  double fit() {
+    return effect.strength() * effect.strength();
   }
 
   boolean isBeyondLimit() {
     return effect.strength() > limit;
+  }
+
+  /** Whether it makes the figures worse, or accuses a scale. */
+  boolean isWorse() {
+    return factor() == Factor.SCALE || isMore() != parts.get(0).series().measure().isBetterHigher();
   }
 
   /** Whether the figures rose. */
@@ -93,6 +121,14 @@ record ChangeExplanation(
         .filter(part -> part.series() == series)
         .mapToDouble(part -> effect.mean() * part.exposure()[place])
         .sum();
+  }
+
+  /** Whether another need not be told besides: two days of kill are two things. */
+  boolean explains(ChangeExplanation other) {
+    boolean days = factor() == Factor.KILL && other.factor() == Factor.KILL;
+    return days
+        ? bodies().stream().anyMatch(other.bodies()::contains)
+        : other.parts.stream().anyMatch(part -> changes(part.series().measure()));
   }
 
   /** Whether a measure is among those that it changes. */

@@ -7,9 +7,7 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
-import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,44 +27,36 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * @param records the records of the month
  */
 public record ChangeFindings(MonthRecords records) {
-  private static final Set<Factor> OF_LOSSES =
-      EnumSet.of(
-          Factor.LATE,
-          Factor.EVERYTHING,
-          Factor.SPECIES,
-          Factor.SCALE,
-          Factor.CHILLER,
-          Factor.CLASS);
-
-  private static final Set<Factor> OF_YIELDS =
-      EnumSet.of(Factor.EVERYTHING, Factor.SPECIES, Factor.CLASS, Factor.SUPPLIER, Factor.BONER);
-
   /**
    * The findings of a month.
    *
-   * @param explained the ids of bodies whose yield another finding explains
+   * @param boners boners of whom another finding tells that meat stays on the bone
+   * @param left the ids of bodies that another finding tells were left hanging
    */
-  public static List<Finding> of(MonthRecords records, Set<String> explained) {
+  public static List<Finding> of(MonthRecords records, Set<String> boners, Set<String> left) {
     var findings = new ChangeFindings(records);
     var series =
         Stream.of(Measure.CHILL, Measure.BENCH)
             .flatMap(measure -> Series.of(records, measure, body -> true).stream())
             .toList();
-    var losses = findings.search(series, OF_LOSSES, AlarmRates.LOSSES);
+    var losses = findings.search(series, AlarmRates.LOSSES);
     var bone = findings.search(Measure.BONE, body -> true);
-    var known = new TreeSet<>(explained);
-    bone.forEach(one -> known.addAll(MonthBody.ids(one.bodies())));
+    var known = new TreeSet<>(boners);
+    bone.stream().filter(ChangeFindings::isTold).forEach(one -> known.add(name(one)));
+    // Where few were left hanging, the others hang as before.
+    boolean fewHang = findings.search(Measure.DAYS, body -> !left.contains(body.id())).isEmpty();
     var explanations =
         List.of(
             losses,
             findings.search(Measure.DRESSING, body -> true),
             bone,
-            findings.search(Measure.HOME, body -> !known.contains(body.id())),
-            findings.search(Measure.DAYS, body -> true));
+            findings.search(Measure.HOME, body -> !known.contains(body.boner().orElse(""))),
+            findings.search(Measure.DAYS, body -> !fewHang));
     return Stream.of(
             explanations.stream()
                 .flatMap(List::stream)
-                .flatMap(explanation -> findings.finding(explanation).stream()),
+                .filter(ChangeFindings::isTold)
+                .map(findings::finding),
             OddBodies.findings(records, series, losses).stream(),
             BatchFindings.of(records).stream())
         .flatMap(all -> all)
@@ -74,114 +64,74 @@ public record ChangeFindings(MonthRecords records) {
   }
 
   private List<ChangeExplanation> search(Measure measure, Predicate<MonthBody> counted) {
-    return search(Series.of(records, measure, counted), OF_YIELDS, AlarmRates.CHANGE);
+    return search(Series.of(records, measure, counted), AlarmRates.CHANGE);
   }
 
-  private List<ChangeExplanation> search(
-      List<Series> series, Set<Factor> factors, double falseAlarms) {
-    return new Search(series, factors, records.month().atDay(1), falseAlarms).found();
+  private List<ChangeExplanation> search(List<Series> series, double falseAlarms) {
+    return new Search(series, records.month().atDay(1), falseAlarms).found();
   }
 
-  /** The finding that tells an explanation; empty if nothing is wrong with what it explains. */
-  private Optional<Finding> finding(ChangeExplanation one) {
+  /** What changed the dressing or the bone of all bodies accuses nothing. */
+  private static boolean isTold(ChangeExplanation one) {
+    return !one.factor().isGeneral()
+        || !one.changes(Measure.DRESSING) && !one.changes(Measure.BONE);
+  }
+
+  private Finding finding(ChangeExplanation one) {
     var measure = one.parts().get(0).series().measure();
-    boolean worse = one.isMore() != (measure == Measure.DRESSING || measure == Measure.HOME);
+    var name = new Evidence.Name(name(one));
     return switch (one.factor()) {
-      case SCALE -> Optional.of(scale(one));
-      case CHILLER -> Optional.of(chiller(one));
-      case EVERYTHING, SPECIES -> general(measure, one);
-      case LATE, CLASS, SUPPLIER, BONER ->
-          worse ? Optional.of(accusing(measure, one)) : Optional.empty();
-    };
-  }
-
-  private Finding accusing(Measure measure, ChangeExplanation one) {
-    var name = new Evidence.Name(one.level());
-    return switch (one.factor()) {
+      case LATE -> late(one);
+      case SCALE -> scale(one);
+      case KILL -> finding(Finding.Kind.CHILLED_BODIES, "day", one, Map.of("which", which(one)));
+      case CHILLER -> chiller(one);
       case CLASS -> finding(Finding.Kind.CLASS, measure.id(), one, Map.of("class", name));
       case SUPPLIER -> finding(Finding.Kind.SUPPLIER, measure.id(), one, Map.of("supplier", name));
       case BONER -> finding(Finding.Kind.BONER, "since", one, Map.of("boner", name));
-      default -> late(one);
+      case EVERYTHING, SPECIES ->
+          switch (measure) {
+            case CHILL -> chiller(one);
+            case BENCH -> finding(Finding.Kind.BENCH, "", one, Map.of());
+            case DAYS -> finding(Finding.Kind.HANGING, "since", one, Map.of());
+            case HOME, DRESSING, BONE -> finding(Finding.Kind.YIELD, "", one, Map.of());
+          };
     };
   }
 
-  private Optional<Finding> general(Measure measure, ChangeExplanation one) {
-    return switch (measure) {
-      case CHILL -> Optional.of(chiller(one));
-      case BENCH ->
-          Optional.of(
-              one.isMore()
-                  ? finding(Finding.Kind.BENCH, "", one, Map.of())
-                  : finding(
-                      Finding.Kind.SCALE,
-                      isGain(one) ? "gain" : "balance",
-                      one,
-                      scales(balanceScales(one))));
-      case HOME ->
-          Optional.of(one)
-              .filter(o -> !o.isMore())
-              .map(o -> finding(Finding.Kind.YIELD, "", o, Map.of()));
-      case DAYS ->
-          Optional.of(one)
-              .filter(ChangeExplanation::isMore)
-              .map(o -> finding(Finding.Kind.HANGING, "since", o, Map.of()));
-      case DRESSING, BONE -> Optional.empty();
-    };
+  private static String name(ChangeExplanation one) {
+    return one.factor().name(one.bodies().get(0));
   }
 
-  /** A chiller does not get better by itself: if it seems to take less, a rail scale is wrong. */
   private Finding chiller(ChangeExplanation one) {
     var names = new TreeSet<String>();
     one.bodies().forEach(body -> names.add(body.body().chiller()));
-    var chillers = Map.<String, Evidence>of("chillers", new Evidence.Names(List.copyOf(names)));
-    return one.isMore()
-        ? finding(Finding.Kind.CHILLER, "", one, chillers)
-        : finding(Finding.Kind.SCALE, "chill", one, scales(railScales(one)));
+    var chillers = new Evidence.Names(List.copyOf(names));
+    return finding(Finding.Kind.CHILLER, "", one, Map.of("chillers", chillers));
   }
 
   private Finding late(ChangeExplanation one) {
     var series = one.parts().get(0).series();
     var evidence = new HashMap<String, Evidence>();
-    evidence.put("which", new Evidence.Bodies(MonthBody.ids(one.bodies())));
-    evidence.put("usual_hours", new Evidence.Number(Exact.ofStatistic(series.usualHours()), 0));
-    evidence.put("hours", new Evidence.Number(Exact.ofStatistic(Series.hours(one.bodies())), 0));
+    evidence.put("which", which(one));
+    evidence.put("usual_hours", Evidence.number(series.usualHours(), 0));
+    evidence.put("hours", Evidence.number(Series.hours(one.bodies()), 0));
     return finding(Finding.Kind.CHILLED_BODIES, "late", one, evidence);
   }
 
-  private static boolean isGain(ChangeExplanation one) {
-    return mean(one) < 0;
+  private static Evidence which(ChangeExplanation one) {
+    return new Evidence.Bodies(MonthBody.ids(one.bodies()));
   }
 
+  /** One scale, or several that explain it about as well, one of which is off. */
   private Finding scale(ChangeExplanation one) {
+    var scales = new Evidence.Names(List.copyOf(one.names()));
+    double change = one.effect().mean() * exposure(one);
     boolean rail = one.changes(Measure.CHILL) || exposure(one) < 0;
-    String variant = rail ? "rail" : one.isMore() ? "light" : "heavy";
-    return finding(Finding.Kind.SCALE, variant, one, scales(Set.of(one.level())));
-  }
-
-  private static Map<String, Evidence> scales(Set<String> scales) {
-    return Map.of("scales", new Evidence.Names(List.copyOf(scales)));
-  }
-
-  private static Set<String> railScales(ChangeExplanation one) {
-    var scales = new TreeSet<String>();
-    for (var body : one.bodies()) {
-      Stream.of(body.balance().rail().hot(), body.balance().rail().cold())
-          .flatMap(weights -> weights.weighings().stream())
-          .map(Weighing::scale)
-          .forEach(scale -> scales.add(scale.id()));
-    }
-    return scales;
-  }
-
-  private static Set<String> balanceScales(ChangeExplanation one) {
-    var scales = new TreeSet<String>();
-    for (var body : one.bodies()) {
-      Stream.of(body.balance().boningWeighings(), body.balance().outOfBoning())
-          .flatMap(List::stream)
-          .map(Weighing::scale)
-          .forEach(scale -> scales.add(scale.id()));
-    }
-    return scales;
+    String variant =
+        scales.values().size() == 1 || change > 0
+            ? rail ? "rail" : one.isMore() ? "light" : "heavy"
+            : told(one) == Measure.CHILL ? "chill" : mean(one) < 0 ? "gain" : "balance";
+    return finding(Finding.Kind.SCALE, variant, one, Map.of("scales", scales));
   }
 
   /** The measure whose figures a finding gives: bench loss if it changed, else the first one. */
@@ -234,9 +184,8 @@ public record ChangeFindings(MonthRecords records) {
     evidence.put("difference", value(measure, Math.abs(change)));
     evidence.put("lower", value(measure, Math.max(0, size - half)));
     evidence.put("upper", value(measure, size + half));
-    evidence.put("t", new Evidence.Number(Exact.ofStatistic(one.effect().strength()), 2));
-    evidence.put("t_limit", new Evidence.Number(Exact.ofStatistic(one.limit()), 2));
-    evidence.put("false_alarms", Evidence.FALSE_ALARMS);
+    evidence.put("t", Evidence.number(one.effect().strength(), 2));
+    evidence.put("t_limit", Evidence.number(one.limit(), 2));
     var costs = new ArrayList<Finding.Cost>();
     if (measure != Measure.DAYS) {
       var percent = Exact.ofStatistic(Math.abs(change));
@@ -262,8 +211,6 @@ public record ChangeFindings(MonthRecords records) {
   }
 
   private static Evidence value(Measure measure, double value) {
-    return measure == Measure.DAYS
-        ? new Evidence.Number(Exact.ofStatistic(value), 0)
-        : new Evidence.Percent(Exact.ofStatistic(value), 2);
+    return measure == Measure.DAYS ? Evidence.number(value, 0) : Evidence.percent(value);
   }
 }

@@ -1,6 +1,7 @@
 package gambrel.insight.month.change;
 
 import gambrel.insight.month.figures.MonthBody;
+import java.time.LocalDate;
 import java.util.Set;
 
 /**
@@ -16,6 +17,8 @@ enum Factor {
   SPECIES,
   /** A scale that reads light, or heavy. */
   SCALE,
+  /** A day of kill. */
+  KILL,
   /** A chiller. */
   CHILLER,
   /** A class of a species. */
@@ -30,18 +33,32 @@ enum Factor {
     return compareTo(SCALE) < 0;
   }
 
-  /** The chillers, classes or the like that a body names; none if it names none. */
+  /** What the shop calls the one of this kind that a body has; empty if it has none. */
+  String name(MonthBody body) {
+    return switch (this) {
+      case LATE, EVERYTHING, SCALE -> "";
+      case SPECIES -> body.species().id();
+      case KILL -> body.body().killed().map(LocalDate::toString).orElse("");
+      case CHILLER -> body.body().chiller();
+      case CLASS -> body.body().category();
+      case SUPPLIER -> body.body().supplier();
+      case BONER -> body.boner().orElse("");
+    };
+  }
+
+  /**
+   * What a body has in common with others of its name. A class is one of a species; what a day, a
+   * supplier or a boner changes may be of all species, or of one.
+   */
   Set<String> levels(MonthBody body) {
-    var name =
-        switch (this) {
-          case EVERYTHING -> name();
-          case SPECIES -> body.species().id();
-          case CHILLER -> body.body().chiller();
-          case CLASS -> body.body().category();
-          case SUPPLIER -> body.body().supplier();
-          case BONER -> body.boner().orElse("");
-          case LATE, SCALE -> "";
-        };
-    return name.isEmpty() ? Set.of() : Set.of(name);
+    var name = name(body);
+    var ofSpecies = body.species().id() + '|' + name;
+    return switch (this) {
+      case LATE, EVERYTHING -> Set.of("");
+      case SCALE -> Set.of();
+      case SPECIES, CHILLER -> name.isEmpty() ? Set.of() : Set.of(name);
+      case CLASS -> name.isEmpty() ? Set.of() : Set.of(ofSpecies);
+      case KILL, SUPPLIER, BONER -> name.isEmpty() ? Set.of() : Set.of(name, ofSpecies);
+    };
   }
 }

@@ -41,6 +41,16 @@ public enum Measure {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** Whether it is the difference of what scales weighed before and after. */
+  boolean isOfBalance() {
+    return this == CHILL || this == BENCH;
+  }
+
+  /** Whether more of it is better. */
+  boolean isBetterHigher() {
+    return this == DRESSING || this == HOME;
+  }
+
   /** The figure whose whole it is a share of. */
   public BodyFigure figure() {
     return figure;
@@ -50,8 +60,8 @@ public enum Measure {
   boolean isExplainedBy(Factor factor) {
     return switch (factor) {
       case EVERYTHING, SPECIES -> true;
-      case LATE, CHILLER -> this == CHILL;
-      case SCALE -> this == CHILL || this == BENCH;
+      case LATE, KILL, CHILLER -> this == CHILL;
+      case SCALE -> false;
       case CLASS -> this != BONE && this != DAYS;
       case SUPPLIER -> this == DRESSING || this == HOME;
       case BONER -> this == BONE;
@@ -102,23 +112,21 @@ public enum Measure {
         : killed;
   }
 
-  /** What bodies must agree in to be compared, besides their species. */
-  String kind(MonthBody body) {
+  /** What may add to the value of a body, besides its species. */
+  List<String> kind(MonthBody body) {
     String category = body.body().category();
     return switch (this) {
-      case CHILL -> category + '|' + body.body().chiller();
+      case CHILL -> List.of(category, body.body().chiller());
       case BENCH ->
-          category
-              + '|'
-              + body.railScale().orElse("")
-              + '|'
-              + body.benchScale().orElse("")
-              + '|'
-              + body.balance().weighings().of(Step.AGED).isEmpty();
-      case DRESSING -> category + '|' + body.body().supplier();
-      case BONE -> body.classAndStyle() + '|' + body.boner().orElse("");
-      case HOME -> body.classAndStyle() + '|' + body.body().supplier();
-      case DAYS -> category;
+          List.of(
+              category,
+              body.railScale().orElse(""),
+              body.benchScale().orElse(""),
+              String.valueOf(body.balance().weighings().of(Step.AGED).isEmpty()));
+      case DRESSING -> List.of(category, body.body().supplier());
+      case BONE -> List.of(body.classAndStyle(), body.boner().orElse(""));
+      case HOME -> List.of(body.classAndStyle(), body.body().supplier());
+      case DAYS -> List.of(category);
     };
   }
 

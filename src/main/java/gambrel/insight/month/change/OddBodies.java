@@ -51,28 +51,23 @@ final class OddBodies {
       var body = series.bodies().get(place);
       var figure = series.measure().figure();
       double value = series.listed().get(place).value();
-      var distance = Exact.ofStatistic(Math.abs(value - expected));
-      var lost = figure.lost(List.of(body), distance);
+      double distance = Math.abs(value - expected);
+      var lost = figure.lost(List.of(body), Exact.ofStatistic(distance));
       var evidence = new HashMap<String, Evidence>();
       evidence.put("body", new Evidence.Bodies(List.of(body.id())));
-      evidence.put("loss", new Evidence.Percent(Exact.ofStatistic(Math.abs(value)), 2));
+      evidence.put("loss", Evidence.percent(Math.abs(value)));
       evidence.put("species", new Evidence.Kind(series.species()));
-      evidence.put("difference", new Evidence.Percent(distance, 2));
+      evidence.put("difference", Evidence.percent(distance));
       // A loss below zero is a gain, which is not expected: the limit is printed as zero.
-      evidence.put("lower", percent(Math.max(0, expected - half)));
-      evidence.put("upper", percent(expected + half));
+      evidence.put("lower", Evidence.percent(Math.max(0, expected - half)));
+      evidence.put("upper", Evidence.percent(expected + half));
       evidence.put("bodies_before", new Evidence.Count(series.baseline()));
-      evidence.put("false_alarms", Evidence.FALSE_ALARMS);
       return Finding.likely(
           figure == BodyFigure.CHILL ? Finding.Kind.CHILLED_BODIES : Finding.Kind.BENCH_BODIES,
           value < 0 ? "gain" : value > expected ? "above" : "below",
           List.of(body.id()),
           evidence,
           Finding.Cost.onRail(lost, series.species(), records));
-    }
-
-    private static Evidence percent(double value) {
-      return new Evidence.Percent(Exact.ofStatistic(value), 2);
     }
   }
 
@@ -111,10 +106,9 @@ final class OddBodies {
       int place = i;
       double known = explained.stream().mapToDouble(one -> one.explains(series, place)).sum();
       var listed = series.listed().get(i);
-      values.add(
-          new Value(listed.kind(), listed.day(), listed.value() - known, listed.covariate()));
+      values.add(listed.with(listed.value() - known));
     }
-    var judge = new Judge(series, alike(values, series.baseline()), falseAlarms);
+    var judge = Judge.of(series, alike(values, series.baseline()), falseAlarms);
     return IntStream.range(series.baseline(), values.size())
         .filter(i -> !late.contains(series.bodies().get(i)))
         .filter(i -> isJudged(series.measure(), series.bodies().get(i)))
@@ -126,61 +120,66 @@ final class OddBodies {
     return measure == Measure.CHILL || body.account().isSettled();
   }
 
-  /** Kinds of which there are few before become one. */
+  /** Traits that few bodies before have become one. */
   private static List<Value> alike(List<Value> values, int baseline) {
     var numbers = new HashMap<String, Integer>();
-    values.subList(0, baseline).forEach(v -> numbers.merge(v.kind(), 1, Integer::sum));
+    values.subList(0, baseline).stream()
+        .flatMap(OddBodies::traits)
+        .forEach(trait -> numbers.merge(trait, 1, Integer::sum));
     return values.stream()
         .map(
             v ->
-                numbers.getOrDefault(v.kind(), 0) < FEWEST_OF_KIND
-                    ? new Value("", v.day(), v.value(), v.covariate())
-                    : v)
+                new Value(
+                    traits(v)
+                        .map(t -> numbers.getOrDefault(t, 0) < FEWEST_OF_KIND ? "" : t)
+                        .toList(),
+                    v.day(),
+                    v.value(),
+                    v.covariate()))
         .toList();
+  }
+
+  /** The traits of a value, each with its place. */
+  private static Stream<String> traits(Value value) {
+    return IntStream.range(0, value.kind().size()).mapToObj(i -> i + value.kind().get(i));
   }
 
   /** The usual values of a series, as they are and as square roots. */
   private record Judge(
       Series series, List<Value> values, double t, UsualValue usual, UsualValue roots) {
-    Judge(Series series, List<Value> values, double falseAlarms) {
-      this(series, values, UsualValue.of(values.subList(0, series.baseline())), falseAlarms);
-    }
-
-    private Judge(Series series, List<Value> values, UsualValue usual, double falseAlarms) {
-      this(
-          series,
-          values,
-          OF_MEDIAN * Moments.studentsAbove(usual.degrees(), falseAlarms / 2),
-          usual,
-          UsualValue.of(
-              values.subList(0, series.baseline()).stream()
-                  .filter(v -> v.value() > 0)
-                  .map(Judge::root)
-                  .toList()));
+    static Judge of(Series series, List<Value> values, double falseAlarms) {
+      var before = values.subList(0, series.baseline());
+      var usual = UsualValue.of(before);
+      var roots = before.stream().filter(v -> v.value() > 0).map(Judge::root).toList();
+      double t = OF_MEDIAN * Moments.studentsAbove(usual.degrees(), falseAlarms / 2);
+      return new Judge(series, values, t, usual, UsualValue.of(roots));
     }
 
     private static Value root(Value value) {
-      return new Value(value.kind(), value.day(), Math.sqrt(value.value()), value.covariate());
+      return value.with(Math.sqrt(value.value()));
+    }
+
+    private double half(UsualValue of, Value value) {
+      return t * Math.max(FINEST, of.spreadAt(value));
+    }
+
+    /** By how many half widths of the interval a value lies off; 0 if nothing is usual. */
+    private double times(UsualValue of, Value value) {
+      var expected = of.expected(value);
+      return expected.isEmpty()
+          ? 0
+          : Math.abs(value.value() - expected.getAsDouble()) / half(of, value);
     }
 
     Optional<Odd> odd(int place) {
       var value = values.get(place);
-      var expected = usual.expected(value);
-      double half = t * Math.max(FINEST, usual.spreadAt(value));
-      if (expected.isEmpty() || Math.abs(value.value() - expected.getAsDouble()) <= half) {
+      double times = times(usual, value);
+      if (times <= 1 || value.value() > 0 && times(roots, root(value)) <= 1) {
         return Optional.empty();
       }
-      if (value.value() > 0) {
-        var root = root(value);
-        var middle = roots.expected(root);
-        if (middle.isEmpty()
-            || Math.abs(root.value() - middle.getAsDouble()) <= t * roots.spreadAt(root)) {
-          return Optional.empty();
-        }
-      }
-      double times = Math.abs(value.value() - expected.getAsDouble()) / half;
       double known = series.listed().get(place).value() - value.value();
-      return Optional.of(new Odd(series, place, expected.getAsDouble() + known, half, times));
+      double expected = usual.expected(value).orElseThrow() + known;
+      return Optional.of(new Odd(series, place, expected, half(usual, value), times));
     }
   }
 }

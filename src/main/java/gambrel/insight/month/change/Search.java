@@ -1,227 +1,114 @@
 package gambrel.insight.month.change;
 
-import gambrel.insight.month.figures.MonthBody;
-import gambrel.trade.weighing.Weighing;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The search for the explanation that covers most of what changed in some figures. Every thing that
- * may explain it is tried from every day of the month on, and from the first day of the month
- * before. The rate of false alarms is divided among all that were tried (Bonferroni). What explains
- * most has the largest t. An explanation that is about all bodies is preferred to one about some of
- * them, unless the latter fits better by odds of about twenty to one: by 6 in the square of t,
- * which is twice the logarithm of the ratio of likelihoods.
+ * The search for the explanation that covers most of what changed in some figures. Every suspect is
+ * tried from the first day of the month before, and from every week of the month on. The rate of
+ * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
+ * largest t. An explanation that is about all bodies is preferred to one about some of them, unless
+ * the latter fits better by odds of ten to one: by 4.6 in the square of t, which is twice the
+ * logarithm of the ratio of likelihoods. The day is then the one of the month that fits best.
  *
  * @param series the figures
- * @param factors what may explain a change
  * @param first the first day of the month
  * @param falseAlarms the rate of false alarms of the whole search
  */
-record Search(List<Series> series, Set<Factor> factors, LocalDate first, double falseAlarms) {
-  private static final double MARGIN = 6;
+record Search(List<Series> series, LocalDate first, double falseAlarms) {
+  private static final double MARGIN = 4.6;
+  private static final Comparator<ChangeExplanation> BY_FIT =
+      Comparator.comparingDouble(ChangeExplanation::fit);
 
-  /** The explanations of what changed, at most one for each figure; the strongest first. */
+  /** The explanations of what changed, one for each figure, or several days; strongest first. */
   List<ChangeExplanation> found() {
     var tried = tried();
+    long tests = tests(tried);
     var beyond =
         tried.stream()
-            .map(one -> one.of(tried.size(), falseAlarms))
+            .filter(ChangeExplanation::isWorse)
+            .map(one -> one.of(tests, falseAlarms))
             .filter(ChangeExplanation::isBeyondLimit)
             .collect(Collectors.toCollection(ArrayList::new));
     var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
       var best = best(beyond);
-      found.add(best);
-      beyond.removeIf(
-          other -> other.parts().stream().anyMatch(p -> best.changes(p.series().measure())));
+      found.add(dated(best).of(tests, falseAlarms).with(asGood(best, beyond)));
+      beyond.removeIf(best::explains);
     }
     return found;
   }
 
-  private static double fit(ChangeExplanation explanation) {
-    return explanation.effect().strength() * explanation.effect().strength();
+  /** How many different tests there were. That of a scale has two sides. */
+  private static long tests(List<ChangeExplanation> tried) {
+    return distinct(tried.stream())
+        + distinct(tried.stream().filter(one -> one.factor() == Factor.SCALE));
+  }
+
+  private static long distinct(Stream<ChangeExplanation> some) {
+    return some.map(ChangeExplanation::effect).distinct().count();
   }
 
   private static ChangeExplanation best(Collection<ChangeExplanation> all) {
-    var byFit = Comparator.comparingDouble(Search::fit);
-    var best = all.stream().max(byFit).orElseThrow();
+    var best = all.stream().max(BY_FIT).orElseThrow();
     return all.stream()
-        .filter(other -> other.factor().isGeneral() && fit(other) >= fit(best) - MARGIN)
-        .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(byFit.reversed()))
+        .filter(other -> other.factor().isGeneral() && other.fit() >= best.fit() - MARGIN)
+        .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()))
         .orElse(best);
   }
 
+  /** The things of the kind that the best explanation accuses which explain it about as well. */
+  private static Set<String> asGood(ChangeExplanation best, Collection<ChangeExplanation> all) {
+    return all.stream()
+        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - MARGIN)
+        .map(other -> other.suspect().level())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The same from the day on that fits best; of several days the last. */
+  private ChangeExplanation dated(ChangeExplanation one) {
+    return Stream.concat(Stream.of(one), days().flatMap(day -> one.suspect().since(day).stream()))
+        .filter(other -> other.isMore() == one.isMore())
+        .max(BY_FIT.thenComparing(ChangeExplanation::since))
+        .orElse(one);
+  }
+
   private List<ChangeExplanation> tried() {
-    var tried = new ArrayList<ChangeExplanation>();
-    for (var measure : Measure.values()) {
-      var own = series.stream().filter(s -> s.measure() == measure).toList();
-      if (measure == Measure.CHILL && factors.contains(Factor.LATE)) {
-        late(own).ifPresent(tried::add);
-      }
-      for (var factor : factors) {
-        if (factor != Factor.SCALE && factor != Factor.LATE && measure.isExplainedBy(factor)) {
-          byLevel(factor, own).forEach(tried::add);
-        }
-      }
-    }
-    if (factors.contains(Factor.SCALE)) {
-      scales().forEach(tried::add);
-    }
-    return tried;
-  }
-
-  private Optional<ChangeExplanation> late(List<Series> chill) {
-    var late = chill.stream().flatMap(s -> s.late().stream()).toList();
-    var parts =
-        late.stream()
-            .map(s -> new ChangeExplanation.Part(s, s.exposure(i -> i < s.baseline() ? 0 : 1)))
-            .toList();
-    return ChangeExplanation.of(Factor.LATE, "", first, parts);
-  }
-
-  /** The first day of the month before, and every day of the month with a body. */
-  private List<LocalDate> days(Collection<Series> some) {
-    return Stream.concat(
-            Stream.of(first.minusMonths(1)), some.stream().flatMap(Series::daysOfMonth))
-        .distinct()
-        .sorted()
+    var days = new TreeSet<LocalDate>(List.of(first, first.minusMonths(1)));
+    days()
+        .map(day -> day.with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY)))
+        .filter(day -> day.isAfter(first))
+        .forEach(days::add);
+    return suspects()
+        .flatMap(suspect -> days.stream().flatMap(day -> suspect.since(day).stream()))
         .toList();
   }
 
-  private Stream<ChangeExplanation> byLevel(Factor factor, List<Series> some) {
-    // Classes of one name in two species have nothing in common.
-    return factor == Factor.CLASS || factor == Factor.BONER || factor == Factor.SUPPLIER
-        ? some.stream().flatMap(one -> among(factor, List.of(one)))
-        : among(factor, some);
+  /** The days of the month with a body. */
+  private Stream<LocalDate> days() {
+    return series.stream().flatMap(Series::daysOfMonth).distinct().sorted();
   }
 
-  private Stream<ChangeExplanation> among(Factor factor, List<Series> some) {
-    var named = new IdentityHashMap<Series, List<Set<String>>>();
-    var levels = new TreeSet<String>();
-    for (var one : some) {
-      named.put(one, one.bodies().stream().map(factor::levels).toList());
-      one.ofMonth().forEach(body -> levels.addAll(factor.levels(body)));
-    }
-    boolean tells = factor == Factor.EVERYTHING || levels.size() > 1;
-    return levels.stream()
-        .filter(level -> tells)
-        .flatMap(level -> days(some).stream().map(since -> Map.entry(level, since)))
-        .flatMap(
-            of ->
-                explanation(
-                    factor,
-                    of.getKey(),
-                    of.getValue(),
-                    some,
-                    one ->
-                        i ->
-                            one.isSince(i, of.getValue())
-                                    && named.get(one).get(i).contains(of.getKey())
-                                ? 1
-                                : 0)
-                    .stream());
+  private Stream<Suspect> suspects() {
+    var balanced = series.stream().filter(one -> one.measure().isOfBalance()).toList();
+    return Stream.concat(
+        Stream.of(Measure.values()).flatMap(this::suspects), Suspect.scales(balanced));
   }
 
-  private static Optional<ChangeExplanation> explanation(
-      Factor factor,
-      String level,
-      LocalDate since,
-      List<Series> some,
-      Function<Series, IntToDoubleFunction> exposure) {
-    var parts =
-        some.stream()
-            .map(one -> new ChangeExplanation.Part(one, one.exposure(exposure.apply(one))))
-            .toList();
-    return ChangeExplanation.of(factor, level, since, parts);
-  }
-
-  /**
-   * Weights of a body that left a figure's whole, or came into it.
-   *
-   * @param hot whether they were of a hot body
-   */
-  private record Move(String scale, LocalDate day, boolean hot) {
-    /** The moves of a body as parts of the whole; below zero if they came in. */
-    static Map<Move, Double> of(Series series, MonthBody body) {
-      var balance = body.balance();
-      boolean chill = series.measure() == Measure.CHILL;
-      double whole =
-          body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
-      var moves = new HashMap<Move, Double>();
-      for (var left : chill ? balance.rail().cold().weighings() : balance.outOfBoning()) {
-        add(moves, left, false, 1 / whole);
-      }
-      for (var came : chill ? balance.rail().hot().weighings() : balance.boningWeighings()) {
-        add(moves, came, chill, -1 / whole);
-      }
-      return moves;
-    }
-
-    private static void add(
-        Map<Move, Double> moves, Weighing weighing, boolean hot, double factor) {
-      double part = factor * weighing.net().hundredThousandths();
-      moves.merge(new Move(weighing.scale().id(), weighing.date(), hot), part, Double::sum);
-    }
-  }
-
-  /**
-   * That a scale reads light from a day on, under all bodies or under cold ones alone: a loss rises
-   * by the part of the whole that left on it, less the part that came in on it.
-   */
-  private Stream<ChangeExplanation> scales() {
-    var moves = new IdentityHashMap<Series, List<Map<Move, Double>>>();
-    var scales = new TreeSet<String>();
-    var underHot = new TreeSet<String>();
-    for (var one : series) {
-      moves.put(one, one.bodies().stream().map(body -> Move.of(one, body)).toList());
-      moves.get(one).stream()
-          .skip(one.baseline())
-          .flatMap(moved -> moved.keySet().stream())
-          .forEach(move -> (move.hot() ? underHot : scales).add(move.scale()));
-    }
-    scales.addAll(underHot);
-    return scales.stream()
-        .flatMap(scale -> days(series).stream().map(since -> new Move(scale, since, true)))
-        .flatMap(
-            all ->
-                underHot.contains(all.scale())
-                    ? Stream.of(all, new Move(all.scale(), all.day(), false))
-                    : Stream.of(all))
-        .flatMap(
-            of ->
-                explanation(
-                    Factor.SCALE,
-                    of.scale(),
-                    of.day(),
-                    series,
-                    one -> i -> light(of, moves.get(one).get(i)))
-                    .stream());
-  }
-
-  private static double light(Move of, Map<Move, Double> moves) {
-    double sum = 0;
-    for (var moved : moves.entrySet()) {
-      var move = moved.getKey();
-      if ((of.hot() || !move.hot())
-          && move.scale().equals(of.scale())
-          && !move.day().isBefore(of.day())) {
-        sum += moved.getValue();
-      }
-    }
-    return sum;
+  private Stream<Suspect> suspects(Measure measure) {
+    var own = series.stream().filter(one -> one.measure() == measure).toList();
+    var late = own.stream().flatMap(one -> one.late().stream()).toList();
+    return Stream.of(Factor.values())
+        .filter(measure::isExplainedBy)
+        .flatMap(factor -> Suspect.of(factor, factor == Factor.LATE ? late : own));
   }
 }

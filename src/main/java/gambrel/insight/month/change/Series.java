@@ -7,12 +7,11 @@ import gambrel.insight.month.figures.Spread;
 import gambrel.insight.statistics.DayValues;
 import gambrel.trade.cuts.Species;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntToDoubleFunction;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -66,8 +65,10 @@ record Series(
 
   private static DayValues.Value value(
       Measure measure, MonthBody body, ToDoubleFunction<MonthBody> alike) {
+    var kind = new ArrayList<>(measure.kind(body));
+    kind.add(String.valueOf(alike.applyAsDouble(body)));
     return new DayValues.Value(
-        measure.kind(body) + '|' + alike.applyAsDouble(body),
+        kind,
         measure.day(body),
         measure.value(body).orElseThrow().doubleValue(),
         measure.covariate(body));
@@ -116,15 +117,5 @@ record Series(
   /** The bodies of the month. */
   List<MonthBody> ofMonth() {
     return bodies.subList(baseline, bodies.size());
-  }
-
-  /** Whether the day of a body is not before another. */
-  boolean isSince(int place, LocalDate since) {
-    return !listed.get(place).day().isBefore(since);
-  }
-
-  /** One number for each body, by its place. */
-  double[] exposure(IntToDoubleFunction number) {
-    return IntStream.range(0, bodies.size()).mapToDouble(number).toArray();
   }
 }

@@ -15,10 +15,10 @@ public final class AlarmRates {
   public static final double COMPARISON = MONTH / 20;
 
   /** The search for what changed the losses in the chiller and on the bench. */
-  public static final double LOSSES = MONTH / 4;
+  public static final double LOSSES = MONTH / 3;
 
   /** Each of the five other searches for a change. */
-  public static final double CHANGE = MONTH / 50;
+  public static final double CHANGE = MONTH / 17;
 
   /** The losses of all single bodies of the month together. */
   public static final double BODIES = MONTH / 100;

@@ -2,6 +2,7 @@ package gambrel.insight.month.figures;
 
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import gambrel.trade.measure.Weight;
 import java.time.LocalDate;
@@ -57,13 +58,20 @@ public sealed interface Evidence {
   /** Ids of bodies; a page may print the first ones only. */
   record Bodies(List<String> ids) implements Evidence {}
 
-  /** The rate of false alarms of a month as a whole. */
-  Evidence FALSE_ALARMS = percent(BigFraction.of(1));
-
   /** The species of some bodies. */
   static Evidence species(Collection<MonthBody> bodies) {
     var all = bodies.stream().map(MonthBody::species).distinct().sorted().toList();
     return all.size() == 1 ? new Kind(all.get(0)) : new Kinds(all);
+  }
+
+  /** A statistic of minutes, hours, days or none. */
+  static Number number(double statistic, int decimals) {
+    return new Number(Exact.ofStatistic(statistic), decimals);
+  }
+
+  /** A statistic in per cent, with two decimals. */
+  static Percent percent(double statistic) {
+    return new Percent(Exact.ofStatistic(statistic), 2);
   }
 
   /** A percentage with one decimal. */

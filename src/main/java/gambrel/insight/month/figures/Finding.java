@@ -2,11 +2,13 @@ package gambrel.insight.month.figures;
 
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Money;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,14 +64,16 @@ public record Finding(
     return new Finding(kind, variant, subjects, evidence, costs, Sureness.CERTAIN);
   }
 
-  /** A finding of a statistical test. */
+  /** A finding of a statistical test; the month's rate of false alarms is put to its evidence. */
   public static Finding likely(
       Kind kind,
       String variant,
       List<String> subjects,
       Map<String, Evidence> evidence,
       List<Cost> costs) {
-    return new Finding(kind, variant, subjects, evidence, costs, Sureness.LIKELY);
+    var values = new HashMap<>(evidence);
+    values.put("false_alarms", Evidence.percent(Exact.ofStatistic(100 * AlarmRates.MONTH)));
+    return new Finding(kind, variant, subjects, values, costs, Sureness.LIKELY);
   }
 
   /** The largest cost to one owner; findings are ordered by it. Empty if unknown. */

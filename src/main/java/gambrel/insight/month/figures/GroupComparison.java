@@ -3,6 +3,7 @@ package gambrel.insight.month.figures;
 import gambrel.insight.statistics.Moments;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -27,17 +28,19 @@ public final class GroupComparison {
   /** The least number of bodies in each group. */
   public static final int FEWEST = 8;
 
+  /** A group with so many bodies in a month is not filled up with earlier ones. */
+  public static final int ENOUGH = 20;
+
   private GroupComparison() {}
 
   /**
    * One body in a comparison.
    *
-   * @param body its id
    * @param kind bodies are compared within a kind
    * @param group the group that it belongs to
    * @param value what is compared
    */
-  public record Sample(String body, String kind, String group, double value) {}
+  public record Sample(String kind, String group, double value) {}
 
   /**
    * How far a group lies from the others.
@@ -60,8 +63,8 @@ public final class GroupComparison {
     }
 
     /**
-     * The values that decided: the ends as {@code lower} and {@code upper}, the rate of false
-     * alarms, and three under the names that the finding's sentence uses.
+     * The values that decided: the ends as {@code lower} and {@code upper}, and three under the
+     * names that the finding's sentence uses.
      *
      * @param names those of the mean, of the number of bodies and of the number of others
      * @param print how mean and ends are printed
@@ -75,7 +78,6 @@ public final class GroupComparison {
       evidence.put(names.get(2), new Evidence.Count(others));
       evidence.put("lower", print.apply(Exact.ofStatistic(low)));
       evidence.put("upper", print.apply(Exact.ofStatistic(high)));
-      evidence.put("false_alarms", Evidence.FALSE_ALARMS);
       return evidence;
     }
   }
@@ -85,16 +87,37 @@ public final class GroupComparison {
    * groups, so that it holds for all of them together (Bonferroni). Groups that have, or are
    * compared with, fewer than {@link #FEWEST} bodies are missing.
    *
-   * @param looks how many such comparisons of the same groups share the rate; 1 for a single one
+   * @param comparisons how many such comparisons share the rate; 1 for a single one
    */
   public static SortedMap<String, Difference> eachAgainstTheRest(
-      Collection<Sample> samples, int looks) {
+      Collection<Sample> samples, int comparisons) {
     var groups = new TreeMap<String, Kinds>();
     samples.stream().map(Sample::group).forEach(g -> groups.put(g, Kinds.of(samples, g)));
     groups.values().removeIf(kinds -> !kinds.isEnough());
     var found = new TreeMap<String, Difference>();
-    groups.forEach((group, kinds) -> found.put(group, kinds.difference(groups.size() * looks)));
+    groups.forEach(
+        (group, kinds) -> found.put(group, kinds.difference(groups.size() * comparisons)));
     return found;
+  }
+
+  /**
+   * The same for a month. Since few bodies tell little, each group of the month is filled up to
+   * {@link #ENOUGH} with its latest before it.
+   *
+   * @param samples in order of time
+   */
+  public static SortedMap<String, Difference> eachAgainstTheRest(
+      Compared<List<Sample>> samples, int comparisons) {
+    var before = Groups.inOrder(samples.before().stream(), Sample::group);
+    var filled = new ArrayList<>(samples.month());
+    Groups.inOrder(samples.month().stream(), Sample::group)
+        .forEach(
+            (group, bodies) -> {
+              var earlier = before.getOrDefault(group, List.of());
+              int missing = Math.max(0, ENOUGH - bodies.size());
+              earlier.stream().skip(Math.max(0, earlier.size() - missing)).forEach(filled::add);
+            });
+    return eachAgainstTheRest(filled, comparisons);
   }
 
   /**
@@ -157,7 +180,7 @@ public final class GroupComparison {
         .flatMap(
             one ->
                 figure.apply(one).stream()
-                    .map(value -> new Sample("", kind.apply(one), group, value.doubleValue())));
+                    .map(value -> new Sample(kind.apply(one), group, value.doubleValue())));
   }
 
   /** The kinds that both sides have, in the same order. */

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -165,25 +166,47 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
    * (Bonferroni).
    */
   public Optional<Finding> finding(MonthRecords records) {
-    var own = Ownership.OWN.of(compared.month());
-    var before =
-        compared.before().stream()
-            .map(body -> new DayValues.Value("", LocalDate.MIN, days(body).doubleValue(), 0))
-            .toList();
-    if (before.size() < MonthRecords.ENOUGH || own.isEmpty() || !isSure()) {
-      return Optional.empty();
-    }
-    var usual = UsualValue.of(before);
-    double t = Moments.studentsAbove(usual.degrees(), AlarmRates.DAYS_HUNG / own.size());
-    double limit = usual.medians().get("") + t * Math.max(1, usual.spread());
-    var late = own.stream().filter(body -> days(body).doubleValue() > limit).toList();
-    return Optional.of(late)
-        .filter(bodies -> !bodies.isEmpty())
-        .map(bodies -> finding(records, bodies, usual.medians().get(""), limit));
+    return limits()
+        .map(limits -> finding(records, limits.left(compared.month()), limits))
+        .filter(finding -> !finding.subjects().isEmpty());
   }
 
-  private Finding finding(MonthRecords records, List<MonthBody> late, double usual, double limit) {
-    var median = Exact.ofStatistic(usual);
+  /** The ids of the shop's own bodies of thirteen months that hung beyond that limit. */
+  public Stream<String> left() {
+    return limits().stream().flatMap(limits -> limits.left(bodies()).stream()).map(MonthBody::id);
+  }
+
+  /**
+   * How many days bodies hang.
+   *
+   * @param usual as a rule
+   * @param most own bodies that are not forgotten
+   */
+  private record Limits(double usual, double most) {
+    List<MonthBody> left(List<MonthBody> bodies) {
+      return Ownership.OWN.of(bodies).stream()
+          .filter(body -> days(body).doubleValue() > most)
+          .toList();
+    }
+  }
+
+  private Optional<Limits> limits() {
+    int own = Ownership.OWN.of(compared.month()).size();
+    var before =
+        compared.before().stream()
+            .map(body -> new DayValues.Value(List.of(""), LocalDate.MIN, days(body).doubleValue()))
+            .toList();
+    if (before.size() < MonthRecords.ENOUGH || own == 0 || !isSure()) {
+      return Optional.empty();
+    }
+    var spread = UsualValue.of(before);
+    double usual = spread.expected(before.get(0)).orElseThrow();
+    double t = Moments.studentsAbove(spread.degrees(), AlarmRates.DAYS_HUNG / own);
+    return Optional.of(new Limits(usual, usual + t * Math.max(1, spread.spread())));
+  }
+
+  private Finding finding(MonthRecords records, List<MonthBody> late, Limits limits) {
+    var median = Exact.ofStatistic(limits.usual());
     var days = BigFraction.ZERO;
     var lost = BigFraction.ZERO;
     for (var body : late) {
@@ -199,8 +222,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
             "bodies", new Evidence.Count(late.size()),
             "species", new Evidence.Kind(species()),
             "usual", new Evidence.Number(median, 0),
-            "limit", new Evidence.Number(Exact.ofStatistic(limit), 0),
-            "false_alarms", Evidence.FALSE_ALARMS,
+            "limit", Evidence.number(limits.most(), 0),
             "days", new Evidence.Number(days, 0),
             "weight", new Evidence.Mass(Weight.of(lost)),
             "loss", new Evidence.Percent(percentADay(), 2)),

@@ -107,7 +107,7 @@ public record SupplierLine(
     var body = rate.body();
     return Optional.of(body.body().supplier())
         .filter(supplier -> !supplier.isEmpty())
-        .map(of -> new Sample(body.id(), body.classAndStyle(), of, rate.rate().doubleValue()));
+        .map(of -> new Sample(body.classAndStyle(), of, rate.rate().doubleValue()));
   }
 
   private static List<BodyRate> rates(List<OwnStock> bodies) {

@@ -19,28 +19,32 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Cuts of the shop's own bodies that were packed although trim is worth more. A cut on the bone is
- * left out, since its bone is not told apart. What a customer orders is the customer's choice. It
- * is told in the first month in which it is so, and in the last month of each quarter.
+ * left out, since its bone is not told apart. What a customer orders is the customer's choice.
  */
 public final class BelowTrim {
-  private static final int QUARTER = 3;
-
   private BelowTrim() {}
 
-  /** The cuts of a month, by species in tree order. */
-  public static List<Finding> findings(MonthRecords records) {
+  /**
+   * The cuts of a month, by species in tree order.
+   *
+   * @param isDue whether to tell of all; otherwise of those that were not packed in the twelve
+   *     months before, see {@link CutChoice#isDue}
+   */
+  public static List<Finding> findings(MonthRecords records, boolean isDue) {
     return records.settled().stream()
         .map(bodies -> bodies.map(Ownership.OWN::of))
-        .flatMap(bodies -> of(records, bodies))
+        .flatMap(bodies -> of(records, bodies, isDue))
         .toList();
   }
 
-  private static Stream<Finding> of(MonthRecords records, Compared<List<MonthBody>> bodies) {
+  private static Stream<Finding> of(
+      MonthRecords records, Compared<List<MonthBody>> bodies, boolean isDue) {
     var tree = records.night().shop().cuts().of(bodies.species());
     return tree.items().stream()
         .filter(item -> item.kind() == Kind.MEAT && !tree.facts(item.id()).isOnBone())
         .filter(item -> isPacked(item, bodies.month()))
-        .filter(item -> !item.id().equals(CutTree.MINCE) && isTimely(records, bodies, tree, item))
+        .filter(item -> isDue || !isPacked(item, bodies.before()))
+        .filter(item -> !item.id().equals(CutTree.MINCE))
         .flatMap(
             item ->
                 below(records.values(), tree, item).stream()
@@ -49,17 +53,6 @@ public final class BelowTrim {
 
   private static boolean isPacked(Item item, Collection<MonthBody> bodies) {
     return bodies.stream().anyMatch(body -> body.packs().containsKey(item.id()));
-  }
-
-  /** Whether a quarter ends with the month, or it was not so in the month before. */
-  private static boolean isTimely(
-      MonthRecords records, Compared<List<MonthBody>> bodies, CutTree tree, Item item) {
-    var last = records.month().minusMonths(1);
-    var before = records.baseline().between(last, last).settled();
-    var then = new ItemValues(records.night().shop().values(), last.atEndOfMonth());
-    return records.month().getMonthValue() % QUARTER == 0
-        || !isPacked(item, Ownership.OWN.of(MonthBody.of(bodies.species(), before)))
-        || below(then, tree, item).isEmpty();
   }
 
   /** By how much a unit of weight of the cut is worth less than trim; empty if it is not. */

@@ -195,7 +195,7 @@ public record CutChoice(Species species, Item piece, boolean perPiece, List<Way>
   }
 
   /**
-   * Whether findings about values are due: at the end of a quarter, if a value changed in the
+   * Whether all findings about values are due: at the end of a quarter, if a value changed in the
    * month, or if a piece was cut in a way in which none was cut in the twelve months before. Else
    * the month would only repeat an earlier one.
    */

@@ -4,9 +4,9 @@ import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.GroupComparison.Sample;
-import gambrel.insight.month.figures.LatestComparison;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.stream.Stream;
 
 /**
  * How much bone, as a share of the weight into the boning room, each boner's bodies gave compared
@@ -30,8 +29,6 @@ import java.util.stream.Stream;
  * @param differences by boner, in percentage points
  */
 public record BonerComparison(Species species, SortedMap<String, Difference> differences) {
-  private static final int HALF = 15;
-
   private static final Comparator<MonthBody> BY_LAST_CUT =
       Comparator.comparing((MonthBody b) -> b.balance().lastCut().orElseThrow().toInstant())
           .thenComparing(MonthBody::id);
@@ -41,9 +38,8 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
     var found = new ArrayList<BonerComparison>();
     int species = (int) records.settled().stream().filter(b -> !b.month().isEmpty()).count();
     for (var bodies : records.settled()) {
-      var late = samples(bodies.month().stream().filter(BonerComparison::isLate));
-      var samples = bodies.map(all -> samples(all.stream()));
-      var differences = LatestComparison.of(samples, late, species);
+      var differences =
+          GroupComparison.eachAgainstTheRest(bodies.map(BonerComparison::samples), species);
       if (!differences.isEmpty()) {
         found.add(new BonerComparison(bodies.species(), differences));
       }
@@ -96,13 +92,9 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
             records.settings().currency()));
   }
 
-  private static boolean isLate(MonthBody body) {
-    return body.balance().lastCut().orElseThrow().getDayOfMonth() > HALF;
-  }
-
   /** The samples of bodies with one boner and known bone, in order of the last cut. */
-  private static List<Sample> samples(Stream<MonthBody> bodies) {
-    return bodies
+  private static List<Sample> samples(List<MonthBody> bodies) {
+    return bodies.stream()
         .filter(b -> b.boner().isPresent() && b.share(BodyFigure.BONE).isPresent())
         .sorted(BY_LAST_CUT)
         .map(BonerComparison::sample)
@@ -111,6 +103,6 @@ public record BonerComparison(Species species, SortedMap<String, Difference> dif
 
   private static Sample sample(MonthBody body) {
     double bone = body.percent(BodyFigure.BONE).orElseThrow().doubleValue();
-    return new Sample(body.id(), body.classAndStyle(), body.boner().orElseThrow(), bone);
+    return new Sample(body.classAndStyle(), body.boner().orElseThrow(), bone);
   }
 }

@@ -4,9 +4,9 @@ import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
+import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.GroupComparison.Sample;
-import gambrel.insight.month.figures.LatestComparison;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.measure.Share;
@@ -15,13 +15,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
-/**
- * Suppliers whose bodies dress worse than bodies of the same class from other suppliers. The month
- * is looked at by itself, and with each supplier's latest bodies before it.
- */
+/** Suppliers whose bodies dress worse than bodies of the same class from other suppliers. */
 public final class SupplierComparison {
-  private static final int HALF = 15;
-
   private SupplierComparison() {}
 
   /** The suppliers whose bodies surely dress worse, by species. */
@@ -33,23 +28,16 @@ public final class SupplierComparison {
 
   private static Stream<Finding> of(
       MonthRecords records, Compared<List<MonthBody>> bodies, int species) {
-    return LatestComparison.of(
-            bodies.map(all -> samples(all.stream())),
-            samples(bodies.month().stream().filter(SupplierComparison::isLate)),
-            species)
+    return GroupComparison.eachAgainstTheRest(bodies.map(SupplierComparison::samples), species)
         .entrySet()
         .stream()
         .filter(of -> of.getValue().low() > 0)
         .map(of -> finding(records, bodies, of.getKey(), of.getValue()));
   }
 
-  private static boolean isLate(MonthBody body) {
-    return body.body().killed().filter(day -> day.getDayOfMonth() > HALF).isPresent();
-  }
-
   /** What bodies with a supplier lost in dressing, in per cent of live weight. */
-  private static List<Sample> samples(Stream<MonthBody> bodies) {
-    return bodies
+  private static List<Sample> samples(List<MonthBody> bodies) {
+    return bodies.stream()
         .filter(body -> !body.body().supplier().isEmpty())
         .flatMap(body -> body.share(BodyFigure.DRESSING).stream().map(hot -> sample(body, hot)))
         .toList();
@@ -57,7 +45,7 @@ public final class SupplierComparison {
 
   private static Sample sample(MonthBody body, Share hot) {
     double lost = hot.rest().percent().doubleValue();
-    return new Sample(body.id(), body.body().category(), body.body().supplier(), lost);
+    return new Sample(body.body().category(), body.body().supplier(), lost);
   }
 
   private static Finding finding(

@@ -17,7 +17,7 @@ class GroupComparisonTest {
   private static List<Sample> samples(String kind, String group, double... values) {
     var samples = new ArrayList<Sample>();
     for (double value : values) {
-      samples.add(new Sample("", kind, group, value));
+      samples.add(new Sample(kind, group, value));
     }
     return samples;
   }
@@ -96,7 +96,7 @@ class GroupComparisonTest {
       var all = new ArrayList<Sample>();
       for (int body = 0; body < 36; body++) {
         String kind = body % 2 == 0 ? "steer" : "cow";
-        all.add(new Sample("", kind, "boner" + body % 3, 17 + 0.8 * dice.nextGaussian()));
+        all.add(new Sample(kind, "boner" + body % 3, 17 + 0.8 * dice.nextGaussian()));
       }
       boolean told =
           GroupComparison.eachAgainstTheRest(all, 1).values().stream().anyMatch(d -> isSure(d));
