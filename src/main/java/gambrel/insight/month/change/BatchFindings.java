@@ -77,21 +77,15 @@ final class BatchFindings {
             .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), percent(b)))
             .toList();
     var model = new DayValues(values, baseline);
-    var products =
-        Stream.concat(
-                Stream.of(""),
-                batches.stream().skip(baseline).map(b -> b.batch().product()).distinct().sorted())
-            .toList();
-    var first = records.month().atDay(1);
-    var days =
-        Stream.concat(
-                Stream.of(first.minusMonths(1)),
-                batches.stream().skip(baseline).map(BatchFindings::day))
-            .distinct()
-            .toList();
+    var ofMonth = batches.subList(baseline, batches.size());
+    var products = ofMonth.stream().map(b -> b.batch().product()).sorted();
+    var days = ofMonth.stream().map(BatchFindings::day);
+    var first = Stream.of(records.month().atDay(1).minusMonths(1));
+    var since = Stream.concat(first, days).distinct().toList();
     var rises =
-        products.stream()
-            .flatMap(product -> days.stream().flatMap(day -> rise(model, product, day).stream()))
+        Stream.concat(Stream.of(""), products)
+            .distinct()
+            .flatMap(product -> since.stream().flatMap(day -> rise(model, product, day).stream()))
             .toList();
     return rises.stream()
         .filter(rise -> rise.effect().size() > 0 && rise.effect().strength() > limit(rise, rises))
@@ -105,13 +99,9 @@ final class BatchFindings {
 
   /** The rise of one product, or of all if its name is empty; empty if too few are of the month. */
   private Optional<Rise> rise(DayValues model, String product, LocalDate since) {
-    var concerned =
-        batches.stream()
-            .map(b -> product.isEmpty() || product.equals(b.batch().product()))
-            .toList();
     var exposure =
-        IntStream.range(0, batches.size())
-            .mapToDouble(i -> concerned.get(i) && !day(batches.get(i)).isBefore(since) ? 1 : 0)
+        batches.stream()
+            .mapToDouble(b -> isOf(product, b) && !day(b).isBefore(since) ? 1 : 0)
             .toArray();
     var ofMonth =
         IntStream.range(baseline, batches.size())
@@ -122,6 +112,10 @@ final class BatchFindings {
         .effect(exposure)
         .filter(effect -> ofMonth.size() >= LEAST)
         .map(effect -> new Rise(since, ofMonth, effect));
+  }
+
+  private static boolean isOf(String product, BatchBalance batch) {
+    return product.isEmpty() || product.equals(batch.batch().product());
   }
 
   private Finding lostMore(Rise rise, double limit) {
@@ -137,22 +131,14 @@ final class BatchFindings {
         "more",
         ids,
         Map.of(
-            "since",
-            new Evidence.Day(rise.since()),
-            "batches",
-            new Evidence.Count(ids.size()),
-            "batches_before",
-            new Evidence.Count(baseline),
-            "loss",
-            Evidence.percent(Exact.ofStatistic(mean)),
-            "usual",
-            Evidence.percent(Exact.ofStatistic(mean - more)),
-            "weight",
-            new Evidence.Mass(Weight.of(lost)),
-            "t",
-            Evidence.number(rise.effect().strength(), 2),
-            "t_limit",
-            Evidence.number(limit, 2)),
+            "since", new Evidence.Day(rise.since()),
+            "batches", new Evidence.Count(ids.size()),
+            "batches_before", new Evidence.Count(baseline),
+            "loss", Evidence.percent(Exact.ofStatistic(mean)),
+            "usual", Evidence.percent(Exact.ofStatistic(mean - more)),
+            "weight", new Evidence.Mass(Weight.of(lost)),
+            "t", new Evidence.Number(Exact.ofStatistic(rise.effect().strength()), 2),
+            "t_limit", new Evidence.Number(Exact.ofStatistic(limit), 2)),
         List.of());
   }
 

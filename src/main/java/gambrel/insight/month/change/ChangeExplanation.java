@@ -4,7 +4,6 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.statistics.DayValues.Effect;
 import gambrel.insight.statistics.Moments;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +17,7 @@ import java.util.stream.IntStream;
  * @param since from which day on
  * @param parts the figures that it changes
  * @param effect by how much, for a unit of exposure
- * @param limit what its strength must exceed, so that the search as a whole keeps its rate
+ * @param falseAlarms the rate of false alarms that the search leaves to one explanation
  */
 record ChangeExplanation(
     Suspect suspect,
@@ -26,49 +25,43 @@ record ChangeExplanation(
     LocalDate since,
     List<Part> parts,
     Effect effect,
-    double limit) {
+    double falseAlarms) {
   /** The least exposure of a body that counts as concerned. */
   private static final double LEAST = 0.05;
 
   /** The least number of the month's bodies that must be concerned. */
-  static final int LEAST_BODIES = 3;
+  private static final int LEAST_BODIES = 3;
 
   /**
    * A figure that is changed.
    *
    * @param series the bodies and their values
    * @param exposure how far each body is exposed; 1 in full
+   * @param effect by how much the figure rose for a unit of exposure
    */
-  record Part(Series series, double[] exposure) {
+  record Part(Series series, double[] exposure, Effect effect) {
     /** The places of the month's bodies that are exposed. */
     IntStream places() {
       return IntStream.range(series.baseline(), exposure.length)
           .filter(i -> Math.abs(exposure[i]) > LEAST);
     }
 
-    private Optional<Effect> effect() {
-      return places().findAny().isPresent() ? series.values().effect(exposure) : Optional.empty();
+    /** The figure; empty if no body of the month is exposed, or if nothing can be told of it. */
+    static Optional<Part> of(Series series, double[] exposure) {
+      return series
+          .values()
+          .effect(exposure)
+          .map(effect -> new Part(series, exposure, effect))
+          .filter(part -> part.places().findAny().isPresent());
     }
   }
 
   /** The explanation; empty if the figures do not show it, or if it is about too few bodies. */
-  static Optional<ChangeExplanation> of(Suspect suspect, LocalDate since, List<Part> all) {
-    var parts = new ArrayList<Part>();
-    var effects = new ArrayList<Effect>();
-    for (var part : all) {
-      part.effect()
-          .ifPresent(
-              effect -> {
-                parts.add(part);
-                effects.add(effect);
-              });
-    }
-    return Optional.of(parts)
-        .filter(some -> !some.isEmpty())
-        .map(
-            some ->
-                new ChangeExplanation(
-                    suspect, Set.of(suspect.level()), since, some, Effect.of(effects), 0))
+  static Optional<ChangeExplanation> of(Suspect suspect, LocalDate since, List<Part> parts) {
+    return Optional.of(parts.stream().map(Part::effect).toList())
+        .filter(effects -> !effects.isEmpty())
+        .map(Effect::of)
+        .map(e -> new ChangeExplanation(suspect, Set.of(suspect.level()), since, parts, e, 0))
         .filter(explanation -> explanation.bodies().size() >= LEAST_BODIES);
   }
 
@@ -80,15 +73,14 @@ record ChangeExplanation(
         .toList();
   }
 
-  /** The same with the limit of a search. */
-  ChangeExplanation of(long tests, double falseAlarms) {
-    double t = Moments.studentsAbove(effect.degrees(), falseAlarms / tests);
-    return new ChangeExplanation(suspect, names, since, parts, effect, t);
+  /** The same with other names and another rate of false alarms. */
+  ChangeExplanation with(Set<String> others, double rate) {
+    return new ChangeExplanation(suspect, others, since, parts, effect, rate);
   }
 
-  /** The same with other names. */
-  ChangeExplanation with(Set<String> others) {
-    return new ChangeExplanation(suspect, others, since, parts, effect, limit);
+  /** What t must exceed. */
+  double limit() {
+    return Moments.studentsAbove(effect.degrees(), falseAlarms);
   }
 
   /** What kind of thing is accused. */
@@ -99,10 +91,6 @@ record ChangeExplanation(
   /** How well it fits: the square of t. */
   double fit() {
     return effect.strength() * effect.strength();
-  }
-
-  boolean isBeyondLimit() {
-    return effect.strength() > limit;
   }
 
   /** Whether it makes the figures worse, or accuses a scale. */

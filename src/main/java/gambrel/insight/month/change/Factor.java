@@ -54,8 +54,8 @@ enum Factor {
     var name = name(body);
     var ofSpecies = body.species().id() + '|' + name;
     return switch (this) {
-      case LATE, EVERYTHING -> Set.of("");
-      case SCALE -> Set.of();
+      case EVERYTHING -> Set.of("");
+      case LATE, SCALE -> Set.of();
       case SPECIES, CHILLER -> name.isEmpty() ? Set.of() : Set.of(name);
       case CLASS -> name.isEmpty() ? Set.of() : Set.of(ofSpecies);
       case KILL, SUPPLIER, BONER -> name.isEmpty() ? Set.of() : Set.of(name, ofSpecies);

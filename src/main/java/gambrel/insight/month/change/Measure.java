@@ -41,11 +41,6 @@ public enum Measure {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether it is the difference of what scales weighed before and after. */
-  boolean isOfBalance() {
-    return this == CHILL || this == BENCH;
-  }
-
   /** Whether more of it is better. */
   boolean isBetterHigher() {
     return this == DRESSING || this == HOME;
@@ -60,8 +55,8 @@ public enum Measure {
   boolean isExplainedBy(Factor factor) {
     return switch (factor) {
       case EVERYTHING, SPECIES -> true;
-      case LATE, KILL, CHILLER -> this == CHILL;
-      case SCALE -> false;
+      case KILL, CHILLER -> this == CHILL;
+      case LATE, SCALE -> false;
       case CLASS -> this != BONE && this != DAYS;
       case SUPPLIER -> this == DRESSING || this == HOME;
       case BONER -> this == BONE;

@@ -1,5 +1,6 @@
 package gambrel.insight.month.change;
 
+import gambrel.trade.measure.Groups;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.TemporalAdjusters;
@@ -9,6 +10,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,17 +34,17 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
   /** The explanations of what changed, one for each figure, or several days; strongest first. */
   List<ChangeExplanation> found() {
     var tried = tried();
-    long tests = tests(tried);
+    double rate = falseAlarms / tests(tried);
     var beyond =
         tried.stream()
             .filter(ChangeExplanation::isWorse)
-            .map(one -> one.of(tests, falseAlarms))
-            .filter(ChangeExplanation::isBeyondLimit)
+            .map(one -> one.with(one.names(), rate))
+            .filter(one -> one.effect().strength() > one.limit())
             .collect(Collectors.toCollection(ArrayList::new));
     var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
       var best = best(beyond);
-      found.add(dated(best).of(tests, falseAlarms).with(asGood(best, beyond)));
+      found.add(dated(best).with(asGood(best, beyond), rate));
       beyond.removeIf(best::explains);
     }
     return found;
@@ -99,16 +101,23 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
   }
 
   private Stream<Suspect> suspects() {
-    var balanced = series.stream().filter(one -> one.measure().isOfBalance()).toList();
-    return Stream.concat(
-        Stream.of(Measure.values()).flatMap(this::suspects), Suspect.scales(balanced));
+    var chill = of(Measure.CHILL);
+    var late = chill.stream().flatMap(one -> one.late().stream()).toList();
+    var others =
+        Stream.of(Factor.values())
+            .flatMap(
+                factor ->
+                    Stream.of(Measure.values())
+                        .filter(measure -> measure.isExplainedBy(factor))
+                        .flatMap(measure -> Suspect.of(factor, of(measure))));
+    return Stream.of(
+            Stream.of(Suspect.late(late)),
+            Suspect.scales(Groups.both(chill, of(Measure.BENCH))),
+            others)
+        .flatMap(Function.identity());
   }
 
-  private Stream<Suspect> suspects(Measure measure) {
-    var own = series.stream().filter(one -> one.measure() == measure).toList();
-    var late = own.stream().flatMap(one -> one.late().stream()).toList();
-    return Stream.of(Factor.values())
-        .filter(measure::isExplainedBy)
-        .flatMap(factor -> Suspect.of(factor, factor == Factor.LATE ? late : own));
+  private List<Series> of(Measure measure) {
+    return series.stream().filter(one -> one.measure() == measure).toList();
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.insight.month.change;
 
+import gambrel.insight.month.change.ChangeExplanation.Part;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
@@ -7,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -35,13 +37,31 @@ record Suspect(
     var levels = new TreeSet<String>();
     series.forEach(one -> one.ofMonth().forEach(body -> levels.addAll(factor.levels(body))));
     return levels.stream()
-        .map(level -> of(factor, level, series, one -> body -> marks(factor, level, one, body)));
+        .map(
+            level ->
+                of(
+                    factor,
+                    level,
+                    series,
+                    one ->
+                        body -> {
+                          var day = one.measure().day(body);
+                          boolean is = factor.levels(body).contains(level);
+                          return is ? List.of(new Mark(day, 1)) : List.of();
+                        }));
   }
 
-  private static List<Mark> marks(Factor factor, String level, Series series, MonthBody body) {
-    return factor.levels(body).contains(level)
-        ? List.of(new Mark(series.measure().day(body), 1))
-        : List.of();
+  /** That the month's bodies were weighed late, all of them. */
+  static Suspect late(List<Series> series) {
+    return of(
+        Factor.LATE,
+        "",
+        series,
+        one -> {
+          var late = Set.copyOf(MonthBody.ids(one.ofMonth()));
+          var mark = List.of(new Mark(LocalDate.MAX, 1));
+          return body -> late.contains(body.id()) ? mark : List.of();
+        });
   }
 
   /**
@@ -109,8 +129,7 @@ record Suspect(
 
   /** The explanation that it changed on a day; empty if the figures do not show it. */
   Optional<ChangeExplanation> since(LocalDate day) {
-    var parts =
-        series.stream().map(one -> new ChangeExplanation.Part(one, exposure(one, day))).toList();
+    var parts = series.stream().flatMap(one -> Part.of(one, exposure(one, day)).stream()).toList();
     return ChangeExplanation.of(this, day, parts);
   }
 

@@ -222,7 +222,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
             "bodies", new Evidence.Count(late.size()),
             "species", new Evidence.Kind(species()),
             "usual", new Evidence.Number(median, 0),
-            "limit", Evidence.number(limits.most(), 0),
+            "limit", new Evidence.Number(Exact.ofStatistic(limits.most()), 0),
             "days", new Evidence.Number(days, 0),
             "weight", new Evidence.Mass(Weight.of(lost)),
             "loss", new Evidence.Percent(percentADay(), 2)),
