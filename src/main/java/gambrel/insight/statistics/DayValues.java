@@ -45,11 +45,6 @@ public final class DayValues {
    * @param covariate a number on which the value depends in a straight line; 0 if there is none
    */
   public record Value(List<String> kind, LocalDate day, double value, double covariate) {
-    /** A value without a covariate. */
-    public Value(List<String> kind, LocalDate day, double value) {
-      this(kind, day, value, 0);
-    }
-
     /** Another value of the same thing. */
     public Value with(double other) {
       return new Value(kind, day, other, covariate);

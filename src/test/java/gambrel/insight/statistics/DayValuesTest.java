@@ -18,7 +18,7 @@ class DayValuesTest {
   private static final double CLOSE = 1e-9;
 
   private static Value value(String kind, int day, double value) {
-    return new Value(List.of(kind), FIRST.plusDays(day), value);
+    return new Value(List.of(kind), FIRST.plusDays(day), value, 0);
   }
 
   private static double[] last(int of, int number) {

@@ -74,7 +74,7 @@ final class BatchFindings {
     }
     var values =
         batches.stream()
-            .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), percent(b)))
+            .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), percent(b), 0))
             .toList();
     var model = new DayValues(values, baseline);
     var ofMonth = batches.subList(baseline, batches.size());

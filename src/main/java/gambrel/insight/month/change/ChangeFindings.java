@@ -113,7 +113,8 @@ public record ChangeFindings(MonthRecords records) {
     var series = one.parts().get(0).series();
     var evidence = new HashMap<String, Evidence>();
     evidence.put("which", which(one));
-    evidence.put("usual_hours", Evidence.number(series.usualHours(), 0));
+    var before = series.bodies().subList(0, series.baseline());
+    evidence.put("usual_hours", Evidence.number(Series.hours(before), 0));
     evidence.put("hours", Evidence.number(Series.hours(one.bodies()), 0));
     return finding(Finding.Kind.CHILLED_BODIES, "late", one, evidence);
   }

@@ -18,9 +18,10 @@ import java.util.stream.Stream;
  * The search for the explanation that covers most of what changed in some figures. Every suspect is
  * tried from the first day of the month before, and from every week of the month on. The rate of
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
- * largest t. An explanation that is about all bodies is preferred to one about some of them, unless
- * the latter fits better by odds of ten to one: by 4.6 in the square of t, which is twice the
- * logarithm of the ratio of likelihoods. The day is then the one of the month that fits best.
+ * largest t. A thing that all bodies have in common is preferred to another that as many have, such
+ * as a scale, unless that fits better by odds of ten to one: by 4.6 in the square of t, which is
+ * twice the logarithm of the ratio of likelihoods. The day is then the one of the month that fits
+ * best.
  *
  * @param series the figures
  * @param first the first day of the month
@@ -52,18 +53,18 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
 
   /** How many different tests there were. That of a scale has two sides. */
   private static long tests(List<ChangeExplanation> tried) {
-    return distinct(tried.stream())
-        + distinct(tried.stream().filter(one -> one.factor() == Factor.SCALE));
-  }
-
-  private static long distinct(Stream<ChangeExplanation> some) {
-    return some.map(ChangeExplanation::effect).distinct().count();
+    var ofScales = tried.stream().filter(one -> one.factor() == Factor.SCALE);
+    return Stream.of(tried.stream(), ofScales)
+        .mapToLong(some -> some.map(ChangeExplanation::effect).distinct().count())
+        .sum();
   }
 
   private static ChangeExplanation best(Collection<ChangeExplanation> all) {
     var best = all.stream().max(BY_FIT).orElseThrow();
+    int bodies = best.bodies().size();
     return all.stream()
-        .filter(other -> other.factor().isGeneral() && other.fit() >= best.fit() - MARGIN)
+        .filter(other -> other.factor().isGeneral() && other.bodies().size() <= bodies)
+        .filter(other -> other.fit() >= best.fit() - MARGIN)
         .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()))
         .orElse(best);
   }
@@ -97,7 +98,9 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
 
   /** The days of the month with a body. */
   private Stream<LocalDate> days() {
-    return series.stream().flatMap(Series::daysOfMonth).distinct().sorted();
+    return series.stream()
+        .flatMap(one -> one.ofMonth().stream().map(one.measure()::day))
+        .distinct();
   }
 
   private Stream<Suspect> suspects() {

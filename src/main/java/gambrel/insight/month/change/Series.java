@@ -6,13 +6,11 @@ import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Spread;
 import gambrel.insight.statistics.DayValues;
 import gambrel.trade.cuts.Species;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -102,16 +100,6 @@ record Series(
     var late = ofMonth().stream().filter(body -> hours(body) > limit).toList();
     var others = bodies.subList(0, baseline).stream().filter(body -> hours(body) <= limit).toList();
     return of(measure, new Compared<>(species, late, others), body -> 0);
-  }
-
-  /** The hours from hot to cold weighing that are usual before the month. */
-  double usualHours() {
-    return hours(bodies.subList(0, baseline));
-  }
-
-  /** The days of the month with a body. */
-  Stream<LocalDate> daysOfMonth() {
-    return ofMonth().stream().map(measure::day).distinct();
   }
 
   /** The bodies of the month. */

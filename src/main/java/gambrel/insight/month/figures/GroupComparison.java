@@ -1,7 +1,6 @@
 package gambrel.insight.month.figures;
 
 import gambrel.insight.statistics.Moments;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -128,27 +126,6 @@ public final class GroupComparison {
     return Optional.of(Kinds.of(samples, group))
         .filter(Kinds::isEnough)
         .map(kinds -> kinds.difference(Math.max(1, comparisons)));
-  }
-
-  /**
-   * A finding for every species of which a figure of the month's settled bodies fell beyond chance.
-   *
-   * @param figure the figure of one body; empty if unknown
-   * @param kind bodies are compared within a kind
-   * @param finding of the species' bodies, and the twelve months before less the month
-   */
-  public static List<Finding> falls(
-      MonthRecords records,
-      Function<MonthBody, Optional<BigFraction>> figure,
-      Function<MonthBody, String> kind,
-      BiFunction<Compared<List<MonthBody>>, Difference, Finding> finding) {
-    return records.settled().stream()
-        .flatMap(
-            bodies ->
-                difference(bodies, figure, kind, Species.values().length).stream()
-                    .filter(change -> change.high() < 0)
-                    .map(change -> finding.apply(bodies, change.reversed())))
-        .toList();
   }
 
   /**

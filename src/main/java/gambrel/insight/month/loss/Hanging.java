@@ -194,7 +194,7 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
     int own = Ownership.OWN.of(compared.month()).size();
     var before =
         compared.before().stream()
-            .map(body -> new DayValues.Value(List.of(""), LocalDate.MIN, days(body).doubleValue()))
+            .map(b -> new DayValues.Value(List.of(""), LocalDate.MIN, days(b).doubleValue(), 0))
             .toList();
     if (before.size() < MonthRecords.ENOUGH || own == 0 || !isSure()) {
       return Optional.empty();

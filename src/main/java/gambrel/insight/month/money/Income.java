@@ -11,6 +11,7 @@ import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
@@ -92,11 +93,18 @@ public final class Income {
 
   /** Species of which customers were charged less for a unit of weight than before. */
   public static List<Finding> findings(MonthRecords records) {
-    return GroupComparison.falls(
-        records,
-        body -> of(records, body).map(BodyRate::rate),
-        body -> body.body().category(),
-        (bodies, less) -> finding(records, bodies.map(all -> of(records, all)), less));
+    return of(records).stream()
+        .flatMap(
+            income ->
+                GroupComparison.difference(
+                        income,
+                        rate -> Optional.of(rate.rate()),
+                        rate -> rate.body().body().category(),
+                        Species.values().length)
+                    .stream()
+                    .filter(change -> change.high() < 0)
+                    .map(change -> finding(records, income, change.reversed())))
+        .toList();
   }
 
   private static Finding finding(

@@ -60,10 +60,8 @@ public final class SupplierComparison {
             List.of("difference", "bodies", "others"),
             Evidence::percent,
             Map.of(
-                "species",
-                new Evidence.Kind(bodies.species()),
-                "supplier",
-                new Evidence.Name(supplier))),
+                "species", new Evidence.Kind(bodies.species()),
+                "supplier", new Evidence.Name(supplier))),
         Finding.Cost.onRail(lost, bodies.species(), records));
   }
 }
