@@ -79,7 +79,9 @@ final class EnglishWords {
     while (places.find()) {
       pattern.append(Pattern.quote(said.substring(from, places.start())));
       boolean last = places.end() == said.length();
-      pattern.append(last ? "([^ ]+)" : "([^ ]+|[^{}]+?)");
+      // What begins a sentence may stand after others.
+      String any = places.start() == 0 ? "[^{}:]+?" : "[^{}]+?";
+      pattern.append(last ? "([^ ]+)" : "([^ ]+|" + any + ")");
       order.add(Integer.parseInt(places.group(1)));
       from = places.end();
     }
