@@ -1,7 +1,6 @@
 package gambrel.outside;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,14 +63,14 @@ enum Damage {
   DIGITS {
     @Override
     Optional<Truth> doTo(Room room, Chance chance) {
-      return typed(room, chance, "digits-transposed", Damage::transposed);
+      return typed(room, chance, Damage::transposed);
     }
   },
   /** The decimal point of a weight is one place too far left or right. */
   DECIMAL {
     @Override
     Optional<Truth> doTo(Room room, Chance chance) {
-      return typed(room, chance, "decimal", net -> List.of(net * 10, Math.round(net / 10.0)));
+      return typed(room, chance, Damage::shifted);
     }
   },
   /** A hook hangs with the hot weight. */
@@ -160,6 +159,11 @@ enum Damage {
       long net = bin.net;
       bin.net += room.plan.scales().get(bin.scale).shows(room.plan.inUnit(RoomWork.LUG));
       bin.tare = 0;
+      if (!room.plan.lugs() && !room.plan.tares()) {
+        // No file of the room says what a lug weighs, so that there is nothing to paste.
+        var what = "the lug of " + bin;
+        return Optional.of(Truth.missing(what, "tare-left-on", Set.of(bin.body)));
+      }
       return net(room, bin, "tare-left-on", net, boning(room, bin.body) / 100);
     }
   },
@@ -224,6 +228,14 @@ enum Damage {
   /** Whether what is suggested is wrong whatever it is. */
   boolean isNatural() {
     return this == NATURAL || this == NATURAL_PAIR;
+  }
+
+  /**
+   * Whether the bodies that it holds weigh as bodies do that lost much by nature, so that nothing
+   * tells it: a hook that stays in the last rail weight makes every product too small a part.
+   */
+  boolean looksNatural() {
+    return this == HOOK_HOT || this == HOOK_HOT_AND_COLD;
   }
 
   private static boolean isPack(Ticket ticket) {
@@ -295,6 +307,22 @@ enum Damage {
     List<Long> of(long net);
   }
 
+  private static List<Long> shifted(long net) {
+    return List.of(net * 10, Math.round(net / 10.0));
+  }
+
+  /** The slips that make this of that: of 0.500 both make 5.000. */
+  private static Set<String> causes(long wrong, long net) {
+    var causes = new HashSet<String>();
+    if (shifted(net).contains(wrong)) {
+      causes.add("decimal");
+    }
+    if (transposed(net).contains(wrong)) {
+      causes.add("digits-transposed");
+    }
+    return causes;
+  }
+
   private static List<Long> transposed(long net) {
     var digits = RoomFolder.weight(net).replace(".", "");
     var all = new ArrayList<Long>();
@@ -311,7 +339,7 @@ enum Damage {
     return all;
   }
 
-  private static Optional<Truth> typed(Room room, Chance chance, String cause, Slip slip) {
+  private static Optional<Truth> typed(Room room, Chance chance, Slip slip) {
     if (room.plan.tares()) {
       return Optional.empty();
     }
@@ -325,7 +353,15 @@ enum Damage {
           if (fits && seen && !ticket.isRail() && !ticket.isOffal()) {
             long net = ticket.net;
             ticket.net = wrong;
-            return net(room, ticket, cause, net, 0);
+            return Optional.of(
+                new Truth(
+                    ticket + " weighed " + RoomFolder.weight(net),
+                    causes(wrong, net),
+                    Set.of(ticket.body),
+                    List.of(Map.of(ticket.key(), RoomFolder.weight(net))),
+                    "net",
+                    // The last digit of a weight ten times too small is lost.
+                    Math.max(5, room.plan.scales().get(ticket.scale).division() / 2)));
           }
         }
       }
@@ -356,29 +392,17 @@ enum Damage {
       return Optional.empty();
     }
     double grams = hung.get(0).item.equals("side") ? 3_600 : 1_200;
-    var right = new LinkedHashMap<String, String>();
     for (var step : steps) {
       var weighed = hung.stream().filter(t -> t.step.equals(step)).findFirst();
       if (weighed.isEmpty()) {
         return Optional.empty();
       }
       var ticket = weighed.get();
-      right.put(ticket.key(), RoomFolder.weight(ticket.net));
       ticket.net += room.plan.scales().get(ticket.scale).shows(room.plan.inUnit(grams));
     }
-    var answers = new ArrayList<Map<String, String>>(List.of(right));
-    // The last weight alone closes the balance.
-    var last = new HashMap<>(right);
-    last.keySet().retainAll(Set.of(List.copyOf(right.keySet()).get(right.size() - 1)));
-    answers.add(last);
-    return Optional.of(
-        new Truth(
-            "a hook of " + grams + " g in " + steps + " of " + body,
-            Set.of("hook"),
-            Set.of(body),
-            answers,
-            "net",
-            boning(room, body) / 100));
+    // No file of the room says what a hook weighs, so that there is nothing to paste.
+    var what = "a hook of " + grams + " g in " + steps + " of " + body;
+    return Optional.of(Truth.missing(what, "hook", Set.of(body)));
   }
 
   private static Optional<Truth> changeover(Room room, Chance chance) {

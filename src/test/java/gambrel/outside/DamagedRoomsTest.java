@@ -15,21 +15,25 @@ import org.junit.jupiter.api.function.Executable;
 
 /**
  * Suggestions held against rooms in which one thing is wrong and known. {@code -Doutside.shops=24}
- * sets how many rooms of a kind, {@code -Doutside.seed=} which, {@code -Doutside.hold=true} that
- * the rates must be kept, {@code -Doutside.show=true} prints what was not told, {@code
- * -Doutside.only=DIGITS} looks at one kind.
+ * sets how many rooms of a kind, {@code -Doutside.seed=} which, {@code -Doutside.show=true} prints
+ * what was not told, {@code -Doutside.only=DIGITS} looks at one kind.
+ *
+ * <p>With 20 rooms of a kind or more each kind must keep the rates. With two, all kinds together
+ * must: a program that tells a cause of 4 in 10 held rooms is caught in 3 of 4 runs, one whose
+ * first suggestion is true in 6 of 10 in 9 of 10 runs, and one that keeps the rates fails in one of
+ * a hundred.
  */
 class DamagedRoomsTest {
   private static final int SHOPS = Integer.getInteger("outside.shops", 2);
   private static final long SEED = Long.getLong("outside.seed", 1);
-  private static final boolean HOLD = Boolean.getBoolean("outside.hold");
-  private static final Binomial ASKED = new Binomial(SHOPS >= 20);
+  private static final boolean LONG = SHOPS >= 20;
+  private static final Binomial ASKED = new Binomial(LONG);
 
   /** Rooms without a damage hold nothing, and the program's losses are those added up here. */
   @Test
   void soundRoomsDrawNothingButNotes() {
     var seeds = new Chance(SEED * 1_000_003 - 1);
-    int rooms = SHOPS * 300 / 24;
+    int rooms = LONG ? 300 : SHOPS * 2;
     for (int i = 0; i < rooms; i++) {
       var chance = new Chance(seeds.seed());
       var room = RoomWork.of(RoomPlan.drawn(chance, i % 5 == 0), Nature.SOUND, chance);
@@ -79,37 +83,39 @@ class DamagedRoomsTest {
         .toList()
         .forEach(entry -> tallies.put(entry.getKey(), entry.getValue()));
     print(tallies);
-    assertTrue(
-        tallies.values().stream().mapToInt(t -> t.held).sum() > 0, "some damage holds a body");
-    if (HOLD) {
-      var rates = new ArrayList<Executable>();
-      tallies.forEach((damage, tally) -> rates.addAll(rates(damage, tally)));
-      var damaged = tallies.entrySet().stream().filter(e -> !e.getKey().isNatural()).toList();
-      int any = damaged.stream().mapToInt(e -> e.getValue().any).sum();
-      int untrue = damaged.stream().mapToInt(e -> e.getValue().untrue).sum();
-      rates.add(
-          () -> assertTrue(untrue <= ASKED.most(any, 0.05), "untrue " + untrue + " of " + any));
-      assertAll(rates);
-    }
+    var rates = new ArrayList<Executable>();
+    var all = new Tally();
+    tallies.forEach(
+        (damage, tally) -> {
+          rates.add(() -> assertEquals(0, tally.further, damage + " moves others further out"));
+          if (damage.isNatural()) {
+            int most = ASKED.most(tally.natural, 3.0 / 180);
+            rates.add(() -> assertTrue(tally.naturalTold <= most, damage + " told"));
+          } else if (damage.looksNatural()) {
+            all.untrue += tally.untrue;
+          } else {
+            if (LONG) {
+              rates.addAll(rates(damage.name(), tally));
+            }
+            all.held += tally.held;
+            all.any += tally.any;
+            all.first += tally.first;
+            all.untrue += tally.untrue;
+          }
+        });
+    rates.addAll(rates("all", all));
+    int most = ASKED.most(all.any, 0.05);
+    rates.add(() -> assertTrue(all.untrue <= most, "untrue " + all.untrue + " of " + all.any));
+    assertAll(rates);
   }
 
-  private static List<Executable> rates(Damage damage, Tally tally) {
-    if (damage.isNatural()) {
-      int most = ASKED.most(tally.natural, 3.0 / 180);
-      return List.of(
-          () -> assertEquals(0, tally.further, damage + " moves others further out"),
-          () -> assertTrue(tally.naturalTold <= most, damage + " told " + tally.naturalTold));
-    }
+  private static List<Executable> rates(String kind, Tally tally) {
+    int any = ASKED.least(tally.held, 0.7);
+    int first = ASKED.least(tally.any, 0.9);
     return List.of(
-        () -> assertEquals(0, tally.further, damage + " moves others further out"),
+        () -> assertTrue(tally.any >= any, kind + " any of " + tally.held + ": " + tally.any),
         () ->
-            assertTrue(
-                tally.any >= ASKED.least(tally.held, 0.7),
-                damage + " any of " + tally.held + ": " + tally.any),
-        () ->
-            assertTrue(
-                tally.first >= ASKED.least(tally.any, 0.9),
-                damage + " first of " + tally.any + ": " + tally.first));
+            assertTrue(tally.first >= first, kind + " first of " + tally.any + ": " + tally.first));
   }
 
   private static void print(Map<Damage, Tally> tallies) {

@@ -1,6 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.insight.cause.Makeup.Amount;
 import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
@@ -18,7 +17,6 @@ import gambrel.trade.shop.Settings;
 import gambrel.trade.weighing.Weighing;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,19 +90,19 @@ final class BodyFacts {
    * @param cold the cold weight
    * @param products what came out by product
    */
-  record Shift(long out, long into, long hot, long cold, Map<Product, Amount> products) {
+  record Shift(long out, long into, long hot, long cold, Map<Product, Long> products) {
     static final Shift NONE = new Shift(0, 0, 0, 0, Map.of());
 
     Shift plus(Shift other) {
       var sums = new HashMap<>(products);
-      other.products.forEach((product, amount) -> sums.merge(product, amount, Amount::plus));
+      other.products.forEach((product, amount) -> sums.merge(product, amount, Long::sum));
       return new Shift(
           out + other.out, into + other.into, hot + other.hot, cold + other.cold, sums);
     }
 
     /** Out of the boning room came more of a product. */
-    static Shift of(Product product, Amount more) {
-      return new Shift(more.weight(), 0, 0, 0, Map.of(product, more));
+    static Shift of(Product product, long more) {
+      return new Shift(more, 0, 0, 0, Map.of(product, more));
     }
 
     private Shift times(long change) {
@@ -112,11 +110,8 @@ final class BodyFacts {
     }
   }
 
-  /**
-   * By how much the sums rise if {@code change} is added to a weighing's net weight, and {@code
-   * count} to the number of weighings.
-   */
-  Shift shift(Weighing weighing, long change, int count) {
+  /** By how much the sums rise if {@code change} is added to a weighing's net weight. */
+  Shift shift(Weighing weighing, long change) {
     if (sums.isEmpty()) {
       count(balance.outOfBoning(), new Shift(1, 0, 0, 0, Map.of()));
       count(balance.boningWeighings(), new Shift(0, 1, 0, 0, Map.of()));
@@ -124,9 +119,7 @@ final class BodyFacts {
       count(balance.rail().cold().weighings(), new Shift(0, 0, 0, 1, Map.of()));
     }
     var one = sums.getOrDefault(weighing.place(), Shift.NONE);
-    return one.out() == 0
-        ? one.times(change)
-        : Shift.of(Product.of(balance, weighing), new Amount(change, count));
+    return one.out() == 0 ? one.times(change) : Shift.of(Product.of(balance, weighing), change);
   }
 
   private void count(List<Weighing> weighings, Shift one) {
@@ -165,6 +158,14 @@ final class BodyFacts {
         .cuttingLoss()
         .filter(loss -> usual.settings.bins() == Settings.Bins.WEIGHED)
         .filter(loss -> account.body().isCut());
+  }
+
+  /** The weight that its tested cutting loss is above the usual; below zero if it is below. */
+  BigFraction lossBeyondUsual() {
+    var expected =
+        LossLimit.of(usual.settings, balance)
+            .multiply(BigFraction.of(usual.loss(species).middle(), 1_000_000));
+    return testedLoss().orElseThrow().part().fraction().subtract(expected);
   }
 
   /** The strain of its loss and shrink, and of what cannot be. */
@@ -239,30 +240,32 @@ final class BodyFacts {
             });
   }
 
-  /** How odd the weights and numbers of what came of it are; 0 if too few like it are known. */
+  /** How odd the weights of what came of it are; 0 if too few like it are known. */
   long productStrain() {
     return productStrain(Shift.NONE);
   }
 
+  /** As above; 0 if it was not known {@code before} a change. */
+  long productStrainBeside(BodyFacts before) {
+    return before.balance.boning().isEmpty() ? 0 : productStrain();
+  }
+
   /** As above, with {@code shift} in its sums. */
   long productStrain(Shift shift) {
-    var habits = usual.habits(species);
+    var habits = usual.habits(id);
     long boning = balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
-    if (habits.isEmpty() || boning <= 0 || balance.outputs().isEmpty()) {
+    if (boning <= 0 || balance.outputs().isEmpty()) {
       return 0;
     }
-    var products = new HashSet<>(habits.keySet());
-    products.addAll(makeup().amounts().keySet());
-    products.addAll(shift.products().keySet());
-    long strain = 0;
-    for (var product : products) {
-      var habit = habits.getOrDefault(product, Usual.none(product));
-      var amount = makeup().of(product).plus(shift.products().getOrDefault(product, Amount.NONE));
-      strain +=
-          habit.share().strain(amount.weight() * 1_000_000 / boning, Usual.PRODUCT_KNEE)
-              + habit.count().strain(Usual.millions(amount.count()), Usual.PRODUCT_KNEE);
-    }
-    return strain;
+    return Stream.of(habits.byProduct().keySet(), makeup().products(), shift.products().keySet())
+        .flatMap(Set::stream)
+        .distinct()
+        .mapToLong(
+            product -> {
+              long weight = makeup().weight(product) + shift.products().getOrDefault(product, 0L);
+              return habits.strain(product, weight * 1_000_000 / boning);
+            })
+        .sum();
   }
 
   /** The reasons to hold that come from weighings that do not add up; none if it is not held. */

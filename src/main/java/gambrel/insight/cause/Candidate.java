@@ -129,8 +129,8 @@ record Candidate(
         var facts = rows.facts(weighing.body());
         long net = weighing.net().hundredThousandths();
         // The body's own figures say in which sums the row counts, for the body that gets it too.
-        var less = facts.shift(weighing, -net, -1);
-        var more = facts.shift(weighing, change.net(), change.isVoid() ? 0 : 1);
+        var less = facts.shift(weighing, -net);
+        var more = facts.shift(weighing, change.net());
         shifts.merge(weighing.body(), less, BodyFacts.Shift::plus);
         shifts.merge(change.body(), more, BodyFacts.Shift::plus);
       }

@@ -3,7 +3,6 @@ package gambrel.insight.cause;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
-import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.ArrayList;
@@ -18,12 +17,12 @@ final class CodeRanges {
   /** With fewer others there is no range. */
   private static final int LEAST_OTHERS = 4;
 
-  private final Night night;
+  private final Usual usual;
   private final Map<List<Object>, List<Long>> nets = new HashMap<>();
 
-  CodeRanges(Night night) {
-    this.night = night;
-    night.ledger().weighings().stream()
+  CodeRanges(Usual usual) {
+    this.usual = usual;
+    usual.night.ledger().weighings().stream()
         .filter(weighing -> weighing.step().movesMass())
         .forEach(w -> keys(w).forEach(key -> add(key, w.net().hundredThousandths())));
     nets.values().forEach(Collections::sort);
@@ -35,7 +34,7 @@ final class CodeRanges {
 
   /** What a weighing is compared with: its code and species, else its step and species. */
   private List<List<Object>> keys(Weighing weighing) {
-    var body = night.shop().bodies().get(weighing.body());
+    var body = usual.night.shop().bodies().get(weighing.body());
     Object species = body == null ? "" : body.species();
     List<Object> code = List.of(weighing.code().pattern(), species);
     return weighing.step() == Step.PACK || weighing.step() == Step.BIN
@@ -49,17 +48,29 @@ final class CodeRanges {
   /** Up to so many spreads the oddness of a weight counts in full. */
   private static final int KNEE = 4;
 
-  /** How much odder a weighing's weight is among those like it than {@code net} would be. */
+  /**
+   * How much odder a weighing's weight is than {@code net} would be: among the weighings of its
+   * product by bodies that are cut alike, else among those of its code. There a weight that others
+   * have is no odder.
+   */
   long odder(Weighing weighing, long net) {
-    return like(weighing)
-        .map(
-            all -> {
-              long middle = all.get(all.size() / 2);
-              var range = Usual.Range.of(all, Math.max(1, middle / SPREAD_OF_WEIGHT));
-              return range.strain(weighing.net().hundredThousandths(), KNEE)
-                  - range.strain(net, KNEE);
-            })
-        .orElse(0L);
+    long own = weighing.net().hundredThousandths();
+    var ofProduct = usual.each(weighing);
+    if (ofProduct.isPresent()) {
+      return odder(ofProduct, own, net);
+    }
+    long odder = odder(like(weighing).map(CodeRanges::range), own, net);
+    return ofOthers(weighing).filter(others -> others.holds(own)).isPresent()
+        ? Math.min(0, odder)
+        : odder;
+  }
+
+  private static long odder(Optional<Usual.Range> range, long own, long net) {
+    return range.map(r -> r.strain(own, KNEE) - r.strain(net, KNEE)).orElse(0L);
+  }
+
+  private static Usual.Range range(List<Long> sorted) {
+    return Usual.Range.of(sorted, sorted.get(sorted.size() / 2) / SPREAD_OF_WEIGHT);
   }
 
   /**
@@ -78,11 +89,6 @@ final class CodeRanges {
 
     boolean holds(long net) {
       return net >= least && net <= most;
-    }
-
-    /** Whether a weight is above three times the most or below a third of the least. */
-    boolean isFar(long net) {
-      return net > 3 * most || net * 3 < least;
     }
   }
 

@@ -195,7 +195,7 @@ record Examiner(RowIndex rows) {
       boolean open = before.account.decision().state() == State.OPEN;
       long healed = before.strain() - after.strain();
       gain += open ? Math.min(MOST_OF_OPEN, healed) : healed;
-      products += before.productStrain() - after.productStrain();
+      products += before.productStrain() - after.productStrainBeside(before);
     }
     gain += candidate.withProducts(products);
     for (String batch : candidate.batches()) {
@@ -285,7 +285,8 @@ record Examiner(RowIndex rows) {
         && isNoFurther(before.lossDistance(), after.lossDistance())
         && isNoFurther(before.chillDistance(), after.chillDistance())
         && (before.lossDistance().isPresent() || after.lossStrain() <= BodyFacts.BALANCED)
-        && after.strain() + after.productStrain() <= before.strain() + before.productStrain();
+        && after.strain() + after.productStrainBeside(before)
+            <= before.strain() + before.productStrain();
   }
 
   /** What is not known now may be anything. */
@@ -299,7 +300,7 @@ record Examiner(RowIndex rows) {
     return switch (candidate.cause()) {
       case WRONG_BODY, CHANGEOVER -> MOVED + first.body();
       case HOOK, UNIT -> candidate.cause().id();
-      default -> candidate.cause() + first.weighing().place().toString();
+      default -> first.weighing().place() + " " + first.cells();
     };
   }
 

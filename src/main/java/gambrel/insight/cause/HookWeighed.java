@@ -2,7 +2,6 @@ package gambrel.insight.cause;
 
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Step;
@@ -28,8 +27,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
 
   private static final long MOST_UNEVEN = 300;
 
-  /** From memory: hooks, gambrels and rollers weigh up to 8 kg. */
-  private static final BigDecimal HEAVIEST = BigDecimal.valueOf(8);
+  private static final int HEAVIEST = 8;
 
   Stream<Candidate> candidates() {
     return Stream.of(Step.HOT, Step.COLD, Step.AGED).flatMap(this::hooks);
@@ -83,7 +81,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                 Optional.of(excess(row.step(), range.middle()).divide(some.size()))
                     .map(each -> Exact.round(each, Weight.OUTPUT_DECIMALS))
                     .map(each -> rows.unit().convert(each, row.unit()))
-                    .filter(each -> isHook(each, row))
+                    .filter(each -> Tares.isEmptyWeight(each, row.unit(), HEAVIEST))
                     .flatMap(each -> candidate(shown(each), some, all, UNKNOWN))
                     .map(Candidate::inexact)
                     .map(candidate -> candidate.variant("UNKNOWN"))
@@ -98,12 +96,6 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
     var hot = suspect.balance.hot().orElseThrow().fraction();
     var cold = suspect.balance.cold().orElseThrow().fraction();
     return step == Step.HOT ? hot.subtract(cold.divide(kept)) : cold.subtract(hot.multiply(kept));
-  }
-
-  /** Whether it is more than two divisions of the scale, and a hook can weigh it. */
-  private static boolean isHook(BigFraction weight, Weighing row) {
-    return weight.compareTo(row.scale().divisionIn(row.unit()).multiply(2)) > 0
-        && weight.compareTo(WeightUnit.KG.convert(HEAVIEST, row.unit())) < 0;
   }
 
   private static BigDecimal shown(BigFraction weight) {

@@ -4,18 +4,20 @@ import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What came of a body on the block, by product; without offal and rail trim.
  *
- * @param amounts products that it has not are missing
+ * @param nets the weighings of each product that it has, in hundred-thousandths of the shop's unit
  */
-record Makeup(Map<Product, Amount> amounts) {
+record Makeup(Map<Product, List<Long>> nets) {
   /** Copies the map. */
   Makeup {
-    amounts = Map.copyOf(amounts);
+    nets = Map.copyOf(nets);
   }
 
   /**
@@ -43,36 +45,34 @@ record Makeup(Map<Product, Amount> amounts) {
     }
   }
 
-  /**
-   * How much there is of a product, or by how much that changes.
-   *
-   * @param weight in hundred-thousandths of the shop's unit
-   * @param count the number of weighings
-   */
-  record Amount(long weight, long count) {
-    static final Amount NONE = new Amount(0, 0);
-
-    Amount plus(Amount other) {
-      return new Amount(weight + other.weight, count + other.count);
-    }
-  }
-
   /** What came of a body. */
   static Makeup of(BodyBalance balance) {
-    var amounts = new HashMap<Product, Amount>();
-    balance
-        .outOfBoning()
-        .forEach(
-            weighing ->
-                amounts.merge(
-                    Product.of(balance, weighing),
-                    new Amount(weighing.net().hundredThousandths(), 1),
-                    Amount::plus));
-    return new Makeup(amounts);
+    return new Makeup(
+        balance.outOfBoning().stream()
+            .collect(
+                Collectors.groupingBy(
+                    weighing -> Product.of(balance, weighing),
+                    Collectors.mapping(w -> w.net().hundredThousandths(), Collectors.toList()))));
   }
 
-  /** How much there is of a product. */
-  Amount of(Product product) {
-    return amounts.getOrDefault(product, Amount.NONE);
+  /** The products that it has. */
+  Set<Product> products() {
+    return nets.keySet();
+  }
+
+  /** How many of a hundred products that one of the two has are of both. */
+  long likeness(Makeup other) {
+    long common = products().stream().filter(other.products()::contains).count();
+    return common * 100 / Math.max(1, products().size() + other.products().size() - common);
+  }
+
+  /** The weighings of a product. */
+  List<Long> each(Product product) {
+    return nets.getOrDefault(product, List.of());
+  }
+
+  /** The weight of a product, in hundred-thousandths of the shop's unit. */
+  long weight(Product product) {
+    return each(product).stream().mapToLong(net -> net).sum();
   }
 }

@@ -7,7 +7,6 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
-import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -20,32 +19,31 @@ import java.util.stream.Stream;
 /**
  * Finds weights that are ten or a hundred times too large or too small for what was weighed, or in
  * which two digits beside each other are exchanged; and pounds taken for kilograms, or the reverse,
- * in one row or on a scale's whole day.
+ * in a run of weighings or on a scale's whole day.
  */
 record MisreadWeight(RowIndex rows, BodyFacts suspect) {
-  private static final long MISREAD = 500;
+  private static final long SLIPPED = 500;
+  private static final long EXCHANGED = 800;
 
   /** It still counts among the changes that might have been. */
   private static final long RULED_OUT = -10_000;
 
   private static final long UNIT_OF_A_DAY = 500;
-  private static final long UNIT_OF_A_BODY = 700;
-  private static final long UNIT_OF_A_ROW = 800;
-  private static final int LEAST_ROWS = 3;
+  private static final long UNIT_OF_A_RUN = 500;
   private static final Map<WeightUnit, WeightUnit> OTHER_UNIT =
       Map.of(WeightUnit.KG, WeightUnit.LB, WeightUnit.LB, WeightUnit.KG);
 
   Stream<Candidate> candidates() {
+    var weighed = suspect.weighings().stream().filter(w -> w.step().movesMass());
+    var runs = Groups.inOrder(weighed.sorted(Weighing.BY_TIME), RowIndex.ScaleDay::of);
     return Stream.of(
             suspect.weighings().stream().filter(this::isTyped).flatMap(this::slips),
-            suspect.weighings().stream().filter(this::isTyped).flatMap(this::exchanges),
             rows.setAside(NoticeCode.OVER_CAPACITY)
                 .filter(aside -> aside.bodies().contains(suspect.id))
                 .map(aside -> rows.row(aside.notice().place()))
                 .flatMap(this::overCapacity),
-            suspect.weighings().stream().flatMap(row -> unitOfRow(row).stream()),
-            rows.days(suspect.id).flatMap(this::unitOfDay),
-            packsOfBatches().flatMap(packs -> unitOf(packs, UNIT_OF_A_BODY)))
+            rows.days(suspect.id).flatMap(day -> inOtherUnit(day, UNIT_OF_A_DAY)),
+            runs.values().stream().flatMap(this::unitOfRun))
         .flatMap(found -> found);
   }
 
@@ -57,34 +55,20 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
         && rows.isUncorrected(row);
   }
 
-  /** A weight far from that of others, with the point one or two places further. */
+  /** A weight with its point one or two places further, and with each two digits exchanged. */
   private Stream<Candidate> slips(Weighing row) {
-    return rows.ranges.ofOthers(row).stream()
-        .flatMap(
-            range ->
-                Stream.of(1, -1, 2, -2)
-                    .map(places -> row.shown().scaleByPowerOfTen(places))
-                    .map(net -> misread(Cause.DECIMAL, row, net, range, isFar(row, range))));
-  }
-
-  /** A weight with each two digits beside each other exchanged. */
-  private Stream<Candidate> exchanges(Weighing row) {
     // One digit at least stands before the point.
     int places = Math.max(0, row.shown().scale());
     var unscaled = row.shown().setScale(places).unscaledValue().toString();
     var digits = "0".repeat(Math.max(0, places + 1 - unscaled.length())) + unscaled;
-    return rows.ranges.ofOthers(row).stream()
-        .flatMap(
-            range ->
-                IntStream.range(1, digits.length())
-                    .filter(at -> digits.charAt(at) != digits.charAt(at - 1))
-                    .mapToObj(at -> new BigDecimal(exchanged(digits, at), places))
-                    .filter(net -> net.signum() > 0)
-                    .map(net -> misread(Cause.DIGITS_TRANSPOSED, row, net, range, true)));
-  }
-
-  private static boolean isFar(Weighing row, CodeRanges.Range range) {
-    return range.isFar(row.net().hundredThousandths());
+    return Stream.concat(
+        Stream.of(1, -1, 2, -2)
+            .flatMap(far -> misread(Cause.DECIMAL, row, row.shown().scaleByPowerOfTen(far))),
+        IntStream.range(1, digits.length())
+            .filter(at -> digits.charAt(at) != digits.charAt(at - 1))
+            .mapToObj(at -> new BigDecimal(exchanged(digits, at), places))
+            .filter(net -> net.signum() > 0)
+            .flatMap(net -> misread(Cause.DIGITS_TRANSPOSED, row, net)));
   }
 
   private static BigInteger exchanged(String digits, int at) {
@@ -95,23 +79,15 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
             + digits.substring(at + 1));
   }
 
-  /**
-   * A row with another weight. It is ruled out unless it is possible, and the scale can show the
-   * weight as one of its like.
-   */
-  private Candidate misread(
-      Cause cause, Weighing row, BigDecimal net, CodeRanges.Range range, boolean possible) {
+  /** A row like some others with another weight; ruled out if the scale cannot show it. */
+  private Stream<Candidate> misread(Cause cause, Weighing row, BigDecimal net) {
     var change = RowChange.net(row, Tares.plain(net), Optional.empty(), rows.unit());
-    return witnessed(Candidate.of(cause, change, MISREAD), range, possible && row.isWhole(net));
-  }
-
-  /** With the evidence of the row itself; ruled out if its weight would then be unlike others. */
-  private Candidate witnessed(Candidate candidate, CodeRanges.Range range, boolean possible) {
-    long net = candidate.first().net();
-    long odder = rows.ranges.odder(candidate.first().weighing(), net);
-    return candidate
-        .witnessed(possible && range.holds(net) ? odder : RULED_OUT)
-        .with("witness", range.phrase());
+    return rows.ranges.ofOthers(row).stream()
+        .map(
+            range ->
+                Candidate.of(cause, change, cause == Cause.DECIMAL ? SLIPPED : EXCHANGED)
+                    .witnessed(row.isWhole(net) ? odder(change) : RULED_OUT)
+                    .with("witness", range.phrase()));
   }
 
   /** A weight beyond what the scale can weigh is set aside and so in no sum. */
@@ -124,58 +100,49 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
                     .map(net -> net.scaleByPowerOfTen(places)))
         .flatMap(net -> rows.alone(row.with(Field.NET, net.toPlainString())).stream())
         .filter(rows::isUncorrected)
-        .flatMap(
-            weighing ->
-                rows
-                    .ranges
-                    .ofOthers(weighing)
-                    .filter(range -> range.holds(weighing.net().hundredThousandths()))
-                    .map(range -> misread(Cause.DECIMAL, weighing, weighing.shown(), range, true))
-                    .stream())
+        .flatMap(weighing -> misread(Cause.DECIMAL, weighing, weighing.shown()))
         .map(slip -> slip.with("witness", Phrase.of("CAUSE.CAPACITY")).notEstimated());
   }
 
-  /** A row outside the range of others and, read in the other unit, inside. */
-  private Optional<Candidate> unitOfRow(Weighing row) {
-    return inOtherUnit(List.of(row), UNIT_OF_A_ROW)
-        .flatMap(
-            candidate ->
-                rows.ranges
-                    .ofOthers(row)
-                    .map(
-                        range ->
-                            witnessed(
-                                candidate, range, !range.holds(row.net().hundredThousandths()))));
+  /** The run of a body's weighings at a scale that looks the most odd beside the other unit. */
+  private Stream<Candidate> unitOfRun(List<Weighing> own) {
+    var odder = own.stream().map(w -> inOtherUnit(w).map(this::odder).orElse(RULED_OUT)).toList();
+    var best = List.<Weighing>of();
+    long most = 0;
+    for (int from = 0; from < own.size(); from++) {
+      long sum = 0;
+      for (int to = from; to < own.size(); to++) {
+        sum += odder.get(to);
+        if (sum > most) {
+          most = sum;
+          best = own.subList(from, to + 1);
+        }
+      }
+    }
+    return inOtherUnit(best, UNIT_OF_A_RUN + Odds.of(own.size() * (own.size() + 1L) / 2));
   }
 
-  /** All that a scale weighed on a day, and what it weighed of the suspect. */
-  private Stream<Candidate> unitOfDay(List<Weighing> day) {
-    var own = day.stream().filter(w -> w.body().equals(suspect.id)).toList();
-    var all = own.size() < day.size() ? unitOf(day, UNIT_OF_A_DAY) : Stream.<Candidate>empty();
-    return Stream.concat(all, unitOf(own, UNIT_OF_A_BODY));
+  private long odder(RowChange change) {
+    return rows.ranges.odder(change.weighing(), change.net());
   }
 
-  /** The packs of batches that are out of balance, for each scale and day. */
-  private Stream<List<Weighing>> packsOfBatches() {
-    var packs = suspect.weighings().stream().filter(w -> w.inBatch() && w.step() == Step.PACK);
-    return Groups.inOrder(packs, RowIndex.ScaleDay::of).values().stream();
+  /** Rows read in the other unit; none if one was corrected or is in neither unit. */
+  private Stream<Candidate> inOtherUnit(List<Weighing> some, long prior) {
+    var changes = some.stream().flatMap(row -> inOtherUnit(row).stream()).toList();
+    if (changes.isEmpty() || changes.size() < some.size()) {
+      return Stream.empty();
+    }
+    var unit =
+        Candidate.of(Cause.UNIT, changes, prior)
+            .witnessed(changes.stream().mapToLong(this::odder).sum());
+    var range = rows.ranges.ofOthers(some.get(0));
+    return Stream.of(range.map(r -> unit.with("witness", r.phrase())).orElse(unit));
   }
 
-  private Stream<Candidate> unitOf(List<Weighing> some, long prior) {
-    return some.size() < LEAST_ROWS ? Stream.empty() : inOtherUnit(some, prior).stream();
-  }
-
-  /** Rows read in the other unit; empty if one was corrected or is in neither unit. */
-  private Optional<Candidate> inOtherUnit(List<Weighing> some, long prior) {
-    return some.stream()
-            .allMatch(row -> rows.isUncorrected(row) && OTHER_UNIT.containsKey(row.unit()))
-        ? Optional.of(
-            Candidate.of(
-                Cause.UNIT,
-                some.stream()
-                    .map(row -> RowChange.unit(row, OTHER_UNIT.get(row.unit()), rows.unit()))
-                    .toList(),
-                prior))
-        : Optional.empty();
+  private Optional<RowChange> inOtherUnit(Weighing row) {
+    return Optional.of(row)
+        .filter(rows::isUncorrected)
+        .map(w -> OTHER_UNIT.get(w.unit()))
+        .map(unit -> RowChange.unit(row, unit, rows.unit()));
   }
 }

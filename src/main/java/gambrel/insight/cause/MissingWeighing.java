@@ -3,7 +3,6 @@ package gambrel.insight.cause;
 import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.SideLabels;
-import gambrel.trade.decision.LossLimit;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
@@ -27,7 +26,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  * look for.
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
-  private static final long OF_A_BIN = 1500;
+  private static final long OF_A_BIN = 1300;
   private static final long OF_A_PACK = 1100;
   private static final long OF_A_PART = 300;
 
@@ -42,9 +41,8 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     if (suspect.testedLoss().isEmpty() || !suspect.faultCodes().contains(ReasonCode.LOSS_HIGH)) {
       return Stream.empty();
     }
-    var habits = rows.usual.habits(suspect.species);
-    var loss = suspect.testedLoss().get().part().fraction();
-    var missing = loss.subtract(ofLimit(rows.usual.loss(suspect.species).middle()));
+    var habits = rows.usual.habits(suspect.id).byProduct();
+    var missing = suspect.lossBeyondUsual();
     return Stream.of(Step.BIN, Step.PACK)
         .flatMap(
             step -> {
@@ -60,7 +58,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
       Product product, Usual.Habit habit, BigFraction missing, int alike) {
     boolean bin = product.step() == Step.BIN;
     long weight = Weight.of(missing).hundredThousandths();
-    var shift = BodyFacts.Shift.of(product, new Makeup.Amount(weight, 1));
+    var shift = BodyFacts.Shift.of(product, weight);
     long gain =
         suspect.strain(BodyFacts.Shift.NONE)
             - suspect.strain(shift)
@@ -70,10 +68,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
             - (bin ? OF_A_BIN : OF_A_PACK)
             - Odds.of(alike);
     var found =
-        suspect
-            .balance
-            .boning()
-            .flatMap(w -> Usual.share(suspect.makeup().of(product).weight(), w));
+        suspect.balance.boning().flatMap(w -> Usual.share(suspect.makeup().weight(product), w));
     var cause = bin ? Cause.BIN_NOT_WEIGHED : Cause.PACK_NOT_WEIGHED;
     var evidence =
         Phrase.of("LIKELY_CAUSE." + cause)
@@ -99,12 +94,6 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
 
   private Optional<Share> loss() {
     return suspect.balance.shares().cuttingLoss();
-  }
-
-  /** So many millionths of the loss that the shop allows this body, as a weight. */
-  private BigFraction ofLimit(long millionths) {
-    return LossLimit.of(rows.usual.settings, suspect.balance)
-        .multiply(BigFraction.of(millionths, 1_000_000));
   }
 
   /** A part of a whole as a value of a sentence. */

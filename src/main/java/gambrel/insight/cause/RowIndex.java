@@ -53,7 +53,7 @@ final class RowIndex {
                 .filter(weighing -> weighing.step().movesMass())
                 .sorted(Weighing.BY_TIME),
             ScaleDay::of);
-    this.ranges = new CodeRanges(night);
+    this.ranges = new CodeRanges(usual);
     this.tares = new Tares(this);
   }
 

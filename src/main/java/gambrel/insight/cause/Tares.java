@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The tares that the shop uses for a code at a scale, and the rows that show none. */
 final class Tares {
@@ -106,6 +107,12 @@ final class Tares {
     return net.signum() <= 0
         ? Optional.empty()
         : Optional.of(RowChange.net(weighing, net, shown, rows.unit()));
+  }
+
+  /** Whether a hook or tub may weigh so much: half a kilogram to {@code most}; from memory. */
+  static boolean isEmptyWeight(BigFraction weight, WeightUnit unit, int most) {
+    return weight.compareTo(WeightUnit.KG.convert(new BigDecimal("0.5"), unit)) >= 0
+        && weight.compareTo(WeightUnit.KG.convert(BigDecimal.valueOf(most), unit)) <= 0;
   }
 
   /** A number with at least two decimals and no more zeros than that. */

@@ -13,14 +13,15 @@ import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.shop.Settings;
 import gambrel.trade.shop.Step;
+import gambrel.trade.weighing.Weighing;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -45,26 +46,26 @@ final class Usual {
   /** What a body is made of differs less than what is lost of it. */
   private static final int LEAST_BODIES_FOR_PRODUCTS = 3;
 
-  private static final long LEAST_LOSS_SPREAD = 50_000;
-  private static final long LEAST_SHRINK_SPREAD = 1_000;
-  private static final long LEAST_BATCH_SPREAD = 5_000;
+  /** So many of the bodies that are cut the most alike are enough. */
+  private static final int MOST_ALIKE = 8;
 
-  /** Two weights rounded to a division differ by 0.41 of it (√2 / √12). */
-  private static final long DIVISIONS_A_SPREAD = 2;
+  /** Bodies are cut alike if they have two of three products in common. */
+  private static final long LEAST_LIKENESS = 66;
+
+  /** Spreads that are expected before a shop's own are known; from memory. */
+  private static final long LOSS_SPREAD = 150_000;
+
+  private static final long SHRINK_SPREAD = 5_000;
+  private static final long BATCH_SPREAD = 8_000;
 
   /** A product's share differs by so much of itself, and of the weight into the boning room. */
-  private static final long SPREAD_OF_SHARE = 20;
+  private static final long SPREAD_OF_SHARE = 10;
 
-  private static final long LEAST_SHARE_SPREAD = 2_000;
-  private static final long LEAST_BIN_SPREAD = 5_000;
+  /** One pack or tub is a fifth heavier or lighter than another. */
+  private static final long SPREAD_OF_WEIGHT = 5;
 
-  /** One pack or tub is a quarter heavier or lighter than another. */
-  private static final long SPREAD_OF_WEIGHT = 4;
-
-  /** Numbers of weighings differ by a third of one, in millionths; by more if few are known. */
-  private static final long LEAST_COUNT_SPREAD = 350_000;
-
-  private static final long COUNT_SPREAD_OF_FEW = 1_500_000;
+  private static final long SHARE_SPREAD = 2_000;
+  private static final long BIN_SPREAD = 5_000;
 
   /** The night that has these bodies. */
   final Night night;
@@ -74,7 +75,8 @@ final class Usual {
   private final Range ofAll;
   private final Map<Species, Range> loss = new EnumMap<>(Species.class);
   private final Map<Species, Optional<Range>> chill = new EnumMap<>(Species.class);
-  private final Map<Species, SortedMap<Product, Habit>> habits = new EnumMap<>(Species.class);
+  private final Map<List<Object>, Habits> habits = new HashMap<>();
+  private final Map<String, Makeup> makeups = new HashMap<>();
   private Optional<Range> batchLoss = Optional.empty();
 
   Usual(Night night) {
@@ -90,13 +92,34 @@ final class Usual {
   }
 
   /**
-   * The usual amounts of a product.
+   * The usual weights of a product.
    *
-   * @param share its weight as a part of the weight into the boning room, in millionths
-   * @param count its weighings, in millionths
-   * @param each the weight of one weighing, in hundred-thousandths of the shop's unit
+   * @param share of the weight into the boning room, in millionths
+   * @param each of one weighing, in hundred-thousandths of the shop's unit
    */
-  record Habit(Range share, Range count, Range each) {}
+  record Habit(Range share, Range each) {}
+
+  /**
+   * What bodies usually give.
+   *
+   * @param byProduct empty if too few bodies are known
+   * @param alike whether it is of bodies that are cut alike; else it is only the bone, fat and
+   *     waste of all bodies of a species
+   */
+  record Habits(SortedMap<Product, Habit> byProduct, boolean alike) {
+    /** How odd a share of a product is; 0 if nothing is known of it. */
+    long strain(Product product, long share) {
+      var usual = byProduct.get(product);
+      return usual == null && !alike
+          ? 0
+          : (usual == null ? none(product) : usual.share()).strain(share, PRODUCT_KNEE);
+    }
+
+    /** The usual share of a product that none of the other bodies has. */
+    private static Range none(Product product) {
+      return new Range(0, product.step() == Step.BIN ? BIN_SPREAD : SHARE_SPREAD);
+    }
+  }
 
   /** Cutting loss as a part of what the shop allows that body. */
   Range loss(Species species) {
@@ -111,26 +134,7 @@ final class Usual {
   /** The same; empty if it is known of too few bodies. */
   Optional<Range> knownChill(Species species) {
     return chill.computeIfAbsent(
-        species,
-        s -> {
-          var steps = of(s).stream().flatMap(this::chillStep).sorted().toList();
-          long step = steps.isEmpty() ? 0 : steps.get(steps.size() / 2);
-          return range(
-              of(s).stream().flatMap(Usual::chillOf).toList(),
-              Math.max(LEAST_SHRINK_SPREAD, step / DIVISIONS_A_SPREAD));
-        });
-  }
-
-  /** A division of the rail scale as a part of the hot weight, in millionths. */
-  private Stream<Long> chillStep(BodyBalance balance) {
-    return balance.rail().hot().weighings().stream()
-        .limit(1)
-        .flatMap(
-            weighing ->
-                millionths(
-                    weighing.scale().divisionIn(settings.unit()),
-                    balance.hot().orElse(Weight.ZERO).fraction())
-                    .stream());
+        species, s -> range(of(s).stream().flatMap(Usual::chillOf).toList(), SHRINK_SPREAD));
   }
 
   /** Whether a body hung between its hot and cold weighings about as long as others mostly do. */
@@ -165,74 +169,66 @@ final class Usual {
               .filter(batch -> batch.state() == BatchBalance.State.BALANCED)
               .flatMap(batch -> batch.lossShare().flatMap(Usual::millionths).stream())
               .toList();
-      batchLoss = Optional.of(range(values, LEAST_BATCH_SPREAD).orElse(OF_A_BATCH));
+      batchLoss = Optional.of(range(values, BATCH_SPREAD).orElse(OF_A_BATCH));
     }
     return batchLoss.get();
   }
 
-  /** What bodies of a species usually give; none if too few are known. */
-  SortedMap<Product, Habit> habits(Species species) {
-    return habits.computeIfAbsent(species, this::habitsOf);
+  /** The usual weight of one weighing of what a weighing is; empty if it is not known. */
+  Optional<Range> each(Weighing weighing) {
+    return Optional.ofNullable(night.bodies().get(weighing.body()))
+        .map(BodyAccount::balance)
+        .map(of -> habits(weighing.body()).byProduct().get(Product.of(of, weighing)))
+        .map(Habit::each);
   }
 
-  private SortedMap<Product, Habit> habitsOf(Species species) {
-    var bodies = of(species).stream().filter(body -> body.boning().isPresent()).toList();
-    if (bodies.size() < LEAST_BODIES_FOR_PRODUCTS) {
-      return new TreeMap<>();
+  /** What bodies that are cut like this one usually give. */
+  Habits habits(String body) {
+    var of = night.bodies().get(body).balance();
+    var makeup = makeup(of);
+    return habits.computeIfAbsent(
+        List.of(of.body().species(), makeup.products()),
+        key -> habits(of(of.body().species()), makeup));
+  }
+
+  private Habits habits(List<BodyBalance> all, Makeup like) {
+    var known = all.stream().filter(body -> body.boning().isPresent()).toList();
+    var likeness = known.stream().map(body -> makeup(body).likeness(like)).toList();
+    // Ties with the last of the most alike count too.
+    long least =
+        likeness.stream()
+            .sorted(Comparator.reverseOrder())
+            .limit(MOST_ALIKE)
+            .reduce(LEAST_LIKENESS, (any, last) -> Math.max(last, LEAST_LIKENESS));
+    var alike = known.stream().filter(body -> makeup(body).likeness(like) >= least).toList();
+    boolean few = alike.size() < LEAST_BODIES_FOR_PRODUCTS;
+    var bodies = few ? known : alike;
+    var byProduct = new TreeMap<Product, Habit>();
+    if (bodies.size() >= LEAST_BODIES_FOR_PRODUCTS) {
+      bodies.stream()
+          .flatMap(body -> makeup(body).products().stream())
+          .filter(product -> !few || product.step() == Step.BIN)
+          .forEach(product -> byProduct.computeIfAbsent(product, p -> habit(p, bodies)));
     }
-    var makeups = bodies.stream().map(Makeup::of).toList();
-    return makeups.stream()
-        .flatMap(makeup -> makeup.amounts().keySet().stream())
-        .distinct()
-        .collect(
-            Collectors.toMap(
-                product -> product,
-                product -> habit(product, bodies, makeups),
-                (one, same) -> one,
-                TreeMap::new));
+    return new Habits(byProduct, !few);
   }
 
-  private static Habit habit(Product product, List<BodyBalance> bodies, List<Makeup> makeups) {
-    var amounts = makeups.stream().map(makeup -> makeup.of(product)).toList();
+  private Habit habit(Product product, List<BodyBalance> bodies) {
     var shares =
-        IntStream.range(0, bodies.size())
-            .boxed()
-            .flatMap(
-                i -> share(amounts.get(i).weight(), bodies.get(i).boning().orElseThrow()).stream())
+        bodies.stream()
+            .flatMap(b -> share(makeup(b).weight(product), b.boning().orElseThrow()).stream())
             .toList();
-    var each =
-        amounts.stream().filter(a -> a.count() > 0).map(a -> a.weight() / a.count()).toList();
-    long usual = Range.of(each, 1).middle();
-    return new Habit(
-        shareRange(product, shares),
-        Range.of(
-            amounts.stream().map(a -> millions(a.count())).toList(),
-            LEAST_COUNT_SPREAD + COUNT_SPREAD_OF_FEW / amounts.size()),
-        Range.of(each, Math.max(1, usual / SPREAD_OF_WEIGHT)));
+    var each = bodies.stream().flatMap(body -> makeup(body).each(product).stream()).toList();
+    long expected = Math.max(Habits.none(product).spread(), median(shares) / SPREAD_OF_SHARE);
+    return new Habit(Range.of(shares, expected), Range.of(each, median(each) / SPREAD_OF_WEIGHT));
   }
 
-  private static Range shareRange(Product product, List<Long> shares) {
-    var range = Range.of(shares, leastSpread(product));
-    return new Range(range.middle(), Math.max(range.spread(), range.middle() / SPREAD_OF_SHARE));
-  }
-
-  private static long leastSpread(Product product) {
-    return product.step() == Step.BIN ? LEAST_BIN_SPREAD : LEAST_SHARE_SPREAD;
-  }
-
-  /** What is usual of a product that none of the other bodies has. */
-  static Habit none(Product product) {
-    return new Habit(
-        new Range(0, leastSpread(product)), new Range(0, LEAST_COUNT_SPREAD), new Range(0, 1));
-  }
-
-  /** A number of weighings in millionths. */
-  static long millions(long count) {
-    return count * 1_000_000;
+  private Makeup makeup(BodyBalance balance) {
+    return makeups.computeIfAbsent(balance.body().id(), id -> Makeup.of(balance));
   }
 
   private Optional<Range> lossRange(List<BodyBalance> bodies) {
-    return range(bodies.stream().flatMap(this::lossOfAllowed).toList(), LEAST_LOSS_SPREAD);
+    return range(bodies.stream().flatMap(this::lossOfAllowed).toList(), LOSS_SPREAD);
   }
 
   private List<BodyBalance> of(Species species) {
@@ -280,22 +276,21 @@ final class Usual {
    * @param spread about one standard deviation, in millionths, above zero
    */
   record Range(long middle, long spread) {
-    /** Median and median deviation, which a few odd values do not move. */
-    static Range of(List<Long> values, long leastSpread) {
-      long middle = median(values);
-      long deviation = median(values.stream().map(v -> Math.abs(v - middle)).toList());
-      // The median deviation of a normal distribution is 0.6745 of its standard deviation. A few
-      // values tell it badly: their spread is taken larger.
-      long spread = deviation * 3 / 2;
-      return new Range(middle, Math.max(leastSpread, spread + spread * 2 / values.size()));
-    }
+    private static final int WORTH = 6;
 
-    private static long median(List<Long> values) {
-      var sorted = values.stream().sorted().toList();
-      int half = sorted.size() / 2;
-      return sorted.size() % 2 == 1
-          ? sorted.get(half)
-          : (sorted.get(half - 1) + sorted.get(half)) / 2;
+    /**
+     * The median, which a few odd values do not move, and a spread between that of the values and
+     * the one to be expected before any is known.
+     *
+     * @param expected counts like so many values as {@link #WORTH}
+     */
+    static Range of(List<Long> values, long expected) {
+      long middle = median(values);
+      // The median deviation of a normal distribution is 0.6745 of its standard deviation.
+      long deviation = median(values.stream().map(v -> Math.abs(v - middle)).toList()) * 3 / 2;
+      int number = values.size();
+      return new Range(
+          middle, Math.max(1, (deviation * number + expected * WORTH) / (number + WORTH)));
     }
 
     /** How far a value is from the middle, in millionths. */
@@ -314,5 +309,13 @@ final class Usual {
           ? tenths * tenths
           : 100L * knee * knee + Odds.of(tenths) - Odds.of(knee * 10L);
     }
+  }
+
+  private static long median(List<Long> values) {
+    var sorted = values.stream().sorted().toList();
+    int half = sorted.size() / 2;
+    return sorted.size() % 2 == 1
+        ? sorted.get(half)
+        : (sorted.get(half - 1) + sorted.get(half)) / 2;
   }
 }

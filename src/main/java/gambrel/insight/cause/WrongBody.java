@@ -20,17 +20,14 @@ import java.util.stream.Stream;
  */
 record WrongBody(RowIndex rows, BodyFacts suspect) {
   private static final long BETWEEN = 400;
-  private static final long BESIDE = 600;
   private static final long A_ROW = 50;
-  private static final int MOST_BETWEEN = 3;
-  private static final long SAME_DAY = 600;
+  private static final long SAME_DAY = 900;
 
   /** There is a pause where bodies change, so that a run that begins or ends at one is likelier. */
   private static final long AT_A_PAUSE = 300;
 
   private static final long ELSEWHERE = 600;
   private static final long AT_ANOTHER_SCALE = 800;
-  private static final int MOST_AT_A_CHANGE = 80;
   private static final long STRAY = 300;
 
   /** Weighings of one body, one after the other at one scale; at least one. */
@@ -52,7 +49,6 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
 
   Stream<Candidate> candidates() {
     return Stream.of(
-            rows.days(suspect.id).map(Run::of).flatMap(this::betweenOthers),
             rows.days(suspect.id).map(Run::of).flatMap(this::atChanges),
             sameDay(),
             rows.night.bodies().keySet().stream().filter(this::lacksWeight).flatMap(this::atOthers),
@@ -73,59 +69,41 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
                   .filter(rows::isUncorrected)
                   .flatMap(
                       cut ->
-                          (isSuspect(cut.body()) ? bodies.stream() : Stream.of(suspect.id))
-                              .filter(to -> !to.equals(cut.body()))
+                          bodies.stream()
+                              .filter(to -> !to.equals(cut.body()) && isSuspect(cut.body(), to))
                               .map(to -> RowChange.move(cut, to)));
             })
         .map(change -> Candidate.of(Cause.WRONG_BODY, change, SAME_DAY).variant("SAME_DAY"));
   }
 
-  private boolean isSuspect(String body) {
-    return suspect.id.equals(body);
+  private boolean isSuspect(String body, String other) {
+    return suspect.id.equals(body) || suspect.id.equals(other);
   }
 
-  /** Each short run keyed to each of its neighbours, if it or the neighbour is suspect. */
-  private Stream<Candidate> betweenOthers(List<Run> runs) {
-    return IntStream.range(0, runs.size())
-        .boxed()
-        .flatMap(
-            at ->
-                toNeighbours(
-                    runs.get(at),
-                    IntStream.of(at - 1, at + 1)
-                        .filter(i -> i >= 0 && i < runs.size())
-                        .mapToObj(i -> runs.get(i).body())
-                        .distinct()
-                        .toList()));
-  }
-
-  private Stream<Candidate> toNeighbours(Run run, List<String> neighbours) {
-    int size = run.weighings().size();
-    if (size > MOST_BETWEEN || !run.weighings().stream().allMatch(rows::isUncorrected)) {
-      return Stream.empty();
-    }
-    boolean between = neighbours.size() == 1;
-    long prior = (between ? BETWEEN : BESIDE) + A_ROW * size;
-    return neighbours.stream()
-        .filter(to -> isSuspect(to) || isSuspect(run.body()))
-        .map(to -> Candidate.of(Cause.WRONG_BODY, RowChange.move(run.weighings(), to), prior))
-        .map(candidate -> candidate.variant(between ? "BETWEEN" : "BESIDE"));
-  }
-
-  /** The end of each run keyed to the body of the next, and its beginning to the last. */
+  /**
+   * The end of each run keyed to the body of the next, its beginning to the last, and all of it.
+   */
   private Stream<Candidate> atChanges(List<Run> runs) {
     return IntStream.range(1, runs.size())
+        .filter(i -> isSuspect(runs.get(i - 1).body(), runs.get(i).body()))
         .boxed()
-        .flatMap(i -> atChange(runs.get(i - 1), runs.get(i)));
+        .flatMap(
+            i -> {
+              var before = runs.get(i - 1);
+              var after = runs.get(i);
+              var last = before.weighings().get(before.weighings().size() - 1);
+              var first = Optional.of(after.weighings().get(0));
+              return Stream.concat(
+                  ends(before, true, first, after.body(), isBetween(runs, i - 1)),
+                  ends(after, false, Optional.of(last), before.body(), isBetween(runs, i)));
+            });
   }
 
-  private Stream<Candidate> atChange(Run before, Run after) {
-    int last = before.weighings().size() - 1;
-    return isSuspect(before.body()) || isSuspect(after.body())
-        ? Stream.concat(
-            ends(before, true, Optional.of(after.weighings().get(0)), after.body()),
-            ends(after, false, Optional.of(before.weighings().get(last)), before.body()))
-        : Stream.empty();
+  /** Whether a run lies between two of one other body. */
+  private static boolean isBetween(List<Run> runs, int at) {
+    return at > 0
+        && at < runs.size() - 1
+        && runs.get(at - 1).body().equals(runs.get(at + 1).body());
   }
 
   private boolean lacksWeight(String body) {
@@ -137,36 +115,42 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
   private Stream<Candidate> atOthers(String body) {
     return rows.daysWithout(body)
         .flatMap(day -> Run.of(day).stream())
-        .filter(run -> isSuspect(body) || isSuspect(run.body()))
+        .filter(run -> isSuspect(body, run.body()))
         .flatMap(
-            run -> Stream.of(true, false).flatMap(last -> ends(run, last, Optional.empty(), body)));
+            run ->
+                Stream.of(true, false)
+                    .flatMap(last -> ends(run, last, Optional.empty(), body, false)));
   }
 
   /**
-   * The first weighings of a run, or its last, keyed to another body.
+   * The first weighings of a run, or its last, or all of them keyed to another body.
    *
    * @param last whether they are the last
    * @param beside the weighing next to that end of the run, if it is known
+   * @param between whether the run lies between weighings of that body
    */
-  private Stream<Candidate> ends(Run run, boolean last, Optional<Weighing> beside, String to) {
+  private Stream<Candidate> ends(
+      Run run, boolean last, Optional<Weighing> beside, String to, boolean between) {
     var weighings = run.weighings();
+    int size = weighings.size();
     var all = new ArrayList<>(weighings);
-    beside.ifPresent(weighing -> all.add(last ? weighings.size() : 0, weighing));
+    beside.ifPresent(weighing -> all.add(last ? size : 0, weighing));
     long longest = IntStream.range(1, all.size()).mapToLong(i -> pause(all, i)).max().orElse(0);
     var candidates = new ArrayList<Candidate>();
-    for (int n = 1; n < weighings.size() && n <= MOST_AT_A_CHANGE; n++) {
-      int border = last ? weighings.size() - n : n;
+    for (int n = 1; n <= size; n++) {
+      int border = last ? size - n : n;
       if (!rows.isUncorrected(weighings.get(last ? border : n - 1))) {
         break;
       }
-      var moved = last ? weighings.subList(border, weighings.size()) : weighings.subList(0, border);
-      boolean paused = pause(weighings, border) == longest;
-      long prior = beside.isEmpty() ? AT_ANOTHER_SCALE : paused ? AT_A_PAUSE : ELSEWHERE;
-      var changes = RowChange.move(moved, to);
+      var moved = last ? weighings.subList(border, size) : weighings.subList(0, border);
+      boolean whole = between && n == size;
+      boolean paused = n < size && pause(weighings, border) == longest;
+      long here = whole ? BETWEEN + A_ROW * n : paused ? AT_A_PAUSE : ELSEWHERE;
+      long prior = beside.isEmpty() ? AT_ANOTHER_SCALE : here;
+      var cause = whole || n == 1 ? Cause.WRONG_BODY : Cause.CHANGEOVER;
+      var candidate = Candidate.of(cause, RowChange.move(moved, to), prior);
       candidates.add(
-          n == 1
-              ? Candidate.of(Cause.WRONG_BODY, changes, prior).variant("BESIDE")
-              : Candidate.of(Cause.CHANGEOVER, changes, prior));
+          cause == Cause.CHANGEOVER ? candidate : candidate.variant(whole ? "BETWEEN" : "BESIDE"));
     }
     return candidates.stream();
   }
@@ -197,7 +181,8 @@ record WrongBody(RowIndex rows, BodyFacts suspect) {
 
   /** The suspect; if the suspect is the body with one too many, each body that lacks one. */
   private Stream<String> lacking(Step step, String twice) {
-    var bodies = isSuspect(twice) ? rows.night.bodies().keySet().stream() : Stream.of(suspect.id);
+    var bodies =
+        suspect.id.equals(twice) ? rows.night.bodies().keySet().stream() : Stream.of(suspect.id);
     return bodies.filter(body -> !body.equals(twice) && isLacking(body, step));
   }
 

@@ -315,7 +315,7 @@ class LikelyCauseTest {
     assertTrue(lines(said).get(0).contains(",body,B1,"), lines(said)::toString);
   }
 
-  /** Six bodies that balance, with two tubs of bone and one pack of rump of 80 each. */
+  /** Six bodies that balance, with two tubs of bone, two packs of mince and 80 of rump each. */
   private void otherBodies() {
     otherBodies("80");
   }
@@ -333,7 +333,8 @@ class LikelyCauseTest {
       }
       scene.weigh(
           """
-          04T%1$d:02 B%1$d pack mince 50
+          04T%1$d:02 B%1$d pack mince 32
+          04T%1$d:03 B%1$d pack mince 18
           04T%1$d:04 B%1$d bin  bone  22
           04T%1$d:05 B%1$d bin  bone  18
           04T%1$d:06 B%1$d bin  fat   24
@@ -366,6 +367,70 @@ class LikelyCauseTest {
         "Of B1 11.2 % is bone, here usually about 20.4 %. With 18.000 kg more of it the loss would"
             + " be as usual.",
         ENGLISH.of(said.evidence()));
+  }
+
+  /** B1 with its bone, and so much fat; others have 24 of it. No file has a tare. */
+  private void firstBodyWithFat(int fat) {
+    otherBodies();
+    scene.weigh(
+        """
+        02T10:00 B1 hot  carcase 200
+        03T10:00 B1 cold carcase 196
+        05T08:00 B1 pack rump  80
+        05T08:02 B1 pack mince 50
+        05T08:04 B1 bin  bone  40
+        05T08:06 B1 bin  fat   %d
+        """
+            .formatted(fat));
+  }
+
+  @Test
+  void aTubOfUnknownWeightThatWasWeighedTooIsToldWithoutALineToPaste() {
+    // 197 of 196; with 24 of fat 2 would be lost, as mostly.
+    firstBodyWithFat(27);
+    var said = first("B1");
+    assertEquals(Cause.TARE_LEFT_ON, said.cause());
+    assertEquals(List.of(), lines(said));
+    String evidence = ENGLISH.of(said.evidence());
+    assertTrue(
+        evidence.endsWith(
+            "(fat 27 kg) may have been weighed with its tub or bin, of about 3.00 kg. With 24.000"
+                + " kg: loss of B1 1.0 %."),
+        evidence);
+  }
+
+  @Test
+  void aWeightTooLargeByMoreThanATubIsNoTub() {
+    firstBodyWithFat(33);
+    assertTrue(causes().of("B1").stream().noneMatch(s -> s.cause() == Cause.TARE_LEFT_ON));
+  }
+
+  /** Six bodies cut into chops, which give 10 of bone, and B1, boned out as six others are. */
+  private void twoStyles(int bone) {
+    otherBodies();
+    for (int i = 21; i <= 26; i++) {
+      scene.body("B" + i + ",beef,2026-03-02,ann,560");
+      scene.weigh(
+          """
+          02T10:00 B%1$d hot  carcase 200
+          03T10:00 B%1$d cold carcase 196
+          06T%2$d:00 B%1$d pack shin 90
+          06T%2$d:01 B%1$d pack brisket 60
+          06T%2$d:02 B%1$d pack blade 10
+          06T%2$d:03 B%1$d bin bone 10
+          06T%2$d:04 B%1$d bin fat 24
+          """
+              .formatted(i, i - 10));
+    }
+    firstBody(bone, 50);
+  }
+
+  @Test
+  void aBodyIsComparedWithThoseCutAlike() {
+    twoStyles(22);
+    var said = first("B1");
+    assertEquals(Cause.BIN_NOT_WEIGHED, said.cause());
+    assertTrue(ENGLISH.of(said.evidence()).contains("is bone, here usually about 20.4 %"));
   }
 
   @Test
@@ -569,7 +634,7 @@ class LikelyCauseTest {
     assertEquals(List.of(), lines(said));
     // 196 of 98 % is 200; 9 of 205 is 4.4 %.
     assertEquals(
-        "Ticket 43 (carcase hot 205 kg) may hold a hook or roller of about 5.00 kg: the chill"
+        "Ticket 49 (carcase hot 205 kg) may hold a hook or roller of about 5.00 kg: the chill"
             + " shrink of B1 is 4.4 %, here usually about 2.0 %. With 200.000 kg: loss of B1 1.0 %,"
             + " chill shrink of B1 2.0 %.",
         ENGLISH.of(said.evidence()));
