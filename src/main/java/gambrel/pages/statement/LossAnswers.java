@@ -80,7 +80,9 @@ final class LossAnswers extends StatementPart {
 
   private List<String> reasons(boolean alive) {
     var reasons = new ArrayList<String>();
-    pending().ifPresent(reasons::add);
+    if (!is(Outcome.WHOLE)) {
+      pending().ifPresent(reasons::add);
+    }
     ofHanging().ifPresent(reasons::add);
     if (isSharer()) {
       String part = is(Outcome.WHOLE) ? hung(own.takeHome()) : home(own.takeHome());

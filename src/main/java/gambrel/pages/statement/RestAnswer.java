@@ -55,8 +55,14 @@ final class RestAnswer extends StatementPart {
     return known.isEmpty() ? Optional.empty() : Optional.of(say(key, String.join("; ", known)));
   }
 
-  /** Sentences on what came off at slaughter: what was weighed or bought of it, and what not. */
+  /**
+   * Sentences on what came off at slaughter: what was weighed or bought of it, and what not. None
+   * before the body has figures.
+   */
   List<String> slaughter() {
+    if (balance.outputs().isEmpty()) {
+      return List.of();
+    }
     var known = new ArrayList<String>();
     var unknown = new ArrayList<String>();
     weights(Step.PACK, weighings::isOffal)
