@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every row counts once: read = used + repeat + void + set aside. */
 class RowsTest extends SceneTest {
@@ -150,6 +152,28 @@ class RowsTest extends SceneTest {
     assertEquals("mark", found.notice("void-unused", "severity"));
     assertEquals("1 = 0 + 0 + 1 + 0", found.counts());
     assertEquals(0, found.exit());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "10:01, rump, 1, true",
+    "11:00, rump, 1, true",
+    "11:01, rump, 1, false",
+    "10:01, chuck, 1, false",
+    "10:01, rump, 2, false",
+    "09:59, rump, 1, false"
+  })
+  void aLoneVoidIsMarkedWhereAnEqualWeighingStandsWithinAnHourBefore(
+      String time, String item, String kilos, boolean marked) {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T%s B1 pack %s %s ticket=8 status=void
+        """
+            .formatted(time, item, kilos));
+    var found = scene.at(LATER);
+    assertEquals("2 = 1 + 0 + 1 + 0", found.counts());
+    assertEquals(marked, found.notices().contains("mark void-alone"));
   }
 
   @Test

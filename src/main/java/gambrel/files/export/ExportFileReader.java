@@ -101,7 +101,7 @@ final class ExportFileReader {
     String top = header.row().raw();
     var known =
         read.stream().filter(row -> !layout.headerRepeated() || !row.raw().equals(top)).toList();
-    var rows = layout.negativesVoid() ? NegativeWeights.asVoids(known) : known;
+    var rows = CancelledBefore.in(known, layout);
     var file = new ExportFile(path, rows);
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));

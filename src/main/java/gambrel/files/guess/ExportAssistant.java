@@ -3,10 +3,18 @@ package gambrel.files.guess;
 import gambrel.files.csv.CsvRow;
 import gambrel.files.export.ExportReader;
 import gambrel.files.guess.LayoutDraft.Question;
+import gambrel.files.layout.Layout;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.rows.CorrectedRows;
+import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.ReadRow;
+import gambrel.trade.rows.RowComparison;
+import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
@@ -100,7 +108,7 @@ public final class ExportAssistant {
       var named = name.isEmpty() ? folderFor() : name;
       var proposal = new LayoutProposal(sample, shop, today, named);
       if (saved && !read.isWrong()) {
-        confirm(read, proposal, layout.named().containsKey(Field.STATUS.id()));
+        confirm(read, proposal, layout);
       } else if (read.isRight() && proposal.draft().questions().isEmpty()) {
         asRead(read, sample, false);
       } else {
@@ -213,7 +221,8 @@ public final class ExportAssistant {
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
-    PrintedTotals.lines(sample.files(), read.rows()).forEach(line -> say("  " + line));
+    PrintedTotals.lines(sample.files(), read.rows(), this::counted)
+        .forEach(line -> say("  " + line));
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty()) {
       say(
@@ -221,6 +230,25 @@ public final class ExportAssistant {
               .formatted(
                   bad.size(), bad.get(0).place(), cut(AsRead.problem(bad.get(0)).orElseThrow())));
     }
+  }
+
+  /** The rows that count: without repeats, void rows and what these cancel. */
+  private List<ExportRow> counted(List<ExportRow> rows) {
+    var read = corrected(rows);
+    var comparison = RowComparison.of(read, asOf());
+    return read.stream()
+        .filter(row -> comparison.disposition(row) == RowDisposition.USED)
+        .map(ReadRow::row)
+        .toList();
+  }
+
+  private List<ReadRow> corrected(List<ExportRow> rows) {
+    return CorrectedRows.of(List.of(new ExportFile("", rows)), shop, asOf()).rows();
+  }
+
+  /** The end of the day of the run. */
+  private OffsetDateTime asOf() {
+    return today.plusDays(1).atStartOfDay(shop.settings().zone()).toOffsetDateTime();
   }
 
   /** The time of a row on the shop's clock. */
@@ -288,7 +316,7 @@ public final class ExportAssistant {
   // What is proposed.
 
   /** Says how a saved layout reads its exports, and asks what it leaves open. */
-  private void confirm(AsRead now, LayoutProposal proposal, boolean hasStatus) throws IOException {
+  private void confirm(AsRead now, LayoutProposal proposal, Layout layout) throws IOException {
     asRead(now, proposal.sample(), true);
     var open =
         proposal.draft().questions().stream()
@@ -299,6 +327,10 @@ public final class ExportAssistant {
     ask(open, proposal);
     var status =
         proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
+    if (layout.cancelled().isEmpty()) {
+      askWhichIsCancelled(now);
+    }
+    boolean hasStatus = layout.named().containsKey(Field.STATUS.id());
     if (!hasStatus && !now.positions().containsKey(Field.STATUS.id()) && !status.isEmpty()) {
       say(
           ASKED
@@ -317,6 +349,24 @@ public final class ExportAssistant {
       say("    unit=g");
       say("    unit=" + own);
     }
+  }
+
+  /** Asks what a void row cancels that stands alone just below an equal row. */
+  private void askWhichIsCancelled(AsRead now) {
+    RowComparison.of(corrected(now.rows()), asOf()).notices().stream()
+        .filter(notice -> notice.code() == NoticeCode.VOID_ALONE)
+        .findFirst()
+        .ifPresent(
+            notice -> {
+              say(
+                  ASKED
+                      + NoticeWords.ENGLISH.message(notice)
+                      + " Which does it cancel? Say so in"
+                      + " the layout: void=before, the row before it, or void=own, its own ticket.");
+              say("    " + cut(notice.raw()));
+              say("    void=before");
+              say("    void=own");
+            });
   }
 
   private void propose(LayoutProposal proposal, boolean unplaced) throws IOException {

@@ -6,6 +6,7 @@ import gambrel.trade.rows.ExportRow;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -16,17 +17,19 @@ import java.util.stream.Stream;
  *
  * @param file the export with all its lines
  * @param rows its rows as they are read
+ * @param counted selects the rows that count
  */
-record PrintedTotals(SampleFile file, List<ExportRow> rows) {
+record PrintedTotals(
+    SampleFile file, List<ExportRow> rows, UnaryOperator<List<ExportRow>> counted) {
   private static final Pattern FIGURE = Pattern.compile("\\d(?:[\\d.,'’]*\\d)?");
-  private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
   /** What is to be said of each file that ends with a total. */
-  static List<String> lines(List<SampleFile> files, List<ExportRow> rows) {
+  static List<String> lines(
+      List<SampleFile> files, List<ExportRow> rows, UnaryOperator<List<ExportRow>> counted) {
     var byFile = rows.stream().collect(Collectors.groupingBy(row -> row.place().file()));
     return files.stream()
         .filter(file -> byFile.containsKey(file.path()))
-        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path())).line().stream())
+        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), counted).line().stream())
         .toList();
   }
 
@@ -40,24 +43,21 @@ record PrintedTotals(SampleFile file, List<ExportRow> rows) {
             .filter(line -> line.number() > last)
             .filter(line -> figures(line, decimals).anyMatch(total -> total.compareTo(most) >= 0))
             .findFirst();
-    var all = sum(weights);
-    var cancelled = sum(AsRead.weights(rows.stream().filter(AsRead::isVoid).toList()));
-    // A row that cancels another one takes its weight away, too.
-    var sums = List.of(all, all.subtract(cancelled), all.subtract(cancelled.multiply(TWICE)));
     return below.map(
         line ->
             "%s ends with \"%s\": %s."
-                .formatted(
-                    file.path(),
-                    line.text().strip(),
-                    figures(line, decimals)
-                            .anyMatch(t -> sums.stream().anyMatch(s -> s.compareTo(t) == 0))
-                        ? "the sum of its rows"
-                        : "not the sum of its rows, compare it by hand"));
+                .formatted(file.path(), line.text().strip(), compared(figures(line, decimals))));
   }
 
-  private static BigDecimal sum(List<BigDecimal> weights) {
-    return weights.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  /** How the figures of a total compare with the rows that count. */
+  private String compared(Stream<BigDecimal> totals) {
+    if (rows.stream().anyMatch(row -> AsRead.problem(row).isPresent())) {
+      return "not compared yet, as some of its rows cannot be used as they stand";
+    }
+    var sum = AsRead.weights(counted.apply(rows)).stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    return totals.anyMatch(total -> total.compareTo(sum) == 0)
+        ? "the sum of its rows that count"
+        : "its rows that count come to " + sum.toPlainString() + ", compare them by hand";
   }
 
   /** The figures of a line that have as many decimals as the weights. */

@@ -9,11 +9,16 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Proposes what the words of a status column mean, and which tickets are cancelled by others. */
 record ProposedStatus(LayoutDraft draft) {
   /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
   private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
+
+  /** Which row a void row on a ticket of its own cancels. */
+  private static final List<List<String>> WHICH =
+      List.of(List.of("void=before"), List.of("void=own"));
 
   void propose() {
     if (!draft.has("status")) {
@@ -29,7 +34,7 @@ record ProposedStatus(LayoutDraft draft) {
       if (ofTicket.isPresent()) {
         beginnings.add(ofTicket.get());
       } else if (isOwn(word)) {
-        cancelsOther(word).ifPresent(row -> draft.tell(ofItsOwn(word, row)));
+        cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), WHICH, row));
       } else {
         propose(column, word, count.getValue());
       }
@@ -63,7 +68,10 @@ record ProposedStatus(LayoutDraft draft) {
       int row = cancelsOther(word).get();
       draft.ask(
           ofItsOwn(word, row) + " Until then such a row is set aside.",
-          List.of(List.of(key + "void"), List.of(key + "ok")),
+          Stream.concat(
+                  WHICH.stream().map(which -> List.of(key + "void", which.get(0))),
+                  Stream.of(List.of(key + "ok")))
+              .toList(),
           row);
     } else if (meaning.isPresent()) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
@@ -78,9 +86,10 @@ record ProposedStatus(LayoutDraft draft) {
   }
 
   private String ofItsOwn(String word, int row) {
-    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Void cancels that"
-            + " ticket itself; if another ticket is meant, void that one in corrections.csv, too.")
-        .formatted(word, draft.cells("ticket").get(row));
+    int above = IntStream.range(0, row).filter(i -> isSame(row, i)).max().orElseThrow();
+    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Does it cancel the equal"
+            + " row before it, ticket %s, or only itself?")
+        .formatted(word, draft.cells("ticket").get(row), draft.cells("ticket").get(above));
   }
 
   private static String taken(String word, String meaning, String why) {

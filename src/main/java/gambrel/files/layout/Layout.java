@@ -35,6 +35,8 @@ import java.util.stream.Stream;
  *     folder's name
  * @param unit the unit of rows that name none, if the layout gives it
  * @param negativesVoid whether a weight below zero cancels the row with that weight before it
+ * @param cancelled {@code before} if a void row cancels the nearest equal row before it, {@code
+ *     own} if its own ticket; empty, which means that, too, if the layout says neither
  * @param dateInName finds the date in a file's path for rows without a date, if the layout takes it
  *     from there
  * @param headerRepeated whether a line like the header is no row
@@ -50,6 +52,7 @@ public record Layout(
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
     boolean negativesVoid,
+    Optional<String> cancelled,
     Function<String, Optional<String>> dateInName,
     boolean headerRepeated,
     Function<Map<String, String>, TranslatedRow> translation) {
@@ -96,6 +99,7 @@ public record Layout(
           Set.of(),
           Optional.empty(),
           false,
+          Optional.empty(),
           path -> Optional.empty(),
           false,
           TranslatedRow::new);
@@ -112,6 +116,11 @@ public record Layout(
   /** Groups of columns; each argument holds one group with blanks between its columns. */
   static List<List<String>> groups(String... groups) {
     return Stream.of(groups).map(group -> List.of(group.split(" "))).toList();
+  }
+
+  /** Whether a void row cancels the nearest equal row before it. */
+  public boolean voidsBefore() {
+    return cancelled.equals(Optional.of("before"));
   }
 
   /** Whether a column is given by its number. */

@@ -121,6 +121,7 @@ final class LayoutReader {
         elsewhere,
         unit,
         file.get("negative", LayoutTypes::negative).isPresent(),
+        file.get("void", LayoutTypes::cancelled),
         dateInName ? path -> dateIn(path, time.date()) : path -> Optional.empty(),
         isHeaderRepeated(),
         translation::translate);

@@ -88,6 +88,12 @@ public final class LayoutTypes {
     return BadCell.unless("NOT_NEGATIVE", text, "void"::equalsIgnoreCase);
   }
 
+  /** Which weighing a void row cancels: {@code before} or {@code own}. */
+  static String cancelled(String text) {
+    return BadCell.unless(
+        "NOT_VOID", text.toLowerCase(Locale.ROOT), List.of("before", "own")::contains);
+  }
+
   /** A character set. */
   static Charset charset(String text) {
     return BadCell.unless("NOT_CHARSET", () -> Charset.forName(text));

@@ -83,6 +83,8 @@ public enum NoticeCode implements FileWord {
   PART_TWICE(Severity.HOLD),
   /** A void that cancels nothing. */
   VOID_UNUSED(Severity.MARK),
+  /** A void that cancels only its own row, though an equal weighing stands just before it. */
+  VOID_ALONE(Severity.MARK),
   /** A weight that is no multiple of the scale's division. */
   OFF_DIVISION(Severity.NOTE),
   /** Weighings dated more than six hours after the run. */

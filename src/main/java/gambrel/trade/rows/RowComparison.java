@@ -38,27 +38,34 @@ public final class RowComparison {
   private final Map<Place, Notice> conflicts = new HashMap<>();
   private final List<Notice> notices = new ArrayList<>();
 
-  private RowComparison(List<KeyedRow> compared, OffsetDateTime asOf) {
+  private RowComparison(List<ReadRow> all, OffsetDateTime asOf) {
     this.asOf = asOf;
-    var rows = numbered(compared);
+    var rows = numbered(KeyedRow.toCompare(all));
     var voids = findRepeats(rows);
     var standing = rows.stream().filter(row -> !row.status().isVoid() && isUsed(row)).toList();
     var byKey = Groups.inOrder(standing.stream(), row -> row.key().numbered(0));
     var byTicket = Groups.inOrder(standing.stream(), row -> row.read().ticketKey());
+    var alone = new ArrayList<ReadRow>();
     for (var row : voids) {
       var other = row.status().voids();
       if (other.isPresent()) {
         cancelNearest(row, other.get(), byTicket);
       } else {
-        cancel(row, byKey.getOrDefault(row.key().numbered(0), List.of()));
+        var ofKey = byKey.getOrDefault(row.key().numbered(0), List.<KeyedRow>of());
+        cancel(row, ofKey);
+        if (ofKey.isEmpty()) {
+          alone.add(row.read());
+        }
       }
     }
     byKey.values().forEach(this::findConflict);
+    var counted = all.stream().filter(row -> disposition(row) == RowDisposition.USED);
+    notices.addAll(LoneVoids.notices(alone, counted));
   }
 
   /** Compares {@code rows}, which come in file and line order. */
   public static RowComparison of(List<ReadRow> rows, OffsetDateTime asOf) {
-    return new RowComparison(KeyedRow.toCompare(rows), asOf);
+    return new RowComparison(rows, asOf);
   }
 
   /** What the comparison decides about a row. */
@@ -73,7 +80,10 @@ public final class RowComparison {
     return conflicts.get(row.place());
   }
 
-  /** A notice for every void row that cancels nothing, and for every file with equal rows. */
+  /**
+   * A notice for every void row that cancels nothing, or only itself though an equal weighing
+   * stands just before it, and for every file with equal rows.
+   */
   public List<Notice> notices() {
     return notices;
   }

@@ -403,12 +403,13 @@ class ExportAssistantTest {
             + "2,2026-07-28 9:01,B17,BONE,1.995,\n2,2026-07-28 9:01,B17,BONE,1.995,void\n"
             + "3,2026-07-28 9:02,B17,BONE,2.460,\n4,2026-07-28 9:03,B17,BONE,3.105,\n";
     var right = said(rows + "Total,,,,6.850,\n");
-    assertSays(right, "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows.");
+    assertSays(
+        right, "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows that count.");
     var wrong = said(rows + "Total,,,,9.350,\n");
     assertSays(
         wrong,
-        "  exports/S1/a.csv ends with \"Total,,,,9.350,\": not the sum of its rows, compare it by"
-            + " hand.");
+        "  exports/S1/a.csv ends with \"Total,,,,9.350,\": its rows that count come to 6.850,"
+            + " compare them by hand.");
     assertTrue(said(rows + "3 records\n").stream().noneMatch(line -> line.contains("ends with")));
   }
 
@@ -564,8 +565,43 @@ class ExportAssistantTest {
             "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
                 + "2,2026-07-28 9:01,B17,ROAST,2.5,VOID\n");
     assertTrue(
-        said.stream().anyMatch(line -> line.startsWith("  Status \"VOID\" stands on ticket 2,")),
+        said.stream().anyMatch(line -> line.contains("Status \"VOID\" stands on ticket 2,")),
         said.toString());
+    assertTrue(said.contains("  #void=before"), said.toString());
+  }
+
+  @Test
+  void aTotalIsNotComparedBeforeTheStatusIsAnswered() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.500,\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.500,VOID\nTotal,,,,2.500,\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("\": not compared yet")), said.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'', true", "void=before, false", "void=own, false"})
+  void aSavedLayoutIsAskedWhatALoneVoidCancels(String line, boolean asked) {
+    files.with(
+        "layouts/S1.properties",
+        """
+        column.ticket=No
+        column.time=When
+        time=yyyy-MM-dd H:mm
+        column.body=Body
+        column.code=Code
+        column.net=Net
+        column.status=State
+        value.status.G=ok
+        value.status.C=void
+        """
+            + line);
+    var said =
+        said(
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.500,G\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.500,C\n");
+    assertEquals(asked, said.contains("    void=before"), said.toString());
   }
 
   @Test

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -585,6 +586,24 @@ class LayoutTest {
         outline(rows.get(3)));
     assertEquals("7 void", rows.get(4).get(Field.TICKET) + " " + rows.get(4).get(Field.STATUS));
     assertEquals("-2.5", rows.get(5).get(Field.NET));
+  }
+
+  @Test
+  void aVoidRowCancelsTheNearestEqualRowBeforeItIfTheLayoutSaysSo() {
+    String header = "ticket,time,body,code,net,status\n";
+    String rows =
+        "7,2026-07-01T09:00,B1,71,2.5,\n"
+            + "8,2026-07-01T09:01,B1,71,2.5,\n"
+            + "9,2026-07-01T09:02,B1,71,2.5,void\n"
+            + "10,2026-07-01T09:03,B1,71,2.50,void\n"
+            + "11,2026-07-01T09:04,B1,71,2.5,void\n"
+            + "12,2026-07-01T09:05,B1,72,2.5,void\n";
+    assertEquals("7 8 8 7 11 12", tickets(rows("void=before", header + rows)));
+    assertEquals("7 8 9 10 11 12", tickets(rows("void=own", header + rows)));
+  }
+
+  private static String tickets(List<ExportRow> rows) {
+    return rows.stream().map(row -> row.get(Field.TICKET)).collect(Collectors.joining(" "));
   }
 
   @Test

@@ -24,6 +24,7 @@ public final class NoticeTable {
   private static Notice example(NoticeCode code) {
     return Notice.of(code, Place.NONE)
         .aboutTicket("SCALE", "TICKET")
+        .with("first", "FILE:LINE")
         .with("unit", "UNIT")
         .with("status", "STATUS")
         .with("code", "CODE");

@@ -1,5 +1,6 @@
 package gambrel.files.export;
 
+import gambrel.files.layout.Layout;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
@@ -12,16 +13,19 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The weights below zero by which some scales cancel a weighing. */
-final class NegativeWeights {
-  private NegativeWeights() {}
+/** The rows by which some scales cancel the weighing before: void, or with a weight below zero. */
+final class CancelledBefore {
+  private CancelledBefore() {}
 
   /**
-   * The rows of a file, in order. A row with a weight below zero becomes one that voids the nearest
-   * row before it that has this weight above zero, the same scale, body, code, batch and customer,
-   * and is not voided yet. If there is no such row it stays as it is.
+   * The rows of a file, in order. A row that cancels by the layout becomes one that voids the
+   * nearest row before it that has this weight above zero, the same scale, body, code, batch and
+   * customer, and is not voided yet. If there is no such row it stays as it is.
    */
-  static List<ExportRow> asVoids(List<ExportRow> rows) {
+  static List<ExportRow> in(List<ExportRow> rows, Layout layout) {
+    if (!layout.negativesVoid() && !layout.voidsBefore()) {
+      return rows;
+    }
     var standing = new HashMap<String, Deque<ExportRow>>();
     var result = new ArrayList<ExportRow>();
     for (var row : rows) {
@@ -29,11 +33,13 @@ final class NegativeWeights {
           DecimalText.of(row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
               .orElse(BigDecimal.ZERO);
       var alike = standing.computeIfAbsent(key(row, weight.abs()), key -> new ArrayDeque<>());
-      boolean negative = weight.signum() < 0 && !alike.isEmpty();
-      if (weight.signum() > 0) {
+      boolean isVoid = row.get(Field.STATUS).equalsIgnoreCase("void");
+      boolean cancels =
+          layout.negativesVoid() && weight.signum() < 0 || layout.voidsBefore() && isVoid;
+      if (weight.signum() > 0 && !isVoid) {
         alike.push(row);
       }
-      result.add(negative ? row.voiding(alike.pop()) : row);
+      result.add(cancels && !alike.isEmpty() ? row.voiding(alike.pop()) : row);
     }
     return result;
   }
