@@ -27,7 +27,7 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
   private static final int MOST = 5;
 
   /** Lines for findings, for bars of the picture, for rows of sums and for what is left out. */
-  private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 34, Paper.LETTER, 29);
+  private static final Map<Paper, Integer> LINES = Map.of(Paper.A4, 33, Paper.LETTER, 28);
 
   private static final int SEEN_A_LINE = 54;
   private static final int NEXT_A_LINE = 36;
@@ -60,7 +60,8 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
     int taken =
         kilos().stream().mapToInt(picture -> picture.rows().size()).sum()
             + sums().stream().mapToInt(table -> table.rows().size()).sum()
-            + lines((counted() + String.join(" ", leftOut())).length(), SMALL_A_LINE);
+            + lines(counted().length(), SMALL_A_LINE)
+            + lines(String.join(" ", leftOut()).length(), SMALL_A_LINE);
     return fitting(rows(), LINES.get(records().settings().paper()) - taken);
   }
 

@@ -92,7 +92,7 @@ final class LossDrawing {
         dots.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points.size() <= MOST_DOTS,
         dots,
-        ticks(),
+        months(),
         scale.ticks().stream().map(this::tick).toList(),
         notes());
   }
@@ -154,7 +154,7 @@ final class LossDrawing {
   }
 
   private boolean isBeyond(LossChart.Point point) {
-    return !drawn(point).equals(value(point));
+    return drawn(point).compareTo(value(point)) != 0;
   }
 
   /** Where a point is drawn; limits without a distance bound nothing. */
@@ -185,35 +185,17 @@ final class LossDrawing {
     return YearMonth.from(day(index));
   }
 
-  /** Marks where each month begins, or at the first and last point of a single month. */
-  private List<ChartView.Tick> ticks() {
-    int last = points.size() - 1;
-    return month(0).equals(month(last)) ? ends(last) : months(last);
-  }
-
-  /** The first point's day, and the last one's if it has room beside it. */
-  private List<ChartView.Tick> ends(int last) {
-    String from = wording.formats().brief(day(0));
-    String to = wording.formats().brief(day(last));
-    boolean both = x(last) - x(0) > LETTER * (from.length() + to.length());
-    return both ? List.of(tick(x(0), from), tick(x(last), to)) : List.of(tick(x(0), from));
-  }
-
-  private static ChartView.Tick tick(int x, String label) {
-    return new ChartView.Tick(x, middle(label, x), label);
-  }
-
   /** The middle nearest to {@code x} at which a text lies between the sides of the plot. */
   private static int middle(String text, int x) {
     int half = text.length() * LETTER / 2;
     return Math.min(Math.max(x, PLOT.left() + half), PLOT.right() - half);
   }
 
-  /** From the last month back, as many as have room. */
-  private List<ChartView.Tick> months(int last) {
+  /** Where months begin, from the last one back, as many as have room. */
+  private List<ChartView.Tick> months() {
     var ticks = new ArrayList<ChartView.Tick>();
     int free = PLOT.right();
-    for (int i = last; i >= 0; i--) {
+    for (int i = points.size() - 1; i >= 0; i--) {
       String label = wording.formats().month(month(i));
       int width = LETTER * label.length();
       int begins = PLOT.left() + i * (PLOT.right() - PLOT.left()) / points.size();

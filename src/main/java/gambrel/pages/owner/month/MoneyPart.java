@@ -13,29 +13,24 @@ import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.pages.views.PartView;
 import gambrel.trade.measure.Money;
-import gambrel.trade.shop.Settings.Paper;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the work earned, what the shop bought and may bid, and the accounts. */
 record MoneyPart(MonthPart.Page page) implements MonthPart {
   /** The most rows of the tables, so that all stand on one page. */
-  private record Most(int kinds, int bids, int cuts, int suppliers) {
-    private static final Map<Paper, Most> OF =
-        Map.of(Paper.A4, new Most(12, 6, 6, 5), Paper.LETTER, new Most(10, 5, 4, 4));
-  }
+  private static final int MOST_KINDS = 10;
+
+  private static final int MOST_BIDS = 5;
+  private static final int MOST_CUTS = 6;
+  private static final int MOST_SUPPLIERS = 4;
 
   private static final Comparator<OwnStock> LEAST_MARGIN_FIRST =
       Comparator.comparing((OwnStock s) -> s.margin().map(Money::minor).orElse(Long.MAX_VALUE))
           .thenComparing(s -> s.account().id());
-
-  private Most most() {
-    return Most.OF.get(records().settings().paper());
-  }
 
   /** The first rows in an order; how many more there are is added to the remarks. */
   private <T> List<T> first(int most, List<T> all, Comparator<T> order, List<String> remarks) {
@@ -52,7 +47,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     var remarks = new ArrayList<>(List.of(say("month.earned.read")));
     Comparator<MonthFigure> least = Comparator.comparing(kind -> kind.value().orElseThrow().abs());
     // The total is the dearest.
-    var dearest = first(most().kinds() + 1, kinds, least.reversed(), remarks);
+    var dearest = first(MOST_KINDS + 1, kinds, least.reversed(), remarks);
     var table =
         new TableBuilder<MonthFigure>("earned figures even short")
             .first(say("charge"), this::kind, "kinds")
@@ -94,7 +89,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
             .number(label("take_home_worth", rate), bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
             .number(label("work", rate), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
             .number(label("bid", rate), bid -> major(bid.value()), "strong")
-            .rows(first(most().bids(), bids, Comparator.comparing(bid -> -bid.bodies()), remarks));
+            .rows(first(MOST_BIDS, bids, Comparator.comparing(bid -> -bid.bodies()), remarks));
     return PartView.of(say("bids"), table.table(remarks), List.of());
   }
 
@@ -107,7 +102,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
 
   /** What to leave on which cut, and whether a day more on the rail pays. */
   PartView advice() {
-    var sentences = new ArrayList<>(new ValuePart(page).more(most().cuts()));
+    var sentences = new ArrayList<>(new ValuePart(page).more(MOST_CUTS));
     sentences.addAll(new HangingPart(page).answers());
     return PartView.of(say("advice"), List.of(), sentences).with("wide chapter said");
   }
@@ -129,7 +124,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
                 label("margin", say("of_cold", rateUnit())), line -> major(line.figure().value()))
             .rows(
                 first(
-                    most().suppliers(),
+                    MOST_SUPPLIERS,
                     lines,
                     Comparator.comparing(line -> -line.bodies().size()),
                     remarks));

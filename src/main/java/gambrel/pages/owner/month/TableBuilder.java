@@ -116,10 +116,6 @@ final class TableBuilder<R> {
         .sum();
   }
 
-  boolean isEmpty() {
-    return rows.isEmpty();
-  }
-
   /** The table with remarks below it; none without rows. */
   List<TableView> table(String... remarks) {
     return table(List.of(remarks));
