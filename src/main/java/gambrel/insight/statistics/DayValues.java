@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
 public final class DayValues {
   private static final double CLIP = 4;
 
-  /** What a change must keep of its t without the value that speaks most for it. */
+  /** What a change must keep of its t without the day that speaks most for it. */
   private static final double KEPT = 0.8;
 
   /** The least standard deviation within a day, finer than what a scale shows. */
@@ -57,7 +57,8 @@ public final class DayValues {
    * @param mean the estimate from the values as they are
    * @param size the estimate from the values none of which counts as far away
    * @param variance the variance of that
-   * @param without the size without the value that speaks most for it
+   * @param without the size without the day that speaks most for it; if it is of one day, without
+   *     the value
    * @param varianceWithout the variance of that
    * @param degrees degrees of freedom of the variances
    */
@@ -68,7 +69,7 @@ public final class DayValues {
       double without,
       double varianceWithout,
       int degrees) {
-    /** The absolute t; less if one value makes more than a fifth of it, and 0 if all of it. */
+    /** The absolute t; less if one day makes more than a fifth of it, and 0 if all of it. */
     public double strength() {
       return size * without <= 0
           ? 0
@@ -99,7 +100,7 @@ public final class DayValues {
           .orElseThrow();
     }
 
-    /** This effect of several sets, if the value that speaks most for it is one of a given set. */
+    /** This effect of several sets, if the day that speaks most for it is one of a given set. */
     private Effect without(Effect part) {
       double weights = 1 / variance - 1 / part.variance + 1 / part.varianceWithout;
       double sum =
@@ -285,12 +286,25 @@ public final class DayValues {
       return Optional.empty();
     }
     double sum = product(x, values);
+    boolean isOneDay =
+        IntStream.range(0, x.length)
+                .filter(i -> exposure[i] != 0)
+                .map(i -> days[i])
+                .distinct()
+                .count()
+            == 1;
+    var says = new double[x.length];
+    var weighs = new double[x.length];
     int most = 0;
-    for (int i = 1; i < x.length; i++) {
-      double more = (x[i] * values[i] - x[most] * values[most]) * Math.signum(sum);
-      most = more > 0 ? i : most;
+    for (int i = 0; i < x.length; i++) {
+      int which = isOneDay ? i : days[i];
+      says[which] += x[i] * values[i];
+      weighs[which] += x[i] * x[i];
     }
-    double rest = squares - x[most] * x[most];
+    for (int i = 1; i < x.length; i++) {
+      most = (says[i] - says[most]) * Math.signum(sum) > 0 ? i : most;
+    }
+    double rest = squares - weighs[most];
     double byDay = squaredByDay(x);
     double variance = scatter.variance(squares, byDay) / (squares * squares);
     return rest < NOTHING
@@ -300,7 +314,7 @@ public final class DayValues {
                 product(x, asTheyAre) / squares,
                 sum / squares,
                 variance,
-                (sum - x[most] * values[most]) / rest,
+                (sum - says[most]) / rest,
                 variance * squares / rest,
                 scatter.degrees(squares, byDay)));
   }

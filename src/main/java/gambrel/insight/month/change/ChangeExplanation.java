@@ -29,7 +29,7 @@ record ChangeExplanation(
   /** The least exposure of a body that counts as concerned. */
   private static final double LEAST = 0.05;
 
-  /** The least number of the month's bodies that must be concerned. */
+  /** The least number of the month's bodies that must be concerned; of a day of kill one less. */
   private static final int LEAST_BODIES = 3;
 
   /**
@@ -62,7 +62,7 @@ record ChangeExplanation(
         .filter(effects -> !effects.isEmpty())
         .map(Effect::of)
         .map(e -> new ChangeExplanation(suspect, Set.of(suspect.level()), since, parts, e, 0))
-        .filter(explanation -> explanation.bodies().size() >= LEAST_BODIES);
+        .filter(one -> one.bodies().size() >= LEAST_BODIES - (one.factor() == Factor.KILL ? 1 : 0));
   }
 
   /** The month's bodies concerned, in the order of the first part that has them. */
