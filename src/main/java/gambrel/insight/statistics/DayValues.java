@@ -286,26 +286,23 @@ public final class DayValues {
       return Optional.empty();
     }
     double sum = product(x, values);
-    boolean isOneDay =
-        IntStream.range(0, x.length)
-                .filter(i -> exposure[i] != 0)
-                .map(i -> days[i])
-                .distinct()
-                .count()
-            == 1;
+    var exposed = IntStream.range(0, x.length).filter(i -> exposure[i] != 0);
+    boolean isOneDay = exposed.map(i -> days[i]).distinct().count() == 1;
     var says = new double[x.length];
     var weighs = new double[x.length];
+    var ofDays = new double[x.length];
     int most = 0;
     for (int i = 0; i < x.length; i++) {
       int which = isOneDay ? i : days[i];
       says[which] += x[i] * values[i];
       weighs[which] += x[i] * x[i];
+      ofDays[days[i]] += x[i];
     }
     for (int i = 1; i < x.length; i++) {
       most = (says[i] - says[most]) * Math.signum(sum) > 0 ? i : most;
     }
     double rest = squares - weighs[most];
-    double byDay = squaredByDay(x);
+    double byDay = product(ofDays, ofDays);
     double variance = scatter.variance(squares, byDay) / (squares * squares);
     return rest < NOTHING
         ? Optional.empty()
@@ -317,13 +314,5 @@ public final class DayValues {
                 (sum - says[most]) / rest,
                 variance * squares / rest,
                 scatter.degrees(squares, byDay)));
-  }
-
-  private double squaredByDay(double[] x) {
-    var sums = new double[x.length];
-    for (int i = 0; i < x.length; i++) {
-      sums[days[i]] += x[i];
-    }
-    return product(sums, sums);
   }
 }

@@ -47,15 +47,15 @@ public record UsualValue(
     var medians = polish(baseline, left);
     int traits = medians.stream().mapToInt(level -> level.size() - 1).sum();
     int free = baseline.size() - traits - 1;
-    double factor = free < 1 ? 0 : MAD_TO_SIGMA * Math.sqrt((double) baseline.size() / free);
-    double deviation =
-        free < 1 ? 0 : StatUtils.percentile(Arrays.stream(left).map(Math::abs).toArray(), 50);
+    double deviation = StatUtils.percentile(Arrays.stream(left).map(Math::abs).toArray(), 50);
+    double spread =
+        free < 1 ? 0 : MAD_TO_SIGMA * Math.sqrt((double) baseline.size() / free) * deviation;
     return new UsualValue(
         medians,
         line.slope(),
         line.middle(),
         line.squares(),
-        factor * deviation,
+        spread,
         Math.max(1, (int) (EFFICIENCY * free)));
   }
 

@@ -95,7 +95,8 @@ record ChangeExplanation(
 
   /** Whether it makes the figures worse, or accuses a scale. */
   boolean isWorse() {
-    return factor() == Factor.SCALE || isMore() != parts.get(0).series().measure().isBetterHigher();
+    boolean moreIsBetter = changes(Measure.DRESSING) || changes(Measure.HOME);
+    return factor() == Factor.SCALE || isMore() != moreIsBetter;
   }
 
   /** Whether the figures rose. */

@@ -80,10 +80,11 @@ public record ChangeFindings(MonthRecords records) {
   private Finding finding(ChangeExplanation one) {
     var measure = one.parts().get(0).series().measure();
     var name = new Evidence.Name(name(one));
+    var which = new Evidence.Bodies(MonthBody.ids(one.bodies()));
     return switch (one.factor()) {
-      case LATE -> late(one);
+      case LATE -> late(one, which);
       case SCALE -> scale(one);
-      case KILL -> finding(Finding.Kind.CHILLED_BODIES, "day", one, Map.of("which", which(one)));
+      case KILL -> finding(Finding.Kind.CHILLED_BODIES, "day", one, Map.of("which", which));
       case CHILLER -> chiller(one);
       case CLASS -> finding(Finding.Kind.CLASS, measure.id(), one, Map.of("class", name));
       case SUPPLIER -> finding(Finding.Kind.SUPPLIER, measure.id(), one, Map.of("supplier", name));
@@ -109,18 +110,14 @@ public record ChangeFindings(MonthRecords records) {
     return finding(Finding.Kind.CHILLER, "", one, Map.of("chillers", chillers));
   }
 
-  private Finding late(ChangeExplanation one) {
+  private Finding late(ChangeExplanation one, Evidence which) {
     var series = one.parts().get(0).series();
     var evidence = new HashMap<String, Evidence>();
-    evidence.put("which", which(one));
+    evidence.put("which", which);
     var before = series.bodies().subList(0, series.baseline());
     evidence.put("usual_hours", Evidence.number(Series.hours(before), 0));
     evidence.put("hours", Evidence.number(Series.hours(one.bodies()), 0));
     return finding(Finding.Kind.CHILLED_BODIES, "late", one, evidence);
-  }
-
-  private static Evidence which(ChangeExplanation one) {
-    return new Evidence.Bodies(MonthBody.ids(one.bodies()));
   }
 
   /** One scale, or several that explain it about as well, one of which is off. */

@@ -41,11 +41,6 @@ public enum Measure {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  /** Whether more of it is better. */
-  boolean isBetterHigher() {
-    return this == DRESSING || this == HOME;
-  }
-
   /** The figure whose whole it is a share of. */
   public BodyFigure figure() {
     return figure;
