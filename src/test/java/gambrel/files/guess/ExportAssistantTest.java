@@ -574,8 +574,10 @@ class ExportAssistantTest {
   void aTotalIsNotComparedBeforeTheStatusIsAnswered() {
     var said =
         said(
-            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.500,\n"
-                + "2,2026-07-28 9:01,B17,ROAST,2.500,VOID\nTotal,,,,2.500,\n");
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.500,STILL\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.400,STILL\n"
+                + "3,2026-07-28 9:02,B17,ROAST,2.300,STILL\n"
+                + "4,2026-07-28 9:03,B17,ROAST,2.500,SWUNG\nTotal,,,,9.700,\n");
     assertTrue(
         said.stream().anyMatch(line -> line.contains("\": not compared yet")), said.toString());
   }
