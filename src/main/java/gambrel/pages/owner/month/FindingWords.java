@@ -36,7 +36,7 @@ record FindingWords(Wording wording, WeightPrinter weights) {
     var figures = new HashMap<String, String>();
     finding.evidence().forEach((name, value) -> figures.put(name, text(value)));
     boolean one = finding.kind() == Finding.Kind.CHILLER && !finding.accused().isEmpty();
-    return wording.words().say(finding.key("finding.") + (one ? ".one" : ""), figures);
+    return wording.words().say(finding.key("finding.") + (one ? ".named" : ""), figures);
   }
 
   private String money(Money money) {

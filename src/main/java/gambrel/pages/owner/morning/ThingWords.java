@@ -61,7 +61,7 @@ final class ThingWords {
   private String advice(List<Notice> alike) {
     var first = alike.get(0);
     return first.code() == NoticeCode.CHILL_UNUSUAL && alike.size() > NoticeGroups.MOST_OF_A_KIND
-        ? wording.say("morning.chilled.many")
+        ? wording.say("morning.chilled.together")
         : wording.notices().advice(first);
   }
 
