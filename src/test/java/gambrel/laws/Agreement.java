@@ -2,6 +2,7 @@ package gambrel.laws;
 
 import gambrel.oracle.ExactNight;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -11,6 +12,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 final class Agreement {
   private static final Pattern NUMBER = Pattern.compile("[-\u2212]?[\\d,]*\\.?\\d+");
 
+  private static final BigDecimal HALF = new BigDecimal("0.0005");
   private static final BigDecimal BESIDE = new BigDecimal("0.0015");
 
   private final List<String> differences = new ArrayList<>();
@@ -54,10 +56,19 @@ final class Agreement {
    * of a weight add up.
    */
   void part(String place, String printed, BigFraction exact) {
+    part(place, printed, exact, 0);
+  }
+
+  /** As {@link #part} of so many converted weights, each rounded. */
+  void part(String place, String printed, BigFraction exact, int weights) {
     var found = NUMBER.matcher(printed);
     if (exact != null && found.find()) {
       var off = number(found.group()).subtract(ExactNight.round(exact, 6)).abs();
-      if (off.compareTo(BESIDE) <= 0) {
+      boolean whole =
+          exact.equals(
+              BigFraction.of(ExactNight.round(exact, 3).unscaledValue(), BigInteger.valueOf(1000)));
+      var most = whole ? BESIDE : BESIDE.add(HALF.multiply(BigDecimal.valueOf(weights)));
+      if (off.compareTo(most) <= 0) {
         figures++;
         return;
       }
@@ -80,7 +91,7 @@ final class Agreement {
     figures++;
     var sum = printed.stream().map(Agreement::number).reduce(BigDecimal.ZERO, BigDecimal::add);
     var off = sum.subtract(ExactNight.round(exact, 6)).abs();
-    var most = new BigDecimal("0.0005").multiply(BigDecimal.valueOf(printed.size()));
+    var most = HALF.multiply(BigDecimal.valueOf(printed.size()));
     check(off.compareTo(most) <= 0, place, exact, sum.toPlainString());
   }
 

@@ -32,6 +32,7 @@ final class PrintedSums {
     view.boxes().ifPresent(this::boxes);
     view.boxes().ifPresent(this::headline);
     view.flow().ifPresent(this::picture);
+    view.flow().ifPresent(flow -> view.boxes().ifPresent(boxes -> takeHome(boxes, flow)));
     view.charges().ifPresent(this::charges);
     owed();
   }
@@ -123,14 +124,21 @@ final class PrintedSums {
     var lead =
         readCounted("packs.lead.all", packs.lead())
             .or(() -> readCounted("packs.lead.some", packs.lead()))
-            .or(() -> read("packs.share.lead", packs.lead()).map(said -> List.of("", said.get(0))));
+            .or(() -> read("packs.share.lead", packs.lead()).map(said -> List.of("", said.get(0))))
+            .or(() -> read("packs.whole.lead", packs.lead()).map(said -> List.of("", said.get(0))));
     if (lead.isEmpty()) {
       return;
     }
     var weight = number(lead.get().get(1));
-    // A list without a sum has one cut, or a body left whole; its offal comes on top.
+    // A list without a sum has one line.
     var total = number(boxes.total().orElse(boxes.rows().get(0)).weight());
-    same("headline", weight, total.setScale(weight.scale(), RoundingMode.HALF_UP));
+    var onTop =
+        packs.lines().stream()
+            .flatMap(line -> read("packs.offal", line).stream())
+            .map(said -> number(said.get(0)))
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    var shown = total.subtract(onTop);
+    same("headline", weight, shown.setScale(weight.scale(), RoundingMode.HALF_UP));
     boxes
         .total()
         .filter(row -> !row.packs().isEmpty())
@@ -140,6 +148,33 @@ final class PrintedSums {
         .map(line -> List.of(line.replaceFirst("\\.$", "").split(", ")))
         .filter(kinds -> kinds.stream().allMatch(this::isKind))
         .forEach(kinds -> same("kinds", total, sum(kinds.stream())));
+  }
+
+  /**
+   * List and picture have one take-home: its kind in the list, or all of the list. A customer who
+   * has a part of the body reads his part in the list and the whole in the picture.
+   */
+  private void takeHome(CutsView boxes, FlowView flow) {
+    var texts = view.answers().stream().flatMap(answer -> answer.lines().stream()).toList();
+    boolean part =
+        texts.stream()
+            .anyMatch(
+                line ->
+                    read("why.yours", line).isPresent()
+                        || read("mine.elsewhere", line).isPresent());
+    if (part || boxes.total().isEmpty()) {
+      return;
+    }
+    var kinds =
+        texts.stream()
+            .flatMap(line -> Stream.of(line.replaceFirst("\\.$", "").split(", ")))
+            .filter(this::isKind)
+            .toList();
+    var home =
+        flow.rows().stream().filter(row -> row.label().equals(wording.say("flow.home"))).toList();
+    var list =
+        kinds.isEmpty() ? number(boxes.total().orElseThrow().weight()) : number(kinds.get(0));
+    same("take-home of list and picture", number(home.get(0).weight()), list);
   }
 
   private boolean isKind(String part) {

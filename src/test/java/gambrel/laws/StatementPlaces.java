@@ -37,6 +37,10 @@ final class StatementPlaces {
           "packs.offal", List.of("offal"),
           "packs.whole.lead", List.of("take_home"));
 
+  /** Items are rounded, then added up: what that adds to the take-home, the loss lacks. */
+  private static final List<String> OF_ALL_ITEMS =
+      List.of("home", "bench", "bench.partly", "unweighed");
+
   private static final String[] NONE = {};
 
   private final ExactNight exact;
@@ -105,7 +109,8 @@ final class StatementPlaces {
     for (int i = 0; i < Math.min(lines.size(), rows.size()); i++) {
       var line = lines.get(i);
       var row = rows.get(i);
-      agreement.part(place + line.label(), row.cell(2), line.weight());
+      int items = OF_ALL_ITEMS.contains(line.label()) ? page.rows("figures").size() : 0;
+      agreement.part(place + line.label(), row.cell(2), line.weight(), items);
       agreement.number(place + line.label() + " share", row.cell(3), line.percent());
     }
   }

@@ -1,13 +1,13 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Fact;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Customer;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -15,10 +15,14 @@ import java.util.stream.Collectors;
  *
  * @param subject the customer's part of a body
  * @param batch the batch
- * @param part the customer's part of the batch's meat; zero while the batch is open
- * @param packed the same with what was added to the meat
+ * @param part the customer's part of the batch; zero while the batch is open
  */
-record BatchMeat(StatementPart subject, BatchBalance batch, Weight part, Weight packed) {
+record BatchMeat(StatementPart subject, BatchBalance batch, Entitlement.BatchPart part) {
+  /** A batch that is still open, or of which nothing but the name is asked. */
+  static BatchMeat open(StatementPart subject, BatchBalance batch) {
+    String id = batch.batch().id();
+    return new BatchMeat(subject, batch, new Entitlement.BatchPart(id, Weight.ZERO, Weight.ZERO));
+  }
 
   /** The batch's product or, if the shop names none, the items of its packs. */
   String name() {
@@ -46,13 +50,6 @@ record BatchMeat(StatementPart subject, BatchBalance batch, Weight part, Weight 
   /** Whether all meat of the batch is from this body. */
   boolean isAlone() {
     return others() == 0 && !hasShopMeat();
-  }
-
-  /** The customer's packs: all of the batch; empty if the batch is divided. */
-  Optional<Integer> packs() {
-    return isAlone() && subject.own.isSoleOwner()
-        ? Optional.of(packings().size())
-        : Optional.empty();
   }
 
   /** The weight of the body's tubs in the batch. */

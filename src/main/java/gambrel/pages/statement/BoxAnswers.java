@@ -81,11 +81,12 @@ final class BoxAnswers extends StatementPart {
   }
 
   private String meat() {
-    boolean fat = own.lines().stream().anyMatch(l -> l.kind() == Kind.FAT && !l.weight().isZero());
-    if (own.otherHome().isZero()) {
-      return "packs.part.meat";
+    var packed = own.lines().stream().filter(line -> !line.weight().isZero()).toList();
+    if (packed.stream().anyMatch(line -> line.kind() == Kind.FAT)) {
+      return "packs.part.fat";
     }
-    return fat ? "packs.part.fat" : "packs.part.bone";
+    boolean bone = packed.stream().anyMatch(line -> tree.facts(line.item()).isOnBone());
+    return bone || !own.otherHome().isZero() ? "packs.part.bone" : "packs.part.meat";
   }
 
   /** The packs that name a customer who also has a share. */
@@ -121,10 +122,12 @@ final class BoxAnswers extends StatementPart {
     var lines = new ArrayList<String>();
     boolean alone = batches.stream().allMatch(BatchMeat::isAlone);
     if (alone && !held) {
-      lines.add(sayForHead("mine.alone"));
+      lines.add(sayForHead(batches.isEmpty() ? "mine.alone" : "mine.alone.batches"));
     }
-    batches.forEach(batch -> mixed(batch, lines));
-    batches.forEach(batch -> added(batch).ifPresent(lines::add));
+    for (var batch : batches) {
+      others(batch).ifPresent(lines::add);
+      added(batch).ifPresent(lines::add);
+    }
     others().ifPresent(lines::add);
     String lead = held ? say("mine.lead.held") : owned(alone);
     return Optional.of(answer("mine.question", lead, lines));
@@ -143,16 +146,18 @@ final class BoxAnswers extends StatementPart {
     return isMob() ? say("mine.lead.mob", formats.count(body.head())) : say("mine.lead");
   }
 
-  /** Adds what else is in a batch. */
-  private void mixed(BatchMeat batch, List<String> lines) {
-    String part = home(batch.part());
+  /** Whose meat a batch has besides this body's; empty if nobody's. */
+  private Optional<String> others(BatchMeat batch) {
+    var whose = new ArrayList<String>();
     if (batch.others() > 0) {
-      String others = formats.count(batch.others());
-      lines.add(wording.count("mine.batch.mixed", batch.others(), batch.name(), others, part));
+      whose.add(wording.counted("mine.batch.others", batch.others()));
     }
     if (batch.hasShopMeat()) {
-      lines.add(say("mine.batch.shop", batch.name(), part));
+      whose.add(say("mine.batch.shop"));
     }
+    return batch.isAlone()
+        ? Optional.empty()
+        : Optional.of(say("mine.batch", batch.name(), String.join(", ", whose)));
   }
 
   /** What was added to the meat of a batch, as far as the shop lists it. */

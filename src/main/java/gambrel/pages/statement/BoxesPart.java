@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.CutsView;
-import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Kind;
@@ -64,15 +63,18 @@ final class BoxesPart extends StatementPart {
       }
     }
     for (var batch : batchMeat()) {
-      if (!batch.packed().isZero()) {
+      var part = batch.part();
+      if (!part.packed().isZero()) {
         String note =
-            batch.packed().equals(batch.part())
+            part.added().isZero()
                 ? ""
-                : say("boxes.batch.meat", formats.weight(batch.part(), decimals));
+                : say("packs.part.meat", home(part.weight()))
+                    + ", "
+                    + say("packs.part.added", home(part.added()));
         var packs =
             batch.isAlone() ? Optional.of(batch.packings().size()) : Optional.<Integer>empty();
         String group = grouped ? say("boxes.group.batches") : divided;
-        add(group, batch.name(), note, packs, batch.packed());
+        add(group, batch.name(), note, packs, part.packed());
       }
     }
     own.lines().stream()
@@ -107,10 +109,8 @@ final class BoxesPart extends StatementPart {
     }
   }
 
-  /** Adds a line. The weight of a body left whole has the decimals of the rail scale. */
   private void add(String group, String name, String note, Optional<Integer> packs, Weight weight) {
-    int least = is(Outcome.WHOLE) ? hungDecimals() : decimals;
-    String text = formats.bareWeight(weight, WeightDecimals.fitting(least, List.of(weight)));
+    String text = formats.bareWeight(weight, decimals);
     String count = packs.map(formats::count).orElse("");
     lines.add(new Line(group, packs, new CutsView.Row(name, note, count, text)));
   }
@@ -134,7 +134,7 @@ final class BoxesPart extends StatementPart {
         counted ? packs : "",
         formats.unit(),
         blocks(),
-        lines.size() > 1 && is(Outcome.CUT) ? Optional.of(total()) : Optional.empty(),
+        lines.size() > 1 ? Optional.of(total()) : Optional.empty(),
         divided ? List.of(say("boxes.divided")) : List.of());
   }
 
@@ -177,14 +177,17 @@ final class BoxesPart extends StatementPart {
   }
 
   private String title() {
-    return isSharer() ? formats.opening(yours()) : say("boxes.title");
+    if (isSharer()) {
+      return formats.opening(yours());
+    }
+    return say(is(Outcome.WHOLE) ? "boxes.title.whole" : "boxes.title");
   }
 
   private CutsView.Row total() {
     boolean counted = !isSharer() && lines.stream().allMatch(line -> line.packs().isPresent());
     int packs = lines.stream().mapToInt(line -> line.packs().orElse(0)).sum();
     return new CutsView.Row(
-        title(),
+        say("boxes.total", title()),
         "",
         counted ? formats.count(packs) : "",
         formats.bareWeight(own.boxes(), decimals));

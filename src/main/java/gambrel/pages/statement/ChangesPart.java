@@ -4,9 +4,9 @@ import gambrel.pages.views.TextTable;
 import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.notice.Place;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Figures.Change;
-import gambrel.trade.rows.CorrectedRows.AppliedCorrection;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.Weighing;
@@ -14,6 +14,7 @@ import java.math.BigDecimal;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -85,18 +86,18 @@ final class ChangesPart extends StatementPart {
 
   /** Why the shop corrected a weighing of the body, or released it, since {@code issued}. */
   private List<String> reasons(LocalDateTime issued) {
-    var places =
-        Stream.concat(
-                weighings.all().stream(),
-                balance.batches().stream().flatMap(batch -> batch.weighings().stream()))
-            .map(Weighing::place)
-            .collect(Collectors.toSet());
+    var weighed = new HashMap<Place, Weighing>();
+    balance.batches().forEach(batch -> batch.weighings().forEach(w -> weighed.put(w.place(), w)));
+    weighings.all().forEach(w -> weighed.put(w.place(), w));
     var corrections =
         night.ledger().corrections().stream()
-            .filter(one -> places.contains(one.row().place()) || one.takesFrom(body))
-            .map(AppliedCorrection::correction)
-            .filter(one -> isSince(one.on(), issued))
-            .map(Correction::reason);
+            .filter(one -> weighed.containsKey(one.row().place()) || one.takesFrom(body))
+            .filter(one -> isSince(one.correction().on(), issued))
+            .map(
+                one ->
+                    Optional.ofNullable(weighed.get(one.row().place()))
+                        .map(weighing -> reason(one.correction(), weighing))
+                        .orElse(one.correction().reason()));
     var releases =
         night.shop().releases().stream()
             .filter(one -> one.body().equals(body.id()) && !one.on().isAfter(night.asOf()))
@@ -106,6 +107,14 @@ final class ChangesPart extends StatementPart {
         .map(reason -> reason.endsWith(".") ? reason : reason + '.')
         .distinct()
         .toList();
+  }
+
+  /** Why a weighing was corrected, and which. */
+  private String reason(Correction correction, Weighing weighing) {
+    String reason = correction.reason().replaceFirst("\\.$", "");
+    return weighing.ticket().isEmpty()
+        ? reason
+        : say("changes.weighing", reason, itemName(weighing.item()), weighing.ticket());
   }
 
   /**

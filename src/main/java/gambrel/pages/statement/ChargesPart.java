@@ -62,12 +62,9 @@ final class ChargesPart extends StatementPart {
       return say("owe.covered.lead");
     }
     if (sign > 0) {
-      var issued = night.asOf().toLocalDate();
       String due = formats.money(money.due());
-      return settings
-          .terms()
-          .payByDays()
-          .map(days -> say("owe.by.lead", due, formats.date(issued.plusDays(days))))
+      return payBy()
+          .map(day -> say("owe.by.lead", due, day))
           .orElseGet(() -> say("owe.due.lead", due));
     }
     if (sign < 0) {
@@ -81,6 +78,13 @@ final class ChargesPart extends StatementPart {
     return !held
         && money.due().compareTo(Money.ZERO) > 0
         && planned.owed().filter(all -> all.due().compareTo(Money.ZERO) <= 0).isEmpty();
+  }
+
+  /** The day by which it is to be paid; empty if nothing is due or the shop sets no time. */
+  private Optional<String> payBy() {
+    var issued = night.asOf().toLocalDate();
+    var days = settings.terms().payByDays().filter(some -> isPayable());
+    return days.map(some -> formats.date(issued.plusDays(some)));
   }
 
   private List<String> explained() {
@@ -215,7 +219,8 @@ final class ChargesPart extends StatementPart {
     boolean credit = !held && money.due().compareTo(Money.ZERO) < 0;
     var due = credit ? Money.ZERO.minus(money.due()) : money.due();
     String label = "charges.due." + (credit ? "credit" : held ? "held" : "left");
-    sums.add(new ChargesView.Sum(say(label), formats.bareMoney(due), true));
+    var name = payBy().map(day -> say("charges.due.by", day)).orElseGet(() -> say(label));
+    sums.add(new ChargesView.Sum(name, formats.bareMoney(due), true));
     return sums;
   }
 

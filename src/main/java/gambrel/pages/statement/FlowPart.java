@@ -103,8 +103,9 @@ final class FlowPart extends StatementPart {
   private void boning() {
     stage("flow.boning", boning);
     var parts = parts();
-    var weights = parts.stream().map(Part::weight).toList();
-    var tenths = PrintedShares.tenths(PrintedShares.tenths(boning, whole), weights, whole);
+    var exact = parts.stream().map(Part::weight).toList();
+    var tenths = PrintedShares.tenths(PrintedShares.tenths(boning, whole), exact, whole);
+    var weights = parts.stream().map(Part::listed).toList();
     // As many decimals as let the parts add up as printed.
     int least = Math.max(decimals(weighings.out()), homeDecimals());
     int decimals = WeightDecimals.fitting(least, weights);
@@ -124,27 +125,35 @@ final class FlowPart extends StatementPart {
    * @param kind the kind of its bar
    * @param label key of its name
    * @param weight its weight for the whole body
+   * @param listed the same as the customers' lists add up to it
    */
-  private record Part(Kind kind, String label, Weight weight) {
+  private record Part(Kind kind, String label, Weight weight, Weight listed) {
     /** Converting units can leave less than the smallest printed weight. */
     static Stream<Part> ofPrinted(Kind kind, String label, Weight weight) {
-      return Stream.of(new Part(kind, label, weight)).filter(p -> p.weight.thousandths() != 0);
+      return Stream.of(new Part(kind, label, weight, weight))
+          .filter(p -> p.weight.thousandths() != 0);
     }
   }
 
-  /** The parts of the weight into the boning room. They add up to it. */
+  /**
+   * The parts of the weight into the boning room. They add up to it: what the rounding of items
+   * adds to the take-home is taken off the loss, so that list and picture have one take-home.
+   */
   private List<Part> parts() {
     var split = balance.boningSplit().orElseThrow();
     var outputs = balance.outputs().orElseThrow();
+    var rounded = account.takeHome().minus(split.home());
     String bench = settings.bins() == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
     return Stream.of(
-            Stream.of(new Part(Kind.HOME, "flow.home", split.home())),
+            Stream.of(new Part(Kind.HOME, "flow.home", split.home(), account.takeHome())),
             Part.ofPrinted(Kind.HOME, "flow.pending", split.pending()),
             Part.ofPrinted(Kind.LEFT, "flow.bone", split.bone()),
             Part.ofPrinted(Kind.LEFT, "flow.fat", split.fat()),
             Part.ofPrinted(Kind.LEFT, "flow.waste", split.waste()),
-            outputs.unweighed().stream().map(w -> new Part(Kind.LOST, "flow.unweighed", w)),
-            outputs.cuttingLoss().stream().map(w -> new Part(Kind.LOST, bench, w)),
+            outputs.unweighed().stream()
+                .map(w -> new Part(Kind.LOST, "flow.unweighed", w, w.minus(rounded))),
+            outputs.cuttingLoss().stream()
+                .map(w -> new Part(Kind.LOST, bench, w, w.minus(rounded))),
             Part.ofPrinted(Kind.LOST, "flow.batch", split.batchLoss()))
         .flatMap(part -> part)
         .toList();
@@ -180,7 +189,7 @@ final class FlowPart extends StatementPart {
     return formats.percentTenths(tenths);
   }
 
-  /** All notes below the chart as one paragraph; an empty list if there are none. */
+  /** All notes below the chart as one paragraph. */
   private List<String> notes() {
     var outputs = balance.outputs().orElseThrow();
     var sentences = new ArrayList<>(new RestAnswer(this).slaughter());
@@ -198,6 +207,7 @@ final class FlowPart extends StatementPart {
     if (shares.ageingShrink().filter(s -> !s.whole().equals(cold.orElseThrow())).isPresent()) {
       sentences.add(say("flow.aged.parts"));
     }
-    return sentences.isEmpty() ? List.of() : List.of(String.join(" ", sentences));
+    sentences.add(say("flow.percent"));
+    return List.of(String.join(" ", sentences));
   }
 }

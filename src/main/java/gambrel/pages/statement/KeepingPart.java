@@ -33,7 +33,7 @@ final class KeepingPart extends StatementPart {
             say("keeping.fridge", temperature(foods.fridge())),
             say("keeping.freezer", temperature(foods.freezer())),
             say("keeping.cook"));
-    return rows.isEmpty() || !is(Outcome.CUT)
+    return rows.isEmpty() || is(Outcome.CONDEMNED)
         ? Optional.empty()
         : Optional.of(new TextTable("", heads, rows, ""));
   }
@@ -105,7 +105,7 @@ final class KeepingPart extends StatementPart {
     var cautions = new ArrayList<String>();
     if (!is(Outcome.CONDEMNED)) {
       backbone().ifPresent(cautions::add);
-      if (is(Outcome.CUT) && !kinds().isEmpty()) {
+      if (!kinds().isEmpty()) {
         cautions.add(say("keeping.source"));
       }
       cautions.add(say("caution.raw"));

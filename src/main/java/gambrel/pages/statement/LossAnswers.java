@@ -1,7 +1,6 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
-import gambrel.trade.balance.Outputs;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
@@ -26,7 +25,7 @@ final class LossAnswers extends StatementPart {
 
   /** The answer; empty if there is no weight to compare with, or no end product yet. */
   Optional<Answer> why() {
-    var home = balance.outputs().map(Outputs::takeHome);
+    var home = balance.outputs().map(outputs -> account.takeHome());
     var start = start().filter(s -> home.filter(h -> h.compareTo(s.weight()) < 0).isPresent());
     return start.map(
         from ->

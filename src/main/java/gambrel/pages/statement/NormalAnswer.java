@@ -77,7 +77,9 @@ final class NormalAnswer extends StatementPart {
     boolean none = of.range().low().signum() <= 0;
     String ours = none ? say("normal.ours.most", high) : say("normal.ours", low, high);
     String range =
-        of.bodies() < alike ? say("normal.ours.some", ours, formats.count(of.bodies())) : ours;
+        of.bodies() < alike
+            ? say("normal.ours.some", ours, formats.count(of.bodies()), formats.count(alike))
+            : ours;
     String line = line(of.figure(), formats.percent(of.share().percent()), range);
     return of.isOutside()
         ? line + " " + say(of.verdict() == Verdict.BELOW ? "normal.below" : "normal.above")

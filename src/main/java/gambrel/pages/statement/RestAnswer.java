@@ -72,7 +72,7 @@ final class RestAnswer extends StatementPart {
       var left = weights(Step.BIN, w -> isOf(line, w)).map(weight -> say("rest.left", weight));
       var became = isBought(line) ? Optional.of(say("rest.kept")) : left;
       became.ifPresent(text -> known.add(say("rest.fact", name, text)));
-      boolean packed = weights(Step.PACK, w -> isOf(line, w)).isPresent();
+      boolean packed = weights(Step.PACK, w -> isUnder(line, w)).isPresent();
       if (slaughtered && became.isEmpty() && !packed && isExpected(line)) {
         unknown.add(name);
       }
@@ -85,7 +85,9 @@ final class RestAnswer extends StatementPart {
       sentences.add(say("rest.known", String.join("; ", known)));
     }
     if (!unknown.isEmpty()) {
-      sentences.add(say("rest.unknown", String.join(", ", unknown)));
+      boolean skinned = !items(Offal.HIDE).isEmpty() || !items(Offal.SKIN).isEmpty();
+      boolean off = is(Outcome.CUT) && skinned;
+      sentences.add(say(off ? "rest.unknown" : "rest.unknown.if", String.join(", ", unknown)));
     }
     return sentences;
   }
@@ -104,6 +106,11 @@ final class RestAnswer extends StatementPart {
 
   private boolean isOf(Offal line, Weighing weighing) {
     return items(line).stream().anyMatch(item -> item.id().equals(weighing.item()));
+  }
+
+  /** Whether a weighing is of it or of a part of it, as the tongue is of the head. */
+  private boolean isUnder(Offal line, Weighing weighing) {
+    return items(line).stream().anyMatch(item -> tree.isUnder(weighing.item(), item.id()));
   }
 
   /** Whether an animal of the species has it. Every animal has a skin, which may be left on. */

@@ -8,7 +8,6 @@ import gambrel.pages.words.Wording;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.BodyWeighings;
-import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.decision.State;
@@ -156,10 +155,7 @@ abstract class StatementPart {
   /** The customer's parts of the body's finished batches. */
   final List<BatchMeat> batchMeat() {
     return own.batchParts().stream()
-        .map(
-            part ->
-                new BatchMeat(
-                    this, night.batches().get(part.batch()), part.weight(), part.packed()))
+        .map(part -> new BatchMeat(this, night.batches().get(part.batch()), part))
         .toList();
   }
 
@@ -167,16 +163,14 @@ abstract class StatementPart {
   final List<BatchMeat> openBatches() {
     return balance.batches().stream()
         .filter(batch -> batch.isOpen() && !own.isOutrightOnly())
-        .map(batch -> new BatchMeat(this, batch, Weight.ZERO, Weight.ZERO))
+        .map(batch -> BatchMeat.open(this, batch))
         .toList();
   }
 
   /** The name of a batch of any body; made of its id if the shop has no such batch. */
   final String batchName(String id) {
     var batch = night.batches().get(id);
-    return batch == null
-        ? say("batch.unnamed", id)
-        : new BatchMeat(this, batch, Weight.ZERO, Weight.ZERO).name();
+    return batch == null ? say("batch.unnamed", id) : BatchMeat.open(this, batch).name();
   }
 
   /** The decimals of every weight that goes home, so that printed parts add up. */
@@ -184,7 +178,7 @@ abstract class StatementPart {
     var weights = new ArrayList<Weight>();
     own.lines().forEach(line -> weights.addAll(List.of(line.weight(), line.outright())));
     own.batchParts().forEach(part -> weights.addAll(List.of(part.weight(), part.packed())));
-    balance.outputs().map(Outputs::takeHome).ifPresent(weights::add);
+    weights.add(account.takeHome());
     return WeightDecimals.fitting(decimals(weighings.of(Step.PACK)), weights);
   }
 

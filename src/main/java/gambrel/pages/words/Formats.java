@@ -36,6 +36,7 @@ public final class Formats implements ValueFormat {
   private final Currency currency;
   private final Map<String, DateTimeFormatter> dates;
   private final String percent;
+  private final String first;
 
   /**
    * Formats of one reader.
@@ -51,6 +52,7 @@ public final class Formats implements ValueFormat {
     this.unit = unit;
     this.currency = currency;
     this.percent = words.say("number.percent", "{0}");
+    this.first = words.say("date.first");
     // Only the language counts for month and day names: their regional forms change too often.
     var language = Locale.forLanguageTag(locale.getLanguage());
     this.dates =
@@ -159,13 +161,13 @@ public final class Formats implements ValueFormat {
 
   /** A date with its day of the week, such as {@code Monday 3 August 2026}. */
   public String day(LocalDate value) {
-    return dates.get("day").format(value);
+    return text("day", value);
   }
 
   /** A date, such as {@code 3 August 2026}. */
   @Override
   public String date(LocalDate value) {
-    return dates.get("date").format(value);
+    return text("date", value);
   }
 
   /** A date and time, such as {@code 3 August 2026, 14:05}. */
@@ -176,7 +178,12 @@ public final class Formats implements ValueFormat {
 
   /** A date for a narrow column, such as {@code 3 Aug}. */
   public String brief(LocalDate value) {
-    return dates.get("brief").format(value);
+    return text("brief", value);
+  }
+
+  private String text(String name, LocalDate value) {
+    String text = dates.get(name).format(value);
+    return value.getDayOfMonth() == 1 ? text.replaceFirst("\\b1\\b", first) : text;
   }
 
   /** A month, such as {@code August 2026}. */

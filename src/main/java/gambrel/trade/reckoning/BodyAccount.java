@@ -6,6 +6,7 @@ import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.decision.Decision;
 import gambrel.trade.measure.ByteOrder;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
 import java.util.List;
@@ -38,6 +39,11 @@ public record BodyAccount(
   /** The customers who get a statement: every customer but the shop. */
   public List<String> customers() {
     return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
+  }
+
+  /** The take-home weight of all customers together, each item in whole thousandths. */
+  public Weight takeHome() {
+    return Weight.sum(entitlements.values().stream().map(Entitlement::takeHome).toList());
   }
 
   /**

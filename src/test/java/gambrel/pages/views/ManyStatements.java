@@ -56,7 +56,7 @@ public final class ManyStatements {
     HIND.forEach(name -> cuts.cut(name, 2 + dice.nextInt(6), weight()));
     cuts.group("Mince, sausages, bones")
         .cut("Mince", 12 + dice.nextInt(6), weight())
-        .cut("Beef sausages", W.say("boxes.batch.meat", "5.20 kg"), 6, weight());
+        .cut("Beef sausages", W.say("packs.part.meat", "5.20 kg"), 6, weight());
     answers();
     sample.flow = flow();
     sample.boxes = cuts.view("kg", null);

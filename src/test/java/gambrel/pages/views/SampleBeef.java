@@ -85,7 +85,7 @@ final class SampleBeef {
         .answer(
             "mine",
             W.say("mine.lead.mixed"),
-            W.count("mine.batch.mixed", 2, "Beef sausages", "2", "24.36 kg"),
+            W.say("mine.batch", "Beef sausages", W.count("mine.batch.others", 2, "2")),
             W.say("mine.added", "Beef sausages", "rice flour, salt, pepper, water"));
   }
 
@@ -110,7 +110,11 @@ final class SampleBeef {
         .cut("Shank, sliced on the bone", 6, "6.38")
         .group("Mince, sausages, bones")
         .cut("Mince", 72, "67.96")
-        .cut("Beef sausages", W.say("boxes.batch.meat", "24.36 kg"), 26, "26.36")
+        .cut(
+            "Beef sausages",
+            W.say("packs.part.meat", "24.36 kg") + ", " + W.say("packs.part.added", "2.00 kg"),
+            26,
+            "26.36")
         .cut("Bones for the dog", 8, "12.20");
   }
 

@@ -23,6 +23,7 @@ class FormatsTest {
           "date.date", "d MMMM yyyy",
           "date.brief", "d MMM",
           "date.month", "MMMM yyyy",
+          "date.first", "1",
           "date.time", "HH:mm");
   private static final Formats AUSTRALIAN = formats("en-AU", "AUD", WeightUnit.KG, "{0}%");
   private static final Formats GERMAN = formats("de-DE", "EUR", WeightUnit.KG, "{0}\u00a0%");
