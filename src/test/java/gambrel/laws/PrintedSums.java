@@ -132,12 +132,7 @@ final class PrintedSums {
     var weight = number(lead.get().get(1));
     // A list without a sum has one line.
     var total = number(boxes.total().orElse(boxes.rows().get(0)).weight());
-    var onTop =
-        packs.lines().stream()
-            .flatMap(line -> read("packs.offal", line).stream())
-            .map(said -> number(said.get(0)))
-            .reduce(BigDecimal.ZERO, BigDecimal::add);
-    var shown = total.subtract(onTop);
+    var shown = total.subtract(onTop());
     same("headline", weight, shown.setScale(weight.scale(), RoundingMode.HALF_UP));
     boxes
         .total()
@@ -173,8 +168,18 @@ final class PrintedSums {
     var home =
         flow.rows().stream().filter(row -> row.label().equals(wording.say("flow.home"))).toList();
     var list =
-        kinds.isEmpty() ? number(boxes.total().orElseThrow().weight()) : number(kinds.get(0));
+        kinds.isEmpty()
+            ? number(boxes.total().orElseThrow().weight()).subtract(onTop())
+            : number(kinds.get(0));
     same("take-home of list and picture", number(home.get(0).weight()), list);
+  }
+
+  /** The offal that comes on top of a body left whole. */
+  private BigDecimal onTop() {
+    return answer("packs").orElseThrow().lines().stream()
+        .flatMap(line -> read("packs.offal", line).stream())
+        .map(said -> number(said.get(0)))
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   private boolean isKind(String part) {

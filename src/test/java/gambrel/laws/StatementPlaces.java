@@ -152,7 +152,7 @@ final class StatementPlaces {
     var said = words.read(key, sentence);
     for (int i = 0; said.isPresent() && i < figures.size(); i++) {
       if (!figures.get(i).equals("-")) {
-        var text = said.get().get(i);
+        var text = said.get().get(i).replaceFirst("^.*: ", "");
         agreement.number(place + " " + key + " {" + i + "}", text, numbers.get(figures.get(i)));
       }
     }

@@ -7,15 +7,11 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Step;
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Answers about the boxes: how much is in them, and whose meat it is. */
 final class BoxAnswers extends StatementPart {
-  private final List<Entitlement.Line> offalLines =
-      own.lines().stream().filter(Entitlement.Line::isOffal).toList();
-
   BoxAnswers(StatementPart statement) {
     super(statement);
   }
@@ -108,7 +104,7 @@ final class BoxAnswers extends StatementPart {
   }
 
   private Optional<String> offalPacks() {
-    return offalLines.isEmpty() || is(Outcome.CONDEMNED)
+    return own.offal().isZero() || is(Outcome.CONDEMNED)
         ? Optional.empty()
         : Optional.of(say("packs.offal", home(own.offal())));
   }

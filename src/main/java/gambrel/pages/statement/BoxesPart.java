@@ -1,6 +1,7 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.CutsView;
+import gambrel.pages.words.WeightDecimals;
 import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Kind;
@@ -53,7 +54,9 @@ final class BoxesPart extends StatementPart {
     boolean apart = isSharer() && own.lines().stream().anyMatch(l -> !l.outright().isZero());
     String divided = apart ? formats.opening(yours()) : "";
     if (apart) {
-      own.lines().forEach(line -> addOutright(line, say("boxes.group.outright")));
+      String outright = say("boxes.group.outright");
+      own.lines()
+          .forEach(line -> add(outright, line, packs(line, own.customer()), line.outright()));
     }
     boolean grouped =
         !apart && own.lines().stream().filter(line -> !line.isOffal()).count() > SHORT_LIST;
@@ -74,7 +77,7 @@ final class BoxesPart extends StatementPart {
         var packs =
             batch.isAlone() ? Optional.of(batch.packings().size()) : Optional.<Integer>empty();
         String group = grouped ? say("boxes.group.batches") : divided;
-        add(group, batch.name(), note, packs, part.packed());
+        add(group, batch.name(), note, packs, formats.bareWeight(part.packed(), decimals));
       }
     }
     own.lines().stream()
@@ -82,21 +85,17 @@ final class BoxesPart extends StatementPart {
         .forEach(line -> addDivided(line, say("boxes.offal")));
   }
 
-  private void addOutright(Entitlement.Line line, String group) {
-    if (!line.outright().isZero()) {
-      var packs = weighings.of(Step.PACK, w -> w.customer().equals(own.customer()));
-      var count = packs.stream().filter(w -> w.item().equals(line.item())).count();
-      add(group, line, Optional.of(Math.toIntExact(count)), line.outright());
-    }
+  /** The number of packs of an item that name a customer, or nobody; empty if there are none. */
+  private Optional<Integer> packs(Entitlement.Line line, String customer) {
+    var packs =
+        weighings.of(Step.PACK, w -> w.customer().equals(customer) && w.item().equals(line.item()));
+    return Optional.of(packs.size()).filter(count -> count > 0);
   }
 
   /** Adds a line without the packs that name a customer who also has a share. */
   private void addDivided(Entitlement.Line line, String group) {
     if (isSharer()) {
-      var packs = weighings.of(Step.PACK, w -> w.customer().isEmpty());
-      long count = packs.stream().filter(w -> w.item().equals(line.item())).count();
-      var shown = Optional.of(Math.toIntExact(count)).filter(n -> n > 0);
-      add(group, line, shown, line.shared());
+      add(group, line, packs(line, ""), line.shared());
     } else {
       add(group, line, line.packs(), line.weight());
     }
@@ -105,12 +104,13 @@ final class BoxesPart extends StatementPart {
   private void add(String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
     if (!weight.isZero()) {
       boolean whole = line.item().equals(CutTree.ROOT) && is(Outcome.WHOLE);
-      add(group, whole ? say("boxes.whole") : itemName(line.item()), "", packs, weight);
+      int least = whole ? hungDecimals() : decimals;
+      String text = formats.bareWeight(weight, WeightDecimals.fitting(least, List.of(weight)));
+      add(group, whole ? say("boxes.whole") : itemName(line.item()), "", packs, text);
     }
   }
 
-  private void add(String group, String name, String note, Optional<Integer> packs, Weight weight) {
-    String text = formats.bareWeight(weight, decimals);
+  private void add(String group, String name, String note, Optional<Integer> packs, String text) {
     String count = packs.map(formats::count).orElse("");
     lines.add(new Line(group, packs, new CutsView.Row(name, note, count, text)));
   }

@@ -36,15 +36,17 @@ final class ChangesPart extends StatementPart {
           Figures.BODY + "head",
           Figures.BODY + "days_hung");
 
-  /** Weights with the decimals of the rail scale. */
+  /** Weights from before the cutting, with the decimals that they need. */
   private static final Set<String> HUNG =
-      Set.of(Figures.BODY + "hot", Figures.BODY + "cold", Figures.BODY + "boning");
+      Set.of(
+          Figures.BODY + "live",
+          Figures.BODY + "hot",
+          Figures.BODY + "cold",
+          Figures.BODY + "boning");
 
   /** Weights that the page does not print. */
   private static final Set<String> UNPRINTED =
       Set.of(Figures.BODY + "meat_home", Figures.BODY + "tub");
-
-  private static final String LIVE = Figures.BODY + "live";
 
   private static final String PERCENT = "_pct";
 
@@ -200,11 +202,6 @@ final class ChangesPart extends StatementPart {
             .map(value -> Weight.of(new BigDecimal(value)))
             .toList();
     int least = Math.max(decimals(weighings.out()), homeDecimals());
-    if (HUNG.contains(change.name())) {
-      least = hungDecimals();
-    } else if (change.name().equals(LIVE)) {
-      least = 0;
-    }
-    return WeightDecimals.fitting(least, weights);
+    return WeightDecimals.fitting(HUNG.contains(change.name()) ? 0 : least, weights);
   }
 }

@@ -58,14 +58,14 @@ final class ChargesPart extends StatementPart {
       return say("owe.held.lead");
     }
     int sign = money.due().compareTo(Money.ZERO);
-    if (sign > 0 && !isPayable()) {
-      return say("owe.covered.lead");
-    }
-    if (sign > 0) {
+    if (isPayable()) {
       String due = formats.money(money.due());
       return payBy()
           .map(day -> say("owe.by.lead", due, day))
           .orElseGet(() -> say("owe.due.lead", due));
+    }
+    if (sign > 0) {
+      return say("owe.covered.lead");
     }
     if (sign < 0) {
       return say("owe.credit.lead", formats.money(Money.ZERO.minus(money.due())));
@@ -216,10 +216,11 @@ final class ChargesPart extends StatementPart {
         .sorted(Comparator.comparing(Payment::date))
         .map(p -> sum(say("charges.paid", formats.date(p.date())), Money.ZERO.minus(p.amount())))
         .forEach(sums::add);
-    boolean credit = !held && money.due().compareTo(Money.ZERO) < 0;
-    var due = credit ? Money.ZERO.minus(money.due()) : money.due();
-    String label = "charges.due." + (credit ? "credit" : held ? "held" : "left");
-    var name = payBy().map(day -> say("charges.due.by", day)).orElseGet(() -> say(label));
+    int sign = held ? 0 : money.due().compareTo(Money.ZERO);
+    var due = sign < 0 ? Money.ZERO.minus(money.due()) : money.due();
+    String open = held ? "held" : sign > 0 && !isPayable() ? "covered" : "left";
+    String label = say("charges.due." + (sign < 0 ? "credit" : open));
+    var name = payBy().map(day -> say("charges.due.by", day)).orElse(label);
     sums.add(new ChargesView.Sum(name, formats.bareMoney(due), true));
     return sums;
   }

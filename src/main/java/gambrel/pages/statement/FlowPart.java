@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** The flow chart: the weights of the whole body from alive to the boxes. */
 final class FlowPart extends StatementPart {
@@ -171,14 +170,9 @@ final class FlowPart extends StatementPart {
     bars.add(new FlowView.Row(kind, say(label), left, right - left, text, share));
   }
 
-  /** The place of a weight on the chart, which is as long as the heaviest weight of the body. */
+  /** The place of a weight on the chart, which is as long as the first weight. */
   private int place(Weight weight) {
-    var longest =
-        Stream.of(live, hot, cold)
-            .flatMap(Optional::stream)
-            .reduce(boning, (a, b) -> a.compareTo(b) >= 0 ? a : b);
-    var place = weight.fraction().multiply(BigFraction.of(FlowView.FULL));
-    return Exact.round(place.divide(longest.fraction()), 0).intValueExact();
+    return Exact.round(weight.percentOf(whole).multiply(FlowView.FULL / 100), 0).intValueExact();
   }
 
   private String share(Weight weight) {

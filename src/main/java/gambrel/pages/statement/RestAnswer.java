@@ -72,7 +72,11 @@ final class RestAnswer extends StatementPart {
       var left = weights(Step.BIN, w -> isOf(line, w)).map(weight -> say("rest.left", weight));
       var became = isBought(line) ? Optional.of(say("rest.kept")) : left;
       became.ifPresent(text -> known.add(say("rest.fact", name, text)));
-      boolean packed = weights(Step.PACK, w -> isUnder(line, w)).isPresent();
+      var parts = items(line).stream().map(Item::id).toList();
+      boolean packed =
+          !weighings
+              .of(Step.PACK, w -> parts.stream().anyMatch(id -> tree.isUnder(w.item(), id)))
+              .isEmpty();
       if (slaughtered && became.isEmpty() && !packed && isExpected(line)) {
         unknown.add(name);
       }
@@ -106,11 +110,6 @@ final class RestAnswer extends StatementPart {
 
   private boolean isOf(Offal line, Weighing weighing) {
     return items(line).stream().anyMatch(item -> item.id().equals(weighing.item()));
-  }
-
-  /** Whether a weighing is of it or of a part of it, as the tongue is of the head. */
-  private boolean isUnder(Offal line, Weighing weighing) {
-    return items(line).stream().anyMatch(item -> tree.isUnder(weighing.item(), item.id()));
   }
 
   /** Whether an animal of the species has it. Every animal has a skin, which may be left on. */

@@ -56,8 +56,8 @@ class NormalAnswerTest {
             "Lost in the chiller 2.0% of the hot weight; ours 1.3% to 2.7%.",
             "Bench loss 2.0% of the weight into the boning room; ours 1.6% to 2.5%.",
             "Take-home 77.6% of the cold weight; ours 77.1% to 78.0%.",
-            "Like it: of its class, boned out or on the bone as it was, the same steps weighed. One"
-                + " sound animal in twenty lies outside one of these ranges."),
+            "“Like it”: of its class, cut as it was with or without bone, weighed at the same steps."
+                + " By chance, 1 sound animal in 20 is outside one of these ranges."),
         normal());
   }
 

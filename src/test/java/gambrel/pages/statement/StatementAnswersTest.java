@@ -83,7 +83,7 @@ class StatementAnswersTest {
   @Test
   void thatAllComesFromThisAnimalAlone() {
     assertEquals(
-        List.of("Yes.", "All of it was weighed as this animal's alone."),
+        List.of("Yes.", "All of it was weighed as this animal’s alone."),
         answer(shop().steer().statement("B1", "c-ann"), "mine"));
   }
 
@@ -95,16 +95,16 @@ class StatementAnswersTest {
   void whatBecameOfWhatThePictureDoesNotDraw() {
     var shop = shop().add("charges.csv", "hide,Hide bought,head,-20,,,,").steer();
     assertEquals(
-        "Of what came off at slaughter: hide bought by the shop: see the charges. Not weighed, if"
-            + " it came off: liver, head and feet, other offal, blood and the rest. 6.00 kg of the"
-            + " take-home is bone or fat, packed on its own.",
+        "Of what came off at slaughter: hide bought by the shop: see the charges. Not weighed:"
+            + " liver, head and feet, other offal, blood and the rest. 6.00 kg of the take-home is"
+            + " bone or fat, packed on its own. Percentages are rounded so that they add up.",
         notes(shop.statement("B1", "c-ann")));
     shop.row("02T10:00", "B1", "liver", "4.5");
     assertTrue(
         notes(shop.statement("B1", "c-ann"))
             .startsWith(
                 "Of what came off at slaughter: 4.50 kg offal in the boxes; hide bought by the"
-                    + " shop: see the charges. Not weighed, if it came off: head and feet, other"
+                    + " shop: see the charges. Not weighed: head and feet, other"
                     + " offal, blood and the rest."));
   }
 
@@ -121,8 +121,7 @@ class StatementAnswersTest {
             "As far as it was weighed:",
             "Out of the boning room: bone 6.00 kg packed, 20.00 kg not taken home; fat 5.00 kg not"
                 + " taken home; waste 0.40 kg not taken home.",
-            "Not weighed, if it came off: liver, hide, head and feet, other offal, blood and the"
-                + " rest."),
+            "Not weighed: liver, hide, head and feet, other offal, blood and the" + " rest."),
         answer(shop.statement("B1", "c-ann"), "rest"));
   }
 
@@ -157,7 +156,7 @@ class StatementAnswersTest {
     shop.row("05T09:02", "P1", "head", "5");
     assertEquals(
         "Of what came off at slaughter: 5.00 kg offal in the boxes. Not weighed, if it came off:"
-            + " liver, skin, blood and the rest.",
+            + " liver, skin, blood and the rest. Percentages are rounded so that they add up.",
         notes(shop.statement("P1", "c-ann")));
   }
 }

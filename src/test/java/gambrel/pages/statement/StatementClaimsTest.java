@@ -105,7 +105,7 @@ class StatementClaimsTest {
     var view = shop.statement("L1", "c-ann");
     assertEquals(
         List.of("49.0 kg: your half, by weight.", "It leaves us uncut."), answer(view, "packs"));
-    assertEquals("All of it was weighed as this animal's alone.", answer(view, "mine").get(1));
+    assertEquals("All of it was weighed as this animal’s alone.", answer(view, "mine").get(1));
   }
 
   @Test

@@ -49,7 +49,7 @@ class StatementKindsTest {
     assertEquals(
         List.of("Rump steak | 1 | 10.00", "Mince | 2 | 60.00", "Dog bones | 1 | 6.00"),
         lines(boxes));
-    assertEquals("In the boxes", boxes.total().orElseThrow().name());
+    assertEquals("In the boxes, in all", boxes.total().orElseThrow().name());
     assertEquals("4", boxes.total().orElseThrow().packs());
     assertEquals("76.00", boxes.total().orElseThrow().weight());
   }
@@ -162,7 +162,7 @@ class StatementKindsTest {
         shop().steer().row("05T10:00", "B1", "rump", "2", "", "c-bob").statement("B1", "c-bob");
     assertEquals(List.of("1 pack, 2.0 kg in your boxes."), answer(view, "packs"));
     assertEquals(
-        List.of("Nothing.", "The charges of this animal are its owner's."), answer(view, "owe"));
+        List.of("Nothing.", "The charges of this animal are its owner’s."), answer(view, "owe"));
     assertEquals(List.of(), answer(view, "why"));
     assertEquals(List.of(), answer(view, "rest"));
     assertTrue(view.flow().isEmpty() && view.charges().isEmpty());
@@ -190,7 +190,7 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "Yes: it comes from your 4 animals together.",
-            "All of it was weighed as these animals' alone."),
+            "All of it was weighed as these animals’ alone."),
         answer(view, "mine"));
   }
 
@@ -200,7 +200,7 @@ class StatementKindsTest {
     shop.row("02T09:00", "L1", "hot", "100").row("03T09:00", "L1", "cold", "98");
     var view = shop.statement("L1", "c-ann");
     assertEquals("The carcase as it hung, 98.0 kg.", answer(view, "packs").get(0));
-    assertEquals("210 kg alive became 98.0 kg on the rail.", answer(view, "why").get(0));
+    assertEquals("210 kg alive became a carcase of 98.0 kg.", answer(view, "why").get(0));
     assertEquals(List.of("Whole carcase, as it hung |  | 98.0"), lines(view.boxes().orElseThrow()));
     assertTrue(view.keeping().isEmpty());
   }
@@ -236,8 +236,8 @@ class StatementKindsTest {
     assertEquals(
         List.of(
             "Yes, but for what is named here.",
-            "Beef mince: made together with meat of 1 other animal. Your part is 0.49 kg, by the"
-                + " meat that went in."),
+            "Beef mince: made together with meat of one other animal, and shared by the meat"
+                + " that went in."),
         answer(view, "mine"));
     assertEquals(
         "76.5 kg in your boxes: 4 packs, and your part of Beef mince.",
@@ -259,7 +259,8 @@ class StatementKindsTest {
             "77.47 kg meat and bone, 0.49 kg seasoning and water."),
         answer(view, "packs"));
     assertEquals(
-        "Beef sausages, 1.47 kg meat | 1 | 1.96", lines(view.boxes().orElseThrow()).get(3));
+        "Beef sausages, 1.47 kg meat, 0.49 kg seasoning and water | 1 | 1.96",
+        lines(view.boxes().orElseThrow()).get(3));
     assertTrue(
         answer(view, "why")
             .contains("On top of the take-home, your boxes hold 0.49 kg seasoning and water."));

@@ -67,7 +67,7 @@ class StatementRevisionTest {
                     new Change("body:rail_trim", "1.500", ""))));
     assertEquals(
         List.of(
-            "Take-home: 75.90 kg > 76.90 kg",
+            "Take-home, without offal: 75.90 kg > 76.90 kg",
             "Rump steak: 9.00 kg > 1 pack, 10.00 kg",
             "Beef mince: meat in it: still to come > 0.90 kg",
             "Trimmed off on the rail: 1.50 kg > –"),
@@ -105,7 +105,8 @@ class StatementRevisionTest {
     shop.add("releases.csv", "B1,Hetty,2026-03-09T09:00,a tub was tipped,release");
     var planned = shop.planned("B1", "c-ann", Optional.of(FIRST));
     var lead = shop.statement(planned, Optional.empty()).changes().orElseThrow().lead();
-    assertTrue(lead.contains("Why: misread label. Why: a tub was tipped."), lead);
+    assertTrue(
+        lead.contains("Why: misread label (Dog bones, ticket 6). Why: a tub was tipped."), lead);
     assertTrue(!lead.contains("too early"), lead);
   }
 
