@@ -98,7 +98,7 @@ public record PdfDocuments(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
     var wording = wording(night, planned);
     var comparison = like.compare(planned.body());
-    var view = StatementComposer.compose(night, planned, comparison, changes, false, wording);
+    var view = StatementComposer.compose(night, planned, comparison, changes, wording);
     var info = info(view.page(), view.heading(), night.asOf().toInstant());
     return print(view, info, wording, figures);
   }
@@ -107,8 +107,7 @@ public record PdfDocuments(
   public byte[] draft(Night night, Planned planned, byte[] figures) {
     var wording = wording(night, planned);
     var unchanged = Optional.of(List.<Figures.Change>of());
-    var view =
-        StatementComposer.compose(night, planned, Optional.empty(), unchanged, true, wording);
+    var view = StatementComposer.compose(night, planned, Optional.empty(), unchanged, wording);
     var created = lastWeighed(Stream.of(planned.account())).orElse(night.asOf().toInstant());
     var info =
         info(view.page(), view.heading(), created).withWatermark(wording.say("watermark.draft"));

@@ -4,6 +4,7 @@ import gambrel.pages.views.Answer;
 import gambrel.pages.views.ChargesView;
 import gambrel.pages.views.CutsView;
 import gambrel.pages.views.FlowView;
+import gambrel.pages.views.PrintedRows;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.Wording;
 import java.math.BigDecimal;
@@ -106,7 +107,7 @@ final class PrintedSums {
   }
 
   private void boxes(CutsView boxes) {
-    var rows = boxes.rows();
+    var rows = PrintedRows.of(boxes);
     boxes
         .total()
         .ifPresent(
@@ -131,7 +132,7 @@ final class PrintedSums {
     }
     var weight = number(lead.get().get(1));
     // A list without a sum has one line.
-    var total = number(boxes.total().orElse(boxes.rows().get(0)).weight());
+    var total = number(boxes.total().orElse(PrintedRows.of(boxes).get(0)).weight());
     var shown = total.subtract(onTop());
     same("headline", weight, shown.setScale(weight.scale(), RoundingMode.HALF_UP));
     boxes
@@ -252,7 +253,7 @@ final class PrintedSums {
     view.charges()
         .ifPresent(
             charges -> {
-              var sums = charges.sums();
+              var sums = PrintedRows.sums(charges);
               var last = sums.get(sums.size() - 1);
               boolean credit = last.label().equals(wording.say("charges.due.credit"));
               var amount = credit ? number(last.amount()).negate() : number(last.amount());

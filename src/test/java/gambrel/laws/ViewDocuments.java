@@ -54,22 +54,21 @@ final class ViewDocuments implements Documents {
     return wording;
   }
 
-  private void keep(
-      Night night, Planned planned, Optional<List<Figures.Change>> changes, boolean draft) {
-    var view = StatementComposer.compose(night, planned, Optional.empty(), changes, draft, wording);
+  private void keep(Night night, Planned planned, Optional<List<Figures.Change>> changes) {
+    var view = StatementComposer.compose(night, planned, Optional.empty(), changes, wording);
     made.add(new Made(planned, view));
   }
 
   @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
-    keep(night, planned, changes, false);
+    keep(night, planned, changes);
     return plain.statement(night, planned, changes, figures);
   }
 
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
-    keep(night, planned, Optional.of(List.of()), true);
+    keep(night, planned, Optional.of(List.of()));
     return plain.draft(night, planned, figures);
   }
 

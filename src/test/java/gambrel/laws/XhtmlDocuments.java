@@ -55,25 +55,15 @@ public final class XhtmlDocuments implements Documents {
   @Override
   public byte[] statement(
       Night night, Planned planned, Optional<List<Figures.Change>> changes, byte[] figures) {
-    return statement(night, planned, changes, figures, false);
+    var wording = words.of(night.shop().customer(planned.customer()).language());
+    var view =
+        StatementComposer.compose(night, planned, like.compare(planned.body()), changes, wording);
+    return bytes("statement.ftlh", view, ATTACHED + new String(figures, StandardCharsets.UTF_8));
   }
 
   @Override
   public byte[] draft(Night night, Planned planned, byte[] figures) {
-    return statement(night, planned, Optional.of(List.of()), figures, true);
-  }
-
-  private byte[] statement(
-      Night night,
-      Planned planned,
-      Optional<List<Figures.Change>> changes,
-      byte[] figures,
-      boolean draft) {
-    var wording = words.of(night.shop().customer(planned.customer()).language());
-    var view =
-        StatementComposer.compose(
-            night, planned, like.compare(planned.body()), changes, draft, wording);
-    return bytes("statement.ftlh", view, ATTACHED + new String(figures, StandardCharsets.UTF_8));
+    return statement(night, planned, Optional.of(List.of()), figures);
   }
 
   @Override

@@ -37,20 +37,16 @@ final class BoxAnswers extends StatementPart {
     if (is(Outcome.CONDEMNED)) {
       return say("packs.condemned.lead");
     }
-    if (is(Outcome.WHOLE)) {
-      String weight = hung(own.takeHome());
-      return isSharer()
-          ? say("packs.share.lead", weight, yours())
-          : say("packs.whole.lead", weight);
-    }
-    if (own.boxes().isZero()) {
+    if (is(Outcome.CUT) && own.boxes().isZero()) {
       return say("packs.none.lead");
     }
-    String weight = headline(own.boxes());
+    String weight = is(Outcome.CUT) ? headline(own.boxes()) : hung(own.takeHome());
     if (isSharer()) {
       return say("packs.share.lead", weight, yours());
     }
-    return packs("packs.lead.", account.packs(own.customer()), weight);
+    return is(Outcome.CUT)
+        ? packs("packs.lead.", account.packs(own.customer()), weight)
+        : say("packs.whole.lead", weight);
   }
 
   /** A sentence with packs and a weight, which also names batches with meat of others. */
@@ -172,11 +168,9 @@ final class BoxAnswers extends StatementPart {
     if (isSharer()) {
       return Optional.of(say("mine.divided"));
     }
-    var elsewhere =
-        account.entitlements().values().stream()
-            .filter(other -> !other.customer().equals(own.customer()))
-            .map(Entitlement::takeHome)
-            .reduce(Weight.ZERO, Weight::plus);
+    var others =
+        account.entitlements().values().stream().filter(other -> !other.equals(own)).toList();
+    var elsewhere = Weight.sum(others.stream().map(Entitlement::takeHome).toList());
     return elsewhere.isZero() || own.isOutrightOnly()
         ? Optional.empty()
         : Optional.of(say("mine.elsewhere", home(elsewhere)));

@@ -9,8 +9,10 @@ import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.shop.Step;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The list of what the customer gets, cut by cut: for a customer with a share, by weight. */
 final class BoxesPart extends StatementPart {
@@ -94,11 +96,9 @@ final class BoxesPart extends StatementPart {
 
   /** Adds a line without the packs that name a customer who also has a share. */
   private void addDivided(Entitlement.Line line, String group) {
-    if (isSharer()) {
-      add(group, line, packs(line, ""), line.shared());
-    } else {
-      add(group, line, line.packs(), line.weight());
-    }
+    boolean part = isSharer();
+    var packs = part ? packs(line, "") : line.packs();
+    add(group, line, packs, part ? line.shared() : line.weight());
   }
 
   private void add(String group, Entitlement.Line line, Optional<Integer> packs, Weight weight) {
@@ -165,15 +165,15 @@ final class BoxesPart extends StatementPart {
   }
 
   private static CutsView.Column column(List<Line> some) {
-    var groups = new ArrayList<CutsView.Group>();
-    for (int i = 0; i < some.size(); i++) {
-      var line = some.get(i);
-      if (i == 0 || !line.group().equals(some.get(i - 1).group())) {
-        groups.add(new CutsView.Group(line.group(), new ArrayList<>()));
-      }
-      groups.get(groups.size() - 1).rows().add(line.row());
-    }
-    return new CutsView.Column(groups);
+    var groups =
+        some.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Line::group,
+                    LinkedHashMap::new,
+                    Collectors.mapping(Line::row, Collectors.toList())));
+    return new CutsView.Column(
+        groups.entrySet().stream().map(g -> new CutsView.Group(g.getKey(), g.getValue())).toList());
   }
 
   private String title() {

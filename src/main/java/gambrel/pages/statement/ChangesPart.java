@@ -2,11 +2,13 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.TextTable;
 import gambrel.pages.words.WeightDecimals;
+import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Place;
 import gambrel.trade.register.Figures;
 import gambrel.trade.register.Figures.Change;
+import gambrel.trade.register.RegisterRow;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.shop.Release;
 import gambrel.trade.weighing.Weighing;
@@ -70,12 +72,7 @@ final class ChangesPart extends StatementPart {
     var replaced = planned.replaces().get();
     var rows = rows(changes.orElse(List.of()));
     var lead = new ArrayList<String>();
-    lead.add(
-        say(
-            "changes.sentence",
-            formats.count(planned.revision()),
-            formats.count(replaced.revision()),
-            formats.date(replaced.issued().toLocalDate())));
+    lead.add(replaces(wording, planned.revision(), replaced));
     reasons(replaced.issued()).forEach(reason -> lead.add(say("changes.why", reason)));
     if (rows.isEmpty()) {
       boolean none = changes.filter(List::isEmpty).isPresent();
@@ -84,6 +81,16 @@ final class ChangesPart extends StatementPart {
     }
     var heads = List.of(say("changes.item"), say("changes.was"), say("changes.now"));
     return Optional.of(new TextTable(String.join(" ", lead), heads, rows, ""));
+  }
+
+  /** Says which revision a statement is, and which one it replaces. */
+  static String replaces(Wording wording, int revision, RegisterRow replaced) {
+    var formats = wording.formats();
+    return wording.say(
+        "changes.sentence",
+        formats.count(revision),
+        formats.count(replaced.revision()),
+        formats.date(replaced.issued().toLocalDate()));
   }
 
   /** Why the shop corrected a weighing of the body, or released it, since {@code issued}. */
@@ -173,7 +180,7 @@ final class ChangesPart extends StatementPart {
       case Figures.BATCH_BODIES -> say("changes.bodies", batchName(rest));
       default -> {
         String key = "figure." + (kind.equals(Figures.BODY) ? "body." : "") + rest;
-        yield wording.words().has(key) ? say(key) : rest;
+        yield say(wording.words().has(key) ? key : "flow." + rest);
       }
     };
   }

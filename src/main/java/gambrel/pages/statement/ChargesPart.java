@@ -24,6 +24,7 @@ final class ChargesPart extends StatementPart {
   private static final int QUANTITY_DECIMALS = 3;
 
   private final CustomerMoney money = night.money(account, own.customer());
+  private final Bill bill = account.bill();
   private final boolean included = settings.taxIncluded();
 
   ChargesPart(StatementPart statement) {
@@ -35,14 +36,10 @@ final class ChargesPart extends StatementPart {
    * a tax number and charges tax.
    */
   String title() {
-    boolean taxed = bill().sales().tax(own.customer()).compareTo(Money.ZERO) > 0;
+    boolean taxed = bill.sales().tax(own.customer()).compareTo(Money.ZERO) > 0;
     boolean invoice = taxed && !held && !settings.terms().taxNumber().isEmpty();
     String key = "statement.invoice." + settings.region().id();
     return invoice && wording.words().has(key) ? key : "statement.kind";
-  }
-
-  private Bill bill() {
-    return account.bill();
   }
 
   /** Answers "What do I owe?": how much, by when, and how to pay it. */
@@ -93,7 +90,7 @@ final class ChargesPart extends StatementPart {
     if (!money.paid().equals(Money.ZERO)) {
       lines.add(say("owe.payments", formats.money(money.paid())));
     }
-    if (isSharer() && !bill().linesOf(own.customer()).isEmpty() && body.sharesAddUp()) {
+    if (isSharer() && !bill.linesOf(own.customer()).isEmpty() && body.sharesAddUp()) {
       lines.add(say("owe.part", yours()));
     }
     unknown().ifPresent(lines::add);
@@ -147,14 +144,14 @@ final class ChargesPart extends StatementPart {
 
   /** A sentence that names the charges with unknown quantity; empty if there are none. */
   private Optional<String> unknown() {
-    var unknown = bill().unknown();
+    var unknown = bill.unknown();
     var names = unknown.stream().map(Charge::description).collect(Collectors.joining(", "));
     return unknown.isEmpty() ? Optional.empty() : Optional.of(say("charges.unknown", names));
   }
 
   /** The table; empty for a customer without a share, or if it would have no line. */
   Optional<ChargesView> table() {
-    var lines = bill().printedLinesOf(own.customer());
+    var lines = bill.printedLinesOf(own.customer());
     var settling = settling();
     if (own.isOutrightOnly() || lines.isEmpty() && settling.size() < 2) {
       return Optional.empty();
@@ -167,8 +164,8 @@ final class ChargesPart extends StatementPart {
     green(lines).ifPresent(notes::add);
     var sections =
         Stream.of(
-                section("", bill().sales()),
-                section(say("charges.bought"), bill().credits()),
+                section("", bill.sales()),
+                section(say("charges.bought"), bill.credits()),
                 new ChargesView.Section("", List.of(), settling))
             .filter(section -> !section.rows().isEmpty() || !section.sums().isEmpty())
             .toList();
@@ -232,7 +229,7 @@ final class ChargesPart extends StatementPart {
   /** Why packs that are charged by number are not as many as those in the boxes. */
   private Optional<String> packs() {
     boolean charged =
-        bill().printedLinesOf(own.customer()).stream()
+        bill.printedLinesOf(own.customer()).stream()
             .anyMatch(l -> l.charge().basis() == Charge.Basis.PACK && l.charge().item().isEmpty());
     if (!charged) {
       return Optional.empty();
@@ -277,7 +274,7 @@ final class ChargesPart extends StatementPart {
   /** A charge's text; with the rate of its tax if the statement has several. */
   private String description(Bill.Line line) {
     String text = line.charge().description();
-    return bill().byRate(own.customer()).size() < 2
+    return bill.byRate(own.customer()).size() < 2
         ? text
         : say("charges.rated", text, taxName(), formats.percent(line.charge().taxPercent()));
   }

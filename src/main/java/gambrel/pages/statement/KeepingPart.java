@@ -87,7 +87,7 @@ final class KeepingPart extends StatementPart {
             .map(Entitlement.Line::item)
             .filter(item -> tree.facts(item).hasVertebra())
             .map(this::itemName)
-            .collect(Collectors.joining("; "));
+            .collect(Collectors.joining(" · "));
     return Optional.of(cuts.isEmpty() ? cattle() : say("caution.vertebra", cuts) + ' ' + cattle());
   }
 

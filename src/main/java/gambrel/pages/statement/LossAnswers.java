@@ -10,45 +10,37 @@ import java.util.Optional;
 
 /** Answers "Why so much less than it weighed alive?". */
 final class LossAnswers extends StatementPart {
+  private final boolean alive = body.liveWeight().isPresent() && balance.boning().isPresent();
+
   LossAnswers(StatementPart statement) {
     super(statement);
   }
 
-  /**
-   * The first weight of the body that is known.
-   *
-   * @param weight the weight
-   * @param alive whether it is the live weight
-   * @param key key of the sentence that compares it with the take-home weight
-   */
-  private record Start(Weight weight, boolean alive, String key) {}
+  /** The first known weight of the body, and the sentence that compares the take-home with it. */
+  private record Start(Weight weight, String key) {}
 
   /** The answer; empty if there is no weight to compare with, or no end product yet. */
   Optional<Answer> why() {
     var home = balance.outputs().map(outputs -> account.takeHome());
     var start = start().filter(s -> home.filter(h -> h.compareTo(s.weight()) < 0).isPresent());
-    return start.map(
-        from ->
-            answer(
-                from.alive() ? "why.question" : "why.question.hot",
-                lead(from, home.orElseThrow()),
-                reasons(from.alive())));
+    String question = alive ? "why.question" : "why.question.hot";
+    return start.map(from -> answer(question, lead(from, home.orElseThrow()), reasons()));
   }
 
   private Optional<Start> start() {
     String live = body.liveGuessed() ? "why.lead.guessed" : "why.lead";
     return body.liveWeight()
-        .filter(weight -> balance.boning().isPresent())
-        .map(weight -> new Start(weight, true, live))
-        .or(() -> balance.hot().map(weight -> new Start(weight, false, "why.lead.hot")))
-        .or(() -> balance.cold().map(weight -> new Start(weight, false, "why.lead.cold")))
-        .or(() -> balance.boning().map(weight -> new Start(weight, false, "why.lead.block")))
+        .filter(weight -> alive)
+        .map(weight -> new Start(weight, live))
+        .or(() -> balance.hot().map(weight -> new Start(weight, "why.lead.hot")))
+        .or(() -> balance.cold().map(weight -> new Start(weight, "why.lead.cold")))
+        .or(() -> balance.boning().map(weight -> new Start(weight, "why.lead.block")))
         .filter(start -> !is(Outcome.WHOLE) || !start.key().equals("why.lead.cold"));
   }
 
   /** From the first weight to the take-home, of the whole body. */
   private String lead(Start start, Weight home) {
-    String weight = start.alive() ? live(start.weight()) : hung(start.weight());
+    String weight = alive ? live(start.weight()) : hung(start.weight());
     String sentence =
         is(Outcome.WHOLE)
             ? say(start.key().replace("why.lead", "why.lead.whole"), weight, hung(home))
@@ -77,7 +69,7 @@ final class LossAnswers extends StatementPart {
     return say(key, formats.percent(share.percent()), hung(share.whole()));
   }
 
-  private List<String> reasons(boolean alive) {
+  private List<String> reasons() {
     var reasons = new ArrayList<String>();
     if (!is(Outcome.WHOLE)) {
       pending().ifPresent(reasons::add);

@@ -40,18 +40,9 @@ public record MailComposer(Night night, Register register, Letter letter, Wordin
   private Attached attached(RegisterRow row) {
     var body = night.bodies().get(row.body()).body();
     String species = wording.say("species." + body.species().id());
-    var formats = wording.formats();
+    var replaced = register.replaced(row);
     String replaces =
-        register
-            .replaced(row)
-            .map(
-                former ->
-                    wording.say(
-                        "changes.sentence",
-                        formats.count(row.revision()),
-                        formats.count(former.revision()),
-                        formats.date(former.issued().toLocalDate())))
-            .orElse("");
+        replaced.map(old -> ChangesPart.replaces(wording, row.revision(), old)).orElse("");
     return new Attached(
         wording.say("mail.statement", species, row.body(), row.fileName()), replaces);
   }

@@ -52,7 +52,7 @@ final class RestAnswer extends StatementPart {
       }
     }
     String key = settings.bins() == Bins.WEIGHED ? "rest.bins" : "rest.bins.partly";
-    return known.isEmpty() ? Optional.empty() : Optional.of(say(key, String.join("; ", known)));
+    return known.isEmpty() ? Optional.empty() : Optional.of(say(key, String.join(" · ", known)));
   }
 
   /**
@@ -69,15 +69,14 @@ final class RestAnswer extends StatementPart {
         .ifPresent(weight -> known.add(say("rest.offal.packed", weight)));
     for (var line : Offal.values()) {
       String name = say(key(line));
-      var left = weights(Step.BIN, w -> isOf(line, w)).map(weight -> say("rest.left", weight));
-      var became = isBought(line) ? Optional.of(say("rest.kept")) : left;
+      var items = items(line);
+      var left = weights(Step.BIN, bin -> items.contains(bin.item()));
+      var became =
+          isBought(line) ? Optional.of(say("rest.kept")) : left.map(w -> say("rest.left", w));
       became.ifPresent(text -> known.add(say("rest.fact", name, text)));
-      var parts = items(line).stream().map(Item::id).toList();
-      boolean packed =
-          !weighings
-              .of(Step.PACK, w -> parts.stream().anyMatch(id -> tree.isUnder(w.item(), id)))
-              .isEmpty();
-      if (slaughtered && became.isEmpty() && !packed && isExpected(line)) {
+      var packed =
+          weights(Step.PACK, w -> items.stream().anyMatch(item -> tree.isUnder(w.item(), item)));
+      if (slaughtered && became.isEmpty() && packed.isEmpty() && isExpected(line)) {
         unknown.add(name);
       }
     }
@@ -86,7 +85,7 @@ final class RestAnswer extends StatementPart {
     }
     var sentences = new ArrayList<String>();
     if (!known.isEmpty()) {
-      sentences.add(say("rest.known", String.join("; ", known)));
+      sentences.add(say("rest.known", String.join(" · ", known)));
     }
     if (!unknown.isEmpty()) {
       boolean skinned = !items(Offal.HIDE).isEmpty() || !items(Offal.SKIN).isEmpty();
@@ -101,15 +100,12 @@ final class RestAnswer extends StatementPart {
   }
 
   /** The offal of the species that the page names as one. */
-  private List<Item> items(Offal line) {
+  private List<String> items(Offal line) {
     return tree.items().stream()
         .filter(item -> item.kind() == Kind.OFFAL)
-        .filter(item -> tree.facts(item.id()).offalLine() == line)
+        .map(Item::id)
+        .filter(item -> tree.facts(item).offalLine() == line)
         .toList();
-  }
-
-  private boolean isOf(Offal line, Weighing weighing) {
-    return items(line).stream().anyMatch(item -> item.id().equals(weighing.item()));
   }
 
   /** Whether an animal of the species has it. Every animal has a skin, which may be left on. */
@@ -134,7 +130,6 @@ final class RestAnswer extends StatementPart {
             .anyMatch(
                 charge ->
                     items(line).stream()
-                        .map(Item::id)
                         .anyMatch(id -> charge.id().startsWith(id) || charge.item().equals(id)));
   }
 }

@@ -23,31 +23,22 @@ import java.util.stream.Stream;
 
 /** Composes the view of a customer's statement. */
 public final class StatementComposer extends StatementPart {
-  private final boolean draft;
   private final Customer customer;
-  private final String name;
   private final Optional<Comparison> comparison;
 
   private StatementComposer(
-      Night night,
-      Planned planned,
-      Optional<Comparison> comparison,
-      boolean draft,
-      Wording wording) {
+      Night night, Planned planned, Optional<Comparison> comparison, Wording wording) {
     super(night, planned, wording);
     this.comparison = comparison;
-    this.draft = draft;
     this.customer = night.shop().customer(planned.customer());
-    this.name = customer.name();
   }
 
   /**
-   * The view of one statement.
+   * The view of one statement; of a draft if the body is held.
    *
    * @param planned the customer, the body and the revision
    * @param comparison with like bodies of the shop; empty if there are too few
    * @param changes the figures that differ from the replaced statement; empty if unknown
-   * @param draft whether the statement is held
    * @param wording the customer's words
    */
   public static StatementView compose(
@@ -55,9 +46,8 @@ public final class StatementComposer extends StatementPart {
       Planned planned,
       Optional<Comparison> comparison,
       Optional<List<Figures.Change>> changes,
-      boolean draft,
       Wording wording) {
-    return new StatementComposer(night, planned, comparison, draft, wording).view(changes);
+    return new StatementComposer(night, planned, comparison, wording).view(changes);
   }
 
   private StatementView view(Optional<List<Figures.Change>> changes) {
@@ -72,15 +62,15 @@ public final class StatementComposer extends StatementPart {
         letterhead(),
         say(invoice),
         issue(),
-        name,
-        invoice.equals("statement.kind") || draft ? "" : oneLine(customer.address()),
+        customer.name(),
+        invoice.equals("statement.kind") ? "" : oneLine(customer.address()),
         heading(),
         animal(),
         own.isOutrightOnly() ? "" : body.note(),
-        draft
+        held
             ? Optional.of(new StatementView.Draft(say("draft.sentence"), reasons()))
             : Optional.empty(),
-        draft ? Optional.empty() : new ChangesPart(this).table(changes),
+        held ? Optional.empty() : new ChangesPart(this).table(changes),
         answers(charges.owed(), flow.isPresent()),
         flow,
         boxes.boxes(),
@@ -126,10 +116,11 @@ public final class StatementComposer extends StatementPart {
 
   /** The heading, which answers "Is this my animal?" together with the facts below it. */
   private String heading() {
-    String species = say("species." + body.species().id());
+    String id = body.species().id();
+    String species = say("species." + id);
     String category = wording.category(body);
     boolean named = !category.isEmpty() && !category.equalsIgnoreCase(species);
-    String kind = named ? say("animal.heading", species, category) : species;
+    String kind = named ? say("animal.heading." + id, category) : species;
     return isMob() ? say("animal.mob", kind, formats.count(body.head())) : kind;
   }
 
@@ -159,9 +150,9 @@ public final class StatementComposer extends StatementPart {
     return new PageView(
         wording.language(),
         settings.paper() == Settings.Paper.LETTER,
-        say("statement.title", body.id(), name),
+        say("statement.title", body.id(), customer.name()),
         say("statement.running", settings.name(), heading(), body.id()),
-        draft ? say("statement.draft.foot", foot) : foot);
+        held ? say("statement.draft.foot", foot) : foot);
   }
 
   /** The shop's name, address with its {@code numbers}, and contact. */
@@ -189,7 +180,7 @@ public final class StatementComposer extends StatementPart {
   }
 
   private List<String> issue() {
-    if (draft) {
+    if (held) {
       return List.of(say("statement.draft.issue"));
     }
     var issued = say("statement.issued", formats.date(night.asOf().toLocalDate()));

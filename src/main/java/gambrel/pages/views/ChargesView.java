@@ -40,14 +40,4 @@ public record ChargesView(String money, String whole, List<Section> sections, Li
    * @param strong whether it is printed in bold
    */
   public record Sum(String label, String amount, boolean strong) {}
-
-  /** All charges. */
-  public List<Row> rows() {
-    return sections.stream().flatMap(section -> section.rows().stream()).toList();
-  }
-
-  /** All sums. */
-  public List<Sum> sums() {
-    return sections.stream().flatMap(section -> section.sums().stream()).toList();
-  }
 }

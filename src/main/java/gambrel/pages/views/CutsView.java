@@ -44,13 +44,4 @@ public record CutsView(
    * @param weight without its unit
    */
   public record Row(String name, String note, String packs, String weight) {}
-
-  /** All cuts. */
-  public List<Row> rows() {
-    return blocks.stream()
-        .flatMap(List::stream)
-        .flatMap(column -> column.groups().stream())
-        .flatMap(group -> group.rows().stream())
-        .toList();
-  }
 }

@@ -4,9 +4,11 @@ import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -48,24 +50,18 @@ public final class PrintedShares {
 
   private static List<Long> rounded(long total, List<BigFraction> exact) {
     var rounded = new ArrayList<Long>();
-    exact.forEach(value -> rounded.add(floor(value)));
+    exact.forEach(
+        value -> rounded.add(value.bigDecimalValue(0, RoundingMode.FLOOR).longValueExact()));
     long left = total - rounded.stream().mapToLong(Long::longValue).sum();
-    var order = new ArrayList<Integer>();
-    for (int i = 0; i < exact.size(); i++) {
-      order.add(i);
-    }
-    order.sort(
-        Comparator.comparing((Integer i) -> exact.get(i).subtract(BigFraction.of(rounded.get(i))))
-            .reversed());
-    for (int i : order.subList(0, (int) Math.max(0, Math.min(left, order.size())))) {
-      rounded.set(i, rounded.get(i) + 1);
-    }
+    var up =
+        IntStream.range(0, exact.size())
+            .boxed()
+            .sorted(
+                Comparator.comparing((Integer i) -> exact.get(i).subtract(rounded.get(i)))
+                    .reversed())
+            .limit(Math.max(0, left))
+            .toList();
+    up.forEach(i -> rounded.set(i, rounded.get(i) + 1));
     return rounded;
-  }
-
-  private static long floor(BigFraction value) {
-    var parts = value.getNumerator().divideAndRemainder(value.getDenominator());
-    long whole = parts[0].longValueExact();
-    return value.signum() < 0 && parts[1].signum() != 0 ? whole - 1 : whole;
   }
 }

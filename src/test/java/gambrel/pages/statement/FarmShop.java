@@ -6,7 +6,6 @@ import gambrel.night.RefusedException;
 import gambrel.pages.views.Answer;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.WordFiles;
-import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import gambrel.trade.reckoning.Reckoner;
@@ -156,14 +155,12 @@ public final class FarmShop {
 
   StatementView statement(Planned planned, Optional<List<Figures.Change>> changes) {
     var night = night();
-    boolean draft = planned.account().decision().state() == State.HELD;
     String language = night.shop().customer(planned.customer()).language();
     return StatementComposer.compose(
         night,
         planned,
         LikeBodies.of(night).compare(planned.body()),
         changes,
-        draft,
         words(night).of(language));
   }
 

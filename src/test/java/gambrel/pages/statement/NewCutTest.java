@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.files.tables.NightTables;
 import gambrel.insight.month.figures.MonthBody;
+import gambrel.pages.views.PrintedRows;
 import gambrel.trade.cuts.Facts;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
@@ -78,7 +79,7 @@ class NewCutTest {
   void theListOfTheBoxesAndItsTotal() {
     var boxes = shop.statement("B1", "c-ann").boxes().orElseThrow();
     var row =
-        boxes.rows().stream()
+        PrintedRows.of(boxes).stream()
             .filter(r -> r.name().equals("Rump skewers"))
             .findFirst()
             .orElseThrow();

@@ -8,6 +8,7 @@ import gambrel.night.Documents;
 import gambrel.night.Inputs;
 import gambrel.night.PdfDocuments;
 import gambrel.pages.render.PrintedPages;
+import gambrel.pages.views.PrintedRows;
 import gambrel.pages.words.WordFiles;
 import gambrel.trade.decision.State;
 import gambrel.trade.reckoning.Night;
@@ -79,7 +80,7 @@ class SampleExportsTest {
       }
     }
     long printed =
-        boxes.get().rows().stream()
+        PrintedRows.of(boxes.get()).stream()
             .filter(row -> !row.packs().isEmpty())
             .mapToLong(row -> Long.parseLong(row.packs()))
             .sum();

@@ -95,7 +95,7 @@ class StatementAnswersTest {
   void whatBecameOfWhatThePictureDoesNotDraw() {
     var shop = shop().add("charges.csv", "hide,Hide bought,head,-20,,,,").steer();
     assertEquals(
-        "Of what came off at slaughter: hide bought by the shop: see the charges. Not weighed:"
+        "Of what came off at slaughter: hide bought by the shop (see the charges). Not weighed:"
             + " liver, head and feet, other offal, blood and the rest. 6.00 kg of the take-home is"
             + " bone or fat, packed on its own. Percentages are rounded so that they add up.",
         notes(shop.statement("B1", "c-ann")));
@@ -103,8 +103,8 @@ class StatementAnswersTest {
     assertTrue(
         notes(shop.statement("B1", "c-ann"))
             .startsWith(
-                "Of what came off at slaughter: 4.50 kg offal in the boxes; hide bought by the"
-                    + " shop: see the charges. Not weighed: head and feet, other"
+                "Of what came off at slaughter: 4.50 kg offal packed · hide bought by the shop"
+                    + " (see the charges). Not weighed: head and feet, other"
                     + " offal, blood and the rest."));
   }
 
@@ -118,9 +118,9 @@ class StatementAnswersTest {
     var shop = held(shop()).row("05T09:06", "B1", "waste", "0.4");
     assertEquals(
         List.of(
-            "As far as it was weighed:",
-            "Out of the boning room: bone 6.00 kg packed, 20.00 kg not taken home; fat 5.00 kg not"
-                + " taken home; waste 0.40 kg not taken home.",
+            "This much of it was weighed.",
+            "Out of the boning room: bone 6.00 kg packed, 20.00 kg not taken home · fat 5.00 kg not"
+                + " taken home · waste 0.40 kg not taken home.",
             "Not weighed: liver, hide, head and feet, other offal, blood and the" + " rest."),
         answer(shop.statement("B1", "c-ann"), "rest"));
   }
@@ -155,7 +155,7 @@ class StatementAnswersTest {
     shop.row("05T09:00", "P1", "mince", "60").row("05T09:01", "P1", "bone", "17");
     shop.row("05T09:02", "P1", "head", "5");
     assertEquals(
-        "Of what came off at slaughter: 5.00 kg offal in the boxes. Not weighed, if it came off:"
+        "Of what came off at slaughter: 5.00 kg offal packed. Not weighed, if it came off:"
             + " liver, skin, blood and the rest. Percentages are rounded so that they add up.",
         notes(shop.statement("P1", "c-ann")));
   }

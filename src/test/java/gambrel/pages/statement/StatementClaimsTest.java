@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.Answer;
+import gambrel.pages.views.PrintedRows;
 import gambrel.pages.views.StatementView;
 import java.nio.file.Path;
 import java.util.List;
@@ -82,7 +83,7 @@ class StatementClaimsTest {
   void theSumOfADraftIsCalledNotSettled() {
     var shop = shop().add("charges.csv", "kill,Kill,head,100,,,,").steer();
     shop.row("05T10:00", "B1", "rump", "30").add("payments.csv", "c-ann,B1,2026-03-06,120");
-    var sums = shop.statement("B1", "c-ann").charges().orElseThrow().sums();
+    var sums = PrintedRows.sums(shop.statement("B1", "c-ann").charges().orElseThrow());
     var last = sums.get(sums.size() - 1);
     assertEquals(
         "To pay, not settled yet: -20.00", FarmShop.plain(last.label() + ": " + last.amount()));

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.pages.views.CutsView;
 import gambrel.pages.views.Fact;
 import gambrel.pages.views.FlowView;
+import gambrel.pages.views.PrintedRows;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -24,7 +25,7 @@ class StatementKindsTest {
 
   /** {@code name, note | packs | weight} of every line. */
   private static List<String> lines(CutsView boxes) {
-    return boxes.rows().stream()
+    return PrintedRows.of(boxes).stream()
         .map(
             row ->
                 plain(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.ChargesView;
+import gambrel.pages.views.PrintedRows;
 import gambrel.pages.views.StatementView;
 import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.account.CustomerMoney;
@@ -25,13 +26,15 @@ class StatementMoneyTest {
   }
 
   private static List<String> rows(ChargesView charges) {
-    return charges.rows().stream()
+    return PrintedRows.of(charges).stream()
         .map(r -> plain(String.join(" | ", r.description(), r.quantity(), r.price(), r.amount())))
         .toList();
   }
 
   private static List<String> sums(ChargesView charges) {
-    return charges.sums().stream().map(sum -> plain(sum.label() + ": " + sum.amount())).toList();
+    return PrintedRows.sums(charges).stream()
+        .map(sum -> plain(sum.label() + ": " + sum.amount()))
+        .toList();
   }
 
   @Test
@@ -82,7 +85,7 @@ class StatementMoneyTest {
             .orElseThrow();
     assertEquals(
         List.of("Slaughter (GST 10%)", "Cutting (GST 0%)"),
-        charges.rows().stream().map(ChargesView.Row::description).toList());
+        PrintedRows.of(charges).stream().map(ChargesView.Row::description).toList());
     assertEquals(
         List.of(
             "Charges: 270.00",
@@ -214,7 +217,7 @@ class StatementMoneyTest {
     shop.row("05T10:00", "B1", "rump", "0.5", "", "c-bob");
     var view = shop.statement("B1", "c-ann");
     assertEquals("5 packs, 77.0 kg in your boxes.", answer(view, "packs").get(0));
-    assertEquals("5 packs", view.charges().orElseThrow().rows().get(0).quantity());
+    assertEquals("5 packs", PrintedRows.of(view.charges().orElseThrow()).get(0).quantity());
     assertEquals(
         List.of(
             "The packs charged by number leave out those of Beef mince. They include 1 pack that"
@@ -256,9 +259,11 @@ class StatementMoneyTest {
     var charges = view.charges().orElseThrow();
     assertEquals("Your half, AUD", charges.money());
     assertEquals(
-        List.of("101.00", ""), charges.rows().stream().map(ChargesView.Row::whole).toList());
+        List.of("101.00", ""),
+        PrintedRows.of(charges).stream().map(ChargesView.Row::whole).toList());
     assertEquals(
-        List.of("50.50", "18.00"), charges.rows().stream().map(ChargesView.Row::amount).toList());
+        List.of("50.50", "18.00"),
+        PrintedRows.of(charges).stream().map(ChargesView.Row::amount).toList());
     assertEquals("$68.50 still to pay.", answer(view, "owe").get(0));
   }
 

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gambrel.insight.usual.LikeBodies;
 import gambrel.pages.views.CutsView;
 import gambrel.pages.views.FlowView;
+import gambrel.pages.views.PrintedRows;
 import gambrel.pages.views.StatementView;
 import gambrel.pages.words.Wording;
-import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.register.Planned;
@@ -48,7 +48,7 @@ final class ViewRules {
     }
     assertEquals(
         number(boxes.total().get().weight()),
-        sum(boxes.rows().stream().map(CutsView.Row::weight).toList()),
+        sum(PrintedRows.of(boxes).stream().map(CutsView.Row::weight).toList()),
         view::toString);
   }
 
@@ -75,7 +75,7 @@ final class ViewRules {
     var own = planned.account().entitlements().get(planned.customer());
     var rows =
         view.boxes().stream()
-            .flatMap(boxes -> boxes.rows().stream())
+            .flatMap(boxes -> PrintedRows.of(boxes).stream())
             .map(CutsView.Row::weight)
             .toList();
     var expected = view.boxes().isPresent() ? own.boxes() : Weight.ZERO;
@@ -109,9 +109,7 @@ final class ViewRules {
 
   /** The statement or draft of what is planned. */
   static StatementView view(Night night, Planned planned, Wording wording) {
-    boolean draft = planned.account().decision().state() == State.HELD;
     var comparison = LikeBodies.of(night).compare(planned.body());
-    return StatementComposer.compose(
-        night, planned, comparison, Optional.of(List.of()), draft, wording);
+    return StatementComposer.compose(night, planned, comparison, Optional.of(List.of()), wording);
   }
 }

@@ -80,6 +80,7 @@ class WordKeysTest {
   void thatArePutTogetherExistForEveryKind() {
     for (var species : Species.values()) {
       assertTrue(WORDS.has("species." + species.id()), species.id());
+      assertTrue(WORDS.has("animal.heading." + species.id()), species.id());
     }
     for (var region : Region.values()) {
       assertTrue(WORDS.has("caution.sale." + region.id()), region.id());

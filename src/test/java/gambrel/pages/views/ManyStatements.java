@@ -33,7 +33,7 @@ public final class ManyStatements {
         new SampleStatement(
             W,
             body,
-            W.say("animal.heading", W.say("species.beef"), "steer"),
+            W.say("animal.heading.beef", "steer"),
             NAMES.get(number % NAMES.size()) + " " + number);
   }
 

@@ -26,10 +26,7 @@ final class SampleAmerican {
             .cut("Ground beef", 154, "153.60");
     var sample =
         new SampleStatement(
-            w,
-            "1187",
-            w.say("animal.heading", w.say("species.beef"), "cow"),
-            "Zdzisław & Thảo Grzęda-Nguyễn");
+            w, "1187", w.say("animal.heading.beef", "cow"), "Zdzisław & Thảo Grzęda-Nguyễn");
     sample.letter = true;
     sample.known("Brand bar over J", "Tuesday, March 10, 2026").issued("March 24, 2026", 1);
     sample

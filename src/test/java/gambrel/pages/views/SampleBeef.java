@@ -34,8 +34,7 @@ final class SampleBeef {
   private static SampleStatement steer(int revision) {
     var cuts = steerCuts();
     var sample =
-        new SampleStatement(
-            W, "B-0341", W.say("animal.heading", W.say("species.beef"), "steer"), "Aroha Ngātuere");
+        new SampleStatement(W, "B-0341", W.say("animal.heading.beef", "steer"), "Aroha Ngātuere");
     sample.known("GB 0417, left ear", "Tuesday 10 March 2026").issued("28 March 2026", revision);
     sample.animal.add(new Fact(W.say("animal.hung"), W.count("animal.hung.days", 14, "14")));
     steerAnswers(sample, cuts);

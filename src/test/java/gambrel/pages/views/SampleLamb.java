@@ -99,8 +99,7 @@ final class SampleLamb {
 
   static StatementView wholeLamb() {
     var sample =
-        new SampleStatement(
-            W, "L-0110", W.say("animal.heading", W.say("species.lamb"), "wether"), "Ines Plover");
+        new SampleStatement(W, "L-0110", W.say("animal.heading.lamb", "wether"), "Ines Plover");
     sample.known("Red tag 8", "Thursday 12 March 2026").issued("14 March 2026", 1);
     sample
         .answer("packs", W.say("packs.whole.lead", "21.6 kg"), W.say("packs.whole"))

@@ -24,10 +24,7 @@ final class SamplePork {
             .cut("Mince", 7, "6.38");
     var sample =
         new SampleStatement(
-            W,
-            "P-0077",
-            W.say("animal.heading", W.say("species.pork"), "baconer"),
-            "Horatio Quillfeather");
+            W, "P-0077", W.say("animal.heading.pork", "baconer"), "Horatio Quillfeather");
     sample.known("Slap mark HQ 12", "Wednesday 4 March 2026");
     sample.issue.add(W.say("statement.draft.issue"));
     sample.draft =

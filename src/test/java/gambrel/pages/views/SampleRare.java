@@ -20,8 +20,7 @@ final class SampleRare {
 
   static StatementView condemned() {
     var sample =
-        new SampleStatement(
-            W, "B-0350", W.say("animal.heading", W.say("species.beef"), "heifer"), "Ines Plover");
+        new SampleStatement(W, "B-0350", W.say("animal.heading.beef", "heifer"), "Ines Plover");
     sample.known("GB 0522", "Thursday 12 March 2026").issued("13 March 2026", 1);
     sample
         .answer("packs", W.say("packs.condemned.lead"), W.say("packs.condemned"))
@@ -45,8 +44,7 @@ final class SampleRare {
   static StatementView outrightOnly() {
     var cuts = new SampleCuts().cut("Scotch fillet steaks", 6, "3.92").cut("Mince", 10, "10.04");
     var sample =
-        new SampleStatement(
-            W, "B-0341", W.say("animal.heading", W.say("species.beef"), "steer"), "Ines Plover");
+        new SampleStatement(W, "B-0341", W.say("animal.heading.beef", "steer"), "Ines Plover");
     sample.known("GB 0417, left ear", "Tuesday 10 March 2026").issued("28 March 2026", 1);
     sample
         .answer("packs", W.count("packs.lead.all", 16, "16", cuts.weight() + " kg"))
@@ -71,7 +69,7 @@ final class SampleRare {
         new SampleStatement(
             W,
             "B-0399-LONG-NUMBER-OF-THE-SHOP",
-            W.say("animal.heading", W.say("species.beef"), "bullock, finished on hill pasture"),
+            W.say("animal.heading.beef", "bullock, finished on hill pasture"),
             "The Trustees of the Estate of Wilhelmina Featherstonehaugh-Ravenscroft & Daughters");
     sample.known(
         "UK 740 123 456 789, notched, brand of two crossed keys on the near hip",
