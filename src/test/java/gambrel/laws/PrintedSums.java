@@ -173,6 +173,18 @@ final class PrintedSums {
             ? number(boxes.total().orElseThrow().weight()).subtract(onTop())
             : number(kinds.get(0));
     same("take-home of list and picture", number(home.get(0).weight()), list);
+    var packed =
+        flow.notes().stream().flatMap(note -> offal(wording.say("rest.offal.packed", "#"), note));
+    // What the boxes hold is told twice: in the first answer, and on top of the take-home.
+    var listed = kinds.stream().flatMap(k -> read("packs.part.offal", k).stream()).limit(1);
+    var offal = sum(listed.map(said -> said.get(0))).add(onTop());
+    packed.forEach(weight -> same("offal of list and picture", weight, offal));
+  }
+
+  /** The weight in a note that says how much offal was packed; none if it says nothing of it. */
+  private static Stream<BigDecimal> offal(String said, String note) {
+    var pattern = said.replace("#", "(" + NUMBER.pattern() + "\\S*)");
+    return Pattern.compile(pattern).matcher(note).results().map(found -> number(found.group(1)));
   }
 
   /** The offal that comes on top of a body left whole. */

@@ -24,7 +24,6 @@ final class StatementPlaces {
           Map.entry("normal.bench", List.of("cutting_loss_pct")),
           Map.entry("normal.take_home", List.of("take_home_of_cold_pct")),
           Map.entry("normal.take_home_of_hot", List.of("take_home_of_hot_pct")),
-          Map.entry("rest.offal.packed", List.of("offal")),
           Map.entry("flow.trim", List.of("rail_trim")),
           Map.entry("draft.reason.loss-high", List.of("cutting_loss")));
 
@@ -61,7 +60,12 @@ final class StatementPlaces {
       picture(name + " picture ", page, body);
       rest(name + " rest ", page, whole);
     }
+    int items = page.rows("figures").size();
     for (var sentence : page.sentences()) {
+      words
+          .read("rest.offal.packed", sentence)
+          .map(said -> said.get(0).replaceFirst("^.*: ", ""))
+          .ifPresent(said -> agreement.part(name + " offal", said, whole.get("offal"), items));
       OF_THE_BODY.forEach((key, figures) -> sentence(name, key, sentence, figures, whole));
       OF_THE_CUSTOMER.forEach((key, figures) -> sentence(name, key, sentence, figures, own));
     }
@@ -163,7 +167,7 @@ final class StatementPlaces {
     var lead = words.say("rest.bins").split("\\{0}")[0];
     for (var sentence : page.sentences()) {
       int from = sentence.indexOf(lead) + lead.length();
-      for (var part : sentence.contains(lead) ? sentence.substring(from).split("; ") : NONE) {
+      for (var part : sentence.contains(lead) ? sentence.substring(from).split(" · ") : NONE) {
         String kind = part.split(" ")[0];
         if (List.of("bone", "fat", "waste").contains(kind)) {
           rest(place + kind, part, whole.get(kind + "_packed"), whole.get(kind + "_binned"));

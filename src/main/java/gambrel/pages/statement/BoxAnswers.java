@@ -95,8 +95,7 @@ final class BoxAnswers extends StatementPart {
     if (!isSharer() || packs == 0) {
       return Optional.empty();
     }
-    var all = account.entitlements().values().stream().map(Entitlement::boxes).toList();
-    return Optional.of(packs("packs.of_whole.", packs, headline(Weight.sum(all))));
+    return Optional.of(packs("packs.of_whole.", packs, headline(account.sum(Entitlement::boxes))));
   }
 
   private Optional<String> offalPacks() {

@@ -141,10 +141,11 @@ final class FlowPart extends StatementPart {
   private List<Part> parts() {
     var split = balance.boningSplit().orElseThrow();
     var outputs = balance.outputs().orElseThrow();
-    var rounded = account.takeHome().minus(split.home());
+    var home = account.sum(Entitlement::takeHome);
+    var rounded = home.minus(split.home());
     String bench = settings.bins() == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
     return Stream.of(
-            Stream.of(new Part(Kind.HOME, "flow.home", split.home(), account.takeHome())),
+            Stream.of(new Part(Kind.HOME, "flow.home", split.home(), home)),
             Part.ofPrinted(Kind.HOME, "flow.pending", split.pending()),
             Part.ofPrinted(Kind.LEFT, "flow.bone", split.bone()),
             Part.ofPrinted(Kind.LEFT, "flow.fat", split.fat()),
@@ -187,8 +188,7 @@ final class FlowPart extends StatementPart {
   private List<String> notes() {
     var outputs = balance.outputs().orElseThrow();
     var sentences = new ArrayList<>(new RestAnswer(this).slaughter());
-    var other =
-        Weight.sum(account.entitlements().values().stream().map(Entitlement::otherHome).toList());
+    var other = account.sum(Entitlement::otherHome);
     if (is(Outcome.CUT) && !other.isZero()) {
       sentences.add(say("flow.other", home(other)));
     }

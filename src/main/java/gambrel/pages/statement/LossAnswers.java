@@ -1,6 +1,7 @@
 package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body.Outcome;
@@ -21,7 +22,7 @@ final class LossAnswers extends StatementPart {
 
   /** The answer; empty if there is no weight to compare with, or no end product yet. */
   Optional<Answer> why() {
-    var home = balance.outputs().map(outputs -> account.takeHome());
+    var home = balance.outputs().map(outputs -> account.sum(Entitlement::takeHome));
     var start = start().filter(s -> home.filter(h -> h.compareTo(s.weight()) < 0).isPresent());
     String question = alive ? "why.question" : "why.question.hot";
     return start.map(from -> answer(question, lead(from, home.orElseThrow()), reasons()));

@@ -2,6 +2,7 @@ package gambrel.pages.statement;
 
 import gambrel.pages.views.Answer;
 import gambrel.trade.account.Bill;
+import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
@@ -65,8 +66,10 @@ final class RestAnswer extends StatementPart {
     }
     var known = new ArrayList<String>();
     var unknown = new ArrayList<String>();
-    weights(Step.PACK, weighings::isOffal)
-        .ifPresent(weight -> known.add(say("rest.offal.packed", weight)));
+    var offal = account.sum(Entitlement::offal);
+    if (!offal.isZero()) {
+      known.add(say("rest.offal.packed", formats.fitting(offal, homeDecimals())));
+    }
     for (var line : Offal.values()) {
       String name = say(key(line));
       var items = items(line);

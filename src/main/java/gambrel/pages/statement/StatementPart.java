@@ -178,7 +178,7 @@ abstract class StatementPart {
     var weights = new ArrayList<Weight>();
     own.lines().forEach(line -> weights.addAll(List.of(line.weight(), line.outright())));
     own.batchParts().forEach(part -> weights.addAll(List.of(part.weight(), part.packed())));
-    weights.add(account.takeHome());
+    weights.add(account.sum(Entitlement::takeHome));
     return WeightDecimals.fitting(decimals(weighings.of(Step.PACK)), weights);
   }
 

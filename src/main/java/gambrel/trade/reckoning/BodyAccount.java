@@ -12,6 +12,7 @@ import gambrel.trade.shop.Customer;
 import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.Function;
 
 /**
  * A body's figures, entitlements, bill and decision at one moment.
@@ -41,9 +42,9 @@ public record BodyAccount(
     return entitlements.keySet().stream().filter(id -> !id.equals(Customer.SHOP)).toList();
   }
 
-  /** The take-home weight of all customers together, each item in whole thousandths. */
-  public Weight takeHome() {
-    return Weight.sum(entitlements.values().stream().map(Entitlement::takeHome).toList());
+  /** A weight of all customers together, such as take-home; each item in whole thousandths. */
+  public Weight sum(Function<Entitlement, Weight> weight) {
+    return Weight.sum(entitlements.values().stream().map(weight).toList());
   }
 
   /**

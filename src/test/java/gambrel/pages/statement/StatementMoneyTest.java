@@ -51,7 +51,7 @@ class StatementMoneyTest {
         rows(charges));
     assertEquals(
         List.of(
-            "Charges: 270.00",
+            "Before tax: 270.00",
             "GST 10% on 270.00, rounded line by line: 27.00",
             "Total: 297.00",
             "Paid 4 March 2026: -100.00",
@@ -88,7 +88,7 @@ class StatementMoneyTest {
         PrintedRows.of(charges).stream().map(ChargesView.Row::description).toList());
     assertEquals(
         List.of(
-            "Charges: 270.00",
+            "Before tax: 270.00",
             "GST 0% on 150.00, rounded line by line: 0.00",
             "GST 10% on 120.00, rounded line by line: 12.00",
             "Total: 282.00",
