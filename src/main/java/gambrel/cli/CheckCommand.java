@@ -1,5 +1,6 @@
 package gambrel.cli;
 
+import gambrel.files.csv.OrderedParallel;
 import gambrel.files.guess.ExportAssistant;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
@@ -9,7 +10,7 @@ import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -38,25 +39,22 @@ final class CheckCommand extends ShopCommand {
     }
     Reading reading;
     NightOutcome outcome;
-    CompletableFuture<List<String>> exports;
+    Future<List<String>> exports;
     try (var progress = progress()) {
       reading = read(progress);
       var shop = reading.inputs().shop();
       var today = reading.asOf().toLocalDate();
-      exports =
-          CompletableFuture.supplyAsync(
-              () -> ExportAssistant.lines(shop(), shop, today),
-              task -> new Thread(task, "exports").start());
+      exports = OrderedParallel.begin(() -> ExportAssistant.lines(shop(), shop, today));
       outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
-      print(done.report().notices(), exports.join());
-      if (preview != null) {
-        try {
+      try {
+        print(done.report().notices(), OrderedParallel.result(exports));
+        if (preview != null) {
           reading.run().preview(preview, done.report().night());
-        } catch (IOException e) {
-          return finish(NightOutcome.Stopped.failed(e, reports()));
         }
+      } catch (IOException e) {
+        return finish(NightOutcome.Stopped.failed(e, reports()));
       }
     }
     return finish(outcome);
