@@ -271,20 +271,66 @@ class UnreadRowsTest extends SceneTest {
   }
 
   @Test
+  void onlyARowOfSharesHoldsABodyThatIsNobodys() {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02,ann");
+    scene.body("B2,lamb,2026-03-02,");
+    scene.file("payments.csv", "customer,date,amount", "bob,2026-03-04,1O");
+    assertEquals("closed", scene.at(LATER).state("B2"));
+  }
+
+  @Test
+  void aShareOfAnotherHoldsNoBodyWithACustomerAndNoneWithShares() {
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1", ",cat,1/2");
+    assertEquals("neither", waiting());
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02,");
+    scene.body("B2,lamb,2026-03-02,bob");
+    assertEquals("neither", waiting());
+  }
+
+  @Test
+  void aPaymentForABodyHoldsItIfItIsTheCustomersThoughOthersShareIt() {
+    scene.file("shares.csv", "body,customer,share", "B2,ann,1");
+    scene.file("payments.csv", "customer,date,amount,body", "bob,2026-03-04,1O,B2");
+    assertEquals("B2", waiting());
+  }
+
+  @Test
+  void aCustomerHoldsABodyOfWhichARowNamesHim() {
+    scene.weigh("05T10:40 B1 pack rump 0.1 customer=cat");
+    scene.file("customers.csv", "customer,name", "cat,");
+    var found = scene.at(LATER);
+    assertTrue(found.state("B1").contains("row-unread"), found.state("B1"));
+    assertEquals("issued", found.state("B2"));
+  }
+
+  @Test
+  void aCorrectionOfATubHoldsNoBodyOfAnotherBatch() {
+    scene.set("bins=partly").file("batches.csv", "batch,due", "M1,2026-05-01", "M2,2026-05-01");
+    scene.weigh("05T12:00 B1 tub trim 0.1 batch=M1 ticket=80");
+    scene.weigh("05T12:01 B2 tub trim 0.1 batch=M2 ticket=81");
+    scene.add("corrections.csv", "bench,81,,net,1O,Eve,2026-06-31,typo");
+    assertEquals("B2", waiting());
+  }
+
+  @Test
   void noReleaseCoversIt() {
     scene.file("shares.csv", "body,customer,share", "B2,bob,half");
     scene.release("B2", "release", "07T09:00");
     assertEquals("B2", waiting());
   }
 
-  @Test
-  void itsWordsNameFileLineColumnAndCell() {
-    scene.file("shares.csv", "body,customer,share", "B2,bob,half");
-    assertTrue(
-        scene
-            .at(LATER)
-            .notice("held", "message")
-            .contains("share \"half\" in line 2 of shares.csv"));
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "B2,bob,half | share \"half\" in line 2 of shares.csv",
+        "B2,,1       | customer is blank in line 2 of shares.csv",
+        "B2,bob,1,2  | waits: line 2 of shares.csv cannot be read"
+      })
+  void itsWordsNameFileLineColumnAndCell(String row, String words) {
+    scene.file("shares.csv", "body,customer,share", row);
+    var held = scene.at(LATER).rows("notices", "code=held", "body=B2").get(0).get("message");
+    assertTrue(held.contains(words), held);
   }
 
   @Test

@@ -331,4 +331,21 @@ class BillingTest extends FiguresTest {
     var day = LocalDate.of(2026, 3, 5);
     assertEquals(Optional.empty(), new Billing(night.shop()).furtherDay(balance(), day));
   }
+
+  @Test
+  void whatIsAskedForABodyLeavesOutTheChargesOfItAlone() {
+    bill("h,Kill,head,100,,,,,,,,,10,,", "x,Extra,head,5,,,,,,B1,,,,,");
+    var day = LocalDate.of(2026, 3, 5);
+    assertEquals(Optional.of(cents(10000)), new Billing(night().shop()).asked(balance(), day));
+  }
+
+  @Test
+  void whatIsAskedForABodyIsUnknownWhereAQuantityIs() {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02,ann");
+    bill("h,Kill,head,100,,,,,,,,,,,", "l,Live,live,1,,,,,,,,,,,");
+    var day = LocalDate.of(2026, 3, 5);
+    assertEquals(Optional.empty(), new Billing(night().shop()).asked(balance(), day));
+    bill("h,Kill,head,100,,,,,,,,,,,", "l,Live,live,1,,,,,,B1,,,,,");
+    assertEquals(Optional.of(cents(10000)), new Billing(night().shop()).asked(balance(), day));
+  }
 }
