@@ -8,6 +8,7 @@ import gambrel.insight.month.MonthReport;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.pages.render.template.TemplateProblem;
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
@@ -37,6 +38,7 @@ public final class Months {
 
   private final Night night;
   private final Register register;
+  private final List<CustomerAccount> accounts;
   private final Documents documents;
   private final List<MonthBody> bodies;
   private final Set<YearMonth> all;
@@ -47,16 +49,19 @@ public final class Months {
    *
    * @param bodies the night's bodies, as {@link MonthBody#all} reads them
    * @param register every statement, tonight's too
+   * @param accounts the customers' accounts with these statements
    * @param wanted the months to summarise; none means every month that has a body
    */
   Months(
       Night night,
       List<MonthBody> bodies,
       Register register,
+      List<CustomerAccount> accounts,
       Documents documents,
       Collection<YearMonth> wanted) {
     this.night = night;
     this.register = register;
+    this.accounts = accounts;
     this.documents = documents;
     this.bodies = bodies;
     this.all = of(night);
@@ -114,7 +119,7 @@ public final class Months {
   }
 
   private Made make(YearMonth month) {
-    var report = MonthReport.of(MonthRecords.of(bodies, night, register, month));
+    var report = MonthReport.of(MonthRecords.of(bodies, night, register, accounts, month));
     return new Made(
         month,
         wanted.contains(month)

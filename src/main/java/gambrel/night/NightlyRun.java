@@ -165,7 +165,8 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var register = statements.make(allowed, before, progress);
     new ToPrint(night, pages, changes, cache).write(register.issuedAt(now), notices);
     notices.addAll(MailRun.notices(inputs, night, register, changes));
-    var months = new Months(night, bodies, register, pages, asked);
+    var accounts = Accounts.of(night, register);
+    var months = new Months(night, bodies, register, accounts, pages, asked);
     var tables = new ArrayList<>(NightTables.of(night));
     tables.addAll(months.make(progress, cache, notices));
     if (asked.isEmpty()) {
@@ -175,7 +176,6 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));
     }
-    var accounts = Accounts.of(night, register);
     Supplier<MorningReport> morning =
         () -> {
           notices.sort(Notice.ORDER);

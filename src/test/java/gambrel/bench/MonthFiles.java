@@ -24,7 +24,8 @@ public final class MonthFiles {
             .map(
                 month ->
                     MonthRows.of(
-                        MonthReport.of(MonthRecords.of(bodies, night, register, month)), 0))
+                        MonthReport.of(MonthRecords.of(bodies, night, register, List.of(), month)),
+                        0))
             .toList();
     return MonthRows.tables(rows);
   }

@@ -92,7 +92,8 @@ final class SeasonShop {
   }
 
   static MonthReport report(Night night, List<MonthBody> bodies, YearMonth month) {
-    return MonthReport.of(MonthRecords.of(bodies, night, new Register(List.of()), month));
+    return MonthReport.of(
+        MonthRecords.of(bodies, night, new Register(List.of()), List.of(), month));
   }
 
   private boolean is(Wrong which, LocalDate day) {

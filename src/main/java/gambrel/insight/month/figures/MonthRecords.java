@@ -1,8 +1,10 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
+import gambrel.trade.register.Accounts;
 import gambrel.trade.register.Register;
 import gambrel.trade.shop.Settings;
 import java.time.LocalDate;
@@ -17,28 +19,39 @@ import org.apache.commons.numbers.fraction.BigFraction;
  *
  * @param night the night's figures
  * @param register every statement, including tonight's
+ * @param accounts the customers' accounts on the night, as {@link Accounts} has them
  * @param bodies the month's bodies
  * @param baseline the bodies of the twelve calendar months before, with which the month is compared
  * @param values what weight is worth on the last day of the month
  */
 public record MonthRecords(
-    Night night, Register register, MonthBodies bodies, MonthBodies baseline, ItemValues values) {
+    Night night,
+    Register register,
+    List<CustomerAccount> accounts,
+    MonthBodies bodies,
+    MonthBodies baseline,
+    ItemValues values) {
   /** The least number of bodies of the baseline that limits are computed from. */
   public static final int ENOUGH = 20;
 
   /** The records of one month. */
   public static MonthRecords of(Night night, Register register, YearMonth month) {
-    return of(MonthBody.all(night), night, register, month);
+    return of(MonthBody.all(night), night, register, Accounts.of(night, register), month);
   }
 
   /** The records of a month, from all bodies as {@link MonthBody#all} reads them. */
   public static MonthRecords of(
-      List<MonthBody> all, Night night, Register register, YearMonth month) {
+      List<MonthBody> all,
+      Night night,
+      Register register,
+      List<CustomerAccount> accounts,
+      YearMonth month) {
     var first = month.minusMonths(12);
     var both = MonthBodies.of(night, all, first, month);
     return new MonthRecords(
         night,
         register,
+        accounts,
         both.between(month, month),
         both.between(first, month.minusMonths(1)),
         new ItemValues(both));

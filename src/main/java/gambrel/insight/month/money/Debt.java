@@ -7,7 +7,6 @@ import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.account.CustomerAccount;
 import gambrel.trade.measure.Money;
 import gambrel.trade.reckoning.Night;
-import gambrel.trade.register.Accounts;
 import gambrel.trade.register.RegisterRow;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -108,7 +107,7 @@ public record Debt(RegisterRow statement, LocalDate since, Money due) {
   private static List<Debt> where(MonthRecords records, Predicate<YearMonth> belongs) {
     var night = records.night();
     var left = new HashMap<List<String>, Money>();
-    for (var account : Accounts.of(night, records.register())) {
+    for (var account : records.accounts()) {
       account
           .open()
           .forEach(o -> left.put(List.of(account.customer(), o.statement().body()), o.left()));
