@@ -70,6 +70,16 @@ class JudgeTest extends DecisionScene {
     assertEquals(List.of("ROW_SET_ASIDE bench 71"), reasons());
     assertEquals("bench 71", reason(ReasonCode.ROW_SET_ASIDE).text("row"));
     assertEquals("71", reason(ReasonCode.ROW_SET_ASIDE).text("ticket"));
+    assertEquals("REASON.ROW_SET_ASIDE", reason(ReasonCode.ROW_SET_ASIDE).saying().key());
+  }
+
+  @Test
+  void aRowSetAsideThatNamesItsBatchOnlySaysSo() {
+    scene.set("bins=partly").file("batches.csv", "batch,due", "M1,2026-05-01");
+    scene.simpleBody().weigh("05T10:40 B1 tub trim 1 batch=M1\n05T10:50 - pack mince x batch=M1");
+    var aside = reason(ReasonCode.ROW_SET_ASIDE);
+    assertEquals("REASON.ROW_SET_ASIDE.BATCH", aside.saying().key());
+    assertEquals("M1", aside.text("batch"));
   }
 
   @Test

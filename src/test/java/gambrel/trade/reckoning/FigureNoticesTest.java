@@ -223,4 +223,17 @@ class FigureNoticesTest extends FiguresTest {
     scene.release("B1", "close", "07T12:00").release("B1", "release", "07T12:00");
     assertEquals(2, notices(NoticeCode.RELEASE_UNUSED).size());
   }
+
+  @Test
+  void anUnusedReleaseSaysWhetherItWasAClose() {
+    scene.simpleBody();
+    scene.release("B1", "release", "07T09:00");
+    assertEquals("RELEASE_UNUSED", only(NoticeCode.RELEASE_UNUSED).saying().key());
+  }
+
+  @Test
+  void anUnusedCloseSaysThatNothingWasWeighed() {
+    scene.weigh("02T10:00 B1 hot carcase 300").release("B1", "close", "07T09:00");
+    assertEquals("RELEASE_UNUSED.CLOSE", only(NoticeCode.RELEASE_UNUSED).saying().key());
+  }
 }
