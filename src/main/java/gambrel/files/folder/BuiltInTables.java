@@ -7,7 +7,6 @@ import gambrel.trade.cuts.Facts.Offal;
 import gambrel.trade.cuts.Foods;
 import gambrel.trade.cuts.Foods.Food;
 import gambrel.trade.cuts.Foods.Span;
-import gambrel.trade.cuts.Foods.Temperature;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
@@ -21,7 +20,6 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -85,23 +83,23 @@ public final class BuiltInTables {
   }
 
   private static String regional(CSVRecord row, String column, Region region) {
-    var own = region == Region.AU ? "" : row.get(column + "_" + region.id());
+    var own = row.get(of(column, region));
     return own.isEmpty() ? row.get(column) : own;
   }
 
   /**
-   * How food keeps and is cooked, each row with its source. The rows {@code fridge} and {@code
-   * freezer} hold only the highest temperatures of these.
+   * How food keeps and is cooked by the advice of a region, each number with its source. The first
+   * two rows, {@code fridge} and {@code freezer}, hold only the highest temperatures of these.
    */
-  public static Foods foods() {
-    var rows = new LinkedHashMap<String, CSVRecord>();
-    rows("food").forEach(row -> rows.put(row.get("food"), row));
-    var fridge = temperature(rows.remove("fridge")).orElseThrow();
-    var freezer = temperature(rows.remove("freezer")).orElseThrow();
-    return new Foods(fridge, freezer, rows.values().stream().map(BuiltInTables::food).toList());
+  public static Foods foods(Region region) {
+    var rows = rows("food");
+    return new Foods(
+        degrees(rows.get(0), region).orElseThrow(),
+        degrees(rows.get(1), region).orElseThrow(),
+        rows.stream().skip(2).map(row -> food(row, region)).toList());
   }
 
-  private static Food food(CSVRecord row) {
+  private static Food food(CSVRecord row, Region region) {
     return new Food(
         row.get("food"),
         cell(row, "kind", kind -> FileWord.find(Kind.class, kind).orElseThrow()),
@@ -110,15 +108,17 @@ public final class BuiltInTables {
             .collect(Collectors.toSet()),
         cell(row, "fridge_days", BuiltInTables::span),
         cell(row, "freezer_months", BuiltInTables::span),
-        temperature(row),
-        cell(row, "rest_minutes", Integer::valueOf));
+        degrees(row, region),
+        cell(row, of("minutes", region), Integer::valueOf));
   }
 
-  private static Optional<Temperature> temperature(CSVRecord row) {
-    return cell(
-        row,
-        "celsius",
-        celsius -> new Temperature(new BigDecimal(celsius), new BigDecimal(row.get("fahrenheit"))));
+  private static Optional<BigDecimal> degrees(CSVRecord row, Region region) {
+    return cell(row, of("degrees", region), BigDecimal::new);
+  }
+
+  /** The column of a region. */
+  private static String of(String column, Region region) {
+    return region == Region.AU ? column : column + "_" + region.id();
   }
 
   /** {@code 3-5}, or {@code 7} where one number is published. */

@@ -44,7 +44,7 @@ public final class ShopReader {
         settings,
         cuts,
         BuiltInTables.ranges(),
-        BuiltInTables.foods(),
+        BuiltInTables.foods(settings.region()),
         new TreeMap<>(customers),
         bodies,
         CutTables.codes(folder, known),

@@ -5,10 +5,10 @@ import gambrel.trade.account.Entitlement;
 import gambrel.trade.cuts.Foods;
 import gambrel.trade.cuts.Foods.Food;
 import gambrel.trade.cuts.Foods.Span;
-import gambrel.trade.cuts.Foods.Temperature;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.shop.Body.Outcome;
 import gambrel.trade.weighing.Weighing;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -56,8 +56,8 @@ final class KeepingPart extends StatementPart {
   }
 
   private String cooked(Food food, String heat) {
-    return food.restMinutes()
-        .map(rest -> say("keeping.rest", heat, formats.count(rest)))
+    return food.minutes()
+        .map(some -> say("keeping.cooked." + settings.region().id(), heat, formats.count(some)))
         .orElse(heat);
   }
 
@@ -71,9 +71,8 @@ final class KeepingPart extends StatementPart {
     return span.least() == span.most() ? most : formats.count(span.least()) + "–" + most;
   }
 
-  private String temperature(Temperature temperature) {
+  private String temperature(BigDecimal degrees) {
     boolean american = settings.region() == Region.US;
-    var degrees = american ? temperature.fahrenheit() : temperature.celsius();
     return say(american ? "keeping.fahrenheit" : "keeping.celsius", formats.number(degrees));
   }
 
@@ -106,7 +105,7 @@ final class KeepingPart extends StatementPart {
     if (!is(Outcome.CONDEMNED)) {
       backbone().ifPresent(cautions::add);
       if (!kinds().isEmpty()) {
-        cautions.add(say("keeping.source"));
+        cautions.add(say("keeping.source." + settings.region().id()));
       }
       cautions.add(say("caution.raw"));
       cautions.add(say("caution.sale." + settings.region().id()));

@@ -7,13 +7,14 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * The kinds of food, as {@code food.csv} lists them with their sources.
+ * The kinds of food, as {@code food.csv} lists them with their sources. Temperatures are in the
+ * region's degrees: Fahrenheit in the US, else Celsius.
  *
  * @param fridge the highest temperature of a fridge
  * @param freezer the highest temperature of a freezer
  * @param all the kinds, in the order in which a page lists them
  */
-public record Foods(Temperature fridge, Temperature freezer, List<Food> all) {
+public record Foods(BigDecimal fridge, BigDecimal freezer, List<Food> all) {
   /** Copies the list. */
   public Foods {
     all = List.copyOf(all);
@@ -28,7 +29,8 @@ public record Foods(Temperature fridge, Temperature freezer, List<Food> all) {
    * @param fridgeDays days in the fridge; empty if the source gives none
    * @param freezerMonths months in the freezer; empty if the source gives none
    * @param cooked the least core temperature of cooked food; empty if the source gives none
-   * @param restMinutes minutes of rest that belong to the cooking; empty if none
+   * @param minutes minutes that belong to the cooking: in the UK at that temperature, else of rest
+   *     after it; empty if none
    */
   public record Food(
       String id,
@@ -36,19 +38,20 @@ public record Foods(Temperature fridge, Temperature freezer, List<Food> all) {
       Set<Species> species,
       Optional<Span> fridgeDays,
       Optional<Span> freezerMonths,
-      Optional<Temperature> cooked,
-      Optional<Integer> restMinutes) {
+      Optional<BigDecimal> cooked,
+      Optional<Integer> minutes) {
     /** Copies the species. */
     public Food {
       species = Set.copyOf(species);
+    }
+
+    private boolean covers(Species other) {
+      return species.contains(other);
     }
   }
 
   /** A span of days or months, both ends included; they are equal for one published number. */
   public record Span(int least, int most) {}
-
-  /** A temperature in both scales, as published. */
-  public record Temperature(BigDecimal celsius, BigDecimal fahrenheit) {}
 
   /**
    * The kind of food of an item: the one that its row names, else the one for its kind, else the
@@ -58,16 +61,12 @@ public record Foods(Temperature fridge, Temperature freezer, List<Food> all) {
   public Optional<Food> of(CutTree tree, String item) {
     return tree.find(item)
         .filter(i -> i.kind() == Kind.MEAT || i.kind() == Kind.TRIM || i.kind() == Kind.OFFAL)
-        .flatMap(
-            i ->
-                named(i.facts().food())
-                    .or(() -> find(food -> food.kind().filter(i.kind()::equals).isPresent()))
-                    .or(() -> named(tree.facts(item).food())))
-        .filter(food -> food.species().contains(tree.species()));
+        .flatMap(i -> i.facts().food().or(() -> ofKind(i.kind())).or(() -> tree.facts(item).food()))
+        .flatMap(id -> find(food -> food.id().equals(id) && food.covers(tree.species())));
   }
 
-  private Optional<Food> named(Optional<String> id) {
-    return id.flatMap(name -> find(food -> food.id().equals(name)));
+  private Optional<String> ofKind(Kind kind) {
+    return find(food -> food.kind().filter(kind::equals).isPresent()).map(Food::id);
   }
 
   private Optional<Food> find(Predicate<Food> which) {

@@ -155,7 +155,7 @@ class BuiltInCutsTest {
       var tree = BuiltInTables.cuts(region).of(species);
       var facts = tree.facts(id);
       assertEquals(
-          Optional.ofNullable(food), BuiltInTables.foods().of(tree, id).map(f -> f.id()), id);
+          Optional.ofNullable(food), BuiltInTables.foods(region).of(tree, id).map(f -> f.id()), id);
       assertEquals(bone, facts.isOnBone(), id);
       assertEquals(vertebra, facts.hasVertebra(), id);
       assertEquals(minced, facts.isMinced(), id);
@@ -165,7 +165,7 @@ class BuiltInCutsTest {
   @ParameterizedTest(name = "{0} {1}")
   @MethodSource("trees")
   void everyFoodThatARowNamesIsKnown(Region region, Species species, CutTree tree) {
-    var known = BuiltInTables.foods().all().stream().map(food -> food.id()).toList();
+    var known = BuiltInTables.foods(Region.AU).all().stream().map(food -> food.id()).toList();
     for (var item : tree.items()) {
       item.facts().food().ifPresent(food -> assertTrue(known.contains(food), item.id()));
     }
@@ -183,7 +183,7 @@ class BuiltInCutsTest {
   @Test
   void foodsOfASpeciesThatTheSourceLeavesOutAreNotKnown() {
     var goat = BuiltInTables.cuts(Region.AU).of(Species.GOAT);
-    assertEquals(Optional.empty(), BuiltInTables.foods().of(goat, "loin-chop"));
+    assertEquals(Optional.empty(), BuiltInTables.foods(Region.AU).of(goat, "loin-chop"));
   }
 
   @ParameterizedTest

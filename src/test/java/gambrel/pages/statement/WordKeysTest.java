@@ -85,11 +85,13 @@ class WordKeysTest {
     for (var region : Region.values()) {
       assertTrue(WORDS.has("caution.sale." + region.id()), region.id());
       assertTrue(WORDS.has("caution.cattle." + region.id()), region.id());
+      assertTrue(WORDS.has("keeping.source." + region.id()), region.id());
+      assertTrue(WORDS.has("keeping.cooked." + region.id()), region.id());
     }
     for (var reason : ReasonCode.values()) {
       assertTrue(WORDS.has("draft.reason." + reason.id()), reason.id());
     }
-    for (var food : BuiltInTables.foods().all()) {
+    for (var food : BuiltInTables.foods(Region.AU).all()) {
       assertTrue(WORDS.has("keeping." + food.id()), food.id());
     }
     for (var step : List.of("hot", "cold", "aged")) {

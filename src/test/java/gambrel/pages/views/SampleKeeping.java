@@ -16,10 +16,11 @@ final class SampleKeeping {
     return switch (kind) {
       case "steaks" -> row(words, kind, "3–5", "6–12", cut(words, fahrenheit));
       case "chops" -> row(words, kind, "3–5", "4–6", cut(words, fahrenheit));
-      case "roasts" -> row(words, kind, "3–5", "4–12", cut(words, fahrenheit));
+      case "roasts" ->
+          row(words, kind, "3–5", "4–12", fahrenheit ? cut(words, true) : ground(false));
       case "mince" -> row(words, kind, "1–2", "3–4", ground(fahrenheit));
       case "sausage" -> row(words, kind, "1–2", "1–2", ground(fahrenheit));
-      case "offal" -> row(words, kind, "1–2", "3–4", "");
+      case "offal" -> row(words, kind, "1–2", "3–4", ground(fahrenheit));
       default -> throw new IllegalArgumentException(kind);
     };
   }
@@ -34,10 +35,12 @@ final class SampleKeeping {
   }
 
   private static String cut(Words words, boolean fahrenheit) {
-    return words.say("keeping.rest", fahrenheit ? "145 °F" : "62.8 °C", "3");
+    return fahrenheit
+        ? words.say("keeping.cooked.us", "145 °F", "3")
+        : words.say("keeping.cooked.au", "63 °C", "3");
   }
 
   private static String ground(boolean fahrenheit) {
-    return fahrenheit ? "160 °F" : "71.1 °C";
+    return fahrenheit ? "160 °F" : "75 °C";
   }
 }

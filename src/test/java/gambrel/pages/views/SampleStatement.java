@@ -81,7 +81,7 @@ final class SampleStatement {
                 words.say("keeping.cook")),
             rows,
             "");
-    cautions.add(words.say("keeping.source"));
+    cautions.add(words.say(letter ? "keeping.source.us" : "keeping.source.au"));
     return this;
   }
 
